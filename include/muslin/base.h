@@ -1,0 +1,288 @@
+/* muslin/base.h - what every other header shares: version, statuses, problems, warnings, the allocator.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Conventions, stated once
+ *
+ *   Numbers     A length is muslin_len, in ticks of 1/8128 inch: 1/64 in is 127 ticks, 1 mm is 320. An area is in
+ *               doubled square ticks, a share or percentage in parts per million (ppm), a count is an int64_t.
+ *   Statuses    A function that can fail returns muslin_status. 0 is success. On failure no output is touched; the
+ *               optional struct muslin_problem, which exists to be written then, is the one exception.
+ *   Structs     Each public struct begins with `size` and `flags`. The caller sets `size` to its own sizeof. Inputs
+ *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call;
+ *               outputs need only `size`. Structs grow at their end only, and a member added later means "as before"
+ *               when it is zero. A size of 0, below the first published one or above 4096 is refused, and so are
+ *               unknown flags and non-zero bytes behind the members this library knows. An output is zeroed behind
+ *               what the library knows.
+ *   Rows        Arrays of rows take a `row_size`, the caller's sizeof of one row; rows lie at that stride. Reading a
+ *               row, the library reads the row's own `size`; writing one, it sets `size` to row_size.
+ *   Ask, fill   A call with results of unknown number takes (rows, row_size, capacity, count). With capacity 0 it only
+ *               sets *count and succeeds. If capacity is too small it returns MUSLIN_ERR_BUFFER, sets *count and
+ *               writes nothing else.
+ *   Threads     Different objects may be used from different threads without locks; a const object may be read from
+ *               many. The library has no global, static or thread-local variable.
+ *   Memory      No function in this version allocates. Strings it returns are constants of the library: never free
+ *               them; they stay valid as long as it is loaded.
+ */
+#ifndef MUSLIN_BASE_H
+#define MUSLIN_BASE_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+#if defined _WIN32 && defined MUSLIN_SHARED
+#  ifdef MUSLIN_BUILDING
+#    define MUSLIN_API __declspec(dllexport)
+#  else
+#    define MUSLIN_API __declspec(dllimport)
+#  endif
+#elif defined __GNUC__
+#  define MUSLIN_API __attribute__((visibility("default")))
+#else
+#  define MUSLIN_API
+#endif
+
+/* ---- version --------------------------------------------------------------------------------------------------- */
+
+#define MUSLIN_VERSION_MAJOR 0
+#define MUSLIN_VERSION_MINOR 1
+#define MUSLIN_VERSION_PATCH 0
+/* The version of these headers as one number: major x 10000 + minor x 100 + patch. */
+#define MUSLIN_VERSION 100
+
+/* The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
+ * whether headers and library belong together. Constant time. Example: muslin_version() == MUSLIN_VERSION.
+ * Since 0.1. */
+MUSLIN_API uint32_t muslin_version(void);
+
+/* The same as text, for instance "0.1.0". Constant time. Example: puts(muslin_version_text()). Since 0.1. */
+MUSLIN_API const char *muslin_version_text(void);
+
+/* ---- numbers --------------------------------------------------------------------------------------------------- */
+
+/* A length in ticks of 1/8128 inch. */
+typedef int64_t muslin_len;
+
+#define MUSLIN_TICKS_PER_INCH 8128
+#define MUSLIN_TICKS_PER_MM 320
+
+/* The largest magnitude of a length in plain sums: 2^62 - 1 ticks. */
+#define MUSLIN_LENGTH_MAX INT64_C(4611686018427387903)
+/* The largest size of a thing (a strip, a quilt, anything squared or put under a root): 2^30 ticks, 3.3 km. */
+#define MUSLIN_SIZE_MAX INT64_C(1073741824)
+/* The largest count in a request (strips, blocks, pieces): 2^31 - 1. */
+#define MUSLIN_COUNT_MAX INT64_C(2147483647)
+/* One whole in parts per million. */
+#define MUSLIN_PPM 1000000
+
+/* ---- statuses -------------------------------------------------------------------------------------------------- */
+
+typedef int32_t muslin_status;
+
+/* Every status has its number for ever; the numbers run without gaps from 0 to muslin_status_count() - 1. */
+enum muslin_status_code {
+    MUSLIN_OK = 0,
+    MUSLIN_ERR_NULL = 1,             /* a pointer that must be given is null */
+    MUSLIN_ERR_STRUCT_SIZE = 2,      /* a struct's size is 0, below the first published one, or above 4096 */
+    MUSLIN_ERR_STRUCT_TAIL = 3,      /* bytes behind the members this library knows are not zero */
+    MUSLIN_ERR_FLAGS = 4,            /* a flag this library does not know */
+    MUSLIN_ERR_CHOICE = 5,           /* a value that is none of the listed choices */
+    MUSLIN_ERR_RANGE = 6,            /* an argument below its least or above its greatest value */
+    MUSLIN_ERR_OVERFLOW = 7,         /* the result would lie outside the range of its type */
+    MUSLIN_ERR_DIVIDE_BY_ZERO = 8,   /* a divisor is zero */
+    MUSLIN_ERR_BUFFER = 9,           /* the caller's buffer or array is too small; the needed size was written */
+    MUSLIN_ERR_INDEX = 10,           /* a row number at or past the end of a table */
+    MUSLIN_ERR_TEXT_EMPTY = 11,      /* the text holds no number */
+    MUSLIN_ERR_TEXT_SYNTAX = 12,     /* something stands where a number or a unit should */
+    MUSLIN_ERR_TEXT_TRAILING = 13,   /* a whole length, then something more */
+    MUSLIN_ERR_TEXT_UNIT = 14,       /* a word that is no unit of length */
+    MUSLIN_ERR_TEXT_DECIMAL = 15,    /* the other decimal sign than the one asked for */
+    MUSLIN_ERR_TEXT_ZERO_DENOMINATOR = 16, /* a fraction over zero */
+    MUSLIN_ERR_TEXT_ENCODING = 17,   /* not valid UTF-8 */
+    MUSLIN_ERR_SEAM_TOO_WIDE = 18,   /* the seams eat the whole piece: nothing would be seen of it */
+    MUSLIN_ERR_NOT_SQUARE = 19,      /* a quarter turn was asked of a block that is not square */
+    MUSLIN_ERR_NO_YIELD = 20,        /* the stock gives not even one piece, so no amount of it is enough */
+    MUSLIN_ERR_NOT_ENOUGH = 21,      /* the stock in hand does not suffice */
+    MUSLIN_ERR_NO_FIT = 22,          /* no listed size or layout covers what is asked */
+    MUSLIN_ERR_NO_MEMORY = 23        /* an allocator returned nothing */
+};
+
+/* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Since 0.1. */
+MUSLIN_API int32_t muslin_status_count(void);
+
+/* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside
+ * the list. Never null. Constant time. Example: muslin_status_name(MUSLIN_ERR_RANGE). Since 0.1. */
+MUSLIN_API const char *muslin_status_name(muslin_status status);
+
+/* One plain English sentence on what the status means and what to do. Its wording may improve between versions; match
+ * on the number. Never null. Constant time. Since 0.1. */
+MUSLIN_API const char *muslin_status_sentence(muslin_status status);
+
+/* ---- arguments and problems ------------------------------------------------------------------------------------ */
+
+/* The inputs that a problem can name. The numbers stay for ever; new ones are added at the end. */
+enum muslin_argument {
+    MUSLIN_ARG_NONE = 0,
+    MUSLIN_ARG_TEXT = 1,
+    MUSLIN_ARG_BUFFER = 2,
+    MUSLIN_ARG_OUTPUT = 3,
+    MUSLIN_ARG_SPEC = 4,
+    MUSLIN_ARG_ROWS = 5,
+    MUSLIN_ARG_ROW_SIZE = 6,
+    MUSLIN_ARG_LENGTH = 7,
+    MUSLIN_ARG_OTHER_LENGTH = 8,
+    MUSLIN_ARG_FACTOR = 9,
+    MUSLIN_ARG_DIVISOR = 10,
+    MUSLIN_ARG_RATIO = 11,
+    MUSLIN_ARG_GRID = 12,
+    MUSLIN_ARG_TOLERANCE = 13,
+    MUSLIN_ARG_DIRECTION = 14,
+    MUSLIN_ARG_UNIT = 15,
+    MUSLIN_ARG_DECIMAL_SIGN = 16,
+    MUSLIN_ARG_STYLE = 17,
+    MUSLIN_ARG_DENOMINATOR = 18,
+    MUSLIN_ARG_DECIMALS = 19,
+    MUSLIN_ARG_AREA = 20,
+    MUSLIN_ARG_INDEX = 21,
+    MUSLIN_ARG_TABLE = 22,
+    MUSLIN_ARG_SEAM_ALLOWANCE = 23,
+    MUSLIN_ARG_TAKE_UP = 24,
+    MUSLIN_ARG_FINISHED = 25,
+    MUSLIN_ARG_UNFINISHED = 26,
+    MUSLIN_ARG_CUT = 27,
+    MUSLIN_ARG_PIECES = 28,
+    MUSLIN_ARG_SEAMS = 29,
+    MUSLIN_ARG_MEASURED = 30,
+    MUSLIN_ARG_SEAM_ERROR = 31,
+    MUSLIN_ARG_USABLE_WIDTH = 32,
+    MUSLIN_ARG_LABELLED_WIDTH = 33,
+    MUSLIN_ARG_SELVAGE = 34,
+    MUSLIN_ARG_SHRINKAGE = 35,
+    MUSLIN_ARG_EXTRA = 36,
+    MUSLIN_ARG_EXTRA_SHARE = 37,
+    MUSLIN_ARG_STEP = 38,
+    MUSLIN_ARG_CLOTH_LENGTH = 39,
+    MUSLIN_ARG_END_LOSS = 40,
+    MUSLIN_ARG_EDGE = 41,
+    MUSLIN_ARG_PINK_DEPTH = 42,
+    MUSLIN_ARG_CARE_STATE = 43,
+    MUSLIN_ARG_PRINT_DIRECTION = 44,
+    MUSLIN_ARG_STRIP_LENGTH = 45,
+    MUSLIN_ARG_STRIP_CUT = 46,
+    MUSLIN_ARG_STRIPS = 47,
+    MUSLIN_ARG_STRIPS_PER_SET = 48,
+    MUSLIN_ARG_STRIPS_PER_BUNDLE = 49,
+    MUSLIN_ARG_SEGMENT_CUT = 50,
+    MUSLIN_ARG_SEGMENTS = 51,
+    MUSLIN_ARG_SEGMENTS_PER_BLOCK = 52,
+    MUSLIN_ARG_SEGMENTS_PER_SET = 53,
+    MUSLIN_ARG_END_TRIM = 54,
+    MUSLIN_ARG_RESQUARE_LOSS = 55,
+    MUSLIN_ARG_RESQUARE_EVERY = 56,
+    MUSLIN_ARG_FOLD_CLEAR = 57,
+    MUSLIN_ARG_BLOCK_WIDTH = 58,
+    MUSLIN_ARG_BLOCK_HEIGHT = 59,
+    MUSLIN_ARG_BLOCKS = 60,
+    MUSLIN_ARG_COLUMNS = 61,
+    MUSLIN_ARG_QUILT_ROWS = 62,
+    MUSLIN_ARG_TOPS = 63,
+    MUSLIN_ARG_TURNING = 64,
+    MUSLIN_ARG_PRESSING = 65,
+    MUSLIN_ARG_QUILT_WIDTH = 66,
+    MUSLIN_ARG_QUILT_LENGTH = 67,
+    MUSLIN_ARG_BORDER_WIDTH = 68,
+    MUSLIN_ARG_BORDER_STYLE = 69,
+    MUSLIN_ARG_JOIN = 70,
+    MUSLIN_ARG_JOIN_LOSS = 71,
+    MUSLIN_ARG_MITRE_EXTRA = 72,
+    MUSLIN_ARG_MARGIN = 73,
+    MUSLIN_ARG_FABRIC_WIDTH = 74,
+    MUSLIN_ARG_REPEAT = 75,
+    MUSLIN_ARG_LAYOUT = 76,
+    MUSLIN_ARG_FOLD = 77,
+    MUSLIN_ARG_BINDING_CUT = 78,
+    MUSLIN_ARG_BINDING_FRONT = 79,
+    MUSLIN_ARG_BINDING_BACK = 80,
+    MUSLIN_ARG_THICKNESS = 81,
+    MUSLIN_ARG_TURN_UNDER = 82,
+    MUSLIN_ARG_PERIMETER = 83,
+    MUSLIN_ARG_CORNERS = 84,
+    MUSLIN_ARG_BIAS_LENGTH = 85,
+    MUSLIN_ARG_SLEEVE_DROP = 86,
+    MUSLIN_ARG_SLEEVES = 87,
+    MUSLIN_ARG_INSET = 88,
+    MUSLIN_ARG_CORNER_TRIANGLE = 89,
+    MUSLIN_ARG_LABEL = 90,
+    MUSLIN_ARG_SPARE = 91,
+    MUSLIN_ARG_PER_SET = 92,
+    MUSLIN_ARG_IN_HAND = 93
+};
+
+/* How many arguments this library can name. Since 0.1. */
+MUSLIN_API int32_t muslin_argument_count(void);
+
+/* The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the list.
+ * Never null. Constant time. Since 0.1. */
+MUSLIN_API const char *muslin_argument_name(int32_t argument);
+
+/* What went wrong and where. Optional in every call that takes it (pass null). It is written only when a call fails,
+ * and is the one output written then; at MUSLIN_OK it is untouched. */
+struct muslin_problem {
+    uint32_t size;    /* in: sizeof(struct muslin_problem) */
+    uint32_t flags;   /* 0 */
+    int32_t status;   /* the status that the call returned */
+    int32_t argument; /* one of enum muslin_argument */
+    int64_t at;       /* byte offset in the text, or the number of the row, at which it was found; else 0 */
+    int64_t length;   /* bytes of text concerned, else 0 */
+    int64_t value;    /* the offending value: ticks, count, ppm or choice, as its argument is measured */
+    int64_t limit;    /* the limit it broke, in the same unit; 0 where there is none */
+    char text[200];   /* one sentence naming argument, value and limit; always terminated */
+};
+
+/* ---- warnings -------------------------------------------------------------------------------------------------- */
+
+/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. */
+enum muslin_warning {
+    MUSLIN_WARN_NO_SLACK = 1 << 0,        /* a yield stands exactly on its edge: any shorter and a piece is lost */
+    MUSLIN_WARN_MIXED_WASH = 1 << 1,      /* washed and unwashed fabric meet in one top */
+    MUSLIN_WARN_PRECUT_WASHED = 1 << 2,   /* small pre-cuts were washed: they fray, shrink and lose their size */
+    MUSLIN_WARN_PRINT_TURNED = 1 << 3,    /* a print with a direction lies turned in some places */
+    MUSLIN_WARN_BINDING_UNEVEN = 1 << 4,  /* the back shows far more or less binding than the front */
+    MUSLIN_WARN_DIAGONAL_STRETCH = 1 << 5,/* diagonal joins put bias edges into a border, which stretches */
+    MUSLIN_WARN_NEST_CONFLICT = 1 << 6,   /* some pairs of segments cannot nest without turning one of them */
+    MUSLIN_WARN_SET_REPEATS = 1 << 7,     /* too few sets: some block holds two segments of one set */
+    MUSLIN_WARN_SMALL_QUILT = 1 << 8,     /* of a size used around infants: keep it out of their sleep space */
+    MUSLIN_WARN_BACK_TOO_NARROW = 1 << 9, /* the binding does not reach round to cover its own seam on the back */
+    MUSLIN_WARN_MIXED_EDGES = 1 << 10,    /* pinked and straight edges meet: align the same point throughout */
+    MUSLIN_WARN_MIXED_WIDTHS = 1 << 11    /* strips of unequal usable length share the shortest */
+};
+
+/* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.
+ * Constant time. Since 0.1. */
+MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
+
+/* ---- allocator ------------------------------------------------------------------------------------------------- */
+
+/* Where later handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
+ * `alloc` returns null when it cannot serve; sizes are never 0; old sizes are told. */
+struct muslin_allocator {
+    void *(*alloc)(void *context, size_t size);
+    void *(*realloc)(void *context, void *block, size_t old_size, size_t size);
+    void (*free)(void *context, void *block, size_t size);
+    void *context;
+};
+
+/* Fills *out with the allocator of the C library (malloc, realloc, free). It lives in an object file of its own, so a
+ * program that never calls it links without libc. MUSLIN_ERR_NULL: out is null. Constant time.
+ * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 0.1. */
+MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
+
+#ifdef __cplusplus
+}
+#endif
+
+#endif

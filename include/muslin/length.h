@@ -1,0 +1,242 @@
+/* muslin/length.h - the number: its exact arithmetic, its rounding, its text forms.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Every call here is pure: no allocation, no state, constant time unless its comment says otherwise.
+ */
+#ifndef MUSLIN_LENGTH_H
+#define MUSLIN_LENGTH_H
+
+#include "base.h"
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* ---- exact arithmetic ------------------------------------------------------------------------------------------ */
+
+/* Lengths here may be anything within +-MUSLIN_LENGTH_MAX. An input outside gives MUSLIN_ERR_RANGE, a result outside
+ * MUSLIN_ERR_OVERFLOW, a null output MUSLIN_ERR_NULL; the output is then untouched. */
+
+/* a + b. Example: 2 1/2 in + 1/4 in: muslin_length_add(20320, 2032, &sum) gives 22352. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_add(muslin_len a, muslin_len b, muslin_len *out);
+
+/* a - b. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_subtract(muslin_len a, muslin_len b, muslin_len *out);
+
+/* a x factor, factor any int64_t. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_multiply(muslin_len a, int64_t factor, muslin_len *out);
+
+/* How a result that need not lie on the grid is brought there. */
+enum muslin_direction {
+    MUSLIN_ROUND_UP = 1,     /* towards +infinity */
+    MUSLIN_ROUND_DOWN = 2,   /* towards -infinity */
+    MUSLIN_ROUND_NEAREST = 3 /* to the nearest; ties upwards */
+};
+
+/* The rounding a caller asks for. Grid is the step in ticks (1016 for 1/8 in), 1 .. MUSLIN_SIZE_MAX. Tolerance,
+ * 0 .. grid - 1, is what may be overlooked when rounding up or down: with direction up the result is the least grid
+ * point not below the exact value less the tolerance, with down the greatest not above it plus the tolerance. It has
+ * no effect on nearest. It keeps 23.8774 in from becoming 24 for two thousandths of an inch. */
+struct muslin_rounding_spec {
+    uint32_t size;
+    uint32_t flags;    /* 0 */
+    muslin_len grid;
+    muslin_len tolerance;
+    int32_t direction; /* enum muslin_direction */
+    int32_t pad;       /* 0 */
+};
+/* To the nearest tick. */
+#define MUSLIN_ROUNDING_SPEC_INIT { (uint32_t)sizeof(struct muslin_rounding_spec), 0, 1, 0, 3, 0 }
+
+/* Writes MUSLIN_ROUNDING_SPEC_INIT's values to the first `size` bytes of *spec. MUSLIN_ERR_NULL, or
+ * MUSLIN_ERR_STRUCT_SIZE as for every struct. Since 0.1. */
+MUSLIN_API muslin_status muslin_rounding_spec_init(struct muslin_rounding_spec *spec, uint32_t size);
+
+/* A rounded result. The error value - exact lies in [error, error + 1) ticks; when `exact` is 1 it is exactly `error`
+ * and that is 0 too. `on_tick` is 1 when the exact value is a whole number of ticks, so that `error` is exact. */
+struct muslin_rounded {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len value;  /* the grid point */
+    muslin_len error;  /* value - exact value, rounded down to a tick */
+    int32_t exact;     /* 1 when nothing was lost by rounding */
+    int32_t on_tick;   /* 1 when the unrounded value is a whole number of ticks */
+};
+
+/* a / divisor, rounded as asked. divisor any int64_t but 0 (MUSLIN_ERR_DIVIDE_BY_ZERO). Statuses of the rounding:
+ * MUSLIN_ERR_RANGE (grid, tolerance), MUSLIN_ERR_CHOICE (direction), the struct statuses. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_divide(muslin_len a, int64_t divisor, const struct muslin_rounding_spec *rounding,
+                                              struct muslin_rounded *out);
+
+/* a x numerator / denominator, rounded once, as asked; the product is never cut short on the way. denominator > 0
+ * (0: MUSLIN_ERR_DIVIDE_BY_ZERO, negative: MUSLIN_ERR_RANGE). Since 0.1. */
+MUSLIN_API muslin_status muslin_length_scale(muslin_len a, int64_t numerator, int64_t denominator,
+                                             const struct muslin_rounding_spec *rounding, struct muslin_rounded *out);
+
+/* a brought to the grid. Example: 3.05 in up to 1/8 in is 3 1/8 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_snap(muslin_len a, const struct muslin_rounding_spec *rounding,
+                                            struct muslin_rounded *out);
+
+/* -1, 0 or 1 as a is less than, equal to or greater than b. For all int64_t. Since 0.1. */
+MUSLIN_API int32_t muslin_length_compare(muslin_len a, muslin_len b);
+
+/* The sum of n lengths; the status does not depend on their order, because partial sums may pass the range. n = 0
+ * gives 0 (values may then be null). O(n). Since 0.1. */
+MUSLIN_API muslin_status muslin_length_sum(const muslin_len *values, size_t n, muslin_len *out);
+
+/* The sum of lengths[i] x counts[i]; order-independent as above. counts any int64_t. O(n). Since 0.1. */
+MUSLIN_API muslin_status muslin_length_dot(const muslin_len *lengths, const int64_t *counts, size_t n, muslin_len *out);
+
+/* ---- array forms ----------------------------------------------------------------------------------------------- */
+
+/* One call for n values. With `statuses` (n of them), each element gets its own status, failed elements of `out` are
+ * untouched, and the call returns MUSLIN_OK. Without (null), the call stops at the first failing element, returns its
+ * status and writes its index to *failed if that is given; earlier results stand. `out` may be an input exactly; no
+ * other overlap. n = 0 succeeds. O(n). Since 0.1 all. */
+MUSLIN_API muslin_status muslin_length_add_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
+                                             muslin_status *statuses, size_t *failed);
+MUSLIN_API muslin_status muslin_length_subtract_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
+                                                  muslin_status *statuses, size_t *failed);
+MUSLIN_API muslin_status muslin_length_multiply_n(const muslin_len *a, const int64_t *factors, size_t n,
+                                                  muslin_len *out, muslin_status *statuses, size_t *failed);
+/* a[i] x numerator / denominator, each rounded as asked. */
+MUSLIN_API muslin_status muslin_length_scale_n(const muslin_len *a, size_t n, int64_t numerator, int64_t denominator,
+                                               const struct muslin_rounding_spec *rounding, muslin_len *out,
+                                               muslin_status *statuses, size_t *failed);
+MUSLIN_API muslin_status muslin_length_snap_n(const muslin_len *a, size_t n, const struct muslin_rounding_spec *rounding,
+                                              muslin_len *out, muslin_status *statuses, size_t *failed);
+
+/* ---- irrational sizes ------------------------------------------------------------------------------------------ */
+
+/* Each is found by exact integer comparison and rounded once, in the caller's direction: the result is the correctly
+ * rounded one. Inputs are 0 .. MUSLIN_SIZE_MAX (MUSLIN_ERR_RANGE). Source: geometry. Constant time. */
+
+/* a x sqrt 2, the diagonal of a square. Example: a = 48768 (6 in), up to 1/8 in: 8 1/2 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_times_root2(muslin_len a, const struct muslin_rounding_spec *rounding,
+                                                   struct muslin_rounded *out);
+/* a / sqrt 2, the side of a square with diagonal a. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_over_root2(muslin_len a, const struct muslin_rounding_spec *rounding,
+                                                  struct muslin_rounded *out);
+/* a x sqrt 3 / 2, the height of an equilateral triangle with side a. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_equilateral_height(muslin_len a, const struct muslin_rounding_spec *rounding,
+                                                          struct muslin_rounded *out);
+/* 2 a / sqrt 3, the side of an equilateral triangle with height a. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_equilateral_side(muslin_len a, const struct muslin_rounding_spec *rounding,
+                                                        struct muslin_rounded *out);
+/* sqrt(a x a + b x b). Since 0.1. */
+MUSLIN_API muslin_status muslin_length_hypotenuse(muslin_len a, muslin_len b,
+                                                  const struct muslin_rounding_spec *rounding,
+                                                  struct muslin_rounded *out);
+/* The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_root_of_area(int64_t area, const struct muslin_rounding_spec *rounding,
+                                                    struct muslin_rounded *out);
+
+/* ---- text in --------------------------------------------------------------------------------------------------- */
+
+enum muslin_unit {
+    MUSLIN_UNIT_INCH = 1,
+    MUSLIN_UNIT_FOOT = 2,
+    MUSLIN_UNIT_YARD = 3,
+    MUSLIN_UNIT_MM = 4,
+    MUSLIN_UNIT_CM = 5,
+    MUSLIN_UNIT_M = 6
+};
+
+/* The length of one unit in ticks (exact for all six); 0 for anything else. Source: NIST Handbook 44, Appendix C.
+ * Since 0.1. */
+MUSLIN_API muslin_len muslin_unit_ticks(int32_t unit);
+
+/* The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. Since 0.1. */
+MUSLIN_API const char *muslin_unit_word(int32_t unit);
+
+struct muslin_parse_spec {
+    uint32_t size;
+    uint32_t flags;        /* 0 */
+    int32_t default_unit;  /* enum muslin_unit, for a number that names none */
+    int32_t decimal_sign;  /* '.' or ',' */
+};
+/* Inches and a decimal point. */
+#define MUSLIN_PARSE_SPEC_INIT { (uint32_t)sizeof(struct muslin_parse_spec), 0, 1, 46 }
+
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_parse_spec_init(struct muslin_parse_spec *spec, uint32_t size);
+
+struct muslin_parsed {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len value;
+    int32_t exact; /* 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards */
+    int32_t unit;  /* the last unit named in the text, or the default */
+};
+
+/* Reads one length from `length` bytes of UTF-8 text, which need not be terminated.
+ *
+ * Grammar:  [sign] part { part }, with blanks around and between. A part is a number and, except for a last or only
+ *           part, a unit; units of several parts go from larger to smaller ("1 yd 4 1/2 in", "5' 6\""), and the sign
+ *           holds for the whole.
+ * Number:   whole "2", decimal "2.5" or ".5", fraction "5/8", mixed "2 1/2", "2-1/2", "2 (vulgar half)", with ASCII
+ *           digits. The fraction may use / or U+2044 or U+2215; vulgar fractions are those of U+00BC..00BE and
+ *           U+2150..215E, U+2189.
+ * Sign:     + - or U+2212.
+ * Unit:     in in. inch inches " U+2033 U+201D U+201C; ft ft. foot feet ' U+2032 U+2019 U+2018;
+ *           yd yd. yds yds. yard yards; mm; cm; m; and millimetre(s), centimetre(s), metre(s) in both spellings;
+ *           letters in either case.
+ * Blank:    space, tab, U+00A0 no-break, U+202F narrow no-break, U+2009 thin space.
+ *
+ * The decimal sign is the one that the spec names; the other one is refused (MUSLIN_ERR_TEXT_DECIMAL), never guessed.
+ * Values off the tick grid are rounded once, for the whole text, to the nearest tick, and reported as inexact.
+ * spec null means MUSLIN_PARSE_SPEC_INIT.
+ *
+ * Statuses: MUSLIN_ERR_NULL; the struct statuses; MUSLIN_ERR_CHOICE (unit, decimal sign); MUSLIN_ERR_TEXT_EMPTY,
+ * _SYNTAX, _TRAILING, _UNIT, _DECIMAL, _ZERO_DENOMINATOR, _ENCODING, each with place and length in *problem;
+ * MUSLIN_ERR_OVERFLOW when the length, or a number in it, is too large. O(length). Example:
+ *   muslin_length_parse("2 1/2", 5, NULL, &parsed, NULL) gives 20320. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_parse(const char *text, size_t length, const struct muslin_parse_spec *spec,
+                                             struct muslin_parsed *out, struct muslin_problem *problem);
+
+/* ---- text out -------------------------------------------------------------------------------------------------- */
+
+enum muslin_style {
+    MUSLIN_STYLE_INCH_FRACTION = 1, /* 2 1/2 in */
+    MUSLIN_STYLE_INCH_DECIMAL = 2,  /* 2.5 in */
+    MUSLIN_STYLE_YARD_FRACTION = 3, /* 1 3/8 yd */
+    MUSLIN_STYLE_MM = 4,            /* 63.5 mm */
+    MUSLIN_STYLE_CM = 5             /* 6.35 cm */
+};
+
+#define MUSLIN_FORMAT_UNICODE 1u /* vulgar fractions, fraction slash and U+2212 instead of ASCII */
+#define MUSLIN_FORMAT_BARE 2u    /* without the unit */
+
+struct muslin_format_spec {
+    uint32_t size;
+    uint32_t flags;       /* sum of MUSLIN_FORMAT_... */
+    int32_t style;        /* enum muslin_style */
+    int32_t denominator;  /* of fraction styles, 1 .. 64; shown in lowest terms */
+    int32_t decimals;     /* of decimal styles, 0 .. 6; trailing zeros are not shown */
+    int32_t decimal_sign; /* '.' or ',' */
+    int32_t direction;    /* enum muslin_direction, for a length off the style's grid */
+    int32_t pad;          /* 0 */
+};
+/* Inches with fractions to 1/64, nearest, ASCII, with the unit. */
+#define MUSLIN_FORMAT_SPEC_INIT { (uint32_t)sizeof(struct muslin_format_spec), 0, 1, 64, 4, 46, 3, 0 }
+
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_format_spec_init(struct muslin_format_spec *spec, uint32_t size);
+
+/* Writes the length as terminated text. *need (may be null) gets the bytes needed including the terminator; *exact
+ * (may be null) gets 1 when the text says exactly this length. With cap 0 (buf may then be null) it only asks and
+ * succeeds. If cap is too small: MUSLIN_ERR_BUFFER, and only *need is written. Promise: whenever *exact is 1, parsing
+ * the text (with the same decimal sign, and the style's unit as default) gives the same length back, exact.
+ * Minus zero is never shown. spec null means MUSLIN_FORMAT_SPEC_INIT.
+ * Statuses: MUSLIN_ERR_NULL, the struct statuses, MUSLIN_ERR_RANGE (length beyond MUSLIN_LENGTH_MAX, denominator,
+ * decimals), MUSLIN_ERR_CHOICE (style, direction, decimal sign), MUSLIN_ERR_BUFFER. The longest text is under 64
+ * bytes. Example: 20320 gives "2 1/2 in". Since 0.1. */
+MUSLIN_API muslin_status muslin_length_format(muslin_len a, const struct muslin_format_spec *spec, char *buf, size_t cap,
+                                              size_t *need, int32_t *exact, struct muslin_problem *problem);
+
+#ifdef __cplusplus
+}
+#endif
+
+#endif

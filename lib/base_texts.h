@@ -1,0 +1,169 @@
+/* base_texts.h - the lists behind base.c, in the order of their numbers.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_BASE_TEXTS_H
+#define MUSLIN_BASE_TEXTS_H
+
+#define STATUS_NAMES(X) \
+    X(ok, "OK") \
+    X(err_null, "ERR_NULL") \
+    X(err_struct_size, "ERR_STRUCT_SIZE") \
+    X(err_struct_tail, "ERR_STRUCT_TAIL") \
+    X(err_flags, "ERR_FLAGS") \
+    X(err_choice, "ERR_CHOICE") \
+    X(err_range, "ERR_RANGE") \
+    X(err_overflow, "ERR_OVERFLOW") \
+    X(err_divide_by_zero, "ERR_DIVIDE_BY_ZERO") \
+    X(err_buffer, "ERR_BUFFER") \
+    X(err_index, "ERR_INDEX") \
+    X(err_text_empty, "ERR_TEXT_EMPTY") \
+    X(err_text_syntax, "ERR_TEXT_SYNTAX") \
+    X(err_text_trailing, "ERR_TEXT_TRAILING") \
+    X(err_text_unit, "ERR_TEXT_UNIT") \
+    X(err_text_decimal, "ERR_TEXT_DECIMAL") \
+    X(err_text_zero_denominator, "ERR_TEXT_ZERO_DENOMINATOR") \
+    X(err_text_encoding, "ERR_TEXT_ENCODING") \
+    X(err_seam_too_wide, "ERR_SEAM_TOO_WIDE") \
+    X(err_not_square, "ERR_NOT_SQUARE") \
+    X(err_no_yield, "ERR_NO_YIELD") \
+    X(err_not_enough, "ERR_NOT_ENOUGH") \
+    X(err_no_fit, "ERR_NO_FIT") \
+    X(err_no_memory, "ERR_NO_MEMORY")
+
+#define STATUS_SENTENCES(X) \
+    X(ok, "The call succeeded.") \
+    X(err_null, "A pointer that must be given is null; pass the address of the input or output it names.") \
+    X(err_struct_size, "The size member of a struct is 0, too small or above 4096; set it to sizeof the struct before the call.") \
+    X(err_struct_tail, "Bytes behind the members that this library version knows are not zero; clear the struct, or use the newer library.") \
+    X(err_flags, "A flag is set that this library version does not know; clear it, or use the newer library.") \
+    X(err_choice, "A value is none of the listed choices; use one of the named constants.") \
+    X(err_range, "An argument lies below its least or above its greatest value; the problem names it with its limit.") \
+    X(err_overflow, "The result would not fit its type; use smaller sizes or counts.") \
+    X(err_divide_by_zero, "A divisor is zero; give one that is not.") \
+    X(err_buffer, "The buffer or array is too small; the size it needs was written, so make it that large and call again.") \
+    X(err_index, "The row number lies outside the table; ask for the count first.") \
+    X(err_text_empty, "The text holds no number; write a length such as 2 1/2 in.") \
+    X(err_text_syntax, "Something stands in the text where a number or a unit should; write a length such as 2 1/2 in.") \
+    X(err_text_trailing, "A whole length is followed by something more; remove what comes after it.") \
+    X(err_text_unit, "A word in the text is no unit of length, or the units are not in falling order; use in, ft, yd, mm, cm or m.") \
+    X(err_text_decimal, "The text has the other decimal sign than the one asked for; change the text or the decimal sign in the spec.") \
+    X(err_text_zero_denominator, "A fraction in the text has zero below the line; correct it.") \
+    X(err_text_encoding, "The text is not valid UTF-8 at the place named; save or send it as UTF-8.") \
+    X(err_seam_too_wide, "The seams would eat the whole piece; cut it wider or sew narrower seams.") \
+    X(err_not_square, "A quarter turn needs a square block; change the segment size, or turn blocks by halves.") \
+    X(err_no_yield, "The stock gives not even one piece, so no amount of it is enough; use longer stock or smaller pieces.") \
+    X(err_not_enough, "The stock in hand does not suffice; add stock or wish for less.") \
+    X(err_no_fit, "No listed size or layout covers what is asked; use wider goods or another layout.") \
+    X(err_no_memory, "The allocator returned no memory.")
+
+#define ARGUMENT_NAMES(X) \
+    X(none, "nothing") \
+    X(text, "text") \
+    X(buffer, "buffer") \
+    X(output, "output") \
+    X(spec, "spec") \
+    X(rows, "rows") \
+    X(row_size, "row size") \
+    X(length, "length") \
+    X(other_length, "other length") \
+    X(factor, "factor") \
+    X(divisor, "divisor") \
+    X(ratio, "ratio") \
+    X(grid, "grid") \
+    X(tolerance, "tolerance") \
+    X(direction, "direction") \
+    X(unit, "unit") \
+    X(decimal_sign, "decimal sign") \
+    X(style, "style") \
+    X(denominator, "denominator") \
+    X(decimals, "decimals") \
+    X(area, "area") \
+    X(index, "index") \
+    X(table, "table") \
+    X(seam_allowance, "seam allowance") \
+    X(take_up, "take-up per seam") \
+    X(finished, "finished size") \
+    X(unfinished, "unfinished size") \
+    X(cut, "cut size") \
+    X(pieces, "pieces") \
+    X(seams, "seams") \
+    X(measured, "measured size") \
+    X(seam_error, "error per seam") \
+    X(usable_width, "usable width") \
+    X(labelled_width, "labelled width") \
+    X(selvage, "selvage width") \
+    X(shrinkage, "shrinkage") \
+    X(extra, "extra") \
+    X(extra_share, "extra share") \
+    X(step, "purchase step") \
+    X(cloth_length, "cloth length") \
+    X(end_loss, "end loss") \
+    X(edge, "edge") \
+    X(pink_depth, "pinking depth") \
+    X(care_state, "care state") \
+    X(print_direction, "print direction") \
+    X(strip_length, "usable strip length") \
+    X(strip_cut, "cut width of a strip") \
+    X(strips, "strips") \
+    X(strips_per_set, "strips per set") \
+    X(strips_per_bundle, "strips per bundle") \
+    X(segment_cut, "cut size of a segment") \
+    X(segments, "segments") \
+    X(segments_per_block, "segments per block") \
+    X(segments_per_set, "segments per set") \
+    X(end_trim, "end trim") \
+    X(resquare_loss, "re-squaring loss") \
+    X(resquare_every, "cuts between re-squarings") \
+    X(fold_clear, "width kept clear at the fold") \
+    X(block_width, "block width (finished)") \
+    X(block_height, "block height (finished)") \
+    X(blocks, "blocks") \
+    X(columns, "columns of blocks") \
+    X(quilt_rows, "rows of blocks") \
+    X(tops, "tops") \
+    X(turning, "turning of blocks") \
+    X(pressing, "nesting choice") \
+    X(quilt_width, "quilt width") \
+    X(quilt_length, "quilt length") \
+    X(border_width, "border width (finished)") \
+    X(border_style, "border style") \
+    X(join, "kind of join") \
+    X(join_loss, "loss per join") \
+    X(mitre_extra, "mitre extra") \
+    X(margin, "margin") \
+    X(fabric_width, "fabric width") \
+    X(repeat, "pattern repeat") \
+    X(layout, "backing layout") \
+    X(fold, "fold of the binding") \
+    X(binding_cut, "cut width of the binding") \
+    X(binding_front, "binding shown on the front (finished)") \
+    X(binding_back, "binding shown on the back (finished)") \
+    X(thickness, "thickness") \
+    X(turn_under, "turn under") \
+    X(perimeter, "perimeter") \
+    X(corners, "corners") \
+    X(bias_length, "length of bias") \
+    X(sleeve_drop, "depth of the sleeve") \
+    X(sleeves, "sleeves") \
+    X(inset, "inset") \
+    X(corner_triangle, "corner triangle") \
+    X(label, "label size") \
+    X(spare, "spare strips") \
+    X(per_set, "strips of a print per set") \
+    X(in_hand, "strips in hand")
+
+#define WARNING_SENTENCES(X) \
+    X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \
+    X(mixed_wash, "Washed and unwashed fabrics meet in one top: they shrink by different amounts later.") \
+    X(precut_washed, "Small pre-cuts were washed: they fray and shrink, so measure them again before cutting.") \
+    X(print_turned, "A print with a direction lies turned in some places.") \
+    X(binding_uneven, "The binding shows much more on one side of the quilt than on the other.") \
+    X(diagonal_stretch, "Diagonal joins put bias edges into the border: handle them gently, they stretch.") \
+    X(nest_conflict, "Some segments meet a neighbour pressed the same way: turn those named, or expect seams that do not nest.") \
+    X(set_repeats, "There are fewer sets than segments in a block, so some block holds two segments of one set.") \
+    X(small_quilt, "A quilt of this size may be meant for a baby: keep it out of the sleep space in the first year.") \
+    X(back_too_narrow, "The binding does not reach far enough round to cover its seam on the back.") \
+    X(mixed_edges, "Pinked and straight edges meet: line up the same point of the pinking throughout.") \
+    X(mixed_widths, "The strips differ in usable length: the set is only as long as its shortest strip.")
+
+#endif

@@ -1,0 +1,261 @@
+/* check.c - input checked, problems put into a sentence.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "inside.h"
+
+/* What a value is measured in, which decides how a sentence shows it. */
+enum measure { MEASURE_NUMBER, MEASURE_LENGTH, MEASURE_SHARE };
+
+static enum measure measure_of(int32_t argument)
+{
+    switch (argument) {
+    case MUSLIN_ARG_SHRINKAGE:
+    case MUSLIN_ARG_EXTRA_SHARE:
+        return MEASURE_SHARE;
+    case MUSLIN_ARG_LENGTH:
+    case MUSLIN_ARG_OTHER_LENGTH:
+    case MUSLIN_ARG_GRID:
+    case MUSLIN_ARG_TOLERANCE:
+    case MUSLIN_ARG_SEAM_ALLOWANCE:
+    case MUSLIN_ARG_TAKE_UP:
+    case MUSLIN_ARG_FINISHED:
+    case MUSLIN_ARG_UNFINISHED:
+    case MUSLIN_ARG_CUT:
+    case MUSLIN_ARG_MEASURED:
+    case MUSLIN_ARG_SEAM_ERROR:
+    case MUSLIN_ARG_USABLE_WIDTH:
+    case MUSLIN_ARG_LABELLED_WIDTH:
+    case MUSLIN_ARG_SELVAGE:
+    case MUSLIN_ARG_EXTRA:
+    case MUSLIN_ARG_STEP:
+    case MUSLIN_ARG_CLOTH_LENGTH:
+    case MUSLIN_ARG_END_LOSS:
+    case MUSLIN_ARG_PINK_DEPTH:
+    case MUSLIN_ARG_STRIP_LENGTH:
+    case MUSLIN_ARG_STRIP_CUT:
+    case MUSLIN_ARG_SEGMENT_CUT:
+    case MUSLIN_ARG_END_TRIM:
+    case MUSLIN_ARG_RESQUARE_LOSS:
+    case MUSLIN_ARG_FOLD_CLEAR:
+    case MUSLIN_ARG_BLOCK_WIDTH:
+    case MUSLIN_ARG_BLOCK_HEIGHT:
+    case MUSLIN_ARG_QUILT_WIDTH:
+    case MUSLIN_ARG_QUILT_LENGTH:
+    case MUSLIN_ARG_BORDER_WIDTH:
+    case MUSLIN_ARG_JOIN_LOSS:
+    case MUSLIN_ARG_MITRE_EXTRA:
+    case MUSLIN_ARG_MARGIN:
+    case MUSLIN_ARG_FABRIC_WIDTH:
+    case MUSLIN_ARG_REPEAT:
+    case MUSLIN_ARG_BINDING_CUT:
+    case MUSLIN_ARG_BINDING_FRONT:
+    case MUSLIN_ARG_BINDING_BACK:
+    case MUSLIN_ARG_THICKNESS:
+    case MUSLIN_ARG_TURN_UNDER:
+    case MUSLIN_ARG_PERIMETER:
+    case MUSLIN_ARG_BIAS_LENGTH:
+    case MUSLIN_ARG_SLEEVE_DROP:
+    case MUSLIN_ARG_INSET:
+    case MUSLIN_ARG_CORNER_TRIANGLE:
+    case MUSLIN_ARG_LABEL:
+        return MEASURE_LENGTH;
+    default:
+        return MEASURE_NUMBER;
+    }
+}
+
+/* A length in 64ths of an inch where it is one, else in ticks. */
+static void put_length(struct msl_text *text, muslin_len value)
+{
+    const uint64_t per_64th = MUSLIN_TICKS_PER_INCH / 64;
+    uint64_t ticks = value < 0 ? (uint64_t)0 - (uint64_t)value : (uint64_t)value;
+    if (ticks % per_64th != 0) {
+        msl_put_signed(text, value);
+        msl_put(text, " ticks of 1/8128 in");
+        return;
+    }
+    uint64_t whole = ticks / MUSLIN_TICKS_PER_INCH;
+    uint64_t part = ticks % MUSLIN_TICKS_PER_INCH / per_64th;
+    uint64_t below = 64;
+    while (part != 0 && part % 2 == 0) {
+        part /= 2;
+        below /= 2;
+    }
+    if (value < 0)
+        msl_put(text, "-");
+    if (whole != 0 || part == 0)
+        msl_put_unsigned(text, whole);
+    if (part != 0) {
+        msl_put(text, whole != 0 ? " " : "");
+        msl_put_unsigned(text, part);
+        msl_put(text, "/");
+        msl_put_unsigned(text, below);
+    }
+    msl_put(text, " in");
+}
+
+static void put_value(struct msl_text *text, int32_t argument, int64_t value)
+{
+    enum measure measure = measure_of(argument);
+    if (measure == MEASURE_LENGTH) {
+        put_length(text, value);
+        return;
+    }
+    msl_put_signed(text, value);
+    if (measure == MEASURE_SHARE)
+        msl_put(text, " parts per million");
+}
+
+static void put_reason(struct msl_text *text, const struct muslin_problem *p)
+{
+    switch (p->status) {
+    case MUSLIN_ERR_RANGE:
+        msl_put(text, p->value < p->limit ? ", but must be at least " : ", but must be at most ");
+        put_value(text, p->argument, p->limit);
+        msl_put(text, ".");
+        return;
+    case MUSLIN_ERR_SEAM_TOO_WIDE:
+        msl_put(text, ", but the seams need at least ");
+        put_value(text, p->argument, p->limit);
+        msl_put(text, ".");
+        return;
+    case MUSLIN_ERR_NOT_SQUARE:
+        msl_put(text, ", but for a quarter turn it must be ");
+        put_value(text, p->argument, p->limit);
+        msl_put(text, ".");
+        return;
+    case MUSLIN_ERR_NOT_ENOUGH:
+        msl_put(text, ", but what is in hand gives only ");
+        put_value(text, p->argument, p->limit);
+        msl_put(text, ".");
+        return;
+    case MUSLIN_ERR_BUFFER:
+        msl_put(text, ", but must be at least ");
+        msl_put_signed(text, p->limit);
+        msl_put(text, ".");
+        return;
+    case MUSLIN_ERR_NO_YIELD:
+    case MUSLIN_ERR_NO_FIT:
+        msl_put(text, ", but at least ");
+        put_value(text, p->argument, p->limit);
+        msl_put(text, " is needed here.");
+        return;
+    default:
+        msl_put(text, ". ");
+        msl_put(text, muslin_status_sentence(p->status));
+    }
+}
+
+static void put_sentence(struct muslin_problem *p)
+{
+    struct msl_text text = { p->text, sizeof p->text, 0 };
+    if (p->length > 0) {
+        msl_put(&text, "At byte ");
+        msl_put_signed(&text, p->at);
+        msl_put(&text, " of the text: ");
+        msl_put(&text, muslin_status_sentence(p->status));
+    } else if (p->status == MUSLIN_ERR_NULL || p->argument == MUSLIN_ARG_NONE) {
+        msl_put(&text, muslin_argument_name(p->argument));
+        msl_put(&text, ": ");
+        msl_put(&text, muslin_status_sentence(p->status));
+    } else {
+        msl_put(&text, muslin_argument_name(p->argument));
+        msl_put(&text, " is ");
+        put_value(&text, p->argument, p->value);
+        put_reason(&text, p);
+    }
+    msl_put_end(&text);
+    if (p->text[0] >= 'a' && p->text[0] <= 'z')
+        p->text[0] = (char)(p->text[0] - 'a' + 'A');
+}
+
+struct msl_check msl_check_start(struct muslin_problem *problem)
+{
+    struct msl_check check = { MUSLIN_OK, NULL, 0 };
+    if (problem == NULL)
+        return check;
+    uint32_t size = problem->size;
+    if (size < sizeof(struct muslin_problem) || size > MSL_STRUCT_SIZE_MAX) {
+        check.status = MUSLIN_ERR_STRUCT_SIZE;
+        return check;
+    }
+    check.problem = problem;
+    return check;
+}
+
+static muslin_status fail(struct msl_check *check, struct muslin_problem found)
+{
+    if (check->status != MUSLIN_OK)
+        return check->status;
+    check->status = found.status;
+    if (check->problem == NULL)
+        return check->status;
+    found.at = check->at;
+    put_sentence(&found);
+    msl_write_struct(check->problem, &found, (uint32_t)sizeof found);
+    return check->status;
+}
+
+muslin_status msl_fail(struct msl_check *check, muslin_status status, int32_t argument, int64_t value, int64_t limit)
+{
+    struct muslin_problem found = { 0 };
+    found.status = status;
+    found.argument = argument;
+    found.value = value;
+    found.limit = limit;
+    return fail(check, found);
+}
+
+muslin_status msl_fail_text(struct msl_check *check, muslin_status status, int64_t length)
+{
+    struct muslin_problem found = { 0 };
+    found.status = status;
+    found.argument = MUSLIN_ARG_TEXT;
+    found.length = length;
+    return fail(check, found);
+}
+
+void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer)
+{
+    if (pointer == NULL)
+        msl_fail(check, MUSLIN_ERR_NULL, argument, 0, 0);
+}
+
+void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least, int64_t most)
+{
+    if (value < least)
+        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, least);
+    if (value > most)
+        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, most);
+}
+
+void msl_want_size(struct msl_check *check, int32_t argument, muslin_len value)
+{
+    msl_want_between(check, argument, value, 0, MUSLIN_SIZE_MAX);
+}
+
+void msl_want_some_size(struct msl_check *check, int32_t argument, muslin_len value)
+{
+    msl_want_between(check, argument, value, 1, MUSLIN_SIZE_MAX);
+}
+
+void msl_want_count(struct msl_check *check, int32_t argument, int64_t value)
+{
+    msl_want_between(check, argument, value, 0, MUSLIN_COUNT_MAX);
+}
+
+void msl_want_some_count(struct msl_check *check, int32_t argument, int64_t value)
+{
+    msl_want_between(check, argument, value, 1, MUSLIN_COUNT_MAX);
+}
+
+void msl_want_seam(struct msl_check *check, int32_t argument, muslin_len value)
+{
+    msl_want_between(check, argument, value, 0, MUSLIN_SIZE_MAX / 8);
+}
+
+void msl_want_choice(struct msl_check *check, int32_t argument, int32_t value, int32_t first, int32_t last)
+{
+    if (value < first || value > last)
+        msl_fail(check, MUSLIN_ERR_CHOICE, argument, value, last);
+}

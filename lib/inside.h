@@ -1,0 +1,84 @@
+/* inside.h - what the library's files share and nobody else sees: checks of input, sized structs, the problem.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * The way of every public function: read the spec, check the output, check each value, compute, write. */
+#ifndef MUSLIN_INSIDE_H
+#define MUSLIN_INSIDE_H
+
+#include "muslin/base.h"
+#include "muslin/length.h"
+
+#define MSL_STRUCT_SIZE_MAX 4096u
+
+/* ---- a problem being looked for -------------------------------------------------------------------------------- */
+
+/* The first failure wins; after it every msl_want... call does nothing. So a function lists what it wants, left to
+ * right, and asks once at the end. */
+struct msl_check {
+    muslin_status status;
+    struct muslin_problem *problem; /* the caller's, may be null */
+    int64_t at;                     /* row or byte offset that a failure shall name */
+};
+
+/* Starts a check. A problem of a wrong size is itself a failure (and is not written to). */
+struct msl_check msl_check_start(struct muslin_problem *problem);
+
+/* Records a failure and writes the problem's sentence. Returns the status. */
+muslin_status msl_fail(struct msl_check *check, muslin_status status, int32_t argument, int64_t value, int64_t limit);
+
+/* Records a failure in a text: `length` bytes at check->at. */
+muslin_status msl_fail_text(struct msl_check *check, muslin_status status, int64_t length);
+
+void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer);
+/* least <= value <= most, else MUSLIN_ERR_RANGE with the limit that was broken. For lengths, counts and ppm alike. */
+void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least, int64_t most);
+/* The same with the usual bounds: 0 .. MUSLIN_SIZE_MAX, 1 .. MUSLIN_SIZE_MAX, 0 or 1 .. MUSLIN_COUNT_MAX. */
+void msl_want_size(struct msl_check *check, int32_t argument, muslin_len value);
+void msl_want_some_size(struct msl_check *check, int32_t argument, muslin_len value);
+void msl_want_count(struct msl_check *check, int32_t argument, int64_t value);
+void msl_want_some_count(struct msl_check *check, int32_t argument, int64_t value);
+/* An allowance or a take-up: 0 .. MUSLIN_SIZE_MAX / 8. */
+void msl_want_seam(struct msl_check *check, int32_t argument, muslin_len value);
+/* first <= value <= last, else MUSLIN_ERR_CHOICE. */
+void msl_want_choice(struct msl_check *check, int32_t argument, int32_t value, int32_t first, int32_t last);
+
+/* ---- sized structs --------------------------------------------------------------------------------------------- */
+
+/* Reads a caller's struct into *into (`known` bytes, the library's own sizeof): checks size, tail and flags. `least`
+ * is the size first published. Members that the caller does not know become zero. */
+void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint32_t known, uint32_t least,
+                     uint32_t known_flags, const void *from);
+
+/* Checks a caller's output struct before anything is computed. */
+void msl_want_output(struct msl_check *check, const void *out, uint32_t least);
+
+/* Writes what both know, zeroes the rest, keeps the caller's size and sets flags 0. */
+void msl_write_struct(void *out, const void *from, uint32_t known);
+
+/* Writes a spec's initial values: the first `size` bytes of *from, which has `known`. */
+muslin_status msl_init_struct(void *spec, uint32_t size, const void *from, uint32_t known, uint32_t least);
+
+/* ---- ask-then-fill rows ---------------------------------------------------------------------------------------- */
+
+/* Checks (rows, row_size, capacity, count) when `needed` rows are to be written: sets *count; returns 1 when rows are
+ * to be written, 0 when the caller only asked or a failure was recorded (MUSLIN_ERR_BUFFER, _NULL, _STRUCT_SIZE). */
+int msl_rows_wanted(struct msl_check *check, void *rows, size_t row_size, uint32_t least, size_t capacity,
+                    size_t *count, size_t needed);
+/* Writes row `index` at its stride; its size member becomes row_size. */
+void msl_write_row(void *rows, size_t row_size, size_t index, const void *from, uint32_t known);
+
+/* ---- text being written ---------------------------------------------------------------------------------------- */
+
+/* Appends to a buffer and counts; what does not fit is counted and dropped. */
+struct msl_text {
+    char *buf;
+    size_t cap;
+    size_t used; /* bytes so far, terminator not counted; may pass cap */
+};
+void msl_put(struct msl_text *text, const char *words);
+void msl_put_unsigned(struct msl_text *text, uint64_t number);
+void msl_put_signed(struct msl_text *text, int64_t number); /* ASCII minus */
+void msl_put_end(struct msl_text *text);                    /* terminates within cap */
+
+#endif

@@ -1,0 +1,32 @@
+/* wide.h - 128-bit whole numbers in two limbs, for products of two 64-bit ones. No compiler's wide type is needed, so
+ * results are the same on every target.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_WIDE_H
+#define MUSLIN_WIDE_H
+
+#include "inside.h"
+
+/* Two's complement. */
+struct msl_wide {
+    int64_t high;
+    uint64_t low;
+};
+
+struct msl_wide msl_wide_from(int64_t a);
+struct msl_wide msl_wide_multiply(int64_t a, int64_t b);
+/* a + b; the callers' ranges keep it below 2^127. */
+struct msl_wide msl_wide_add(struct msl_wide a, struct msl_wide b);
+/* -1, 0, 1. */
+int32_t msl_wide_compare(struct msl_wide a, struct msl_wide b);
+
+/* A rounding spec read and checked: size and flags right, grid, tolerance and direction in range. */
+void msl_read_rounding(struct msl_check *check, struct muslin_rounding_spec *into,
+                       const struct muslin_rounding_spec *from);
+
+/* numerator / denominator (above 0) rounded once as `rounding`, already checked, asks. MUSLIN_ERR_OVERFLOW when the
+ * result leaves +-MUSLIN_LENGTH_MAX; *out is then untouched. Sets every member of *out but size and flags. */
+muslin_status msl_wide_round(struct msl_wide numerator, int64_t denominator,
+                             const struct muslin_rounding_spec *rounding, struct muslin_rounded *out);
+
+#endif

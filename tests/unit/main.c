@@ -1,0 +1,36 @@
+/* main.c - runs the unit suites, one a module. With -DONLY=<suite> it runs that suite alone.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <check.h>
+#include <stdlib.h>
+
+#define SUITES(X) \
+    X(base_suite) \
+    X(length_suite) \
+    X(seam_suite) \
+    X(fabric_suite) \
+    X(reference_suite) \
+    X(stripset_suite) \
+    X(setting_suite) \
+    X(finishing_suite) \
+    X(stripquilt_suite)
+
+#ifdef ONLY
+#undef SUITES
+#define SUITES(X) X(ONLY)
+#endif
+
+#define DECLARE(suite) Suite *suite(void);
+SUITES(DECLARE)
+
+#define ADD(suite) srunner_add_suite(runner, suite());
+
+int main(void)
+{
+    SRunner *runner = srunner_create(NULL);
+    SUITES(ADD)
+    srunner_run_all(runner, CK_NORMAL);
+    int failed = srunner_ntests_failed(runner);
+    srunner_free(runner);
+    return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+}

@@ -1,0 +1,23 @@
+/* testing.h - what all unit tests share.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_TESTING_H
+#define MUSLIN_TESTING_H
+
+#include <check.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <muslin/muslin.h>
+
+/* Inches to ticks where the fraction is a whole number of 64ths: IN(2, 1, 2) is 2 1/2 in. */
+#define IN(whole, above, below) ((muslin_len)(whole) * 8128 + (muslin_len)(above) * 8128 / (below))
+#define WHOLE_IN(whole) ((muslin_len)(whole) * 8128)
+
+#define ck_ok(call) ck_assert_int_eq((call), MUSLIN_OK)
+#define ck_status(call, status) ck_assert_int_eq((call), (status))
+
+/* A problem ready for a call. */
+#define PROBLEM { (uint32_t)sizeof(struct muslin_problem), 0, 0, 0, 0, 0, 0, 0, "" }
+
+#endif
