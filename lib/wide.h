@@ -24,6 +24,19 @@ int32_t msl_wide_compare(struct msl_wide a, struct msl_wide b);
 void msl_read_rounding(struct msl_check *check, struct muslin_rounding_spec *into,
                        const struct muslin_rounding_spec *from);
 
+/* An exact value as far as rounding needs to know it: its floor in ticks, within +-2^62; whether it is a whole number of
+ * ticks; whether its fraction of a tick is one half or more. */
+struct msl_exact {
+    int64_t floor;
+    int32_t on_tick;
+    int32_t upper_half;
+};
+
+/* The exact value brought to the grid as `rounding`, already checked, asks. MUSLIN_ERR_OVERFLOW when the result leaves
+ * +-MUSLIN_LENGTH_MAX; *out is then untouched. Sets every member of *out but size and flags. */
+muslin_status msl_grid_round(struct msl_exact exact, const struct muslin_rounding_spec *rounding,
+                             struct muslin_rounded *out);
+
 /* numerator / denominator (above 0) rounded once as `rounding`, already checked, asks. MUSLIN_ERR_OVERFLOW when the
  * result leaves +-MUSLIN_LENGTH_MAX; *out is then untouched. Sets every member of *out but size and flags. */
 muslin_status msl_wide_round(struct msl_wide numerator, int64_t denominator,

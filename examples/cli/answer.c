@@ -1,0 +1,172 @@
+/* answer.c - what answers are made of.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "answer.h"
+
+#include <stdio.h>
+#include <string.h>
+
+/* ---- lengths as text -------------------------------------------------------------------------------------------- */
+
+struct length_text {
+    char text[160];
+    int32_t exact;
+};
+
+/* A way of writing a length. */
+struct style {
+    int32_t style;
+    int32_t denominator;
+    int32_t decimals;
+};
+
+/* For each unit, the ways that are tried until one says the length exactly; the last one says it about. */
+#define STYLES_MAX 3
+static const struct style styles_of[][STYLES_MAX] = {
+    [UNITS_INCH] = { { MUSLIN_STYLE_INCH_FRACTION, 64, 0 } },
+    [UNITS_INCH_DECIMAL] = { { MUSLIN_STYLE_INCH_DECIMAL, 1, 4 },
+                             { MUSLIN_STYLE_INCH_DECIMAL, 1, 6 },
+                             { MUSLIN_STYLE_INCH_DECIMAL, 1, 3 } },
+    [UNITS_CM] = { { MUSLIN_STYLE_CM, 1, 4 }, { MUSLIN_STYLE_CM, 1, 2 } },
+    [UNITS_MM] = { { MUSLIN_STYLE_MM, 1, 3 }, { MUSLIN_STYLE_MM, 1, 1 } }
+};
+/* Yards are cut in eighths, sixteenths, thirds and sixths; 48 below the line holds them all. */
+static const struct style in_yards = { MUSLIN_STYLE_YARD_FRACTION, 48, 0 };
+
+/* A length beyond what the library writes is shown in ticks; no sum of the library's comes out so large. */
+static void write_in_style(const struct desk *desk, muslin_len value, const struct style *style,
+                           struct length_text *out)
+{
+    struct muslin_format_spec spec = MUSLIN_FORMAT_SPEC_INIT;
+    spec.style = style->style;
+    spec.denominator = style->denominator;
+    spec.decimals = style->decimals;
+    spec.decimal_sign = desk->common.decimal_comma ? ',' : '.';
+    if (muslin_length_format(value, &spec, out->text, sizeof out->text, NULL, &out->exact, NULL) == MUSLIN_OK)
+        return;
+    snprintf(out->text, sizeof out->text, "%lld ticks", (long long)value);
+    out->exact = 1;
+}
+
+static struct length_text write_length(const struct desk *desk, muslin_len value)
+{
+    struct length_text out = { .exact = 0 };
+    const struct style *styles = styles_of[desk->common.units];
+    for (size_t i = 0; i < STYLES_MAX && styles[i].style != 0 && !out.exact; i++)
+        write_in_style(desk, value, &styles[i], &out);
+    return out;
+}
+
+static json_t *length_as_json(muslin_len value, const struct length_text *text)
+{
+    json_t *length = json_object();
+    json_object_set_new(length, "ticks", json_integer(value));
+    json_object_set_new(length, "text", json_string(text->text));
+    json_object_set_new(length, "exact", json_boolean(text->exact));
+    return length;
+}
+
+void put_length(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    struct length_text text = write_length(desk, value);
+    json_object_set_new(answer, name, length_as_json(value, &text));
+}
+
+void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    struct length_text plain = write_length(desk, value);
+    struct length_text yards = { .exact = 0 };
+    bool inches = desk->common.units == UNITS_INCH || desk->common.units == UNITS_INCH_DECIMAL;
+    if (inches && value != 0)
+        write_in_style(desk, value, &in_yards, &yards);
+    if (yards.exact) {
+        size_t used = strlen(yards.text);
+        snprintf(yards.text + used, sizeof yards.text - used, " (%.60s)", plain.text);
+    }
+    json_object_set_new(answer, name, length_as_json(value, yards.exact ? &yards : &plain));
+}
+
+void put_size(json_t *answer, const struct desk *desk, const char *name, muslin_len width, muslin_len length)
+{
+    json_t *size = put_object(answer, name);
+    put_length(size, desk, "width", width);
+    put_length(size, desk, "length", length);
+}
+
+/* ---- everything else -------------------------------------------------------------------------------------------- */
+
+void put_count(json_t *answer, const char *name, int64_t value)
+{
+    json_object_set_new(answer, name, json_integer(value));
+}
+
+void put_share(json_t *answer, const struct desk *desk, const char *name, int32_t ppm)
+{
+    char decimals[8];
+    snprintf(decimals, sizeof decimals, "%04d", (int)(ppm % 10000));
+    size_t length = 4;
+    while (length > 0 && decimals[length - 1] == '0')
+        decimals[--length] = '\0';
+    char text[32];
+    const char *sign = length == 0 ? "" : desk->common.decimal_comma ? "," : ".";
+    snprintf(text, sizeof text, "%d%s%s %%", (int)(ppm / 10000), sign, decimals);
+    json_t *share = put_object(answer, name);
+    put_count(share, "ppm", ppm);
+    put_text(share, "text", text);
+}
+
+void put_text(json_t *answer, const char *name, const char *text)
+{
+    json_object_set_new(answer, name, json_string(text));
+}
+
+void put_truth(json_t *answer, const char *name, bool truth)
+{
+    json_object_set_new(answer, name, json_boolean(truth));
+}
+
+static bool holds_text(const json_t *list, const char *text)
+{
+    for (size_t i = 0; i < json_array_size(list); i++)
+        if (strcmp(json_string_value(json_array_get(list, i)), text) == 0)
+            return true;
+    return false;
+}
+
+void put_warnings(json_t *answer, uint32_t warnings)
+{
+    json_t *list = json_object_get(answer, "warnings");
+    if (list == NULL)
+        list = put_list(answer, "warnings");
+    for (uint32_t bit = 1; bit != 0; bit <<= 1) {
+        const char *sentence = (warnings & bit) != 0 ? muslin_warning_sentence(bit) : "";
+        if (sentence[0] != '\0' && !holds_text(list, sentence))
+            json_array_append_new(list, json_string(sentence));
+    }
+}
+
+json_t *put_object(json_t *answer, const char *name)
+{
+    json_t *object = json_object();
+    json_object_set_new(answer, name, object);
+    return object;
+}
+
+json_t *put_list(json_t *answer, const char *name)
+{
+    json_t *list = json_array();
+    json_object_set_new(answer, name, list);
+    return list;
+}
+
+json_t *append_object(json_t *list)
+{
+    json_t *object = json_object();
+    json_array_append_new(list, object);
+    return object;
+}
+
+bool sum_of(struct desk *desk, const struct lengths *lengths, muslin_len *sum)
+{
+    return worked(desk, muslin_length_sum(lengths->values, lengths->count, sum));
+}

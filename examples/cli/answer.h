@@ -1,0 +1,33 @@
+/* answer.h - building a JSON answer: lengths with their text, cloth in yards, shares, warnings.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef CLI_ANSWER_H
+#define CLI_ANSWER_H
+
+#include "command.h"
+
+/* "name": {"ticks": 20320, "text": "2 1/2 in", "exact": true}. The text is in the units asked for; the ticks are the
+ * truth. */
+void put_length(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
+/* The same for a length of cloth, which is sold by the yard: "1 3/8 yd (49 1/2 in)". */
+void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
+/* Width x length as {"width": ..., "length": ...}. */
+void put_size(json_t *answer, const struct desk *desk, const char *name, muslin_len width, muslin_len length);
+void put_count(json_t *answer, const char *name, int64_t value);
+/* {"ppm": 200000, "text": "20 %"} */
+void put_share(json_t *answer, const struct desk *desk, const char *name, int32_t ppm);
+void put_text(json_t *answer, const char *name, const char *text);
+void put_truth(json_t *answer, const char *name, bool truth);
+/* "warnings": sentences; the member is made once and added to, in the order of the bits, each sentence once. */
+void put_warnings(json_t *answer, uint32_t warnings);
+
+/* A new, empty member. */
+json_t *put_object(json_t *answer, const char *name);
+json_t *put_list(json_t *answer, const char *name);
+/* A new, empty object at the end of a list. */
+json_t *append_object(json_t *list);
+
+/* The plain addition that front ends need, done by the library. */
+bool sum_of(struct desk *desk, const struct lengths *lengths, muslin_len *sum);
+
+#endif

@@ -1,0 +1,44 @@
+/* cmd.h - the commands, and the pieces of answers that several of them share.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef CLI_CMD_H
+#define CLI_CMD_H
+
+#include "command.h"
+
+extern const struct command plan_command;
+extern const struct command cut_command, finished_command, piece_command, row_command, strip_command, resize_command,
+    calibrate_command, drift_command;
+extern const struct command yield_command, sets_command, bundle_command, prints_command;
+extern const struct command usable_command, pieces_command, strips_command, stock_command, buy_command;
+extern const struct command block_command, top_command, border_command, join_command;
+extern const struct command binding_command, bias_command, batting_command, backing_command, sleeve_command;
+extern const struct command length_command, table_command;
+
+/* What rounding changed: "rounded_by", left out when nothing was lost. */
+void put_rounding(json_t *answer, const struct desk *desk, const struct muslin_rounded *rounded);
+
+/* A border as people write it: "4 in", "4 in mitred", "6 cm cornerstones lengthwise diagonal". Sets width, style,
+ * join and flags of the spec. */
+bool read_border(struct desk *desk, const char *text, struct muslin_border_spec *spec);
+
+/* Borders one after the other, each sewn to what the one before left: appends an object a border to `list`. `spec`
+ * holds the first one's surroundings and ends with the last one's unfinished size. `warnings` gathers. */
+bool put_borders(json_t *list, struct desk *desk, const struct texts *borders, struct muslin_border_spec *spec,
+                 uint32_t *warnings);
+
+/* All layouts of a backing, the chosen one (0: the best) piece by piece. */
+bool put_backing(json_t *answer, struct desk *desk, const struct muslin_backing_spec *spec, int32_t layout,
+                 struct muslin_backing *chosen);
+
+/* Batting to cut, the package that covers, pieces joined. */
+bool put_batting(json_t *answer, struct desk *desk, const struct muslin_batting_spec *spec,
+                 struct muslin_batting *batting);
+
+/* Length, strips and joins of a binding; its width where that is asked for. */
+bool put_binding(json_t *answer, struct desk *desk, const struct muslin_binding_spec *spec,
+                 struct muslin_binding *binding);
+bool put_binding_width(json_t *answer, struct desk *desk, const struct muslin_binding_width_spec *spec,
+                       struct muslin_binding_width *width);
+
+#endif

@@ -1,0 +1,185 @@
+/* sheet.c - templates filled and text wrapped.
+ *
+ * SPDX-License-Identifier: MIT */
+#define _GNU_SOURCE
+#include "sheet.h"
+
+#include <stdbool.h>
+#include <stdlib.h>
+#include <string.h>
+
+#define PAGE_WIDTH 79
+/* Stands for a space inside a figure, where a line must not break. */
+#define TIED '\x01'
+
+/* ---- figures ---------------------------------------------------------------------------------------------------- */
+
+static void write_tied(FILE *out, const char *text)
+{
+    for (; *text != '\0'; text++)
+        fputc(*text == ' ' ? TIED : *text, out);
+}
+
+static void write_value(FILE *out, json_t *value)
+{
+    if (json_is_integer(value))
+        fprintf(out, "%" JSON_INTEGER_FORMAT, json_integer_value(value));
+    else if (json_is_boolean(value))
+        fputs(json_is_true(value) ? "yes" : "no", out);
+    else if (json_is_string(value))
+        fputs(json_string_value(value), out);
+    else if (json_is_object(value)) {
+        if (json_is_false(json_object_get(value, "exact")))
+            fprintf(out, "about%c", TIED);
+        write_tied(out, json_string_value(json_object_get(value, "text")));
+    }
+}
+
+char *sheet_text_of(json_t *value)
+{
+    char *text = NULL;
+    size_t length = 0;
+    FILE *out = open_memstream(&text, &length);
+    write_value(out, value);
+    fclose(out);
+    for (char *c = text; *c != '\0'; c++)
+        *c = *c == TIED ? ' ' : *c;
+    return text;
+}
+
+/* "sets.count" from the answer; null when it is not there. */
+static json_t *member_at(json_t *answer, const char *path, size_t length)
+{
+    char name[80];
+    snprintf(name, sizeof name, "%.*s", (int)length, path);
+    char *rest = NULL;
+    for (char *part = strtok_r(name, ".", &rest); part != NULL; part = strtok_r(NULL, ".", &rest))
+        answer = json_object_get(answer, part);
+    return answer;
+}
+
+/* One {placeholder}, without its braces. One that is not in the answer is left as it is, for a test to find. */
+static void write_placeholder(FILE *out, json_t *answer, const char *placeholder, size_t length)
+{
+    const char *colon = memchr(placeholder, ':', length);
+    size_t path = colon != NULL ? (size_t)(colon - placeholder) : length;
+    json_t *value = member_at(answer, placeholder, path);
+    if (value == NULL) {
+        fprintf(out, "{%.*s}", (int)length, placeholder);
+        return;
+    }
+    write_value(out, value);
+    if (colon == NULL)
+        return;
+    fputc(TIED, out);
+    for (size_t i = path + 1; i < length; i++)
+        fputc(placeholder[i], out);
+    if (json_integer_value(value) != 1)
+        fputc('s', out);
+}
+
+static char *fill(json_t *answer, const char *template)
+{
+    char *text = NULL;
+    size_t length = 0;
+    FILE *out = open_memstream(&text, &length);
+    while (*template != '\0') {
+        const char *close = *template == '{' ? strchr(template, '}') : NULL;
+        if (close == NULL) {
+            fputc(*template++, out);
+            continue;
+        }
+        write_placeholder(out, answer, template + 1, (size_t)(close - template - 1));
+        template = close + 1;
+    }
+    fclose(out);
+    return text;
+}
+
+/* ---- wrapping --------------------------------------------------------------------------------------------------- */
+
+static size_t columns_of(const char *text, size_t bytes)
+{
+    size_t columns = 0;
+    for (size_t i = 0; i < bytes; i++)
+        columns += ((unsigned char)text[i] & 0xC0) != 0x80;
+    return columns;
+}
+
+static void write_word(FILE *out, const char *word, size_t bytes)
+{
+    for (size_t i = 0; i < bytes; i++)
+        fputc(word[i] == TIED ? ' ' : word[i], out);
+}
+
+/* `first` begins the first line, `indent` blanks the others. */
+static void write_wrapped(FILE *out, const char *text, const char *first, size_t indent)
+{
+    fputs(first, out);
+    size_t column = strlen(first);
+    bool fresh = true;
+    while (*text != '\0') {
+        text += strspn(text, " ");
+        size_t bytes = strcspn(text, " ");
+        size_t columns = columns_of(text, bytes);
+        if (bytes == 0)
+            break;
+        if (!fresh && column + 1 + columns > PAGE_WIDTH) {
+            fprintf(out, "\n%*s", (int)indent, "");
+            column = indent;
+        } else if (!fresh) {
+            fputc(' ', out);
+            column++;
+        }
+        write_word(out, text, bytes);
+        column += columns;
+        text += bytes;
+        fresh = false;
+    }
+    fputc('\n', out);
+}
+
+static void say(struct sheet *sheet, json_t *answer, const char *template, const char *first)
+{
+    char *text = fill(answer, template);
+    write_wrapped(sheet->out, text, first, strlen(first));
+    free(text);
+}
+
+/* ---- the sheet -------------------------------------------------------------------------------------------------- */
+
+void sheet_title(struct sheet *sheet, json_t *answer, const char *template)
+{
+    say(sheet, answer, template, "");
+    sheet_gap(sheet);
+}
+
+void sheet_heading(struct sheet *sheet, const char *words)
+{
+    fprintf(sheet->out, "\n%s\n", words);
+}
+
+void sheet_say(struct sheet *sheet, json_t *answer, const char *template)
+{
+    say(sheet, answer, template, "");
+}
+
+void sheet_point(struct sheet *sheet, json_t *answer, const char *template)
+{
+    say(sheet, answer, template, "  - ");
+}
+
+void sheet_under(struct sheet *sheet, json_t *answer, const char *template)
+{
+    say(sheet, answer, template, "      ");
+}
+
+void sheet_line(struct sheet *sheet, const char *text)
+{
+    fprintf(sheet->out, "%s\n", text);
+}
+
+void sheet_gap(struct sheet *sheet)
+{
+    fputc('\n', sheet->out);
+}

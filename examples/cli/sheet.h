@@ -1,0 +1,37 @@
+/* sheet.h - a sheet of text for people: sentences with figures from an answer, wrapped to the page.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * A sentence is a template. {sets.unfinished_width} is replaced by that member of the answer: a length by its text
+ * (with "about" where the text is not exact), a share by its text, a count by its digits. {sets.count:set} is a count
+ * with its noun: "1 set", "3 sets". A figure is never broken over two lines. */
+#ifndef CLI_SHEET_H
+#define CLI_SHEET_H
+
+#include <jansson.h>
+#include <stdio.h>
+
+struct sheet {
+    FILE *out;
+};
+
+/* A title in capitals with a blank line under it; a heading with a blank line over it. */
+void sheet_title(struct sheet *sheet, json_t *answer, const char *template);
+void sheet_heading(struct sheet *sheet, const char *words);
+/* A paragraph, a point of a list, and a point under a point. */
+void sheet_say(struct sheet *sheet, json_t *answer, const char *template);
+void sheet_point(struct sheet *sheet, json_t *answer, const char *template);
+void sheet_under(struct sheet *sheet, json_t *answer, const char *template);
+/* A line that is not wrapped, and an empty one. */
+void sheet_line(struct sheet *sheet, const char *text);
+void sheet_gap(struct sheet *sheet);
+
+/* The text of one member on its own, as a template would show it. The caller frees it. */
+char *sheet_text_of(json_t *value);
+
+/* The general table of figures, for answers without a layout of their own. */
+void show_figures(struct sheet *sheet, json_t *answer);
+/* A whole quilt as a written pattern. */
+void show_plan(struct sheet *sheet, json_t *answer);
+
+#endif

@@ -1,0 +1,118 @@
+/* show.c - the general table of figures: every member of an answer under its own name.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <stdbool.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "sheet.h"
+
+#define INDENT 2
+
+/* Lengths and shares are objects with a "text". */
+static bool is_figure(json_t *value)
+{
+    return !json_is_array(value) && (!json_is_object(value) || json_object_get(value, "text") != NULL);
+}
+
+static bool is_listed(const char *member)
+{
+    return strcmp(member, "command") != 0 && strcmp(member, "warnings") != 0;
+}
+
+static void write_label(struct sheet *sheet, const char *member)
+{
+    for (const char *c = member; *c != '\0'; c++)
+        fputc(*c == '_' ? ' ' : *c, sheet->out);
+}
+
+/* "pieces" names the list; "piece 1" its first. */
+static void write_label_of_one(struct sheet *sheet, const char *member)
+{
+    char one[80];
+    snprintf(one, sizeof one, "%s", member);
+    size_t length = strlen(one);
+    if (length > 0 && one[length - 1] == 's')
+        one[length - 1] = '\0';
+    write_label(sheet, one);
+}
+
+static int widest_label(json_t *answer)
+{
+    size_t widest = 0;
+    const char *member;
+    json_t *value;
+    json_object_foreach(answer, member, value)
+        if (is_listed(member) && is_figure(value) && strlen(member) > widest)
+            widest = strlen(member);
+    return (int)widest;
+}
+
+static void show_figure(struct sheet *sheet, const char *member, json_t *value, int indent, int widest)
+{
+    char *text = sheet_text_of(value);
+    fprintf(sheet->out, "%*s", indent, "");
+    write_label(sheet, member);
+    fprintf(sheet->out, "%*s  %s\n", widest - (int)strlen(member), "", text);
+    free(text);
+}
+
+static void show_members(struct sheet *sheet, json_t *answer, int indent);
+
+/* A list of objects, numbered from 1. */
+static void show_list(struct sheet *sheet, const char *member, json_t *list, int indent)
+{
+    for (size_t i = 0; i < json_array_size(list); i++) {
+        json_t *element = json_array_get(list, i);
+        fprintf(sheet->out, "%*s", indent, "");
+        write_label_of_one(sheet, member);
+        fprintf(sheet->out, " %zu%s", i + 1, is_figure(element) ? "  " : "\n");
+        if (!is_figure(element)) {
+            show_members(sheet, element, indent + INDENT);
+            continue;
+        }
+        char *text = sheet_text_of(element);
+        fprintf(sheet->out, "%s\n", text);
+        free(text);
+    }
+}
+
+static void show_group(struct sheet *sheet, const char *member, json_t *value, int indent)
+{
+    if (json_is_array(value)) {
+        show_list(sheet, member, value, indent);
+        return;
+    }
+    fprintf(sheet->out, "%*s", indent, "");
+    write_label(sheet, member);
+    fputc('\n', sheet->out);
+    show_members(sheet, value, indent + INDENT);
+}
+
+/* Figures in a column first, as they come; what holds more figures is shown where it stands, one step further in. The
+ * depth is that of the answers, three at most. */
+static void show_members(struct sheet *sheet, json_t *answer, int indent)
+{
+    int widest = widest_label(answer);
+    const char *member;
+    json_t *value;
+    json_object_foreach(answer, member, value) {
+        if (!is_listed(member))
+            continue;
+        if (is_figure(value))
+            show_figure(sheet, member, value, indent, widest);
+        else
+            show_group(sheet, member, value, indent);
+    }
+}
+
+void show_figures(struct sheet *sheet, json_t *answer)
+{
+    show_members(sheet, answer, INDENT);
+    json_t *warnings = json_object_get(answer, "warnings");
+    for (size_t i = 0; i < json_array_size(warnings); i++) {
+        json_t *warning = json_pack("{s:O}", "note", json_array_get(warnings, i));
+        sheet_say(sheet, warning, "Note: {note}");
+        json_decref(warning);
+    }
+}

@@ -1,0 +1,120 @@
+/* words.c - the words that choices are written in, and the nearest word to a slip.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "words.h"
+
+#include <stdio.h>
+#include <string.h>
+
+const struct word rounding_words[] = {
+    { "up", MUSLIN_ROUND_UP }, { "down", MUSLIN_ROUND_DOWN }, { "nearest", MUSLIN_ROUND_NEAREST }, { NULL, 0 }
+};
+const struct word turning_words[] = {
+    { "none", MUSLIN_TURNING_NONE }, { "quarter", MUSLIN_TURNING_QUARTER_ALTERNATE },
+    { "half", MUSLIN_TURNING_HALF_ALTERNATE }, { NULL, 0 }
+};
+const struct word nesting_words[] = {
+    { "turn", MUSLIN_NESTING_TURN }, { "name", MUSLIN_NESTING_NAME }, { NULL, 0 }
+};
+const struct word join_words[] = {
+    { "butted", MUSLIN_JOIN_BUTTED }, { "straight", MUSLIN_JOIN_STRAIGHT }, { "diagonal", MUSLIN_JOIN_DIAGONAL },
+    { "bias-ends", MUSLIN_JOIN_BIAS_ENDS }, { NULL, 0 }
+};
+const struct word border_words[] = {
+    { "sides-first", MUSLIN_BORDER_SIDES_FIRST }, { "top-first", MUSLIN_BORDER_TOP_FIRST },
+    { "cornerstones", MUSLIN_BORDER_CORNERSTONES }, { "mitred", MUSLIN_BORDER_MITRED }, { NULL, 0 }
+};
+const struct word fold_words[] = {
+    { "double", MUSLIN_FOLD_DOUBLE }, { "single", MUSLIN_FOLD_SINGLE }, { NULL, 0 }
+};
+const struct word print_words[] = {
+    { "none", MUSLIN_PRINT_NONE }, { "two-way", MUSLIN_PRINT_TWO_WAY }, { "one-way", MUSLIN_PRINT_ONE_WAY },
+    { "stripe-along", MUSLIN_PRINT_STRIPE_ALONG }, { "stripe-across", MUSLIN_PRINT_STRIPE_ACROSS }, { NULL, 0 }
+};
+const struct word layout_words[] = {
+    { "one-width", MUSLIN_BACKING_ONE_WIDTH }, { "one-width-turned", MUSLIN_BACKING_ONE_WIDTH_TURNED },
+    { "seams-along", MUSLIN_BACKING_SEAMS_ALONG }, { "seams-across", MUSLIN_BACKING_SEAMS_ACROSS },
+    { "centre-along", MUSLIN_BACKING_CENTRE_ALONG }, { "centre-across", MUSLIN_BACKING_CENTRE_ACROSS },
+    { "insert-along", MUSLIN_BACKING_INSERT_ALONG }, { "insert-across", MUSLIN_BACKING_INSERT_ACROSS }, { NULL, 0 }
+};
+const struct word edge_words[] = {
+    { "straight", MUSLIN_EDGE_STRAIGHT }, { "pinked-tips", MUSLIN_EDGE_PINKED_TIPS },
+    { "pinked-valleys", MUSLIN_EDGE_PINKED_VALLEYS }, { NULL, 0 }
+};
+const struct word align_words[] = {
+    { "tips", MUSLIN_EDGE_PINKED_TIPS }, { "valleys", MUSLIN_EDGE_PINKED_VALLEYS }, { NULL, 0 }
+};
+const struct word care_words[] = {
+    { "unwashed", MUSLIN_CARE_UNWASHED }, { "washed", MUSLIN_CARE_WASHED }, { NULL, 0 }
+};
+
+const struct word *find_word(const struct word *words, const char *written)
+{
+    for (const struct word *word = words; word->word != NULL; word++)
+        if (strcmp(word->word, written) == 0)
+            return word;
+    return NULL;
+}
+
+const char *word_of(const struct word *words, int32_t value)
+{
+    for (const struct word *word = words; word->word != NULL; word++)
+        if (word->value == value)
+            return word->word;
+    return "";
+}
+
+void list_words(const struct word *words, char *buf, size_t cap)
+{
+    size_t used = 0;
+    buf[0] = '\0';
+    for (const struct word *word = words; word->word != NULL && used < cap; word++) {
+        const char *between = word == words ? "" : word[1].word == NULL ? " or " : ", ";
+        used += (size_t)snprintf(buf + used, cap - used, "%s%s", between, word->word);
+    }
+}
+
+/* ---- the nearest word ------------------------------------------------------------------------------------------- */
+
+#define WORD_MAX 40
+
+static size_t least(size_t a, size_t b)
+{
+    return a < b ? a : b;
+}
+
+/* Letters to change, add or drop to turn one word into the other (Levenshtein's distance, one row at a time). */
+static size_t changes_between(const char *a, const char *b)
+{
+    size_t row[WORD_MAX + 1];
+    size_t width = strlen(b);
+    if (strlen(a) > WORD_MAX || width > WORD_MAX)
+        return WORD_MAX;
+    for (size_t j = 0; j <= width; j++)
+        row[j] = j;
+    for (size_t i = 1; a[i - 1] != '\0'; i++) {
+        size_t corner = row[0];
+        row[0] = i;
+        for (size_t j = 1; j <= width; j++) {
+            size_t changed = corner + (a[i - 1] != b[j - 1]);
+            corner = row[j];
+            row[j] = least(changed, least(row[j], row[j - 1]) + 1);
+        }
+    }
+    return row[width];
+}
+
+/* A suggestion must keep at least half of the word. */
+struct nearest nearest_start(const char *written)
+{
+    return (struct nearest){ .written = written, .word = NULL, .changes = strlen(written) / 2 + 1 };
+}
+
+void nearest_offer(struct nearest *nearest, const char *word)
+{
+    size_t changes = changes_between(nearest->written, word);
+    if (changes < nearest->changes) {
+        nearest->changes = changes;
+        nearest->word = word;
+    }
+}

@@ -1,0 +1,281 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: MIT
+"""Reads include/muslin/*.h and describes the whole API as data: lib/abi/api.json.
+
+    describe_api.py            writes lib/abi/api.json
+    describe_api.py --check    exits 1 and says what differs when it is not current
+    describe_api.py --print    prints the description
+
+Bindings, the layout table and the export check come from that file. It is the same on every machine: everything stands
+in the order of the headers, and of the comments only three facts are kept, because the conventions make them part of
+the API: since which version a function exists, which enum an integer member holds, and which flags a struct knows.
+
+Needs libclang and its Python module (Debian: python3-clang-14).
+"""
+import difflib
+import json
+import re
+import sys
+from pathlib import Path
+from typing import Any, Dict, List, Optional, Tuple
+
+from clang.cindex import Cursor, CursorKind, Diagnostic, Index, TranslationUnit, Type, TypeKind
+
+ROOT = Path(__file__).resolve().parent.parent.parent
+INCLUDE = ROOT / "include"
+OUTPUT = ROOT / "lib" / "abi" / "api.json"
+
+ARGS = ["-std=c11", "-fparse-all-comments", "--target=x86_64-unknown-linux-gnu", f"-I{INCLUDE}"]
+
+Record = Dict[str, Any]
+
+
+class WrongHeader(Exception):
+    """A header breaks the conventions that this description relies on."""
+
+
+def headers_in_order() -> List[str]:
+    """muslin.h lists the headers in the order in which they build on each other."""
+    text = (INCLUDE / "muslin" / "muslin.h").read_text(encoding="utf-8")
+    listed = re.findall(r'#include "(\w+\.h)"', text)
+    present = {path.name for path in (INCLUDE / "muslin").glob("*.h")} - {"muslin.h"}
+    if set(listed) != present:
+        raise WrongHeader(f"muslin.h and the folder disagree on {sorted(set(listed) ^ present)}")
+    return listed
+
+
+def parse(source: str) -> TranslationUnit:
+    unit = Index.create().parse("api.c", args=ARGS, unsaved_files=[("api.c", source)],
+                                options=TranslationUnit.PARSE_DETAILED_PROCESSING_RECORD)
+    errors = [str(found) for found in unit.diagnostics if found.severity >= Diagnostic.Warning]
+    if errors:
+        raise WrongHeader("\n".join(errors))
+    return unit
+
+
+def header_of(cursor: Cursor) -> Optional[str]:
+    """The name of the muslin header in which something stands, or None."""
+    if cursor.location.file is None:
+        return None
+    path = Path(cursor.location.file.name)
+    return path.name if path.parent == INCLUDE / "muslin" else None
+
+
+def comment_beside(cursor: Cursor) -> str:
+    """The comment that starts on the line of a member, up to its end."""
+    path = Path(cursor.location.file.name)
+    rest = "\n".join(path.read_text(encoding="utf-8").splitlines()[cursor.location.line - 1:])
+    line = rest.split("\n", 1)[0]
+    if "/*" not in line:
+        return ""
+    return rest[rest.index("/*") + 2:].split("*/", 1)[0]
+
+
+# ---- types ----------------------------------------------------------------------------------------------------------
+
+def describe_type(of: Type) -> Record:
+    """{"type": base name, "pointer": depth, "const": whether what is pointed at is constant}; zeros are left out."""
+    depth = 0
+    while of.kind == TypeKind.POINTER:
+        pointee = of.get_pointee()
+        if pointee.kind in (TypeKind.FUNCTIONPROTO, TypeKind.FUNCTIONNOPROTO):
+            return {"type": of.spelling, "function": True}
+        of, depth = pointee, depth + 1
+    name = of.spelling
+    constant = of.is_const_qualified()
+    if constant:
+        name = re.sub(r"\bconst\s+", "", name)
+    described: Record = {"type": name}
+    if depth:
+        described["pointer"] = depth
+    if depth and constant:
+        described["const"] = True
+    return described
+
+
+# ---- the parts of the API -------------------------------------------------------------------------------------------
+
+def describe_members(struct: Cursor) -> List[Record]:
+    members = []
+    for field in struct.type.get_fields():
+        of = field.type
+        count = None
+        if of.kind == TypeKind.CONSTANTARRAY:
+            count, of = of.element_count, of.element_type
+        member = {"name": field.spelling, **describe_type(of)}
+        if count is not None:
+            member["count"] = count
+        enum = re.search(r"\benum (muslin_\w+)", comment_beside(field))
+        if enum and of.spelling in ("int32_t", "uint32_t"):
+            member["enum"] = enum.group(1)
+        member["offset"] = struct.type.get_offset(field.spelling) // 8
+        members.append(member)
+    return members
+
+
+def describe_struct(struct: Cursor) -> Record:
+    members = describe_members(struct)
+    described: Record = {"name": struct.spelling, "header": header_of(struct)}
+    if any("pointer" in member or "function" in member for member in members):
+        for member in members:
+            del member["offset"]
+        return {**described, "frozen": True, "members": members}
+    return {**described, "bytes": struct.type.get_size(), "members": members}
+
+
+def known_flags(struct: Cursor, constants: List[str]) -> List[str]:
+    """The flags that the comment beside `flags` names; a name followed by dots stands for all that begin with it."""
+    flags = [field for field in struct.type.get_fields() if field.spelling == "flags"]
+    if not flags:
+        return []
+    known: List[str] = []
+    for name, dots in re.findall(r"\b(MUSLIN_\w+)(\.\.\.)?", comment_beside(flags[0])):
+        known += [other for other in constants if other.startswith(name)] if dots else [name]
+    missing = [name for name in known if name not in constants]
+    if missing:
+        raise WrongHeader(f"struct {struct.spelling} names unknown flags {missing}")
+    return known
+
+
+def describe_enum(enum: Cursor) -> Record:
+    values = {value.spelling: value.enum_value for value in enum.get_children()
+              if value.kind == CursorKind.ENUM_CONSTANT_DECL}
+    return {"name": enum.spelling, "header": header_of(enum), "values": values}
+
+
+def describe_function(function: Cursor, since: Optional[str]) -> Record:
+    arguments = [{"name": argument.spelling, **describe_type(argument.type)}
+                 for argument in function.get_arguments()]
+    if any(not argument["name"] for argument in arguments):
+        raise WrongHeader(f"{function.spelling} has an argument without a name")
+    if since is None:
+        raise WrongHeader(f"{function.spelling} does not say since which version it exists")
+    return {"name": function.spelling, "header": header_of(function), "since": since,
+            "returns": describe_type(function.result_type), "arguments": arguments}
+
+
+def since_of(cursor: Cursor) -> Optional[str]:
+    found = re.findall(r"\bSince\s+(?:\*\s+)?(\d+(?:\.\d+)+)", cursor.raw_comment or "")
+    return found[-1] if found else None
+
+
+def macros_of(unit: TranslationUnit) -> List[Tuple[str, str, str]]:
+    """(name, header, body) of each macro of the public headers that has a value."""
+    macros = []
+    for cursor in unit.cursor.get_children():
+        header = header_of(cursor)
+        if cursor.kind != CursorKind.MACRO_DEFINITION or header is None:
+            continue
+        tokens = [token.spelling for token in cursor.get_tokens()]
+        body = " ".join(tokens[1:])
+        if not body or cursor.spelling == "MUSLIN_API":
+            continue
+        macros.append((cursor.spelling, header, body))
+    return macros
+
+
+def evaluate(macros: List[Tuple[str, str, str]]) -> Dict[str, int]:
+    """The values of integer macros, worked out by the compiler."""
+    lines = [f"enum {{ value_of_{name} = ({name}) }};" for name, _, body in macros if not body.startswith("{")]
+    unit = parse('#include "muslin/muslin.h"\n' + "\n".join(lines))
+    prefix = "value_of_"
+    return {value.spelling[len(prefix):]: value.enum_value
+            for enum in unit.cursor.get_children() if enum.kind == CursorKind.ENUM_DECL
+            for value in enum.get_children() if value.spelling.startswith(prefix)}
+
+
+def describe_inits(macros: List[Tuple[str, str, str]], structs: List[Record], values: Dict[str, int]) -> List[Record]:
+    """The ..._SPEC_INIT macros, value by value."""
+    members = {struct["name"]: [member["name"] for member in struct["members"]] for struct in structs}
+    inits = []
+    for name, header, body in macros:
+        if not body.startswith("{"):
+            continue
+        struct = name[:-len("_INIT")].lower()
+        words = [word.strip() for word in body.strip("{} ").split(",")]
+        if not name.endswith("_INIT") or struct not in members or len(words) != len(members[struct]):
+            raise WrongHeader(f"{name} is not the initial value of each member of a struct")
+        if words[0] != f"( uint32_t ) sizeof ( struct {struct} )":
+            raise WrongHeader(f"{name} does not begin with the size of struct {struct}")
+        initial = {member: values[word] if word in values else int(word.rstrip("uU"), 0)
+                   for member, word in list(zip(members[struct], words))[1:]}
+        inits.append({"name": name, "header": header, "struct": struct, "values": initial})
+    return inits
+
+
+def describe() -> Record:
+    order = headers_in_order()
+    unit = parse('#include "muslin/muslin.h"\n')
+    macros = macros_of(unit)
+    values = evaluate(macros)
+    types: List[Record] = []
+    enums: List[Record] = []
+    structs: List[Record] = []
+    functions: List[Record] = []
+    since: Optional[str] = None
+    for cursor in unit.cursor.get_children():
+        header = header_of(cursor)
+        if header is None:
+            continue
+        if cursor.kind == CursorKind.TYPEDEF_DECL:
+            types.append({"name": cursor.spelling, "header": header,
+                          "type": cursor.underlying_typedef_type.spelling})
+        elif cursor.kind == CursorKind.ENUM_DECL:
+            enums.append(describe_enum(cursor))
+        elif cursor.kind == CursorKind.STRUCT_DECL and cursor.is_definition():
+            described = describe_struct(cursor)
+            flags = known_flags(cursor, list(values))
+            structs.append({**described, "flags": flags} if flags else described)
+        elif cursor.kind == CursorKind.FUNCTION_DECL:
+            since = since_of(cursor) or since  # one comment may speak for the functions after it
+            functions.append(describe_function(cursor, since))
+    version = ".".join(str(values[f"MUSLIN_VERSION_{part}"]) for part in ("MAJOR", "MINOR", "PATCH"))
+    return {
+        "version": version,
+        "headers": order,
+        "types": types,
+        "constants": [{"name": name, "header": header, "value": values[name]}
+                      for name, header, _ in macros if name in values],
+        "enums": enums,
+        "structs": structs,
+        "inits": describe_inits(macros, structs, values),
+        "functions": functions,
+    }
+
+
+def render(value: Any, indent: int = 0) -> str:
+    """JSON in which every innermost record has a line of its own, so that a change shows as one line."""
+    flat = json.dumps(value, ensure_ascii=True)
+    if not isinstance(value, (dict, list)) or indent + len(flat) <= 116:
+        return flat
+    pad = "  " * (indent // 2 + 1)
+    if isinstance(value, dict):
+        parts = [f"{pad}{json.dumps(key)}: {render(item, indent + 2)}" for key, item in value.items()]
+        return "{\n" + ",\n".join(parts) + "\n" + pad[2:] + "}"
+    return "[\n" + ",\n".join(pad + render(item, indent + 2) for item in value) + "\n" + pad[2:] + "]"
+
+
+def main(arguments: List[str]) -> int:
+    text = render(describe()) + "\n"
+    if arguments == ["--print"]:
+        sys.stdout.write(text)
+        return 0
+    if arguments == ["--check"]:
+        old = OUTPUT.read_text(encoding="utf-8") if OUTPUT.exists() else ""
+        diff = list(difflib.unified_diff(old.splitlines(), text.splitlines(), "lib/abi/api.json", "headers",
+                                         lineterm="", n=1))
+        for line in diff:
+            print(line)
+        if diff:
+            print("lib/abi/api.json is not current: run tests/abi/describe_api.py")
+        return 1 if diff else 0
+    if arguments:
+        print(__doc__)
+        return 2
+    OUTPUT.parent.mkdir(parents=True, exist_ok=True)
+    OUTPUT.write_text(text, encoding="utf-8")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

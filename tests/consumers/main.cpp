@@ -1,0 +1,9 @@
+// main.cpp - a C++ consumer.
+//
+// SPDX-License-Identifier: MIT
+#include "consumer.h"
+
+int main()
+{
+    return consume("C++");
+}

@@ -1,0 +1,125 @@
+"""A whole top from a bundle of strips: the counts by putting the other parts together, the dealing by dealing.
+
+SPDX-License-Identifier: MIT
+"""
+
+from itertools import product
+
+from . import seam, setting, stripset
+from .base import Refused, Wants
+
+NESTING_TURN, NESTING_NAME = 1, 2
+BLOCK_SEGMENTS_MAX = 16
+
+
+class Parts:
+    """A request put together from named values."""
+
+    def __init__(self, **values):
+        self.__dict__.update(values)
+
+
+def square_cut(spec, set_unfinished, seams):
+    total = set_unfinished + (spec.segments_per_block - 1) * seams
+    if total % spec.segments_per_block:
+        raise Refused("ERR_NOT_SQUARE")
+    return total // spec.segments_per_block
+
+
+def plan(spec, one_end):
+    wants = Wants()
+    wants.some_count(spec.strips, spec.strips_per_set, spec.columns, spec.rows)
+    wants.between(spec.segments_per_block, 1, BLOCK_SEGMENTS_MAX)
+    wants.count(spec.tops, spec.resquare_every)
+    wants.some_size(spec.strip_cut)
+    wants.size(spec.usable_length, spec.segment_cut, spec.end_trim, spec.resquare_loss, spec.fold_clear)
+    wants.seam(spec.allowance, spec.take_up)
+    wants.choice(spec.turning, setting.TURNING_NONE, setting.TURNING_HALF)
+    wants.choice(spec.nesting, NESTING_TURN, NESTING_NAME)
+    wants.that(not (one_end and spec.fold_clear), "ERR_RANGE")
+    wants.done()
+    seams = 2 * spec.allowance + spec.take_up
+    row = seam.row_equal(spec.strip_cut, spec.strips_per_set, spec)
+    cut = spec.segment_cut or square_cut(spec, row["unfinished"], seams)
+    block = setting.block(Parts(segment_cut=cut, set_unfinished=row["unfinished"], segments=spec.segments_per_block,
+                                allowance=spec.allowance, take_up=spec.take_up))
+    top = setting.straight(Parts(block_width=block["finished_width"], block_height=block["finished_height"],
+                                 columns=spec.columns, rows=spec.rows, allowance=spec.allowance,
+                                 take_up=spec.take_up, turning=spec.turning))
+    one_set = stripset.yield_of(Parts(usable_length=spec.usable_length, segment_cut=cut, end_trim=spec.end_trim,
+                                      resquare_loss=spec.resquare_loss, resquare_every=spec.resquare_every,
+                                      fold_clear=spec.fold_clear), one_end)
+    per_set = one_set["segments"]
+    if per_set == 0:
+        raise Refused("ERR_NO_YIELD")
+    harvest = stripset.harvest(Parts(strips=spec.strips, strips_per_set=spec.strips_per_set,
+                                     segments_per_set=per_set, segments_per_block=spec.segments_per_block,
+                                     blocks_per_top=top["blocks"]))
+    tops = spec.tops or harvest["tops"]
+    if tops > harvest["tops"] or tops == 0:
+        raise Refused("ERR_NOT_ENOUGH")
+    blocks = tops * top["blocks"]
+    segments = blocks * spec.segments_per_block
+    sets = -(-segments // per_set)
+    heights = stack_heights(segments, sets)
+    return {
+        "set_unfinished": row["unfinished"],
+        "set_finished": row["finished"],
+        "strip_finished": spec.strip_cut - seams,
+        "segment_cut": cut,
+        "segment_finished": block["segment_finished"],
+        "segments_per_set": per_set,
+        "segments_per_end": one_set["per_end"],
+        "resquarings": one_set["resquarings"],
+        "strip_least": one_set["least_length"],
+        "strip_shorter_by": one_set["shorter_by"],
+        "strip_longer_for_more": one_set["longer_for_more"],
+        "strip_left_over": one_set["left_over"],
+        "block_unfinished_width": block["unfinished_width"],
+        "block_unfinished_height": block["unfinished_height"],
+        "block_finished_width": block["finished_width"],
+        "block_finished_height": block["finished_height"],
+        "blocks_per_top": top["blocks"],
+        "blocks_turned": top["turned"],
+        "top_finished_width": top["finished_width"],
+        "top_finished_length": top["finished_length"],
+        "top_unfinished_width": top["unfinished_width"],
+        "top_unfinished_length": top["unfinished_length"],
+        "sets_in_hand": harvest["sets"],
+        "tops_in_hand": harvest["tops"],
+        "tops": tops,
+        "sets": sets,
+        "strips_used": sets * spec.strips_per_set,
+        "strips_left": spec.strips - sets * spec.strips_per_set,
+        "strips_for_one_more_top": harvest["strips_for_one_more"],
+        "blocks": blocks,
+        "segments": segments,
+        "segments_left": sets * per_set - segments,
+        "stack_low": heights["low"],
+        "stack_high": heights["high"],
+        "stacks_high": heights["high_count"],
+        "block_square": block["square"],
+    }
+
+
+def stack_heights(segments, sets):
+    """As even as can be: the first stacks give one more, or all give the same."""
+    low, more = divmod(segments, sets)
+    return {"low": low, "high": low + 1 if more else low, "high_count": more or sets}
+
+
+def dealt_blocks(segments, sets, blocks):
+    """The sets of every block, by laying out the stacks one after the other and dealing round."""
+    low, more = divmod(segments, sets)
+    line = [number + 1 for number in range(sets) for _ in range(low + (number < more))]
+    return [tuple(line[first::blocks]) for first in range(blocks)]
+
+
+def clashes(dealt, pressing):
+    """Joins whose two sets are pressed the same way."""
+    return sum(pressing[a] == pressing[b] for block in dealt for a, b in zip(block, block[1:]))
+
+
+def fewest_clashes(dealt, sets):
+    """The best that any pressing can do, by trying all of them."""
+    return min(clashes(dealt, dict(enumerate((1, *rest), 1))) for rest in product((1, 2), repeat=sets - 1))
