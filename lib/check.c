@@ -149,7 +149,7 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
 static void put_sentence(struct muslin_problem *p)
 {
     struct msl_text text = { p->text, sizeof p->text, 0 };
-    if (p->length > 0) {
+    if (p->argument == MUSLIN_ARG_TEXT && p->status != MUSLIN_ERR_NULL) {
         msl_put(&text, "At byte ");
         msl_put_signed(&text, p->at);
         msl_put(&text, " of the text: ");
@@ -258,4 +258,10 @@ void msl_want_choice(struct msl_check *check, int32_t argument, int32_t value, i
 {
     if (value < first || value > last)
         msl_fail(check, MUSLIN_ERR_CHOICE, argument, value, last);
+}
+
+void msl_want_decimal_sign(struct msl_check *check, int32_t sign)
+{
+    if (sign != '.' && sign != ',')
+        msl_fail(check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_DECIMAL_SIGN, sign, '.');
 }

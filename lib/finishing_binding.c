@@ -159,10 +159,10 @@ muslin_status muslin_binding_plan(const struct muslin_binding_spec *spec, struct
     if (status != MUSLIN_OK)
         return status;
     take_run(&binding, &run);
-    binding.strips = binding.strips_needed + asked.spare_strips;
-    msl_want_count(&check, MUSLIN_ARG_STRIPS, binding.strips);
+    msl_want_count(&check, MUSLIN_ARG_STRIPS, binding.strips_needed);
     if (check.status != MUSLIN_OK)
         return check.status;
+    binding.strips = binding.strips_needed + asked.spare_strips;
     binding.cloth_length = binding.strips * asked.binding_cut;
     binding.bought = msl_up_to_step(binding.cloth_length, asked.step);
     msl_write_struct(out, &binding, (uint32_t)sizeof binding);

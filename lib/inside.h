@@ -43,6 +43,9 @@ void msl_want_seam(struct msl_check *check, int32_t argument, muslin_len value);
 /* first <= value <= last, else MUSLIN_ERR_CHOICE. */
 void msl_want_choice(struct msl_check *check, int32_t argument, int32_t value, int32_t first, int32_t last);
 
+/* '.' or ',', else MUSLIN_ERR_CHOICE. */
+void msl_want_decimal_sign(struct msl_check *check, int32_t sign);
+
 /* ---- sized structs --------------------------------------------------------------------------------------------- */
 
 /* Reads a caller's struct into *into (`known` bytes, the library's own sizeof): checks size, tail and flags. `least`

@@ -117,9 +117,7 @@ static struct limbs divide_limbs(struct limbs a, uint64_t divisor, uint64_t *res
     return quotient;
 }
 
-/* floor(numerator / denominator) where it fits within +-2^62, with the rest 0 .. denominator - 1. Returns 0 where it
- * does not fit. */
-static int floor_of(struct msl_wide numerator, int64_t denominator, int64_t *floor, int64_t *rest)
+int msl_wide_floor(struct msl_wide numerator, int64_t denominator, int64_t *floor, int64_t *rest)
 {
     const uint64_t limit = (uint64_t)1 << 62;
     uint64_t left;
@@ -177,7 +175,7 @@ muslin_status msl_wide_round(struct msl_wide numerator, int64_t denominator,
 {
     struct msl_exact exact;
     int64_t rest;
-    if (!floor_of(numerator, denominator, &exact.floor, &rest))
+    if (!msl_wide_floor(numerator, denominator, &exact.floor, &rest))
         return MUSLIN_ERR_OVERFLOW;
     exact.on_tick = rest == 0;
     exact.upper_half = rest >= denominator - rest;

@@ -24,6 +24,10 @@ int32_t msl_wide_compare(struct msl_wide a, struct msl_wide b);
 void msl_read_rounding(struct msl_check *check, struct muslin_rounding_spec *into,
                        const struct muslin_rounding_spec *from);
 
+/* floor(numerator / denominator), denominator above 0, with the rest 0 .. denominator - 1. Returns 0, and writes nothing,
+ * where the quotient's magnitude passes 2^62. */
+int msl_wide_floor(struct msl_wide numerator, int64_t denominator, int64_t *floor, int64_t *rest);
+
 /* An exact value as far as rounding needs to know it: its floor in ticks, within +-2^62; whether it is a whole number of
  * ticks; whether its fraction of a tick is one half or more. */
 struct msl_exact {

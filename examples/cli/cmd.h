@@ -22,10 +22,11 @@ void put_rounding(json_t *answer, const struct desk *desk, const struct muslin_r
  * join and flags of the spec. */
 bool read_border(struct desk *desk, const char *text, struct muslin_border_spec *spec);
 
-/* Borders one after the other, each sewn to what the one before left: appends an object a border to `list`. `spec`
- * holds the first one's surroundings and ends with the last one's unfinished size. `warnings` gathers. */
-bool put_borders(json_t *list, struct desk *desk, const struct texts *borders, struct muslin_border_spec *spec,
-                 uint32_t *warnings);
+/* Borders one after the other, each sewn to what the one before left: appends an object a border to `list` and fills
+ * borders[] (TEXTS_MAX of them). `spec` holds the first one's surroundings and ends with the last one's unfinished
+ * size. `warnings` gathers. */
+bool put_borders(json_t *list, struct desk *desk, const struct texts *texts, struct muslin_border_spec *spec,
+                 struct muslin_border *borders, uint32_t *warnings);
 
 /* All layouts of a backing, the chosen one (0: the best) piece by piece. */
 bool put_backing(json_t *answer, struct desk *desk, const struct muslin_backing_spec *spec, int32_t layout,

@@ -110,7 +110,7 @@ static bool put_pressing(json_t *sets, struct desk *desk, const struct plan *pla
     return true;
 }
 
-static bool put_sets(json_t *answer, struct desk *desk, const struct plan *plan)
+static bool put_sets(json_t *answer, struct desk *desk, struct plan *plan)
 {
     const struct muslin_stripquilt *quilt = &plan->quilt;
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
@@ -120,6 +120,7 @@ static bool put_sets(json_t *answer, struct desk *desk, const struct plan *plan)
     if (!worked(desk, muslin_seam_row_equal(plan->spec.strip_cut, plan->spec.strips_per_set, &seam, &row,
                                             &desk->problem)))
         return false;
+    plan->seams_per_set = row.seams;
     json_t *sets = put_object(answer, "sets");
     put_count(sets, "sets", quilt->sets);
     put_count(sets, "strips_per_set", plan->spec.strips_per_set);
@@ -147,8 +148,10 @@ static bool put_check(json_t *answer, struct desk *desk, const struct plan *plan
     muslin_len slips = 0;
     seam.allowance = plan->spec.allowance;
     seam.take_up = plan->spec.take_up;
-    if (!worked(desk, muslin_seam_row_equal(plan->spec.strip_cut, 3, &seam, &trio, &desk->problem)) ||
-        !worked(desk, muslin_seam_error_total(slip, plan->spec.strips_per_set - 1, &slips, &desk->problem)))
+    if (!worked(desk, muslin_seam_row_equal(plan->spec.strip_cut, 3, &seam, &trio, &desk->problem)))
+        return false;
+    if (plan->seams_per_set > 0 &&
+        !worked(desk, muslin_seam_error_total(slip, plan->seams_per_set, &slips, &desk->problem)))
         return false;
     json_t *check = put_object(answer, "check");
     put_length(check, desk, "trio_unfinished_width", trio.unfinished);

@@ -7,14 +7,14 @@
 
 /* ---- what to buy ------------------------------------------------------------------------------------------------ */
 
-/* One line of the shopping list: cloth for all tops together, up to the shop's step. */
-static bool put_buy(json_t *answer, struct desk *desk, const struct plan_request *wanted, const struct plan *plan,
-                    const char *what, int64_t number, muslin_len for_one_top)
+/* One line of the shopping list, up to the shop's step. */
+static bool put_buy(json_t *answer, struct desk *desk, const struct plan_request *wanted, const char *what,
+                    int64_t number, muslin_len needed)
 {
     struct muslin_purchase_spec spec = wanted->purchase;
     struct muslin_purchase purchase = { .size = sizeof purchase };
-    if (!worked(desk, muslin_length_multiply(for_one_top, plan->quilt.tops, &spec.needed)) ||
-        !worked(desk, muslin_fabric_purchase(&spec, &purchase, &desk->problem)))
+    spec.needed = needed;
+    if (!worked(desk, muslin_fabric_purchase(&spec, &purchase, &desk->problem)))
         return false;
     json_t *line = append_object(json_object_get(answer, "buy"));
     put_text(line, "for", what);
@@ -27,17 +27,23 @@ static bool put_buy(json_t *answer, struct desk *desk, const struct plan_request
     return true;
 }
 
+/* What one top needs, for all tops together. */
+static bool put_buy_for_tops(json_t *answer, struct desk *desk, const struct plan_request *wanted,
+                             const struct plan *plan, const char *what, int64_t number, muslin_len for_one_top)
+{
+    muslin_len needed = 0;
+    return worked(desk, muslin_length_multiply(for_one_top, plan->quilt.tops, &needed)) &&
+           put_buy(answer, desk, wanted, what, number, needed);
+}
+
 /* ---- borders ---------------------------------------------------------------------------------------------------- */
 
 /* Cloth for the cornerstones of one border, four squares for each top. */
 static bool put_cornerstones(json_t *answer, struct desk *desk, const struct plan_request *wanted,
-                             const struct plan *plan, json_t *border, int64_t number)
+                             const struct plan *plan, json_t *border, muslin_len cut)
 {
     struct muslin_strips_spec spec = MUSLIN_STRIPS_SPEC_INIT;
     struct muslin_strips strips = { .size = sizeof strips };
-    muslin_len cut = json_integer_value(json_object_get(json_object_get(border, "cornerstone_cut"), "ticks"));
-    if (cut == 0)
-        return true;
     spec.pieces = 4 * plan->quilt.tops;
     spec.piece_across = cut;
     spec.strip_cut = cut;
@@ -46,33 +52,35 @@ static bool put_cornerstones(json_t *answer, struct desk *desk, const struct pla
         return false;
     put_count(border, "cornerstones", spec.pieces);
     put_count(border, "cornerstone_strips", strips.strips);
-    struct plan all = *plan;
-    all.quilt.tops = 1; /* the strips are counted for all tops already */
-    return put_buy(answer, desk, wanted, &all, "cornerstones of border", number, strips.length);
+    int64_t number = json_integer_value(json_object_get(border, "number"));
+    return put_buy(answer, desk, wanted, "cornerstones of border", number, strips.length);
 }
 
 static bool put_plan_borders(json_t *answer, struct desk *desk, const struct plan_request *wanted, struct plan *plan)
 {
     struct muslin_border_spec spec = wanted->border;
+    struct muslin_border borders[TEXTS_MAX];
     spec.unfinished_width = plan->quilt.top_unfinished_width;
     spec.unfinished_length = plan->quilt.top_unfinished_length;
     spec.allowance = plan->spec.allowance;
     spec.take_up = plan->spec.take_up;
-    json_t *borders = put_list(answer, "borders");
-    if (!put_borders(borders, desk, &wanted->borders, &spec, &plan->warnings))
+    json_t *list = put_list(answer, "borders");
+    if (!put_borders(list, desk, &wanted->borders, &spec, borders, &plan->warnings))
         return false;
-    for (size_t i = 0; i < json_array_size(borders); i++) {
-        json_t *border = json_array_get(borders, i);
-        muslin_len cloth = json_integer_value(json_object_get(json_object_get(border, "cloth_length"), "ticks"));
-        if (!put_buy(answer, desk, wanted, plan, "border", (int64_t)i + 1, cloth) ||
-            !put_cornerstones(answer, desk, wanted, plan, border, (int64_t)i + 1))
+    plan->finished_width = plan->quilt.top_finished_width;
+    plan->finished_length = plan->quilt.top_finished_length;
+    for (size_t i = 0; i < wanted->borders.count; i++) {
+        const struct muslin_border *border = &borders[i];
+        int64_t number = (int64_t)i + 1;
+        if (!put_buy_for_tops(answer, desk, wanted, plan, "border", number, border->cloth_length))
             return false;
+        if (border->cornerstone_cut != 0 && !put_cornerstones(answer, desk, wanted, plan, json_array_get(list, i),
+                                                              border->cornerstone_cut))
+            return false;
+        plan->finished_width = border->finished_width;
+        plan->finished_length = border->finished_length;
     }
-    struct muslin_seam_spec seam = { sizeof seam, 0, spec.allowance, spec.take_up };
-    return worked(desk, muslin_seam_finished_from_cut(spec.unfinished_width, &seam, &plan->finished_width,
-                                                      &desk->problem)) &&
-           worked(desk, muslin_seam_finished_from_cut(spec.unfinished_length, &seam, &plan->finished_length,
-                                                      &desk->problem));
+    return true;
 }
 
 /* ---- batting, backing, binding ---------------------------------------------------------------------------------- */
@@ -103,7 +111,7 @@ static bool put_plan_backing(json_t *answer, struct desk *desk, const struct pla
     if (!put_backing(backing, desk, &spec, wanted->backing_layout, &plan->backed))
         return false;
     plan->warnings |= plan->backed.warnings;
-    return put_buy(answer, desk, wanted, plan, "backing", 0, plan->backed.cloth_with_repeat);
+    return put_buy_for_tops(answer, desk, wanted, plan, "backing", 0, plan->backed.cloth_with_repeat);
 }
 
 static bool put_plan_binding(json_t *answer, struct desk *desk, const struct plan_request *wanted, struct plan *plan)
@@ -123,7 +131,7 @@ static bool put_plan_binding(json_t *answer, struct desk *desk, const struct pla
     if (given(desk, "binding-front") && !put_binding_width(put_object(binding, "across"), desk, &across, &width))
         return false;
     plan->warnings |= plan->bound.warnings | width.warnings;
-    return put_buy(answer, desk, wanted, plan, "binding", 0, plan->bound.cloth_length);
+    return put_buy_for_tops(answer, desk, wanted, plan, "binding", 0, plan->bound.cloth_length);
 }
 
 bool put_finishing(json_t *answer, struct desk *desk, const struct plan_request *wanted, struct plan *plan)

@@ -185,20 +185,21 @@ static void put_border(json_t *answer, const struct desk *desk, const struct mus
     put_length(answer, desk, "finished_length", border->finished_length);
 }
 
-bool put_borders(json_t *list, struct desk *desk, const struct texts *borders, struct muslin_border_spec *spec,
-                 uint32_t *warnings)
+bool put_borders(json_t *list, struct desk *desk, const struct texts *texts, struct muslin_border_spec *spec,
+                 struct muslin_border *borders, uint32_t *warnings)
 {
-    for (size_t i = 0; i < borders->count; i++) {
-        struct muslin_border border = { .size = sizeof border };
-        if (!read_border(desk, borders->texts[i], spec) ||
-            !worked(desk, muslin_border_plan(spec, &border, &desk->problem)))
+    for (size_t i = 0; i < texts->count; i++) {
+        struct muslin_border *border = &borders[i];
+        *border = (struct muslin_border){ .size = sizeof *border };
+        if (!read_border(desk, texts->texts[i], spec) ||
+            !worked(desk, muslin_border_plan(spec, border, &desk->problem)))
             return false;
         json_t *answer = append_object(list);
         put_count(answer, "number", (int64_t)i + 1);
-        put_border(answer, desk, spec, &border);
-        *warnings |= border.warnings;
-        spec->unfinished_width = border.unfinished_width;
-        spec->unfinished_length = border.unfinished_length;
+        put_border(answer, desk, spec, border);
+        *warnings |= border->warnings;
+        spec->unfinished_width = border->unfinished_width;
+        spec->unfinished_length = border->unfinished_length;
     }
     return true;
 }
@@ -218,11 +219,12 @@ static json_t *answer_border(const void *request, struct desk *desk)
 {
     const struct border_request *wanted = request;
     struct muslin_border_spec spec = wanted->border;
+    struct muslin_border borders[TEXTS_MAX];
     uint32_t warnings = 0;
     json_t *answer = json_object();
     put_length(answer, desk, "unfinished_width_before", spec.unfinished_width);
     put_length(answer, desk, "unfinished_length_before", spec.unfinished_length);
-    if (!put_borders(put_list(answer, "borders"), desk, &wanted->borders, &spec, &warnings)) {
+    if (!put_borders(put_list(answer, "borders"), desk, &wanted->borders, &spec, borders, &warnings)) {
         json_decref(answer);
         return NULL;
     }

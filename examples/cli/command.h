@@ -61,6 +61,7 @@ enum kind {
     KIND_SHARE,   /* int32_t, parts per million, written "3 %" */
     KIND_CHOICE,  /* int32_t, one of `words` */
     KIND_SWITCH,  /* int32_t, 0 or 1 */
+    KIND_TEXT,    /* const char *, which lives as long as the request */
     KIND_TEXTS    /* struct texts, repeatable, read further by the command */
 };
 
@@ -168,9 +169,12 @@ const char *nearest_option(const struct command *command, const char *written);
 /* The row of an option, also among the common ones; '_' counts as '-'. Null when there is none. */
 const struct option_row *find_option(const struct option_row *options, const char *name);
 
+/* Reads the common options of a request over what *common holds; false leaves a failure. */
+bool read_common(json_t *request, struct common *common, struct failure *failure);
+
 /* The one way from a request to an answer, for the command line and for batch lines alike. `defaults` are the common
- * options to start from; `used` (may be null) gets those in force. Null leaves a failure. The caller owns the answer. */
+ * options to start from. Null leaves a failure. The caller owns the answer. */
 json_t *answer_request(const struct command *command, json_t *request, const struct common *defaults,
-                       struct common *used, struct failure *failure);
+                       struct failure *failure);
 
 #endif

@@ -34,6 +34,7 @@ struct plan_request {
 struct plan {
     struct muslin_stripquilt_spec spec;
     struct muslin_stripquilt quilt;
+    int64_t seams_per_set;
     muslin_len finished_width; /* of the quilt, borders included */
     muslin_len finished_length;
     struct muslin_backing backed;

@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "command.h"
+#include "memory.h"
 #include "words.h"
 
 const struct word unit_words[] = {
@@ -165,6 +166,12 @@ static bool switch_value(struct desk *desk, const struct option_row *row, const 
     return true;
 }
 
+static bool text_value(struct desk *desk, const struct option_row *row, const json_t *value, const char **out)
+{
+    *out = json_string_value(value);
+    return *out != NULL || complain(desk, row, "Write this as text in quotes.");
+}
+
 static bool one_length_of_list(struct desk *desk, const struct option_row *row, const json_t *value,
                                struct lengths *list)
 {
@@ -215,6 +222,8 @@ static bool read_value(struct desk *desk, const struct option_row *row, const js
         return choice_value(desk, row, value, field);
     case KIND_SWITCH:
         return switch_value(desk, row, value, field);
+    case KIND_TEXT:
+        return text_value(desk, row, value, field);
     case KIND_LENGTHS:
     case KIND_TEXTS:
         return list_value(desk, row, value, field);
@@ -272,12 +281,7 @@ static json_t *answer_at_desk(const struct command *command, struct desk *desk)
 {
     if (!read_options(desk, common_options, &desk->common))
         return NULL;
-    void *request = calloc(1, command->request_size);
-    if (request == NULL) {
-        failure_say(desk->failure, NULL, "There is no memory left.");
-        desk->failure->exit_code = EXIT_FILE_TROUBLE;
-        return NULL;
-    }
+    void *request = need_memory(command->request_size);
     command->start(request);
     json_t *answer = NULL;
     if (read_options(desk, command->options, request))
@@ -286,17 +290,29 @@ static json_t *answer_at_desk(const struct command *command, struct desk *desk)
     return answer;
 }
 
+bool read_common(json_t *request, struct common *common, struct failure *failure)
+{
+    struct desk desk = { .common = *common, .failure = failure, .options = common_options, .request = request };
+    desk.problem.size = sizeof desk.problem;
+    bool fine = read_options(&desk, common_options, &desk.common);
+    *common = desk.common;
+    return fine;
+}
+
 json_t *answer_request(const struct command *command, json_t *request, const struct common *defaults,
-                       struct common *used, struct failure *failure)
+                       struct failure *failure)
 {
     struct desk desk = { .common = *defaults, .failure = failure, .options = command->options };
     desk.problem.size = sizeof desk.problem;
     desk.request = request_in_table_words(command, request, failure);
     if (desk.request == NULL)
         return NULL;
-    json_t *answer = answer_at_desk(command, &desk);
-    if (used != NULL)
-        *used = desk.common;
+    json_t *figures = answer_at_desk(command, &desk);
     json_decref(desk.request);
+    if (figures == NULL)
+        return NULL;
+    json_t *answer = json_pack("{s:s}", "command", command->name);
+    json_object_update(answer, figures);
+    json_decref(figures);
     return answer;
 }

@@ -1,12 +1,13 @@
 /* sheet.c - templates filled and text wrapped.
  *
  * SPDX-License-Identifier: MIT */
-#define _GNU_SOURCE
 #include "sheet.h"
 
 #include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
+
+#include "memory.h"
 
 #define PAGE_WIDTH 79
 /* Stands for a space inside a figure, where a line must not break. */
@@ -20,6 +21,33 @@ static void write_tied(FILE *out, const char *text)
         fputc(*text == ' ' ? TIED : *text, out);
 }
 
+/* The end of the run of consecutive numbers that begins at `from`. */
+static size_t run_end(json_t *numbers, size_t from)
+{
+    size_t end = from + 1;
+    while (end < json_array_size(numbers) && json_integer_value(json_array_get(numbers, end)) ==
+                                                 json_integer_value(json_array_get(numbers, end - 1)) + 1)
+        end++;
+    return end;
+}
+
+/* Numbers as people list them: "1 to 4, 7 and 9". */
+static void write_numbers(FILE *out, json_t *numbers)
+{
+    size_t count = json_array_size(numbers);
+    for (size_t i = 0, end = 0; i < count; i = end) {
+        end = run_end(numbers, i);
+        if (end == i + 2)
+            end = i + 1; /* two in a row are listed singly */
+        if (i > 0)
+            fputs(end == count ? " and " : ", ", out);
+        fprintf(out, "%" JSON_INTEGER_FORMAT, json_integer_value(json_array_get(numbers, i)));
+        if (end > i + 1)
+            fprintf(out, "%cto%c%" JSON_INTEGER_FORMAT, TIED, TIED,
+                    json_integer_value(json_array_get(numbers, end - 1)));
+    }
+}
+
 static void write_value(FILE *out, json_t *value)
 {
     if (json_is_integer(value))
@@ -28,6 +56,8 @@ static void write_value(FILE *out, json_t *value)
         fputs(json_is_true(value) ? "yes" : "no", out);
     else if (json_is_string(value))
         fputs(json_string_value(value), out);
+    else if (json_is_array(value))
+        write_numbers(out, value);
     else if (json_is_object(value)) {
         if (json_is_false(json_object_get(value, "exact")))
             fprintf(out, "about%c", TIED);
@@ -39,7 +69,7 @@ char *sheet_text_of(json_t *value)
 {
     char *text = NULL;
     size_t length = 0;
-    FILE *out = open_memstream(&text, &length);
+    FILE *out = open_text(&text, &length);
     write_value(out, value);
     fclose(out);
     for (char *c = text; *c != '\0'; c++)
@@ -82,7 +112,7 @@ static char *fill(json_t *answer, const char *template)
 {
     char *text = NULL;
     size_t length = 0;
-    FILE *out = open_memstream(&text, &length);
+    FILE *out = open_text(&text, &length);
     while (*template != '\0') {
         const char *close = *template == '{' ? strchr(template, '}') : NULL;
         if (close == NULL) {
@@ -157,6 +187,12 @@ void sheet_title(struct sheet *sheet, json_t *answer, const char *template)
 void sheet_heading(struct sheet *sheet, const char *words)
 {
     fprintf(sheet->out, "\n%s\n", words);
+}
+
+void sheet_step(struct sheet *sheet, const char *words)
+{
+    sheet->steps++;
+    fprintf(sheet->out, "\n%d. %s\n", sheet->steps, words);
 }
 
 void sheet_say(struct sheet *sheet, json_t *answer, const char *template)

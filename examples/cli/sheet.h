@@ -3,8 +3,8 @@
  * SPDX-License-Identifier: MIT
  *
  * A sentence is a template. {sets.unfinished_width} is replaced by that member of the answer: a length by its text
- * (with "about" where the text is not exact), a share by its text, a count by its digits. {sets.count:set} is a count
- * with its noun: "1 set", "3 sets". A figure is never broken over two lines. */
+ * (with "about" where the text is not exact), a share by its text, a count by its digits, a list of numbers as "1 to 4, 7 and 9".
+ * {sets.count:set} is a count with its noun: "1 set", "3 sets". A figure is never broken over two lines. */
 #ifndef CLI_SHEET_H
 #define CLI_SHEET_H
 
@@ -13,11 +13,13 @@
 
 struct sheet {
     FILE *out;
+    int steps; /* numbered headings so far */
 };
 
-/* A title in capitals with a blank line under it; a heading with a blank line over it. */
+/* A title with a blank line under it; a heading with a blank line over it; the heading of the next numbered step. */
 void sheet_title(struct sheet *sheet, json_t *answer, const char *template);
 void sheet_heading(struct sheet *sheet, const char *words);
+void sheet_step(struct sheet *sheet, const char *words);
 /* A paragraph, a point of a list, and a point under a point. */
 void sheet_say(struct sheet *sheet, json_t *answer, const char *template);
 void sheet_point(struct sheet *sheet, json_t *answer, const char *template);

@@ -46,6 +46,8 @@ struct ruled {
     uint32_t out_size;
 };
 
+#define RULED(call, spec, out) { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out) }
+
 static inline void ck_refused(const struct ruled *r, const void *spec, uint32_t out_size, muslin_status status)
 {
     union roomy out;
@@ -139,6 +141,12 @@ static inline void ck_struct_rules(const struct ruled *r)
 
 /* An ..._init call against the ..._INIT value of the same struct. */
 typedef muslin_status init_call(void *spec, uint32_t size);
+
+#define INIT_CALL(of)                                         \
+    static muslin_status init_##of(void *spec, uint32_t size) \
+    {                                                         \
+        return muslin_##of##_spec_init(spec, size);           \
+    }
 
 static inline void ck_init_rules(init_call *init, const void *initial, uint32_t known)
 {

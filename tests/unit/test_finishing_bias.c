@@ -89,8 +89,11 @@ START_TEST(rounds_and_length_of_small_cloths_are_what_counting_finds)
     uint64_t dice = 11;
     int wrong = 0;
     for (int i = 0; i < 20000; i++) {
-        struct muslin_bias_spec spec = cloth(draw_from(&dice, 1, 3000), draw_from(&dice, 1, 3000), draw_from(&dice, 1, 200),
-                                             draw_from(&dice, 0, 60));
+        struct muslin_bias_spec spec = cloth(0, 0, 0, 0);
+        spec.strip_cut = draw_from(&dice, 1, 200);
+        spec.allowance = draw_from(&dice, 0, 60);
+        spec.width = draw_from(&dice, 1, 3000);
+        spec.length = draw_from(&dice, 1, 3000);
         spec.flags = (uint32_t)draw_from(&dice, 0, 1);
         int64_t a = spec.width < spec.length ? spec.width : spec.length;
         int64_t b = spec.width + spec.length - a;
@@ -157,7 +160,9 @@ END_TEST
 
 START_TEST(blunt_ends_can_take_all_there_is)
 {
-    struct muslin_bias_spec spec = cloth(3, 1000, 500, 0);
+    struct muslin_bias_spec spec = cloth(1, 1000, 500, 0);
+    ck_assert_int_eq(tube_of(&spec).length, 1);
+    spec.width = 3;
     ck_assert_int_eq(tube_of(&spec).length, 4);
     spec.flags = MUSLIN_BIAS_BLUNT_ENDS;
     ck_assert_int_eq(tube_of(&spec).length, 0);
@@ -284,7 +289,9 @@ START_TEST(the_least_square_is_the_first_that_a_walk_over_the_grid_finds)
     uint64_t dice = 5;
     int wrong = 0;
     for (int i = 0; i < 2000; i++) {
-        struct muslin_bias_spec spec = cloth(0, 0, draw_from(&dice, 1, 40), draw_from(&dice, 0, 12));
+        struct muslin_bias_spec spec = cloth(0, 0, 0, 0);
+        spec.strip_cut = draw_from(&dice, 1, 40);
+        spec.allowance = draw_from(&dice, 0, 12);
         spec.wanted = draw_from(&dice, 1, 3000);
         spec.flags = (uint32_t)draw_from(&dice, 0, 1);
         int64_t grid = draw_from(&dice, 1, 7);
@@ -387,7 +394,7 @@ END_TEST
 START_TEST(no_square_in_range_is_out_of_range_and_says_what_the_largest_gives)
 {
     struct muslin_bias_spec spec = cloth(0, 0, MUSLIN_SIZE_MAX, 0);
-    const struct muslin_rounding_spec rounding = up_to(1);
+    const struct muslin_rounding_spec rounding = up_to(8);
     struct muslin_problem problem = PROBLEM;
     spec.wanted = 1;
     ck_status(least_fails(&spec, &rounding, &problem), MUSLIN_ERR_RANGE);
@@ -409,6 +416,13 @@ START_TEST(a_grid_so_coarse_that_the_square_gives_far_too_much_is_out_of_range)
     const struct muslin_rounding_spec rounding = up_to(MUSLIN_SIZE_MAX);
     spec.wanted = 1;
     ck_status(least_fails(&spec, &rounding, NULL), MUSLIN_ERR_RANGE);
+}
+END_TEST
+
+START_TEST(one_step_of_the_grid_can_be_enough)
+{
+    ck_assert_int_eq(least_for(&fat_square, IN(13, 3, 8)).square, IN(13, 3, 8));
+    ck_assert_int_eq(least_for(&fat_square, IN(13, 3, 8) - 1016).square, 2 * (IN(13, 3, 8) - 1016));
 }
 END_TEST
 
@@ -471,7 +485,10 @@ START_TEST(separate_strips_add_up_to_the_chords_of_the_triangle)
     uint64_t dice = 3;
     int wrong = 0;
     for (int i = 0; i < 3000; i++) {
-        struct muslin_bias_spec spec = cloth(draw_from(&dice, 1, 400000), 0, draw_from(&dice, 1000, 40000), draw_from(&dice, 0, 4064));
+        struct muslin_bias_spec spec = cloth(0, 0, 0, 0);
+        spec.strip_cut = draw_from(&dice, 1000, 40000);
+        spec.allowance = draw_from(&dice, 0, 4064);
+        spec.width = draw_from(&dice, 1, 400000);
         double base = root2 * (double)spec.width;
         double w = (double)spec.strip_cut;
         double run = 0;
@@ -501,7 +518,7 @@ END_TEST
 
 START_TEST(joins_can_take_more_than_the_strips_have)
 {
-    struct muslin_bias_spec spec = cloth(100, 0, 50, 120);
+    struct muslin_bias_spec spec = cloth(100, 0, 50, 1000);
     struct muslin_bias bias = strips_of(&spec);
     ck_assert_int_eq(bias.rounds, 2);
     ck_assert_int_eq(bias.length, 0);
@@ -586,6 +603,7 @@ void add_finishing_bias(Suite *suite)
     tcase_add_test(of_square, least_square_rounds_up_and_overlooks_nothing);
     tcase_add_test(of_square, no_square_in_range_is_out_of_range_and_says_what_the_largest_gives);
     tcase_add_test(of_square, a_grid_so_coarse_that_the_square_gives_far_too_much_is_out_of_range);
+    tcase_add_test(of_square, one_step_of_the_grid_can_be_enough);
     tcase_add_test(of_square, the_longest_strip_still_has_its_square);
     suite_add_tcase(suite, of_square);
 

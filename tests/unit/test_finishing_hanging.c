@@ -63,6 +63,7 @@ START_TEST(a_label_grows_by_its_allowances)
     ck_assert_int_eq(planned(&spec).label_cut_width, IN(6, 1, 2));
     ck_assert_int_eq(planned(&spec).label_cut_height, IN(4, 1, 2));
     spec.label_width = 0;
+    spec.label_height = 0;
     ck_assert_int_eq(planned(&spec).label_cut_width, 0);
     ck_assert_int_eq(planned(&spec).label_cut_height, 0);
 }
@@ -94,6 +95,8 @@ START_TEST(there_are_as_many_corner_squares_as_corners_and_none_without_a_size)
     ck_assert_int_eq(planned(&spec).corner_squares, 0);
     ck_assert_int_eq(planned(&spec).corner_square_cut, 0);
     spec.corner_triangle = WHOLE_IN(5);
+    spec.corners = 4;
+    ck_assert_int_eq(planned(&spec).corner_squares, 4);
     spec.corners = 0;
     ck_assert_int_eq(planned(&spec).corner_squares, 0);
     ck_assert_int_eq(planned(&spec).corner_square_cut, 0);
@@ -148,6 +151,7 @@ END_TEST
 START_TEST(hanging_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_hanging_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         REFUSAL(muslin_hanging_spec, quilt_width, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH),
         SIZES_BAD(muslin_hanging_spec, quilt_width, MUSLIN_ARG_QUILT_WIDTH),
         REFUSAL(muslin_hanging_spec, sleeves, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SLEEVES),

@@ -595,7 +595,8 @@ START_TEST(a_strip_for_a_wish_out_of_range_is_refused)
     ck_status(muslin_seam_strip_for_finished(MUSLIN_SIZE_MAX + 1, 3, &quarter, &nearest, &out, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_seam_strip_for_finished(1, 0, &quarter, &nearest, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
-    ck_status(muslin_seam_strip_for_finished(1, MUSLIN_COUNT_MAX + 1, &quarter, &nearest, &out, NULL), MUSLIN_ERR_RANGE);
+    const int64_t many = MUSLIN_COUNT_MAX + 1;
+    ck_status(muslin_seam_strip_for_finished(1, many, &quarter, &nearest, &out, NULL), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(out.value, 0);
 }
 END_TEST
@@ -767,7 +768,7 @@ END_TEST
 
 START_TEST(halves_of_a_tick_go_up)
 {
-    /* 3 strips, 2 seams: short by 1 tick u = 1/2 goes to 1; wide by 1 tick u = -1/2 goes to 0; by 3 ticks, -1 1/2 to -1 */
+    /* 3 strips, 2 seams: short by 1 tick u = 1/2 goes to 1; wide by 1 tick u = -1/2 to 0; by 3 ticks, -1 1/2 to -1 */
     ck_assert_int_eq(calibrated(20320, 3, 3 * 20320 - 8128 - 1, 2032).take_up, 1);
     ck_assert_int_eq(calibrated(20320, 3, 3 * 20320 - 8128 + 1, 2032).take_up, 0);
     ck_assert_int_eq(calibrated(20320, 3, 3 * 20320 - 8128 + 3, 2032).take_up, -1);
@@ -939,7 +940,7 @@ END_TEST
 
 START_TEST(later_cuts_scale_as_one_strip_of_the_set_does)
 {
-    /* another route: n strips cut w show w - P each as planned and w - E as sewn; with a whole E that is one fraction */
+    /* another route: n strips cut w show w - P each as planned and w - E as sewn; a whole E leaves one fraction */
     uint64_t state = 11;
     int right = 1;
     for (int i = 0; i < DRAWS; i++) {
@@ -964,7 +965,8 @@ START_TEST(the_largest_sets_carry_on_exactly)
 {
     const int64_t strips[] = { 2, 3, MUSLIN_COUNT_MAX };
     for (size_t i = 0; i < 3; i++) {
-        struct muslin_carry_on_spec spec = carry_on_of(MUSLIN_SIZE_MAX, strips[i], MUSLIN_SIZE_MAX - 1, MUSLIN_SIZE_MAX);
+        const muslin_len most = MUSLIN_SIZE_MAX;
+        struct muslin_carry_on_spec spec = carry_on_of(most, strips[i], most - 1, most);
         spec.allowance = 0;
         ck_assert_int_eq(carried_on(spec).value, MUSLIN_SIZE_MAX - 1);
     }
@@ -1186,8 +1188,6 @@ static muslin_status call_calibrate(const void *spec, void *out, struct muslin_p
     return calibrate(20320, 4, 68072, 2032, out, problem);
 }
 
-#define RULED(call, spec, out) { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out) }
-
 START_TEST(every_struct_keeps_the_rules)
 {
     struct muslin_piece_spec piece = piece_of(48768, 48768);
@@ -1232,11 +1232,6 @@ START_TEST(a_seam_spec_keeps_the_rules)
 }
 END_TEST
 
-#define INIT_CALL(of)                                    \
-    static muslin_status init_##of(void *spec, uint32_t size) \
-    {                                                    \
-        return muslin_##of##_spec_init(spec, size);      \
-    }
 INIT_CALL(seam)
 INIT_CALL(piece)
 INIT_CALL(carry_on)

@@ -14,46 +14,54 @@ TURNED = (ONE_WIDTH_TURNED, SEAMS_ACROSS, CENTRE_ACROSS, INSERT_ACROSS)
 LAYOUTS = range(ONE_WIDTH, INSERT_ACROSS + 1)
 
 
-def one_width(usable, seam, need, run):
+def one_width(usable, seam, need, panel):
     if usable < need:
         return None
-    return {"panels": 1, "pieces": 1, "seams": 0, "joined": usable, "strip_cut": 0, "extra_cloth": 0}
+    return {"panels": 1, "pieces": 1, "seams": 0, "joined": usable, "strip_cut": 0, "insert_strips": 0}
 
 
 def joined_width(panels, usable, seam):
     return panels * usable - 2 * seam * (panels - 1)
 
 
-def seams(usable, seam, need, run):
+def seams(usable, seam, need, panel):
     if need <= usable:
         return None
     panels = least(lambda n: n >= 2 and joined_width(n, usable, seam) >= need, need + 2)
     if panels is None or usable <= 2 * seam:
         return None
     return {"panels": panels, "pieces": panels, "seams": panels - 1, "joined": joined_width(panels, usable, seam),
-            "strip_cut": 0, "extra_cloth": 0}
+            "strip_cut": 0, "insert_strips": 0}
 
 
-def centre(usable, seam, need, run):
+def centre(usable, seam, need, panel):
     side = up(Fraction(need - usable + 4 * seam, 2))
     if need <= usable or side > usable:
         return None
     return {"panels": 2 if 2 * side <= usable else 3, "pieces": 3, "seams": 2,
-            "joined": usable + 2 * side - 4 * seam, "strip_cut": side, "extra_cloth": 0}
+            "joined": usable + 2 * side - 4 * seam, "strip_cut": side, "insert_strips": 0}
 
 
-def insert(usable, seam, need, run):
+def insert(usable, seam, need, panel):
     strip = need - usable + 4 * seam
     if need <= usable or 2 * strip > usable:
         return None
-    strips = least(lambda n: n >= 1 and joined_width(n, usable, seam) >= run, run + 2)
+    strips = least(lambda n: n >= 1 and joined_width(n, usable, seam) >= panel, panel + 2)
     if strips is None:
         return None
     return {"panels": 1, "pieces": 2 + strips, "seams": 2 + strips - 1, "joined": usable + strip - 4 * seam,
-            "strip_cut": strip, "extra_cloth": strips * strip, "insert_strips": strips}
+            "strip_cut": strip, "insert_strips": strips}
 
 
 WAYS = {ONE_WIDTH: one_width, SEAMS_ALONG: seams, CENTRE_ALONG: centre, INSERT_ALONG: insert}
+
+
+def whole_repeats(length, repeat):
+    return up(length, repeat) if repeat else length
+
+
+def panel_length(spec, run):
+    return whole_repeats(run + spec.end_trim, spec.repeat)
 
 
 def try_layout(layout, usable, spec, width, length):
@@ -64,12 +72,8 @@ def try_layout(layout, usable, spec, width, length):
         return None
     if usable < 1:
         return None
-    need, run = (length, width) if turned else (width, length)
-    return WAYS[layout - turned](usable, spec.seam, need, run)
-
-
-def whole_repeats(length, repeat):
-    return up(length, repeat) if repeat else length
+    need = length if turned else width
+    return WAYS[layout - turned](usable, spec.seam, need, panel_length(spec, width if turned else length))
 
 
 def layout_of(layout, spec, width, length, usable, round_panels):
@@ -78,9 +82,8 @@ def layout_of(layout, spec, width, length, usable, round_panels):
     if way is None:
         return None
     turned = layout in TURNED
-    run = width if turned else length
-    panel = whole_repeats(run + spec.end_trim, spec.repeat)
-    extra = whole_repeats(way["extra_cloth"], spec.repeat)
+    panel = panel_length(spec, width if turned else length)
+    extra = way["insert_strips"] * whole_repeats(way["strip_cut"], spec.repeat)
     cloth = way["panels"] * panel + extra
     per_panel = way["panels"] * up(panel, spec.step) + up(extra, spec.step) + up(spec.repeat, spec.step)
     on_total = up(cloth + spec.repeat, spec.step)

@@ -28,9 +28,8 @@ def finished_from_cut(cut, seam):
     wants = Wants()
     want_seam(wants, seam)
     wants.size(cut)
+    wants.that(cut >= taken(seam), "ERR_SEAM_TOO_WIDE")
     wants.done()
-    if cut < taken(seam):
-        raise Refused("ERR_SEAM_TOO_WIDE")
     return cut - taken(seam)
 
 
@@ -66,9 +65,8 @@ def row(cuts, seam, pieces=None):
         wants.that(len(cuts) >= 1, "ERR_RANGE")
     else:
         wants.some_count(pieces)
+    wants.that(min(cuts) >= taken(seam), "ERR_SEAM_TOO_WIDE")
     wants.done()
-    if min(cuts) < taken(seam):
-        raise Refused("ERR_SEAM_TOO_WIDE")
     count = len(cuts) if pieces is None else pieces
     total = sum(cuts) if pieces is None else cuts[0] * pieces
     if total > LENGTH_MAX:
@@ -108,9 +106,8 @@ def resize_cut(cut, numerator, denominator, seam, rounding):
     wants.that(denominator != 0, "ERR_DIVIDE_BY_ZERO")
     wants.between(denominator, 0, INT64_MAX)
     wants.rounding(rounding)
+    wants.that(cut >= taken(seam), "ERR_SEAM_TOO_WIDE")
     wants.done()
-    if cut < taken(seam):
-        raise Refused("ERR_SEAM_TOO_WIDE")
     return rounded(Fraction((cut - taken(seam)) * numerator, denominator) + taken(seam), rounding)
 
 
@@ -120,9 +117,8 @@ def calibrate(cuts, measured, stitched):
     wants.some_size(*cuts)
     wants.seam(stitched)
     wants.between(measured, 1, max(sum(cuts), 1))
+    wants.that(min(cuts) >= 2 * stitched, "ERR_SEAM_TOO_WIDE")
     wants.done()
-    if min(cuts) < 2 * stitched:
-        raise Refused("ERR_SEAM_TOO_WIDE")
     seams = len(cuts) - 1
     planned = sum(cuts) - 2 * stitched * seams
     take_up = Fraction(planned - measured, seams)
@@ -150,12 +146,13 @@ def carry_on(spec, rounding):
     wants.some_size(spec.cut_total)
     wants.between(spec.measured, 1, max(spec.cut_total, 1))
     wants.rounding(rounding)
-    wants.done()
     planned_seam = taken(spec)
+    wants.that(spec.cut_total > spec.strips * planned_seam, "ERR_SEAM_TOO_WIDE")
+    wants.that(spec.strips * spec.measured >= spec.cut_total, "ERR_SEAM_TOO_WIDE")
+    wants.that(spec.later_cut >= planned_seam, "ERR_SEAM_TOO_WIDE")
+    wants.done()
     sewn_seam = Fraction(spec.cut_total - spec.measured, spec.strips - 1)
     planned = spec.cut_total - (spec.strips - 1) * planned_seam
-    if planned <= planned_seam or spec.later_cut < planned_seam or spec.measured < sewn_seam:
-        raise Refused("ERR_SEAM_TOO_WIDE")
     scale = (spec.measured - sewn_seam) / (planned - planned_seam)
     return rounded((spec.later_cut - planned_seam) * scale + sewn_seam, rounding)
 

@@ -1,0 +1,52 @@
+/* commands.c - the list of commands, in the order of the work.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <string.h>
+
+#include "cmd.h"
+#include "words.h"
+
+static const struct command *const quilt_group[] = { &plan_command, NULL };
+static const struct command *const seam_group[] = { &cut_command, &finished_command, &piece_command, &row_command,
+                                                    &strip_command, &resize_command, &calibrate_command,
+                                                    &drift_command, NULL };
+static const struct command *const set_group[] = { &yield_command, &sets_command, &bundle_command, &prints_command,
+                                                   NULL };
+static const struct command *const setting_group[] = { &block_command, &top_command, &border_command, &join_command,
+                                                       NULL };
+static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
+                                                         &bias_command, &sleeve_command, NULL };
+static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
+                                                     &buy_command, NULL };
+static const struct command *const number_group[] = { &length_command, &table_command, NULL };
+
+const struct command_group command_groups[] = {
+    { "A whole quilt", quilt_group },
+    { "Seams and sizes", seam_group },
+    { "Strip sets", set_group },
+    { "Blocks, top and borders", setting_group },
+    { "Finishing", finishing_group },
+    { "Cloth", cloth_group },
+    { "Numbers", number_group },
+    { NULL, NULL }
+};
+
+const struct command *find_command(const char *name)
+{
+    for (const struct command_group *group = command_groups; group->title != NULL; group++)
+        for (const struct command *const *command = group->commands; *command != NULL; command++)
+            if (strcmp((*command)->name, name) == 0)
+                return *command;
+    return NULL;
+}
+
+const char *nearest_command(const char *written)
+{
+    struct nearest nearest = nearest_start(written);
+    for (const struct command_group *group = command_groups; group->title != NULL; group++)
+        for (const struct command *const *command = group->commands; *command != NULL; command++)
+            nearest_offer(&nearest, (*command)->name);
+    nearest_offer(&nearest, "batch");
+    nearest_offer(&nearest, "completion");
+    return nearest.word;
+}

@@ -1,0 +1,30 @@
+/* interrupt.c - Ctrl-C noticed at the next safe place.
+ *
+ * SPDX-License-Identifier: MIT */
+#define _POSIX_C_SOURCE 200809L
+#include "interrupt.h"
+
+#include <signal.h>
+
+static volatile sig_atomic_t asked;
+
+static void note_interrupt(int signal)
+{
+    (void)signal;
+    asked = 1;
+}
+
+/* Without SA_RESTART a waiting read comes back; with SA_RESETHAND the second signal has its usual effect. */
+void watch_for_interrupt(void)
+{
+    struct sigaction action = { .sa_handler = note_interrupt, .sa_flags = (int)SA_RESETHAND };
+    sigemptyset(&action.sa_mask);
+    sigaction(SIGINT, &action, NULL);
+    sigaction(SIGTERM, &action, NULL);
+    sigaction(SIGHUP, &action, NULL);
+}
+
+bool interrupted(void)
+{
+    return asked != 0;
+}

@@ -1,0 +1,545 @@
+/* show_plan.c - a plan as a written pattern, in the order of the work.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Every size says cut, unfinished or finished. All figures come from the answer; nothing is worked out here. */
+#include <stdbool.h>
+#include <string.h>
+
+#include "sheet.h"
+
+/* ---- looking into the answer ------------------------------------------------------------------------------------ */
+
+static json_t *part(json_t *answer, const char *section, const char *member)
+{
+    return json_object_get(json_object_get(answer, section), member);
+}
+
+/* Is there any of it? A length, a share or a count that is not zero, a list that is not empty, a true statement. */
+static bool any(json_t *answer, const char *section, const char *member)
+{
+    json_t *value = part(answer, section, member);
+    if (json_is_object(value)) {
+        json_t *ticks = json_object_get(value, "ticks");
+        return json_integer_value(ticks != NULL ? ticks : json_object_get(value, "ppm")) != 0;
+    }
+    return json_integer_value(value) != 0 || json_array_size(value) > 0 || json_is_true(value);
+}
+
+static bool says(json_t *object, const char *member, const char *text)
+{
+    const char *found = json_string_value(json_object_get(object, member));
+    return found != NULL && strcmp(found, text) == 0;
+}
+
+/* ---- what is taken for granted ---------------------------------------------------------------------------------- */
+
+static void show_cutting_habits(struct sheet *sheet, json_t *plan)
+{
+    sheet_point(sheet, plan, any(plan, "assumed", "end_trim")
+                                 ? "Each end of a set is squared by trimming {assumed.end_trim} off it."
+                                 : "Nothing is trimmed off the ends of a set. If yours need squaring, plan with --trim.");
+    if (any(plan, "assumed", "cut_from_one_end"))
+        sheet_point(sheet, plan, "Segments are cut straight through from one end.");
+    else
+        sheet_point(sheet, plan, any(plan, "assumed", "fold_clear")
+                                     ? "Segments are cut from both ends towards the middle, where {assumed.fold_clear} "
+                                       "is kept clear of cuts because of the fold."
+                                     : "Segments are cut from both ends towards the middle; nothing is kept clear at "
+                                       "the fold.");
+    if (any(plan, "assumed", "resquare_loss") && any(plan, "assumed", "resquare_every"))
+        sheet_point(sheet, plan, "The cut edge is squared again after every {assumed.resquare_every:cut}, which takes "
+                                 "{assumed.resquare_loss} each time.");
+}
+
+static void show_assumed(struct sheet *sheet, json_t *plan)
+{
+    sheet_heading(sheet, "WHAT THIS PLAN TAKES FOR GRANTED");
+    sheet_point(sheet, plan, "{assumed.strips_in_hand:strip} cut {assumed.strip_cut} wide, each at least "
+                             "{assumed.usable_length} long without its selvages (usable). Measure yours: a set is only "
+                             "as long as its shortest strip.");
+    if (!says(json_object_get(plan, "assumed"), "strip_edge", "straight"))
+        sheet_point(sheet, plan, "The strips are pinked ({assumed.strip_edge}); line up the {assumed.line_up} "
+                                 "throughout. The cut width above is measured there.");
+    sheet_point(sheet, plan, any(plan, "assumed", "take_up_per_seam")
+                                 ? "Seam allowance {assumed.seam_allowance} on each edge, and "
+                                   "{assumed.take_up_per_seam} more for fold and thread at every seam."
+                                 : "Seam allowance {assumed.seam_allowance} on each edge, fold and thread included: "
+                                   "sew a thread's width inside it if your sets come out narrow.");
+    show_cutting_habits(sheet, plan);
+    if (json_array_size(json_object_get(plan, "buy")) > 0) {
+        sheet_point(sheet, plan, "Cloth for borders and binding is {assumed.cloth_usable_width} wide without its "
+                                 "selvages (usable) and sold in steps of {assumed.purchase_step}.");
+        sheet_point(sheet, plan, any(plan, "assumed", "shrinkage") || any(plan, "assumed", "extra_share")
+                                     ? "What to buy allows for {assumed.shrinkage} of shrinking and "
+                                       "{assumed.extra_share} extra."
+                                     : "What to buy allows nothing for shrinking and nothing extra.");
+    }
+    sheet_say(sheet, plan, "If any of this differs for you, plan again with your own figures before you cut.");
+}
+
+/* ---- sets ------------------------------------------------------------------------------------------------------- */
+
+static void show_sorting(struct sheet *sheet, json_t *plan)
+{
+    sheet_step(sheet, "SORT AND LABEL");
+    sheet_point(sheet, plan, "Sort the strips into {sets.sets:pile} of {sets.strips_per_set}, "
+                             "{sets.strips_used:strip} in all, and lay each pile out in the order you like.");
+    sheet_point(sheet, plan, "Number the piles. On the first strip of each pile, at both ends, pin a label with the "
+                             "number and the word TOP, so that no set gets turned by mistake.");
+    if (any(plan, "left_over", "strips"))
+        sheet_point(sheet, plan, "{left_over.strips:strip} stay over; choose them now.");
+}
+
+static void show_sewing(struct sheet *sheet, json_t *plan)
+{
+    sheet_step(sheet, "SEW AND PRESS THE SETS");
+    if (any(plan, "sets", "seams_per_set")) {
+        sheet_point(sheet, plan, "Sew the strips of each pile long side to long side: {sets.seams_per_set:seam}. Sew "
+                                 "them in pairs first, then join the pairs, each seam from the other end than the one "
+                                 "before, so that the set stays straight.");
+        sheet_point(sheet, plan, "Each set measures {sets.unfinished_width} unfinished across the strips "
+                                 "({sets.finished_width} finished); each strip shows {sets.strip_finished_width} "
+                                 "finished.");
+        sheet_point(sheet, plan, "Press every seam flat as sewn, then over to one side, without steam and without "
+                                 "pulling:");
+        if (any(plan, "sets", "press_towards_top"))
+            sheet_under(sheet, plan, "towards the strip labelled TOP: set {sets.press_towards_top}");
+        if (any(plan, "sets", "press_towards_bottom"))
+            sheet_under(sheet, plan, "away from the strip labelled TOP: set {sets.press_towards_bottom}");
+        if (!any(plan, "sets", "press_towards_top") && !any(plan, "sets", "press_towards_bottom"))
+            sheet_under(sheet, plan, "these are too many sets to list; plan fewer tops at a time to see them");
+    } else {
+        sheet_point(sheet, plan, "A set is a single strip here: there is nothing to sew yet.");
+    }
+}
+
+static void show_check(struct sheet *sheet, json_t *plan)
+{
+    sheet_step(sheet, "MEASURE BEFORE YOU CUT");
+    sheet_point(sheet, plan, "Before the first set, sew three short pieces of strip side by side and press them. They "
+                             "must measure {check.trio_unfinished_width} unfinished from raw edge to raw edge, and the "
+                             "middle one must show {check.trio_centre_finished_width} finished.");
+    sheet_point(sheet, plan, "Every set must measure {check.set_unfinished_width} unfinished, at both ends and in the "
+                             "middle.");
+    if (any(plan, "check", "error_of_a_set"))
+        sheet_point(sheet, plan, "Small slips add up: {check.error_per_seam} in every seam makes a set "
+                                 "{check.error_of_a_set} too narrow or too wide. muslin calibrate says what to change, "
+                                 "or how to carry on with sets that differ.");
+}
+
+/* ---- segments and blocks ---------------------------------------------------------------------------------------- */
+
+static void show_cutting(struct sheet *sheet, json_t *plan)
+{
+    sheet_step(sheet, "CUT THE SEGMENTS");
+    sheet_point(sheet, plan, "Across each set, cut {segments.from_each_set:segment}, each cut {segments.segment_cut} "
+                             "wide ({segments.segment_finished_width} finished).");
+    if (!any(plan, "assumed", "cut_from_one_end"))
+        sheet_point(sheet, plan, "Square one end and cut {segments.from_each_end} from it; turn the mat, not the "
+                                 "set, square the other end and cut {segments.from_each_end} from there. The fold "
+                                 "stays in the piece left over.");
+    else
+        sheet_point(sheet, plan, "Square one end and cut {segments.from_each_end} from it.");
+    sheet_point(sheet, plan, "Keep the segments of each set in one stack, {segments.stacks:stack} in all, numbered as "
+                             "the sets, the TOP strips together.");
+    if (any(plan, "segments", "left"))
+        sheet_point(sheet, plan, "The plan uses {segments.used:segment}: {segments.from_the_first_stacks} from each of "
+                                 "the first {segments.first_stacks:stack}, {segments.from_each_other_stack} from each "
+                                 "other. {segments.left:segment} stay over.");
+}
+
+static void show_group(struct sheet *sheet, json_t *group)
+{
+    json_t *first = json_object_get(group, "first_block");
+    json_t *last = json_object_get(group, "last_block");
+    sheet_point(sheet, group, json_equal(first, last)
+                                  ? "Block {first_block}: one segment from each of the stacks {stacks}, left to right."
+                                  : "Blocks {first_block} to {last_block}: one segment from each of the stacks "
+                                    "{stacks}, left to right.");
+    if (json_array_size(json_object_get(group, "turn_end_for_end")) > 0)
+        sheet_under(sheet, group, "Turn segment {turn_end_for_end} of the block end for end, so that its TOP strip "
+                                  "lies at the bottom and the seams nest.");
+    json_t *places = json_object_get(group, "not_nesting");
+    for (size_t i = 0; i < json_array_size(places); i++) {
+        json_t *place = json_pack("{s:O}", "segments", json_array_get(places, i));
+        sheet_under(sheet, place, "The seams of segments {segments} do not nest: match them with a pin.");
+        json_decref(place);
+    }
+    if (json_is_true(json_object_get(group, "repeats_a_set")))
+        sheet_under(sheet, group, "These blocks hold two segments of one set.");
+}
+
+static void show_pairing(struct sheet *sheet, json_t *plan)
+{
+    sheet_step(sheet, "JOIN SEGMENTS INTO BLOCKS");
+    json_t *groups = part(plan, "blocks", "groups");
+    sheet_point(sheet, plan, "{blocks.blocks:block}, each of {blocks.segments_per_block:segment} sewn side by side, "
+                             "TOP strips up unless told otherwise:");
+    for (size_t i = 0; i < json_array_size(groups); i++)
+        show_group(sheet, json_array_get(groups, i));
+    if (json_array_size(groups) == 0)
+        sheet_under(sheet, plan, "{blocks.different_pairings} different pairings are too many to list; plan fewer tops "
+                                 "at a time to see them.");
+    sheet_point(sheet, plan, "Each block must measure {blocks.unfinished_width} wide and {blocks.unfinished_height} "
+                             "high unfinished ({blocks.finished_width} by {blocks.finished_height} finished).");
+}
+
+/* ---- the layout, drawn ------------------------------------------------------------------------------------------ */
+
+#define DRAWN_SEGMENTS_MAX 4
+#define DRAWN_COLUMNS_MAX 76
+
+/* The arrow of a block, by quarter turns clockwise: it points to the TOP strips. */
+static char arrow(json_t *turns, size_t column)
+{
+    return "^>v<"[json_integer_value(json_array_get(turns, column)) & 3];
+}
+
+static void write_times(FILE *out, char c, size_t times)
+{
+    for (size_t i = 0; i < times; i++)
+        fputc(c, out);
+}
+
+/* One line of one block. Upright, its segments stand side by side; turned a quarter, they lie one below the other. */
+static void draw_block_line(FILE *out, size_t segments, size_t line, char pointing)
+{
+    bool upright = pointing == '^' || pointing == 'v';
+    for (size_t c = 0; c < 4 * segments - 1; c++) {
+        bool between = upright ? c % 4 == 3 : line % 2 == 1;
+        bool middle = upright ? c % 4 == 1 && line == segments - 1 : c == 2 * segments - 1;
+        fputc(between ? (upright ? '|' : '-') : middle ? pointing : ' ', out);
+    }
+}
+
+static void draw_rule(FILE *out, size_t columns, size_t segments)
+{
+    fputs("    +", out);
+    for (size_t column = 0; column < columns; column++) {
+        write_times(out, '-', 4 * segments - 1);
+        fputc('+', out);
+    }
+    fputc('\n', out);
+}
+
+static void draw_blocks(FILE *out, json_t *rows, size_t columns, size_t segments)
+{
+    draw_rule(out, columns, segments);
+    for (size_t row = 0; row < json_array_size(rows); row++) {
+        for (size_t line = 0; line < 2 * segments - 1; line++) {
+            fputs("    |", out);
+            for (size_t column = 0; column < columns; column++) {
+                draw_block_line(out, segments, line, arrow(json_array_get(rows, row), column));
+                fputc('|', out);
+            }
+            fputc('\n', out);
+        }
+        draw_rule(out, columns, segments);
+    }
+}
+
+/* Too large to draw block by block: one arrow a block. */
+static void draw_arrows(FILE *out, json_t *rows, size_t columns)
+{
+    for (size_t row = 0; row < json_array_size(rows); row++) {
+        fputs("   ", out);
+        for (size_t column = 0; column < columns; column++)
+            fprintf(out, " %c", arrow(json_array_get(rows, row), column));
+        fputc('\n', out);
+    }
+}
+
+static void draw_layout(struct sheet *sheet, json_t *plan)
+{
+    json_t *rows = part(plan, "top", "quarter_turns");
+    size_t columns = json_array_size(json_array_get(rows, 0));
+    size_t segments = (size_t)json_integer_value(part(plan, "blocks", "segments_per_block"));
+    sheet_gap(sheet);
+    if (segments <= DRAWN_SEGMENTS_MAX && columns * 4 * segments + 5 <= DRAWN_COLUMNS_MAX)
+        draw_blocks(sheet->out, rows, columns, segments);
+    else if (columns * 2 + 3 <= DRAWN_COLUMNS_MAX + 8)
+        draw_arrows(sheet->out, rows, columns);
+    sheet_gap(sheet);
+    bool all = json_integer_value(part(plan, "top", "columns")) == (json_int_t)columns &&
+               json_integer_value(part(plan, "top", "rows")) == (json_int_t)json_array_size(rows);
+    sheet_say(sheet, plan, all ? "The arrows point to the TOP strips."
+                               : "This is the upper left corner; go on in the same way. The arrows point to the TOP "
+                                 "strips.");
+}
+
+static void show_top(struct sheet *sheet, json_t *plan)
+{
+    sheet_step(sheet, "LAY OUT AND JOIN THE TOP");
+    sheet_point(sheet, plan, "{top.rows:row} of {top.columns:block}: {top.blocks:block} for each top.");
+    if (any(plan, "top", "blocks_turned"))
+        sheet_point(sheet, plan, says(json_object_get(plan, "top"), "turning", "half")
+                                     ? "Turn every other block upside down, like the squares of a chessboard: "
+                                       "{top.blocks_turned} are turned."
+                                     : "Turn every other block a quarter to the right, like the squares of a "
+                                       "chessboard: {top.blocks_turned} are turned.");
+    sheet_point(sheet, plan, "Spread blocks of the same stacks over the top, so that equal ones do not touch.");
+    draw_layout(sheet, plan);
+    sheet_point(sheet, plan, "Join the blocks into rows. Press the seams of odd rows to the left and of even rows to "
+                             "the right, so that they nest where rows meet; then join the rows.");
+    sheet_point(sheet, plan, "Each top measures {top.unfinished_width} by {top.unfinished_length} unfinished "
+                             "({top.finished_width} by {top.finished_length} finished).");
+}
+
+/* ---- borders ---------------------------------------------------------------------------------------------------- */
+
+static void show_border_pieces(struct sheet *sheet, json_t *border)
+{
+    if (says(border, "style", "sides-first"))
+        sheet_under(sheet, border, "Cut two sides {side_cut_length} long and sew them on; then cut top and bottom "
+                                   "{top_cut_length} long and sew them over both.");
+    else if (says(border, "style", "top-first"))
+        sheet_under(sheet, border, "Cut top and bottom {top_cut_length} long and sew them on; then cut two sides "
+                                   "{side_cut_length} long and sew them over both.");
+    else if (says(border, "style", "cornerstones"))
+        sheet_under(sheet, border, "Cut two sides {side_cut_length} long, top and bottom {top_cut_length} long, and "
+                                   "four cornerstones cut {cornerstone_cut} square. Sew the sides on; sew a "
+                                   "cornerstone to each end of top and bottom, then sew those on.");
+    else
+        sheet_under(sheet, border, "Cut two sides {side_cut_length} long, top and bottom {top_cut_length} long, mitre "
+                                   "included. Centre each piece on its edge, stop one seam allowance before the "
+                                   "corner, sew the mitre at 45 degrees, and trim it when it lies flat.");
+}
+
+static void show_border(struct sheet *sheet, json_t *border)
+{
+    sheet_point(sheet, border, "Border {number}, {finished_width_of_border} finished ({style}): pieces cut {cut_width} "
+                               "wide.");
+    show_border_pieces(sheet, border);
+    if (json_is_true(json_object_get(border, "lengthwise")))
+        sheet_under(sheet, border, "Cut the four pieces along the cloth, without joins, from {cloth_length} of cloth.");
+    else if (json_integer_value(json_object_get(border, "joins")) > 0)
+        sheet_under(sheet, border, "Cut {strips:strip} across the cloth ({cloth_length} of cloth), join them end to "
+                                   "end with {joins:join} ({join}) and cut the pieces from the run.");
+    else
+        sheet_under(sheet, border, "All four pieces come from {strips:strip} across the cloth ({cloth_length} of "
+                                   "cloth).");
+    sheet_under(sheet, border, "With this border the top measures {unfinished_width} by {unfinished_length} unfinished "
+                               "({finished_width} by {finished_length} finished).");
+}
+
+static void show_borders(struct sheet *sheet, json_t *plan)
+{
+    json_t *borders = json_object_get(plan, "borders");
+    if (json_array_size(borders) == 0)
+        return;
+    sheet_step(sheet, "BORDERS, FOR EACH TOP");
+    sheet_point(sheet, plan, "The lengths below are the arithmetic. Measure your top through the middle in three "
+                             "places each way, cut the border to the middle one of the three, and ease the top to fit: "
+                             "never sew on a long strip and cut it off where it ends.");
+    for (size_t i = 0; i < json_array_size(borders); i++)
+        show_border(sheet, json_array_get(borders, i));
+    sheet_point(sheet, plan, "Press each border seam towards the border.");
+}
+
+/* ---- batting, backing, binding ---------------------------------------------------------------------------------- */
+
+static void show_batting(struct sheet *sheet, json_t *plan)
+{
+    json_t *batting = json_object_get(plan, "batting");
+    if (batting == NULL)
+        return;
+    sheet_step(sheet, "BATTING, FOR EACH TOP");
+    sheet_point(sheet, batting, "Cut the batting {cut_width} by {cut_length}.");
+    json_t *package = json_object_get(batting, "package");
+    if (package == NULL)
+        sheet_point(sheet, batting, "No usual package is as large as that: join pieces, or buy it from a roll.");
+    else
+        sheet_point(sheet, package, json_is_true(json_object_get(package, "lies_turned"))
+                                        ? "The smallest usual package that covers it is {name}, {package_width} by "
+                                          "{package_length}, laid the other way round."
+                                        : "The smallest usual package that covers it is {name}, {package_width} by "
+                                          "{package_length}.");
+    json_t *roll = json_object_get(batting, "from_a_roll");
+    if (roll != NULL)
+        sheet_point(sheet, roll, "Or from a roll {roll_width} wide: {bought}, in {pieces:piece} laid edge to edge and "
+                                 "joined by hand ({joins:join}), without seam allowance.");
+}
+
+static void show_panel(struct sheet *sheet, json_t *panel)
+{
+    sheet_under(sheet, panel, json_integer_value(json_object_get(panel, "count")) == 1
+                                  ? "{position}. {piece} cut {cut_width} by {cut_length}"
+                                  : "{position}. {piece} of {count} pieces joined end to end, each cut {cut_width} by "
+                                    "{cut_length}");
+}
+
+/* Words for the layouts, said after "The backing is". */
+static const char *layout_in_words(const char *layout)
+{
+    static const char *const words[][2] = {
+        { "one-width", "one panel, its length along the quilt's length" },
+        { "one-width-turned", "one panel, its length along the quilt's width" },
+        { "seams-along", "panels side by side, seams along the quilt's length" },
+        { "seams-across", "panels one below the other, seams along the quilt's width" },
+        { "centre-along", "a centre panel with two side panels, seams along the quilt's length" },
+        { "centre-across", "a centre panel with a panel above and below, seams along the quilt's width" },
+        { "insert-along", "one panel split lengthwise with a strip let in, seams along the quilt's length" },
+        { "insert-across", "one panel split lengthwise with a strip let in, seams along the quilt's width" },
+    };
+    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
+        if (strcmp(words[i][0], layout) == 0)
+            return words[i][1];
+    return layout;
+}
+
+static json_t *with_words(json_t *layout)
+{
+    json_t *copy = json_copy(layout);
+    const char *name = json_string_value(json_object_get(layout, "layout"));
+    json_object_set_new(copy, "in_words", json_string(layout_in_words(name)));
+    return copy;
+}
+
+static void show_other_layouts(struct sheet *sheet, json_t *backing)
+{
+    json_t *layouts = json_object_get(backing, "layouts");
+    json_t *chosen = json_object_get(json_object_get(backing, "chosen"), "layout");
+    sheet_point(sheet, backing, "Other ways to make it:");
+    for (size_t i = 0; i < json_array_size(layouts); i++) {
+        json_t *layout = with_words(json_array_get(layouts, i));
+        bool possible = json_is_true(json_object_get(layout, "possible"));
+        if (!json_equal(json_object_get(layout, "layout"), chosen))
+            sheet_under(sheet, layout, possible ? "{in_words}: {bought}, {seams:seam}"
+                                                : "{in_words}: not from this cloth");
+        json_decref(layout);
+    }
+}
+
+static void show_backing(struct sheet *sheet, json_t *plan)
+{
+    json_t *backing = json_object_get(plan, "backing");
+    if (backing == NULL)
+        return;
+    json_t *chosen = with_words(json_object_get(backing, "chosen"));
+    json_t *panels = json_object_get(backing, "panels");
+    sheet_step(sheet, "BACKING, FOR EACH TOP");
+    sheet_point(sheet, backing, "It must be at least {cut_width_needed} by {cut_length_needed} as cut, before "
+                                "quilting.");
+    sheet_point(sheet, chosen, json_is_true(json_object_get(chosen, "best"))
+                                   ? "The layout that buys least: {in_words}, from {cloth_length} of cloth."
+                                   : "The layout you chose: {in_words}, from {cloth_length} of cloth.");
+    for (size_t i = 0; i < json_array_size(panels); i++)
+        show_panel(sheet, json_array_get(panels, i));
+    if (json_integer_value(json_object_get(chosen, "seams")) > 0)
+        sheet_point(sheet, backing, "Trim the selvages off, sew with a seam allowance of {seam_allowance}, and press "
+                                    "the seams open.");
+    sheet_point(sheet, chosen, "Sewn, it measures {sewn_width_unfinished} by {sewn_length_unfinished} unfinished.");
+    show_other_layouts(sheet, backing);
+    json_decref(chosen);
+}
+
+static void show_binding(struct sheet *sheet, json_t *plan)
+{
+    json_t *binding = json_object_get(plan, "binding");
+    if (binding == NULL)
+        return;
+    sheet_step(sheet, "BINDING, FOR EACH TOP");
+    sheet_point(sheet, binding, "Once round the quilt is {finished_perimeter} finished; with something for the ends, "
+                                "{length_wanted}.");
+    sheet_point(sheet, binding, "Cut {strips:strip} across the cloth, each cut {strip_cut_width} wide, and join them "
+                                "end to end with {joins:join} ({join}, {loss_per_join} lost in each): the run is "
+                                "{joined_length} long, {spare} more than wanted.");
+    json_t *across = json_object_get(binding, "across");
+    if (across != NULL)
+        sheet_point(sheet, across, "Folded ({fold}) it is {folded_before_sewing} wide before sewing; with "
+                                   "{front_finished} finished on the front, the back shows {back_finished} finished.");
+}
+
+/* ---- buying, left over, near the edge --------------------------------------------------------------------------- */
+
+static void show_buying(struct sheet *sheet, json_t *plan)
+{
+    json_t *lines = json_object_get(plan, "buy");
+    if (json_array_size(lines) == 0)
+        return;
+    sheet_heading(sheet, "WHAT TO BUY");
+    sheet_say(sheet, plan, "Besides the strips, for {top.tops:top}:");
+    for (size_t i = 0; i < json_array_size(lines); i++) {
+        json_t *line = json_array_get(lines, i);
+        sheet_point(sheet, line, json_object_get(line, "number") != NULL
+                                     ? "{for} {number}: {needed} needed, buy {bought}; {spare} spare"
+                                     : "{for}: {needed} needed, buy {bought}; {spare} spare");
+    }
+    if (json_object_get(plan, "batting") != NULL)
+        sheet_point(sheet, plan, "batting: as above, for {top.tops:top}");
+}
+
+static void show_left_over(struct sheet *sheet, json_t *plan)
+{
+    sheet_heading(sheet, "WHAT IS LEFT OVER");
+    sheet_point(sheet, plan, "{left_over.strips:strip} and {left_over.segments:segment}; of each set a piece "
+                             "{left_over.of_each_set} long, fold included.");
+    sheet_point(sheet, plan, "All the strips in hand would make {left_over.tops_from_all_strips:top}; for one more, "
+                             "{left_over.strips_missing_for_one_more_top:strip} are missing.");
+}
+
+static void show_edges(struct sheet *sheet, json_t *plan)
+{
+    sheet_heading(sheet, "HOW NEAR THE EDGE THIS IS");
+    sheet_point(sheet, plan, any(plan, "edges", "strip_may_be_shorter_by")
+                                 ? "Each strip may be {edges.strip_may_be_shorter_by} shorter than planned before a "
+                                   "set loses segments: down to {edges.shortest_strip_that_gives_as_many} usable."
+                                 : "Each strip may be 0 in shorter than planned: below "
+                                   "{edges.shortest_strip_that_gives_as_many} usable, a set loses segments. Measure "
+                                   "every strip before you sew.");
+    sheet_point(sheet, plan, "Strips longer by {edges.strip_longer_for_more_by} would give more segments.");
+    if (part(plan, "edges", "binding_strips_may_be_shorter_by") != NULL)
+        sheet_point(sheet, plan, "The binding's strips may each be {edges.binding_strips_may_be_shorter_by} shorter "
+                                 "before one more is needed.");
+    if (part(plan, "edges", "backing_cloth_may_be_narrower_by") != NULL)
+        sheet_point(sheet, plan, "The backing cloth may be {edges.backing_cloth_may_be_narrower_by} narrower before "
+                                 "its layout changes.");
+}
+
+static void show_sentences(struct sheet *sheet, json_t *plan, const char *member, const char *heading)
+{
+    json_t *sentences = json_object_get(plan, member);
+    if (json_array_size(sentences) == 0)
+        return;
+    sheet_heading(sheet, heading);
+    for (size_t i = 0; i < json_array_size(sentences); i++) {
+        json_t *one = json_pack("{s:O}", "sentence", json_array_get(sentences, i));
+        sheet_point(sheet, one, "{sentence}");
+        json_decref(one);
+    }
+}
+
+/* ---- the plan --------------------------------------------------------------------------------------------------- */
+
+static void show_opening(struct sheet *sheet, json_t *plan)
+{
+    sheet_title(sheet, plan, "A STRIP QUILT FROM A BUNDLE OF {assumed.strips_in_hand}");
+    sheet_say(sheet, plan, "{top.tops:top} of {top.columns} by {top.rows} blocks, each {quilt_finished_width} wide and "
+                           "{quilt_finished_length} long finished, borders included.");
+    sheet_gap(sheet);
+    sheet_say(sheet, plan, "Three words are never mixed here. Cut is the size as it leaves the cutting table; "
+                           "unfinished is the size of something sewn whose outer seam allowances are still raw; "
+                           "finished is the size seen in the quilt. Read the whole plan once before you cut.");
+}
+
+void show_plan(struct sheet *sheet, json_t *plan)
+{
+    show_opening(sheet, plan);
+    show_assumed(sheet, plan);
+    show_sorting(sheet, plan);
+    show_sewing(sheet, plan);
+    show_check(sheet, plan);
+    show_cutting(sheet, plan);
+    show_pairing(sheet, plan);
+    show_top(sheet, plan);
+    show_borders(sheet, plan);
+    show_batting(sheet, plan);
+    show_backing(sheet, plan);
+    show_binding(sheet, plan);
+    show_buying(sheet, plan);
+    show_left_over(sheet, plan);
+    show_edges(sheet, plan);
+    show_sentences(sheet, plan, "warnings", "WORTH KNOWING");
+    show_sentences(sheet, plan, "cautions", "TAKE CARE");
+}

@@ -1,0 +1,519 @@
+/* length_parse.c - lengths read from text.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * The grammar stands in muslin/length.h. The whole text is checked to be UTF-8 first; after that a reader walks it from
+ * left to right and adds up an exact rational, which is rounded once at the end. */
+#include "wide.h"
+
+/* How far numbers may go, so that every product below fits: whole numbers (ten times as much fits in 64 bits),
+ * denominators, digits behind the decimal sign. */
+#define WHOLE_MAX INT64_C(100000000000000000)
+enum { DENOMINATOR_MAX = 999999999, DECIMAL_DIGITS_MAX = 18 };
+
+struct reader {
+    const char *text;
+    size_t at;
+    size_t end;
+    int32_t decimal_sign;
+    struct msl_check *check;
+};
+
+/* whole + above / below, 0 <= above < below. */
+struct exact {
+    int64_t whole;
+    int64_t above;
+    int64_t below;
+};
+
+static muslin_status fail_at(struct reader *reader, muslin_status status, size_t at, size_t length)
+{
+    reader->check->at = (int64_t)at;
+    return msl_fail_text(reader->check, status, (int64_t)length);
+}
+
+/* ---- characters -------------------------------------------------------------------------------------------------- */
+
+/* Bytes of the UTF-8 character that starts with this byte; 0 for a byte that starts none. */
+static size_t bytes_of_lead(unsigned char lead)
+{
+    if (lead < 0x80)
+        return 1;
+    if (lead >= 0xC2 && lead <= 0xDF)
+        return 2;
+    if (lead >= 0xE0 && lead <= 0xEF)
+        return 3;
+    if (lead >= 0xF0 && lead <= 0xF4)
+        return 4;
+    return 0;
+}
+
+/* The character at `at`, and its bytes; *bytes becomes 0 where the text is not UTF-8 (RFC 3629: no overlong forms, no
+ * surrogates, nothing above U+10FFFF). */
+static uint32_t decode(const char *text, size_t at, size_t end, size_t *bytes)
+{
+    static const unsigned char lead_mask[5] = { 0, 0x7F, 0x1F, 0x0F, 0x07 };
+    static const uint32_t least[5] = { 0, 0, 0x80, 0x800, 0x10000 };
+    unsigned char lead = (unsigned char)text[at];
+    size_t count = bytes_of_lead(lead);
+    *bytes = 0;
+    if (count == 0 || count > end - at)
+        return 0;
+    uint32_t character = lead & lead_mask[count];
+    for (size_t i = 1; i < count; i++) {
+        unsigned char next = (unsigned char)text[at + i];
+        if ((next & 0xC0) != 0x80)
+            return 0;
+        character = character << 6 | (next & 0x3F);
+    }
+    if (character < least[count] || character > 0x10FFFF)
+        return 0;
+    if (character >= 0xD800 && character <= 0xDFFF)
+        return 0;
+    *bytes = count;
+    return character;
+}
+
+/* The character under the reader, 0 at the end. */
+static uint32_t peek(const struct reader *reader, size_t *bytes)
+{
+    *bytes = 0;
+    if (reader->at == reader->end)
+        return 0;
+    return decode(reader->text, reader->at, reader->end, bytes);
+}
+
+static void want_utf8(struct reader *reader)
+{
+    size_t bytes = 0;
+    for (size_t at = 0; at < reader->end; at += bytes) {
+        decode(reader->text, at, reader->end, &bytes);
+        if (bytes == 0) {
+            fail_at(reader, MUSLIN_ERR_TEXT_ENCODING, at, 1);
+            return;
+        }
+    }
+}
+
+static int is_blank(uint32_t c)
+{
+    return c == ' ' || c == '\t' || c == 0xA0 || c == 0x202F || c == 0x2009;
+}
+
+static int is_digit(uint32_t c)
+{
+    return c >= '0' && c <= '9';
+}
+
+static int is_letter(uint32_t c)
+{
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+static int is_slash(uint32_t c)
+{
+    return c == '/' || c == 0x2044 || c == 0x2215;
+}
+
+static void skip_blanks(struct reader *reader)
+{
+    size_t bytes;
+    while (is_blank(peek(reader, &bytes)))
+        reader->at += bytes;
+}
+
+/* ---- numbers ----------------------------------------------------------------------------------------------------- */
+
+/* The fractions with a character of their own: Unicode, Latin-1 Supplement and Number Forms. */
+static const struct vulgar {
+    uint16_t character;
+    unsigned char above;
+    unsigned char below;
+} vulgars[] = {
+    { 0xBC, 1, 4 },   { 0xBD, 1, 2 },   { 0xBE, 3, 4 },    { 0x2150, 1, 7 }, { 0x2151, 1, 9 },
+    { 0x2152, 1, 10 }, { 0x2153, 1, 3 }, { 0x2154, 2, 3 }, { 0x2155, 1, 5 }, { 0x2156, 2, 5 },
+    { 0x2157, 3, 5 }, { 0x2158, 4, 5 }, { 0x2159, 1, 6 },  { 0x215A, 5, 6 }, { 0x215B, 1, 8 },
+    { 0x215C, 3, 8 }, { 0x215D, 5, 8 }, { 0x215E, 7, 8 },  { 0x2189, 0, 3 },
+};
+
+/* Its row in the list, or a negative number. */
+static int vulgar_row(uint32_t c)
+{
+    for (int i = 0; i < (int)(sizeof vulgars / sizeof vulgars[0]); i++)
+        if (vulgars[i].character == c)
+            return i;
+    return -1;
+}
+
+static int starts_number(const struct reader *reader)
+{
+    size_t bytes;
+    uint32_t c = peek(reader, &bytes);
+    return is_digit(c) || c == (uint32_t)reader->decimal_sign || vulgar_row(c) >= 0;
+}
+
+/* Reads digits into *number; returns how many. */
+static int read_digits(struct reader *reader, int64_t *number)
+{
+    size_t start = reader->at;
+    size_t bytes;
+    int count = 0;
+    *number = 0;
+    for (uint32_t c = peek(reader, &bytes); is_digit(c); c = peek(reader, &bytes)) {
+        if (*number < WHOLE_MAX)
+            *number = *number * 10 + (int64_t)(c - '0');
+        reader->at += bytes;
+        count++;
+    }
+    if (*number > WHOLE_MAX)
+        fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->at - start);
+    return count;
+}
+
+/* The digits behind a decimal sign. Zeros at the end say nothing and may be many. */
+static void read_decimals(struct reader *reader, struct exact *number)
+{
+    size_t start = reader->at;
+    size_t bytes;
+    int digits = 0;
+    int taken = 0;
+    for (uint32_t c = peek(reader, &bytes); is_digit(c); c = peek(reader, &bytes)) {
+        reader->at += bytes;
+        digits += digits <= DECIMAL_DIGITS_MAX ? 1 : 0;
+        if (c == '0')
+            continue;
+        if (digits > DECIMAL_DIGITS_MAX) {
+            fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->at - start);
+            return;
+        }
+        for (; taken < digits; taken++) {
+            number->above *= 10;
+            number->below *= 10;
+        }
+        number->above += (int64_t)(c - '0');
+    }
+    if (reader->at == start)
+        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, start - 1, 1);
+}
+
+/* A slash and what stands below it, for a number above the line that has been read. */
+static void read_denominator(struct reader *reader, int64_t above, struct exact *number)
+{
+    size_t bytes;
+    int64_t below;
+    peek(reader, &bytes);
+    size_t slash = reader->at;
+    reader->at += bytes;
+    size_t start = reader->at;
+    if (read_digits(reader, &below) == 0)
+        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, slash, bytes);
+    else if (below == 0)
+        fail_at(reader, MUSLIN_ERR_TEXT_ZERO_DENOMINATOR, start, reader->at - start);
+    else if (below > DENOMINATOR_MAX)
+        fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->at - start);
+    if (reader->check->status != MUSLIN_OK)
+        return;
+    number->whole += above / below;
+    number->above = above % below;
+    number->below = below;
+}
+
+/* A vulgar fraction under the reader, if there is one: added, and 1 returned. */
+static int read_vulgar(struct reader *reader, struct exact *number)
+{
+    size_t bytes;
+    int row = vulgar_row(peek(reader, &bytes));
+    if (row < 0)
+        return 0;
+    reader->at += bytes;
+    number->above = vulgars[row].above;
+    number->below = vulgars[row].below;
+    return 1;
+}
+
+/* The fraction of a mixed number: "1/2" behind blanks or one hyphen, or a vulgar one. Where none follows, the reader
+ * stays where it was. */
+static void read_mixed_fraction(struct reader *reader, struct exact *number)
+{
+    struct reader ahead = *reader;
+    size_t bytes;
+    int64_t above;
+    skip_blanks(&ahead);
+    if (ahead.at == reader->at && peek(&ahead, &bytes) == '-')
+        ahead.at += bytes;
+    if (read_vulgar(&ahead, number)) {
+        reader->at = ahead.at;
+        return;
+    }
+    if (read_digits(&ahead, &above) == 0 || !is_slash(peek(&ahead, &bytes)))
+        return;
+    reader->at = ahead.at;
+    read_denominator(reader, above, number);
+}
+
+static struct exact read_number(struct reader *reader)
+{
+    struct exact number = { 0, 0, 1 };
+    size_t bytes;
+    if (read_vulgar(reader, &number))
+        return number;
+    int64_t whole;
+    read_digits(reader, &whole);
+    uint32_t next = peek(reader, &bytes);
+    if (is_slash(next)) {
+        read_denominator(reader, whole, &number);
+        return number;
+    }
+    number.whole = whole;
+    if (next == (uint32_t)reader->decimal_sign) {
+        reader->at += bytes;
+        read_decimals(reader, &number);
+        return number;
+    }
+    read_mixed_fraction(reader, &number);
+    return number;
+}
+
+/* The other decimal sign is refused with its place, never guessed at. */
+static void refuse_other_sign(struct reader *reader)
+{
+    size_t bytes;
+    uint32_t c = peek(reader, &bytes);
+    if ((c == '.' || c == ',') && c != (uint32_t)reader->decimal_sign)
+        fail_at(reader, MUSLIN_ERR_TEXT_DECIMAL, reader->at, bytes);
+}
+
+/* ---- units ------------------------------------------------------------------------------------------------------- */
+
+enum { UNIT_WORD_MAX = 12 };
+
+static const struct unit_word {
+    char word[UNIT_WORD_MAX];
+    unsigned char unit;
+    unsigned char may_have_point; /* as an abbreviation: "in." */
+} unit_words[] = {
+    { "in", MUSLIN_UNIT_INCH, 1 },       { "inch", MUSLIN_UNIT_INCH, 0 },    { "inches", MUSLIN_UNIT_INCH, 0 },
+    { "ft", MUSLIN_UNIT_FOOT, 1 },       { "foot", MUSLIN_UNIT_FOOT, 0 },    { "feet", MUSLIN_UNIT_FOOT, 0 },
+    { "yd", MUSLIN_UNIT_YARD, 1 },       { "yds", MUSLIN_UNIT_YARD, 1 },     { "yard", MUSLIN_UNIT_YARD, 0 },
+    { "yards", MUSLIN_UNIT_YARD, 0 },    { "mm", MUSLIN_UNIT_MM, 0 },        { "millimetre", MUSLIN_UNIT_MM, 0 },
+    { "millimetres", MUSLIN_UNIT_MM, 0 }, { "millimeter", MUSLIN_UNIT_MM, 0 }, { "millimeters", MUSLIN_UNIT_MM, 0 },
+    { "cm", MUSLIN_UNIT_CM, 0 },         { "centimetre", MUSLIN_UNIT_CM, 0 }, { "centimetres", MUSLIN_UNIT_CM, 0 },
+    { "centimeter", MUSLIN_UNIT_CM, 0 }, { "centimeters", MUSLIN_UNIT_CM, 0 }, { "m", MUSLIN_UNIT_M, 0 },
+    { "metre", MUSLIN_UNIT_M, 0 },       { "metres", MUSLIN_UNIT_M, 0 },     { "meter", MUSLIN_UNIT_M, 0 },
+    { "meters", MUSLIN_UNIT_M, 0 },
+};
+
+/* Do these letters, in either case, spell the word? It ends with a zero byte, so the loop stops within it. */
+static int spells(const char *text, size_t at, size_t length, const char *word)
+{
+    for (size_t i = 0; i < length; i++)
+        if ((text[at + i] | 0x20) != word[i])
+            return 0;
+    return word[length] == 0;
+}
+
+/* A mark for inches or feet, or 0. */
+static int32_t unit_of_mark(uint32_t c)
+{
+    if (c == '"' || c == 0x2033 || c == 0x201D || c == 0x201C)
+        return MUSLIN_UNIT_INCH;
+    if (c == '\'' || c == 0x2032 || c == 0x2019 || c == 0x2018)
+        return MUSLIN_UNIT_FOOT;
+    return 0;
+}
+
+/* A unit in letters; 0 and a failure where the word is none. */
+static int32_t read_unit_word(struct reader *reader)
+{
+    size_t start = reader->at;
+    size_t bytes;
+    while (is_letter(peek(reader, &bytes)))
+        reader->at += bytes;
+    for (size_t i = 0; i < sizeof unit_words / sizeof unit_words[0]; i++) {
+        if (!spells(reader->text, start, reader->at - start, unit_words[i].word))
+            continue;
+        if (unit_words[i].may_have_point && peek(reader, &bytes) == '.')
+            reader->at += bytes;
+        return unit_words[i].unit;
+    }
+    fail_at(reader, MUSLIN_ERR_TEXT_UNIT, start, reader->at - start);
+    return 0;
+}
+
+/* The unit under the reader; 0 where none is named. */
+static int32_t read_unit(struct reader *reader)
+{
+    size_t bytes;
+    uint32_t c = peek(reader, &bytes);
+    if (is_letter(c))
+        return read_unit_word(reader);
+    int32_t unit = unit_of_mark(c);
+    if (unit != 0)
+        reader->at += bytes;
+    return unit;
+}
+
+/* ---- the sum of the parts ---------------------------------------------------------------------------------------- */
+
+static int64_t common_divisor(int64_t a, int64_t b)
+{
+    while (b != 0) {
+        int64_t rest = a % b;
+        a = b;
+        b = rest;
+    }
+    return a;
+}
+
+/* number x ticks, in whole ticks and a fraction of one. Returns 0 where the whole passes 2^62. */
+static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
+{
+    int64_t whole;
+    int64_t zero;
+    int64_t part;
+    if (!msl_wide_floor(msl_wide_multiply(number.whole, ticks), 1, &whole, &zero))
+        return 0;
+    if (!msl_wide_floor(msl_wide_multiply(number.above, ticks), number.below, &part, &out->above))
+        return 0;
+    out->whole = whole + part;
+    out->below = number.below;
+    return out->whole <= MUSLIN_LENGTH_MAX;
+}
+
+/* a + b. Returns 0 where the common denominator, or the sum, passes its range. */
+static int add_exact(struct exact a, struct exact b, struct exact *out)
+{
+    int64_t divisor = common_divisor(a.below, b.below);
+    int64_t times = b.below / divisor;
+    if (a.below > MUSLIN_LENGTH_MAX / times)
+        return 0;
+    int64_t below = a.below * times;
+    int64_t above = a.above * times + b.above * (a.below / divisor);
+    out->whole = a.whole + b.whole + above / below;
+    out->above = above % below;
+    out->below = below;
+    return out->whole <= MUSLIN_LENGTH_MAX;
+}
+
+struct parts {
+    struct exact sum;
+    int32_t unit;
+    int32_t default_unit;
+};
+
+/* One part: a number and its unit, smaller than the one before. */
+static void read_part(struct reader *reader, struct parts *parts)
+{
+    struct exact part;
+    size_t start = reader->at;
+    struct exact number = read_number(reader);
+    refuse_other_sign(reader);
+    skip_blanks(reader);
+    size_t unit_at = reader->at;
+    int32_t named = read_unit(reader);
+    if (reader->check->status != MUSLIN_OK)
+        return;
+    int32_t unit = named != 0 ? named : parts->default_unit;
+    if (parts->unit != 0 && muslin_unit_ticks(unit) >= muslin_unit_ticks(parts->unit)) {
+        size_t length = reader->at - unit_at;
+        fail_at(reader, MUSLIN_ERR_TEXT_UNIT, named != 0 ? unit_at : start, named != 0 ? length : unit_at - start);
+        return;
+    }
+    parts->unit = unit;
+    skip_blanks(reader);
+    if (named == 0 && reader->at != reader->end)
+        fail_at(reader, MUSLIN_ERR_TEXT_TRAILING, reader->at, reader->end - reader->at);
+    if (!in_ticks(number, muslin_unit_ticks(unit), &part) || !add_exact(parts->sum, part, &parts->sum))
+        fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->at - start);
+}
+
+/* The sign, if one stands here: 1 for minus. */
+static int read_sign(struct reader *reader)
+{
+    size_t bytes;
+    uint32_t c = peek(reader, &bytes);
+    int minus = c == '-' || c == 0x2212;
+    if (minus || c == '+')
+        reader->at += bytes;
+    return minus;
+}
+
+static void read_parts(struct reader *reader, struct parts *parts)
+{
+    if (!starts_number(reader)) {
+        refuse_other_sign(reader);
+        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, reader->at, reader->end - reader->at);
+    }
+    while (reader->check->status == MUSLIN_OK && starts_number(reader))
+        read_part(reader, parts);
+    if (reader->at != reader->end)
+        fail_at(reader, MUSLIN_ERR_TEXT_TRAILING, reader->at, reader->end - reader->at);
+}
+
+/* The sum with its sign, to the nearest tick, ties upwards. */
+static struct muslin_parsed rounded(struct parts parts, int minus)
+{
+    struct muslin_parsed result = { 0 };
+    struct exact sum = parts.sum;
+    int up = minus ? sum.above > sum.below - sum.above : sum.above >= sum.below - sum.above;
+    int64_t nearest = sum.whole + (up ? 1 : 0);
+    result.value = minus ? -nearest : nearest;
+    result.exact = sum.above == 0;
+    result.unit = parts.unit;
+    return result;
+}
+
+muslin_status muslin_parse_spec_init(struct muslin_parse_spec *spec, uint32_t size)
+{
+    const struct muslin_parse_spec initial = MUSLIN_PARSE_SPEC_INIT;
+    return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
+}
+
+static void read_spec(struct msl_check *check, struct muslin_parse_spec *into, const struct muslin_parse_spec *from)
+{
+    const struct muslin_parse_spec initial = MUSLIN_PARSE_SPEC_INIT;
+    msl_read_struct(check, MUSLIN_ARG_SPEC, into, (uint32_t)sizeof *into, (uint32_t)sizeof *into, 0,
+                    from != NULL ? from : &initial);
+    if (check->status != MUSLIN_OK)
+        return;
+    msl_want_choice(check, MUSLIN_ARG_UNIT, into->default_unit, MUSLIN_UNIT_INCH, MUSLIN_UNIT_M);
+    msl_want_decimal_sign(check, into->decimal_sign);
+}
+
+/* The text itself, checked already for being there. */
+static struct muslin_parsed read_text(struct reader *reader, int32_t default_unit)
+{
+    struct parts parts = { { 0, 0, 1 }, 0, default_unit };
+    want_utf8(reader);
+    if (reader->check->status != MUSLIN_OK)
+        return rounded(parts, 0);
+    skip_blanks(reader);
+    if (reader->at == reader->end)
+        fail_at(reader, MUSLIN_ERR_TEXT_EMPTY, 0, reader->end);
+    int minus = read_sign(reader);
+    skip_blanks(reader);
+    read_parts(reader, &parts);
+    struct muslin_parsed result = rounded(parts, minus);
+    if (result.value < -MUSLIN_LENGTH_MAX || result.value > MUSLIN_LENGTH_MAX)
+        fail_at(reader, MUSLIN_ERR_OVERFLOW, 0, reader->end);
+    return result;
+}
+
+muslin_status muslin_length_parse(const char *text, size_t length, const struct muslin_parse_spec *spec,
+                                  struct muslin_parsed *out, struct muslin_problem *problem)
+{
+    struct muslin_parse_spec how;
+    struct msl_check check = msl_check_start(problem);
+    read_spec(&check, &how, spec);
+    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    if (length != 0)
+        msl_want_pointer(&check, MUSLIN_ARG_TEXT, text);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    struct reader reader = { text, 0, length, how.decimal_sign, &check };
+    struct muslin_parsed result = read_text(&reader, how.default_unit);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    msl_write_struct(out, &result, (uint32_t)sizeof result);
+    return MUSLIN_OK;
+}
