@@ -43,7 +43,7 @@
     X(err_buffer, "The buffer or array is too small; the size it needs was written, so make it that large and call again.") \
     X(err_index, "The row number lies outside the table; ask for the count first.") \
     X(err_text_empty, "The text holds no number; write a length such as 2 1/2 in.") \
-    X(err_text_syntax, "Something stands in the text where a number or a unit should; write a length such as 2 1/2 in.") \
+    X(err_text_syntax, "A number is missing here, or something else stands in its place; write a length such as 2 1/2 in.") \
     X(err_text_trailing, "A whole length is followed by something more; remove what comes after it.") \
     X(err_text_unit, "A word in the text is no unit of length, or the units are not in falling order; use in, ft, yd, mm, cm or m.") \
     X(err_text_decimal, "The text has the other decimal sign than the one asked for; change the text or the decimal sign in the spec.") \

@@ -146,14 +146,47 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
     }
 }
 
-static void put_sentence(struct muslin_problem *p)
+/* How much of a text is quoted, so that the longest sentence still fits behind it. */
+enum { QUOTE_MAX = 24 };
+
+static int is_printable_ascii(char c)
+{
+    return c >= ' ' && c <= '~';
+}
+
+/* The first bytes of what is wrong, in quotes; nothing where that would not be plain ASCII. */
+static void put_quote(struct msl_text *text, const char *words, int64_t at, int64_t length)
+{
+    int64_t shown = length < QUOTE_MAX ? length : QUOTE_MAX;
+    for (int64_t i = 0; i < shown; i++)
+        if (!is_printable_ascii(words[at + i]))
+            return;
+    if (shown == 0)
+        return;
+    msl_put(text, ", \"");
+    for (int64_t i = 0; i < shown; i++) {
+        const char letter[2] = { words[at + i], 0 };
+        msl_put(text, letter);
+    }
+    msl_put(text, shown < length ? "...\"" : "\"");
+}
+
+static void put_text_sentence(struct msl_text *text, const struct muslin_problem *p, const char *words)
+{
+    msl_put(text, "At byte ");
+    msl_put_signed(text, p->at);
+    msl_put(text, " of the text");
+    put_quote(text, words, p->at, p->length);
+    msl_put(text, ": ");
+    msl_put(text, muslin_status_sentence(p->status));
+}
+
+/* `words` is the text that a failure in a text is about. */
+static void put_sentence(struct muslin_problem *p, const char *words)
 {
     struct msl_text text = { p->text, sizeof p->text, 0 };
     if (p->argument == MUSLIN_ARG_TEXT && p->status != MUSLIN_ERR_NULL) {
-        msl_put(&text, "At byte ");
-        msl_put_signed(&text, p->at);
-        msl_put(&text, " of the text: ");
-        msl_put(&text, muslin_status_sentence(p->status));
+        put_text_sentence(&text, p, words);
     } else if (p->status == MUSLIN_ERR_NULL || p->argument == MUSLIN_ARG_NONE) {
         msl_put(&text, muslin_argument_name(p->argument));
         msl_put(&text, ": ");
@@ -183,7 +216,7 @@ struct msl_check msl_check_start(struct muslin_problem *problem)
     return check;
 }
 
-static muslin_status fail(struct msl_check *check, struct muslin_problem found)
+static muslin_status fail(struct msl_check *check, struct muslin_problem found, const char *words)
 {
     if (check->status != MUSLIN_OK)
         return check->status;
@@ -191,7 +224,7 @@ static muslin_status fail(struct msl_check *check, struct muslin_problem found)
     if (check->problem == NULL)
         return check->status;
     found.at = check->at;
-    put_sentence(&found);
+    put_sentence(&found, words);
     msl_write_struct(check->problem, &found, (uint32_t)sizeof found);
     return check->status;
 }
@@ -203,16 +236,16 @@ muslin_status msl_fail(struct msl_check *check, muslin_status status, int32_t ar
     found.argument = argument;
     found.value = value;
     found.limit = limit;
-    return fail(check, found);
+    return fail(check, found, NULL);
 }
 
-muslin_status msl_fail_text(struct msl_check *check, muslin_status status, int64_t length)
+muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const char *text, int64_t length)
 {
     struct muslin_problem found = { 0 };
     found.status = status;
     found.argument = MUSLIN_ARG_TEXT;
     found.length = length;
-    return fail(check, found);
+    return fail(check, found, text);
 }
 
 void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer)

@@ -27,8 +27,8 @@ struct msl_check msl_check_start(struct muslin_problem *problem);
 /* Records a failure and writes the problem's sentence. Returns the status. */
 muslin_status msl_fail(struct msl_check *check, muslin_status status, int32_t argument, int64_t value, int64_t limit);
 
-/* Records a failure in a text: `length` bytes at check->at. */
-muslin_status msl_fail_text(struct msl_check *check, muslin_status status, int64_t length);
+/* Records a failure in a text: `length` of its bytes at check->at. */
+muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const char *text, int64_t length);
 
 void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer);
 /* least <= value <= most, else MUSLIN_ERR_RANGE with the limit that was broken. For lengths, counts and ppm alike. */

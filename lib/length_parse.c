@@ -6,10 +6,8 @@
  * left to right and adds up an exact rational, which is rounded once at the end. */
 #include "wide.h"
 
-/* How far numbers may go, so that every product below fits: whole numbers (ten times as much fits in 64 bits),
- * denominators, digits behind the decimal sign. */
-#define WHOLE_MAX INT64_C(100000000000000000)
-enum { DENOMINATOR_MAX = 999999999, DECIMAL_DIGITS_MAX = 18 };
+/* Digits that one number may have, zeros at its outer ends not counted: 10^18 is below 2^60, so the sums below fit. */
+enum { DIGITS_MAX = 18 };
 
 struct reader {
     const char *text;
@@ -29,7 +27,7 @@ struct exact {
 static muslin_status fail_at(struct reader *reader, muslin_status status, size_t at, size_t length)
 {
     reader->check->at = (int64_t)at;
-    return msl_fail_text(reader->check, status, (int64_t)length);
+    return msl_fail_text(reader->check, status, reader->text, (int64_t)length);
 }
 
 /* ---- characters -------------------------------------------------------------------------------------------------- */
@@ -105,9 +103,10 @@ static int is_digit(uint32_t c)
     return c >= '0' && c <= '9';
 }
 
+/* Letters of other alphabets too (U+00C0 .. U+1FFF): they spell no unit, but they are a word. */
 static int is_letter(uint32_t c)
 {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= 0xC0 && c < 0x2000);
 }
 
 static int is_slash(uint32_t c)
@@ -152,65 +151,71 @@ static int starts_number(const struct reader *reader)
     return is_digit(c) || c == (uint32_t)reader->decimal_sign || vulgar_row(c) >= 0;
 }
 
-/* Reads digits into *number; returns how many. */
-static int read_digits(struct reader *reader, int64_t *number)
+/* Moves past the digits under the reader. */
+static void skip_digits(struct reader *reader)
 {
-    size_t start = reader->at;
-    size_t bytes;
-    int count = 0;
-    *number = 0;
-    for (uint32_t c = peek(reader, &bytes); is_digit(c); c = peek(reader, &bytes)) {
-        if (*number < WHOLE_MAX)
-            *number = *number * 10 + (int64_t)(c - '0');
-        reader->at += bytes;
-        count++;
-    }
-    if (*number > WHOLE_MAX)
-        fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->at - start);
-    return count;
+    while (reader->at < reader->end && is_digit((unsigned char)reader->text[reader->at]))
+        reader->at++;
 }
 
-/* The digits behind a decimal sign. Zeros at the end say nothing and may be many. */
+/* The number that the digits from `first` to before `last` spell; 0 where there are none. */
+static int64_t value_of_digits(struct reader *reader, size_t first, size_t last)
+{
+    int64_t number = 0;
+    if (last - first > DIGITS_MAX) {
+        fail_at(reader, MUSLIN_ERR_OVERFLOW, first, last - first);
+        return 0;
+    }
+    for (size_t i = first; i < last; i++)
+        number = number * 10 + (reader->text[i] - '0');
+    return number;
+}
+
+/* The whole number under the reader; 0 where no digit stands. */
+static int64_t read_whole(struct reader *reader)
+{
+    size_t first = reader->at;
+    skip_digits(reader);
+    while (first < reader->at && reader->text[first] == '0')
+        first++;
+    return value_of_digits(reader, first, reader->at);
+}
+
+/* A digit must stand here. */
+static void want_digit(struct reader *reader)
+{
+    size_t bytes;
+    if (!is_digit(peek(reader, &bytes)))
+        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, reader->at, bytes);
+}
+
+/* The digits behind a decimal sign. Zeros at their end say nothing, so there may be many. */
 static void read_decimals(struct reader *reader, struct exact *number)
 {
-    size_t start = reader->at;
-    size_t bytes;
-    int digits = 0;
-    int taken = 0;
-    for (uint32_t c = peek(reader, &bytes); is_digit(c); c = peek(reader, &bytes)) {
-        reader->at += bytes;
-        digits += digits <= DECIMAL_DIGITS_MAX ? 1 : 0;
-        if (c == '0')
-            continue;
-        if (digits > DECIMAL_DIGITS_MAX) {
-            fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->at - start);
-            return;
-        }
-        for (; taken < digits; taken++) {
-            number->above *= 10;
-            number->below *= 10;
-        }
-        number->above += (int64_t)(c - '0');
-    }
-    if (reader->at == start)
-        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, start - 1, 1);
+    size_t first = reader->at;
+    want_digit(reader);
+    skip_digits(reader);
+    size_t last = reader->at;
+    while (last > first && reader->text[last - 1] == '0')
+        last--;
+    number->above = value_of_digits(reader, first, last);
+    if (reader->check->status != MUSLIN_OK)
+        return;
+    for (size_t i = first; i < last; i++)
+        number->below *= 10;
 }
 
 /* A slash and what stands below it, for a number above the line that has been read. */
 static void read_denominator(struct reader *reader, int64_t above, struct exact *number)
 {
     size_t bytes;
-    int64_t below;
     peek(reader, &bytes);
-    size_t slash = reader->at;
     reader->at += bytes;
-    size_t start = reader->at;
-    if (read_digits(reader, &below) == 0)
-        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, slash, bytes);
-    else if (below == 0)
-        fail_at(reader, MUSLIN_ERR_TEXT_ZERO_DENOMINATOR, start, reader->at - start);
-    else if (below > DENOMINATOR_MAX)
-        fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->at - start);
+    size_t first = reader->at;
+    want_digit(reader);
+    int64_t below = read_whole(reader);
+    if (below == 0)
+        fail_at(reader, MUSLIN_ERR_TEXT_ZERO_DENOMINATOR, first, reader->at - first);
     if (reader->check->status != MUSLIN_OK)
         return;
     number->whole += above / below;
@@ -237,17 +242,19 @@ static void read_mixed_fraction(struct reader *reader, struct exact *number)
 {
     struct reader ahead = *reader;
     size_t bytes;
-    int64_t above;
     skip_blanks(&ahead);
     if (ahead.at == reader->at && peek(&ahead, &bytes) == '-')
         ahead.at += bytes;
+    size_t first = ahead.at;
     if (read_vulgar(&ahead, number)) {
         reader->at = ahead.at;
         return;
     }
-    if (read_digits(&ahead, &above) == 0 || !is_slash(peek(&ahead, &bytes)))
+    skip_digits(&ahead);
+    if (ahead.at == first || !is_slash(peek(&ahead, &bytes)))
         return;
-    reader->at = ahead.at;
+    reader->at = first;
+    int64_t above = read_whole(reader);
     read_denominator(reader, above, number);
 }
 
@@ -257,8 +264,7 @@ static struct exact read_number(struct reader *reader)
     size_t bytes;
     if (read_vulgar(reader, &number))
         return number;
-    int64_t whole;
-    read_digits(reader, &whole);
+    int64_t whole = read_whole(reader);
     uint32_t next = peek(reader, &bytes);
     if (is_slash(next)) {
         read_denominator(reader, whole, &number);
@@ -365,18 +371,19 @@ static int64_t common_divisor(int64_t a, int64_t b)
     return a;
 }
 
-/* number x ticks, in whole ticks and a fraction of one. Returns 0 where the whole passes 2^62. */
+/* number x ticks, in whole ticks and a fraction of one in lowest terms. Returns 0 where it passes the range. The fraction
+ * adds less than a unit, so the sum cannot wrap. */
 static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
 {
-    int64_t whole;
-    int64_t zero;
+    int64_t nothing;
     int64_t part;
-    if (!msl_wide_floor(msl_wide_multiply(number.whole, ticks), 1, &whole, &zero))
+    if (!msl_wide_floor(msl_wide_multiply(number.whole, ticks), 1, &out->whole, &nothing))
         return 0;
-    if (!msl_wide_floor(msl_wide_multiply(number.above, ticks), number.below, &part, &out->above))
-        return 0;
-    out->whole = whole + part;
-    out->below = number.below;
+    (void)msl_wide_floor(msl_wide_multiply(number.above, ticks), number.below, &part, &out->above);
+    int64_t divisor = common_divisor(number.below, out->above);
+    out->whole += part;
+    out->above /= divisor;
+    out->below = number.below / divisor;
     return out->whole <= MUSLIN_LENGTH_MAX;
 }
 
@@ -397,34 +404,39 @@ static int add_exact(struct exact a, struct exact b, struct exact *out)
 
 struct parts {
     struct exact sum;
-    int32_t unit;
     int32_t default_unit;
+    int32_t named; /* the last unit named, 0 before the first */
 };
 
-/* One part: a number and its unit, smaller than the one before. */
+/* Units go from larger to smaller. What breaks this is the unit, or the number that takes the default one. */
+static int is_falling(const struct parts *parts, int32_t unit)
+{
+    return parts->named == 0 || muslin_unit_ticks(unit) < muslin_unit_ticks(parts->named);
+}
+
+/* One part: a number and, unless the text ends there, its unit. */
 static void read_part(struct reader *reader, struct parts *parts)
 {
     struct exact part;
     size_t start = reader->at;
     struct exact number = read_number(reader);
     refuse_other_sign(reader);
+    size_t end = reader->at;
     skip_blanks(reader);
-    size_t unit_at = reader->at;
+    size_t unit_start = reader->at;
     int32_t named = read_unit(reader);
-    if (reader->check->status != MUSLIN_OK)
-        return;
     int32_t unit = named != 0 ? named : parts->default_unit;
-    if (parts->unit != 0 && muslin_unit_ticks(unit) >= muslin_unit_ticks(parts->unit)) {
-        size_t length = reader->at - unit_at;
-        fail_at(reader, MUSLIN_ERR_TEXT_UNIT, named != 0 ? unit_at : start, named != 0 ? length : unit_at - start);
-        return;
-    }
-    parts->unit = unit;
-    skip_blanks(reader);
     if (named == 0 && reader->at != reader->end)
         fail_at(reader, MUSLIN_ERR_TEXT_TRAILING, reader->at, reader->end - reader->at);
+    if (!is_falling(parts, unit))
+        fail_at(reader, MUSLIN_ERR_TEXT_UNIT, named != 0 ? unit_start : start,
+                named != 0 ? reader->at - unit_start : end - start);
+    if (reader->check->status != MUSLIN_OK)
+        return;
     if (!in_ticks(number, muslin_unit_ticks(unit), &part) || !add_exact(parts->sum, part, &parts->sum))
-        fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->at - start);
+        fail_at(reader, MUSLIN_ERR_OVERFLOW, start, end - start);
+    parts->named = named != 0 ? named : parts->named;
+    skip_blanks(reader);
 }
 
 /* The sign, if one stands here: 1 for minus. */
@@ -438,12 +450,19 @@ static int read_sign(struct reader *reader)
     return minus;
 }
 
+/* A number must stand here. */
+static void want_number(struct reader *reader)
+{
+    size_t bytes;
+    peek(reader, &bytes);
+    if (starts_number(reader))
+        return;
+    refuse_other_sign(reader);
+    fail_at(reader, reader->at == reader->end ? MUSLIN_ERR_TEXT_EMPTY : MUSLIN_ERR_TEXT_SYNTAX, reader->at, bytes);
+}
+
 static void read_parts(struct reader *reader, struct parts *parts)
 {
-    if (!starts_number(reader)) {
-        refuse_other_sign(reader);
-        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, reader->at, reader->end - reader->at);
-    }
     while (reader->check->status == MUSLIN_OK && starts_number(reader))
         read_part(reader, parts);
     if (reader->at != reader->end)
@@ -451,15 +470,16 @@ static void read_parts(struct reader *reader, struct parts *parts)
 }
 
 /* The sum with its sign, to the nearest tick, ties upwards. */
-static struct muslin_parsed rounded(struct parts parts, int minus)
+static struct muslin_parsed rounded(const struct parts *parts, int minus)
 {
     struct muslin_parsed result = { 0 };
-    struct exact sum = parts.sum;
-    int up = minus ? sum.above > sum.below - sum.above : sum.above >= sum.below - sum.above;
-    int64_t nearest = sum.whole + (up ? 1 : 0);
+    struct exact sum = parts->sum;
+    int64_t missing = sum.below - sum.above;
+    int away = minus ? sum.above > missing : sum.above >= missing;
+    int64_t nearest = sum.whole + (away ? 1 : 0);
     result.value = minus ? -nearest : nearest;
     result.exact = sum.above == 0;
-    result.unit = parts.unit;
+    result.unit = parts->named != 0 ? parts->named : parts->default_unit;
     return result;
 }
 
@@ -480,22 +500,19 @@ static void read_spec(struct msl_check *check, struct muslin_parse_spec *into, c
     msl_want_decimal_sign(check, into->decimal_sign);
 }
 
-/* The text itself, checked already for being there. */
+/* The text itself, known to be UTF-8. */
 static struct muslin_parsed read_text(struct reader *reader, int32_t default_unit)
 {
-    struct parts parts = { { 0, 0, 1 }, 0, default_unit };
-    want_utf8(reader);
-    if (reader->check->status != MUSLIN_OK)
-        return rounded(parts, 0);
+    struct parts parts = { { 0, 0, 1 }, default_unit, 0 };
     skip_blanks(reader);
-    if (reader->at == reader->end)
-        fail_at(reader, MUSLIN_ERR_TEXT_EMPTY, 0, reader->end);
     int minus = read_sign(reader);
     skip_blanks(reader);
+    size_t start = reader->at;
+    want_number(reader);
     read_parts(reader, &parts);
-    struct muslin_parsed result = rounded(parts, minus);
-    if (result.value < -MUSLIN_LENGTH_MAX || result.value > MUSLIN_LENGTH_MAX)
-        fail_at(reader, MUSLIN_ERR_OVERFLOW, 0, reader->end);
+    struct muslin_parsed result = rounded(&parts, minus);
+    if (result.value > MUSLIN_LENGTH_MAX || result.value < -MUSLIN_LENGTH_MAX)
+        fail_at(reader, MUSLIN_ERR_OVERFLOW, start, reader->end - start);
     return result;
 }
 
@@ -508,9 +525,11 @@ muslin_status muslin_length_parse(const char *text, size_t length, const struct 
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (length != 0)
         msl_want_pointer(&check, MUSLIN_ARG_TEXT, text);
+    struct reader reader = { text, 0, length, how.decimal_sign, &check };
+    if (check.status == MUSLIN_OK)
+        want_utf8(&reader);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct reader reader = { text, 0, length, how.decimal_sign, &check };
     struct muslin_parsed result = read_text(&reader, how.default_unit);
     if (check.status != MUSLIN_OK)
         return check.status;

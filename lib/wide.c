@@ -119,7 +119,7 @@ static struct limbs divide_limbs(struct limbs a, uint64_t divisor, uint64_t *res
 
 int msl_wide_floor(struct msl_wide numerator, int64_t denominator, int64_t *floor, int64_t *rest)
 {
-    const uint64_t limit = (uint64_t)1 << 62;
+    const uint64_t limit = MSL_FLOOR_MAX;
     uint64_t left;
     struct limbs quotient = divide_limbs(magnitude_wide(numerator), (uint64_t)denominator, &left);
     if (quotient.high != 0 || quotient.low > limit)

@@ -24,11 +24,14 @@ int32_t msl_wide_compare(struct msl_wide a, struct msl_wide b);
 void msl_read_rounding(struct msl_check *check, struct muslin_rounding_spec *into,
                        const struct muslin_rounding_spec *from);
 
+/* The largest quotient in ticks that may still be rounded into +-MUSLIN_LENGTH_MAX: one grid step beyond it. */
+#define MSL_FLOOR_MAX (MUSLIN_LENGTH_MAX + MUSLIN_SIZE_MAX)
+
 /* floor(numerator / denominator), denominator above 0, with the rest 0 .. denominator - 1. Returns 0, and writes nothing,
- * where the quotient's magnitude passes 2^62. */
+ * where the quotient's magnitude passes MSL_FLOOR_MAX. */
 int msl_wide_floor(struct msl_wide numerator, int64_t denominator, int64_t *floor, int64_t *rest);
 
-/* An exact value as far as rounding needs to know it: its floor in ticks, within +-2^62; whether it is a whole number of
+/* An exact value as far as rounding needs to know it: its floor in ticks, within +-MSL_FLOOR_MAX and one; whether it is a whole number of
  * ticks; whether its fraction of a tick is one half or more. */
 struct msl_exact {
     int64_t floor;

@@ -34,13 +34,14 @@ static const struct style styles_of[][STYLES_MAX] = {
 static const struct style in_yards = { MUSLIN_STYLE_YARD_FRACTION, 48, 0 };
 
 /* A length beyond what the library writes is shown in ticks; no sum of the library's comes out so large. */
-static void write_in_style(const struct desk *desk, muslin_len value, const struct style *style,
+static void write_in_style(const struct desk *desk, muslin_len value, const struct style *style, int32_t direction,
                            struct length_text *out)
 {
     struct muslin_format_spec spec = MUSLIN_FORMAT_SPEC_INIT;
     spec.style = style->style;
     spec.denominator = style->denominator;
     spec.decimals = style->decimals;
+    spec.direction = direction;
     spec.decimal_sign = desk->common.decimal_comma ? ',' : '.';
     if (muslin_length_format(value, &spec, out->text, sizeof out->text, NULL, &out->exact, NULL) == MUSLIN_OK)
         return;
@@ -48,12 +49,12 @@ static void write_in_style(const struct desk *desk, muslin_len value, const stru
     out->exact = 1;
 }
 
-static struct length_text write_length(const struct desk *desk, muslin_len value)
+static struct length_text write_length(const struct desk *desk, muslin_len value, int32_t direction)
 {
     struct length_text out = { .exact = 0 };
     const struct style *styles = styles_of[desk->common.units];
     for (size_t i = 0; i < STYLES_MAX && styles[i].style != 0 && !out.exact; i++)
-        write_in_style(desk, value, &styles[i], &out);
+        write_in_style(desk, value, &styles[i], direction, &out);
     return out;
 }
 
@@ -66,31 +67,40 @@ static json_t *length_as_json(muslin_len value, const struct length_text *text)
     return length;
 }
 
+static void put_rounded(json_t *answer, const struct desk *desk, const char *name, muslin_len value,
+                        int32_t direction)
+{
+    struct length_text text = write_length(desk, value, direction);
+    json_object_set_new(answer, name, length_as_json(value, &text));
+}
+
 void put_length(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    struct length_text text = write_length(desk, value);
-    json_object_set_new(answer, name, length_as_json(value, &text));
+    put_rounded(answer, desk, name, value, MUSLIN_ROUND_NEAREST);
+}
+
+void put_slack(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    put_rounded(answer, desk, name, value, MUSLIN_ROUND_DOWN);
+}
+
+void put_least(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    put_rounded(answer, desk, name, value, MUSLIN_ROUND_UP);
 }
 
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    struct length_text plain = write_length(desk, value);
+    struct length_text plain = write_length(desk, value, MUSLIN_ROUND_UP);
     struct length_text yards = { .exact = 0 };
     bool inches = desk->common.units == UNITS_INCH || desk->common.units == UNITS_INCH_DECIMAL;
     if (inches && value != 0)
-        write_in_style(desk, value, &in_yards, &yards);
+        write_in_style(desk, value, &in_yards, MUSLIN_ROUND_UP, &yards);
     if (yards.exact) {
         size_t used = strlen(yards.text);
         snprintf(yards.text + used, sizeof yards.text - used, " (%.60s)", plain.text);
     }
     json_object_set_new(answer, name, length_as_json(value, yards.exact ? &yards : &plain));
-}
-
-void put_size(json_t *answer, const struct desk *desk, const char *name, muslin_len width, muslin_len length)
-{
-    json_t *size = put_object(answer, name);
-    put_length(size, desk, "width", width);
-    put_length(size, desk, "length", length);
 }
 
 /* ---- everything else -------------------------------------------------------------------------------------------- */

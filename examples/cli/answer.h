@@ -9,10 +9,12 @@
 /* "name": {"ticks": 20320, "text": "2 1/2 in", "exact": true}. The text is in the units asked for; the ticks are the
  * truth. */
 void put_length(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
-/* The same for a length of cloth, which is sold by the yard: "1 3/8 yd (49 1/2 in)". */
+/* The same for what there is to spare, whose text is rounded down, and for what there must be at least, rounded up: an
+ * inexact text then errs on the safe side. */
+void put_slack(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
+void put_least(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
+/* A length of cloth, at least so much, which is sold by the yard: "1 3/8 yd (49 1/2 in)". */
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
-/* Width x length as {"width": ..., "length": ...}. */
-void put_size(json_t *answer, const struct desk *desk, const char *name, muslin_len width, muslin_len length);
 void put_count(json_t *answer, const char *name, int64_t value);
 /* {"ppm": 200000, "text": "20 %"} */
 void put_share(json_t *answer, const struct desk *desk, const char *name, int32_t ppm);

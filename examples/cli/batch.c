@@ -194,16 +194,18 @@ static void close_input(struct reader *reader)
     free(reader->line);
 }
 
-static enum exit_code keep_what_is_finished(struct output *output, const struct tally *tally, struct failure *failure)
+/* The run ended early, for the reason given: what is finished stays, under the .part name. */
+static enum exit_code keep_what_is_finished(struct output *output, const struct tally *tally, enum exit_code code,
+                                            const char *reason, struct failure *failure)
 {
     char kept[300] = "";
     if (output->target != NULL)
         snprintf(kept, sizeof kept, " They are in %.200s.", output->part);
     if (!output_keep_part(output, failure))
         return EXIT_FILE_TROUBLE;
-    failure_say(failure, NULL, "Stopped after %lld lines.%s", (long long)tally->lines, kept);
-    failure->exit_code = EXIT_INTERRUPTED;
-    return EXIT_INTERRUPTED;
+    failure_say(failure, NULL, "%s after %lld finished lines.%s", reason, (long long)tally->lines, kept);
+    failure->exit_code = code;
+    return code;
 }
 
 static enum exit_code end_batch(const struct reader *reader, struct output *output, const struct tally *tally,
@@ -214,13 +216,9 @@ static enum exit_code end_batch(const struct reader *reader, struct output *outp
         return EXIT_FILE_TROUBLE;
     }
     if (interrupted())
-        return keep_what_is_finished(output, tally, failure);
-    if (reader->error != 0) {
-        output_drop(output);
-        failure_say(failure, NULL, "Cannot read the requests: %s.", strerror(reader->error));
-        failure->exit_code = EXIT_FILE_TROUBLE;
-        return EXIT_FILE_TROUBLE;
-    }
+        return keep_what_is_finished(output, tally, EXIT_INTERRUPTED, "Stopped", failure);
+    if (reader->error != 0)
+        return keep_what_is_finished(output, tally, EXIT_FILE_TROUBLE, strerror(reader->error), failure);
     if (!output_finish(output, failure))
         return EXIT_FILE_TROUBLE;
     return tally->failed > 0 ? EXIT_NO_ANSWER : EXIT_ANSWERED;

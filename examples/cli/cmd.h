@@ -15,7 +15,7 @@ extern const struct command block_command, top_command, border_command, join_com
 extern const struct command binding_command, bias_command, batting_command, backing_command, sleeve_command;
 extern const struct command length_command, table_command;
 
-/* What rounding changed: "rounded_by", left out when nothing was lost. */
+/* What rounding changed: "rounded_by", left out when it is less than a tick. */
 void put_rounding(json_t *answer, const struct desk *desk, const struct muslin_rounded *rounded);
 
 /* A border as people write it: "4 in", "4 in mitred", "6 cm cornerstones lengthwise diagonal". Sets width, style,

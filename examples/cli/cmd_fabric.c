@@ -27,7 +27,7 @@ static json_t *answer_usable(const void *request, struct desk *desk)
         return NULL;
     json_t *answer = json_object();
     put_length(answer, desk, "labelled_width", wanted->labelled);
-    put_length(answer, desk, "usable_width", usable);
+    put_slack(answer, desk, "usable_width", usable);
     return answer;
 }
 
@@ -84,12 +84,12 @@ static json_t *answer_pieces(const void *request, struct desk *desk)
     put_count(answer, "across", pieces.across);
     put_count(answer, "along", pieces.along);
     put_truth(answer, "pieces_lie_turned", pieces.turned == 1);
-    put_length(answer, desk, "left_over_across", pieces.left_across);
-    put_length(answer, desk, "left_over_along", pieces.left_along);
-    put_length(answer, desk, "cloth_may_be_narrower_by", pieces.narrower_by);
-    put_length(answer, desk, "cloth_may_be_shorter_by", pieces.shorter_by);
-    put_length(answer, desk, "wider_for_one_more_by", pieces.wider_for_one);
-    put_length(answer, desk, "longer_for_one_more_by", pieces.longer_for_one);
+    put_slack(answer, desk, "left_over_across", pieces.left_across);
+    put_slack(answer, desk, "left_over_along", pieces.left_along);
+    put_slack(answer, desk, "cloth_may_be_narrower_by", pieces.narrower_by);
+    put_slack(answer, desk, "cloth_may_be_shorter_by", pieces.shorter_by);
+    put_least(answer, desk, "wider_for_one_more_by", pieces.wider_for_one);
+    put_least(answer, desk, "longer_for_one_more_by", pieces.longer_for_one);
     put_warnings(answer, (uint32_t)pieces.warnings);
     return answer;
 }
@@ -119,7 +119,7 @@ const struct command pieces_command = {
     .about = "pieces that a cloth or pre-cut gives",
     .operands = "CUT",
     .examples = "  muslin pieces 5 --width 22 --length 18       squares from a fat quarter\n"
-                "  muslin pieces \"4 1/2\" --piece-length \"8 1/2\" --length \"1/2 yd\" --may-turn",
+                "  muslin pieces \"4 1/2\" --piece-length \"8 1/2\" --length 18 --may-turn",
     .options = pieces_options,
     .request_size = sizeof(struct cloth_request),
     .start = start_cloth,
@@ -155,9 +155,9 @@ static json_t *answer_strips(const void *request, struct desk *desk)
     put_count(answer, "strips", strips.strips);
     put_cloth(answer, desk, "cloth_length", strips.length);
     put_count(answer, "pieces_to_spare", strips.spare_pieces);
-    put_length(answer, desk, "left_over_of_a_strip", strips.left_per_strip);
-    put_length(answer, desk, "cloth_may_be_narrower_by", strips.narrower_by);
-    put_length(answer, desk, "wider_for_one_more_by", strips.wider_for_one);
+    put_slack(answer, desk, "left_over_of_a_strip", strips.left_per_strip);
+    put_slack(answer, desk, "cloth_may_be_narrower_by", strips.narrower_by);
+    put_least(answer, desk, "wider_for_one_more_by", strips.wider_for_one);
     put_warnings(answer, (uint32_t)strips.warnings);
     return answer;
 }
@@ -230,8 +230,8 @@ static json_t *answer_stock(const void *request, struct desk *desk)
     put_count(answer, "strips_in_hand", strips.in_hand);
     put_count(answer, "pieces_needed", strips.pieces_needed);
     put_count(answer, "pieces_missing", strips.pieces_missing);
-    put_length(answer, desk, "left_over_of_each_piece", strips.left_over);
-    put_length(answer, desk, "piece_may_be_shorter_by", strips.shorter_by);
+    put_slack(answer, desk, "left_over_of_each_piece", strips.left_over);
+    put_slack(answer, desk, "piece_may_be_shorter_by", strips.shorter_by);
     put_warnings(answer, (uint32_t)strips.warnings);
     return answer;
 }
@@ -262,7 +262,8 @@ const struct command stock_command = {
     .about = "pre-cuts in hand: their true size, and strips from them",
     .operands = "",
     .examples = "  muslin stock --width 21 --length 18 --count 12 --strip \"2 1/2\" --strips 80\n"
-                "  muslin stock --width 42 --length \"2 1/2\" --edge pinked-tips --pink-depth 1/8 --align valleys",
+                "  muslin stock --width 42 --length \"2 1/2\" --edge pinked-tips \\\n"
+                "      --pink-depth 1/8 --align valleys",
     .options = stock_options,
     .request_size = sizeof(struct stock_request),
     .start = start_stock,
@@ -293,8 +294,8 @@ static json_t *answer_buy(const void *request, struct desk *desk)
     put_cloth(answer, desk, "with_extra", purchase.with_extra);
     put_cloth(answer, desk, "bought", purchase.bought);
     put_count(answer, "steps", purchase.steps);
-    put_length(answer, desk, "spare", purchase.spare);
-    put_length(answer, desk, "a_step_less_if_it_were_shorter_by", purchase.less_by);
+    put_slack(answer, desk, "spare", purchase.spare);
+    put_slack(answer, desk, "a_step_less_if_it_were_shorter_by", purchase.less_by);
     return answer;
 }
 

@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "answer.h"
 #include "cmd.h"
+#include "sheet.h"
 #include "words.h"
 
 /* ---- binding ---------------------------------------------------------------------------------------------------- */
@@ -48,8 +49,8 @@ bool put_binding(json_t *answer, struct desk *desk, const struct muslin_binding_
     put_text(answer, "join", word_of(join_words, spec->join));
     put_length(answer, desk, "loss_per_join", binding->loss_per_join);
     put_length(answer, desk, "joined_length", binding->joined);
-    put_length(answer, desk, "spare", binding->spare);
-    put_length(answer, desk, "strips_may_be_shorter_by", binding->narrower_by);
+    put_slack(answer, desk, "spare", binding->spare);
+    put_slack(answer, desk, "strips_may_be_shorter_by", binding->narrower_by);
     put_cloth(answer, desk, "cloth_length", binding->cloth_length);
     put_cloth(answer, desk, "bought", binding->bought);
     return true;
@@ -138,7 +139,7 @@ const struct command binding_command = {
     .about = "binding: cut width, strips, joins, cloth",
     .operands = "",
     .examples = "  muslin binding --width 96 --length 110\n"
-                "  muslin binding --width 96 --length 110 --front 3/8 --back 3/8 --thickness 1/8\n"
+                "  muslin binding --width 96 --length 110 --front 3/8 --back 3/8\n"
                 "  muslin binding --perimeter 300 --rounded --join bias-ends",
     .options = binding_options,
     .request_size = sizeof(struct binding_request),
@@ -193,13 +194,13 @@ static json_t *answer_bias(const void *request, struct desk *desk)
     put_length(answer, desk, "strip_cut", spec.strip_cut);
     put_count(answer, wanted->way == BIAS_STRIPS ? "strips" : "rounds", bias.rounds);
     put_count(answer, "joins", bias.joins);
-    put_length(answer, desk, "bias_length", bias.length);
+    put_slack(answer, desk, "bias_length", bias.length);
     if (wanted->way != BIAS_SQUARE)
         return answer;
     put_length(answer, desk, "length_wanted", spec.wanted);
     put_length(answer, desk, "square_cut", bias.square);
     put_length(answer, desk, "area_rule_would_say", bias.area_rule);
-    put_length(answer, desk, "spare", bias.spare);
+    put_slack(answer, desk, "spare", bias.spare);
     return answer;
 }
 
@@ -264,8 +265,8 @@ bool put_batting(json_t *answer, struct desk *desk, const struct muslin_batting_
         put_length(package, desk, "package_width", batting->package_width);
         put_length(package, desk, "package_length", batting->package_length);
         put_truth(package, "lies_turned", batting->turned == 1);
-        put_length(package, desk, "spare_width", batting->spare_width);
-        put_length(package, desk, "spare_length", batting->spare_length);
+        put_slack(package, desk, "spare_width", batting->spare_width);
+        put_slack(package, desk, "spare_length", batting->spare_length);
     }
     if (spec->roll_width != 0) {
         json_t *roll = put_object(answer, "from_a_roll");
@@ -369,7 +370,7 @@ static void put_layout(json_t *answer, const struct desk *desk, const struct mus
     put_cloth(answer, desk, "cloth_length", row->cloth_length);
     put_cloth(answer, desk, "bought", row->bought);
     put_cloth(answer, desk, "bought_by_the_other_rounding", row->other_rounding);
-    put_length(answer, desk, "cloth_may_be_narrower_by", row->narrower_by);
+    put_slack(answer, desk, "cloth_may_be_narrower_by", row->narrower_by);
 }
 
 static void put_panel(json_t *answer, const struct desk *desk, const struct muslin_panel *panel)
@@ -426,8 +427,9 @@ bool put_backing(json_t *answer, struct desk *desk, const struct muslin_backing_
     if (row == NULL)
         return false;
     *chosen = *row;
-    put_length(answer, desk, "cut_width_needed", row->needed_width);
-    put_length(answer, desk, "cut_length_needed", row->needed_length);
+    put_length(answer, desk, "seam_allowance", spec->seam);
+    put_least(answer, desk, "cut_width_needed", row->needed_width);
+    put_least(answer, desk, "cut_length_needed", row->needed_length);
     put_layout(put_object(answer, "chosen"), desk, row);
     if (!put_panels(answer, desk, spec, row->layout))
         return false;
@@ -490,13 +492,14 @@ const struct command backing_command = {
     .about = "backing: all layouts compared, the chosen one panel by panel",
     .operands = "",
     .examples = "  muslin backing --width 72 --length 48\n"
-                "  muslin backing --width 59 --length 75 --fabric-width 44 --selvage 1/2 --repeat 24 --print one-way",
+                "  muslin backing --width 59 --length 75 --fabric-width 44 \\\n"
+                "      --selvage 1/2 --repeat 24 --print one-way",
     .options = backing_options,
     .request_size = sizeof(struct backing_request),
     .start = start_backing,
     .answer = answer_backing,
-    .lead = "The backing must be at least {cut_width_needed} by {cut_length_needed}. Buy {chosen.bought} for the "
-            "layout {chosen.layout}."
+    .lead = "Backing: buy {chosen.bought}.",
+    .show = show_backing
 };
 
 /* ---- sleeve ----------------------------------------------------------------------------------------------------- */

@@ -3,11 +3,12 @@
  * SPDX-License-Identifier: MIT */
 #include "answer.h"
 #include "cmd.h"
+#include "sheet.h"
 #include "words.h"
 
 void put_rounding(json_t *answer, const struct desk *desk, const struct muslin_rounded *rounded)
 {
-    if (!rounded->exact)
+    if (rounded->error != 0)
         put_length(answer, desk, "rounded_by", rounded->error);
 }
 
@@ -187,5 +188,6 @@ const struct command table_command = {
     .options = table_options,
     .request_size = sizeof(struct table_request),
     .start = start_table,
-    .answer = answer_table
+    .answer = answer_table,
+    .show = show_table
 };

@@ -87,7 +87,7 @@ static void put_assumed(json_t *answer, const struct desk *desk, const struct pl
     put_truth(assumed, "cut_from_one_end", wanted->one_end == 1);
     put_length(assumed, desk, "resquare_loss", spec->resquare_loss);
     put_count(assumed, "resquare_every", spec->resquare_every);
-    put_length(assumed, desk, "cloth_usable_width", wanted->border.usable_width);
+    put_slack(assumed, desk, "cloth_usable_width", wanted->border.usable_width);
     put_share(assumed, desk, "shrinkage", wanted->purchase.shrinkage);
     put_share(assumed, desk, "extra_share", wanted->purchase.extra_share);
     put_length(assumed, desk, "purchase_step", wanted->purchase.step);
@@ -281,28 +281,28 @@ static void put_left_over(json_t *answer, const struct desk *desk, const struct 
     put_count(left, "segments", quilt->segments_left);
     put_count(left, "tops_from_all_strips", quilt->tops_in_hand);
     put_count(left, "strips_missing_for_one_more_top", quilt->strips_for_one_more_top);
-    put_length(left, desk, "of_each_set", quilt->strip_left_over);
+    put_slack(left, desk, "of_each_set", quilt->strip_left_over);
 }
 
 static void put_edges(json_t *answer, const struct desk *desk, const struct plan *plan)
 {
     const struct muslin_stripquilt *quilt = &plan->quilt;
     json_t *edges = put_object(answer, "edges");
-    put_length(edges, desk, "shortest_strip_that_gives_as_many", quilt->strip_least);
-    put_length(edges, desk, "strip_may_be_shorter_by", quilt->strip_shorter_by);
-    put_length(edges, desk, "strip_longer_for_more_by", quilt->strip_longer_for_more);
+    put_least(edges, desk, "shortest_strip_that_gives_as_many", quilt->strip_least);
+    put_slack(edges, desk, "strip_may_be_shorter_by", quilt->strip_shorter_by);
+    put_least(edges, desk, "strip_longer_for_more_by", quilt->strip_longer_for_more);
     if (plan->with_binding)
-        put_length(edges, desk, "binding_strips_may_be_shorter_by", plan->bound.narrower_by);
+        put_slack(edges, desk, "binding_strips_may_be_shorter_by", plan->bound.narrower_by);
     if (plan->with_backing)
-        put_length(edges, desk, "backing_cloth_may_be_narrower_by", plan->backed.narrower_by);
+        put_slack(edges, desk, "backing_cloth_may_be_narrower_by", plan->backed.narrower_by);
 }
 
 static void put_cautions(json_t *answer)
 {
     static const char *const cautions[] = {
         "Cutting cannot be undone. Sew one test block from scraps, measure it, and only then cut the rest.",
-        "Close the guard of the rotary cutter after every cut, cut away from yourself, keep fingers off the ruler's "
-        "edge, and store the cutter closed, out of children's reach.",
+        ("Close the guard of the rotary cutter after every cut, cut away from yourself, keep fingers off the ruler's "
+         "edge, and store the cutter closed, out of children's reach."),
         "An iron burns: stand it up, mind its cord, and do not leave it on by itself.",
         "Take pins out before they reach the needle: a struck pin or needle can break and fly.",
         "Keep quilts and all other soft bedding out of an infant's sleep space in the first year.",
@@ -449,9 +449,9 @@ const struct command plan_command = {
     .about = "a whole strip quilt from a bundle of strips: the main job",
     .operands = "STRIPS",
     .examples = "  muslin plan 42 --columns 3 --rows 3\n"
-                "  muslin plan 42 --set 6 --segment \"6 1/2\" --usable 42 --trim 1/2 --fold-clear 1 \\\n"
-                "      --columns 3 --rows 3 --tops 2 --border \"1 in\" --border \"4 in cornerstones\" \\\n"
-                "      --batting --backing --binding",
+                "  muslin plan 42 --segment \"6 1/2\" --usable 42 --trim 1/2 --fold-clear 1 \\\n"
+                "      --columns 3 --rows 3 --tops 1 --border \"1 in\" \\\n"
+                "      --border \"4 in cornerstones\" --batting --backing --binding",
     .options = plan_options,
     .request_size = sizeof(struct plan_request),
     .start = start_plan,

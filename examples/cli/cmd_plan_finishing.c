@@ -23,7 +23,7 @@ static bool put_buy(json_t *answer, struct desk *desk, const struct plan_request
     put_cloth(line, desk, "needed", purchase.needed);
     put_cloth(line, desk, "with_shrinkage_and_extra", purchase.with_extra);
     put_cloth(line, desk, "bought", purchase.bought);
-    put_length(line, desk, "spare", purchase.spare);
+    put_slack(line, desk, "spare", purchase.spare);
     return true;
 }
 
@@ -107,7 +107,6 @@ static bool put_plan_backing(json_t *answer, struct desk *desk, const struct pla
     if (given(desk, "backing-margin"))
         spec.margin_left = spec.margin_right = spec.margin_top = spec.margin_bottom = wanted->backing_margin;
     json_t *backing = put_object(answer, "backing");
-    put_length(backing, desk, "seam_allowance", spec.seam);
     if (!put_backing(backing, desk, &spec, wanted->backing_layout, &plan->backed))
         return false;
     plan->warnings |= plan->backed.warnings;

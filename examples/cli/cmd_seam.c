@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "answer.h"
 #include "cmd.h"
+#include "sheet.h"
 #include "words.h"
 
 /* ---- cut and finished ------------------------------------------------------------------------------------------- */
@@ -71,7 +72,8 @@ const struct command cut_command = {
     .options = cut_options,
     .request_size = sizeof(struct pieces_request),
     .start = start_pieces,
-    .answer = answer_cut
+    .answer = answer_cut,
+    .show = show_cut
 };
 
 static const struct option_row finished_options[] = {
@@ -90,7 +92,8 @@ const struct command finished_command = {
     .options = finished_options,
     .request_size = sizeof(struct pieces_request),
     .start = start_pieces,
-    .answer = answer_finished
+    .answer = answer_finished,
+    .show = show_finished
 };
 
 /* ---- a piece with its own allowance on each edge ---------------------------------------------------------------- */
@@ -433,7 +436,7 @@ const struct command calibrate_command = {
     .about = "the seam you really sew, from a test set you measured",
     .operands = "CUT...",
     .examples = "  muslin calibrate \"2 1/2\" --pieces 4 --measured \"8 3/8\"\n"
-                "  muslin calibrate \"1 1/2\" \"1 1/2\" \"1 1/2\" --measured \"3 7/16\" --later \"6 1/2\" --to 1/16",
+                "  muslin calibrate 1.5 1.5 1.5 --measured \"3 7/16\" --later 6.5 --to 1/16",
     .options = calibrate_options,
     .request_size = sizeof(struct calibrate_request),
     .start = start_calibrate,
@@ -477,7 +480,7 @@ static json_t *answer_drift(const void *request, struct desk *desk)
     }
     if (given(desk, "within")) {
         put_length(answer, desk, "row_shall_stay_within", wanted->within);
-        put_length(answer, desk, "largest_error_per_seam", limit);
+        put_slack(answer, desk, "largest_error_per_seam", limit);
     }
     return answer;
 }

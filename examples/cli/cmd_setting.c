@@ -177,7 +177,7 @@ static void put_border(json_t *answer, const struct desk *desk, const struct mus
     put_count(answer, "strips", border->strips);
     put_count(answer, "joins", border->joins);
     put_length(answer, desk, "loss_per_join", border->loss_per_join);
-    put_length(answer, desk, "spare", border->spare);
+    put_slack(answer, desk, "spare", border->spare);
     put_cloth(answer, desk, "cloth_length", border->cloth_length);
     put_length(answer, desk, "unfinished_width", border->unfinished_width);
     put_length(answer, desk, "unfinished_length", border->unfinished_length);
@@ -256,7 +256,7 @@ const struct command border_command = {
     .about = "borders, one after the other: cut sizes, strips, size of the top",
     .operands = "BORDER...",
     .examples = "  muslin border \"4 in cornerstones\" --width \"38 1/2\" --length 50\n"
-                "  muslin border \"1 in\" \"5 in mitred diagonal\" --width \"36 1/2\" --length \"48 1/2\"",
+                "  muslin border 1 \"5 in mitred diagonal\" --width \"36 1/2\" --length \"48 1/2\"",
     .options = border_options,
     .request_size = sizeof(struct border_request),
     .start = start_border,
@@ -288,9 +288,9 @@ static json_t *answer_join(const void *request, struct desk *desk)
     put_count(answer, "joins", run.joins);
     put_length(answer, desk, "loss_per_join", run.loss_per_join);
     put_length(answer, desk, "joined_length", run.joined);
-    put_length(answer, desk, "spare", run.spare);
+    put_slack(answer, desk, "spare", run.spare);
     put_cloth(answer, desk, "cloth_length", run.cloth_length);
-    put_length(answer, desk, "strips_may_be_shorter_by", run.narrower_by);
+    put_slack(answer, desk, "strips_may_be_shorter_by", run.narrower_by);
     put_warnings(answer, (uint32_t)run.warnings);
     return answer;
 }

@@ -39,10 +39,10 @@ static json_t *answer_yield(const void *request, struct desk *desk)
     put_count(answer, "segments", yield.segments);
     put_count(answer, "cut_from_each_end", yield.per_end);
     put_count(answer, "squared_again", yield.resquarings);
-    put_length(answer, desk, "shortest_strip_that_gives_as_many", yield.least_length);
-    put_length(answer, desk, "strip_may_be_shorter_by", yield.shorter_by);
-    put_length(answer, desk, "longer_for_more_by", yield.longer_for_more);
-    put_length(answer, desk, "left_over", yield.left_over);
+    put_least(answer, desk, "shortest_strip_that_gives_as_many", yield.least_length);
+    put_slack(answer, desk, "strip_may_be_shorter_by", yield.shorter_by);
+    put_least(answer, desk, "longer_for_more_by", yield.longer_for_more);
+    put_slack(answer, desk, "left_over", yield.left_over);
     put_warnings(answer, warnings | (uint32_t)yield.warnings);
     return answer;
 }
@@ -70,7 +70,7 @@ const struct command yield_command = {
     .about = "segments that one strip set gives, and how near the edge that is",
     .operands = "",
     .examples = "  muslin yield --segment \"6 1/2\" --usable 40 --trim 1/2\n"
-                "  muslin yield --segment \"6 1/2\" --usable 42 --usable \"40 1/2\" --fold-clear 1",
+                "  muslin yield --segment \"6 1/2\" --usable 42 --usable 40.5 --fold-clear 1",
     .options = yield_options,
     .request_size = sizeof(struct yield_request),
     .start = start_yield,

@@ -113,7 +113,7 @@ bool read_length(struct desk *desk, const char *option, const char *text, size_t
     struct failure *failure = desk->failure;
     const char *hint = "";
     if (status == MUSLIN_ERR_TEXT_DECIMAL)
-        hint = desk->common.decimal_comma ? " You asked for the decimal comma." : " Or ask for decimal-comma.";
+        hint = desk->common.decimal_comma ? " You asked for the decimal comma." : " With decimal-comma, a comma is read.";
     snprintf(failure->option, sizeof failure->option, "%s", option);
     snprintf(failure->sentence, sizeof failure->sentence, "\"%.*s\": %s%s", (int)(length < 60 ? length : 60), text,
              desk->problem.text, hint);

@@ -5,6 +5,7 @@
 #include "interrupt.h"
 
 #include <signal.h>
+#include <stddef.h>
 
 static volatile sig_atomic_t asked;
 

@@ -132,11 +132,11 @@ static bool put_in_place(struct output *output, const char *name, struct failure
     bool settled = fsync(output->descriptor) == 0;
     settled = close(output->descriptor) == 0 && settled;
     bool fine = settled && rename_to(output->temporary, name, output->replace) == 0;
-    if (!fine) {
+    if (fine) {
+        settle_directory(name);
+    } else {
         trouble(failure, "Cannot write", name, strerror(errno));
         unlink(output->temporary);
-    } else {
-        settle_directory(name);
     }
     free_names(output);
     return fine;

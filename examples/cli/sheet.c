@@ -1,6 +1,7 @@
 /* sheet.c - templates filled and text wrapped.
  *
  * SPDX-License-Identifier: MIT */
+#define _POSIX_C_SOURCE 200809L
 #include "sheet.h"
 
 #include <stdbool.h>
@@ -169,10 +170,10 @@ static void write_wrapped(FILE *out, const char *text, const char *first, size_t
     fputc('\n', out);
 }
 
-static void say(struct sheet *sheet, json_t *answer, const char *template, const char *first)
+static void say(struct sheet *sheet, json_t *answer, const char *template, const char *first, size_t indent)
 {
     char *text = fill(answer, template);
-    write_wrapped(sheet->out, text, first, strlen(first));
+    write_wrapped(sheet->out, text, first, indent);
     free(text);
 }
 
@@ -180,7 +181,7 @@ static void say(struct sheet *sheet, json_t *answer, const char *template, const
 
 void sheet_title(struct sheet *sheet, json_t *answer, const char *template)
 {
-    say(sheet, answer, template, "");
+    say(sheet, answer, template, "", 0);
     sheet_gap(sheet);
 }
 
@@ -197,17 +198,17 @@ void sheet_step(struct sheet *sheet, const char *words)
 
 void sheet_say(struct sheet *sheet, json_t *answer, const char *template)
 {
-    say(sheet, answer, template, "");
+    say(sheet, answer, template, "", 0);
 }
 
 void sheet_point(struct sheet *sheet, json_t *answer, const char *template)
 {
-    say(sheet, answer, template, "  - ");
+    say(sheet, answer, template, "  - ", 4);
 }
 
 void sheet_under(struct sheet *sheet, json_t *answer, const char *template)
 {
-    say(sheet, answer, template, "      ");
+    say(sheet, answer, template, "      ", 8);
 }
 
 void sheet_line(struct sheet *sheet, const char *text)

@@ -33,6 +33,13 @@ char *sheet_text_of(json_t *value);
 
 /* The general table of figures, for answers without a layout of their own. */
 void show_figures(struct sheet *sheet, json_t *answer);
+/* Answers that read better as lines than as a table: pieces, tables, the layouts of a backing. */
+void show_cut(struct sheet *sheet, json_t *answer);
+void show_finished(struct sheet *sheet, json_t *answer);
+void show_table(struct sheet *sheet, json_t *answer);
+void show_backing(struct sheet *sheet, json_t *answer);
+/* The sentences of a list, each a point. */
+void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */
 void show_plan(struct sheet *sheet, json_t *answer);
 

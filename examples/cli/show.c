@@ -106,13 +106,55 @@ static void show_members(struct sheet *sheet, json_t *answer, int indent)
     }
 }
 
+void show_sentences(struct sheet *sheet, json_t *sentences)
+{
+    for (size_t i = 0; i < json_array_size(sentences); i++) {
+        json_t *one = json_pack("{s:O}", "sentence", json_array_get(sentences, i));
+        sheet_point(sheet, one, "{sentence}");
+        json_decref(one);
+    }
+}
+
 void show_figures(struct sheet *sheet, json_t *answer)
 {
-    show_members(sheet, answer, INDENT);
     json_t *warnings = json_object_get(answer, "warnings");
-    for (size_t i = 0; i < json_array_size(warnings); i++) {
-        json_t *warning = json_pack("{s:O}", "note", json_array_get(warnings, i));
-        sheet_say(sheet, warning, "Note: {note}");
-        json_decref(warning);
+    show_members(sheet, answer, INDENT);
+    if (json_array_size(warnings) > 0)
+        sheet_gap(sheet);
+    show_sentences(sheet, warnings);
+}
+
+/* ---- lines ------------------------------------------------------------------------------------------------------ */
+
+static void show_each(struct sheet *sheet, json_t *list, const char *template)
+{
+    for (size_t i = 0; i < json_array_size(list); i++)
+        sheet_say(sheet, json_array_get(list, i), template);
+}
+
+void show_cut(struct sheet *sheet, json_t *answer)
+{
+    show_each(sheet, json_object_get(answer, "pieces"), "Cut {cut} to finish at {finished}.");
+}
+
+void show_finished(struct sheet *sheet, json_t *answer)
+{
+    show_each(sheet, json_object_get(answer, "pieces"), "A piece cut {cut} finishes at {finished}.");
+}
+
+static const char *row_template(json_t *row)
+{
+    if (json_object_get(row, "pieces") != NULL)
+        return "{name}: {pieces:piece}, {width} by {length}";
+    return json_object_get(row, "length") != NULL ? "{name}: {width} by {length}" : "{name}: {width}";
+}
+
+void show_table(struct sheet *sheet, json_t *answer)
+{
+    json_t *rows = json_object_get(answer, "rows");
+    for (size_t i = 0; i < json_array_size(rows); i++) {
+        json_t *row = json_array_get(rows, i);
+        sheet_point(sheet, row, row_template(row));
+        sheet_under(sheet, row, "{source}");
     }
 }

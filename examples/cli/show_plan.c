@@ -361,77 +361,13 @@ static void show_batting(struct sheet *sheet, json_t *plan)
                                  "joined by hand ({joins:join}), without seam allowance.");
 }
 
-static void show_panel(struct sheet *sheet, json_t *panel)
-{
-    sheet_under(sheet, panel, json_integer_value(json_object_get(panel, "count")) == 1
-                                  ? "{position}. {piece} cut {cut_width} by {cut_length}"
-                                  : "{position}. {piece} of {count} pieces joined end to end, each cut {cut_width} by "
-                                    "{cut_length}");
-}
-
-/* Words for the layouts, said after "The backing is". */
-static const char *layout_in_words(const char *layout)
-{
-    static const char *const words[][2] = {
-        { "one-width", "one panel, its length along the quilt's length" },
-        { "one-width-turned", "one panel, its length along the quilt's width" },
-        { "seams-along", "panels side by side, seams along the quilt's length" },
-        { "seams-across", "panels one below the other, seams along the quilt's width" },
-        { "centre-along", "a centre panel with two side panels, seams along the quilt's length" },
-        { "centre-across", "a centre panel with a panel above and below, seams along the quilt's width" },
-        { "insert-along", "one panel split lengthwise with a strip let in, seams along the quilt's length" },
-        { "insert-across", "one panel split lengthwise with a strip let in, seams along the quilt's width" },
-    };
-    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
-        if (strcmp(words[i][0], layout) == 0)
-            return words[i][1];
-    return layout;
-}
-
-static json_t *with_words(json_t *layout)
-{
-    json_t *copy = json_copy(layout);
-    const char *name = json_string_value(json_object_get(layout, "layout"));
-    json_object_set_new(copy, "in_words", json_string(layout_in_words(name)));
-    return copy;
-}
-
-static void show_other_layouts(struct sheet *sheet, json_t *backing)
-{
-    json_t *layouts = json_object_get(backing, "layouts");
-    json_t *chosen = json_object_get(json_object_get(backing, "chosen"), "layout");
-    sheet_point(sheet, backing, "Other ways to make it:");
-    for (size_t i = 0; i < json_array_size(layouts); i++) {
-        json_t *layout = with_words(json_array_get(layouts, i));
-        bool possible = json_is_true(json_object_get(layout, "possible"));
-        if (!json_equal(json_object_get(layout, "layout"), chosen))
-            sheet_under(sheet, layout, possible ? "{in_words}: {bought}, {seams:seam}"
-                                                : "{in_words}: not from this cloth");
-        json_decref(layout);
-    }
-}
-
-static void show_backing(struct sheet *sheet, json_t *plan)
+static void show_plan_backing(struct sheet *sheet, json_t *plan)
 {
     json_t *backing = json_object_get(plan, "backing");
     if (backing == NULL)
         return;
-    json_t *chosen = with_words(json_object_get(backing, "chosen"));
-    json_t *panels = json_object_get(backing, "panels");
     sheet_step(sheet, "BACKING, FOR EACH TOP");
-    sheet_point(sheet, backing, "It must be at least {cut_width_needed} by {cut_length_needed} as cut, before "
-                                "quilting.");
-    sheet_point(sheet, chosen, json_is_true(json_object_get(chosen, "best"))
-                                   ? "The layout that buys least: {in_words}, from {cloth_length} of cloth."
-                                   : "The layout you chose: {in_words}, from {cloth_length} of cloth.");
-    for (size_t i = 0; i < json_array_size(panels); i++)
-        show_panel(sheet, json_array_get(panels, i));
-    if (json_integer_value(json_object_get(chosen, "seams")) > 0)
-        sheet_point(sheet, backing, "Trim the selvages off, sew with a seam allowance of {seam_allowance}, and press "
-                                    "the seams open.");
-    sheet_point(sheet, chosen, "Sewn, it measures {sewn_width_unfinished} by {sewn_length_unfinished} unfinished.");
-    show_other_layouts(sheet, backing);
-    json_decref(chosen);
+    show_backing(sheet, backing);
 }
 
 static void show_binding(struct sheet *sheet, json_t *plan)
@@ -497,17 +433,12 @@ static void show_edges(struct sheet *sheet, json_t *plan)
                                  "its layout changes.");
 }
 
-static void show_sentences(struct sheet *sheet, json_t *plan, const char *member, const char *heading)
+static void show_section(struct sheet *sheet, json_t *sentences, const char *heading)
 {
-    json_t *sentences = json_object_get(plan, member);
     if (json_array_size(sentences) == 0)
         return;
     sheet_heading(sheet, heading);
-    for (size_t i = 0; i < json_array_size(sentences); i++) {
-        json_t *one = json_pack("{s:O}", "sentence", json_array_get(sentences, i));
-        sheet_point(sheet, one, "{sentence}");
-        json_decref(one);
-    }
+    show_sentences(sheet, sentences);
 }
 
 /* ---- the plan --------------------------------------------------------------------------------------------------- */
@@ -535,11 +466,11 @@ void show_plan(struct sheet *sheet, json_t *plan)
     show_top(sheet, plan);
     show_borders(sheet, plan);
     show_batting(sheet, plan);
-    show_backing(sheet, plan);
+    show_plan_backing(sheet, plan);
     show_binding(sheet, plan);
     show_buying(sheet, plan);
     show_left_over(sheet, plan);
     show_edges(sheet, plan);
-    show_sentences(sheet, plan, "warnings", "WORTH KNOWING");
-    show_sentences(sheet, plan, "cautions", "TAKE CARE");
+    show_section(sheet, json_object_get(plan, "warnings"), "WORTH KNOWING");
+    show_section(sheet, json_object_get(plan, "cautions"), "TAKE CARE");
 }

@@ -7,8 +7,9 @@
     describe_api.py --print    prints the description
 
 Bindings, the layout table and the export check come from that file. It is the same on every machine: everything stands
-in the order of the headers, and of the comments only three facts are kept, because the conventions make them part of
-the API: since which version a function exists, which enum an integer member holds, and which flags a struct knows.
+in the order of the headers, and of the comments only four facts are kept, because the conventions make them part of the
+API: since which version a function exists, which enum an integer member holds, whether it is a truth value ("1 when
+..."), and which flags a struct knows.
 
 Needs libclang and its Python module (Debian: python3-clang-14).
 """
@@ -95,6 +96,14 @@ def describe_type(of: Type) -> Record:
 
 # ---- the parts of the API -------------------------------------------------------------------------------------------
 
+def meaning_of(comment: str) -> Record:
+    """What the comment beside an integer member makes of it."""
+    enum = re.search(r"\benum (muslin_\w+)", comment)
+    if enum:
+        return {"enum": enum.group(1)}
+    return {"truth": True} if re.match(r"\s*(1 (when|for|if)\b|0: )", comment) else {}
+
+
 def describe_members(struct: Cursor) -> List[Record]:
     members = []
     for field in struct.type.get_fields():
@@ -105,9 +114,8 @@ def describe_members(struct: Cursor) -> List[Record]:
         member = {"name": field.spelling, **describe_type(of)}
         if count is not None:
             member["count"] = count
-        enum = re.search(r"\benum (muslin_\w+)", comment_beside(field))
-        if enum and of.spelling in ("int32_t", "uint32_t"):
-            member["enum"] = enum.group(1)
+        if of.spelling in ("int32_t", "uint32_t") and count is None:
+            member.update(meaning_of(comment_beside(field)))
         member["offset"] = struct.type.get_offset(field.spelling) // 8
         members.append(member)
     return members

@@ -53,11 +53,11 @@ static struct muslin_rounding_spec draw_rounding(struct golden *g)
     return rounding;
 }
 
-/* The calls without a problem. */
-static void told_length(struct golden *g, muslin_status status, muslin_len result)
+/* The calls without a problem. Results come by pointer: by value they could be read before the call. */
+static void told_length(struct golden *g, muslin_status status, const muslin_len *result)
 {
     take_number(g, status);
-    take_number(g, result);
+    take_number(g, *result);
 }
 
 static void told_rounded(struct golden *g, muslin_status status, const struct muslin_rounded *result)
@@ -73,9 +73,9 @@ static void plain_sums(struct golden *g)
         muslin_len b = draw_length(g);
         int64_t factor = draw_rarely(g, 3) ? draw_length(g) : draw_between(g, -200, 200);
         muslin_len result = -77;
-        told_length(g, muslin_length_add(a, b, &result), result);
-        told_length(g, muslin_length_subtract(a, b, &result), result);
-        told_length(g, muslin_length_multiply(a, factor, &result), result);
+        told_length(g, muslin_length_add(a, b, &result), &result);
+        told_length(g, muslin_length_subtract(a, b, &result), &result);
+        told_length(g, muslin_length_multiply(a, factor, &result), &result);
         take_number(g, muslin_length_compare(a, b));
     }
 }
@@ -168,8 +168,8 @@ static void array_sums(struct golden *g)
         told_arrays(g, muslin_length_scale_n(all.a, FEW, above, below, &rounding, all.out, all.wanted, &all.failed),
                     &all);
         told_arrays(g, muslin_length_snap_n(all.a, FEW, &rounding, all.out, all.wanted, &all.failed), &all);
-        told_length(g, muslin_length_sum(all.a, FEW, &sum), sum);
-        told_length(g, muslin_length_dot(all.a, all.factors, FEW, &sum), sum);
+        told_length(g, muslin_length_sum(all.a, FEW, &sum), &sum);
+        told_length(g, muslin_length_dot(all.a, all.factors, FEW, &sum), &sum);
     }
 }
 
@@ -279,10 +279,10 @@ static struct muslin_seam_spec draw_seam_spec(struct golden *g)
     return seam;
 }
 
-static void told_problem_length(struct golden *g, muslin_status status, muslin_len result)
+static void told_problem_length(struct golden *g, muslin_status status, const muslin_len *result)
 {
     told(g, status);
-    take_number(g, result);
+    take_number(g, *result);
 }
 
 static void told_problem_rounded(struct golden *g, muslin_status status, const struct muslin_rounded *result)
@@ -301,8 +301,8 @@ static void cut_and_finished(struct golden *g)
         for (int32_t i = 0; i < FEW; i++)
             all.a[i] = draw_size(g, 60);
         all.wanted = draw_rarely(g, 2) ? all.statuses : NULL;
-        told_problem_length(g, muslin_seam_cut_from_finished(size, &seam, &result, ask(g)), result);
-        told_problem_length(g, muslin_seam_finished_from_cut(size, &seam, &result, ask(g)), result);
+        told_problem_length(g, muslin_seam_cut_from_finished(size, &seam, &result, ask(g)), &result);
+        told_problem_length(g, muslin_seam_finished_from_cut(size, &seam, &result, ask(g)), &result);
         told_arrays(g, muslin_seam_cut_from_finished_n(all.a, FEW, &seam, all.out, all.wanted, &all.failed), &all);
         told_arrays(g, muslin_seam_finished_from_cut_n(all.a, FEW, &seam, all.out, all.wanted, &all.failed), &all);
     }
@@ -393,9 +393,10 @@ static void errors_and_shares(struct golden *g)
         int32_t share = -77;
         if (draw_rarely(g, 2))
             error = error == INT64_MIN ? error : -error;
-        told_problem_length(g, muslin_seam_error_total(error, seams, &result, ask(g)), result);
-        told_problem_length(g, muslin_seam_error_limit(error, seams, &result, ask(g)), result);
-        told_problem_length(g, muslin_seam_share(cut_area, finished_area, &share, ask(g)), share);
+        told_problem_length(g, muslin_seam_error_total(error, seams, &result, ask(g)), &result);
+        told_problem_length(g, muslin_seam_error_limit(error, seams, &result, ask(g)), &result);
+        told(g, muslin_seam_share(cut_area, finished_area, &share, ask(g)));
+        take_number(g, share);
     }
 }
 
@@ -439,8 +440,8 @@ static void purchases(struct golden *g)
         spec.extra_share = draw_share(g, 300000);
         told(g, muslin_fabric_purchase(&spec, &out, ask(g)));
         TAKE(g, muslin_purchase, out);
-        told_problem_length(g, muslin_fabric_usable_width(labelled, selvage, shrinkage, &result, ask(g)), result);
-        told_problem_length(g, muslin_fabric_area_bound(area, labelled, &result, ask(g)), result);
+        told_problem_length(g, muslin_fabric_usable_width(labelled, selvage, shrinkage, &result, ask(g)), &result);
+        told_problem_length(g, muslin_fabric_area_bound(area, labelled, &result, ask(g)), &result);
     }
 }
 
@@ -696,7 +697,7 @@ static void runs(struct golden *g)
         spec.join = draw_choice(g, MUSLIN_JOIN_BUTTED, MUSLIN_JOIN_BIAS_ENDS);
         told(g, muslin_run_plan(&spec, &out, ask(g)));
         TAKE(g, muslin_run, out);
-        told_problem_length(g, muslin_join_loss(spec.join, spec.strip_cut, spec.allowance, &loss, ask(g)), loss);
+        told_problem_length(g, muslin_join_loss(spec.join, spec.strip_cut, spec.allowance, &loss, ask(g)), &loss);
     }
 }
 

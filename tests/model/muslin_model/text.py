@@ -33,7 +33,7 @@ NUMBER = (f"(?:(?:(?P<whole>[0-9]+)(?:{BLANK}+|-))?(?P<above>[0-9]+)[/\u2044\u22
           f"|(?:(?P<vulgar_whole>[0-9]+)(?:{BLANK}*|-))?(?P<vulgar>[{''.join(VULGAR)}])"
           "|(?P<before>[0-9]*)DECIMAL(?P<after>[0-9]+)"
           "|(?P<plain>[0-9]+))")
-UNIT = "(?P<unit>(?:(?:in|ft|yds?)\\.|[A-Za-z]+(?![A-Za-z])|[\"'\u2033\u201d\u201c\u2032\u2019\u2018])?)"
+UNIT = "(?P<unit>(?:(?i:in|ft|yds?)\\.|[A-Za-z]+(?![A-Za-z])|[\"'\u2033\u201d\u201c\u2032\u2019\u2018])?)"
 
 
 def value_of(match):
@@ -63,7 +63,7 @@ def parse(data, default_unit=INCH, decimal_sign="."):
         raise Refused("ERR_TEXT_EMPTY")
     sign = re.compile(f"{BLANK}*{SIGN}{BLANK}*").match(text)
     part = re.compile(f"{NUMBER}{BLANK}*{UNIT}{BLANK}*".replace("DECIMAL", re.escape(decimal_sign)))
-    at, total, last_ticks, named = sign.end(), Fraction(0), None, default_unit
+    at, total, last_ticks, last_unit = sign.end(), Fraction(0), None, default_unit
     while at < len(text):
         match = part.match(text, at)
         if not match:
@@ -74,15 +74,14 @@ def parse(data, default_unit=INCH, decimal_sign="."):
         if last_ticks is not None and TICKS[unit] >= last_ticks:
             raise Refused(*TEXT_STATUSES)
         total += value_of(match) * TICKS[unit]
-        at, last_ticks = match.end(), TICKS[unit]
-        named = unit if match["unit"] else named
+        at, last_ticks, last_unit = match.end(), TICKS[unit], unit
     if last_ticks is None:
         raise Refused(*TEXT_STATUSES)
     total = -total if sign["sign"] in ("-", "\u2212") else total
     value = nearest(total)
     if abs(value) > LENGTH_MAX:
         raise Refused("ERR_OVERFLOW")
-    return {"value": value, "exact": int(value == total), "unit": named}
+    return {"value": value, "exact": int(value == total), "unit": last_unit}
 
 
 INCH_FRACTION, INCH_DECIMAL, YARD_FRACTION, STYLE_MM, STYLE_CM = 1, 2, 3, 4, 5

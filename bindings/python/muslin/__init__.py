@@ -1,0 +1,24 @@
+# SPDX-License-Identifier: MIT
+"""Quilt arithmetic, exact: a thin, typed layer over the C library muslin.
+
+    import muslin
+
+    plan = muslin.stripquilt_plan(strips=42, columns=3, rows=3, usable_length="41 in")
+    print(plan.tops, plan.top_finished_width)
+
+Each call is named like its C function without the prefix, and what it says, with ranges, formulas and statuses, stands
+in full in that function's header. A length is a muslin.Length, or text that says one exactly ("2 1/2 in"). A member of
+a spec that is left out keeps the library's initial value. Results are frozen, with a Length for every length and the
+warnings one by one. A call that fails raises the subclass of MuslinError for its status, from muslin.errors.
+
+muslin.library is the loaded ctypes library itself, with every function's types set, and muslin.structs its structs.
+"""
+from . import _api as structs
+from . import errors
+from ._api import __version__
+from ._length import Formatted, InexactError, Length, LengthLike
+from ._library import LibraryError, library
+from ._problem import MuslinError
+from .calls import *
+from .constants import *
+from .records import *

@@ -1,0 +1,85 @@
+# SPDX-License-Identifier: MIT
+"""Arrays through the buffer protocol: array.array("q"), memoryview, numpy int64 and the like, used where they lie.
+
+ctypes cannot point into a read-only buffer, so of those, and only of those, a copy is read.
+"""
+import ctypes
+import sys
+from array import array
+from typing import Any, Iterable, List, Optional, Tuple, Union
+
+from ._length import LengthLike, ticks_of
+
+
+Buffer = Any
+"""An object with the buffer protocol (Python has no type for one before 3.12)."""
+
+Lengths = Union[Iterable[LengthLike], "array[int]", memoryview]
+"""A buffer of 64-bit ticks, or lengths one by one, which are gathered into one."""
+
+NATIVE = "<" if sys.byteorder == "little" else ">"
+
+
+class Numbers:
+    """A contiguous run of signed integers of one width, and where it lies."""
+
+    def __init__(self, buffer: Buffer, name: str, bits: int, writable: bool = False) -> None:
+        try:
+            view = memoryview(buffer)
+        except TypeError:
+            raise TypeError(f"{name} must be a buffer such as array('{'q' if bits == 64 else 'i'}'), not "
+                            f"{type(buffer).__name__}") from None
+        code = view.format[1:] if view.format[:1] in ("@", "=", NATIVE) else view.format
+        if code not in ("b", "h", "i", "l", "q") or 8 * view.itemsize != bits:
+            raise TypeError(f"{name} must hold signed integers of {bits} bits (typecode "
+                            f"'{'q' if bits == 64 else 'i'}'), not '{view.format}' of {8 * view.itemsize}")
+        if not view.c_contiguous:
+            raise ValueError(f"{name} must lie in one piece: copy it, or take a slice without a step")
+        if writable and view.readonly:
+            raise ValueError(f"{name} must be writable")
+        self.count = view.nbytes // view.itemsize
+        kind: Any = (ctypes.c_int64 if bits == 64 else ctypes.c_int32) * max(self.count, 1)
+        if self.count == 0:
+            self.numbers = kind()
+        else:
+            self.numbers = kind.from_buffer_copy(view) if view.readonly else kind.from_buffer(view)
+        self.first = ctypes.addressof(self.numbers)
+        self.end = self.first + view.nbytes
+
+
+def lengths(values: Lengths, name: str) -> Numbers:
+    """Lengths for a call that only reads them."""
+    try:
+        return Numbers(memoryview(values), name, 64)  # type: ignore[arg-type]
+    except TypeError:
+        if hasattr(values, "__array_interface__") or isinstance(values, (array, memoryview, bytes, bytearray, str)):
+            raise
+    return Numbers(array("q", [ticks_of(value, f"{name}[{at}]") for at, value in enumerate(values)]), name, 64)
+
+
+def same_count(**arrays: Numbers) -> int:
+    counts = {name: numbers.count for name, numbers in arrays.items()}
+    if len(set(counts.values())) > 1:
+        raise ValueError("arrays of unequal length: " + ", ".join(f"{name} {count}" for name, count in counts.items()))
+    return next(iter(counts.values()))
+
+
+def output(out: Optional[Buffer], inputs: List[Numbers]) -> Tuple[Any, Numbers]:
+    """What a call returns, and where it is to write: an array of the caller's, or a new one."""
+    given = array("q", bytes(8 * inputs[0].count)) if out is None else out
+    numbers = Numbers(given, "out", 64, writable=True)
+    for other in inputs:
+        apart = numbers.end <= other.first or other.end <= numbers.first
+        if not apart and numbers.first != other.first:
+            raise ValueError("out may be one of the inputs, but must not overlap one in part")
+    return given, numbers
+
+
+def statuses_of(statuses: Optional[Buffer], out: Numbers) -> Any:
+    if statuses is None:
+        return None
+    numbers = Numbers(statuses, "statuses", 32, writable=True)
+    same_count(out=out, statuses=numbers)
+    return numbers.numbers
+
+

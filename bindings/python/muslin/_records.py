@@ -1,0 +1,66 @@
+# SPDX-License-Identifier: MIT
+"""What the generated specs, results and calls have in common."""
+import ctypes
+from dataclasses import replace
+from typing import Any, Callable, ClassVar, Iterable, List, Optional, Tuple, Type, TypeVar
+
+from ._problem import call, call_telling
+from ._values import new
+from .constants import Warning
+
+Record = TypeVar("Record", bound="Spec")
+
+
+class Spec:
+    """A request. A member left at None keeps the library's own initial value."""
+
+    _kind: ClassVar[Type[ctypes.Structure]]
+    _init: ClassVar[Optional[str]] = None
+
+    def _put(self, struct: Any) -> None:
+        """Writes the members that were given."""
+        raise NotImplementedError
+
+    def _struct(self) -> Any:
+        """The request as the library reads it."""
+        struct: Any = new(self._kind)
+        if self._init is not None:
+            call(self._init, ctypes.byref(struct), ctypes.sizeof(struct))
+        self._put(struct)
+        return struct
+
+
+def merged(kind: Type[Record], spec: Optional[Record], **given: object) -> Any:
+    """A spec and single members over it, as the library reads them."""
+    members = {name: value for name, value in given.items() if value is not None}
+    return replace(spec or kind(), **members)._struct()
+
+
+def struct_of(kind: Type[Record], spec: Optional[Record], name: str) -> Any:
+    """A spec that stands beside other arguments."""
+    if spec is not None and not isinstance(spec, kind):
+        raise TypeError(f"{name} must be a {kind.__name__}, not {type(spec).__name__}")
+    return (spec or kind())._struct()
+
+
+def rows_of(kind: Type[Record], rows: Iterable[Record], name: str) -> Tuple[Any, int]:
+    """Rows for the library to read, and their number."""
+    structs = [struct_of(kind, row, f"{name}[{at}]") for at, row in enumerate(rows)]
+    filled = (kind._kind * max(len(structs), 1))(*structs)
+    return filled, len(structs)
+
+
+def asked(name: str, kind: Type[ctypes.Structure], read: Callable[[Any], Any], *arguments: object) -> List[Any]:
+    """Asks a call for the number of its rows, then has them filled in."""
+    count = ctypes.c_size_t()
+    call_telling(name, *arguments, None, ctypes.sizeof(kind), 0, ctypes.byref(count))
+    if count.value == 0:
+        return []
+    rows = (kind * count.value)()
+    call_telling(name, *arguments, rows, ctypes.sizeof(kind), count.value, ctypes.byref(count))
+    return [read(row) for row in rows]
+
+
+def warnings_in(bits: int) -> Tuple[Warning, ...]:
+    """A sum of warnings, one by one."""
+    return tuple(Warning(1 << bit) for bit in range(32) if bits >> bit & 1)

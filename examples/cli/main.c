@@ -1,0 +1,273 @@
+/* main.c - muslin, quilt arithmetic on the command line.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Only the library's public headers are used, and no sum is done here: what is shown, the library worked out. */
+#include <argp.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "args.h"
+#include "batch.h"
+#include "completion.h"
+#include "interrupt.h"
+#include "memory.h"
+#include "output.h"
+#include "sheet.h"
+
+static const struct common usual = { .units = UNITS_INCH, .bare_unit = MUSLIN_UNIT_INCH, .decimal_comma = 0 };
+
+/* ---- complaints ------------------------------------------------------------------------------------------------- */
+
+static void complain(const char *program, const struct failure *failure)
+{
+    bool named = failure->option[0] != '\0';
+    fprintf(stderr, "%s: %s%s%s%s\n", program, named ? "--" : "", failure->option, named ? ": " : "",
+            failure->sentence);
+}
+
+/* With --json the complaint is also an answer that a script can read. */
+static void complain_in_json(const struct failure *failure)
+{
+    json_t *reply = json_pack("{s:o}", "error", failure_as_json(failure));
+    char *text = json_dumps(reply, JSON_INDENT(2));
+    puts(text);
+    free(text);
+    json_decref(reply);
+}
+
+/* ---- one command ------------------------------------------------------------------------------------------------ */
+
+/* The answer as text; the caller frees it. */
+static char *text_for_people(const struct command *command, json_t *answer)
+{
+    char *text = NULL;
+    size_t length = 0;
+    struct sheet sheet = { .out = open_text(&text, &length) };
+    if (command->lead != NULL)
+        sheet_title(&sheet, answer, command->lead);
+    if (command->show != NULL)
+        command->show(&sheet, answer);
+    else
+        show_figures(&sheet, answer);
+    fclose(sheet.out);
+    return text;
+}
+
+static char *text_of(const struct command *command, json_t *answer, bool json)
+{
+    if (!json)
+        return text_for_people(command, answer);
+    char *text = json_dumps(answer, JSON_INDENT(2));
+    size_t length = strlen(text);
+    char *line = need_memory(length + 2);
+    memcpy(line, text, length);
+    line[length] = '\n';
+    free(text);
+    return line;
+}
+
+static bool deliver(const char *text, const struct args *args, struct failure *failure)
+{
+    struct output output;
+    const char *target = json_string_value(json_object_get(args->front, "output"));
+    bool replace = json_is_true(json_object_get(args->front, "force"));
+    if (!output_open(&output, target, replace, failure))
+        return false;
+    if (!output_write(&output, text, strlen(text), failure)) {
+        output_drop(&output);
+        return false;
+    }
+    return output_finish(&output, failure);
+}
+
+static bool answer_and_deliver(const struct command *command, const struct args *args, struct failure *failure)
+{
+    json_t *answer = answer_request(command, args->request, &usual, failure);
+    if (answer == NULL)
+        return false;
+    char *text = text_of(command, answer, json_is_true(json_object_get(args->front, "json")));
+    json_decref(answer);
+    bool fine = deliver(text, args, failure);
+    free(text);
+    return fine;
+}
+
+static enum exit_code run_command(const struct command *command, int argc, char **argv)
+{
+    struct args args;
+    struct failure failure;
+    bool fine = read_args(command, front_options, argc, argv, &args, &failure) &&
+                answer_and_deliver(command, &args, &failure);
+    if (!fine) {
+        complain(argv[0], &failure);
+        if (json_is_true(json_object_get(args.front, "json")))
+            complain_in_json(&failure);
+    }
+    json_decref(args.request);
+    json_decref(args.front);
+    return fine ? EXIT_ANSWERED : failure.exit_code;
+}
+
+/* ---- batch ------------------------------------------------------------------------------------------------------ */
+
+static const struct option_row no_options[] = { OPTION_END };
+
+static const struct command batch_command = {
+    .name = "batch",
+    .about = "many requests in, many answers out, one JSON object a line",
+    .operands = "[FILE]",
+    .examples = "  muslin batch requests.jsonl --output answers.jsonl\n"
+                "\n"
+                "A request names its command and its options: {\"command\": \"plan\", \"strips\": 42, \"columns\": 3, "
+                "\"rows\": 3}. An \"id\" comes back with its answer. A line that fails gets an \"error\" and loses "
+                "nothing else. Blank lines are passed over. Ctrl-C keeps the finished lines in FILE.part.",
+    .options = no_options
+};
+
+static const char *front_text(const struct args *args, const char *option)
+{
+    return json_string_value(json_object_get(args->front, option));
+}
+
+static bool batch_of(const struct args *args, struct batch *batch, struct failure *failure)
+{
+    const char *progress = front_text(args, "progress");
+    *batch = (struct batch){ .input = front_text(args, "input"), .output = front_text(args, "output") };
+    batch->progress = progress != NULL ? progress : "auto";
+    batch->replace = json_is_true(json_object_get(args->front, "force"));
+    batch->defaults = usual;
+    if (!read_common(args->request, &batch->defaults, failure))
+        return false;
+    if (strcmp(batch->progress, "auto") == 0 || strcmp(batch->progress, "always") == 0 ||
+        strcmp(batch->progress, "never") == 0)
+        return true;
+    failure_say(failure, "progress", "Choose one of auto, always or never.");
+    return false;
+}
+
+static enum exit_code run_batch_command(int argc, char **argv)
+{
+    struct args args;
+    struct batch batch;
+    struct failure failure;
+    enum exit_code code = EXIT_WRONG_INPUT;
+    if (read_args(&batch_command, batch_front_options, argc, argv, &args, &failure) &&
+        batch_of(&args, &batch, &failure))
+        code = run_batch(&batch, &failure);
+    if (code > EXIT_NO_ANSWER)
+        complain(argv[0], &failure);
+    json_decref(args.request);
+    json_decref(args.front);
+    return code;
+}
+
+/* ---- muslin itself ---------------------------------------------------------------------------------------------- */
+
+const char *argp_program_version = NULL;
+
+static const char main_doc[] =
+    "Quilt arithmetic: from the sizes someone wants to see to what must be cut, sewn, pressed and bought, and back "
+    "again. Every figure is exact, and every size says cut, unfinished or finished.\v";
+
+/* The list of commands, below the options. */
+static char *list_commands(void)
+{
+    char *text = NULL;
+    size_t length = 0;
+    FILE *out = open_text(&text, &length);
+    for (const struct command_group *group = command_groups; group->title != NULL; group++) {
+        fprintf(out, "%s:\n", group->title);
+        for (const struct command *const *command = group->commands; *command != NULL; command++)
+            fprintf(out, "  %-11s %s\n", (*command)->name, (*command)->about);
+        fputc('\n', out);
+    }
+    fprintf(out, "For scripts:\n  %-11s %s\n  %-11s %s\n\n", "batch", batch_command.about, "completion",
+            "a completion script for bash");
+    fputs("muslin COMMAND --help tells more, with examples. Exit status: 0 answered, 1 the sum has no answer, 2 wrong "
+          "input, 3 trouble with a file, 130 interrupted.", out);
+    fclose(out);
+    return text;
+}
+
+static char *filter_help(int key, const char *text, void *input)
+{
+    (void)input;
+    return key == ARGP_KEY_HELP_EXTRA ? list_commands() : (char *)(uintptr_t)text;
+}
+
+/* Only words before the command are for muslin itself; argp stops there. */
+static error_t parse_main(int key, char *text, struct argp_state *state)
+{
+    (void)text;
+    if (key != ARGP_KEY_ARG)
+        return ARGP_ERR_UNKNOWN;
+    *(int *)state->input = state->next - 1;
+    state->next = state->argc;
+    return 0;
+}
+
+static int find_command_word(int argc, char **argv)
+{
+    const struct argp argp = { NULL, parse_main, "COMMAND ...", main_doc, NULL, filter_help, NULL };
+    int at = argc;
+    if (argp_parse(&argp, argc, argv, ARGP_IN_ORDER, NULL, &at) != 0)
+        exit(EXIT_WRONG_INPUT);
+    return at;
+}
+
+static enum exit_code unknown_command(const char *name)
+{
+    const char *near = nearest_command(name);
+    fprintf(stderr, "muslin: There is no command \"%s\".%s%s%s See muslin --help.\n", name,
+            near != NULL ? " Did you mean " : "", near != NULL ? near : "", near != NULL ? "?" : "");
+    return EXIT_WRONG_INPUT;
+}
+
+/* argv[0] becomes "muslin plan", so that argp and complaints name the command. */
+static enum exit_code run_named(const char *name, int argc, char **argv)
+{
+    char program[60];
+    const struct command *command = find_command(name);
+    snprintf(program, sizeof program, "muslin %s", name);
+    argv[0] = program;
+    if (command != NULL)
+        return run_command(command, argc, argv);
+    if (strcmp(name, "batch") == 0)
+        return run_batch_command(argc, argv);
+    return unknown_command(name);
+}
+
+static enum exit_code print_completion(void)
+{
+    write_completion(stdout);
+    return fflush(stdout) == 0 ? EXIT_ANSWERED : EXIT_FILE_TROUBLE;
+}
+
+int main(int argc, char **argv)
+{
+    char version[40];
+    char help[] = "--help";
+    snprintf(version, sizeof version, "muslin %s", muslin_version_text());
+    argp_program_version = version;
+    argp_err_exit_status = EXIT_WRONG_INPUT;
+    use_memory_for_json();
+    watch_for_interrupt();
+    int at = find_command_word(argc, argv);
+    if (at >= argc) {
+        fputs("muslin: Say what to work out, for instance muslin plan 42 --columns 3 --rows 3. See muslin --help.\n",
+              stderr);
+        return EXIT_WRONG_INPUT;
+    }
+    const char *name = argv[at];
+    if (strcmp(name, "completion") == 0)
+        return (int)print_completion();
+    if (strcmp(name, "help") == 0) {
+        char *shifted[] = { argv[0], help, NULL };
+        if (at + 1 < argc)
+            return (int)run_named(argv[at + 1], 2, shifted);
+        find_command_word(2, shifted);
+    }
+    return (int)run_named(name, argc - at, argv + at);
+}

@@ -1,0 +1,79 @@
+/* show_backing.c - a backing: the chosen layout piece by piece, the others in a line each.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <stdbool.h>
+#include <string.h>
+
+#include "sheet.h"
+
+static void show_panel(struct sheet *sheet, json_t *panel)
+{
+    sheet_under(sheet, panel, json_integer_value(json_object_get(panel, "count")) == 1
+                                  ? "{position}. {piece} cut {cut_width} by {cut_length}"
+                                  : "{position}. {piece} of {count} pieces joined end to end, each cut {cut_width} by "
+                                    "{cut_length}");
+}
+
+/* Words for the layouts, said after "The backing is". */
+static const char *layout_in_words(const char *layout)
+{
+    static const char *const words[][2] = {
+        { "one-width", "one panel, its length along the quilt's length" },
+        { "one-width-turned", "one panel, its length along the quilt's width" },
+        { "seams-along", "panels side by side, seams along the quilt's length" },
+        { "seams-across", "panels one below the other, seams along the quilt's width" },
+        { "centre-along", "a centre panel with two side panels, seams along the quilt's length" },
+        { "centre-across", "a centre panel with a panel above and below, seams along the quilt's width" },
+        { "insert-along", "one panel split lengthwise with a strip let in, seams along the quilt's length" },
+        { "insert-across", "one panel split lengthwise with a strip let in, seams along the quilt's width" },
+    };
+    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
+        if (strcmp(words[i][0], layout) == 0)
+            return words[i][1];
+    return layout;
+}
+
+static json_t *with_words(json_t *layout)
+{
+    json_t *copy = json_copy(layout);
+    const char *name = json_string_value(json_object_get(layout, "layout"));
+    json_object_set_new(copy, "in_words", json_string(layout_in_words(name)));
+    return copy;
+}
+
+static void show_other_layouts(struct sheet *sheet, json_t *backing)
+{
+    json_t *layouts = json_object_get(backing, "layouts");
+    json_t *chosen = json_object_get(json_object_get(backing, "chosen"), "layout");
+    sheet_point(sheet, backing, "Other ways to make it:");
+    for (size_t i = 0; i < json_array_size(layouts); i++) {
+        json_t *layout = with_words(json_array_get(layouts, i));
+        bool possible = json_is_true(json_object_get(layout, "possible"));
+        if (!json_equal(json_object_get(layout, "layout"), chosen))
+            sheet_under(sheet, layout, possible ? "{in_words}: {bought}, {seams:seam}"
+                                                : "{in_words}: not from this cloth");
+        json_decref(layout);
+    }
+}
+
+void show_backing(struct sheet *sheet, json_t *backing)
+{
+    json_t *chosen = with_words(json_object_get(backing, "chosen"));
+    json_t *panels = json_object_get(backing, "panels");
+    sheet_point(sheet, backing, "It must be at least {cut_width_needed} by {cut_length_needed} as cut, before "
+                                "quilting.");
+    sheet_point(sheet, chosen, json_is_true(json_object_get(chosen, "best"))
+                                   ? "The layout that buys least: {in_words}, from {cloth_length} of cloth."
+                                   : "The layout you chose: {in_words}, from {cloth_length} of cloth.");
+    for (size_t i = 0; i < json_array_size(panels); i++)
+        show_panel(sheet, json_array_get(panels, i));
+    if (json_integer_value(json_object_get(chosen, "seams")) > 0)
+        sheet_point(sheet, backing, "Trim the selvages off, sew with a seam allowance of {seam_allowance}, and press "
+                                    "the seams open.");
+    sheet_point(sheet, chosen, "Sewn, it measures {sewn_width_unfinished} by {sewn_length_unfinished} unfinished; buy "
+                               "{bought}.");
+    sheet_point(sheet, chosen, "The cloth may be {cloth_may_be_narrower_by} narrower before this layout changes.");
+    show_other_layouts(sheet, backing);
+    show_sentences(sheet, json_object_get(backing, "warnings"));
+    json_decref(chosen);
+}
