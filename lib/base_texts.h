@@ -38,7 +38,7 @@
     X(err_flags, "A flag is set that this library version does not know; clear it, or use the newer library.") \
     X(err_choice, "A value is none of the listed choices; use one of the named constants.") \
     X(err_range, "An argument lies below its least or above its greatest value; the problem names it with its limit.") \
-    X(err_overflow, "The result would not fit its type; use smaller sizes or counts.") \
+    X(err_overflow, "The result, or a number on the way to it, is too large for its type; use smaller sizes or counts, or fewer digits.") \
     X(err_divide_by_zero, "A divisor is zero; give one that is not.") \
     X(err_buffer, "The buffer or array is too small; the size it needs was written, so make it that large and call again.") \
     X(err_index, "The row number lies outside the table; ask for the count first.") \

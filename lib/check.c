@@ -108,7 +108,8 @@ static void put_value(struct msl_text *text, int32_t argument, int64_t value)
 
 static void put_reason(struct msl_text *text, const struct muslin_problem *p)
 {
-    switch (p->status) {
+    int no_least = p->limit == 0 && (p->status == MUSLIN_ERR_NO_YIELD || p->status == MUSLIN_ERR_NO_FIT);
+    switch (no_least ? MUSLIN_OK : p->status) {
     case MUSLIN_ERR_RANGE:
         msl_put(text, p->value < p->limit ? ", but must be at least " : ", but must be at most ");
         put_value(text, p->argument, p->limit);
@@ -297,4 +298,10 @@ void msl_want_decimal_sign(struct msl_check *check, int32_t sign)
 {
     if (sign != '.' && sign != ',')
         msl_fail(check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_DECIMAL_SIGN, sign, '.');
+}
+
+void msl_want_pad(struct msl_check *check, int32_t pad)
+{
+    if (pad != 0)
+        msl_fail(check, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC, pad, 0);
 }

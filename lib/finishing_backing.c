@@ -43,6 +43,7 @@ void msl_backing_read(struct msl_check *check, struct msl_backing *into, const s
     msl_want_size(check, MUSLIN_ARG_REPEAT, spec->repeat);
     msl_want_some_size(check, MUSLIN_ARG_STEP, spec->step);
     msl_want_choice(check, MUSLIN_ARG_PRINT_DIRECTION, spec->print, MUSLIN_PRINT_NONE, MUSLIN_PRINT_STRIPE_ACROSS);
+    msl_want_pad(check, spec->pad);
     if (check->status == MUSLIN_OK)
         (void)muslin_print_may_turn(spec->print, 1, &into->may_turn, NULL);
 }

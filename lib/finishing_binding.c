@@ -16,6 +16,7 @@ muslin_status muslin_binding_width_spec_init(struct muslin_binding_width_spec *s
 static void want_width_spec(struct msl_check *check, const struct muslin_binding_width_spec *spec)
 {
     msl_want_choice(check, MUSLIN_ARG_FOLD, spec->fold, MUSLIN_FOLD_DOUBLE, MUSLIN_FOLD_SINGLE);
+    msl_want_pad(check, spec->pad);
     msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->seam);
     msl_want_size(check, MUSLIN_ARG_BINDING_FRONT, spec->front);
     msl_want_size(check, MUSLIN_ARG_THICKNESS, spec->thickness);
@@ -110,6 +111,7 @@ static void want_binding_spec(struct msl_check *check, const struct muslin_bindi
     msl_want_some_size(check, MUSLIN_ARG_STEP, spec->step);
     msl_want_count(check, MUSLIN_ARG_SPARE, spec->spare_strips);
     msl_want_choice(check, MUSLIN_ARG_JOIN, spec->join, MUSLIN_JOIN_BUTTED, MUSLIN_JOIN_BIAS_ENDS);
+    msl_want_pad(check, spec->pad);
 }
 
 static muslin_len perimeter_of(const struct muslin_binding_spec *spec)
@@ -159,9 +161,7 @@ muslin_status muslin_binding_plan(const struct muslin_binding_spec *spec, struct
     if (status != MUSLIN_OK)
         return status;
     take_run(&binding, &run);
-    msl_want_count(&check, MUSLIN_ARG_STRIPS, binding.strips_needed);
-    if (check.status != MUSLIN_OK)
-        return check.status;
+    /* A run has at most MUSLIN_COUNT_MAX strips, so that twice as many, 2^30 wide each, are within a length. */
     binding.strips = binding.strips_needed + asked.spare_strips;
     binding.cloth_length = binding.strips * asked.binding_cut;
     binding.bought = msl_up_to_step(binding.cloth_length, asked.step);

@@ -43,6 +43,8 @@ void msl_want_seam(struct msl_check *check, int32_t argument, muslin_len value);
 /* first <= value <= last, else MUSLIN_ERR_CHOICE. */
 void msl_want_choice(struct msl_check *check, int32_t argument, int32_t value, int32_t first, int32_t last);
 
+/* A pad member: 0, else MUSLIN_ERR_STRUCT_TAIL, so that a later version may give it a meaning. */
+void msl_want_pad(struct msl_check *check, int32_t pad);
 /* '.' or ',', else MUSLIN_ERR_CHOICE. */
 void msl_want_decimal_sign(struct msl_check *check, int32_t sign);
 

@@ -15,10 +15,11 @@ static int out_of_range(int64_t a)
     return a < -MUSLIN_LENGTH_MAX || a > MUSLIN_LENGTH_MAX;
 }
 
-/*@ requires out == \null || \valid(out);
+/*@ requires \valid(out);
   @ assigns *out;
-  @ ensures \result == MUSLIN_OK ==> *out == a && -MUSLIN_LENGTH_MAX <= a <= MUSLIN_LENGTH_MAX;
-  @ ensures \result != MUSLIN_OK ==> *out == \old(*out); */
+  @ ensures \result == MUSLIN_OK <==> \abs(a) <= MUSLIN_LENGTH_MAX;
+  @ ensures \result == MUSLIN_OK ==> *out == a;
+  @ ensures \result != MUSLIN_OK ==> \result == MUSLIN_ERR_OVERFLOW && *out == \old(*out); */
 static muslin_status store(int64_t a, muslin_len *out)
 {
     if (out_of_range(a))
@@ -34,6 +35,11 @@ static int wide_out_of_range(struct msl_wide a)
 }
 
 /* Within the range the lower limb is the number. */
+/*@ requires \valid(out);
+  @ assigns *out;
+  @ ensures \result == MUSLIN_OK <==> \abs(wide_value(a)) <= MUSLIN_LENGTH_MAX;
+  @ ensures \result == MUSLIN_OK ==> *out == wide_value(a);
+  @ ensures \result != MUSLIN_OK ==> \result == MUSLIN_ERR_OVERFLOW && *out == \old(*out); */
 static muslin_status store_wide(struct msl_wide a, muslin_len *out)
 {
     if (wide_out_of_range(a))
@@ -47,9 +53,12 @@ static muslin_status store_wide(struct msl_wide a, muslin_len *out)
 /* Both within +-(2^62 - 1), so their sum fits before it is judged. */
 /*@ requires out == \null || \valid(out);
   @ assigns *out;
-  @ ensures \result == MUSLIN_OK ==> *out == a + b;
-  @ ensures \result == MUSLIN_OK || \result == MUSLIN_ERR_NULL || \result == MUSLIN_ERR_RANGE ||
-  @         \result == MUSLIN_ERR_OVERFLOW; */
+  @ ensures \result == MUSLIN_ERR_NULL <==> out == \null;
+  @ ensures \result == MUSLIN_ERR_RANGE <==>
+  @         out != \null && (\abs(a) > MUSLIN_LENGTH_MAX || \abs(b) > MUSLIN_LENGTH_MAX);
+  @ ensures \result == MUSLIN_OK ==> *out == a + b && \abs(*out) <= MUSLIN_LENGTH_MAX;
+  @ ensures \result == MUSLIN_ERR_OVERFLOW ==> \abs(a + b) > MUSLIN_LENGTH_MAX;
+  @ ensures out != \null && \result != MUSLIN_OK ==> *out == \old(*out); */
 muslin_status muslin_length_add(muslin_len a, muslin_len b, muslin_len *out)
 {
     if (out == NULL)
@@ -61,7 +70,12 @@ muslin_status muslin_length_add(muslin_len a, muslin_len b, muslin_len *out)
 
 /*@ requires out == \null || \valid(out);
   @ assigns *out;
-  @ ensures \result == MUSLIN_OK ==> *out == a - b; */
+  @ ensures \result == MUSLIN_ERR_NULL <==> out == \null;
+  @ ensures \result == MUSLIN_ERR_RANGE <==>
+  @         out != \null && (\abs(a) > MUSLIN_LENGTH_MAX || \abs(b) > MUSLIN_LENGTH_MAX);
+  @ ensures \result == MUSLIN_OK ==> *out == a - b && \abs(*out) <= MUSLIN_LENGTH_MAX;
+  @ ensures \result == MUSLIN_ERR_OVERFLOW ==> \abs(a - b) > MUSLIN_LENGTH_MAX;
+  @ ensures out != \null && \result != MUSLIN_OK ==> *out == \old(*out); */
 muslin_status muslin_length_subtract(muslin_len a, muslin_len b, muslin_len *out)
 {
     if (out == NULL)
@@ -73,7 +87,11 @@ muslin_status muslin_length_subtract(muslin_len a, muslin_len b, muslin_len *out
 
 /*@ requires out == \null || \valid(out);
   @ assigns *out;
-  @ ensures \result == MUSLIN_OK ==> *out == a * factor; */
+  @ ensures \result == MUSLIN_ERR_NULL <==> out == \null;
+  @ ensures \result == MUSLIN_ERR_RANGE <==> out != \null && \abs(a) > MUSLIN_LENGTH_MAX;
+  @ ensures \result == MUSLIN_OK ==> *out == a * factor && \abs(*out) <= MUSLIN_LENGTH_MAX;
+  @ ensures \result == MUSLIN_ERR_OVERFLOW ==> \abs(a * factor) > MUSLIN_LENGTH_MAX;
+  @ ensures out != \null && \result != MUSLIN_OK ==> *out == \old(*out); */
 muslin_status muslin_length_multiply(muslin_len a, int64_t factor, muslin_len *out)
 {
     if (out == NULL)
@@ -194,12 +212,13 @@ static struct product_sum add_product(struct product_sum sum, struct msl_wide pr
     return sum;
 }
 
-/* The carry of the lower sum joins the upper one; the total fits a wide only if nothing is left above its sign. */
+/* The carry of the lower sum joins the upper one. What is above its sign must be nothing: a total within the range has
+ * 0 or -1 there. */
 static muslin_status store_product_sum(struct product_sum sum, muslin_len *out)
 {
     struct msl_wide high = msl_wide_add(sum.high, msl_wide_from(sum.low.high));
-    struct msl_wide total = { high.high < 0 ? -(int64_t)(~high.low) - 1 : (int64_t)high.low, sum.low.low };
-    if (msl_wide_compare(high, msl_wide_from(1)) > 0 || msl_wide_compare(high, msl_wide_from(-1)) < 0)
+    struct msl_wide total = { high.high, sum.low.low };
+    if (msl_wide_compare(high, msl_wide_from(high.high)) != 0)
         return MUSLIN_ERR_OVERFLOW;
     return store_wide(total, out);
 }

@@ -223,6 +223,7 @@ static void read_format(struct msl_check *check, struct muslin_format_spec *into
     msl_want_between(check, MUSLIN_ARG_DECIMALS, into->decimals, 0, DECIMALS_MAX);
     msl_want_decimal_sign(check, into->decimal_sign);
     msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    msl_want_pad(check, into->pad);
 }
 
 muslin_status muslin_length_format(muslin_len a, const struct muslin_format_spec *spec, char *buf, size_t cap,

@@ -371,8 +371,8 @@ static int64_t common_divisor(int64_t a, int64_t b)
     return a;
 }
 
-/* number x ticks, in whole ticks and a fraction of one in lowest terms. Returns 0 where it passes the range. The fraction
- * adds less than a unit, so the sum cannot wrap. */
+/* number x ticks, in whole ticks and a fraction of one in lowest terms. Returns 0 where it passes the range. The
+ * fraction adds less than a unit, so the sum cannot wrap. */
 static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
 {
     int64_t nothing;
@@ -405,13 +405,13 @@ static int add_exact(struct exact a, struct exact b, struct exact *out)
 struct parts {
     struct exact sum;
     int32_t default_unit;
-    int32_t named; /* the last unit named, 0 before the first */
+    int32_t unit; /* of the last part, 0 before the first */
 };
 
-/* Units go from larger to smaller. What breaks this is the unit, or the number that takes the default one. */
+/* Units go from larger to smaller. */
 static int is_falling(const struct parts *parts, int32_t unit)
 {
-    return parts->named == 0 || muslin_unit_ticks(unit) < muslin_unit_ticks(parts->named);
+    return parts->unit == 0 || muslin_unit_ticks(unit) < muslin_unit_ticks(parts->unit);
 }
 
 /* One part: a number and, unless the text ends there, its unit. */
@@ -428,14 +428,14 @@ static void read_part(struct reader *reader, struct parts *parts)
     int32_t unit = named != 0 ? named : parts->default_unit;
     if (named == 0 && reader->at != reader->end)
         fail_at(reader, MUSLIN_ERR_TEXT_TRAILING, reader->at, reader->end - reader->at);
-    if (!is_falling(parts, unit))
+    if (!is_falling(parts, unit)) /* the unit is wrong, or the number that takes the default one */
         fail_at(reader, MUSLIN_ERR_TEXT_UNIT, named != 0 ? unit_start : start,
                 named != 0 ? reader->at - unit_start : end - start);
     if (reader->check->status != MUSLIN_OK)
         return;
     if (!in_ticks(number, muslin_unit_ticks(unit), &part) || !add_exact(parts->sum, part, &parts->sum))
         fail_at(reader, MUSLIN_ERR_OVERFLOW, start, end - start);
-    parts->named = named != 0 ? named : parts->named;
+    parts->unit = unit;
     skip_blanks(reader);
 }
 
@@ -479,7 +479,7 @@ static struct muslin_parsed rounded(const struct parts *parts, int minus)
     int64_t nearest = sum.whole + (away ? 1 : 0);
     result.value = minus ? -nearest : nearest;
     result.exact = sum.above == 0;
-    result.unit = parts->named != 0 ? parts->named : parts->default_unit;
+    result.unit = parts->unit;
     return result;
 }
 

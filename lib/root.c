@@ -4,45 +4,40 @@
 #include "root.h"
 #include "wide.h"
 
-/* The greatest power of four that is not above n; 1 for n = 0. */
-static uint64_t first_bit(uint64_t n)
-{
-    uint64_t bit = (uint64_t)1 << 62;
-    while (bit > n && bit > 1)
-        bit >>= 2;
-    return bit;
-}
-
-/* Digit by digit in base two, as one takes a root by hand. Before each step n0 = root^2-part taken + rest, where `root`
- * holds the digits found, shifted to their place. */
+/* The root's binary digits from the highest down: each is kept where the square still is not above n. Before the turn
+ * of `digit` the root lies from `root` to below `root` + 2 `digit`, and that sum is at most 2^32, so no square passes
+ * 64 bits. After the last turn only one whole number is left. */
 uint64_t msl_root(uint64_t n, uint64_t *rest)
 {
     uint64_t root = 0;
-    for (uint64_t bit = first_bit(n); bit != 0; bit >>= 2) {
-        uint64_t step = root + bit;
-        root >>= 1;
-        if (n >= step) {
-            n -= step;
-            root += bit;
-        }
+    /*@ loop invariant power: digit == 0 || \exists integer k; 0 <= k <= 31 && digit == (1 << k);
+      @ loop invariant width: root + (digit == 0 ? 1 : 2 * digit) <= 0x100000000;
+      @ loop invariant below: root * root <= n;
+      @ loop invariant above: n < (root + (digit == 0 ? 1 : 2 * digit)) * (root + (digit == 0 ? 1 : 2 * digit));
+      @ loop assigns digit, root;
+      @ loop variant digit; */
+    for (uint64_t digit = (uint64_t)1 << 31; digit != 0; digit >>= 1) {
+        uint64_t candidate = root + digit;
+        if (candidate * candidate <= n)
+            root = candidate;
     }
     if (rest != NULL)
-        *rest = n;
+        *rest = n - root * root;
     return root;
 }
 
 /* With f = floor(sqrt n), q = floor(f / d) and o = f - d q, the value sqrt(n) / d lies in [q, q + 1). Its fraction is
- * (o + sqrt(n) - f) / d, so it reaches one half when 2 (o + fraction of the root) >= d. For odd d and 2 o + 1 = d that
- * asks whether sqrt(n) >= f + 1/2, that is n >= f f + f + 1/4, that is rest > f. */
-void msl_root_round(uint64_t n, int64_t divisor, muslin_len offset, const struct muslin_rounding_spec *rounding, struct muslin_rounded *out)
+ * (o + sqrt(n) - f) / d, so it reaches one half when 2 o + 2 (sqrt(n) - f) >= d. As 0 <= 2 (sqrt(n) - f) < 2, only
+ * 2 o + 1 = d is in doubt; it asks whether sqrt(n) >= f + 1/2, that is n >= f f + f + 1/4, that is rest > f. */
+void msl_root_round(uint64_t n, int64_t divisor, muslin_len offset, const struct muslin_rounding_spec *rounding,
+                    struct muslin_rounded *out)
 {
     uint64_t rest;
     uint64_t root = msl_root(n, &rest);
     int64_t over = (int64_t)(root % (uint64_t)divisor);
-    int root_upper_half = rest > root;
     struct msl_exact exact;
     exact.floor = (int64_t)(root / (uint64_t)divisor) + offset;
     exact.on_tick = rest == 0 && over == 0;
-    exact.upper_half = 2 * over + (root_upper_half ? 1 : 0) >= divisor;
+    exact.upper_half = 2 * over + (rest > root ? 1 : 0) >= divisor;
     (void)msl_grid_round(exact, rounding, out); /* cannot overflow: the root is below 2^32, the offset at most 2^61 */
 }

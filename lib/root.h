@@ -7,6 +7,10 @@
 #include "inside.h"
 
 /* The greatest r with r x r <= n; *rest (may be null) gets n - r x r. */
+/*@ requires rest == \null || \valid(rest);
+  @ assigns *rest;
+  @ ensures \result * \result <= n < (\result + 1) * (\result + 1);
+  @ ensures rest != \null ==> *rest == n - \result * \result; */
 uint64_t msl_root(uint64_t n, uint64_t *rest);
 
 /* sqrt(n) / divisor + offset, divisor 1 .. 4, rounded once as `rounding`, already checked, asks; |offset| at most

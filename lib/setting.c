@@ -54,6 +54,7 @@ muslin_status muslin_setting_straight(const struct muslin_setting_spec *spec, st
     msl_want_seam(&check, MUSLIN_ARG_SEAM_ALLOWANCE, in.allowance);
     msl_want_seam(&check, MUSLIN_ARG_TAKE_UP, in.take_up);
     msl_want_choice(&check, MUSLIN_ARG_TURNING, in.turning, MUSLIN_TURNING_NONE, MUSLIN_TURNING_HALF_ALTERNATE);
+    msl_want_pad(&check, in.pad);
     if (check.status == MUSLIN_OK && in.turning == MUSLIN_TURNING_QUARTER_ALTERNATE && in.block_width != in.block_height)
         msl_fail(&check, MUSLIN_ERR_NOT_SQUARE, MUSLIN_ARG_BLOCK_WIDTH, in.block_width, in.block_height);
     if (check.status != MUSLIN_OK)

@@ -92,6 +92,7 @@ muslin_status muslin_run_plan(const struct muslin_run_spec *spec, struct muslin_
     msl_want_size(&check, MUSLIN_ARG_STRIP_CUT, in.strip_cut);
     msl_want_seam(&check, MUSLIN_ARG_SEAM_ALLOWANCE, in.allowance);
     msl_want_choice(&check, MUSLIN_ARG_JOIN, in.join, MUSLIN_JOIN_BUTTED, MUSLIN_JOIN_BIAS_ENDS);
+    msl_want_pad(&check, in.pad);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct muslin_run result = run_of(&check, &in);

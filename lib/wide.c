@@ -3,19 +3,25 @@
  * SPDX-License-Identifier: MIT */
 #include "wide.h"
 
-/* |a| as an unsigned number, also for the least int64_t. */
-static uint64_t magnitude(int64_t a)
-{
-    return a < 0 ? (uint64_t)0 - (uint64_t)a : (uint64_t)a;
-}
-
 /* An unsigned 128-bit number. */
 struct limbs {
     uint64_t high;
     uint64_t low;
 };
 
-/* Schoolbook on 32-bit halves: each partial product fits in 64 bits. */
+/*@ logic integer limbs_value(struct limbs a) = a.high * 0x10000000000000000 + a.low; */
+
+/* |a|, also of the least int64_t. */
+/*@ assigns \nothing;
+  @ ensures \result == \abs(a); */
+static uint64_t magnitude(int64_t a)
+{
+    return a < 0 ? (uint64_t)(-(a + 1)) + 1 : (uint64_t)a;
+}
+
+/* Schoolbook on 32-bit halves: each partial product fits in 64 bits, and so does the sum of three halves. */
+/*@ assigns \nothing;
+  @ ensures limbs_value(\result) == a * b; */
 static struct limbs multiply_limbs(uint64_t a, uint64_t b)
 {
     const uint64_t half = UINT32_MAX;
@@ -30,32 +36,14 @@ static struct limbs multiply_limbs(uint64_t a, uint64_t b)
     return product;
 }
 
-/* Two's complement of the limbs, as a signed pair. */
-static struct msl_wide negated(struct limbs a)
+/* -(h 2^64 + l) = (-1 - h) 2^64 + (2^64 - l), where the last term carries when l is 0. */
+/*@ requires wide_value(a) > -0x80000000000000000000000000000000;
+  @ assigns \nothing;
+  @ ensures wide_value(\result) == -wide_value(a); */
+static struct msl_wide negated(struct msl_wide a)
 {
-    uint64_t low = ~a.low + 1;
-    uint64_t high = ~a.high + (low == 0 ? 1u : 0u);
-    struct msl_wide result = { (int64_t)high, low };
+    struct msl_wide result = { -1 - a.high + (a.low == 0 ? 1 : 0), UINT64_MAX - a.low + 1 };
     return result;
-}
-
-static struct msl_wide with_sign(struct limbs a, int negative)
-{
-    if (negative)
-        return negated(a);
-    struct msl_wide result = { (int64_t)a.high, a.low };
-    return result;
-}
-
-static struct limbs magnitude_wide(struct msl_wide a)
-{
-    struct limbs limbs = { (uint64_t)a.high, a.low };
-    if (a.high >= 0)
-        return limbs;
-    struct msl_wide turned = negated(limbs);
-    limbs.high = (uint64_t)turned.high;
-    limbs.low = turned.low;
-    return limbs;
 }
 
 struct msl_wide msl_wide_from(int64_t a)
@@ -66,14 +54,15 @@ struct msl_wide msl_wide_from(int64_t a)
 
 struct msl_wide msl_wide_multiply(int64_t a, int64_t b)
 {
-    return with_sign(multiply_limbs(magnitude(a), magnitude(b)), (a < 0) != (b < 0));
+    struct limbs product = multiply_limbs(magnitude(a), magnitude(b));
+    struct msl_wide result = { (int64_t)product.high, product.low };
+    return (a < 0) != (b < 0) ? negated(result) : result;
 }
 
 struct msl_wide msl_wide_add(struct msl_wide a, struct msl_wide b)
 {
-    uint64_t low = a.low + b.low;
-    uint64_t carry = low < a.low ? 1u : 0u;
-    struct msl_wide sum = { (int64_t)((uint64_t)a.high + (uint64_t)b.high + carry), low };
+    struct msl_wide sum = { a.high + b.high, a.low + b.low };
+    sum.high += sum.low < a.low ? 1 : 0;
     return sum;
 }
 
@@ -95,22 +84,32 @@ void msl_read_rounding(struct msl_check *check, struct muslin_rounding_spec *int
     msl_want_some_size(check, MUSLIN_ARG_GRID, into->grid);
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, into->tolerance, 0, into->grid - 1);
     msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    msl_want_pad(check, into->pad);
 }
 
-/* a / divisor by shift and subtract, bit by bit; *rest gets what is left. Divisor is below 2^63, so the running rest
- * doubled still fits. */
-static struct limbs divide_limbs(struct limbs a, uint64_t divisor, uint64_t *rest)
+/* a / divisor, where the quotient fits in 64 bits because a.high is below the divisor; *rest gets what is left. Shift
+ * and subtract, bit by bit: the divisor is below 2^63, so what is left fits when it is doubled. */
+/*@ requires 0 < divisor < 0x8000000000000000 && a.high < divisor;
+  @ requires \valid(rest);
+  @ assigns *rest;
+  @ ensures limbs_value(a) == \result * divisor + *rest && *rest < divisor; */
+static uint64_t divide_limbs(struct limbs a, uint64_t divisor, uint64_t *rest)
 {
-    struct limbs quotient = { 0, 0 };
-    uint64_t left = 0;
-    for (int bit = 127; bit >= 0; bit--) {
-        uint64_t next = bit >= 64 ? a.high >> (bit - 64) & 1 : a.low >> bit & 1;
-        left = left << 1 | next;
-        quotient.high = quotient.high << 1 | quotient.low >> 63;
-        quotient.low <<= 1;
+    uint64_t quotient = 0;
+    uint64_t left = a.high;
+    *rest = a.low % divisor;
+    if (left == 0)
+        return a.low / divisor;
+    /*@ loop invariant -1 <= bit <= 63 && left < divisor;
+      @ loop invariant limbs_value(a) / (1 << (bit + 1)) == quotient * divisor + left;
+      @ loop assigns bit, left, quotient;
+      @ loop variant bit; */
+    for (int bit = 63; bit >= 0; bit--) {
+        left = left << 1 | (a.low >> bit & 1);
+        quotient <<= 1;
         if (left >= divisor) {
             left -= divisor;
-            quotient.low |= 1;
+            quotient |= 1;
         }
     }
     *rest = left;
@@ -119,12 +118,15 @@ static struct limbs divide_limbs(struct limbs a, uint64_t divisor, uint64_t *res
 
 int msl_wide_floor(struct msl_wide numerator, int64_t denominator, int64_t *floor, int64_t *rest)
 {
-    const uint64_t limit = MSL_FLOOR_MAX;
+    struct msl_wide size = numerator.high < 0 ? negated(numerator) : numerator;
+    struct limbs limbs = { (uint64_t)size.high, size.low };
     uint64_t left;
-    struct limbs quotient = divide_limbs(magnitude_wide(numerator), (uint64_t)denominator, &left);
-    if (quotient.high != 0 || quotient.low > limit)
+    if (size.high >= denominator)
         return 0;
-    *floor = (int64_t)quotient.low;
+    uint64_t quotient = divide_limbs(limbs, (uint64_t)denominator, &left);
+    if (quotient > MSL_FLOOR_MAX)
+        return 0;
+    *floor = (int64_t)quotient;
     *rest = (int64_t)left;
     if (numerator.high >= 0)
         return 1;
@@ -134,13 +136,18 @@ int msl_wide_floor(struct msl_wide numerator, int64_t denominator, int64_t *floo
 }
 
 /* a brought down to a multiple of grid. */
+/*@ requires 1 <= grid <= MUSLIN_SIZE_MAX && a > INT64_MIN + grid;
+  @ assigns \nothing;
+  @ ensures a - grid < \result <= a && \result % grid == 0; */
 static int64_t floor_to_grid(int64_t a, int64_t grid)
 {
     int64_t over = a % grid;
     return over < 0 ? a - over - grid : a - over;
 }
 
-/* The grid point that `rounding` asks for. */
+/* The grid point that `rounding` asks for. Up is the least one not below ceiling - tolerance, for a grid point is
+ * whole; down the greatest not above floor + tolerance; nearest the upper one where the value lies half a step or more
+ * above the lower: twice its distance, in whole ticks and the half, reaches the grid. */
 static int64_t grid_point(struct msl_exact exact, const struct muslin_rounding_spec *rounding)
 {
     int64_t grid = rounding->grid;

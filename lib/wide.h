@@ -13,11 +13,25 @@ struct msl_wide {
     uint64_t low;
 };
 
+/*@ logic integer wide_value(struct msl_wide a) = a.high * 0x10000000000000000 + a.low; */
+
+/*@ assigns \nothing;
+  @ ensures wide_value(\result) == a; */
 struct msl_wide msl_wide_from(int64_t a);
+
+/*@ assigns \nothing;
+  @ ensures wide_value(\result) == a * b; */
 struct msl_wide msl_wide_multiply(int64_t a, int64_t b);
-/* a + b; the callers' ranges keep it below 2^127. */
+
+/* a + b; the callers' ranges keep all three within +-2^126. */
+/*@ requires \abs(a.high) <= 0x4000000000000000 - 1 && \abs(b.high) <= 0x4000000000000000 - 1;
+  @ assigns \nothing;
+  @ ensures wide_value(\result) == wide_value(a) + wide_value(b); */
 struct msl_wide msl_wide_add(struct msl_wide a, struct msl_wide b);
+
 /* -1, 0, 1. */
+/*@ assigns \nothing;
+  @ ensures \result == (wide_value(a) < wide_value(b) ? -1 : wide_value(a) > wide_value(b) ? 1 : 0); */
 int32_t msl_wide_compare(struct msl_wide a, struct msl_wide b);
 
 /* A rounding spec read and checked: size and flags right, grid, tolerance and direction in range. */
@@ -27,12 +41,18 @@ void msl_read_rounding(struct msl_check *check, struct muslin_rounding_spec *int
 /* The largest quotient in ticks that may still be rounded into +-MUSLIN_LENGTH_MAX: one grid step beyond it. */
 #define MSL_FLOOR_MAX (MUSLIN_LENGTH_MAX + MUSLIN_SIZE_MAX)
 
-/* floor(numerator / denominator), denominator above 0, with the rest 0 .. denominator - 1. Returns 0, and writes nothing,
- * where the quotient's magnitude passes MSL_FLOOR_MAX. */
+/* floor(numerator / denominator), denominator above 0, with the rest 0 .. denominator - 1. Returns 0, and writes
+ * nothing, where the quotient's magnitude passes MSL_FLOOR_MAX. */
+/*@ requires 0 < denominator && wide_value(numerator) > -0x80000000000000000000000000000000;
+  @ requires \valid(floor) && \valid(rest) && \separated(floor, rest);
+  @ assigns *floor, *rest;
+  @ ensures \result == 1 ==> wide_value(numerator) == *floor * denominator + *rest && 0 <= *rest < denominator;
+  @ ensures \result == 0 ==> *floor == \old(*floor) && *rest == \old(*rest);
+  @ ensures \result == 0 <==> \abs(wide_value(numerator)) >= (MSL_FLOOR_MAX + 1) * denominator; */
 int msl_wide_floor(struct msl_wide numerator, int64_t denominator, int64_t *floor, int64_t *rest);
 
-/* An exact value as far as rounding needs to know it: its floor in ticks, within +-MSL_FLOOR_MAX and one; whether it is a whole number of
- * ticks; whether its fraction of a tick is one half or more. */
+/* An exact value as far as rounding needs to know it: its floor in ticks, from -MSL_FLOOR_MAX - 1 to MSL_FLOOR_MAX;
+ * whether it is a whole number of ticks; whether its fraction of a tick is one half or more. */
 struct msl_exact {
     int64_t floor;
     int32_t on_tick;
@@ -41,6 +61,17 @@ struct msl_exact {
 
 /* The exact value brought to the grid as `rounding`, already checked, asks. MUSLIN_ERR_OVERFLOW when the result leaves
  * +-MUSLIN_LENGTH_MAX; *out is then untouched. Sets every member of *out but size and flags. */
+/*@ requires \valid_read(rounding) && \valid(out) && \separated(rounding, out);
+  @ requires 1 <= rounding->grid <= MUSLIN_SIZE_MAX && 0 <= rounding->tolerance < rounding->grid;
+  @ requires -MSL_FLOOR_MAX - 1 <= exact.floor <= MSL_FLOOR_MAX;
+  @ assigns out->value, out->error, out->exact, out->on_tick;
+  @ ensures \result == MUSLIN_OK || \result == MUSLIN_ERR_OVERFLOW;
+  @ ensures \result == MUSLIN_OK ==> out->value % rounding->grid == 0 && \abs(out->value) <= MUSLIN_LENGTH_MAX;
+  @ ensures \result == MUSLIN_OK && exact.on_tick != 0 ==> out->error == out->value - exact.floor;
+  @ ensures \result == MUSLIN_OK && rounding->direction == MUSLIN_ROUND_UP && exact.on_tick != 0 ==>
+  @         exact.floor - rounding->tolerance <= out->value < exact.floor - rounding->tolerance + rounding->grid;
+  @ ensures \result == MUSLIN_OK && rounding->direction == MUSLIN_ROUND_DOWN ==>
+  @         out->value <= exact.floor + rounding->tolerance < out->value + rounding->grid; */
 muslin_status msl_grid_round(struct msl_exact exact, const struct muslin_rounding_spec *rounding,
                              struct muslin_rounded *out);
 

@@ -30,8 +30,10 @@ static const struct style styles_of[][STYLES_MAX] = {
     [UNITS_CM] = { { MUSLIN_STYLE_CM, 1, 4 }, { MUSLIN_STYLE_CM, 1, 2 } },
     [UNITS_MM] = { { MUSLIN_STYLE_MM, 1, 3 }, { MUSLIN_STYLE_MM, 1, 1 } }
 };
-/* Yards are cut in eighths, sixteenths, thirds and sixths; 48 below the line holds them all. */
-static const struct style in_yards = { MUSLIN_STYLE_YARD_FRACTION, 48, 0 };
+/* Yards are sold in eighths or in thirds; any other length of cloth is said in inches. */
+static const struct style in_yards[] = {
+    { MUSLIN_STYLE_YARD_FRACTION, 8, 0 }, { MUSLIN_STYLE_YARD_FRACTION, 3, 0 }
+};
 
 /* A length beyond what the library writes is shown in ticks; no sum of the library's comes out so large. */
 static void write_in_style(const struct desk *desk, muslin_len value, const struct style *style, int32_t direction,
@@ -94,8 +96,8 @@ void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin
     struct length_text plain = write_length(desk, value, MUSLIN_ROUND_UP);
     struct length_text yards = { .exact = 0 };
     bool inches = desk->common.units == UNITS_INCH || desk->common.units == UNITS_INCH_DECIMAL;
-    if (inches && value != 0)
-        write_in_style(desk, value, &in_yards, MUSLIN_ROUND_UP, &yards);
+    for (size_t i = 0; i < 2 && inches && value != 0 && !yards.exact; i++)
+        write_in_style(desk, value, &in_yards[i], MUSLIN_ROUND_UP, &yards);
     if (yards.exact) {
         size_t used = strlen(yards.text);
         snprintf(yards.text + used, sizeof yards.text - used, " (%.60s)", plain.text);

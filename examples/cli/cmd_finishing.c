@@ -70,8 +70,12 @@ static json_t *answer_binding(const void *request, struct desk *desk)
     struct muslin_binding_spec spec = wanted->binding;
     struct muslin_binding_width width = { .size = sizeof width };
     struct muslin_binding binding = { .size = sizeof binding };
-    json_t *answer = json_object();
     bool fine = true;
+    if (!given(desk, "perimeter") && (!given(desk, "width") || !given(desk, "length"))) {
+        failure_say(desk->failure, "width", "Give width and length of the quilt, or its perimeter.");
+        return NULL;
+    }
+    json_t *answer = json_object();
     spec.binding_cut = wanted->cut;
     if (asks_for_width(desk)) {
         struct muslin_binding_width_spec across = wanted->width;
@@ -172,12 +176,24 @@ static void start_bias(void *request)
     wanted->way = BIAS_TUBE;
 }
 
+/* The least square is found from the length wanted; the other ways start from the cloth. */
+static bool bias_is_settled(struct desk *desk, int32_t way)
+{
+    const char *needed = way == BIAS_SQUARE ? "wanted" : "width";
+    if (given(desk, needed))
+        return true;
+    failure_say(desk->failure, needed, "This is needed when \"from\" is %s.", word_of(bias_words, way));
+    return false;
+}
+
 static json_t *answer_bias(const void *request, struct desk *desk)
 {
     const struct bias_request *wanted = request;
     struct muslin_bias_spec spec = wanted->bias;
     struct muslin_bias bias = { .size = sizeof bias };
     muslin_status status = MUSLIN_OK;
+    if (!bias_is_settled(desk, wanted->way))
+        return NULL;
     spec.flags = wanted->blunt ? MUSLIN_BIAS_BLUNT_ENDS : 0;
     if (wanted->way != BIAS_STRIPS && !given(desk, "length"))
         spec.length = spec.width;

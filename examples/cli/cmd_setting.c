@@ -158,7 +158,14 @@ bool read_border(struct desk *desk, const char *text, struct muslin_border_spec 
         while (length > 0 && text[length - 1] == ' ')
             length--;
     }
-    return read_length(desk, "border", text, length, &spec->finished_border);
+    if (read_length(desk, "border", text, length, &spec->finished_border))
+        return true;
+    struct failure *failure = desk->failure;
+    size_t used = strlen(failure->sentence);
+    snprintf(failure->sentence + used, sizeof failure->sentence - used,
+             " Behind the width may stand sides-first, top-first, cornerstones or mitred; straight, diagonal or butted; "
+             "lengthwise.");
+    return false;
 }
 
 static void put_border(json_t *answer, const struct desk *desk, const struct muslin_border_spec *spec,
@@ -170,8 +177,8 @@ static void put_border(json_t *answer, const struct desk *desk, const struct mus
     put_truth(answer, "lengthwise", lengthwise);
     put_length(answer, desk, "finished_width_of_border", spec->finished_border);
     put_length(answer, desk, "cut_width", border->cut_width);
-    put_length(answer, desk, "side_cut_length", border->side_cut_length);
-    put_length(answer, desk, "top_cut_length", border->top_cut_length);
+    put_least(answer, desk, "side_cut_length", border->side_cut_length);
+    put_least(answer, desk, "top_cut_length", border->top_cut_length);
     if (border->cornerstone_cut != 0)
         put_length(answer, desk, "cornerstone_cut", border->cornerstone_cut);
     put_count(answer, "strips", border->strips);

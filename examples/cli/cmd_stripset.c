@@ -238,6 +238,7 @@ static json_t *answer_prints(const void *request, struct desk *desk)
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "sets", sets);
+    put_text(answer, "sets_are", wanted->sets > 0 ? "wanted" : "possible");
     put_count(answer, "scarcest_print", (int64_t)scarcest + 1);
     json_t *prints = put_list(answer, "prints");
     for (size_t i = 0; i < count; i++) {
@@ -267,5 +268,5 @@ const struct command prints_command = {
     .request_size = sizeof(struct prints_request),
     .start = start_prints,
     .answer = answer_prints,
-    .lead = "There are strips for {sets:set}; print {scarcest_print} is the scarcest."
+    .lead = "Sets {sets_are}: {sets}. Print {scarcest_print} is the scarcest."
 };

@@ -12,8 +12,8 @@
  *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call;
  *               outputs need only `size`. Structs grow at their end only, and a member added later means "as before"
  *               when it is zero. A size of 0, below the first published one or above 4096 is refused, and so are
- *               unknown flags and non-zero bytes behind the members this library knows. An output is zeroed behind
- *               what the library knows.
+ *               unknown flags, pads that are not zero, and non-zero bytes behind the members this library knows. An
+ *               output is zeroed behind what the library knows.
  *   Rows        Arrays of rows take a `row_size`, the caller's sizeof of one row; rows lie at that stride. Reading a
  *               row, the library reads the row's own `size`; writing one, it sets `size` to row_size.
  *   Ask, fill   A call with results of unknown number takes (rows, row_size, capacity, count). With capacity 0 it only

@@ -106,9 +106,9 @@ struct muslin_binding {
 };
 /* Length, strips, joins and cloth for a binding; the run is muslin_run_plan()'s. MUSLIN_ERR_NO_YIELD when a join eats
  * a whole strip and one strip is not enough; MUSLIN_ERR_RANGE also when the run passes the longest that
- * muslin_run_plan() takes, or more than MUSLIN_COUNT_MAX strips are needed. Source: sum, and common practice for the
- * extra. Example: 96 x 110 in, 12 in extra, 40 in usable, joins ignored: 424 in, 11 strips; 11 strips of 2 1/2 in need
- * 27 1/2 in. Since 0.1. */
+ * muslin_run_plan() takes; MUSLIN_ERR_OVERFLOW when it needs more than MUSLIN_COUNT_MAX strips. Source: sums, and
+ * common practice for the extra. Example: 96 x 110 in, 12 in extra, 40 in usable, joins ignored: 424 in, 11 strips; 11
+ * strips of 2 1/2 in need 27 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_binding_plan(const struct muslin_binding_spec *spec, struct muslin_binding *out,
                                              struct muslin_problem *problem);
 

@@ -21,10 +21,12 @@ extern "C" {
 /* a + b. Example: 2 1/2 in + 1/4 in: muslin_length_add(20320, 2032, &sum) gives 22352. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_add(muslin_len a, muslin_len b, muslin_len *out);
 
-/* a - b. Since 0.1. */
+/* a - b, which may be negative. Example: muslin_length_subtract(20320, 4064, &rest), 2 1/2 in less 1/2 in, gives 16256.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_length_subtract(muslin_len a, muslin_len b, muslin_len *out);
 
-/* a x factor, factor any int64_t. Since 0.1. */
+/* a x factor, factor any int64_t. Example: 7 strips of 2 1/2 in laid side by side: muslin_length_multiply(20320, 7,
+ * &width) gives 142240, 17 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_multiply(muslin_len a, int64_t factor, muslin_len *out);
 
 /* How a result that need not lie on the grid is brought there. */
@@ -64,28 +66,36 @@ struct muslin_rounded {
     int32_t on_tick;   /* 1 when the unrounded value is a whole number of ticks */
 };
 
-/* a / divisor, rounded as asked. divisor any int64_t but 0 (MUSLIN_ERR_DIVIDE_BY_ZERO). Statuses of the rounding:
- * MUSLIN_ERR_RANGE (grid, tolerance), MUSLIN_ERR_CHOICE (direction), the struct statuses. Since 0.1. */
-MUSLIN_API muslin_status muslin_length_divide(muslin_len a, int64_t divisor, const struct muslin_rounding_spec *rounding,
+/* a / divisor, rounded as asked. divisor any int64_t but 0 (MUSLIN_ERR_DIVIDE_BY_ZERO). Statuses of the rounding, here
+ * and wherever one is given: MUSLIN_ERR_NULL, MUSLIN_ERR_RANGE (grid, tolerance), MUSLIN_ERR_CHOICE (direction), the
+ * struct statuses. MUSLIN_ERR_OVERFLOW when the grid point lies beyond MUSLIN_LENGTH_MAX. Example: 10 in over 3, down
+ * to 1/8 in: muslin_length_divide(81280, 3, &down_to_eighths, &part) gives 26416, 3 1/4 in, with part.error -678.
+ * Since 0.1. */
+MUSLIN_API muslin_status muslin_length_divide(muslin_len a, int64_t divisor,
+                                              const struct muslin_rounding_spec *rounding,
                                               struct muslin_rounded *out);
 
-/* a x numerator / denominator, rounded once, as asked; the product is never cut short on the way. denominator > 0
- * (0: MUSLIN_ERR_DIVIDE_BY_ZERO, negative: MUSLIN_ERR_RANGE). Since 0.1. */
+/* a x numerator / denominator, rounded once, as asked; the product is never cut short on the way. numerator any
+ * int64_t, denominator > 0 (0: MUSLIN_ERR_DIVIDE_BY_ZERO, negative: MUSLIN_ERR_RANGE). Other statuses as for a
+ * quotient. Example: 4 in x 3 / 2 to the nearest tick gives 48768, 6 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_scale(muslin_len a, int64_t numerator, int64_t denominator,
                                              const struct muslin_rounding_spec *rounding, struct muslin_rounded *out);
 
-/* a brought to the grid. Example: 3.05 in up to 1/8 in is 3 1/8 in. Since 0.1. */
+/* a brought to the grid. Statuses as for a quotient. Example: 3.05 in up to 1/8 in is 3 1/8 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_snap(muslin_len a, const struct muslin_rounding_spec *rounding,
                                             struct muslin_rounded *out);
 
-/* -1, 0 or 1 as a is less than, equal to or greater than b. For all int64_t. Since 0.1. */
+/* -1, 0 or 1 as a is less than, equal to or greater than b. For all int64_t. Example: muslin_length_compare(1, 2) gives
+ * -1. Since 0.1. */
 MUSLIN_API int32_t muslin_length_compare(muslin_len a, muslin_len b);
 
-/* The sum of n lengths; the status does not depend on their order, because partial sums may pass the range. n = 0
- * gives 0 (values may then be null). O(n). Since 0.1. */
+/* The sum of n lengths; the status does not depend on their order, because partial sums may pass the range, and any
+ * length out of range gives MUSLIN_ERR_RANGE before MUSLIN_ERR_OVERFLOW is considered. n = 0 gives 0 (values may then
+ * be null). O(n). Example: the three borders { 8128, 16256, 24384 } sum to 48768, 6 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_sum(const muslin_len *values, size_t n, muslin_len *out);
 
-/* The sum of lengths[i] x counts[i]; order-independent as above. counts any int64_t. O(n). Since 0.1. */
+/* The sum of lengths[i] x counts[i]; order-independent as above. counts any int64_t. O(n). Example: lengths
+ * { 8128, 4064 } with counts { 2, 3 } give 28448, 3 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_dot(const muslin_len *lengths, const int64_t *counts, size_t n, muslin_len *out);
 
 /* ---- array forms ----------------------------------------------------------------------------------------------- */
@@ -93,7 +103,9 @@ MUSLIN_API muslin_status muslin_length_dot(const muslin_len *lengths, const int6
 /* One call for n values. With `statuses` (n of them), each element gets its own status, failed elements of `out` are
  * untouched, and the call returns MUSLIN_OK. Without (null), the call stops at the first failing element, returns its
  * status and writes its index to *failed if that is given; earlier results stand. `out` may be an input exactly; no
- * other overlap. n = 0 succeeds. O(n). Since 0.1 all. */
+ * other overlap. n = 0 succeeds, with null arrays too. What is wrong for all elements (a null array, the rounding, the
+ * denominator) is returned with statuses as without, before anything is written; *failed is untouched then, and at
+ * success. O(n). Example: muslin_length_add_n(cut, seams, 1000000, cut, NULL, NULL). Since 0.1 all. */
 MUSLIN_API muslin_status muslin_length_add_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
                                              muslin_status *statuses, size_t *failed);
 MUSLIN_API muslin_status muslin_length_subtract_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
@@ -104,31 +116,36 @@ MUSLIN_API muslin_status muslin_length_multiply_n(const muslin_len *a, const int
 MUSLIN_API muslin_status muslin_length_scale_n(const muslin_len *a, size_t n, int64_t numerator, int64_t denominator,
                                                const struct muslin_rounding_spec *rounding, muslin_len *out,
                                                muslin_status *statuses, size_t *failed);
-MUSLIN_API muslin_status muslin_length_snap_n(const muslin_len *a, size_t n, const struct muslin_rounding_spec *rounding,
-                                              muslin_len *out, muslin_status *statuses, size_t *failed);
+/* a[i], each brought to the grid. */
+MUSLIN_API muslin_status muslin_length_snap_n(const muslin_len *a, size_t n,
+                                              const struct muslin_rounding_spec *rounding, muslin_len *out,
+                                              muslin_status *statuses, size_t *failed);
 
 /* ---- irrational sizes ------------------------------------------------------------------------------------------ */
 
 /* Each is found by exact integer comparison and rounded once, in the caller's direction: the result is the correctly
- * rounded one. Inputs are 0 .. MUSLIN_SIZE_MAX (MUSLIN_ERR_RANGE). Source: geometry. Constant time. */
+ * rounded one. Inputs are 0 .. MUSLIN_SIZE_MAX (MUSLIN_ERR_RANGE); the other statuses are those of the rounding and of
+ * structs. Source: geometry. Constant time. */
 
 /* a x sqrt 2, the diagonal of a square. Example: a = 48768 (6 in), up to 1/8 in: 8 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_times_root2(muslin_len a, const struct muslin_rounding_spec *rounding,
                                                    struct muslin_rounded *out);
-/* a / sqrt 2, the side of a square with diagonal a. Since 0.1. */
+/* a / sqrt 2, the side of a square with diagonal a. Example: 12 in to the nearest 1/8 in is 8 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_over_root2(muslin_len a, const struct muslin_rounding_spec *rounding,
                                                   struct muslin_rounded *out);
-/* a x sqrt 3 / 2, the height of an equilateral triangle with side a. Since 0.1. */
+/* a x sqrt 3 / 2, the height of an equilateral triangle with side a. Example: 4 in to the nearest 1/8 in is 3 1/2 in.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_length_equilateral_height(muslin_len a, const struct muslin_rounding_spec *rounding,
                                                           struct muslin_rounded *out);
-/* 2 a / sqrt 3, the side of an equilateral triangle with height a. Since 0.1. */
+/* 2 a / sqrt 3, the side of an equilateral triangle with height a. Example: 6 in up to 1/8 in is 7 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_equilateral_side(muslin_len a, const struct muslin_rounding_spec *rounding,
                                                         struct muslin_rounded *out);
-/* sqrt(a x a + b x b). Since 0.1. */
+/* sqrt(a x a + b x b). Example: 3 in and 4 in give 5 in, exact. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_hypotenuse(muslin_len a, muslin_len b,
                                                   const struct muslin_rounding_spec *rounding,
                                                   struct muslin_rounded *out);
-/* The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61. Since 0.1. */
+/* The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61. Example: the area
+ * of 4 in x 9 in, 2 x 32512 x 73152, gives 48768, 6 in, exact. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_root_of_area(int64_t area, const struct muslin_rounding_spec *rounding,
                                                     struct muslin_rounded *out);
 
@@ -144,10 +161,10 @@ enum muslin_unit {
 };
 
 /* The length of one unit in ticks (exact for all six); 0 for anything else. Source: NIST Handbook 44, Appendix C.
- * Since 0.1. */
+ * Example: muslin_unit_ticks(MUSLIN_UNIT_YARD) gives 292608. Since 0.1. */
 MUSLIN_API muslin_len muslin_unit_ticks(int32_t unit);
 
-/* The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. Since 0.1. */
+/* The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. Never null. Since 0.1. */
 MUSLIN_API const char *muslin_unit_word(int32_t unit);
 
 struct muslin_parse_spec {
@@ -167,17 +184,17 @@ struct muslin_parsed {
     uint32_t flags;
     muslin_len value;
     int32_t exact; /* 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards */
-    int32_t unit;  /* the last unit named in the text, or the default */
+    int32_t unit;  /* of the last part, named or the default */
 };
 
 /* Reads one length from `length` bytes of UTF-8 text, which need not be terminated.
  *
  * Grammar:  [sign] part { part }, with blanks around and between. A part is a number and, except for a last or only
  *           part, a unit; units of several parts go from larger to smaller ("1 yd 4 1/2 in", "5' 6\""), and the sign
- *           holds for the whole.
- * Number:   whole "2", decimal "2.5" or ".5", fraction "5/8", mixed "2 1/2", "2-1/2", "2 (vulgar half)", with ASCII
- *           digits. The fraction may use / or U+2044 or U+2215; vulgar fractions are those of U+00BC..00BE and
- *           U+2150..215E, U+2189.
+ *           holds for the whole. A number without a unit takes the default one, and must be in its place in the order.
+ * Number:   whole "2", decimal "2.5" or ".5", fraction "5/8", mixed "2 1/2", "2-1/2", "2 (vulgar half)" with blanks,
+ *           one hyphen or, before a vulgar fraction, nothing between; with ASCII digits. The fraction may use / or
+ *           U+2044 or U+2215, without blanks; vulgar fractions are those of U+00BC..00BE and U+2150..215E, U+2189.
  * Sign:     + - or U+2212.
  * Unit:     in in. inch inches " U+2033 U+201D U+201C; ft ft. foot feet ' U+2032 U+2019 U+2018;
  *           yd yd. yds yds. yard yards; mm; cm; m; and millimetre(s), centimetre(s), metre(s) in both spellings;
@@ -188,10 +205,22 @@ struct muslin_parsed {
  * Values off the tick grid are rounded once, for the whole text, to the nearest tick, and reported as inexact.
  * spec null means MUSLIN_PARSE_SPEC_INIT.
  *
- * Statuses: MUSLIN_ERR_NULL; the struct statuses; MUSLIN_ERR_CHOICE (unit, decimal sign); MUSLIN_ERR_TEXT_EMPTY,
- * _SYNTAX, _TRAILING, _UNIT, _DECIMAL, _ZERO_DENOMINATOR, _ENCODING, each with place and length in *problem;
- * MUSLIN_ERR_OVERFLOW when the length, or a number in it, is too large. O(length). Example:
- *   muslin_length_parse("2 1/2", 5, NULL, &parsed, NULL) gives 20320. Since 0.1. */
+ * Statuses, those of the text with place and length in *problem:
+ *   MUSLIN_ERR_NULL (spec and problem may be null, and the text of length 0), the struct statuses, MUSLIN_ERR_CHOICE
+ *     (unit, decimal sign);
+ *   MUSLIN_ERR_TEXT_ENCODING: not UTF-8, looked for first and in the whole text; names one byte;
+ *   MUSLIN_ERR_TEXT_EMPTY: the text ends before its first number; length 0, at the end;
+ *   MUSLIN_ERR_TEXT_SYNTAX: no number where the first one, a denominator or decimals should stand; names what stands
+ *     there, length 0 at the end;
+ *   MUSLIN_ERR_TEXT_DECIMAL: the other decimal sign, at the start or right behind a number; names it;
+ *   MUSLIN_ERR_TEXT_UNIT: a word that is no unit, or a unit not smaller than the one before; names the word, or the
+ *     number whose default unit is out of order;
+ *   MUSLIN_ERR_TEXT_TRAILING: something more behind a whole length; names all the rest;
+ *   MUSLIN_ERR_TEXT_ZERO_DENOMINATOR: names the denominator;
+ *   MUSLIN_ERR_OVERFLOW: the length passes MUSLIN_LENGTH_MAX; or a number has more than 18 digits, zeros at its outer
+ *     ends not counted; or several parts have fractions of a tick whose common denominator passes 2^62 - 1. Names the
+ *     number.
+ * O(length). Example: muslin_length_parse("2 1/2", 5, NULL, &parsed, NULL) gives 20320. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_parse(const char *text, size_t length, const struct muslin_parse_spec *spec,
                                              struct muslin_parsed *out, struct muslin_problem *problem);
 
@@ -225,15 +254,16 @@ struct muslin_format_spec {
 MUSLIN_API muslin_status muslin_format_spec_init(struct muslin_format_spec *spec, uint32_t size);
 
 /* Writes the length as terminated text. *need (may be null) gets the bytes needed including the terminator; *exact
- * (may be null) gets 1 when the text says exactly this length. With cap 0 (buf may then be null) it only asks and
- * succeeds. If cap is too small: MUSLIN_ERR_BUFFER, and only *need is written. Promise: whenever *exact is 1, parsing
- * the text (with the same decimal sign, and the style's unit as default) gives the same length back, exact.
- * Minus zero is never shown. spec null means MUSLIN_FORMAT_SPEC_INIT.
- * Statuses: MUSLIN_ERR_NULL, the struct statuses, MUSLIN_ERR_RANGE (length beyond MUSLIN_LENGTH_MAX, denominator,
- * decimals), MUSLIN_ERR_CHOICE (style, direction, decimal sign), MUSLIN_ERR_BUFFER. The longest text is under 64
- * bytes. Example: 20320 gives "2 1/2 in". Since 0.1. */
-MUSLIN_API muslin_status muslin_length_format(muslin_len a, const struct muslin_format_spec *spec, char *buf, size_t cap,
-                                              size_t *need, int32_t *exact, struct muslin_problem *problem);
+ * (may be null) gets 1 when the text says exactly this length. With cap 0 (buf may then be null) it only asks: writes
+ * *need and *exact and succeeds. If cap is too small: MUSLIN_ERR_BUFFER, and only *need is written. Promise: whenever
+ * *exact is 1, parsing the text (with the same decimal sign, and the style's unit as default) gives the same length
+ * back, exact. Minus zero is never shown. spec null means MUSLIN_FORMAT_SPEC_INIT.
+ * Statuses: MUSLIN_ERR_NULL (buf, when cap is not 0), the struct statuses, MUSLIN_ERR_RANGE (length beyond
+ * MUSLIN_LENGTH_MAX; denominator and decimals, each checked in every style), MUSLIN_ERR_CHOICE (style, direction,
+ * decimal sign), MUSLIN_ERR_BUFFER. The longest text is under 64 bytes. Example: 20320 gives "2 1/2 in". Since 0.1. */
+MUSLIN_API muslin_status muslin_length_format(muslin_len a, const struct muslin_format_spec *spec, char *buf,
+                                              size_t cap, size_t *need, int32_t *exact,
+                                              struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }

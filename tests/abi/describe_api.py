@@ -20,7 +20,7 @@ import sys
 from pathlib import Path
 from typing import Any, Dict, List, Optional, Tuple
 
-from clang.cindex import Cursor, CursorKind, Diagnostic, Index, TranslationUnit, Type, TypeKind
+from clang.cindex import Cursor, CursorKind, Diagnostic, Index, TranslationUnit, Type, TypeKind  # type: ignore[import]
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 INCLUDE = ROOT / "include"

@@ -57,6 +57,10 @@ def as_object(members):
     return SimpleNamespace(**members)
 
 
+def differences(found, expected):
+    return {name: (found[name], expected[name]) for name in expected if found[name] != expected[name]}
+
+
 def agree(asked, modelled):
     """The library must answer what the model answers, or fail for a reason that the model sees too."""
     try:
@@ -65,10 +69,11 @@ def agree(asked, modelled):
         try:
             found = asked()
         except Failed as failed:
-            assert failed.status in refused.statuses, f"{failed.status}, not one of {sorted(refused.statuses)}"
+            assert failed.status.name in refused.statuses, f"{failed.status.name}, not one of {sorted(refused.statuses)}"
             return
         raise AssertionError(f"answered {found} instead of {sorted(refused.statuses)}") from None
     found = asked()
     if isinstance(expected, dict):
         found = {name: found[name] for name in expected}
-    assert found == expected
+        assert found == expected, f"(library, model): {differences(found, expected)}"
+    assert found == expected, f"library {found}, model {expected}"

@@ -6,7 +6,7 @@ SPDX-License-Identifier: MIT
 from hypothesis import given
 from hypothesis import strategies as st
 
-from asking import ask, ask_rows, batting_packages
+from asking import Failed, ask
 from muslin_model import backing as model_backing
 from muslin_model import finishing as model
 from muslin_model.base import SIZE_MAX
@@ -17,7 +17,7 @@ from requests import agree, as_object, choices, counts, few, mostly, requests, s
                 turn_under=small_sizes, binding_cut=mostly(st.just(0), sizes, st.integers(0, 40000), rarely=[1]),
                 uneven_limit=small_sizes))
 def test_the_width_of_a_binding(spec):
-    agree(lambda: ask("muslin_binding_measure", spec)[0], lambda: model.binding_measure(as_object(spec)))
+    agree(lambda: ask("binding_measure", spec), lambda: model.binding_measure(as_object(spec)))
 
 
 @given(requests(perimeter=mostly(st.just(0), sizes, rarely=[1, 4 * SIZE_MAX, 4 * SIZE_MAX + 1, -1]),
@@ -25,7 +25,7 @@ def test_the_width_of_a_binding(spec):
                 binding_cut=sizes, strip_length=sizes, allowance=seams, step=sizes, spare_strips=few,
                 join=choices(4)))
 def test_the_length_of_a_binding(spec):
-    agree(lambda: ask("muslin_binding_plan", spec)[0], lambda: model.binding_plan(as_object(spec)))
+    agree(lambda: ask("binding_plan", spec), lambda: model.binding_plan(as_object(spec)))
 
 
 strip_cuts = mostly(st.integers(8, 32).map(lambda n: n * 1016), sizes, rarely=[1, 0])
@@ -34,14 +34,14 @@ bias = requests(width=sizes, length=sizes, strip_cut=strip_cuts, allowance=seams
 
 @given(bias, st.booleans())
 def test_a_bias_tube(spec, blunt):
-    agree(lambda: ask("muslin_bias_tube", dict(spec, flags=int(blunt)))[0],
+    agree(lambda: ask("bias_tube", dict(spec, blunt_ends=blunt)),
           lambda: model.bias_tube(as_object(spec), blunt))
 
 
 @given(bias, st.booleans(), st.booleans())
 def test_bias_strips(spec, blunt, whole):
     spec["length"] = 0 if whole else spec["width"]
-    agree(lambda: ask("muslin_bias_strips", dict(spec, flags=int(blunt)))[0],
+    agree(lambda: ask("bias_strips", dict(spec, blunt_ends=blunt)),
           lambda: model.bias_strips(as_object(spec), blunt))
 
 
@@ -50,7 +50,7 @@ def test_bias_strips(spec, blunt, whole):
                               "tolerance": mostly(st.just(0), rarely=[1]),
                               "direction": mostly(st.just(1), rarely=[2, 3, 0, 4])}))
 def test_the_least_square_for_bias(spec, blunt, rounding):
-    agree(lambda: ask("muslin_bias_least_square", dict(spec, flags=int(blunt)), rounding)[0],
+    agree(lambda: ask("bias_least_square", dict(spec, blunt_ends=blunt), rounding),
           lambda: model.bias_least_square(as_object(spec), as_object(rounding), blunt))
 
 
@@ -61,7 +61,12 @@ def test_the_least_square_for_bias_by_trying_them_in_turn(wanted, width, allowan
         side += grid
     spec = {"wanted": wanted, "strip_cut": width, "allowance": allowance}
     rounding = {"grid": grid, "tolerance": 0, "direction": 1}
-    assert ask("muslin_bias_least_square", spec, rounding)[0]["square"] == side
+    assert ask("bias_least_square", spec, rounding)["square"] == side
+
+
+def batting_packages():
+    rows = [ask("reference_row", 1, number) for number in range(ask("reference_count", 1))]
+    return [(row["width"], row["length"]) for row in rows]
 
 
 margins = mostly(st.integers(0, 8).map(lambda n: n * 8128), small_sizes, rarely=[0, -1])
@@ -70,7 +75,7 @@ margins = mostly(st.integers(0, 8).map(lambda n: n * 8128), small_sizes, rarely=
 @given(requests(quilt_width=sizes, quilt_length=sizes, margin_left=margins, margin_right=margins, margin_top=margins,
                 margin_bottom=margins, roll_width=mostly(st.just(0), sizes, rarely=[1])), st.booleans())
 def test_batting(spec, fixed):
-    agree(lambda: ask("muslin_batting_plan", dict(spec, flags=int(fixed)))[0],
+    agree(lambda: ask("batting_plan", dict(spec, fixed=fixed)),
           lambda: model.batting(as_object(spec), batting_packages(), fixed))
 
 
@@ -79,7 +84,7 @@ def test_batting(spec, fixed):
                 label_width=small_sizes, label_height=small_sizes, corner_triangle=small_sizes,
                 corners=mostly(st.integers(0, 4), rarely=[5, -1])))
 def test_what_hangs_on_the_back(spec):
-    agree(lambda: ask("muslin_hanging_plan", spec)[0], lambda: model.hanging(as_object(spec)))
+    agree(lambda: ask("hanging_plan", spec), lambda: model.hanging(as_object(spec)))
 
 
 backings = requests(quilt_width=sizes, quilt_length=sizes, margin_left=margins, margin_right=margins,
@@ -93,7 +98,7 @@ backings = requests(quilt_width=sizes, quilt_length=sizes, margin_left=margins, 
 
 def rows_as_modelled(spec, by_panel):
     """The library's rows, in the model's words: None for a layout that cannot serve."""
-    rows = ask_rows("muslin_backing_layouts", dict(spec, flags=int(by_panel)))
+    rows = ask("backing_layouts", dict(spec, round_panels=by_panel))
     expected = model_backing.layouts(as_object(spec), by_panel)
     assert [row["layout"] for row in rows] == list(model_backing.LAYOUTS)
     return [{name: row[name] for name in want} if want and row["possible"] else row["possible"] and row
@@ -109,13 +114,13 @@ def test_all_backing_layouts(spec, by_panel):
 @given(backings)
 def test_the_panels_of_a_layout_add_up_to_it(spec):
     try:
-        rows = ask_rows("muslin_backing_layouts", spec)
-    except Exception:  # refusals are the matter of the test above
+        rows = ask("backing_layouts", spec)
+    except Failed:  # the matter of the test above
         return
     for row in rows:
         if not row["possible"]:
             continue
-        panels = ask_rows("muslin_backing_panels", spec, row["layout"])
+        panels = ask("backing_panels", row["layout"], spec)
         insert_role, seam = 5, 2 * spec["seam"]
         widths = [panel["cut_length"] if panel["role"] == insert_role else panel["cut_width"] for panel in panels]
         joined = row["joined_length"] if row["turned"] else row["joined_width"]

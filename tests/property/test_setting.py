@@ -17,30 +17,30 @@ from requests import agree, as_object, choices, counts, few, mostly, requests, s
 def test_a_straight_setting(spec, square):
     if square:
         spec["block_height"] = spec["block_width"]
-    agree(lambda: ask("muslin_setting_straight", spec)[0], lambda: model.straight(as_object(spec)))
+    agree(lambda: ask("setting_straight", spec), lambda: model.straight(as_object(spec)))
 
 
 @given(choices(3), counts, counts)
 def test_how_far_a_block_is_turned(turning, column, row):
-    agree(lambda: ask("muslin_setting_turn", turning, column, row)[0], lambda: model.turn(turning, column, row))
+    agree(lambda: ask("setting_turn", turning, column, row), lambda: model.turn(turning, column, row))
 
 
 @given(st.integers(1, 9), st.integers(1, 9), st.integers(1, 3))
 def test_as_many_blocks_are_turned_as_their_turns_say(columns, rows, turning):
     spec = {"block_width": 8128, "block_height": 8128, "columns": columns, "rows": rows, "turning": turning}
-    turned = sum(ask("muslin_setting_turn", turning, column, row)[0] != 0
+    turned = sum(ask("setting_turn", turning, column, row) != 0
                  for column in range(columns) for row in range(rows))
-    assert ask("muslin_setting_straight", spec)[0]["turned"] == turned
+    assert ask("setting_straight", spec)["turned"] == turned
 
 
 @given(requests(segment_cut=sizes, set_unfinished=sizes, segments=few, allowance=seams, take_up=take_ups))
 def test_a_block_of_segments(spec):
-    agree(lambda: ask("muslin_block_from_segments", spec)[0], lambda: model.block(as_object(spec)))
+    agree(lambda: ask("block_from_segments", spec), lambda: model.block(as_object(spec)))
 
 
 @given(choices(4), sizes, seams)
 def test_what_a_join_loses(join, strip_cut, allowance):
-    agree(lambda: ask("muslin_join_loss", join, strip_cut, allowance)[0],
+    agree(lambda: ask("join_loss", join, strip_cut, allowance),
           lambda: model.join_loss(join, strip_cut, allowance))
 
 
@@ -48,12 +48,12 @@ def test_what_a_join_loses(join, strip_cut, allowance):
                               rarely=[0, LENGTH_MAX // 2, LENGTH_MAX // 2 + 1, -1]),
                 strip_length=sizes, strip_cut=sizes, allowance=seams, join=choices(4)))
 def test_a_run_of_strips(spec):
-    agree(lambda: ask("muslin_run_plan", spec)[0], lambda: model.run(as_object(spec)))
+    agree(lambda: ask("run_plan", spec), lambda: model.run(as_object(spec)))
 
 
 @given(requests(unfinished_width=sizes, unfinished_length=sizes, finished_border=mostly(small_sizes, sizes, rarely=[1]),
                 allowance=seams, take_up=take_ups, usable_width=sizes, mitre_extra=small_sizes, style=choices(4),
                 join=choices(4)), st.booleans())
 def test_a_border(spec, lengthwise):
-    agree(lambda: ask("muslin_border_plan", dict(spec, flags=int(lengthwise)))[0],
+    agree(lambda: ask("border_plan", dict(spec, lengthwise=lengthwise)),
           lambda: model.border(as_object(spec), lengthwise))

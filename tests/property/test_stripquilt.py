@@ -8,7 +8,7 @@ from collections import Counter
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from asking import Failed, ask, ask_rows
+from asking import Failed, ask
 from muslin_model import stripquilt as model
 from requests import agree, as_object, choices, mostly, requests, seams, sizes, small_sizes, take_ups
 
@@ -29,7 +29,7 @@ wishes = requests(
 
 @given(wishes, st.booleans())
 def test_the_counts_and_sizes_of_a_plan(spec, one_end):
-    agree(lambda: ask("muslin_stripquilt_plan", dict(spec, flags=int(one_end)))[0],
+    agree(lambda: ask("stripquilt_plan", dict(spec, from_one_end=one_end)),
           lambda: model.plan(as_object(spec), one_end))
 
 
@@ -41,11 +41,11 @@ plausible = requests(strips=st.integers(6, 120), strips_per_set=st.integers(1, 6
 
 def planned(spec):
     try:
-        plan = ask("muslin_stripquilt_plan", spec)[0]
+        plan = ask("stripquilt_plan", spec)
     except Failed as failed:
-        assume(failed.status not in ("ERR_NOT_ENOUGH", "ERR_NO_YIELD", "ERR_NOT_SQUARE"))
+        assume(failed.status.name not in ("ERR_NOT_ENOUGH", "ERR_NO_YIELD", "ERR_NOT_SQUARE"))
         raise
-    return plan, ask_rows("muslin_stripquilt_groups", spec)
+    return plan, ask("stripquilt_groups", spec)
 
 
 def sets_of(group):
@@ -83,7 +83,7 @@ def test_no_block_repeats_a_set_unless_the_sets_are_too_few(spec):
 @given(plausible)
 def test_pressing_and_turning_make_every_join_nest_or_name_it(spec):
     plan, groups = planned(spec)
-    pressing = {number: ask("muslin_stripquilt_pressing", spec, number)[0] for number in range(1, plan["sets"] + 1)}
+    pressing = {number: ask("stripquilt_pressing", number, spec)["pressing"] for number in range(1, plan["sets"] + 1)}
     assert set(pressing.values()) <= {1, 2}
     turned = unnested = 0
     for group in groups:

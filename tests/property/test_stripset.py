@@ -6,7 +6,7 @@ SPDX-License-Identifier: MIT
 from hypothesis import given
 from hypothesis import strategies as st
 
-from asking import ask, ask_prints
+from asking import ask
 from muslin_model import stripset as model
 from requests import agree, as_object, counts, few, mostly, requests, sizes, small_sizes
 
@@ -18,7 +18,7 @@ yields = requests(usable_length=mostly(st.integers(30 * 8, 45 * 8).map(lambda n:
 
 @given(yields, st.booleans())
 def test_the_yield_of_a_set(spec, one_end):
-    agree(lambda: ask("muslin_stripset_yield", dict(spec, flags=int(one_end)))[0],
+    agree(lambda: ask("stripset_yield", dict(spec, from_one_end=one_end)),
           lambda: model.yield_of(as_object(spec), one_end))
 
 
@@ -36,27 +36,31 @@ def test_the_yield_of_a_small_strip_by_cutting_it(length, cut, trim, loss, every
         used += squaring + cut
         taken += 1
     spec = {"usable_length": length, "segment_cut": cut, "end_trim": trim, "resquare_loss": loss,
-            "resquare_every": every, "fold_clear": clear, "flags": int(one_end)}
-    assert ask("muslin_stripset_yield", spec)[0]["segments"] == taken * (1 if one_end else 2)
+            "resquare_every": every, "fold_clear": clear, "from_one_end": one_end}
+    assert ask("stripset_yield", spec)["segments"] == taken * (1 if one_end else 2)
 
 
 @given(st.lists(sizes, min_size=1, max_size=6))
 def test_the_shortest_strip(lengths):
-    agree(lambda: tuple(ask("muslin_stripset_shortest", lengths, len(lengths))), lambda: model.shortest(lengths))
+    agree(lambda: tuple(ask("stripset_shortest", lengths).values()), lambda: model.shortest(lengths))
 
 
 @given(requests(segments=counts, segments_per_set=few, strips_per_set=few,
                 strips_per_bundle=mostly(st.just(0), counts, rarely=[1]), strip_cut=sizes))
 def test_from_wishes_to_strips(spec):
-    agree(lambda: ask("muslin_stripset_need", spec)[0], lambda: model.need(as_object(spec)))
+    agree(lambda: ask("stripset_need", spec), lambda: model.need(as_object(spec)))
 
 
 @given(requests(strips=counts, strips_per_set=few, segments_per_set=few, segments_per_block=few, blocks_per_top=few))
 def test_from_a_bundle_to_tops(spec):
-    agree(lambda: ask("muslin_stripset_harvest", spec)[0], lambda: model.harvest(as_object(spec)))
+    agree(lambda: ask("stripset_harvest", spec), lambda: model.harvest(as_object(spec)))
 
 
 @given(st.lists(st.tuples(counts, mostly(st.integers(0, 3), counts, rarely=[0])), max_size=5),
        mostly(st.just(0), counts, rarely=[1]))
 def test_sets_with_different_prints(rows, wanted):
-    agree(lambda: ask_prints(rows, wanted), lambda: model.prints(rows, wanted))
+    def asked():
+        found = ask("stripset_prints", [{"in_hand": in_hand, "per_set": per_set} for in_hand, per_set in rows], wanted)
+        return found["sets"], found["scarcest"], [row["left"] for row in found["rows"]]
+
+    agree(asked, lambda: model.prints(rows, wanted))

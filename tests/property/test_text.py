@@ -3,17 +3,20 @@
 SPDX-License-Identifier: MIT
 """
 
-from hypothesis import assume, given
+from fractions import Fraction
+
+from hypothesis import given
 from hypothesis import strategies as st
 
-from asking import ask, ask_text
+from asking import ask, ask_bytes
 from muslin_model import text as model
 from muslin_model.base import LENGTH_MAX
 from requests import agree, as_object, choices, lengths
 
 BLANKS = st.sampled_from(["", " ", "  ", "\t", "\u00a0", "\u202f", "\u2009"])
 SLASHES = st.sampled_from("/\u2044\u2215")
-DIGITS = st.one_of(st.integers(0, 120).map(str), st.integers(0, 10**9).map(str), st.just("007"))
+DIGITS = st.one_of(st.integers(0, 120).map(str), st.integers(0, 10**9).map(str),
+                   st.sampled_from(["007", "9" * 18, "9" * 19, "0" * 30, "500" + "0" * 20]))
 SOME_BLANKS = BLANKS.map(lambda blank: blank or " ")
 VULGAR = st.sampled_from(sorted(model.VULGAR))
 UNITS = st.sampled_from(sorted(model.UNIT_OF))
@@ -42,8 +45,7 @@ alphabet = st.text("0123456789 /-+.,'\"inftydcmM\u00bd\u2044\u2212\u2033\u00a0\u
 
 
 def same_reading(data, unit, sign):
-    agree(lambda: ask("muslin_length_parse", data, len(data), {"default_unit": unit, "decimal_sign": ord(sign)})[0],
-          lambda: model.parse(data, unit, sign))
+    agree(lambda: ask_bytes(data, unit, ord(sign)), lambda: model.parse(data, unit, sign))
 
 
 @given(signs.flatmap(lambda sign: st.tuples(st.just(sign), texts(sign))), st.integers(1, 6))
@@ -78,19 +80,26 @@ styles = st.fixed_dictionaries({
 
 @given(lengths, styles, st.booleans(), st.booleans())
 def test_a_length_is_written_as_its_style_says(length, style, unicode, bare):
-    flags = unicode + 2 * bare
-    agree(lambda: ask_text("muslin_length_format", length, dict(style, flags=flags)),
+    agree(lambda: tuple(ask("length_format", length, dict(style, unicode=unicode, bare=bare)).values()),
           lambda: model.format_length(length, as_object(style), unicode, bare))
 
 
-@given(st.integers(-LENGTH_MAX, LENGTH_MAX) | st.integers(-10**6, 10**6) | st.integers(-10**4, 10**4).map(lambda n: n * 127),
-       st.integers(1, 5), st.integers(1, 64), st.integers(0, 6), signs, st.booleans(), st.booleans())
-def test_an_exact_text_reads_back_as_the_same_length(length, style, denominator, decimals, sign, unicode, bare):
-    spec = {"style": style, "denominator": denominator, "decimals": decimals, "decimal_sign": ord(sign),
-            "flags": unicode + 2 * bare}
-    text, exact = ask_text("muslin_length_format", length, spec)
-    assume(exact)
-    data = text.encode()
-    unit = model.STYLE_UNIT[style]
-    read = ask("muslin_length_parse", data, len(data), {"default_unit": unit, "decimal_sign": ord(sign)})[0]
-    assert (read["value"], read["exact"]) == (length, 1)
+@st.composite
+def shown_exactly(draw):
+    """A style, and a length on its grid."""
+    style = draw(st.integers(1, 5))
+    spec = {"style": style, "denominator": draw(st.integers(1, 64)), "decimals": draw(st.integers(0, 6)),
+            "decimal_sign": ord(draw(signs)), "unicode": draw(st.booleans()), "bare": draw(st.booleans())}
+    below = spec["denominator"] if style in (model.INCH_FRACTION, model.YARD_FRACTION) else 10 ** spec["decimals"]
+    step = Fraction(model.TICKS[model.STYLE_UNIT[style]], below).numerator
+    most = LENGTH_MAX // step
+    return spec, step * draw(st.integers(-1000, 1000) | st.integers(-most, most))
+
+
+@given(shown_exactly())
+def test_an_exact_text_reads_back_as_the_same_length(question):
+    spec, length = question
+    written = ask("length_format", length, spec)
+    reading = {"default_unit": model.STYLE_UNIT[spec["style"]], "decimal_sign": spec["decimal_sign"]}
+    read = ask("length_parse", written["text"], reading)
+    assert (written["exact"], read["value"], read["exact"]) == (1, length, 1)

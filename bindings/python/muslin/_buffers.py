@@ -9,6 +9,8 @@ from array import array
 from typing import Any, Iterable, List, Optional, Tuple, Union
 
 from ._length import LengthLike, ticks_of
+from ._library import library
+from ._problem import error_of
 
 
 Buffer = Any
@@ -47,7 +49,7 @@ class Numbers:
         self.end = self.first + view.nbytes
 
 
-def lengths(values: Lengths, name: str) -> Numbers:
+def gathered(values: Lengths, name: str) -> Numbers:
     """Lengths for a call that only reads them."""
     try:
         return Numbers(memoryview(values), name, 64)  # type: ignore[arg-type]
@@ -83,3 +85,9 @@ def statuses_of(statuses: Optional[Buffer], out: Numbers) -> Any:
     return numbers.numbers
 
 
+def elementwise(name: str, *arguments: object) -> None:
+    """Calls an array form. Without statuses it stops at the first element that fails, and the exception says where."""
+    failed = ctypes.c_size_t()
+    status = getattr(library, name)(*arguments, ctypes.byref(failed))
+    if status != 0:
+        raise error_of(status, at=failed.value)

@@ -3,7 +3,7 @@
 import ctypes
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Any, NamedTuple, Optional, Union
+from typing import Optional, Union, overload
 
 from . import _api
 from ._library import library
@@ -16,7 +16,8 @@ class InexactError(ValueError):
     """The exact answer is no whole number of ticks, and no rounding was asked for."""
 
 
-class Formatted(NamedTuple):
+@dataclass(frozen=True)
+class Formatted:
     """A length as text, and whether the text says exactly that length."""
 
     text: str
@@ -163,7 +164,9 @@ class Length:
 
     def __radd__(self, other: int) -> "Length":
         """Only 0 + length, so that sum() works."""
-        return self if isinstance(other, int) and other == 0 else NotImplemented
+        if not isinstance(other, int) or other != 0:
+            return NotImplemented
+        return self
 
     def __sub__(self, other: "Length") -> "Length":
         if not isinstance(other, Length):
@@ -188,7 +191,13 @@ class Length:
 
     __rmul__ = __mul__
 
-    def __truediv__(self, divisor: Any) -> Any:
+    @overload
+    def __truediv__(self, divisor: "Length") -> Fraction: ...
+
+    @overload
+    def __truediv__(self, divisor: Union[int, Fraction]) -> "Length": ...
+
+    def __truediv__(self, divisor: object) -> object:
         """Over a number: the exact Length. Over a Length: a Fraction."""
         if isinstance(divisor, Length):
             return Fraction(self.ticks, divisor.ticks)
@@ -198,11 +207,15 @@ class Length:
 
     def __floordiv__(self, divisor: "Length") -> int:
         """How many whole times another length goes into this one."""
-        return self.ticks // divisor.ticks if isinstance(divisor, Length) else NotImplemented
+        if not isinstance(divisor, Length):
+            return NotImplemented
+        return self.ticks // divisor.ticks
 
     def __mod__(self, divisor: "Length") -> "Length":
         """What is left over then."""
-        return Length(self.ticks % divisor.ticks) if isinstance(divisor, Length) else NotImplemented
+        if not isinstance(divisor, Length):
+            return NotImplemented
+        return Length(self.ticks % divisor.ticks)
 
     def __bool__(self) -> bool:
         return self.ticks != 0
@@ -211,7 +224,8 @@ class Length:
         """ratio x the length, rounded once to a tick. Without a rounding the answer must be exact."""
         if not isinstance(ratio, (int, Fraction)):
             raise TypeError(f"ratio must be a Fraction or a whole number, not {type(ratio).__name__}")
-        out = self._rounded("muslin_length_scale", Length(1), rounding or Direction.NEAREST, Length(0),
+        direction = Direction.NEAREST if rounding is None else rounding
+        out = self._rounded("muslin_length_scale", Length(1), direction, Length(0),
                             whole(ratio.numerator, "numerator"), whole(ratio.denominator, "denominator"))
         if rounding is None and not out.exact:
             raise InexactError(f"{self} x {ratio} is no whole number of ticks (1/{TICKS_PER_INCH} in): say how to "

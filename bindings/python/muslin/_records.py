@@ -4,6 +4,7 @@ import ctypes
 from dataclasses import replace
 from typing import Any, Callable, ClassVar, Iterable, List, Optional, Tuple, Type, TypeVar
 
+from ._length import Formatted
 from ._problem import call, call_telling
 from ._values import new
 from .constants import Warning
@@ -64,3 +65,12 @@ def asked(name: str, kind: Type[ctypes.Structure], read: Callable[[Any], Any], *
 def warnings_in(bits: int) -> Tuple[Warning, ...]:
     """A sum of warnings, one by one."""
     return tuple(Warning(1 << bit) for bit in range(32) if bits >> bit & 1)
+
+
+def text_out(name: str, *arguments: object) -> Formatted:
+    """Asks how long a text will be, then has it written."""
+    need, exact = ctypes.c_size_t(), ctypes.c_int32()
+    call_telling(name, *arguments, None, 0, ctypes.byref(need), None)
+    buffer = ctypes.create_string_buffer(need.value)
+    call_telling(name, *arguments, buffer, need.value, None, ctypes.byref(exact))
+    return Formatted(buffer.value.decode("utf-8"), bool(exact.value))

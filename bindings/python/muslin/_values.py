@@ -21,13 +21,14 @@ class Choice(IntEnum):
         return unknown
 
 
-def whole(value: SupportsIndex, name: str, bits: int = 64) -> int:
-    """A whole number that fits `bits` bits with a sign. Floats are refused."""
+def whole(value: SupportsIndex, name: str, bits: int = 64, signed: bool = True) -> int:
+    """A whole number that fits `bits` bits. Floats are refused."""
     try:
         number = operator.index(value)
     except TypeError:
         raise TypeError(f"{name} must be a whole number, not {type(value).__name__}") from None
-    if not -(1 << (bits - 1)) <= number < 1 << (bits - 1):
+    least = -(1 << (bits - 1)) if signed else 0
+    if not least <= number < least + (1 << bits):
         raise OverflowError(f"{name} is {number}, which does not fit {bits} bits")
     return number
 

@@ -5,6 +5,7 @@ SPDX-License-Identifier: MIT
 
 import re
 from fractions import Fraction
+from math import lcm
 
 from .base import DOWN, LENGTH_MAX, NEAREST, UP, Refused, Wants, grid_point, nearest
 
@@ -36,20 +37,39 @@ NUMBER = (f"(?:(?:(?P<whole>[0-9]+)(?:{BLANK}+|-))?(?P<above>[0-9]+)[/\u2044\u22
 UNIT = "(?P<unit>(?:(?i:in|ft|yds?)\\.|[A-Za-z]+(?![A-Za-z])|[\"'\u2033\u201d\u201c\u2032\u2019\u2018])?)"
 
 
+def number(digits):
+    if len((digits or "").lstrip("0")) > DIGITS_MAX:
+        raise Refused("ERR_OVERFLOW")
+    return int(digits or "0")
+
+
 def value_of(match):
     if match["vulgar"]:
-        return int(match["vulgar_whole"] or 0) + Fraction(*VULGAR[match["vulgar"]])
+        return number(match["vulgar_whole"]) + Fraction(*VULGAR[match["vulgar"]])
     if match["above"]:
-        if int(match["below"]) == 0:
+        whole, above, below = number(match["whole"]), number(match["above"]), number(match["below"])
+        if below == 0:
             raise Refused("ERR_TEXT_ZERO_DENOMINATOR")
-        return int(match["whole"] or 0) + Fraction(int(match["above"]), int(match["below"]))
+        return whole + Fraction(above, below)
     if match["after"]:
-        return int(match["before"] or 0) + Fraction(int(match["after"]), 10 ** len(match["after"]))
-    return Fraction(int(match["plain"]))
+        after = match["after"].rstrip("0")
+        if len(after) > DIGITS_MAX:
+            raise Refused("ERR_OVERFLOW")
+        return number(match["before"]) + Fraction(int(after or "0"), 10 ** len(after))
+    return Fraction(number(match["plain"]))
 
 
+DIGITS_MAX = 18
 TEXT_STATUSES = ("ERR_TEXT_EMPTY", "ERR_TEXT_SYNTAX", "ERR_TEXT_TRAILING", "ERR_TEXT_UNIT", "ERR_TEXT_DECIMAL",
                  "ERR_TEXT_ZERO_DENOMINATOR", "ERR_TEXT_ENCODING", "ERR_OVERFLOW")
+
+
+def in_ticks(match, unit, before):
+    """One part in ticks; its fraction must have a common denominator with the parts before."""
+    value = value_of(match) * TICKS[unit]
+    if lcm(value.denominator, before.denominator) > LENGTH_MAX or (before + value).__floor__() > LENGTH_MAX:
+        raise Refused("ERR_OVERFLOW")
+    return value
 
 
 def parse(data, default_unit=INCH, decimal_sign="."):
@@ -73,7 +93,7 @@ def parse(data, default_unit=INCH, decimal_sign="."):
             raise Refused(*TEXT_STATUSES)
         if last_ticks is not None and TICKS[unit] >= last_ticks:
             raise Refused(*TEXT_STATUSES)
-        total += value_of(match) * TICKS[unit]
+        total += in_ticks(match, unit, total)
         at, last_ticks, last_unit = match.end(), TICKS[unit], unit
     if last_ticks is None:
         raise Refused(*TEXT_STATUSES)

@@ -1,0 +1,725 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: MIT
+"""Writes the parts of the package that follow from the API.
+
+    generate.py            writes muslin/_api.py, constants.py, errors.py, records.py and calls.py
+    generate.py --check    exits 1 and names the files that are not current
+
+What is written follows from lib/abi/api.json; only the words of docstrings and comments come from the headers.
+"""
+import builtins
+import json
+import re
+import sys
+import textwrap
+from fractions import Fraction
+from pathlib import Path
+from typing import Any, Dict, Iterable, List, NamedTuple, Optional, Tuple
+
+HERE = Path(__file__).resolve().parent
+ROOT = HERE.parent.parent
+PACKAGE = HERE / "muslin"
+INCLUDE = ROOT / "include" / "muslin"
+
+WIDTH = 120
+Record = Dict[str, Any]
+
+C_TYPES = {"char": "ctypes.c_char", "int32_t": "ctypes.c_int32", "uint32_t": "ctypes.c_uint32",
+           "int64_t": "ctypes.c_int64", "muslin_len": "ctypes.c_int64", "muslin_status": "ctypes.c_int32",
+           "size_t": "ctypes.c_size_t", "void": "None"}
+BITS = {"int32_t": "32", "muslin_status": "32", "uint32_t": "32, signed=False", "int64_t": "64"}
+
+# Arguments whose enum does not carry their own name.
+ARGUMENT_ENUMS = {"layout": "muslin_backing_layout_kind", "align": "muslin_edge"}
+# Integer outputs that are truth values.
+TRUTHS = {"allowed", "exact"}
+# Members that hold one character.
+SIGNS = {"decimal_sign"}
+# Enums for whose members the library has words.
+WORDS = {"muslin_status_code": [("sentence", "muslin_status_sentence")],
+         "muslin_argument": [("words", "muslin_argument_name")],
+         "muslin_warning": [("sentence", "muslin_warning_sentence")],
+         "muslin_unit": [("word", "muslin_unit_word")]}
+
+HEAD = '''# SPDX-License-Identifier: MIT
+"""{about}
+
+Written by generate.py from lib/abi/api.json: change that, not this file.
+"""
+'''
+
+
+# ---- names ----------------------------------------------------------------------------------------------------------
+
+def without_prefix(name: str) -> str:
+    return re.sub(r"^(struct )?(muslin|MUSLIN)_", "", name)
+
+
+def camel(name: str) -> str:
+    """muslin_border_style -> BorderStyle"""
+    return "".join(word.capitalize() for word in without_prefix(name).split("_"))
+
+
+def enum_class(name: str) -> str:
+    return camel(re.sub(r"_code$", "", name))
+
+
+def enum_members(enum: Record) -> List[Tuple[str, str, int]]:
+    """(C name, Python name, value): MUSLIN_EDGE_STRAIGHT is Edge.STRAIGHT."""
+    names = list(enum["values"])
+    shared = "_".join(names[0].split("_")[:2]) + "_"
+    prefix = shared if all(name.startswith(shared) for name in names) else "MUSLIN_"
+    return [(name, name[len(prefix):], value) for name, value in enum["values"].items()]
+
+
+def flag_keyword(flag: str) -> str:
+    """MUSLIN_YIELD_FROM_ONE_END -> from_one_end"""
+    return "_".join(flag.split("_")[2:]).lower()
+
+
+def error_class(status: str) -> str:
+    return camel(status.replace("MUSLIN_ERR_", "").lower()) + "Error"
+
+
+# ---- the headers' words ---------------------------------------------------------------------------------------------
+
+def plain(comment: str) -> str:
+    """A comment as one line of plain words."""
+    lines = [re.sub(r"^\s*\* ?", "", line) for line in comment.split("\n")]
+    return re.sub(r"\s+", " ", re.sub(r"\*(\w)", r"\1", " ".join(lines))).strip()
+
+
+def first_sentence(comment: str) -> str:
+    return re.split(r"(?<=[^.]\.)\s", plain(comment), maxsplit=1)[0]
+
+
+class Words:
+    """What the headers say beside and before declarations."""
+
+    def __init__(self, api: Record) -> None:
+        self.before: Dict[str, str] = {}
+        self.beside: Dict[str, str] = {}
+        for header in api["headers"]:
+            self.read((INCLUDE / header).read_text(encoding="utf-8"))
+
+    def read(self, text: str) -> None:
+        for found in re.finditer(r"^MUSLIN_API [\w* ]*?\*?(muslin_\w+)\(|^struct (muslin_\w+) \{", text, re.M):
+            name = found.group(1) or found.group(2)
+            comment = self.comment_before(text[:found.start()].rstrip())
+            if comment:
+                self.before[name] = comment
+            if found.group(2):
+                self.read_members(name, text[found.end():text.index("\n};", found.end())])
+        for found in re.finditer(r"^    (MUSLIN_\w+) = [^,\n]*?,? *(/\*.*?\*/)$", text, re.M | re.S):
+            if "\n" not in found.group(0).split("/*")[0]:
+                self.beside[found.group(1)] = plain(found.group(2)[2:-2])
+
+    @staticmethod
+    def comment_before(text: str) -> str:
+        """The comment that ends a text, unless it is a section's title."""
+        if not text.endswith("*/"):
+            return ""
+        comment = text[text.rindex("/*") + 2:-2]
+        return "" if comment.startswith(" ----") else comment
+
+    def read_members(self, struct: str, body: str) -> None:
+        for found in re.finditer(r"^    [^/\n]*?(\w+)(?:\[\w+\])?;[ ]*/\*(.*?)\*/", body, re.M | re.S):
+            self.beside[f"{struct}.{found.group(1)}"] = plain(found.group(2))
+
+
+# ---- the API, read for Python ---------------------------------------------------------------------------------------
+
+def inches(ticks: int) -> str:
+    """40 in, 2 1/2 in; ticks where 1/64 in does not suffice."""
+    exact = Fraction(ticks, 8128)
+    if 64 % exact.denominator:
+        return f"{ticks} ticks"
+    whole, part = divmod(exact, 1)
+    return (str(whole) if not part else f"{whole} {part}" if whole else str(part)) + " in"
+
+
+class Member(NamedTuple):
+    """A member of a struct as Python sees it."""
+
+    name: str
+    kind: str    # length, number, truth, enum, sign, warnings, numbers, flag
+    detail: str  # the enum's class, or the flag's constant
+
+    def given(self) -> str:
+        """Its type where it is asked for."""
+        return {"length": "LengthLike", "number": "int", "truth": "bool", "sign": "str",
+                "flag": "bool"}.get(self.kind, self.detail)
+
+    def answered(self) -> str:
+        """Its type in a result."""
+        return {"length": "Length", "number": "int", "truth": "bool", "warnings": "Tuple[Warning, ...]",
+                "numbers": "Tuple[int, ...]"}.get(self.kind, self.detail)
+
+    def read(self) -> str:
+        value = f"struct.{self.name}"
+        return {"length": f"Length({value})", "number": f"int({value})", "truth": f"bool({value})",
+                "warnings": f"warnings_in({value})", "numbers": f"tuple({value})"}.get(
+                    self.kind, f"{self.detail}({value})")
+
+    def write(self) -> str:
+        value = f"self.{self.name}"
+        if self.kind == "flag":
+            return f"struct.flags |= {self.detail} if {value} else 0"
+        if self.kind == "length":
+            return f'struct.{self.name} = ticks_of({value}, "{self.name}")'
+        if self.kind == "sign":
+            return f'struct.{self.name} = sign({value}, "{self.name}")'
+        return f'put(struct, "{self.name}", {value})'
+
+
+class Api:
+    """lib/abi/api.json with what Python makes of it."""
+
+    def __init__(self) -> None:
+        data = json.loads((ROOT / "lib" / "abi" / "api.json").read_text(encoding="utf-8"))
+        self.data: Record = data
+        self.structs: Dict[str, Record] = {struct["name"]: struct for struct in data["structs"]}
+        self.enums: Dict[str, Record] = {enum["name"]: enum for enum in data["enums"]}
+        self.inits: Dict[str, Record] = {init["struct"]: init["values"] for init in data["inits"]}
+        self.constants: Dict[str, int] = {constant["name"]: constant["value"] for constant in data["constants"]}
+        self.words = Words(data)
+
+    def members(self, struct: str) -> List[Member]:
+        """The members that mean something, then the flags as truth values."""
+        members = []
+        for member in self.structs[struct]["members"]:
+            name = member["name"]
+            if name in ("size", "flags") or re.fullmatch(r"pad\d*", name):
+                continue
+            if "count" in member:
+                members.append(Member(name, "numbers", ""))
+            elif member["type"] == "muslin_len":
+                members.append(Member(name, "length", ""))
+            elif name == "warnings":
+                members.append(Member(name, "warnings", ""))
+            elif "enum" in member:
+                members.append(Member(name, "enum", enum_class(member["enum"])))
+            elif "truth" in member:
+                members.append(Member(name, "truth", ""))
+            else:
+                members.append(Member(name, "sign" if name in SIGNS else "number", ""))
+        return members + [Member(flag_keyword(flag), "flag", without_prefix(flag))
+                          for flag in self.structs[struct].get("flags", [])]
+
+    def initial(self, struct: str, member: Member) -> str:
+        """The initial value of a spec's member in words."""
+        if member.kind == "flag":
+            return "False"
+        value = self.inits[struct][member.name]
+        if member.kind == "length":
+            return inches(value) if value else "0"
+        if member.kind == "sign":
+            return repr(chr(value))
+        if member.kind == "enum":
+            enum = next(enum for name, enum in self.enums.items() if enum_class(name) == member.detail)
+            return f"{member.detail}." + {number: name for _, name, number in enum_members(enum)}[value]
+        return str(value)
+
+    def enum_of_argument(self, argument: Record) -> Optional[str]:
+        name = ARGUMENT_ENUMS.get(argument["name"], f"muslin_{argument['name']}")
+        fits = argument["type"] in ("int32_t", "uint32_t") and name in self.enums
+        return enum_class(name) if fits else None
+
+
+# ---- writing --------------------------------------------------------------------------------------------------------
+
+def fill(opening: str, parts: Iterable[str], closing: str) -> List[str]:
+    """opening part, part, ... closing, broken into lines below the opening bracket."""
+    indent = " " * len(opening)
+    parts = list(parts)
+    whole = opening + ", ".join(parts) + closing
+    if len(whole) <= WIDTH or not parts:
+        return [whole]
+    lines, line = [], opening + parts[0]
+    for at, part in enumerate(parts[1:], 2):
+        room = WIDTH - (len(closing) if at == len(parts) else 1)
+        if len(line) + 2 + len(part) > room:
+            lines.append(line + ",")
+            line = indent + part
+        else:
+            line += ", " + part
+    return lines + [line + closing]
+
+
+def statement(opening: str, parts: Iterable[str]) -> List[str]:
+    """A call in the body of a function, into which it is still to be indented."""
+    return [line[4:] for line in fill("    " + opening, parts, ")")]
+
+
+def wrap(text: str, indent: str, then: str = "") -> List[str]:
+    return textwrap.wrap(text, WIDTH, initial_indent=indent, subsequent_indent=indent + then, break_long_words=False,
+                         break_on_hyphens=False)
+
+
+def docstring(indent: str, first: str, *paragraphs: List[str]) -> List[str]:
+    """A docstring of a sentence and lists."""
+    lines = wrap('"""' + first, indent)
+    for paragraph in paragraphs:
+        if paragraph:
+            lines.append("")
+        for line in paragraph:
+            lines += wrap(line, indent, "    ")
+    if len(lines) == 1 and len(lines[0]) + 3 <= WIDTH:
+        return [lines[0] + '"""']
+    return lines + [indent + '"""']
+
+
+def exported(names: Iterable[str]) -> List[str]:
+    return fill("__all__ = [", [f'"{name}"' for name in names], "]")
+
+
+# ---- _api.py --------------------------------------------------------------------------------------------------------
+
+def ctypes_type(of: Record) -> str:
+    if of.get("function"):
+        result, arguments = re.fullmatch(r"(.*) ?\(\*\)\((.*)\)", of["type"]).groups()  # type: ignore[union-attr]
+        plain_types = [argument.strip() for argument in [result, *arguments.split(",")]]
+        return "ctypes.CFUNCTYPE(" + ", ".join("ctypes.c_void_p" if name.endswith("*") else C_TYPES[name]
+                                               for name in plain_types) + ")"
+    name, depth = of["type"], of.get("pointer", 0)
+    if name == "char" and depth:
+        return "ctypes.c_char_p"
+    if name == "void" and depth:
+        return "ctypes.c_void_p"
+    base = without_struct(name) if name.startswith("struct ") else C_TYPES[name]
+    for _ in range(depth):
+        base = f"ctypes.POINTER({base})"
+    return f"{base} * {of['count']}" if "count" in of else base
+
+
+def without_struct(name: str) -> str:
+    return name[len("struct "):] if name.startswith("struct ") else name
+
+
+def write_api(api: Api) -> List[str]:
+    lines = HEAD.format(about="The C side: structs, and what every function takes and returns.").splitlines()
+    lines += ["import ctypes", "from typing import Any, Dict, Tuple", "",
+              f'__version__ = "{api.data["version"]}"', f"VERSION = {api.constants['MUSLIN_VERSION']}", ""]
+    for struct in api.data["structs"]:
+        lines += ["", f"class {struct['name']}(ctypes.Structure):", f'    """muslin/{struct["header"]}"""', "",
+                  "    _fields_ = ["]
+        for member in struct["members"]:
+            line = f'        ("{member["name"]}", {ctypes_type(member)}),'
+            lines += [line] if len(line) <= WIDTH else line.replace(", ", ",\n         ", 1).split("\n")
+        lines += ["    ]", ""]
+    lines += ["", "PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {"]
+    for function in api.data["functions"]:
+        types = [ctypes_type(argument) for argument in function["arguments"]]
+        tail = "," if len(types) == 1 else ""
+        opening = f'    "{function["name"]}": ({ctypes_type(function["returns"])}, ('
+        if len(opening) + sum(len(of) + 2 for of in types) > WIDTH:
+            lines.append(opening.rstrip("("))
+            opening = "        ("
+        lines += fill(opening, types, tail + ")),")
+    return lines + ["}"]
+
+
+# ---- constants.py ---------------------------------------------------------------------------------------------------
+
+def write_constants(api: Api) -> List[str]:
+    lines = HEAD.format(about="The library's constants and enums.").splitlines()
+    lines += ["from ._library import library", "from ._values import Choice", ""]
+    names = {without_prefix(name): value for name, value in api.constants.items()}
+    lines += exported([*names, *(enum_class(name) for name in api.enums)]) + [""]
+    lines += [f"{name} = {value}" for name, value in names.items()]
+    for enum in api.data["enums"]:
+        lines += ["", "", f"class {enum_class(enum['name'])}(Choice):", f'    """enum {enum["name"]}"""', ""]
+        for name, short, value in enum_members(enum):
+            comment = api.words.beside.get(name)
+            lines += [f"    {short} = {value}"] if not comment else \
+                wrap(f"{short} = {value}  # {comment}", "    ") if len(comment) + len(short) < 100 else \
+                [*wrap(comment, "    # "), f"    {short} = {value}"]
+        for name, function in WORDS.get(enum["name"], []):
+            lines += ["", "    @property", f"    def {name}(self) -> str:", '        """In the library\'s words."""',
+                      f'        return str(library.{function}(int(self)).decode("utf-8"))']
+    return lines
+
+
+# ---- errors.py ------------------------------------------------------------------------------------------------------
+
+def write_errors(api: Api) -> List[str]:
+    about = "One exception for each status. Where Python has one of the same name, it is one of those too."
+    statuses = {name: number for name, number in api.enums["muslin_status_code"]["values"].items() if number}
+    lines = HEAD.format(about=about).splitlines() + ["import builtins", "",
+                                                     "from ._problem import CLASSES, MuslinError", ""]
+    lines += exported(["MuslinError", *map(error_class, statuses)])
+    for status in statuses:
+        name = error_class(status)
+        bases = f"MuslinError, builtins.{name}" if hasattr(builtins, name) else "MuslinError"
+        words = api.words.beside[status]
+        lines += ["", "", f"class {name}({bases}):",
+                  *docstring("    ", f"{words[0].upper()}{words[1:]}.")]
+    lines += ["", "", "CLASSES.update({"]
+    return lines + [f"    {number}: {error_class(status)}," for status, number in statuses.items()] + ["})"]
+
+
+# ---- calls, as Python sees them -------------------------------------------------------------------------------------
+
+class Parameter(NamedTuple):
+    """A parameter of a Python function."""
+
+    name: str
+    type: str
+    optional: bool
+
+    def text(self) -> str:
+        return f"{self.name}: Optional[{self.type}] = None" if self.optional else f"{self.name}: {self.type}"
+
+
+class Call:
+    """A function of the library, sorted into what Python asks, prepares, passes and returns."""
+
+    def __init__(self, api: Api, function: Record) -> None:
+        self.api, self.function = api, function
+        self.name: str = function["name"]
+        self.first: List[Parameter] = []      # values, in the order of C
+        self.specs: List[Parameter] = []      # then the specs
+        self.last: List[Parameter] = []       # then out and statuses
+        self.keywords: List[Parameter] = []   # then the members of the spec
+        self.before: List[str] = []           # lines that prepare the call
+        self.passed: List[str] = []           # what C gets
+        self.outputs: List[Tuple[str, str, str]] = []  # (name, Python type, how it is read)
+        self.arrays: List[str] = []
+        self.rows: Optional[str] = None       # the struct of an ask-then-fill call
+        self.telling = False
+        self.elementwise = any(argument["name"] == "statuses" for argument in function["arguments"])
+        for at, argument in enumerate(function["arguments"]):
+            self.take(at, argument)
+
+    def take(self, at: int, argument: Record) -> None:
+        name, of = argument["name"], argument["type"]
+        pointer, const = argument.get("pointer", 0), argument.get("const", False)
+        names = [other["name"] for other in self.function["arguments"]]
+        if of == "struct muslin_problem":
+            self.telling = True
+        elif name in ("row_size", "capacity", "cap", "failed"):
+            pass
+        elif name in ("count", "need") and pointer:
+            pass
+        elif of.startswith("struct ") and names[at + 1:at + 2] == ["row_size"]:
+            self.take_rows(name, without_struct(of), "capacity" in names)
+        elif of.startswith("struct ") and const:
+            self.take_spec(at, name, without_struct(of))
+        elif of.startswith("struct "):
+            self.give_struct(name, without_struct(of))
+        elif of == "char" and pointer:
+            self.take_text(name, const)
+        elif pointer and const:
+            self.take_array(name, of)
+        elif name == "n" and of == "size_t":
+            self.passed.append(f"{self.arrays[0]}_.count" if self.arrays else "n")
+        elif self.elementwise and pointer:
+            self.take_output_array(name)
+        elif pointer:
+            self.give_number(name, argument)
+        elif not (name == "length" and of == "size_t"):
+            self.take_number(name, argument)
+
+    def take_number(self, name: str, argument: Record) -> None:
+        if argument["type"] == "muslin_len":
+            self.first.append(Parameter(name, "LengthLike", False))
+            self.passed.append(f'ticks_of({name}, "{name}")')
+            return
+        self.first.append(Parameter(name, self.api.enum_of_argument(argument) or "int", False))
+        self.passed.append(f'whole({name}, "{name}", {BITS[argument["type"]]})'.replace(", 64)", ")"))
+
+    def take_text(self, name: str, const: bool) -> None:
+        if not const:
+            return  # text out: see the body
+        self.first.append(Parameter(name, "str", False))
+        self.before.append(f"data = utf8({name})")
+        self.passed += ["data", "len(data)"]
+
+    def take_spec(self, at: int, name: str, struct: str) -> None:
+        if name == "spec":
+            self.specs.insert(0, Parameter("spec", camel(struct), True))
+            self.keywords = [Parameter(member.name, member.given(), True) for member in self.api.members(struct)]
+            given = ", ".join(f"{member.name}={member.name}" for member in self.keywords)
+            self.before += statement(f"wish = merged({camel(struct)}, spec, ", given.split(", "))
+            self.passed.append("ctypes.byref(wish)")
+            return
+        subject = at == 0
+        (self.first if subject else self.specs).append(Parameter(name, camel(struct), not subject))
+        self.before.append(f'{name}_ = struct_of({camel(struct)}, {name}, "{name}")')
+        self.passed.append(f"ctypes.byref({name}_)")
+
+    def take_rows(self, name: str, struct: str, asking: bool) -> None:
+        if asking:
+            self.rows = struct
+            return
+        self.first.append(Parameter(name, f"Sequence[{camel(struct)}]", False))
+        self.before.append(f'{name}_, n = rows_of({camel(struct)}, {name}, "{name}")')
+        self.passed += [f"{name}_", f"ctypes.sizeof(structs.{struct})"]
+        if not any(argument["name"] == name and argument.get("const") for argument in self.function["arguments"]):
+            self.outputs.append((name, f"Tuple[{camel(struct)}, ...]",
+                                 f"tuple({camel(struct)}._read(row) for row in {name}_[:n])"))
+
+    def take_array(self, name: str, of: str) -> None:
+        lengths = of == "muslin_len" and not self.elementwise
+        self.first.append(Parameter(name, "Lengths" if lengths else "Buffer", False))
+        self.before.append(f'{name}_ = gathered({name}, "{name}")' if lengths else
+                           f'{name}_ = Numbers({name}, "{name}", 64)')
+        self.arrays.append(name)
+        self.passed.append(f"{name}_.numbers")
+
+    def take_output_array(self, name: str) -> None:
+        self.last.append(Parameter(name, "Buffer", True))
+        if name == "statuses":
+            self.before.append("statuses_ = statuses_of(statuses, out_)")
+            self.passed.append("statuses_")
+            return
+        self.before.append(f"result, out_ = output(out, [{', '.join(array + '_' for array in self.arrays)}])")
+        self.passed.append("out_.numbers")
+
+    def give_struct(self, name: str, struct: str) -> None:
+        self.before.append(f"{name}_ = new(structs.{struct})")
+        self.passed.append(f"ctypes.byref({name}_)")
+        self.outputs.append((name, camel(struct), f"{camel(struct)}._read({name}_)"))
+
+    def give_number(self, name: str, argument: Record) -> None:
+        of, value = argument["type"], f"{name}_.value"
+        self.before.append(f"{name}_ = {C_TYPES[of]}()")
+        self.passed.append(f"ctypes.byref({name}_)")
+        enum = self.api.enum_of_argument(argument)
+        if of == "muslin_len":
+            self.outputs.append((name, "Length", f"Length({value})"))
+        elif name == "warnings":
+            self.outputs.append((name, "Tuple[Warning, ...]", f"warnings_in({value})"))
+        elif name in TRUTHS:
+            self.outputs.append((name, "bool", f"bool({value})"))
+        elif enum:
+            self.outputs.append((name, enum, f"{enum}({value})"))
+        else:
+            self.outputs.append((name, "int", value))
+
+    # ---- what Python sees ----
+
+    @property
+    def several(self) -> Optional[str]:
+        """The class that holds several outputs."""
+        return camel(self.name) if len(self.outputs) > 1 else None
+
+    def returns(self) -> str:
+        if self.rows:
+            return f"List[{camel(self.rows)}]"
+        if self.elementwise:
+            return "Buffer"
+        if self.writes_text:
+            return "Formatted"
+        result = self.function["returns"]
+        if result["type"] != "muslin_status":
+            return "str" if result.get("pointer") else "Length" if result["type"] == "muslin_len" else "int"
+        return self.several or self.outputs[0][1]
+
+    @property
+    def writes_text(self) -> bool:
+        return any(argument["name"] == "cap" for argument in self.function["arguments"])
+
+    def signature(self) -> List[str]:
+        parameters = [parameter.text() for parameter in self.first + self.specs + self.last]
+        if self.keywords:
+            parameters += ["*", *(keyword.text() for keyword in self.keywords)]
+        return fill(f"def {without_prefix(self.name)}(", parameters, f") -> {self.returns()}:")
+
+    def sentence(self) -> str:
+        """The header's first sentence on the function, or on its spec, or on the functions that it continues."""
+        spec = next((without_struct(argument["type"]) for argument in self.function["arguments"]
+                     if argument["name"] == "spec"), "")
+        names = [function["name"] for function in self.api.data["functions"]]
+        earlier = names[:names.index(self.name)][::-1]
+        for name in (self.name, spec, *earlier):
+            found = first_sentence(self.api.words.before.get(name, ""))
+            if found and not found.startswith("MUSLIN_"):
+                return found
+        return ""
+
+    def body(self) -> List[str]:
+        if self.rows:
+            return [*self.before, *statement("return asked(", [f'"{self.name}"', f"structs.{self.rows}",
+                                                               f"{camel(self.rows)}._read", *self.passed])]
+        if self.function["returns"]["type"] != "muslin_status":
+            answer = f"library.{self.name}({', '.join(self.passed)})"
+            return [f'return str({answer}.decode("utf-8"))' if self.returns() == "str" else
+                    f"return {self.returns()}({answer})"]
+        if self.elementwise:
+            return self.body_of_array_form()
+        if self.writes_text:
+            return self.body_of_text()
+        call = "call_telling" if self.telling else "call"
+        lines = [f'same_count({", ".join(f"{name}={name}_" for name in self.arrays)})'] if len(self.arrays) > 1 else []
+        lines += statement(f"{call}(", [f'"{self.name}"', *self.passed])
+        read = [f"{how}" for _, _, how in self.outputs]
+        return [*self.before, *lines,
+                *(statement(f"return {self.several}(", read) if self.several else [f"return {read[0]}"])]
+
+    def body_of_array_form(self) -> List[str]:
+        count = [f'same_count({", ".join(f"{name}={name}_" for name in [*self.arrays, "out"])})']
+        at = self.before.index("statuses_ = statuses_of(statuses, out_)")
+        return [*self.before[:at], *count, *self.before[at:],
+                *statement("elementwise(", [f'"{self.name}"', *self.passed]), "return result"]
+
+    def body_of_text(self) -> List[str]:
+        """Text out: ask how long it is, then have it written."""
+        before = [line for line in self.before if not line.startswith("exact_")]
+        passed = [value for value in self.passed if "exact_" not in value]
+        return [*before, f'return text_out({", ".join([repr(self.name).replace(chr(39), chr(34)), *passed])})']
+
+
+def calls_of(api: Api) -> List[Call]:
+    """All functions but the initial values, which the specs take, and those on structs with pointers."""
+    calls = []
+    for function in api.data["functions"]:
+        structs = [without_struct(argument["type"]) for argument in function["arguments"]]
+        if function["name"].endswith("_spec_init") or any(api.structs.get(name, {}).get("frozen") for name in structs):
+            continue
+        calls.append(Call(api, function))
+    return calls
+
+
+# ---- records.py -----------------------------------------------------------------------------------------------------
+
+def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str]:
+    """A spec (asked), a result (answered), or a row that is both."""
+    members = api.members(struct)
+    initial = struct in api.inits
+    about = []
+    for member in members:
+        name = member.name if member.kind != "flag" else "flags"
+        words = api.words.beside.get(f"{struct}.{name}", "") if member.kind != "flag" else ""
+        if member.kind == "flag":
+            words = f"the flag MUSLIN_{member.detail}"
+        note = f" (initially {api.initial(struct, member)})" if initial else ""
+        about.append(f"{member.name}: {words}{note}" if words or note else member.name)
+    base = "(Spec)" if asked else ""
+    title = f"struct {struct}, muslin/{api.structs[struct]['header']}"
+    lines = ["", "", "@dataclass(frozen=True)", f"class {camel(struct)}{base}:", *docstring("    ", title, about), ""]
+    if asked:
+        lines.append(f"    _kind = structs.{struct}")
+        lines += [f'    _init = "{struct}_init"', ""] if initial else [""]
+    for member in members:
+        if asked and not answered:
+            lines.append(f"    {member.name}: Optional[{member.given()}] = None")
+        else:
+            lines.append(f"    {member.name}: {member.answered()}" + (" = 0" if asked else ""))
+    if asked:
+        lines += ["", "    def _put(self, struct: Any) -> None:"]
+        for member in members:
+            lines += [f"        if self.{member.name} is not None:", f"            {member.write()}"] \
+                if initial else [f"        {member.write()}"]
+    if answered:
+        lines += ["", "    @classmethod", f'    def _read(cls, struct: Any) -> "{camel(struct)}":']
+        lines += fill("        return cls(", [f"{member.name}={member.read()}" for member in members], ")")
+    return lines
+
+
+def write_records(api: Api) -> List[str]:
+    calls = calls_of(api)
+    asked, answered = set(), set()
+    for call in calls:
+        for argument in call.function["arguments"]:
+            struct = without_struct(argument["type"])
+            if struct not in api.structs or struct == "muslin_problem":
+                continue
+            in_rows = argument["name"] == "rows" and not call.rows
+            if argument.get("const") or in_rows:
+                asked.add(struct)
+            if not argument.get("const"):
+                answered.add(struct)
+    structs = [struct for struct in api.structs if struct in asked | answered]
+    several = [call for call in calls if call.several and not call.writes_text]
+    about = "Specs, which are asked with, and results, which are answered."
+    lines = HEAD.format(about=about).splitlines()
+    used = sorted({member.detail for struct in structs for member in api.members(struct)
+                   if member.kind in ("enum", "flag")} | {"Warning"} |
+                  {kind for call in several for _, kind, _ in call.outputs
+                   if kind in map(enum_class, api.enums)}, key=lambda name: (not name.isupper(), name))
+    lines += ["from dataclasses import dataclass", "from typing import Any, Optional, Tuple", "",
+              "from . import _api as structs", "from ._length import Length, LengthLike, ticks_of",
+              "from ._records import Spec, warnings_in", "from ._values import put, sign"]
+    lines += fill("from .constants import (", used, ")") + [""]
+    lines += exported([*map(camel, structs), *(str(call.several) for call in several)])
+    for struct in structs:
+        lines += write_record(api, struct, struct in asked, struct in answered)
+    for call in several:
+        lines += ["", "", "@dataclass(frozen=True)", f"class {call.several}:",
+                  f'    """What {without_prefix(call.name)}() answers."""', "",
+                  *(f"    {name}: {kind}" for name, kind, _ in call.outputs)]
+    return lines
+
+
+# ---- calls.py -------------------------------------------------------------------------------------------------------
+
+def write_calls(api: Api) -> List[str]:
+    calls = calls_of(api)
+    text: List[str] = []
+    for call in calls:
+        where = f"{call.name}() in muslin/{call.function['header']}. Since {call.function['since']}."
+        sentence = call.sentence()
+        members = [f"Keywords: the members of {call.specs[0].type}, over those of spec."] if call.keywords else []
+        text += ["", "", *call.signature(), *docstring("    ", sentence or where, members,
+                                                         [where] if sentence else [])]
+        text += ["    " + line for line in call.body()]
+    return [*HEAD.format(about="The calls, one for each function of the library.").splitlines(),
+            *imports_of(api, text), "", *exported(without_prefix(call.name) for call in calls), *text]
+
+
+def imports_of(api: Api, lines: List[str]) -> List[str]:
+    """Just what the lines use."""
+    text = re.sub(r'"[^"\n]*"', "", re.sub(r'""".*?"""', "", "\n".join(lines), flags=re.S))
+    used = set(re.findall(r"\b[A-Za-z_]\w*\b", text))
+
+    def wanted(names: Iterable[str]) -> List[str]:
+        return sorted(used & set(names), key=lambda name: (name.lower(), name))
+
+    records = re.findall(r"^class (\w+)", "\n".join(write_records(api)), re.M)
+    sources = [("._buffers", ["Buffer", "Lengths", "Numbers", "elementwise", "gathered", "output", "same_count",
+                              "statuses_of"]),
+               ("._length", ["Formatted", "Length", "LengthLike", "ticks_of"]),
+               ("._library", ["library"]),
+               ("._problem", ["call", "call_telling"]),
+               ("._records", ["asked", "merged", "rows_of", "struct_of", "text_out", "warnings_in"]),
+               ("._values", ["new", "utf8", "whole"]),
+               (".constants", [enum_class(name) for name in api.enums]),
+               (".records", records)]
+    imports = ["import ctypes"] if "ctypes" in used else []
+    imports += [f"from typing import {', '.join(wanted(['List', 'Optional', 'Sequence', 'Tuple']))}", "",
+                "from . import _api as structs"]
+    for module, names in sources:
+        found = wanted(names)
+        if found:
+            line = f"from {module} import {', '.join(found)}"
+            imports += [line] if len(line) <= WIDTH else fill(f"from {module} import (", found, ")")
+    return imports
+
+
+def files(api: Api) -> Dict[str, str]:
+    written = {"_api.py": write_api(api), "constants.py": write_constants(api), "errors.py": write_errors(api),
+               "records.py": write_records(api), "calls.py": write_calls(api)}
+    return {name: "\n".join(lines) + "\n" for name, lines in written.items()}
+
+
+def main(arguments: List[str]) -> int:
+    if arguments not in ([], ["--check"]):
+        print(__doc__)
+        return 2
+    stale = []
+    for name, text in files(Api()).items():
+        path = PACKAGE / name
+        if path.exists() and path.read_text(encoding="utf-8") == text:
+            continue
+        stale.append(name)
+        if not arguments:
+            path.write_text(text, encoding="utf-8")
+    if arguments and stale:
+        print(f"not current: {', '.join(stale)}: run bindings/python/generate.py")
+        return 1
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

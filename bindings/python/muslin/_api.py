@@ -1,0 +1,1134 @@
+# SPDX-License-Identifier: MIT
+"""The C side: structs, and what every function takes and returns.
+
+Written by generate.py from lib/abi/api.json: change that, not this file.
+"""
+import ctypes
+from typing import Any, Dict, Tuple
+
+__version__ = "0.1.0"
+VERSION = 100
+
+
+class muslin_problem(ctypes.Structure):
+    """muslin/base.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("status", ctypes.c_int32),
+        ("argument", ctypes.c_int32),
+        ("at", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("value", ctypes.c_int64),
+        ("limit", ctypes.c_int64),
+        ("text", ctypes.c_char * 200),
+    ]
+
+
+class muslin_allocator(ctypes.Structure):
+    """muslin/base.h"""
+
+    _fields_ = [
+        ("alloc", ctypes.CFUNCTYPE(ctypes.c_void_p, ctypes.c_void_p, ctypes.c_size_t)),
+        ("realloc",
+         ctypes.CFUNCTYPE(ctypes.c_void_p, ctypes.c_void_p, ctypes.c_void_p, ctypes.c_size_t, ctypes.c_size_t)),
+        ("free", ctypes.CFUNCTYPE(None, ctypes.c_void_p, ctypes.c_void_p, ctypes.c_size_t)),
+        ("context", ctypes.c_void_p),
+    ]
+
+
+class muslin_rounding_spec(ctypes.Structure):
+    """muslin/length.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("grid", ctypes.c_int64),
+        ("tolerance", ctypes.c_int64),
+        ("direction", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_rounded(ctypes.Structure):
+    """muslin/length.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("value", ctypes.c_int64),
+        ("error", ctypes.c_int64),
+        ("exact", ctypes.c_int32),
+        ("on_tick", ctypes.c_int32),
+    ]
+
+
+class muslin_parse_spec(ctypes.Structure):
+    """muslin/length.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("default_unit", ctypes.c_int32),
+        ("decimal_sign", ctypes.c_int32),
+    ]
+
+
+class muslin_parsed(ctypes.Structure):
+    """muslin/length.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("value", ctypes.c_int64),
+        ("exact", ctypes.c_int32),
+        ("unit", ctypes.c_int32),
+    ]
+
+
+class muslin_format_spec(ctypes.Structure):
+    """muslin/length.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("style", ctypes.c_int32),
+        ("denominator", ctypes.c_int32),
+        ("decimals", ctypes.c_int32),
+        ("decimal_sign", ctypes.c_int32),
+        ("direction", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_seam_spec(ctypes.Structure):
+    """muslin/seam.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_piece_spec(ctypes.Structure):
+    """muslin/seam.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("left", ctypes.c_int64),
+        ("right", ctypes.c_int64),
+        ("top", ctypes.c_int64),
+        ("bottom", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_piece(ctypes.Structure):
+    """muslin/seam.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_width", ctypes.c_int64),
+        ("cut_height", ctypes.c_int64),
+        ("cut_area", ctypes.c_int64),
+        ("finished_area", ctypes.c_int64),
+        ("seam_share", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_row(ctypes.Structure):
+    """muslin/seam.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
+        ("seams", ctypes.c_int64),
+        ("cut_total", ctypes.c_int64),
+        ("eaten", ctypes.c_int64),
+        ("unfinished", ctypes.c_int64),
+        ("finished", ctypes.c_int64),
+        ("seam_share", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_calibration(ctypes.Structure):
+    """muslin/seam.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("seams", ctypes.c_int64),
+        ("planned", ctypes.c_int64),
+        ("shortfall", ctypes.c_int64),
+        ("per_seam_numerator", ctypes.c_int64),
+        ("per_seam_denominator", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("effective_numerator", ctypes.c_int64),
+        ("effective_denominator", ctypes.c_int64),
+        ("effective_allowance", ctypes.c_int64),
+        ("sew_at", ctypes.c_int64),
+    ]
+
+
+class muslin_carry_on_spec(ctypes.Structure):
+    """muslin/seam.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_total", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("measured", ctypes.c_int64),
+        ("later_cut", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_purchase_spec(ctypes.Structure):
+    """muslin/fabric.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("needed", ctypes.c_int64),
+        ("extra", ctypes.c_int64),
+        ("step", ctypes.c_int64),
+        ("shrinkage", ctypes.c_int32),
+        ("extra_share", ctypes.c_int32),
+    ]
+
+
+class muslin_purchase(ctypes.Structure):
+    """muslin/fabric.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("needed", ctypes.c_int64),
+        ("unshrunk", ctypes.c_int64),
+        ("with_extra", ctypes.c_int64),
+        ("bought", ctypes.c_int64),
+        ("steps", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("less_by", ctypes.c_int64),
+    ]
+
+
+class muslin_cloth_spec(ctypes.Structure):
+    """muslin/fabric.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("piece_width", ctypes.c_int64),
+        ("piece_length", ctypes.c_int64),
+        ("loss_across", ctypes.c_int64),
+        ("loss_along", ctypes.c_int64),
+    ]
+
+
+class muslin_cloth_pieces(ctypes.Structure):
+    """muslin/fabric.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("across", ctypes.c_int64),
+        ("along", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("turned", ctypes.c_int32),
+        ("warnings", ctypes.c_int32),
+        ("left_across", ctypes.c_int64),
+        ("left_along", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("wider_for_one", ctypes.c_int64),
+        ("longer_for_one", ctypes.c_int64),
+    ]
+
+
+class muslin_strips_spec(ctypes.Structure):
+    """muslin/fabric.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
+        ("piece_across", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
+        ("end_loss", ctypes.c_int64),
+        ("straightening", ctypes.c_int64),
+    ]
+
+
+class muslin_strips(ctypes.Structure):
+    """muslin/fabric.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("per_strip", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("left_per_strip", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("wider_for_one", ctypes.c_int64),
+        ("warnings", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_stock_spec(ctypes.Structure):
+    """muslin/fabric.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("pink_depth", ctypes.c_int64),
+        ("edge", ctypes.c_int32),
+        ("care", ctypes.c_int32),
+        ("print", ctypes.c_int32),
+        ("kind", ctypes.c_int32),
+    ]
+
+
+class muslin_stock_strips(ctypes.Structure):
+    """muslin/fabric.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("per_piece", ctypes.c_int64),
+        ("in_hand", ctypes.c_int64),
+        ("pieces_needed", ctypes.c_int64),
+        ("pieces_missing", ctypes.c_int64),
+        ("strip_length", ctypes.c_int64),
+        ("left_over", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("warnings", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_reference(ctypes.Structure):
+    """muslin/reference.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+    ]
+
+
+class muslin_yield_spec(ctypes.Structure):
+    """muslin/stripset.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("usable_length", ctypes.c_int64),
+        ("segment_cut", ctypes.c_int64),
+        ("end_trim", ctypes.c_int64),
+        ("resquare_loss", ctypes.c_int64),
+        ("resquare_every", ctypes.c_int64),
+        ("fold_clear", ctypes.c_int64),
+    ]
+
+
+class muslin_yield(ctypes.Structure):
+    """muslin/stripset.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("segments", ctypes.c_int64),
+        ("per_end", ctypes.c_int64),
+        ("resquarings", ctypes.c_int64),
+        ("least_length", ctypes.c_int64),
+        ("left_over", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("longer_for_more", ctypes.c_int64),
+        ("warnings", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_need_spec(ctypes.Structure):
+    """muslin/stripset.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("segments", ctypes.c_int64),
+        ("segments_per_set", ctypes.c_int64),
+        ("strips_per_set", ctypes.c_int64),
+        ("strips_per_bundle", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+    ]
+
+
+class muslin_need(ctypes.Structure):
+    """muslin/stripset.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("sets", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("bundles", ctypes.c_int64),
+        ("spare_segments", ctypes.c_int64),
+        ("spare_strips", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+    ]
+
+
+class muslin_harvest_spec(ctypes.Structure):
+    """muslin/stripset.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("strips", ctypes.c_int64),
+        ("strips_per_set", ctypes.c_int64),
+        ("segments_per_set", ctypes.c_int64),
+        ("segments_per_block", ctypes.c_int64),
+        ("blocks_per_top", ctypes.c_int64),
+    ]
+
+
+class muslin_harvest(ctypes.Structure):
+    """muslin/stripset.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("sets", ctypes.c_int64),
+        ("segments", ctypes.c_int64),
+        ("blocks", ctypes.c_int64),
+        ("tops", ctypes.c_int64),
+        ("sets_used", ctypes.c_int64),
+        ("strips_used", ctypes.c_int64),
+        ("strips_left", ctypes.c_int64),
+        ("segments_left", ctypes.c_int64),
+        ("blocks_left", ctypes.c_int64),
+        ("strips_for_one_more", ctypes.c_int64),
+    ]
+
+
+class muslin_print_row(ctypes.Structure):
+    """muslin/stripset.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("in_hand", ctypes.c_int64),
+        ("per_set", ctypes.c_int64),
+        ("left", ctypes.c_int64),
+    ]
+
+
+class muslin_setting_spec(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("block_width", ctypes.c_int64),
+        ("block_height", ctypes.c_int64),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("turning", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_setting(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("blocks", ctypes.c_int64),
+        ("turned", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_length", ctypes.c_int64),
+        ("block_seams", ctypes.c_int64),
+        ("row_seams", ctypes.c_int64),
+    ]
+
+
+class muslin_block_spec(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("segment_cut", ctypes.c_int64),
+        ("set_unfinished", ctypes.c_int64),
+        ("segments", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_block(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("segment_finished", ctypes.c_int64),
+        ("square_segment_cut", ctypes.c_int64),
+        ("square", ctypes.c_int32),
+        ("square_exact", ctypes.c_int32),
+    ]
+
+
+class muslin_run_spec(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("length", ctypes.c_int64),
+        ("strip_length", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("join", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_run(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("strips", ctypes.c_int64),
+        ("joins", ctypes.c_int64),
+        ("loss_per_join", ctypes.c_int64),
+        ("joined", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("warnings", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_border_spec(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_length", ctypes.c_int64),
+        ("finished_border", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
+        ("mitre_extra", ctypes.c_int64),
+        ("style", ctypes.c_int32),
+        ("join", ctypes.c_int32),
+    ]
+
+
+class muslin_border(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_width", ctypes.c_int64),
+        ("side_cut_length", ctypes.c_int64),
+        ("top_cut_length", ctypes.c_int64),
+        ("cornerstone_cut", ctypes.c_int64),
+        ("total_length", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("joins", ctypes.c_int64),
+        ("loss_per_join", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_length", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_uint32),
+    ]
+
+
+class muslin_binding_width_spec(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fold", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+        ("seam", ctypes.c_int64),
+        ("front", ctypes.c_int64),
+        ("thickness", ctypes.c_int64),
+        ("back", ctypes.c_int64),
+        ("turn_under", ctypes.c_int64),
+        ("binding_cut", ctypes.c_int64),
+        ("uneven_limit", ctypes.c_int64),
+    ]
+
+
+class muslin_binding_width(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_width", ctypes.c_int64),
+        ("back", ctypes.c_int64),
+        ("folded", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_uint32),
+    ]
+
+
+class muslin_binding_spec(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("perimeter", ctypes.c_int64),
+        ("quilt_width", ctypes.c_int64),
+        ("quilt_length", ctypes.c_int64),
+        ("extra", ctypes.c_int64),
+        ("corners", ctypes.c_int64),
+        ("corner_extra", ctypes.c_int64),
+        ("binding_cut", ctypes.c_int64),
+        ("strip_length", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("step", ctypes.c_int64),
+        ("spare_strips", ctypes.c_int64),
+        ("join", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_binding(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("perimeter", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("strips_needed", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("joins", ctypes.c_int64),
+        ("loss_per_join", ctypes.c_int64),
+        ("joined", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("bought", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_uint32),
+    ]
+
+
+class muslin_bias_spec(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("wanted", ctypes.c_int64),
+    ]
+
+
+class muslin_bias(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("rounds", ctypes.c_int64),
+        ("joins", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("square", ctypes.c_int64),
+        ("area_rule", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+    ]
+
+
+class muslin_batting_spec(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("quilt_width", ctypes.c_int64),
+        ("quilt_length", ctypes.c_int64),
+        ("margin_left", ctypes.c_int64),
+        ("margin_right", ctypes.c_int64),
+        ("margin_top", ctypes.c_int64),
+        ("margin_bottom", ctypes.c_int64),
+        ("roll_width", ctypes.c_int64),
+    ]
+
+
+class muslin_batting(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("package", ctypes.c_int64),
+        ("package_width", ctypes.c_int64),
+        ("package_length", ctypes.c_int64),
+        ("spare_width", ctypes.c_int64),
+        ("spare_length", ctypes.c_int64),
+        ("turned", ctypes.c_int32),
+        ("joined_turned", ctypes.c_int32),
+        ("joined_pieces", ctypes.c_int64),
+        ("joined_length", ctypes.c_int64),
+        ("joined_joins", ctypes.c_int64),
+    ]
+
+
+class muslin_backing_spec(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("quilt_width", ctypes.c_int64),
+        ("quilt_length", ctypes.c_int64),
+        ("margin_left", ctypes.c_int64),
+        ("margin_right", ctypes.c_int64),
+        ("margin_top", ctypes.c_int64),
+        ("margin_bottom", ctypes.c_int64),
+        ("fabric_width", ctypes.c_int64),
+        ("selvage", ctypes.c_int64),
+        ("seam", ctypes.c_int64),
+        ("end_trim", ctypes.c_int64),
+        ("repeat", ctypes.c_int64),
+        ("step", ctypes.c_int64),
+        ("print", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_backing(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("layout", ctypes.c_int32),
+        ("possible", ctypes.c_int32),
+        ("best", ctypes.c_int32),
+        ("turned", ctypes.c_int32),
+        ("needed_width", ctypes.c_int64),
+        ("needed_length", ctypes.c_int64),
+        ("panels", ctypes.c_int64),
+        ("panel_length", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("seams", ctypes.c_int64),
+        ("joined_width", ctypes.c_int64),
+        ("joined_length", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("cloth_with_repeat", ctypes.c_int64),
+        ("bought", ctypes.c_int64),
+        ("other_rounding", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_uint32),
+    ]
+
+
+class muslin_panel(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("role", ctypes.c_int32),
+        ("position", ctypes.c_int32),
+        ("cut_width", ctypes.c_int64),
+        ("cut_length", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+    ]
+
+
+class muslin_hanging_spec(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("quilt_width", ctypes.c_int64),
+        ("sleeves", ctypes.c_int64),
+        ("inset", ctypes.c_int64),
+        ("gap", ctypes.c_int64),
+        ("drop", ctypes.c_int64),
+        ("ease", ctypes.c_int64),
+        ("hem", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("label_width", ctypes.c_int64),
+        ("label_height", ctypes.c_int64),
+        ("corner_triangle", ctypes.c_int64),
+        ("corners", ctypes.c_int64),
+    ]
+
+
+class muslin_hanging(ctypes.Structure):
+    """muslin/finishing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("sleeves", ctypes.c_int64),
+        ("sleeve_finished", ctypes.c_int64),
+        ("sleeve_cut_length", ctypes.c_int64),
+        ("sleeve_cut_width", ctypes.c_int64),
+        ("label_cut_width", ctypes.c_int64),
+        ("label_cut_height", ctypes.c_int64),
+        ("corner_squares", ctypes.c_int64),
+        ("corner_square_cut", ctypes.c_int64),
+    ]
+
+
+class muslin_stripquilt_spec(ctypes.Structure):
+    """muslin/stripquilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("strips", ctypes.c_int64),
+        ("strips_per_set", ctypes.c_int64),
+        ("segments_per_block", ctypes.c_int64),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("tops", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+        ("usable_length", ctypes.c_int64),
+        ("segment_cut", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("end_trim", ctypes.c_int64),
+        ("resquare_loss", ctypes.c_int64),
+        ("resquare_every", ctypes.c_int64),
+        ("fold_clear", ctypes.c_int64),
+        ("turning", ctypes.c_int32),
+        ("nesting", ctypes.c_int32),
+    ]
+
+
+class muslin_stripquilt(ctypes.Structure):
+    """muslin/stripquilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("set_unfinished", ctypes.c_int64),
+        ("set_finished", ctypes.c_int64),
+        ("strip_finished", ctypes.c_int64),
+        ("segment_cut", ctypes.c_int64),
+        ("segment_finished", ctypes.c_int64),
+        ("segments_per_set", ctypes.c_int64),
+        ("segments_per_end", ctypes.c_int64),
+        ("resquarings", ctypes.c_int64),
+        ("strip_least", ctypes.c_int64),
+        ("strip_shorter_by", ctypes.c_int64),
+        ("strip_longer_for_more", ctypes.c_int64),
+        ("strip_left_over", ctypes.c_int64),
+        ("block_unfinished_width", ctypes.c_int64),
+        ("block_unfinished_height", ctypes.c_int64),
+        ("block_finished_width", ctypes.c_int64),
+        ("block_finished_height", ctypes.c_int64),
+        ("blocks_per_top", ctypes.c_int64),
+        ("blocks_turned", ctypes.c_int64),
+        ("top_finished_width", ctypes.c_int64),
+        ("top_finished_length", ctypes.c_int64),
+        ("top_unfinished_width", ctypes.c_int64),
+        ("top_unfinished_length", ctypes.c_int64),
+        ("sets_in_hand", ctypes.c_int64),
+        ("tops_in_hand", ctypes.c_int64),
+        ("tops", ctypes.c_int64),
+        ("sets", ctypes.c_int64),
+        ("strips_used", ctypes.c_int64),
+        ("strips_left", ctypes.c_int64),
+        ("strips_for_one_more_top", ctypes.c_int64),
+        ("blocks", ctypes.c_int64),
+        ("segments", ctypes.c_int64),
+        ("segments_left", ctypes.c_int64),
+        ("stack_low", ctypes.c_int64),
+        ("stack_high", ctypes.c_int64),
+        ("stacks_high", ctypes.c_int64),
+        ("groups", ctypes.c_int64),
+        ("segments_turned", ctypes.c_int64),
+        ("places_not_nesting", ctypes.c_int64),
+        ("block_square", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+    ]
+
+
+class muslin_block_group(ctypes.Structure):
+    """muslin/stripquilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("first_block", ctypes.c_int64),
+        ("blocks", ctypes.c_int64),
+        ("segments", ctypes.c_int32),
+        ("turned", ctypes.c_uint32),
+        ("not_nesting", ctypes.c_uint32),
+        ("repeats", ctypes.c_uint32),
+        ("sets", ctypes.c_int64 * 16),
+    ]
+
+
+PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
+    "muslin_version": (ctypes.c_uint32, ()),
+    "muslin_version_text": (ctypes.c_char_p, ()),
+    "muslin_status_count": (ctypes.c_int32, ()),
+    "muslin_status_name": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_status_sentence": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_argument_count": (ctypes.c_int32, ()),
+    "muslin_argument_name": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_warning_sentence": (ctypes.c_char_p, (ctypes.c_uint32,)),
+    "muslin_allocator_libc": (ctypes.c_int32, (ctypes.POINTER(muslin_allocator),)),
+    "muslin_length_add": (ctypes.c_int32, (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64))),
+    "muslin_length_subtract": (ctypes.c_int32, (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64))),
+    "muslin_length_multiply": (ctypes.c_int32, (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64))),
+    "muslin_rounding_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_rounding_spec), ctypes.c_uint32)),
+    "muslin_length_divide": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded))),
+    "muslin_length_scale": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_rounded))),
+    "muslin_length_snap": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded))),
+    "muslin_length_compare": (ctypes.c_int32, (ctypes.c_int64, ctypes.c_int64)),
+    "muslin_length_sum": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64))),
+    "muslin_length_dot": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64))),
+    "muslin_length_add_n": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_size_t))),
+    "muslin_length_subtract_n": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_size_t))),
+    "muslin_length_multiply_n": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_size_t))),
+    "muslin_length_scale_n": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.c_int64, ctypes.c_int64,
+         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int32),
+         ctypes.POINTER(ctypes.c_size_t))),
+    "muslin_length_snap_n": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_size_t))),
+    "muslin_length_times_root2": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded))),
+    "muslin_length_over_root2": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded))),
+    "muslin_length_equilateral_height": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded))),
+    "muslin_length_equilateral_side": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded))),
+    "muslin_length_hypotenuse": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded))),
+    "muslin_length_root_of_area": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded))),
+    "muslin_unit_ticks": (ctypes.c_int64, (ctypes.c_int32,)),
+    "muslin_unit_word": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_parse_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_parse_spec), ctypes.c_uint32)),
+    "muslin_length_parse": (ctypes.c_int32, 
+        (ctypes.c_char_p, ctypes.c_size_t, ctypes.POINTER(muslin_parse_spec), ctypes.POINTER(muslin_parsed),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_format_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_format_spec), ctypes.c_uint32)),
+    "muslin_length_format": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_format_spec), ctypes.c_char_p, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
+    "muslin_seam_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_seam_spec), ctypes.c_uint32)),
+    "muslin_seam_cut_from_finished": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_seam_finished_from_cut": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_seam_cut_from_finished_n": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_seam_spec),
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_size_t))),
+    "muslin_seam_finished_from_cut_n": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_seam_spec),
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_size_t))),
+    "muslin_piece_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_piece_spec), ctypes.c_uint32)),
+    "muslin_seam_piece": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_piece_spec), ctypes.POINTER(muslin_piece), ctypes.POINTER(muslin_problem))),
+    "muslin_seam_row_equal": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(muslin_row),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_seam_row": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(muslin_row),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_seam_strip_for_finished": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_rounded), ctypes.POINTER(muslin_problem))),
+    "muslin_seam_resize_cut": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_seam_spec),
+         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded), ctypes.POINTER(muslin_problem))),
+    "muslin_seam_calibrate": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.c_int64, ctypes.c_int64,
+         ctypes.POINTER(muslin_calibration), ctypes.POINTER(muslin_problem))),
+    "muslin_carry_on_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_carry_on_spec), ctypes.c_uint32)),
+    "muslin_seam_carry_on": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_carry_on_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_seam_error_total": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_seam_error_limit": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_seam_share": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
+    "muslin_fabric_usable_width": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_purchase_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_purchase_spec), ctypes.c_uint32)),
+    "muslin_fabric_purchase": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_purchase_spec), ctypes.POINTER(muslin_purchase), ctypes.POINTER(muslin_problem))),
+    "muslin_cloth_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cloth_spec), ctypes.c_uint32)),
+    "muslin_fabric_pieces": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cloth_spec), ctypes.POINTER(muslin_cloth_pieces), ctypes.POINTER(muslin_problem))),
+    "muslin_strips_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_strips_spec), ctypes.c_uint32)),
+    "muslin_fabric_strips": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_strips_spec), ctypes.POINTER(muslin_strips), ctypes.POINTER(muslin_problem))),
+    "muslin_fabric_area_bound": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_stock_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_stock_spec), ctypes.c_uint32)),
+    "muslin_stock_size": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stock_spec), ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_stock_strips_of": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stock_spec), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_stock_strips),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_stock_check": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stock_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_uint32),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_print_may_turn": (ctypes.c_int32, 
+        (ctypes.c_int32, ctypes.c_int32, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
+    "muslin_reference_count": (ctypes.c_int32, (ctypes.c_int32, ctypes.POINTER(ctypes.c_int64))),
+    "muslin_reference_row": (ctypes.c_int32, 
+        (ctypes.c_int32, ctypes.c_int64, ctypes.POINTER(muslin_reference), ctypes.POINTER(muslin_problem))),
+    "muslin_reference_name": (ctypes.c_char_p, (ctypes.c_int32, ctypes.c_int64)),
+    "muslin_reference_source": (ctypes.c_char_p, (ctypes.c_int32, ctypes.c_int64)),
+    "muslin_yield_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_yield_spec), ctypes.c_uint32)),
+    "muslin_stripset_yield": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_yield_spec), ctypes.POINTER(muslin_yield), ctypes.POINTER(muslin_problem))),
+    "muslin_stripset_shortest": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(ctypes.c_uint32), ctypes.POINTER(muslin_problem))),
+    "muslin_need_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_need_spec), ctypes.c_uint32)),
+    "muslin_stripset_need": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_need_spec), ctypes.POINTER(muslin_need), ctypes.POINTER(muslin_problem))),
+    "muslin_harvest_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_harvest_spec), ctypes.c_uint32)),
+    "muslin_stripset_harvest": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_harvest_spec), ctypes.POINTER(muslin_harvest), ctypes.POINTER(muslin_problem))),
+    "muslin_stripset_prints": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_print_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int64,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_setting_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_spec), ctypes.c_uint32)),
+    "muslin_setting_straight": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_setting_spec), ctypes.POINTER(muslin_setting), ctypes.POINTER(muslin_problem))),
+    "muslin_setting_turn": (ctypes.c_int32, 
+        (ctypes.c_int32, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32))),
+    "muslin_block_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_block_spec), ctypes.c_uint32)),
+    "muslin_block_from_segments": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_block_spec), ctypes.POINTER(muslin_block), ctypes.POINTER(muslin_problem))),
+    "muslin_join_loss": (ctypes.c_int32, 
+        (ctypes.c_int32, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_run_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_run_spec), ctypes.c_uint32)),
+    "muslin_run_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_run_spec), ctypes.POINTER(muslin_run), ctypes.POINTER(muslin_problem))),
+    "muslin_border_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_border_spec), ctypes.c_uint32)),
+    "muslin_border_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_border_spec), ctypes.POINTER(muslin_border), ctypes.POINTER(muslin_problem))),
+    "muslin_binding_width_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_binding_width_spec), ctypes.c_uint32)),
+    "muslin_binding_measure": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_binding_width_spec), ctypes.POINTER(muslin_binding_width),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_binding_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_binding_spec), ctypes.c_uint32)),
+    "muslin_binding_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_binding_spec), ctypes.POINTER(muslin_binding), ctypes.POINTER(muslin_problem))),
+    "muslin_bias_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_bias_spec), ctypes.c_uint32)),
+    "muslin_bias_tube": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_bias_spec), ctypes.POINTER(muslin_bias), ctypes.POINTER(muslin_problem))),
+    "muslin_bias_least_square": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_bias_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_bias),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_bias_strips": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_bias_spec), ctypes.POINTER(muslin_bias), ctypes.POINTER(muslin_problem))),
+    "muslin_batting_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_batting_spec), ctypes.c_uint32)),
+    "muslin_batting_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_batting_spec), ctypes.POINTER(muslin_batting), ctypes.POINTER(muslin_problem))),
+    "muslin_backing_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_backing_spec), ctypes.c_uint32)),
+    "muslin_backing_layouts": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_backing_spec), ctypes.POINTER(muslin_backing), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_backing_panels": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_backing_spec), ctypes.c_int32, ctypes.POINTER(muslin_panel), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_hanging_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_hanging_spec), ctypes.c_uint32)),
+    "muslin_hanging_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_hanging_spec), ctypes.POINTER(muslin_hanging), ctypes.POINTER(muslin_problem))),
+    "muslin_stripquilt_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_stripquilt_spec), ctypes.c_uint32)),
+    "muslin_stripquilt_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stripquilt_spec), ctypes.POINTER(muslin_stripquilt), ctypes.POINTER(muslin_problem))),
+    "muslin_stripquilt_groups": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stripquilt_spec), ctypes.POINTER(muslin_block_group), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_stripquilt_pressing": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stripquilt_spec), ctypes.c_int64, ctypes.POINTER(ctypes.c_int32),
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+}

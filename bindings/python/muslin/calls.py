@@ -1,0 +1,1185 @@
+# SPDX-License-Identifier: MIT
+"""The calls, one for each function of the library.
+
+Written by generate.py from lib/abi/api.json: change that, not this file.
+"""
+import ctypes
+from typing import List, Optional, Sequence, Tuple
+
+from . import _api as structs
+from ._buffers import Buffer, elementwise, gathered, Lengths, Numbers, output, same_count, statuses_of
+from ._length import Formatted, Length, LengthLike, ticks_of
+from ._library import library
+from ._problem import call, call_telling
+from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
+from ._values import new, utf8, whole
+from .constants import (Argument, BackingLayoutKind, BorderStyle, Direction, Edge, Fold, Join, Nesting, Pressing, Print,
+                        Style, Table, Turning, Unit, Warning)
+from .records import (Backing, BackingSpec, Batting, BattingSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
+                      BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
+                      ClothPieces, ClothSpec, FormatSpec, Hanging, HangingSpec, Harvest, HarvestSpec, Need, NeedSpec,
+                      Panel, Parsed, ParseSpec, Piece, PieceSpec, PrintRow, Purchase, PurchaseSpec, Reference, Rounded,
+                      RoundingSpec, Row, Run, RunSpec, SeamSpec, Setting, SettingSpec, StockSize, StockSpec,
+                      StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints,
+                      StripsetShortest, StripsSpec, Yield, YieldSpec)
+
+__all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
+           "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
+           "length_scale", "length_snap", "length_compare", "length_sum", "length_dot", "length_add_n",
+           "length_subtract_n", "length_multiply_n", "length_scale_n", "length_snap_n", "length_times_root2",
+           "length_over_root2", "length_equilateral_height", "length_equilateral_side", "length_hypotenuse",
+           "length_root_of_area", "unit_ticks", "unit_word", "length_parse", "length_format", "seam_cut_from_finished",
+           "seam_finished_from_cut", "seam_cut_from_finished_n", "seam_finished_from_cut_n", "seam_piece",
+           "seam_row_equal", "seam_row", "seam_strip_for_finished", "seam_resize_cut", "seam_calibrate",
+           "seam_carry_on", "seam_error_total", "seam_error_limit", "seam_share", "fabric_usable_width",
+           "fabric_purchase", "fabric_pieces", "fabric_strips", "fabric_area_bound", "stock_size", "stock_strips_of",
+           "stock_check", "print_may_turn", "reference_count", "reference_row", "reference_name", "reference_source",
+           "stripset_yield", "stripset_shortest", "stripset_need", "stripset_harvest", "stripset_prints",
+           "setting_straight", "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan",
+           "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
+           "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
+           "stripquilt_pressing"]
+
+
+def version() -> int:
+    """The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
+    whether headers and library belong together.
+
+    muslin_version() in muslin/base.h. Since 0.1.
+    """
+    return int(library.muslin_version())
+
+
+def version_text() -> str:
+    """The same as text, for instance "0.1.0".
+
+    muslin_version_text() in muslin/base.h. Since 0.1.
+    """
+    return str(library.muslin_version_text().decode("utf-8"))
+
+
+def status_count() -> int:
+    """How many statuses this library knows.
+
+    muslin_status_count() in muslin/base.h. Since 0.1.
+    """
+    return int(library.muslin_status_count())
+
+
+def status_name(status: int) -> str:
+    """The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number
+    outside the list.
+
+    muslin_status_name() in muslin/base.h. Since 0.1.
+    """
+    return str(library.muslin_status_name(whole(status, "status", 32)).decode("utf-8"))
+
+
+def status_sentence(status: int) -> str:
+    """One plain English sentence on what the status means and what to do.
+
+    muslin_status_sentence() in muslin/base.h. Since 0.1.
+    """
+    return str(library.muslin_status_sentence(whole(status, "status", 32)).decode("utf-8"))
+
+
+def argument_count() -> int:
+    """How many arguments this library can name.
+
+    muslin_argument_count() in muslin/base.h. Since 0.1.
+    """
+    return int(library.muslin_argument_count())
+
+
+def argument_name(argument: Argument) -> str:
+    """The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the
+    list.
+
+    muslin_argument_name() in muslin/base.h. Since 0.1.
+    """
+    return str(library.muslin_argument_name(whole(argument, "argument", 32)).decode("utf-8"))
+
+
+def warning_sentence(warning: Warning) -> str:
+    """One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit.
+
+    muslin_warning_sentence() in muslin/base.h. Since 0.1.
+    """
+    return str(library.muslin_warning_sentence(whole(warning, "warning", 32, signed=False)).decode("utf-8"))
+
+
+def length_add(a: LengthLike, b: LengthLike) -> Length:
+    """a + b.
+
+    muslin_length_add() in muslin/length.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call("muslin_length_add", ticks_of(a, "a"), ticks_of(b, "b"), ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def length_subtract(a: LengthLike, b: LengthLike) -> Length:
+    """a - b.
+
+    muslin_length_subtract() in muslin/length.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call("muslin_length_subtract", ticks_of(a, "a"), ticks_of(b, "b"), ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def length_multiply(a: LengthLike, factor: int) -> Length:
+    """a x factor, factor any int64_t.
+
+    muslin_length_multiply() in muslin/length.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call("muslin_length_multiply", ticks_of(a, "a"), whole(factor, "factor"), ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def length_divide(a: LengthLike, divisor: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """a / divisor, rounded as asked.
+
+    muslin_length_divide() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_divide", ticks_of(a, "a"), whole(divisor, "divisor"), ctypes.byref(rounding_),
+         ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def length_scale(a: LengthLike, numerator: int, denominator: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """a x numerator / denominator, rounded once, as asked; the product is never cut short on the way.
+
+    muslin_length_scale() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_scale", ticks_of(a, "a"), whole(numerator, "numerator"), whole(denominator, "denominator"),
+         ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def length_snap(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """a brought to the grid.
+
+    muslin_length_snap() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_snap", ticks_of(a, "a"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def length_compare(a: LengthLike, b: LengthLike) -> int:
+    """-1, 0 or 1 as a is less than, equal to or greater than b.
+
+    muslin_length_compare() in muslin/length.h. Since 0.1.
+    """
+    return int(library.muslin_length_compare(ticks_of(a, "a"), ticks_of(b, "b")))
+
+
+def length_sum(values: Lengths) -> Length:
+    """The sum of n lengths; the status does not depend on their order, because partial sums may pass the range.
+
+    muslin_length_sum() in muslin/length.h. Since 0.1.
+    """
+    values_ = gathered(values, "values")
+    out_ = ctypes.c_int64()
+    call("muslin_length_sum", values_.numbers, values_.count, ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def length_dot(lengths: Lengths, counts: Buffer) -> Length:
+    """The sum of lengths[i] x counts[i]; order-independent as above.
+
+    muslin_length_dot() in muslin/length.h. Since 0.1.
+    """
+    lengths_ = gathered(lengths, "lengths")
+    counts_ = Numbers(counts, "counts", 64)
+    out_ = ctypes.c_int64()
+    same_count(lengths=lengths_, counts=counts_)
+    call("muslin_length_dot", lengths_.numbers, counts_.numbers, lengths_.count, ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def length_add_n(a: Buffer, b: Buffer, out: Optional[Buffer] = None, statuses: Optional[Buffer] = None) -> Buffer:
+    """One call for n values.
+
+    muslin_length_add_n() in muslin/length.h. Since 0.1.
+    """
+    a_ = Numbers(a, "a", 64)
+    b_ = Numbers(b, "b", 64)
+    result, out_ = output(out, [a_, b_])
+    same_count(a=a_, b=b_, out=out_)
+    statuses_ = statuses_of(statuses, out_)
+    elementwise("muslin_length_add_n", a_.numbers, b_.numbers, a_.count, out_.numbers, statuses_)
+    return result
+
+
+def length_subtract_n(a: Buffer, b: Buffer, out: Optional[Buffer] = None, statuses: Optional[Buffer] = None) -> Buffer:
+    """One call for n values.
+
+    muslin_length_subtract_n() in muslin/length.h. Since 0.1.
+    """
+    a_ = Numbers(a, "a", 64)
+    b_ = Numbers(b, "b", 64)
+    result, out_ = output(out, [a_, b_])
+    same_count(a=a_, b=b_, out=out_)
+    statuses_ = statuses_of(statuses, out_)
+    elementwise("muslin_length_subtract_n", a_.numbers, b_.numbers, a_.count, out_.numbers, statuses_)
+    return result
+
+
+def length_multiply_n(a: Buffer, factors: Buffer, out: Optional[Buffer] = None,
+                      statuses: Optional[Buffer] = None) -> Buffer:
+    """One call for n values.
+
+    muslin_length_multiply_n() in muslin/length.h. Since 0.1.
+    """
+    a_ = Numbers(a, "a", 64)
+    factors_ = Numbers(factors, "factors", 64)
+    result, out_ = output(out, [a_, factors_])
+    same_count(a=a_, factors=factors_, out=out_)
+    statuses_ = statuses_of(statuses, out_)
+    elementwise("muslin_length_multiply_n", a_.numbers, factors_.numbers, a_.count, out_.numbers, statuses_)
+    return result
+
+
+def length_scale_n(a: Buffer, numerator: int, denominator: int, rounding: Optional[RoundingSpec] = None,
+                   out: Optional[Buffer] = None, statuses: Optional[Buffer] = None) -> Buffer:
+    """a[i] x numerator / denominator, each rounded as asked.
+
+    muslin_length_scale_n() in muslin/length.h. Since 0.1.
+    """
+    a_ = Numbers(a, "a", 64)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    result, out_ = output(out, [a_])
+    same_count(a=a_, out=out_)
+    statuses_ = statuses_of(statuses, out_)
+    elementwise("muslin_length_scale_n", a_.numbers, a_.count, whole(numerator, "numerator"),
+                whole(denominator, "denominator"), ctypes.byref(rounding_), out_.numbers, statuses_)
+    return result
+
+
+def length_snap_n(a: Buffer, rounding: Optional[RoundingSpec] = None, out: Optional[Buffer] = None,
+                  statuses: Optional[Buffer] = None) -> Buffer:
+    """a[i] x numerator / denominator, each rounded as asked.
+
+    muslin_length_snap_n() in muslin/length.h. Since 0.1.
+    """
+    a_ = Numbers(a, "a", 64)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    result, out_ = output(out, [a_])
+    same_count(a=a_, out=out_)
+    statuses_ = statuses_of(statuses, out_)
+    elementwise("muslin_length_snap_n", a_.numbers, a_.count, ctypes.byref(rounding_), out_.numbers, statuses_)
+    return result
+
+
+def length_times_root2(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """a x sqrt 2, the diagonal of a square.
+
+    muslin_length_times_root2() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_times_root2", ticks_of(a, "a"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def length_over_root2(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """a / sqrt 2, the side of a square with diagonal a.
+
+    muslin_length_over_root2() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_over_root2", ticks_of(a, "a"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def length_equilateral_height(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """a x sqrt 3 / 2, the height of an equilateral triangle with side a.
+
+    muslin_length_equilateral_height() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_equilateral_height", ticks_of(a, "a"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def length_equilateral_side(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """2 a / sqrt 3, the side of an equilateral triangle with height a.
+
+    muslin_length_equilateral_side() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_equilateral_side", ticks_of(a, "a"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def length_hypotenuse(a: LengthLike, b: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """sqrt(a x a + b x b).
+
+    muslin_length_hypotenuse() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_hypotenuse", ticks_of(a, "a"), ticks_of(b, "b"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def length_root_of_area(area: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61.
+
+    muslin_length_root_of_area() in muslin/length.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call("muslin_length_root_of_area", whole(area, "area"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def unit_ticks(unit: Unit) -> Length:
+    """The length of one unit in ticks (exact for all six); 0 for anything else.
+
+    muslin_unit_ticks() in muslin/length.h. Since 0.1.
+    """
+    return Length(library.muslin_unit_ticks(whole(unit, "unit", 32)))
+
+
+def unit_word(unit: Unit) -> str:
+    """The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else.
+
+    muslin_unit_word() in muslin/length.h. Since 0.1.
+    """
+    return str(library.muslin_unit_word(whole(unit, "unit", 32)).decode("utf-8"))
+
+
+def length_parse(text: str, spec: Optional[ParseSpec] = None, *, default_unit: Optional[Unit] = None,
+                 decimal_sign: Optional[str] = None) -> Parsed:
+    """Reads one length from `length` bytes of UTF-8 text, which need not be terminated.
+
+    Keywords: the members of ParseSpec, over those of spec.
+
+    muslin_length_parse() in muslin/length.h. Since 0.1.
+    """
+    data = utf8(text)
+    wish = merged(ParseSpec, spec, default_unit=default_unit, decimal_sign=decimal_sign)
+    out_ = new(structs.muslin_parsed)
+    call_telling("muslin_length_parse", data, len(data), ctypes.byref(wish), ctypes.byref(out_))
+    return Parsed._read(out_)
+
+
+def length_format(a: LengthLike, spec: Optional[FormatSpec] = None, *, style: Optional[Style] = None,
+                  denominator: Optional[int] = None, decimals: Optional[int] = None, decimal_sign: Optional[str] = None,
+                  direction: Optional[Direction] = None, unicode: Optional[bool] = None,
+                  bare: Optional[bool] = None) -> Formatted:
+    """Writes the length as terminated text.
+
+    Keywords: the members of FormatSpec, over those of spec.
+
+    muslin_length_format() in muslin/length.h. Since 0.1.
+    """
+    wish = merged(FormatSpec, spec, style=style, denominator=denominator, decimals=decimals, decimal_sign=decimal_sign,
+                                    direction=direction, unicode=unicode, bare=bare)
+    return text_out("muslin_length_format", ticks_of(a, "a"), ctypes.byref(wish))
+
+
+def seam_cut_from_finished(finished: LengthLike, seam: Optional[SeamSpec] = None) -> Length:
+    """The cut size of a piece that shall finish at `finished` (0 .. MUSLIN_SIZE_MAX) and is sewn into its neighbours on
+    both sides: finished + 2 s + u.
+
+    muslin_seam_cut_from_finished() in muslin/seam.h. Since 0.1.
+    """
+    seam_ = struct_of(SeamSpec, seam, "seam")
+    out_ = ctypes.c_int64()
+    call_telling("muslin_seam_cut_from_finished", ticks_of(finished, "finished"), ctypes.byref(seam_),
+                 ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def seam_finished_from_cut(cut: LengthLike, seam: Optional[SeamSpec] = None) -> Length:
+    """The finished size of a cut piece or an unfinished unit (`cut`, 0 .. MUSLIN_SIZE_MAX): cut - 2 s - u.
+
+    muslin_seam_finished_from_cut() in muslin/seam.h. Since 0.1.
+    """
+    seam_ = struct_of(SeamSpec, seam, "seam")
+    out_ = ctypes.c_int64()
+    call_telling("muslin_seam_finished_from_cut", ticks_of(cut, "cut"), ctypes.byref(seam_), ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def seam_cut_from_finished_n(finished: Buffer, seam: Optional[SeamSpec] = None, out: Optional[Buffer] = None,
+                             statuses: Optional[Buffer] = None) -> Buffer:
+    """Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
+    and the call succeeds, without it stops at the first failing element and says which in failed.
+
+    muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 0.1.
+    """
+    finished_ = Numbers(finished, "finished", 64)
+    seam_ = struct_of(SeamSpec, seam, "seam")
+    result, out_ = output(out, [finished_])
+    same_count(finished=finished_, out=out_)
+    statuses_ = statuses_of(statuses, out_)
+    elementwise("muslin_seam_cut_from_finished_n", finished_.numbers, finished_.count, ctypes.byref(seam_),
+                out_.numbers, statuses_)
+    return result
+
+
+def seam_finished_from_cut_n(cut: Buffer, seam: Optional[SeamSpec] = None, out: Optional[Buffer] = None,
+                             statuses: Optional[Buffer] = None) -> Buffer:
+    """Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
+    and the call succeeds, without it stops at the first failing element and says which in failed.
+
+    muslin_seam_finished_from_cut_n() in muslin/seam.h. Since 0.1.
+    """
+    cut_ = Numbers(cut, "cut", 64)
+    seam_ = struct_of(SeamSpec, seam, "seam")
+    result, out_ = output(out, [cut_])
+    same_count(cut=cut_, out=out_)
+    statuses_ = statuses_of(statuses, out_)
+    elementwise("muslin_seam_finished_from_cut_n", cut_.numbers, cut_.count, ctypes.byref(seam_), out_.numbers,
+                statuses_)
+    return result
+
+
+def seam_piece(spec: Optional[PieceSpec] = None, *, finished_width: Optional[LengthLike] = None,
+               finished_height: Optional[LengthLike] = None, left: Optional[LengthLike] = None,
+               right: Optional[LengthLike] = None, top: Optional[LengthLike] = None,
+               bottom: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> Piece:
+    """Cut size of a piece with different allowances on its four edges, and the share of it that the seams swallow.
+
+    Keywords: the members of PieceSpec, over those of spec.
+
+    muslin_seam_piece() in muslin/seam.h. Since 0.1.
+    """
+    wish = merged(PieceSpec, spec, finished_width=finished_width, finished_height=finished_height, left=left,
+                                   right=right, top=top, bottom=bottom, take_up=take_up)
+    out_ = new(structs.muslin_piece)
+    call_telling("muslin_seam_piece", ctypes.byref(wish), ctypes.byref(out_))
+    return Piece._read(out_)
+
+
+def seam_row_equal(cut: LengthLike, pieces: int, seam: Optional[SeamSpec] = None) -> Row:
+    """Equal pieces sewn side by side: a row of patches or the width of a strip set.
+
+    muslin_seam_row_equal() in muslin/seam.h. Since 0.1.
+    """
+    seam_ = struct_of(SeamSpec, seam, "seam")
+    out_ = new(structs.muslin_row)
+    call_telling("muslin_seam_row_equal", ticks_of(cut, "cut"), whole(pieces, "pieces"), ctypes.byref(seam_),
+                 ctypes.byref(out_))
+    return Row._read(out_)
+
+
+def seam_row(cuts: Lengths, seam: Optional[SeamSpec] = None) -> Row:
+    """The same for n pieces of unequal cut size; the problem's `at` names the first offending piece.
+
+    muslin_seam_row() in muslin/seam.h. Since 0.1.
+    """
+    cuts_ = gathered(cuts, "cuts")
+    seam_ = struct_of(SeamSpec, seam, "seam")
+    out_ = new(structs.muslin_row)
+    call_telling("muslin_seam_row", cuts_.numbers, cuts_.count, ctypes.byref(seam_), ctypes.byref(out_))
+    return Row._read(out_)
+
+
+def seam_strip_for_finished(finished: LengthLike, pieces: int, seam: Optional[SeamSpec] = None,
+                            rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """Backwards: the cut width of `pieces` (1 .. MUSLIN_COUNT_MAX) equal strips that together shall finish at
+    `finished`: finished / pieces + 2 s + u, rounded once, as asked.
+
+    muslin_seam_strip_for_finished() in muslin/seam.h. Since 0.1.
+    """
+    seam_ = struct_of(SeamSpec, seam, "seam")
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call_telling("muslin_seam_strip_for_finished", ticks_of(finished, "finished"), whole(pieces, "pieces"),
+                 ctypes.byref(seam_), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def seam_resize_cut(cut: LengthLike, numerator: int, denominator: int, seam: Optional[SeamSpec] = None,
+                    rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """A cut size resized with its block: take the seams off, scale by numerator / denominator (both 1 .. INT64_MAX),
+    put them back on, rounded once, as asked.
+
+    muslin_seam_resize_cut() in muslin/seam.h. Since 0.1.
+    """
+    seam_ = struct_of(SeamSpec, seam, "seam")
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call_telling("muslin_seam_resize_cut", ticks_of(cut, "cut"), whole(numerator, "numerator"),
+                 whole(denominator, "denominator"), ctypes.byref(seam_), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def seam_calibrate(cuts: Lengths, measured: LengthLike, stitched: LengthLike) -> Calibration:
+    """The effective allowance from a measured set of n strips or a test trio: cuts as cut, `measured` the unfinished
+    width edge to edge, `stitched` the allowance one meant to sew.
+
+    muslin_seam_calibrate() in muslin/seam.h. Since 0.1.
+    """
+    cuts_ = gathered(cuts, "cuts")
+    out_ = new(structs.muslin_calibration)
+    call_telling("muslin_seam_calibrate", cuts_.numbers, cuts_.count, ticks_of(measured, "measured"),
+                 ticks_of(stitched, "stitched"), ctypes.byref(out_))
+    return Calibration._read(out_)
+
+
+def seam_carry_on(spec: Optional[CarryOnSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                  cut_total: Optional[LengthLike] = None, strips: Optional[int] = None,
+                  measured: Optional[LengthLike] = None, later_cut: Optional[LengthLike] = None,
+                  allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> Rounded:
+    """The carry-on plan: sets that came out wrong are kept, and a later piece planned at c is cut to suit.
+
+    Keywords: the members of CarryOnSpec, over those of spec.
+
+    muslin_seam_carry_on() in muslin/seam.h. Since 0.1.
+    """
+    wish = merged(CarryOnSpec, spec, cut_total=cut_total, strips=strips, measured=measured, later_cut=later_cut,
+                                     allowance=allowance, take_up=take_up)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call_telling("muslin_seam_carry_on", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def seam_error_total(error_per_seam: LengthLike, seams: int) -> Length:
+    """How far a row is off when each of `seams` (0 .. MUSLIN_COUNT_MAX) seams is off by `error_per_seam`
+    (+-MUSLIN_SIZE_MAX): error x seams.
+
+    muslin_seam_error_total() in muslin/seam.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call_telling("muslin_seam_error_total", ticks_of(error_per_seam, "error_per_seam"), whole(seams, "seams"),
+                 ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def seam_error_limit(tolerance: LengthLike, seams: int) -> Length:
+    """The largest error per seam, either way, that keeps the total within `tolerance` (0 .. MUSLIN_SIZE_MAX): tolerance
+    / seams, down to a tick.
+
+    muslin_seam_error_limit() in muslin/seam.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call_telling("muslin_seam_error_limit", ticks_of(tolerance, "tolerance"), whole(seams, "seams"), ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def seam_share(cut_area: int, finished_area: int) -> int:
+    """The share of fabric that disappears into seams, in ppm to the nearest, ties up: (cut - finished) / cut, for any
+    two areas in doubled square ticks (a patch, a strip set, a whole top).
+
+    muslin_seam_share() in muslin/seam.h. Since 0.1.
+    """
+    ppm_ = ctypes.c_int32()
+    call_telling("muslin_seam_share", whole(cut_area, "cut_area"), whole(finished_area, "finished_area"),
+                 ctypes.byref(ppm_))
+    return ppm_.value
+
+
+def fabric_usable_width(labelled: LengthLike, selvage: LengthLike, shrinkage: int) -> Length:
+    """Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to
+    a tick.
+
+    muslin_fabric_usable_width() in muslin/fabric.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call_telling("muslin_fabric_usable_width", ticks_of(labelled, "labelled"), ticks_of(selvage, "selvage"),
+                 whole(shrinkage, "shrinkage", 32), ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def fabric_purchase(spec: Optional[PurchaseSpec] = None, *, needed: Optional[LengthLike] = None,
+                    extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
+                    shrinkage: Optional[int] = None, extra_share: Optional[int] = None) -> Purchase:
+    """From a length needed to a length bought.
+
+    Keywords: the members of PurchaseSpec, over those of spec.
+
+    muslin_fabric_purchase() in muslin/fabric.h. Since 0.1.
+    """
+    wish = merged(PurchaseSpec, spec, needed=needed, extra=extra, step=step, shrinkage=shrinkage,
+                                      extra_share=extra_share)
+    out_ = new(structs.muslin_purchase)
+    call_telling("muslin_fabric_purchase", ctypes.byref(wish), ctypes.byref(out_))
+    return Purchase._read(out_)
+
+
+def fabric_pieces(spec: Optional[ClothSpec] = None, *, width: Optional[LengthLike] = None,
+                  length: Optional[LengthLike] = None, piece_width: Optional[LengthLike] = None,
+                  piece_length: Optional[LengthLike] = None, loss_across: Optional[LengthLike] = None,
+                  loss_along: Optional[LengthLike] = None, may_turn: Optional[bool] = None) -> ClothPieces:
+    """How many pieces a cloth gives in a plain grid: floor(width / a) x floor(length / b), losses taken off first.
+
+    Keywords: the members of ClothSpec, over those of spec.
+
+    muslin_fabric_pieces() in muslin/fabric.h. Since 0.1.
+    """
+    wish = merged(ClothSpec, spec, width=width, length=length, piece_width=piece_width, piece_length=piece_length,
+                                   loss_across=loss_across, loss_along=loss_along, may_turn=may_turn)
+    out_ = new(structs.muslin_cloth_pieces)
+    call_telling("muslin_fabric_pieces", ctypes.byref(wish), ctypes.byref(out_))
+    return ClothPieces._read(out_)
+
+
+def fabric_strips(spec: Optional[StripsSpec] = None, *, pieces: Optional[int] = None,
+                  piece_across: Optional[LengthLike] = None, strip_cut: Optional[LengthLike] = None,
+                  usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
+                  straightening: Optional[LengthLike] = None) -> Strips:
+    """Pieces wanted -> strips across the width -> length of cloth.
+
+    Keywords: the members of StripsSpec, over those of spec.
+
+    muslin_fabric_strips() in muslin/fabric.h. Since 0.1.
+    """
+    wish = merged(StripsSpec, spec, pieces=pieces, piece_across=piece_across, strip_cut=strip_cut,
+                                    usable_width=usable_width, end_loss=end_loss, straightening=straightening)
+    out_ = new(structs.muslin_strips)
+    call_telling("muslin_fabric_strips", ctypes.byref(wish), ctypes.byref(out_))
+    return Strips._read(out_)
+
+
+def fabric_area_bound(area: int, usable_width: LengthLike) -> Length:
+    """The least length of cloth whose area is `area` (doubled square ticks, 0 .. MUSLIN_LENGTH_MAX) at this usable
+    width (1 .. MUSLIN_SIZE_MAX): area / (2 x width), up to a tick.
+
+    muslin_fabric_area_bound() in muslin/fabric.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call_telling("muslin_fabric_area_bound", whole(area, "area"), ticks_of(usable_width, "usable_width"),
+                 ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def stock_size(stock: StockSpec, align: Edge) -> StockSize:
+    """The size that the arithmetic must use when one lines up the tips (align MUSLIN_EDGE_PINKED_TIPS) or the valleys
+    (MUSLIN_EDGE_PINKED_VALLEYS) throughout: a pinked size measured at the other point changes by two depths each way,
+    one for each of two edges; a straight edge changes nothing.
+
+    muslin_stock_size() in muslin/fabric.h. Since 0.1.
+    """
+    stock_ = struct_of(StockSpec, stock, "stock")
+    width_ = ctypes.c_int64()
+    length_ = ctypes.c_int64()
+    call_telling("muslin_stock_size", ctypes.byref(stock_), whole(align, "align", 32), ctypes.byref(width_),
+                 ctypes.byref(length_))
+    return StockSize(Length(width_.value), Length(length_.value))
+
+
+def stock_strips_of(stock: StockSpec, strip_cut: LengthLike, strips_wanted: int) -> StockStrips:
+    """Strips of cut width strip_cut (1 or more) from stock, cut across its width (each strip as long as the stock is
+    wide).
+
+    muslin_stock_strips_of() in muslin/fabric.h. Since 0.1.
+    """
+    stock_ = struct_of(StockSpec, stock, "stock")
+    out_ = new(structs.muslin_stock_strips)
+    call_telling("muslin_stock_strips_of", ctypes.byref(stock_), ticks_of(strip_cut, "strip_cut"),
+                 whole(strips_wanted, "strips_wanted"), ctypes.byref(out_))
+    return StockStrips._read(out_)
+
+
+def stock_check(rows: Sequence[StockSpec]) -> Tuple[Warning, ...]:
+    """What to say when these fabrics meet in one top: a sum of enum muslin_warning bits.
+
+    muslin_stock_check() in muslin/fabric.h. Since 0.1.
+    """
+    rows_, n = rows_of(StockSpec, rows, "rows")
+    warnings_ = ctypes.c_uint32()
+    call_telling("muslin_stock_check", rows_, ctypes.sizeof(structs.muslin_stock_spec), n, ctypes.byref(warnings_))
+    return warnings_in(warnings_.value)
+
+
+def print_may_turn(print: Print, quarter_turns: int) -> bool:
+    """allowed becomes 1 when a piece of this print may lie turned by so many quarter turns (0 .. 3, else
+    MUSLIN_ERR_RANGE) without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no
+    turn.
+
+    muslin_print_may_turn() in muslin/fabric.h. Since 0.1.
+    """
+    allowed_ = ctypes.c_int32()
+    call_telling("muslin_print_may_turn", whole(print, "print", 32), whole(quarter_turns, "quarter_turns", 32),
+                 ctypes.byref(allowed_))
+    return bool(allowed_.value)
+
+
+def reference_count(table: Table) -> int:
+    """How many rows a table has.
+
+    muslin_reference_count() in muslin/reference.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call("muslin_reference_count", whole(table, "table", 32), ctypes.byref(out_))
+    return out_.value
+
+
+def reference_row(table: Table, index: int) -> Reference:
+    """Row `index`, from 0, of a table.
+
+    muslin_reference_row() in muslin/reference.h. Since 0.1.
+    """
+    out_ = new(structs.muslin_reference)
+    call_telling("muslin_reference_row", whole(table, "table", 32), whole(index, "index"), ctypes.byref(out_))
+    return Reference._read(out_)
+
+
+def reference_name(table: Table, index: int) -> str:
+    """A row's name in the trade's words, and where its figures come from: a title with the kind of publication, "common
+    practice, no source" or "from memory, no source".
+
+    muslin_reference_name() in muslin/reference.h. Since 0.1.
+    """
+    return str(library.muslin_reference_name(whole(table, "table", 32), whole(index, "index")).decode("utf-8"))
+
+
+def reference_source(table: Table, index: int) -> str:
+    """A row's name in the trade's words, and where its figures come from: a title with the kind of publication, "common
+    practice, no source" or "from memory, no source".
+
+    muslin_reference_source() in muslin/reference.h. Since 0.1.
+    """
+    return str(library.muslin_reference_source(whole(table, "table", 32), whole(index, "index")).decode("utf-8"))
+
+
+def stripset_yield(spec: Optional[YieldSpec] = None, *, usable_length: Optional[LengthLike] = None,
+                   segment_cut: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                   resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
+                   fold_clear: Optional[LengthLike] = None, from_one_end: Optional[bool] = None) -> Yield:
+    """How many segments one set gives.
+
+    Keywords: the members of YieldSpec, over those of spec.
+
+    muslin_stripset_yield() in muslin/stripset.h. Since 0.1.
+    """
+    wish = merged(YieldSpec, spec, usable_length=usable_length, segment_cut=segment_cut, end_trim=end_trim,
+                                   resquare_loss=resquare_loss, resquare_every=resquare_every, fold_clear=fold_clear,
+                                   from_one_end=from_one_end)
+    out_ = new(structs.muslin_yield)
+    call_telling("muslin_stripset_yield", ctypes.byref(wish), ctypes.byref(out_))
+    return Yield._read(out_)
+
+
+def stripset_shortest(lengths: Lengths) -> StripsetShortest:
+    """The usable length that a set of strips shares, the shortest, with its index; warnings gets
+    MUSLIN_WARN_MIXED_WIDTHS when they differ.
+
+    muslin_stripset_shortest() in muslin/stripset.h. Since 0.1.
+    """
+    lengths_ = gathered(lengths, "lengths")
+    shortest_ = ctypes.c_int64()
+    index_ = ctypes.c_size_t()
+    warnings_ = ctypes.c_uint32()
+    call_telling("muslin_stripset_shortest", lengths_.numbers, lengths_.count, ctypes.byref(shortest_),
+                 ctypes.byref(index_), ctypes.byref(warnings_))
+    return StripsetShortest(Length(shortest_.value), index_.value, warnings_in(warnings_.value))
+
+
+def stripset_need(spec: Optional[NeedSpec] = None, *, segments: Optional[int] = None,
+                  segments_per_set: Optional[int] = None, strips_per_set: Optional[int] = None,
+                  strips_per_bundle: Optional[int] = None, strip_cut: Optional[LengthLike] = None) -> Need:
+    """Segments wanted -> sets -> strips -> bundles or a length of cloth.
+
+    Keywords: the members of NeedSpec, over those of spec.
+
+    muslin_stripset_need() in muslin/stripset.h. Since 0.1.
+    """
+    wish = merged(NeedSpec, spec, segments=segments, segments_per_set=segments_per_set, strips_per_set=strips_per_set,
+                                  strips_per_bundle=strips_per_bundle, strip_cut=strip_cut)
+    out_ = new(structs.muslin_need)
+    call_telling("muslin_stripset_need", ctypes.byref(wish), ctypes.byref(out_))
+    return Need._read(out_)
+
+
+def stripset_harvest(spec: Optional[HarvestSpec] = None, *, strips: Optional[int] = None,
+                     strips_per_set: Optional[int] = None, segments_per_set: Optional[int] = None,
+                     segments_per_block: Optional[int] = None, blocks_per_top: Optional[int] = None) -> Harvest:
+    """Strips in hand -> sets -> segments -> blocks -> tops, and what is left over.
+
+    Keywords: the members of HarvestSpec, over those of spec.
+
+    muslin_stripset_harvest() in muslin/stripset.h. Since 0.1.
+    """
+    wish = merged(HarvestSpec, spec, strips=strips, strips_per_set=strips_per_set, segments_per_set=segments_per_set,
+                                     segments_per_block=segments_per_block, blocks_per_top=blocks_per_top)
+    out_ = new(structs.muslin_harvest)
+    call_telling("muslin_stripset_harvest", ctypes.byref(wish), ctypes.byref(out_))
+    return Harvest._read(out_)
+
+
+def stripset_prints(rows: Sequence[PrintRow], sets_wanted: int) -> StripsetPrints:
+    """With sets_wanted 0: how many sets the scarcest print allows; sets and scarcest (its row, may be null) are written
+    and every row's `left`.
+
+    muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
+    """
+    rows_, n = rows_of(PrintRow, rows, "rows")
+    sets_ = ctypes.c_int64()
+    scarcest_ = ctypes.c_size_t()
+    call_telling("muslin_stripset_prints", rows_, ctypes.sizeof(structs.muslin_print_row), n,
+                 whole(sets_wanted, "sets_wanted"), ctypes.byref(sets_), ctypes.byref(scarcest_))
+    return StripsetPrints(tuple(PrintRow._read(row) for row in rows_[:n]), sets_.value, scarcest_.value)
+
+
+def setting_straight(spec: Optional[SettingSpec] = None, *, block_width: Optional[LengthLike] = None,
+                     block_height: Optional[LengthLike] = None, columns: Optional[int] = None,
+                     rows: Optional[int] = None, allowance: Optional[LengthLike] = None,
+                     take_up: Optional[LengthLike] = None, turning: Optional[Turning] = None) -> Setting:
+    """The size of a top of columns x rows blocks in a straight setting.
+
+    Keywords: the members of SettingSpec, over those of spec.
+
+    muslin_setting_straight() in muslin/setting.h. Since 0.1.
+    """
+    wish = merged(SettingSpec, spec, block_width=block_width, block_height=block_height, columns=columns, rows=rows,
+                                     allowance=allowance, take_up=take_up, turning=turning)
+    out_ = new(structs.muslin_setting)
+    call_telling("muslin_setting_straight", ctypes.byref(wish), ctypes.byref(out_))
+    return Setting._read(out_)
+
+
+def setting_turn(turning: Turning, column: int, row: int) -> int:
+    """The quarter turns (0 .. 3, clockwise) of the block in this column and row, both from 0: the first block is not
+    turned.
+
+    muslin_setting_turn() in muslin/setting.h. Since 0.1.
+    """
+    quarter_turns_ = ctypes.c_int32()
+    call("muslin_setting_turn", whole(turning, "turning", 32), whole(column, "column"), whole(row, "row"),
+         ctypes.byref(quarter_turns_))
+    return quarter_turns_.value
+
+
+def block_from_segments(spec: Optional[BlockSpec] = None, *, segment_cut: Optional[LengthLike] = None,
+                        set_unfinished: Optional[LengthLike] = None, segments: Optional[int] = None,
+                        allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> Block:
+    """Blocks from segments: `segments` of them joined along their long sides.
+
+    Keywords: the members of BlockSpec, over those of spec.
+
+    muslin_block_from_segments() in muslin/setting.h. Since 0.1.
+    """
+    wish = merged(BlockSpec, spec, segment_cut=segment_cut, set_unfinished=set_unfinished, segments=segments,
+                                   allowance=allowance, take_up=take_up)
+    out_ = new(structs.muslin_block)
+    call_telling("muslin_block_from_segments", ctypes.byref(wish), ctypes.byref(out_))
+    return Block._read(out_)
+
+
+def join_loss(join: Join, strip_cut: LengthLike, allowance: LengthLike) -> Length:
+    """What one join takes off the run, in ticks.
+
+    muslin_join_loss() in muslin/setting.h. Since 0.1.
+    """
+    out_ = ctypes.c_int64()
+    call_telling("muslin_join_loss", whole(join, "join", 32), ticks_of(strip_cut, "strip_cut"),
+                 ticks_of(allowance, "allowance"), ctypes.byref(out_))
+    return Length(out_.value)
+
+
+def run_plan(spec: Optional[RunSpec] = None, *, length: Optional[LengthLike] = None,
+             strip_length: Optional[LengthLike] = None, strip_cut: Optional[LengthLike] = None,
+             allowance: Optional[LengthLike] = None, join: Optional[Join] = None) -> Run:
+    """Strips joined end to end into one run (borders, binding).
+
+    Keywords: the members of RunSpec, over those of spec.
+
+    muslin_run_plan() in muslin/setting.h. Since 0.1.
+    """
+    wish = merged(RunSpec, spec, length=length, strip_length=strip_length, strip_cut=strip_cut, allowance=allowance,
+                                 join=join)
+    out_ = new(structs.muslin_run)
+    call_telling("muslin_run_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Run._read(out_)
+
+
+def border_plan(spec: Optional[BorderSpec] = None, *, unfinished_width: Optional[LengthLike] = None,
+                unfinished_length: Optional[LengthLike] = None, finished_border: Optional[LengthLike] = None,
+                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                usable_width: Optional[LengthLike] = None, mitre_extra: Optional[LengthLike] = None,
+                style: Optional[BorderStyle] = None, join: Optional[Join] = None,
+                lengthwise: Optional[bool] = None) -> Border:
+    """One border.
+
+    Keywords: the members of BorderSpec, over those of spec.
+
+    muslin_border_plan() in muslin/setting.h. Since 0.1.
+    """
+    wish = merged(BorderSpec, spec, unfinished_width=unfinished_width, unfinished_length=unfinished_length,
+                                    finished_border=finished_border, allowance=allowance, take_up=take_up,
+                                    usable_width=usable_width, mitre_extra=mitre_extra, style=style, join=join,
+                                    lengthwise=lengthwise)
+    out_ = new(structs.muslin_border)
+    call_telling("muslin_border_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Border._read(out_)
+
+
+def binding_measure(spec: Optional[BindingWidthSpec] = None, *, fold: Optional[Fold] = None,
+                    seam: Optional[LengthLike] = None, front: Optional[LengthLike] = None,
+                    thickness: Optional[LengthLike] = None, back: Optional[LengthLike] = None,
+                    turn_under: Optional[LengthLike] = None, binding_cut: Optional[LengthLike] = None,
+                    uneven_limit: Optional[LengthLike] = None) -> BindingWidth:
+    """The cut width of a binding from what it shall show, or what a given cut width shows.
+
+    Keywords: the members of BindingWidthSpec, over those of spec.
+
+    muslin_binding_measure() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(BindingWidthSpec, spec, fold=fold, seam=seam, front=front, thickness=thickness, back=back,
+                                          turn_under=turn_under, binding_cut=binding_cut, uneven_limit=uneven_limit)
+    out_ = new(structs.muslin_binding_width)
+    call_telling("muslin_binding_measure", ctypes.byref(wish), ctypes.byref(out_))
+    return BindingWidth._read(out_)
+
+
+def binding_plan(spec: Optional[BindingSpec] = None, *, perimeter: Optional[LengthLike] = None,
+                 quilt_width: Optional[LengthLike] = None, quilt_length: Optional[LengthLike] = None,
+                 extra: Optional[LengthLike] = None, corners: Optional[int] = None,
+                 corner_extra: Optional[LengthLike] = None, binding_cut: Optional[LengthLike] = None,
+                 strip_length: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                 step: Optional[LengthLike] = None, spare_strips: Optional[int] = None,
+                 join: Optional[Join] = None) -> Binding:
+    """Length, strips, joins and cloth for a binding; the run is muslin_run_plan()'s.
+
+    Keywords: the members of BindingSpec, over those of spec.
+
+    muslin_binding_plan() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(BindingSpec, spec, perimeter=perimeter, quilt_width=quilt_width, quilt_length=quilt_length,
+                                     extra=extra, corners=corners, corner_extra=corner_extra, binding_cut=binding_cut,
+                                     strip_length=strip_length, allowance=allowance, step=step,
+                                     spare_strips=spare_strips, join=join)
+    out_ = new(structs.muslin_binding)
+    call_telling("muslin_binding_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Binding._read(out_)
+
+
+def bias_tube(spec: Optional[BiasSpec] = None, *, width: Optional[LengthLike] = None,
+              length: Optional[LengthLike] = None, strip_cut: Optional[LengthLike] = None,
+              allowance: Optional[LengthLike] = None, wanted: Optional[LengthLike] = None,
+              blunt_ends: Optional[bool] = None) -> Bias:
+    """The continuous tube from a rectangle a x b (a the shorter side; a square is cut on its diagonal, of a longer
+    rectangle a 45 degree corner is moved to the other end).
+
+    Keywords: the members of BiasSpec, over those of spec.
+
+    muslin_bias_tube() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(BiasSpec, spec, width=width, length=length, strip_cut=strip_cut, allowance=allowance, wanted=wanted,
+                                  blunt_ends=blunt_ends)
+    out_ = new(structs.muslin_bias)
+    call_telling("muslin_bias_tube", ctypes.byref(wish), ctypes.byref(out_))
+    return Bias._read(out_)
+
+
+def bias_least_square(spec: Optional[BiasSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                      width: Optional[LengthLike] = None, length: Optional[LengthLike] = None,
+                      strip_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                      wanted: Optional[LengthLike] = None, blunt_ends: Optional[bool] = None) -> Bias:
+    """The least square, on the rounding's grid, whose tube gives `wanted`.
+
+    Keywords: the members of BiasSpec, over those of spec.
+
+    muslin_bias_least_square() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(BiasSpec, spec, width=width, length=length, strip_cut=strip_cut, allowance=allowance, wanted=wanted,
+                                  blunt_ends=blunt_ends)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_bias)
+    call_telling("muslin_bias_least_square", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Bias._read(out_)
+
+
+def bias_strips(spec: Optional[BiasSpec] = None, *, width: Optional[LengthLike] = None,
+                length: Optional[LengthLike] = None, strip_cut: Optional[LengthLike] = None,
+                allowance: Optional[LengthLike] = None, wanted: Optional[LengthLike] = None,
+                blunt_ends: Optional[bool] = None) -> Bias:
+    """Separate strips cut side by side from both halves of a square (`width`; `length` must equal it or be 0), parallel
+    to its diagonal, ends left at 45 degrees, every other one turned end for end, joined into one run: in each half n =
+    floor(S / (sqrt 2 w)) strips, down to the short ones in the corner; measured along their middle they add up to sqrt
+    2 n S - n n w a half, and each of the 2 n - 1 joins takes 2 sqrt 2 s.
+
+    Keywords: the members of BiasSpec, over those of spec.
+
+    muslin_bias_strips() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(BiasSpec, spec, width=width, length=length, strip_cut=strip_cut, allowance=allowance, wanted=wanted,
+                                  blunt_ends=blunt_ends)
+    out_ = new(structs.muslin_bias)
+    call_telling("muslin_bias_strips", ctypes.byref(wish), ctypes.byref(out_))
+    return Bias._read(out_)
+
+
+def batting_plan(spec: Optional[BattingSpec] = None, *, quilt_width: Optional[LengthLike] = None,
+                 quilt_length: Optional[LengthLike] = None, margin_left: Optional[LengthLike] = None,
+                 margin_right: Optional[LengthLike] = None, margin_top: Optional[LengthLike] = None,
+                 margin_bottom: Optional[LengthLike] = None, roll_width: Optional[LengthLike] = None,
+                 fixed: Optional[bool] = None) -> Batting:
+    """Batting for a quilt: the size to cut, the package to buy, or the pieces of a roll.
+
+    Keywords: the members of BattingSpec, over those of spec.
+
+    muslin_batting_plan() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(BattingSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, margin_left=margin_left,
+                                     margin_right=margin_right, margin_top=margin_top, margin_bottom=margin_bottom,
+                                     roll_width=roll_width, fixed=fixed)
+    out_ = new(structs.muslin_batting)
+    call_telling("muslin_batting_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Batting._read(out_)
+
+
+def backing_layouts(spec: Optional[BackingSpec] = None, *, quilt_width: Optional[LengthLike] = None,
+                    quilt_length: Optional[LengthLike] = None, margin_left: Optional[LengthLike] = None,
+                    margin_right: Optional[LengthLike] = None, margin_top: Optional[LengthLike] = None,
+                    margin_bottom: Optional[LengthLike] = None, fabric_width: Optional[LengthLike] = None,
+                    selvage: Optional[LengthLike] = None, seam: Optional[LengthLike] = None,
+                    end_trim: Optional[LengthLike] = None, repeat: Optional[LengthLike] = None,
+                    step: Optional[LengthLike] = None, print: Optional[Print] = None,
+                    round_panels: Optional[bool] = None) -> List[Backing]:
+    """All layouts compared, one row each, in the order of the enum (ask-then-fill; eight rows in this version, later
+    versions may know more).
+
+    Keywords: the members of BackingSpec, over those of spec.
+
+    muslin_backing_layouts() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(BackingSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, margin_left=margin_left,
+                                     margin_right=margin_right, margin_top=margin_top, margin_bottom=margin_bottom,
+                                     fabric_width=fabric_width, selvage=selvage, seam=seam, end_trim=end_trim,
+                                     repeat=repeat, step=step, print=print, round_panels=round_panels)
+    return asked("muslin_backing_layouts", structs.muslin_backing, Backing._read, ctypes.byref(wish))
+
+
+def backing_panels(layout: BackingLayoutKind, spec: Optional[BackingSpec] = None, *,
+                   quilt_width: Optional[LengthLike] = None, quilt_length: Optional[LengthLike] = None,
+                   margin_left: Optional[LengthLike] = None, margin_right: Optional[LengthLike] = None,
+                   margin_top: Optional[LengthLike] = None, margin_bottom: Optional[LengthLike] = None,
+                   fabric_width: Optional[LengthLike] = None, selvage: Optional[LengthLike] = None,
+                   seam: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                   repeat: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
+                   print: Optional[Print] = None, round_panels: Optional[bool] = None) -> List[Panel]:
+    """One layout piece by piece, in sewing order across the quilt (ask-then-fill): the cut widths, of the insert its
+    cut_length, less 2 q a seam, are exactly the joined size of muslin_backing_layouts().
+
+    Keywords: the members of BackingSpec, over those of spec.
+
+    muslin_backing_panels() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(BackingSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, margin_left=margin_left,
+                                     margin_right=margin_right, margin_top=margin_top, margin_bottom=margin_bottom,
+                                     fabric_width=fabric_width, selvage=selvage, seam=seam, end_trim=end_trim,
+                                     repeat=repeat, step=step, print=print, round_panels=round_panels)
+    return asked("muslin_backing_panels", structs.muslin_panel, Panel._read, ctypes.byref(wish),
+                 whole(layout, "layout", 32))
+
+
+def hanging_plan(spec: Optional[HangingSpec] = None, *, quilt_width: Optional[LengthLike] = None,
+                 sleeves: Optional[int] = None, inset: Optional[LengthLike] = None, gap: Optional[LengthLike] = None,
+                 drop: Optional[LengthLike] = None, ease: Optional[LengthLike] = None, hem: Optional[LengthLike] = None,
+                 allowance: Optional[LengthLike] = None, label_width: Optional[LengthLike] = None,
+                 label_height: Optional[LengthLike] = None, corner_triangle: Optional[LengthLike] = None,
+                 corners: Optional[int] = None) -> Hanging:
+    """Hanging sleeve (one, or two with a gap), label, corner triangles.
+
+    Keywords: the members of HangingSpec, over those of spec.
+
+    muslin_hanging_plan() in muslin/finishing.h. Since 0.1.
+    """
+    wish = merged(HangingSpec, spec, quilt_width=quilt_width, sleeves=sleeves, inset=inset, gap=gap, drop=drop,
+                                     ease=ease, hem=hem, allowance=allowance, label_width=label_width,
+                                     label_height=label_height, corner_triangle=corner_triangle, corners=corners)
+    out_ = new(structs.muslin_hanging)
+    call_telling("muslin_hanging_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Hanging._read(out_)
+
+
+def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
+                    strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
+                    columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
+                    strip_cut: Optional[LengthLike] = None, usable_length: Optional[LengthLike] = None,
+                    segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                    take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                    resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
+                    fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
+                    nesting: Optional[Nesting] = None, from_one_end: Optional[bool] = None) -> Stripquilt:
+    """Plans the quilt.
+
+    Keywords: the members of StripquiltSpec, over those of spec.
+
+    muslin_stripquilt_plan() in muslin/stripquilt.h. Since 0.1.
+    """
+    wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
+                                        segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
+                                        strip_cut=strip_cut, usable_length=usable_length, segment_cut=segment_cut,
+                                        allowance=allowance, take_up=take_up, end_trim=end_trim,
+                                        resquare_loss=resquare_loss, resquare_every=resquare_every,
+                                        fold_clear=fold_clear, turning=turning, nesting=nesting,
+                                        from_one_end=from_one_end)
+    out_ = new(structs.muslin_stripquilt)
+    call_telling("muslin_stripquilt_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Stripquilt._read(out_)
+
+
+def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
+                      strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
+                      columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
+                      strip_cut: Optional[LengthLike] = None, usable_length: Optional[LengthLike] = None,
+                      segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                      take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                      resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
+                      fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
+                      nesting: Optional[Nesting] = None, from_one_end: Optional[bool] = None) -> List[BlockGroup]:
+    """Which stacks meet in which blocks (ask-then-fill): the segments laid out stack after stack and dealt round in
+    order, so block i takes the segments i, i + B, i + 2 B ... of B blocks; a stack no taller than B never meets itself.
+
+    Keywords: the members of StripquiltSpec, over those of spec.
+
+    muslin_stripquilt_groups() in muslin/stripquilt.h. Since 0.1.
+    """
+    wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
+                                        segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
+                                        strip_cut=strip_cut, usable_length=usable_length, segment_cut=segment_cut,
+                                        allowance=allowance, take_up=take_up, end_trim=end_trim,
+                                        resquare_loss=resquare_loss, resquare_every=resquare_every,
+                                        fold_clear=fold_clear, turning=turning, nesting=nesting,
+                                        from_one_end=from_one_end)
+    return asked("muslin_stripquilt_groups", structs.muslin_block_group, BlockGroup._read, ctypes.byref(wish))
+
+
+def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
+                        strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
+                        columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
+                        strip_cut: Optional[LengthLike] = None, usable_length: Optional[LengthLike] = None,
+                        segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                        take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                        resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
+                        fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
+                        nesting: Optional[Nesting] = None, from_one_end: Optional[bool] = None) -> StripquiltPressing:
+    """Which way to press all seams of set `set` (from 1): chosen so that as few segments as the dealing allows meet a
+    neighbour pressed the same way.
+
+    Keywords: the members of StripquiltSpec, over those of spec.
+
+    muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 0.1.
+    """
+    wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
+                                        segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
+                                        strip_cut=strip_cut, usable_length=usable_length, segment_cut=segment_cut,
+                                        allowance=allowance, take_up=take_up, end_trim=end_trim,
+                                        resquare_loss=resquare_loss, resquare_every=resquare_every,
+                                        fold_clear=fold_clear, turning=turning, nesting=nesting,
+                                        from_one_end=from_one_end)
+    pressing_ = ctypes.c_int32()
+    segments_ = ctypes.c_int64()
+    call_telling("muslin_stripquilt_pressing", ctypes.byref(wish), whole(set, "set"), ctypes.byref(pressing_),
+                 ctypes.byref(segments_))
+    return StripquiltPressing(Pressing(pressing_.value), segments_.value)

@@ -1,0 +1,344 @@
+# SPDX-License-Identifier: MIT
+"""The library's constants and enums.
+
+Written by generate.py from lib/abi/api.json: change that, not this file.
+"""
+from ._library import library
+from ._values import Choice
+
+__all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
+           "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
+           "CLOTH_MAY_TURN", "YIELD_FROM_ONE_END", "BORDER_LENGTHWISE", "BIAS_BLUNT_ENDS", "BATTING_FIXED",
+           "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX", "Status", "Argument", "Warning", "Direction", "Unit", "Style",
+           "Edge", "Care", "Print", "StockKind", "Table", "Turning", "Join", "BorderStyle", "Fold", "BackingLayoutKind",
+           "PanelRole", "Nesting", "Pressing"]
+
+VERSION_MAJOR = 0
+VERSION_MINOR = 1
+VERSION_PATCH = 0
+VERSION = 100
+TICKS_PER_INCH = 8128
+TICKS_PER_MM = 320
+LENGTH_MAX = 4611686018427387903
+SIZE_MAX = 1073741824
+COUNT_MAX = 2147483647
+PPM = 1000000
+FORMAT_UNICODE = 1
+FORMAT_BARE = 2
+QUARTER_INCH = 2032
+USABLE_WIDTH_USUAL = 325120
+CLOTH_MAY_TURN = 1
+YIELD_FROM_ONE_END = 1
+BORDER_LENGTHWISE = 1
+BIAS_BLUNT_ENDS = 1
+BATTING_FIXED = 1
+BACKING_ROUND_PANELS = 1
+BLOCK_SEGMENTS_MAX = 16
+
+
+class Status(Choice):
+    """enum muslin_status_code"""
+
+    OK = 0
+    ERR_NULL = 1  # a pointer that must be given is null
+    ERR_STRUCT_SIZE = 2  # a struct's size is 0, below the first published one, or above 4096
+    ERR_STRUCT_TAIL = 3  # bytes behind the members this library knows are not zero
+    ERR_FLAGS = 4  # a flag this library does not know
+    ERR_CHOICE = 5  # a value that is none of the listed choices
+    ERR_RANGE = 6  # an argument below its least or above its greatest value
+    ERR_OVERFLOW = 7  # the result would lie outside the range of its type
+    ERR_DIVIDE_BY_ZERO = 8  # a divisor is zero
+    ERR_BUFFER = 9  # the caller's buffer or array is too small; the needed size was written
+    ERR_INDEX = 10  # a row number at or past the end of a table
+    ERR_TEXT_EMPTY = 11  # the text holds no number
+    ERR_TEXT_SYNTAX = 12  # something stands where a number or a unit should
+    ERR_TEXT_TRAILING = 13  # a whole length, then something more
+    ERR_TEXT_UNIT = 14  # a word that is no unit of length
+    ERR_TEXT_DECIMAL = 15  # the other decimal sign than the one asked for
+    ERR_TEXT_ZERO_DENOMINATOR = 16  # a fraction over zero
+    ERR_TEXT_ENCODING = 17  # not valid UTF-8
+    ERR_SEAM_TOO_WIDE = 18  # the seams eat the whole piece: nothing would be seen of it
+    ERR_NOT_SQUARE = 19  # a quarter turn was asked of a block that is not square
+    ERR_NO_YIELD = 20  # the stock gives not even one piece, so no amount of it is enough
+    ERR_NOT_ENOUGH = 21  # the stock in hand does not suffice
+    ERR_NO_FIT = 22  # no listed size or layout covers what is asked
+    ERR_NO_MEMORY = 23  # an allocator returned nothing
+
+    @property
+    def sentence(self) -> str:
+        """In the library's words."""
+        return str(library.muslin_status_sentence(int(self)).decode("utf-8"))
+
+
+class Argument(Choice):
+    """enum muslin_argument"""
+
+    NONE = 0
+    TEXT = 1
+    BUFFER = 2
+    OUTPUT = 3
+    SPEC = 4
+    ROWS = 5
+    ROW_SIZE = 6
+    LENGTH = 7
+    OTHER_LENGTH = 8
+    FACTOR = 9
+    DIVISOR = 10
+    RATIO = 11
+    GRID = 12
+    TOLERANCE = 13
+    DIRECTION = 14
+    UNIT = 15
+    DECIMAL_SIGN = 16
+    STYLE = 17
+    DENOMINATOR = 18
+    DECIMALS = 19
+    AREA = 20
+    INDEX = 21
+    TABLE = 22
+    SEAM_ALLOWANCE = 23
+    TAKE_UP = 24
+    FINISHED = 25
+    UNFINISHED = 26
+    CUT = 27
+    PIECES = 28
+    SEAMS = 29
+    MEASURED = 30
+    SEAM_ERROR = 31
+    USABLE_WIDTH = 32
+    LABELLED_WIDTH = 33
+    SELVAGE = 34
+    SHRINKAGE = 35
+    EXTRA = 36
+    EXTRA_SHARE = 37
+    STEP = 38
+    CLOTH_LENGTH = 39
+    END_LOSS = 40
+    EDGE = 41
+    PINK_DEPTH = 42
+    CARE_STATE = 43
+    PRINT_DIRECTION = 44
+    STRIP_LENGTH = 45
+    STRIP_CUT = 46
+    STRIPS = 47
+    STRIPS_PER_SET = 48
+    STRIPS_PER_BUNDLE = 49
+    SEGMENT_CUT = 50
+    SEGMENTS = 51
+    SEGMENTS_PER_BLOCK = 52
+    SEGMENTS_PER_SET = 53
+    END_TRIM = 54
+    RESQUARE_LOSS = 55
+    RESQUARE_EVERY = 56
+    FOLD_CLEAR = 57
+    BLOCK_WIDTH = 58
+    BLOCK_HEIGHT = 59
+    BLOCKS = 60
+    COLUMNS = 61
+    QUILT_ROWS = 62
+    TOPS = 63
+    TURNING = 64
+    PRESSING = 65
+    QUILT_WIDTH = 66
+    QUILT_LENGTH = 67
+    BORDER_WIDTH = 68
+    BORDER_STYLE = 69
+    JOIN = 70
+    JOIN_LOSS = 71
+    MITRE_EXTRA = 72
+    MARGIN = 73
+    FABRIC_WIDTH = 74
+    REPEAT = 75
+    LAYOUT = 76
+    FOLD = 77
+    BINDING_CUT = 78
+    BINDING_FRONT = 79
+    BINDING_BACK = 80
+    THICKNESS = 81
+    TURN_UNDER = 82
+    PERIMETER = 83
+    CORNERS = 84
+    BIAS_LENGTH = 85
+    SLEEVE_DROP = 86
+    SLEEVES = 87
+    INSET = 88
+    CORNER_TRIANGLE = 89
+    LABEL = 90
+    SPARE = 91
+    PER_SET = 92
+    IN_HAND = 93
+    STOCK_KIND = 94
+
+    @property
+    def words(self) -> str:
+        """In the library's words."""
+        return str(library.muslin_argument_name(int(self)).decode("utf-8"))
+
+
+class Warning(Choice):
+    """enum muslin_warning"""
+
+    NO_SLACK = 1  # a yield stands exactly on its edge: any shorter and a piece is lost
+    MIXED_WASH = 2  # washed and unwashed fabric meet in one top
+    PRECUT_WASHED = 4  # small pre-cuts were washed: they fray, shrink and lose their size
+    PRINT_TURNED = 8  # a print with a direction lies turned in some places
+    BINDING_UNEVEN = 16  # the back shows far more or less binding than the front
+    DIAGONAL_STRETCH = 32  # diagonal joins put bias edges into a border, which stretches
+    NEST_CONFLICT = 64  # some pairs of segments cannot nest without turning one of them
+    SET_REPEATS = 128  # too few sets: some block holds two segments of one set
+    SMALL_QUILT = 256  # of a size used around infants: keep it out of their sleep space
+    BACK_TOO_NARROW = 512  # the binding does not reach round to cover its own seam on the back
+    MIXED_EDGES = 1024  # pinked and straight edges meet: align the same point throughout
+    MIXED_WIDTHS = 2048  # strips of unequal usable length share the shortest
+
+    @property
+    def sentence(self) -> str:
+        """In the library's words."""
+        return str(library.muslin_warning_sentence(int(self)).decode("utf-8"))
+
+
+class Direction(Choice):
+    """enum muslin_direction"""
+
+    UP = 1  # towards +infinity
+    DOWN = 2  # towards -infinity
+    NEAREST = 3  # to the nearest; ties upwards
+
+
+class Unit(Choice):
+    """enum muslin_unit"""
+
+    INCH = 1
+    FOOT = 2
+    YARD = 3
+    MM = 4
+    CM = 5
+    M = 6
+
+    @property
+    def word(self) -> str:
+        """In the library's words."""
+        return str(library.muslin_unit_word(int(self)).decode("utf-8"))
+
+
+class Style(Choice):
+    """enum muslin_style"""
+
+    INCH_FRACTION = 1  # 2 1/2 in
+    INCH_DECIMAL = 2  # 2.5 in
+    YARD_FRACTION = 3  # 1 3/8 yd
+    MM = 4  # 63.5 mm
+    CM = 5  # 6.35 cm
+
+
+class Edge(Choice):
+    """enum muslin_edge"""
+
+    STRAIGHT = 1
+    PINKED_TIPS = 2  # zigzag edges, the stated size measured from tip to tip
+    PINKED_VALLEYS = 3  # ... from valley to valley
+
+
+class Care(Choice):
+    """enum muslin_care"""
+
+    UNWASHED = 1
+    WASHED = 2
+
+
+class Print(Choice):
+    """enum muslin_print"""
+
+    NONE = 1  # looks the same in every direction
+    TWO_WAY = 2  # upright or upside down alike, along the cloth
+    ONE_WAY = 3  # has a top, along the cloth
+    STRIPE_ALONG = 4  # stripes that run with the selvage
+    STRIPE_ACROSS = 5  # stripes that run from selvage to selvage
+
+
+class StockKind(Choice):
+    """enum muslin_stock_kind"""
+
+    YARDAGE = 1
+    STRIP = 2
+    SQUARE = 3
+    FAT_QUARTER = 4
+    FAT_EIGHTH = 5
+
+
+class Table(Choice):
+    """enum muslin_table"""
+
+    BATTING = 1  # packaged batting, smallest first: width, length
+    PRECUT = 2  # usual pre-cuts: cut width across, cut length along, pieces sold together
+    FABRIC_WIDTH = 3  # usable widths people plan with, smallest first: width
+
+
+class Turning(Choice):
+    """enum muslin_turning"""
+
+    NONE = 1  # all blocks the same way up
+    QUARTER_ALTERNATE = 2  # every other block turned a quarter, like a chessboard; squares only
+    HALF_ALTERNATE = 3  # every other block turned a half; any block
+
+
+class Join(Choice):
+    """enum muslin_join"""
+
+    BUTTED = 1  # edge to edge, nothing lost (batting; or a count that ignores the loss)
+    STRAIGHT = 2  # a straight seam: loses two allowances
+    DIAGONAL = 3  # square-ended strips laid at right angles: loses the strip's cut width
+    BIAS_ENDS = 4  # ends already cut at 45 degrees: loses 2 sqrt 2 allowances, up to a tick
+
+
+class BorderStyle(Choice):
+    """enum muslin_border_style"""
+
+    SIDES_FIRST = 1  # butted: sides first, then top and bottom over them
+    TOP_FIRST = 2  # butted: top and bottom first
+    CORNERSTONES = 3  # four squares in the corners
+    MITRED = 4  # seams at 45 degrees in the corners
+
+
+class Fold(Choice):
+    """enum muslin_fold"""
+
+    DOUBLE = 1  # folded in half, raw edges in the seam, the fold sewn down on the back
+    SINGLE = 2  # one layer, its far edge turned under on the back
+
+
+class BackingLayoutKind(Choice):
+    """enum muslin_backing_layout_kind"""
+
+    ONE_WIDTH = 1  # a single panel, its length along the quilt's length
+    ONE_WIDTH_TURNED = 2  # a single panel, its length along the quilt's width
+    SEAMS_ALONG = 3  # panels side by side, seams parallel to the quilt's length
+    SEAMS_ACROSS = 4  # panels one below the other, seams parallel to its width
+    CENTRE_ALONG = 5  # a whole panel in the middle, equal side panels, seams along
+    CENTRE_ACROSS = 6  # the same, seams across
+    INSERT_ALONG = 7  # one panel split lengthwise, an insert between its halves, seams along
+    INSERT_ACROSS = 8  # the same, seams across
+
+
+class PanelRole(Choice):
+    """enum muslin_panel_role"""
+
+    WHOLE = 1  # the full usable width, one of equals
+    CENTRE = 2  # the full usable width, between two sides
+    SIDE = 3  # cut to width from a further panel
+    HALF = 4  # of a panel split lengthwise
+    INSERT = 5  # strips between the halves
+
+
+class Nesting(Choice):
+    """enum muslin_nesting"""
+
+    TURN = 1  # turn some segments end for end, which turns their pressing and the order of prints
+    NAME = 2  # turn none; name the places that do not nest
+
+
+class Pressing(Choice):
+    """enum muslin_pressing"""
+
+    TO_TOP = 1  # all seams of the set towards its labelled top strip
+    TO_BOTTOM = 2  # ... away from it
