@@ -151,7 +151,8 @@
     X(spare, "spare strips") \
     X(per_set, "strips of a print per set") \
     X(in_hand, "strips in hand") \
-    X(stock_kind, "kind of stock")
+    X(stock_kind, "kind of stock") \
+    X(sets, "sets")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -1,95 +1,22 @@
-/* stripset.c - what a strip set gives, and how many sets a wish or a bundle makes.
+/* stripset.c - what one strip set gives, and the way from wishes to strips and from strips to wishes.
  *
- * SPDX-License-Identifier: MIT */
+ * SPDX-License-Identifier: MIT
+ *
+ * After the checks a size is at most 2^30 and a count below 2^31, so a product of two of them fits 64 bits. */
 #include "muslin/stripset.h"
 
 #include "inside.h"
 
-/* ---- the yield of one set ---------------------------------------------------------------------------------------- */
-
-/* Everything is compared in halves of a tick, so that (L - z) / 2 and 2 t stand on one scale:
- *     from both ends   2 (t + k a + r floor((k - 1) / m)) <= L - z
- *     from one end     2 (2 t + k a + r floor((k - 1) / m)) <= 2 L  */
-struct cutting {
-    muslin_len room;    /* doubled: L - z, or 2 L */
-    muslin_len trims;   /* doubled: 2 t, or 4 t */
-    muslin_len segment; /* a */
-    muslin_len loss;    /* r */
-    int64_t every;      /* m, 0 for never */
-    int64_t ends;       /* 2 or 1 */
-};
-
-static struct cutting cutting_of(const struct muslin_yield_spec *in)
+/* a / b up, for a >= 0 and b > 0. */
+/*@ requires 0 <= a && 0 < b;
+    assigns \nothing;
+    ensures (\result - 1) * b < a <= \result * b; */
+static int64_t divided_up(int64_t a, int64_t b)
 {
-    int one_end = (in->flags & MUSLIN_YIELD_FROM_ONE_END) != 0;
-    struct cutting cutting;
-    cutting.room = one_end ? 2 * in->usable_length : in->usable_length - in->fold_clear;
-    cutting.trims = one_end ? 4 * in->end_trim : 2 * in->end_trim;
-    cutting.segment = in->segment_cut;
-    cutting.loss = in->resquare_loss;
-    cutting.every = in->resquare_every;
-    cutting.ends = one_end ? 1 : 2;
-    return cutting;
+    return a / b + (a % b != 0);
 }
 
-/*@ requires k >= 0 && every >= 0;
-  @ assigns \nothing;
-  @ ensures (k == 0 || every == 0) ==> \result == 0;
-  @ ensures (k > 0 && every > 0) ==> \result == (k - 1) / every; */
-static int64_t resquarings(int64_t k, int64_t every)
-{
-    if (k == 0 || every == 0)
-        return 0;
-    return (k - 1) / every;
-}
-
-/* What k segments from one end take, trims included, doubled. Grows with k. k is at most 2^30 + 1 here, a and r at most
- * 2^30, so it stays below 2^62 + 2^62. */
-static muslin_len taken(const struct cutting *cutting, int64_t k)
-{
-    return cutting->trims + 2 * (k * cutting->segment + cutting->loss * resquarings(k, cutting->every));
-}
-
-/* The most segments from one end: k = 0 always fits, and more than room / 2 a never do. Found by halving. */
-static int64_t most_from_one_end(const struct cutting *cutting)
-{
-    int64_t fits = 0;
-    int64_t too_many = (cutting->room < 0 ? 0 : cutting->room / (2 * cutting->segment)) + 1;
-    while (too_many - fits > 1) {
-        int64_t middle = fits + (too_many - fits) / 2;
-        if (taken(cutting, middle) <= cutting->room)
-            fits = middle;
-        else
-            too_many = middle;
-    }
-    return fits;
-}
-
-/* The usable length at which k segments from one end just fit: from both ends taken + z, from one end half of it. */
-static muslin_len length_for(const struct cutting *cutting, const struct muslin_yield_spec *in, int64_t k)
-{
-    muslin_len all = taken(cutting, k);
-    return cutting->ends == 1 ? all / 2 : all + in->fold_clear;
-}
-
-static struct muslin_yield yield_of(const struct muslin_yield_spec *in)
-{
-    struct cutting cutting = cutting_of(in);
-    struct muslin_yield result = { 0 };
-    int64_t k = most_from_one_end(&cutting);
-    result.segments = cutting.ends * k;
-    result.per_end = k;
-    result.resquarings = cutting.ends * resquarings(k, in->resquare_every);
-    result.longer_for_more = length_for(&cutting, in, k + 1) - in->usable_length;
-    result.left_over = in->usable_length;
-    if (k == 0)
-        return result;
-    result.least_length = length_for(&cutting, in, k);
-    result.shorter_by = in->usable_length - result.least_length;
-    result.left_over = result.shorter_by + in->fold_clear;
-    result.warnings = result.shorter_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
-    return result;
-}
+/* ---- the yield of one set -------------------------------------------------------------------------------------- */
 
 muslin_status muslin_yield_spec_init(struct muslin_yield_spec *spec, uint32_t size)
 {
@@ -97,77 +24,152 @@ muslin_status muslin_yield_spec_init(struct muslin_yield_spec *spec, uint32_t si
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
+/* Times the edge is squared again among `cuts` from one end: none after the last, and never when `every` is 0. */
+/*@ requires 0 <= cuts <= 1073741825 && 0 <= every <= 2147483647;
+    assigns \nothing;
+    ensures cuts == 0 || every == 0 ==> \result == 0;
+    ensures cuts > 0 && every > 0 ==> \result == (cuts - 1) / every; */
+static int64_t resquarings(int64_t cuts, int64_t every)
+{
+    return cuts == 0 || every == 0 ? 0 : (cuts - 1) / every;
+}
+
+/* What `cuts` from one end use up: k a + r floor((k - 1) / m). */
+/*@ requires 0 <= cuts <= 1073741825 && 1 <= segment <= 1073741824;
+    requires 0 <= loss <= 1073741824 && 0 <= every <= 2147483647;
+    assigns \nothing; */
+static muslin_len used_by(int64_t cuts, muslin_len segment, muslin_len loss, int64_t every)
+{
+    return cuts * segment + resquarings(cuts, every) * loss;
+}
+
+/* The greatest k whose cuts use up no more than `room`. m segments and one squaring make a round of m a + r; the first
+ * cut, made before any round is full, is set aside, so that a squaring counts only with a segment behind it. */
+/*@ requires room <= 1073741824 && 1 <= segment <= 1073741824;
+    requires 0 <= loss <= 1073741824 && 0 <= every <= 2147483647;
+    assigns \nothing;
+    ensures 0 <= \result <= 1073741824; */
+static int64_t most_cuts(muslin_len room, muslin_len segment, muslin_len loss, int64_t every)
+{
+    if (room < segment)
+        return 0;
+    muslin_len beyond_first = room - segment;
+    if (every == 0)
+        return 1 + beyond_first / segment;
+    muslin_len round = every * segment + loss;
+    int64_t in_last_round = beyond_first % round / segment;
+    return 1 + beyond_first / round * every + (in_last_round < every ? in_last_round : every - 1);
+}
+
+static void read_yield(struct msl_check *check, struct muslin_yield_spec *spec, const struct muslin_yield_spec *from)
+{
+    msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
+                    MUSLIN_YIELD_FROM_ONE_END, from);
+    msl_want_size(check, MUSLIN_ARG_STRIP_LENGTH, spec->usable_length);
+    msl_want_some_size(check, MUSLIN_ARG_SEGMENT_CUT, spec->segment_cut);
+    msl_want_size(check, MUSLIN_ARG_END_TRIM, spec->end_trim);
+    msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, spec->resquare_loss);
+    msl_want_count(check, MUSLIN_ARG_RESQUARE_EVERY, spec->resquare_every);
+    msl_want_between(check, MUSLIN_ARG_FOLD_CLEAR, spec->fold_clear, 0,
+                     spec->flags & MUSLIN_YIELD_FROM_ONE_END ? 0 : MUSLIN_SIZE_MAX);
+}
+
+/* One set as it is cut: alike from each of `ends` ends. */
+struct cutting {
+    const struct muslin_yield_spec *spec;
+    int64_t ends;
+};
+
+/* What the trims and `cuts` from each end use up. */
+static muslin_len used_in_all(const struct cutting *cutting, int64_t cuts)
+{
+    const struct muslin_yield_spec *s = cutting->spec;
+    return 2 * s->end_trim + cutting->ends * used_by(cuts, s->segment_cut, s->resquare_loss, s->resquare_every);
+}
+
+/* k whole cuts from each end fit twice into an odd rest when they fit twice into one tick less, so nothing is lost by
+ * halving. A rest below zero gives no cut, whichever way it is halved. */
+static int64_t cuts_from_each_end(const struct cutting *cutting)
+{
+    const struct muslin_yield_spec *s = cutting->spec;
+    muslin_len room = s->usable_length - s->fold_clear - 2 * s->end_trim;
+    return most_cuts(room / cutting->ends, s->segment_cut, s->resquare_loss, s->resquare_every);
+}
+
+static struct muslin_yield yield_of(const struct cutting *cutting)
+{
+    const struct muslin_yield_spec *s = cutting->spec;
+    int64_t cuts = cuts_from_each_end(cutting);
+    muslin_len least = s->fold_clear + used_in_all(cutting, cuts);
+    muslin_len left = s->usable_length - used_in_all(cutting, cuts);
+    struct muslin_yield yield = { 0 };
+    yield.per_end = cuts;
+    yield.segments = cutting->ends * cuts;
+    yield.resquarings = cutting->ends * resquarings(cuts, s->resquare_every);
+    yield.left_over = left > 0 ? left : 0;
+    yield.longer_for_more = s->fold_clear + used_in_all(cutting, cuts + 1) - s->usable_length;
+    if (cuts == 0)
+        return yield;
+    yield.least_length = least;
+    yield.shorter_by = s->usable_length - least;
+    yield.warnings = yield.shorter_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
+    return yield;
+}
+
 muslin_status muslin_stripset_yield(const struct muslin_yield_spec *spec, struct muslin_yield *out,
                                     struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_yield_spec in;
-    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, (uint32_t)sizeof in, (uint32_t)sizeof in, MUSLIN_YIELD_FROM_ONE_END,
-                    spec);
+    struct muslin_yield_spec s = { 0 };
+    read_yield(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    msl_want_size(&check, MUSLIN_ARG_STRIP_LENGTH, in.usable_length);
-    msl_want_some_size(&check, MUSLIN_ARG_SEGMENT_CUT, in.segment_cut);
-    msl_want_size(&check, MUSLIN_ARG_END_TRIM, in.end_trim);
-    msl_want_size(&check, MUSLIN_ARG_RESQUARE_LOSS, in.resquare_loss);
-    msl_want_count(&check, MUSLIN_ARG_RESQUARE_EVERY, in.resquare_every);
-    msl_want_between(&check, MUSLIN_ARG_FOLD_CLEAR, in.fold_clear, 0,
-                     (in.flags & MUSLIN_YIELD_FROM_ONE_END) != 0 ? 0 : MUSLIN_SIZE_MAX);
-    if (check.status != MUSLIN_OK)
-        return check.status;
-    struct muslin_yield result = yield_of(&in);
-    msl_write_struct(out, &result, (uint32_t)sizeof result);
+    struct cutting cutting = { &s, s.flags & MUSLIN_YIELD_FROM_ONE_END ? 1 : 2 };
+    struct muslin_yield yield = yield_of(&cutting);
+    msl_write_struct(out, &yield, (uint32_t)sizeof yield);
     return MUSLIN_OK;
+}
+
+/* ---- strips of unequal length ---------------------------------------------------------------------------------- */
+
+static void want_lengths(struct msl_check *check, const muslin_len *lengths, size_t n)
+{
+    if (n == 0)
+        msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_STRIPS, 0, 1);
+    msl_want_pointer(check, MUSLIN_ARG_STRIP_LENGTH, lengths);
+    for (size_t i = 0; i < n && check->status == MUSLIN_OK; i++) {
+        check->at = (int64_t)i;
+        msl_want_size(check, MUSLIN_ARG_STRIP_LENGTH, lengths[i]);
+    }
+    check->at = 0;
 }
 
 muslin_status muslin_stripset_shortest(const muslin_len *lengths, size_t n, muslin_len *shortest, size_t *index,
                                        uint32_t *warnings, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    size_t least = 0;
-    uint32_t mixed = 0;
-    msl_want_pointer(&check, MUSLIN_ARG_STRIP_LENGTH, lengths);
+    want_lengths(&check, lengths, n);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, shortest);
-    msl_want_between(&check, MUSLIN_ARG_STRIPS, n != 0, 1, 1);
-    for (size_t i = 0; check.status == MUSLIN_OK && i < n; i++) {
-        check.at = (int64_t)i;
-        msl_want_size(&check, MUSLIN_ARG_STRIP_LENGTH, lengths[i]);
-        mixed |= lengths[i] != lengths[0] ? (uint32_t)MUSLIN_WARN_MIXED_WIDTHS : 0;
-        least = lengths[i] < lengths[least] ? i : least;
-    }
     if (check.status != MUSLIN_OK)
         return check.status;
-    *shortest = lengths[least];
+    size_t found = 0;
+    uint32_t warned = 0;
+    for (size_t i = 1; i < n; i++) {
+        if (lengths[i] != lengths[found])
+            warned = MUSLIN_WARN_MIXED_WIDTHS;
+        if (lengths[i] < lengths[found])
+            found = i;
+    }
+    *shortest = lengths[found];
     if (index != NULL)
-        *index = least;
+        *index = found;
     if (warnings != NULL)
-        *warnings = mixed;
+        *warnings = warned;
     return MUSLIN_OK;
 }
 
-/* ---- from wishes to strips --------------------------------------------------------------------------------------- */
-
-/* Up, for counts of 0 or more. Written so that no sum can pass 64 bits. */
-static int64_t divide_up(int64_t a, int64_t b)
-{
-    return a / b + (a % b != 0 ? 1 : 0);
-}
-
-static struct muslin_need need_of(const struct muslin_need_spec *in)
-{
-    struct muslin_need result = { 0 };
-    if (in->segments == 0)
-        return result;
-    result.sets = divide_up(in->segments, in->segments_per_set);
-    result.strips = result.sets * in->strips_per_set;
-    result.spare_segments = result.sets * in->segments_per_set - in->segments;
-    if (in->strips_per_bundle == 0)
-        return result;
-    result.bundles = divide_up(result.strips, in->strips_per_bundle);
-    result.spare_strips = result.bundles * in->strips_per_bundle - result.strips;
-    return result;
-}
+/* ---- from wishes to strips ------------------------------------------------------------------------------------- */
 
 muslin_status muslin_need_spec_init(struct muslin_need_spec *spec, uint32_t size)
 {
@@ -175,66 +177,52 @@ muslin_status muslin_need_spec_init(struct muslin_need_spec *spec, uint32_t size
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
+static void read_need(struct msl_check *check, struct muslin_need_spec *spec, const struct muslin_need_spec *from)
+{
+    msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
+    msl_want_count(check, MUSLIN_ARG_SEGMENTS, spec->segments);
+    msl_want_count(check, MUSLIN_ARG_SEGMENTS_PER_SET, spec->segments_per_set);
+    msl_want_some_count(check, MUSLIN_ARG_STRIPS_PER_SET, spec->strips_per_set);
+    msl_want_count(check, MUSLIN_ARG_STRIPS_PER_BUNDLE, spec->strips_per_bundle);
+    msl_want_size(check, MUSLIN_ARG_STRIP_CUT, spec->strip_cut);
+    if (spec->segments > 0 && spec->segments_per_set == 0)
+        msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_SEGMENTS_PER_SET, 0, 1);
+}
+
+/* The length of cloth in so many strips (up to 2^62), which alone may leave the range; 0 after a failure. */
+static muslin_len cloth_for(struct msl_check *check, int64_t strips, muslin_len strip_cut)
+{
+    if (strip_cut > 0 && strips > MUSLIN_LENGTH_MAX / strip_cut) {
+        msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_STRIPS, strips, MUSLIN_LENGTH_MAX / strip_cut);
+        return 0;
+    }
+    return strips * strip_cut;
+}
+
 muslin_status muslin_stripset_need(const struct muslin_need_spec *spec, struct muslin_need *out,
                                    struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_need_spec in;
-    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, (uint32_t)sizeof in, (uint32_t)sizeof in, 0, spec);
+    struct muslin_need_spec s = { 0 };
+    read_need(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    msl_want_count(&check, MUSLIN_ARG_SEGMENTS, in.segments);
-    msl_want_count(&check, MUSLIN_ARG_SEGMENTS_PER_SET, in.segments_per_set);
-    msl_want_some_count(&check, MUSLIN_ARG_STRIPS_PER_SET, in.strips_per_set);
-    msl_want_count(&check, MUSLIN_ARG_STRIPS_PER_BUNDLE, in.strips_per_bundle);
-    msl_want_size(&check, MUSLIN_ARG_STRIP_CUT, in.strip_cut);
-    if (check.status == MUSLIN_OK && in.segments != 0 && in.segments_per_set == 0)
-        msl_fail(&check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_SEGMENTS_PER_SET, 0, 1);
-    if (check.status != MUSLIN_OK)
-        return check.status;
-    struct muslin_need result = need_of(&in);
-    if (muslin_length_multiply(in.strip_cut, result.strips, &result.cloth_length) != MUSLIN_OK)
-        return msl_fail(&check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_STRIPS, result.strips, 0);
-    msl_write_struct(out, &result, (uint32_t)sizeof result);
-    return MUSLIN_OK;
-}
-
-/* ---- from a bundle to wishes ------------------------------------------------------------------------------------- */
-
-/* Products of two counts stay below 2^62, and so does all that is smaller than one of them. */
-static struct muslin_harvest harvest_of(const struct muslin_harvest_spec *in)
-{
-    struct muslin_harvest result = { 0 };
-    result.sets = in->strips / in->strips_per_set;
-    result.segments = result.sets * in->segments_per_set;
-    result.blocks = result.segments / in->segments_per_block;
-    result.tops = result.blocks / in->blocks_per_top;
-    int64_t blocks_used = result.tops * in->blocks_per_top;
-    int64_t segments_used = blocks_used * in->segments_per_block;
-    result.sets_used = segments_used == 0 ? 0 : divide_up(segments_used, in->segments_per_set);
-    result.strips_used = result.sets_used * in->strips_per_set;
-    result.strips_left = in->strips - result.strips_used;
-    result.segments_left = result.sets_used * in->segments_per_set - segments_used;
-    result.blocks_left = result.blocks - blocks_used;
-    return result;
-}
-
-/* Strips missing for one more top than `tops`; 0 when a set gives nothing, so that no number of strips will do. */
-static muslin_status strips_for_one_more(const struct muslin_harvest_spec *in, int64_t tops, int64_t *out)
-{
-    int64_t per_top = in->blocks_per_top * in->segments_per_block;
-    int64_t strips;
-    if (in->segments_per_set == 0) {
-        *out = 0;
-        return MUSLIN_OK;
+    struct muslin_need need = { 0 };
+    need.sets = s.segments > 0 ? divided_up(s.segments, s.segments_per_set) : 0;
+    need.spare_segments = need.sets * s.segments_per_set - s.segments;
+    need.strips = need.sets * s.strips_per_set;
+    if (s.strips_per_bundle > 0) {
+        need.bundles = divided_up(need.strips, s.strips_per_bundle);
+        need.spare_strips = need.bundles * s.strips_per_bundle - need.strips;
     }
-    int64_t sets = divide_up(tops * per_top + per_top, in->segments_per_set);
-    muslin_status status = muslin_length_multiply(in->strips_per_set, sets, &strips);
-    if (status == MUSLIN_OK)
-        *out = strips - in->strips;
-    return status;
+    need.cloth_length = cloth_for(&check, need.strips, s.strip_cut);
+    if (check.status == MUSLIN_OK)
+        msl_write_struct(out, &need, (uint32_t)sizeof need);
+    return check.status;
 }
+
+/* ---- from a bundle to wishes ----------------------------------------------------------------------------------- */
 
 muslin_status muslin_harvest_spec_init(struct muslin_harvest_spec *spec, uint32_t size)
 {
@@ -242,71 +230,138 @@ muslin_status muslin_harvest_spec_init(struct muslin_harvest_spec *spec, uint32_
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
+static void read_harvest(struct msl_check *check, struct muslin_harvest_spec *spec,
+                         const struct muslin_harvest_spec *from)
+{
+    msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
+    msl_want_count(check, MUSLIN_ARG_STRIPS, spec->strips);
+    msl_want_some_count(check, MUSLIN_ARG_STRIPS_PER_SET, spec->strips_per_set);
+    msl_want_count(check, MUSLIN_ARG_SEGMENTS_PER_SET, spec->segments_per_set);
+    msl_want_some_count(check, MUSLIN_ARG_SEGMENTS_PER_BLOCK, spec->segments_per_block);
+    msl_want_some_count(check, MUSLIN_ARG_BLOCKS, spec->blocks_per_top);
+}
+
+/* One top more than those in hand: its segments, with those of the others, are below 2^63. */
+static int64_t strips_for_one_more(struct msl_check *check, const struct muslin_harvest_spec *s, int64_t tops)
+{
+    int64_t segments = (tops + 1) * (s->blocks_per_top * s->segments_per_block);
+    int64_t sets = divided_up(segments, s->segments_per_set);
+    if (sets > MUSLIN_LENGTH_MAX / s->strips_per_set) {
+        msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_BLOCKS, s->blocks_per_top, 0);
+        return 0;
+    }
+    return sets * s->strips_per_set - s->strips;
+}
+
+/* What the tops take up, all from a segments_per_set above 0. */
+static void use_up(struct msl_check *check, const struct muslin_harvest_spec *s, struct muslin_harvest *harvest)
+{
+    int64_t segments = harvest->tops * s->blocks_per_top * s->segments_per_block;
+    harvest->sets_used = divided_up(segments, s->segments_per_set);
+    harvest->strips_used = harvest->sets_used * s->strips_per_set;
+    harvest->segments_left = harvest->sets_used * s->segments_per_set - segments;
+    harvest->strips_for_one_more = strips_for_one_more(check, s, harvest->tops);
+}
+
 muslin_status muslin_stripset_harvest(const struct muslin_harvest_spec *spec, struct muslin_harvest *out,
                                       struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_harvest_spec in;
-    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, (uint32_t)sizeof in, (uint32_t)sizeof in, 0, spec);
+    struct muslin_harvest_spec s = { 0 };
+    read_harvest(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    msl_want_count(&check, MUSLIN_ARG_STRIPS, in.strips);
-    msl_want_some_count(&check, MUSLIN_ARG_STRIPS_PER_SET, in.strips_per_set);
-    msl_want_count(&check, MUSLIN_ARG_SEGMENTS_PER_SET, in.segments_per_set);
-    msl_want_some_count(&check, MUSLIN_ARG_SEGMENTS_PER_BLOCK, in.segments_per_block);
-    msl_want_some_count(&check, MUSLIN_ARG_BLOCKS, in.blocks_per_top);
-    if (check.status != MUSLIN_OK)
-        return check.status;
-    struct muslin_harvest result = harvest_of(&in);
-    if (strips_for_one_more(&in, result.tops, &result.strips_for_one_more) != MUSLIN_OK)
-        return msl_fail(&check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_BLOCKS, in.blocks_per_top, 0);
-    msl_write_struct(out, &result, (uint32_t)sizeof result);
-    return MUSLIN_OK;
+    struct muslin_harvest harvest = { 0 };
+    harvest.sets = s.strips / s.strips_per_set;
+    harvest.segments = harvest.sets * s.segments_per_set;
+    harvest.blocks = harvest.segments / s.segments_per_block;
+    harvest.tops = harvest.blocks / s.blocks_per_top;
+    harvest.blocks_left = harvest.blocks - harvest.tops * s.blocks_per_top;
+    if (s.segments_per_set > 0)
+        use_up(&check, &s, &harvest);
+    harvest.strips_left = s.strips - harvest.strips_used;
+    if (check.status == MUSLIN_OK)
+        msl_write_struct(out, &harvest, (uint32_t)sizeof harvest);
+    return check.status;
 }
 
-/* ---- sets with different prints ---------------------------------------------------------------------------------- */
+/* ---- sets with different prints -------------------------------------------------------------------------------- */
 
-/* A caller's row, through its stride. */
-static void *row_at(void *rows, size_t row_size, size_t index)
+/* The caller's rows, each of its own size, at a stride of row_size. */
+struct prints {
+    struct muslin_print_row *rows;
+    size_t row_size;
+    size_t n;
+};
+
+static unsigned char *row_at(const struct prints *prints, size_t index)
 {
-    return (unsigned char *)rows + index * row_size;
+    return (unsigned char *)prints->rows + index * prints->row_size;
 }
 
-static struct muslin_print_row read_print(struct msl_check *check, void *rows, size_t row_size, size_t index)
+/* A stride may leave a row's own size anywhere, so it is read byte by byte. */
+static uint32_t own_size(const unsigned char *row)
+{
+    uint32_t size = 0;
+    for (size_t i = 0; i < sizeof size; i++)
+        ((unsigned char *)&size)[i] = row[i];
+    return size;
+}
+
+/* A row may not reach into the next one; check->at names it for as long as it is looked at. */
+static struct muslin_print_row read_print(struct msl_check *check, const struct prints *prints, size_t index)
 {
     struct muslin_print_row row = { 0 };
+    const unsigned char *theirs = row_at(prints, index);
     check->at = (int64_t)index;
-    msl_read_struct(check, MUSLIN_ARG_ROWS, &row, (uint32_t)sizeof row, (uint32_t)sizeof row, 0,
-                    row_at(rows, row_size, index));
+    if (own_size(theirs) > prints->row_size)
+        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROWS, own_size(theirs), (int64_t)prints->row_size);
+    else
+        msl_read_struct(check, MUSLIN_ARG_ROWS, &row, (uint32_t)sizeof row, (uint32_t)sizeof row, 0, theirs);
     return row;
 }
 
-/* The sets that each print allows; the scarcest decides. -1 when no row asks for a strip. */
-static int64_t sets_of_prints(struct msl_check *check, void *rows, size_t row_size, size_t n, size_t *scarcest)
+static void want_rows(struct msl_check *check, const struct prints *prints)
 {
-    int64_t sets = -1;
-    for (size_t i = 0; i < n && check->status == MUSLIN_OK; i++) {
-        struct muslin_print_row row = read_print(check, rows, row_size, i);
-        msl_want_count(check, MUSLIN_ARG_IN_HAND, row.in_hand);
-        msl_want_count(check, MUSLIN_ARG_PER_SET, row.per_set);
-        if (check->status != MUSLIN_OK || row.per_set == 0)
-            continue;
-        int64_t allowed = row.in_hand / row.per_set;
-        if (sets >= 0 && sets <= allowed)
-            continue;
-        sets = allowed;
-        *scarcest = i;
-    }
-    return sets;
+    const int64_t least = (int64_t)sizeof(struct muslin_print_row);
+    const int64_t most = MSL_STRUCT_SIZE_MAX;
+    msl_want_pointer(check, MUSLIN_ARG_ROWS, prints->rows);
+    if (prints->row_size > MSL_STRUCT_SIZE_MAX)
+        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, most + 1, most);
+    else if ((int64_t)prints->row_size < least)
+        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, (int64_t)prints->row_size, least);
 }
 
-static void write_left(struct msl_check *check, void *rows, size_t row_size, size_t n, int64_t sets)
+/* The print that allows the fewest sets; `sets` stays above every count while no row needs a strip. */
+struct scarcest {
+    int64_t sets;
+    size_t row;
+};
+
+static void find_scarcest(struct msl_check *check, const struct prints *prints, struct scarcest *found)
 {
-    for (size_t i = 0; i < n; i++) {
-        struct muslin_print_row row = read_print(check, rows, row_size, i);
+    for (size_t i = 0; i < prints->n && check->status == MUSLIN_OK; i++) {
+        struct muslin_print_row row = read_print(check, prints, i);
+        msl_want_count(check, MUSLIN_ARG_IN_HAND, row.in_hand);
+        msl_want_count(check, MUSLIN_ARG_PER_SET, row.per_set);
+        if (row.per_set > 0 && row.in_hand / row.per_set < found->sets) {
+            found->sets = row.in_hand / row.per_set;
+            found->row = i;
+        }
+    }
+    check->at = 0;
+    if (found->sets > MUSLIN_COUNT_MAX)
+        msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_PER_SET, 0, 1);
+}
+
+/* All rows have been read once without failure. */
+static void write_left(struct msl_check *check, const struct prints *prints, int64_t sets)
+{
+    for (size_t i = 0; i < prints->n; i++) {
+        struct muslin_print_row row = read_print(check, prints, i);
         row.left = row.in_hand - sets * row.per_set;
-        msl_write_struct(row_at(rows, row_size, i), &row, (uint32_t)sizeof row);
+        msl_write_struct(row_at(prints, i), &row, (uint32_t)sizeof row);
     }
 }
 
@@ -314,21 +369,18 @@ muslin_status muslin_stripset_prints(struct muslin_print_row *rows, size_t row_s
                                      int64_t *sets, size_t *scarcest, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    size_t least = 0;
-    msl_want_pointer(&check, MUSLIN_ARG_ROWS, rows);
+    const struct prints prints = { rows, row_size, n };
+    struct scarcest found = { MUSLIN_COUNT_MAX + 1, 0 };
+    if (n > 0)
+        want_rows(&check, &prints);
+    msl_want_count(&check, MUSLIN_ARG_SETS, sets_wanted);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, sets);
-    msl_want_count(&check, MUSLIN_ARG_STRIPS, sets_wanted);
-    if (check.status == MUSLIN_OK && row_size < sizeof *rows)
-        msl_fail(&check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, (int64_t)row_size, (int64_t)sizeof *rows);
+    find_scarcest(&check, &prints, &found);
     if (check.status != MUSLIN_OK)
         return check.status;
-    int64_t allowed = sets_of_prints(&check, rows, row_size, n, &least);
-    msl_want_between(&check, MUSLIN_ARG_PER_SET, allowed < 0 ? 0 : 1, 1, 1);
-    if (check.status != MUSLIN_OK)
-        return check.status;
-    *sets = sets_wanted > 0 ? sets_wanted : allowed;
+    *sets = sets_wanted > 0 ? sets_wanted : found.sets;
     if (scarcest != NULL)
-        *scarcest = least;
-    write_left(&check, rows, row_size, n, *sets);
+        *scarcest = found.row;
+    write_left(&check, &prints, *sets);
     return MUSLIN_OK;
 }

@@ -29,7 +29,7 @@ C_TYPES = {"char": "ctypes.c_char", "int32_t": "ctypes.c_int32", "uint32_t": "ct
            "size_t": "ctypes.c_size_t", "void": "None"}
 BITS = {"int32_t": "32", "muslin_status": "32", "uint32_t": "32, signed=False", "int64_t": "64"}
 
-# Arguments whose enum does not carry their own name.
+# Integers whose enum is named otherwise and not told by a comment.
 ARGUMENT_ENUMS = {"layout": "muslin_backing_layout_kind", "align": "muslin_edge"}
 # Integer outputs that are truth values.
 TRUTHS = {"allowed", "exact"}
@@ -197,8 +197,9 @@ class Api:
                 members.append(Member(name, "length", ""))
             elif name == "warnings":
                 members.append(Member(name, "warnings", ""))
-            elif "enum" in member:
-                members.append(Member(name, "enum", enum_class(member["enum"])))
+            elif "enum" in member or self.enum_of_name(member):
+                enum = enum_class(member["enum"]) if "enum" in member else self.enum_of_name(member)
+                members.append(Member(name, "enum", str(enum)))
             elif "truth" in member:
                 members.append(Member(name, "truth", ""))
             else:
@@ -220,7 +221,8 @@ class Api:
             return f"{member.detail}." + {number: name for _, name, number in enum_members(enum)}[value]
         return str(value)
 
-    def enum_of_argument(self, argument: Record) -> Optional[str]:
+    def enum_of_name(self, argument: Record) -> Optional[str]:
+        """The enum that an integer holds by its name alone."""
         name = ARGUMENT_ENUMS.get(argument["name"], f"muslin_{argument['name']}")
         fits = argument["type"] in ("int32_t", "uint32_t") and name in self.enums
         return enum_class(name) if fits else None
@@ -425,7 +427,7 @@ class Call:
             self.first.append(Parameter(name, "LengthLike", False))
             self.passed.append(f'ticks_of({name}, "{name}")')
             return
-        self.first.append(Parameter(name, self.api.enum_of_argument(argument) or "int", False))
+        self.first.append(Parameter(name, self.api.enum_of_name(argument) or "int", False))
         self.passed.append(f'whole({name}, "{name}", {BITS[argument["type"]]})'.replace(", 64)", ")"))
 
     def take_text(self, name: str, const: bool) -> None:
@@ -485,7 +487,7 @@ class Call:
         of, value = argument["type"], f"{name}_.value"
         self.before.append(f"{name}_ = {C_TYPES[of]}()")
         self.passed.append(f"ctypes.byref({name}_)")
-        enum = self.api.enum_of_argument(argument)
+        enum = self.api.enum_of_name(argument)
         if of == "muslin_len":
             self.outputs.append((name, "Length", f"Length({value})"))
         elif name == "warnings":

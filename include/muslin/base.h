@@ -220,7 +220,8 @@ enum muslin_argument {
     MUSLIN_ARG_SPARE = 91,
     MUSLIN_ARG_PER_SET = 92,
     MUSLIN_ARG_IN_HAND = 93,
-    MUSLIN_ARG_STOCK_KIND = 94
+    MUSLIN_ARG_STOCK_KIND = 94,
+    MUSLIN_ARG_SETS = 95
 };
 
 /* How many arguments this library can name. Since 0.1. */

@@ -18,7 +18,7 @@ Failed = muslin.MuslinError
 
 @functools.lru_cache(maxsize=None)
 def hints_of(thing):
-    return typing.get_type_hints(thing, localns={"array": array})
+    return typing.get_type_hints(thing, localns={"array": typing.List})
 
 
 def kinds_in(hint):
@@ -32,10 +32,10 @@ def into(hint, value):
     if isinstance(value, dict):
         kind = next(kind for kind in kinds if dataclasses.is_dataclass(kind))
         return kind(**{name: into(hints_of(kind)[name], member) for name, member in value.items()})
-    if isinstance(value, list) and value and isinstance(value[0], dict):
+    if isinstance(value, list) and any(dataclasses.is_dataclass(kind) for kind in kinds):
         return [into(hint, row) for row in value]
     if isinstance(value, list):
-        return array("q", value) if array in kinds or typing.Any in kinds else value
+        return array("q", value)
     if isinstance(value, bool):
         return value
     if muslin.Length in kinds:

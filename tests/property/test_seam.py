@@ -63,7 +63,8 @@ def measured_sets(draw):
                          min_size=1, max_size=6))
     stitched = draw(seams)
     planned = sum(cuts) - 2 * stitched * (len(cuts) - 1)
-    measured = draw(mostly(st.integers(planned - 2000, planned + 2000), rarely=[0, 1, sum(cuts), sum(cuts) + 1, -1]))
+    near = max(min(planned, SIZE_MAX), -SIZE_MAX)
+    measured = draw(mostly(st.integers(near - 2000, near + 2000), rarely=[0, 1, sum(cuts), sum(cuts) + 1, -1]))
     return cuts, measured, stitched
 
 

@@ -183,7 +183,7 @@ def test_snapping_finds_the_grid_point(a: Length, grid: int, direction: Directio
 
 
 def test_snapping_may_overlook_a_tolerance() -> None:
-    """23.8774 in, the 14 1/8 in block's finished diagonal of a table, is 23 7/8 in and two thousandths."""
+    """23.8774 in is two thousandths above 23 7/8 in: the example of length.h."""
     length = Length.from_fraction(Fraction(238774, 10000), rounding=Direction.NEAREST)
     assert length.snap("1/8 in", Direction.UP) == Length.parse("24 in")
     assert length.snap("1/8 in", Direction.UP, "0.1 mm") == Length.parse("23 7/8 in")

@@ -119,7 +119,7 @@ def length_add(a: LengthLike, b: LengthLike) -> Length:
 
 
 def length_subtract(a: LengthLike, b: LengthLike) -> Length:
-    """a - b.
+    """a - b, which may be negative.
 
     muslin_length_subtract() in muslin/length.h. Since 0.1.
     """
@@ -182,7 +182,8 @@ def length_compare(a: LengthLike, b: LengthLike) -> int:
 
 
 def length_sum(values: Lengths) -> Length:
-    """The sum of n lengths; the status does not depend on their order, because partial sums may pass the range.
+    """The sum of n lengths; the status does not depend on their order, because partial sums may pass the range, and any
+    length out of range gives MUSLIN_ERR_RANGE before MUSLIN_ERR_OVERFLOW is considered.
 
     muslin_length_sum() in muslin/length.h. Since 0.1.
     """
@@ -266,7 +267,7 @@ def length_scale_n(a: Buffer, numerator: int, denominator: int, rounding: Option
 
 def length_snap_n(a: Buffer, rounding: Optional[RoundingSpec] = None, out: Optional[Buffer] = None,
                   statuses: Optional[Buffer] = None) -> Buffer:
-    """a[i] x numerator / denominator, each rounded as asked.
+    """a[i], each brought to the grid.
 
     muslin_length_snap_n() in muslin/length.h. Since 0.1.
     """

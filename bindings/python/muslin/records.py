@@ -102,11 +102,11 @@ class Parsed:
 
     value: Length
     exact: bool
-    unit: int
+    unit: Unit
 
     @classmethod
     def _read(cls, struct: Any) -> "Parsed":
-        return cls(value=Length(struct.value), exact=bool(struct.exact), unit=int(struct.unit))
+        return cls(value=Length(struct.value), exact=bool(struct.exact), unit=Unit(struct.unit))
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,7 @@
 SPDX-License-Identifier: MIT
 """
 
-from .base import (LENGTH_MAX, SIZE_MAX, WARN_DIAGONAL_STRETCH, WARN_NO_SLACK, Refused, Wants, least,
+from .base import (COUNT_MAX, LENGTH_MAX, SIZE_MAX, WARN_DIAGONAL_STRETCH, WARN_NO_SLACK, Refused, Wants, least,
                    root_up)
 
 TURNING_NONE, TURNING_QUARTER, TURNING_HALF = 1, 2, 3
@@ -19,9 +19,9 @@ def straight(spec):
     wants.choice(spec.turning, TURNING_NONE, TURNING_HALF)
     wants.that(spec.turning != TURNING_QUARTER or spec.block_width == spec.block_height, "ERR_NOT_SQUARE")
     width, length = spec.block_width * spec.columns, spec.block_height * spec.rows
-    wants.size(width, length)
-    wants.done()
     seams = 2 * spec.allowance + spec.take_up
+    wants.size(width + seams, length + seams)
+    wants.done()
     return {
         "blocks": spec.columns * spec.rows,
         "turned": 0 if spec.turning == TURNING_NONE else spec.columns * spec.rows // 2,
@@ -100,7 +100,7 @@ def run(spec):
     wants.done()
     loss = join_loss(spec.join, spec.strip_cut, spec.allowance)
     strips, joined = run_of(spec.length, spec.strip_length, loss)
-    if strips * spec.strip_cut > LENGTH_MAX:
+    if strips > COUNT_MAX:
         raise Refused("ERR_OVERFLOW")
     spare = joined - spec.length
     return {
@@ -167,8 +167,9 @@ def border(spec, is_lengthwise):
     wants.size(spec.mitre_extra)
     wants.choice(spec.style, SIDES_FIRST, MITRED)
     wants.choice(spec.join, BUTTED, BIAS_ENDS)
-    wants.done()
     seams = 2 * spec.allowance + spec.take_up
+    wants.that(min(spec.unfinished_width, spec.unfinished_length) >= seams, "ERR_SEAM_TOO_WIDE")
+    wants.done()
     cut_width = spec.finished_border + seams
     side, top = border_lengths(spec)
     total = 2 * (side + top)

@@ -100,7 +100,10 @@ def harvest(spec):
         "blocks_left": blocks - tops * spec.blocks_per_top,
     }
     if spec.segments_per_set:
-        found["strips_for_one_more"] = sets_for(tops + 1) * spec.strips_per_set - spec.strips
+        more = sets_for(tops + 1) * spec.strips_per_set
+        if more > LENGTH_MAX:
+            raise Refused("ERR_OVERFLOW")
+        found["strips_for_one_more"] = more - spec.strips
     return found
 
 

@@ -1,0 +1,83 @@
+# SPDX-License-Identifier: MIT
+"""What is generated is current, and the types are right."""
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+from typing import List
+
+import pytest
+
+from conftest import PACKAGE, ROOT
+
+
+def said(command: List[str], at: Path = ROOT) -> str:
+    """What a command says, and how it ends."""
+    done = subprocess.run(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, encoding="utf-8", check=False,
+                          cwd=at)
+    return done.stdout + (f"ended with {done.returncode}" if done.returncode else "")
+
+
+def test_the_description_of_the_api_is_current() -> None:
+    pytest.importorskip("clang.cindex", reason="python3-clang-14 is not installed")
+    assert said([sys.executable, "-B", str(ROOT / "tests" / "abi" / "describe_api.py"), "--check"]) == ""
+
+
+def test_the_generated_modules_are_current() -> None:
+    assert said([sys.executable, "-B", str(PACKAGE / "generate.py"), "--check"]) == ""
+
+
+def test_the_generator_names_what_is_not_current(tmp_path: Path) -> None:
+    copy = tmp_path / "bindings" / "python"
+    shutil.copytree(PACKAGE, copy, ignore=shutil.ignore_patterns("__pycache__", "build", "*.egg-info"))
+    shutil.copytree(ROOT / "include", tmp_path / "include")
+    shutil.copytree(ROOT / "lib" / "abi", tmp_path / "lib" / "abi")
+    check = [sys.executable, "-B", str(copy / "generate.py"), "--check"]
+    assert said(check) == ""
+    with open(copy / "muslin" / "calls.py", "a", encoding="utf-8") as calls:
+        calls.write("\n")
+    assert "not current: calls.py" in said(check)
+    said([sys.executable, "-B", str(copy / "generate.py")])
+    assert said(check) == ""
+
+
+SAMPLE = '''
+from fractions import Fraction
+from typing import List, Tuple
+import muslin
+from muslin import Join, Length, Warning
+
+plan: muslin.Stripquilt = muslin.stripquilt_plan(strips=42, usable_length="42 in", from_one_end=True)
+width: Length = plan.top_finished_width + Length.parse("1 in") * 2 - width_of(plan)
+ratio: Fraction = width / Length(8128)
+half: Length = width / 2
+said: Tuple[Warning, ...] = plan.warnings
+rows: List[muslin.Backing] = muslin.backing_layouts(quilt_width=width, quilt_length="60 in")
+strips: int = muslin.run_plan(length=width, join=Join.DIAGONAL).strips
+'''
+
+
+def mypy(*arguments: str, cache: Path) -> str:
+    if shutil.which("mypy") is None:
+        pytest.skip("mypy is not installed")
+    return said(["mypy", "--strict", "--no-error-summary", "--cache-dir", str(cache), *arguments], at=PACKAGE)
+
+
+def test_the_package_is_strictly_typed(tmp_path: Path) -> None:
+    assert mypy("muslin", "generate.py", cache=tmp_path) == ""
+
+
+def test_the_types_serve_whoever_uses_them(tmp_path: Path) -> None:
+    good = tmp_path / "good.py"
+    good.write_text(SAMPLE.replace("width_of(plan)", "plan.set_finished"), encoding="utf-8")
+    assert mypy(str(good), cache=tmp_path) == ""
+
+
+@pytest.mark.parametrize("wrong", ["muslin.stripquilt_plan(strips=42.0)", "muslin.stripset_yield(segment_cut=6)",
+                                   "muslin.run_plan(join=3)", "Length(1) + 1", "Length(1) * 0.5",
+                                   "Length.from_float(0.1)", "muslin.seam_row_equal('1 in', 2).pieces.ticks"])
+def test_the_types_find_what_is_wrong(wrong: str, tmp_path: Path) -> None:
+    bad = tmp_path / "bad.py"
+    bad.write_text(f"import muslin\nfrom muslin import Length\n{wrong}\n", encoding="utf-8")
+    found = mypy(str(bad), cache=tmp_path)
+    assert "bad.py:3: error" in found
