@@ -116,7 +116,7 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
         msl_put(text, ".");
         return;
     case MUSLIN_ERR_SEAM_TOO_WIDE:
-        msl_put(text, ", but the seams need at least ");
+        msl_put(text, ", but its seams take ");
         put_value(text, p->argument, p->limit);
         msl_put(text, ".");
         return;

@@ -7,7 +7,7 @@
 
 #include "inside.h"
 
-/* ---- straight setting ------------------------------------------------------------------------------------------- */
+/* ---- straight setting -------------------------------------------------------------------------------------------- */
 
 muslin_status muslin_setting_spec_init(struct muslin_setting_spec *spec, uint32_t size)
 {
@@ -88,7 +88,7 @@ muslin_status muslin_setting_turn(int32_t turning, int64_t column, int64_t row, 
     return check.status;
 }
 
-/* ---- blocks from segments --------------------------------------------------------------------------------------- */
+/* ---- blocks from segments ---------------------------------------------------------------------------------------- */
 
 muslin_status muslin_block_spec_init(struct muslin_block_spec *spec, uint32_t size)
 {
@@ -100,7 +100,7 @@ muslin_status muslin_block_spec_init(struct muslin_block_spec *spec, uint32_t si
 static void want_seen(struct msl_check *check, int32_t argument, muslin_len size, muslin_len seam)
 {
     if (size <= seam)
-        msl_fail(check, MUSLIN_ERR_SEAM_TOO_WIDE, argument, size, seam + 1);
+        msl_fail(check, MUSLIN_ERR_SEAM_TOO_WIDE, argument, size, seam);
 }
 
 static void read_block(struct msl_check *check, struct muslin_block_spec *spec, const struct muslin_block_spec *from)

@@ -11,7 +11,7 @@ muslin_status muslin_border_spec_init(struct muslin_border_spec *spec, uint32_t 
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-/* ---- the request ------------------------------------------------------------------------------------------------ */
+/* ---- the request ------------------------------------------------------------------------------------------------- */
 
 static muslin_len seam_of(const struct muslin_border_spec *spec)
 {
@@ -44,10 +44,10 @@ static void read_border(struct msl_check *check, struct muslin_border_spec *spec
     want_room(check, MUSLIN_ARG_QUILT_LENGTH, spec->unfinished_length, seam_of(spec));
 }
 
-/* ---- sizes ------------------------------------------------------------------------------------------------------ */
+/* ---- sizes ------------------------------------------------------------------------------------------------------- */
 
-/* What a mitred piece needs beyond the raw edge it is sewn to: the border's finished width at both ends, and beside each
- * 45 degree seam its allowance, sqrt 2 s along the piece. The allowances of edge and border cancel out. */
+/* What a mitred piece needs beyond the raw edge it is sewn to: the border's finished width at both ends, and beside
+ * each 45 degree seam its allowance, sqrt 2 s along the piece. The allowances of edge and border cancel out. */
 static muslin_len mitre_beyond_edge(const struct muslin_border_spec *spec)
 {
     return 2 * spec->finished_border + msl_diagonal_allowances(spec->allowance) + spec->mitre_extra;
@@ -83,7 +83,7 @@ static void find_sizes(struct muslin_border *border, const struct muslin_border_
     border->finished_length = border->unfinished_length - seam_of(spec);
 }
 
-/* ---- cloth ------------------------------------------------------------------------------------------------------ */
+/* ---- cloth ------------------------------------------------------------------------------------------------------- */
 
 static int is_diagonal(int32_t join)
 {

@@ -5,7 +5,7 @@
 
 #include "root.h"
 
-/* ---- what a join takes ------------------------------------------------------------------------------------------ */
+/* ---- what a join takes ------------------------------------------------------------------------------------------- */
 
 /* sqrt(8 s s), below 2^62 under the root. */
 muslin_len msl_diagonal_allowances(muslin_len allowance)
@@ -42,7 +42,7 @@ muslin_status muslin_join_loss(int32_t join, muslin_len strip_cut, muslin_len al
     return check.status;
 }
 
-/* ---- the run ---------------------------------------------------------------------------------------------------- */
+/* ---- the run ----------------------------------------------------------------------------------------------------- */
 
 muslin_status muslin_run_spec_init(struct muslin_run_spec *spec, uint32_t size)
 {
@@ -50,8 +50,8 @@ muslin_status muslin_run_spec_init(struct muslin_run_spec *spec, uint32_t size)
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-/* The least n >= 1 with n L - (n - 1) loss >= length: the first strip gives L, each further one L - loss more. One strip,
- * if it is enough, needs no join, however much a join would lose; if it is not, loss must be below L. */
+/* The least n >= 1 with n L - (n - 1) loss >= length: the first strip gives L, each further one L - loss more. One
+ * strip, if it is enough, needs no join, however much a join would lose; if it is not, loss must be below L. */
 /*@ requires 1 <= length <= 2305843009213693951 && 0 <= strip <= 1073741824 && 0 <= loss <= 2147483648;
     requires length <= strip || loss < strip;
     assigns \nothing;

@@ -10,8 +10,8 @@
 /* 2 sqrt 2 s, up to a tick: what two edges cut at 45 degrees need beside a seam, along the strip. */
 muslin_len msl_diagonal_allowances(muslin_len allowance);
 
-/* Answers a request whose members are in range, but strip_cut may be up to 2^31. At most MUSLIN_COUNT_MAX strips, so their
- * cloth is within a length. `argument` is what the strip's length is called in a problem. */
+/* Answers a request whose members are in range, but strip_cut may be up to 2^31. At most MUSLIN_COUNT_MAX strips, so
+ * their cloth is within a length. `argument` is what the strip's length is called in a problem. */
 void msl_run(struct msl_check *check, int32_t argument, const struct muslin_run_spec *spec, struct muslin_run *run);
 
 #endif

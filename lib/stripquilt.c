@@ -4,8 +4,8 @@
 #include "inside.h"
 #include "stripquilt_deal.h"
 
-/* Packaged batting for a crib is 45 x 60 in; a top within 60 in both ways may end up in one (common practice, no source,
- * and meant to warn rather too often). */
+/* Packaged batting for a crib is 45 x 60 in; a top within 60 in both ways may end up in one (common practice, no
+ * source, and meant to warn rather too often). */
 #define SMALL_QUILT_SIDE (INT64_C(60) * MUSLIN_TICKS_PER_INCH)
 
 muslin_status muslin_stripquilt_spec_init(struct muslin_stripquilt_spec *spec, uint32_t size)
@@ -14,7 +14,7 @@ muslin_status muslin_stripquilt_spec_init(struct muslin_stripquilt_spec *spec, u
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-/* ---- the request ------------------------------------------------------------------------------------------------ */
+/* ---- the request ------------------------------------------------------------------------------------------------- */
 
 /* What the yield alone needs is checked there. */
 static void read_spec(struct msl_check *check, struct muslin_stripquilt_spec *spec,
@@ -33,7 +33,7 @@ static void read_spec(struct msl_check *check, struct muslin_stripquilt_spec *sp
     msl_want_choice(check, MUSLIN_ARG_PRESSING, spec->nesting, MUSLIN_NESTING_TURN, MUSLIN_NESTING_NAME);
 }
 
-/* ---- the plan, step by step ------------------------------------------------------------------------------------- */
+/* ---- the plan, step by step -------------------------------------------------------------------------------------- */
 
 /* A request being answered. */
 struct plan {
@@ -52,7 +52,7 @@ static void find_set(struct msl_check *check, struct plan *plan)
     const struct muslin_stripquilt_spec *s = &plan->spec;
     muslin_len seam = seam_of(s);
     if (s->strip_cut <= seam)
-        msl_fail(check, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_STRIP_CUT, s->strip_cut, seam + 1);
+        msl_fail(check, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_STRIP_CUT, s->strip_cut, seam);
     plan->found.strip_finished = s->strip_cut - seam;
     plan->found.set_finished = s->strips_per_set * plan->found.strip_finished;
     plan->found.set_unfinished = plan->found.set_finished + seam;
@@ -212,7 +212,7 @@ static void find_plan(struct msl_check *check, struct plan *plan)
     find_dealing(plan);
 }
 
-/* ---- public ----------------------------------------------------------------------------------------------------- */
+/* ---- public ------------------------------------------------------------------------------------------------------ */
 
 muslin_status muslin_stripquilt_plan(const struct muslin_stripquilt_spec *spec, struct muslin_stripquilt *out,
                                      struct muslin_problem *problem)

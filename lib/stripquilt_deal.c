@@ -4,10 +4,10 @@
  *
  * Pressing. A block nests when its segments are pressed this way and that way in turn. One rule serves all blocks: the
  * want of a place changes every B places along the line, at flip, flip + B, flip + 2 B ... A set is pressed as most of
- * its segments want; the others lie the wrong way. Only a stack that holds a change has any, and a flip at a multiple of
- * B away from the end of a stack costs that stack nothing. The cost of all stacks, as the flip moves, is made of straight
- * lines that bend upwards only where some change meets the end of a stack; so the least is found at such a place, and
- * as the ends of stacks lie in evenly spaced rows, a handful of them stands for all. */
+ * its segments want; the others lie the wrong way. Only a stack that holds a change has any, and a flip at a multiple
+ * of B away from the end of a stack costs that stack nothing. The cost of all stacks, as the flip moves, is made of
+ * straight lines that bend upwards only where some change meets the end of a stack; so the least is found at such a
+ * place, and as the ends of stacks lie in evenly spaced rows, a handful of them stands for all. */
 #include "stripquilt_deal.h"
 
 enum { POSITIONS = MUSLIN_BLOCK_SEGMENTS_MAX };
@@ -29,7 +29,7 @@ static int64_t rest_of(int64_t a, int64_t divisor)
     return rest < 0 ? rest + divisor : rest;
 }
 
-/* ---- stacks ---------------------------------------------------------------------------------------------------- */
+/* ---- stacks ------------------------------------------------------------------------------------------------------ */
 
 /* The places first .. end - 1 of one set's segments. */
 struct stack {
@@ -69,7 +69,7 @@ static struct stack stack_at(const struct msl_deal *deal, int64_t place)
     return stack_of(deal, low_place < 0 ? place / (deal->low + 1) : deal->highs + low_place / deal->low);
 }
 
-/* ---- which way ------------------------------------------------------------------------------------------------- */
+/* ---- which way --------------------------------------------------------------------------------------------------- */
 
 /* 0 or 1: the pressing that a place wants. */
 static int32_t want_at(const struct msl_deal *deal, int64_t place)
@@ -98,7 +98,7 @@ int32_t msl_deal_pressing(const struct msl_deal *deal, int64_t set)
     return pressing_of(deal, &stack);
 }
 
-/* ---- segments that lie the wrong way ---------------------------------------------------------------------------- */
+/* ---- segments that lie the wrong way ----------------------------------------------------------------------------- */
 
 /* Places first .. end - 1, end to be above first. */
 struct stretch {
@@ -181,7 +181,7 @@ int64_t msl_deal_clashes(const struct msl_deal *deal)
     return joins;
 }
 
-/* ---- ends of stacks, as rows of evenly spaced blocks -------------------------------------------------------------- */
+/* ---- ends of stacks, as rows of evenly spaced blocks ------------------------------------------------------------- */
 
 /* Blocks at which a stack begins at one position: those that leave `rest` when divided by `step`. */
 struct comb {
@@ -280,7 +280,7 @@ int64_t msl_deal_groups(const struct msl_deal *deal)
     return blocks_with_teeth(&before) + blocks_with_teeth(&after);
 }
 
-/* ---- the best flip ------------------------------------------------------------------------------------------------ */
+/* ---- the best flip ----------------------------------------------------------------------------------------------- */
 
 /* The best so far, with its wrong segments. */
 struct best {

@@ -2,8 +2,9 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * All segments lie in one line, stack after stack; a place in it counts from 0. The line is as long as k positions times
- * B blocks, and block i takes the places i, i + B, i + 2 B ... So no stack meets itself unless it is taller than B. */
+ * All segments lie in one line, stack after stack; a place in it counts from 0. The line is as long as k positions
+ * times B blocks, and block i takes the places i, i + B, i + 2 B ... So no stack meets itself unless it is taller than
+ * B. */
 #ifndef MUSLIN_STRIPQUILT_DEAL_H
 #define MUSLIN_STRIPQUILT_DEAL_H
 
@@ -17,8 +18,8 @@ struct msl_deal {
     int64_t flip;      /* blocks from this one on want the other pressing at each position */
 };
 
-/* The deal from `sets` stacks (1 .. k B) as even as can be, with the flip that leaves the fewest segments lying the wrong
- * way. */
+/* The deal from `sets` stacks (1 .. k B) as even as can be, with the flip that leaves the fewest segments lying the
+ * wrong way. */
 struct msl_deal msl_deal_of(int64_t per_block, int64_t blocks, int64_t sets);
 
 /* Segments in the stack of this set, numbered from 0. */

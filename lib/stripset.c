@@ -16,7 +16,7 @@ static int64_t divided_up(int64_t a, int64_t b)
     return a / b + (a % b != 0);
 }
 
-/* ---- the yield of one set -------------------------------------------------------------------------------------- */
+/* ---- the yield of one set ---------------------------------------------------------------------------------------- */
 
 muslin_status muslin_yield_spec_init(struct muslin_yield_spec *spec, uint32_t size)
 {
@@ -131,7 +131,7 @@ muslin_status muslin_stripset_yield(const struct muslin_yield_spec *spec, struct
     return MUSLIN_OK;
 }
 
-/* ---- strips of unequal length ---------------------------------------------------------------------------------- */
+/* ---- strips of unequal length ------------------------------------------------------------------------------------ */
 
 static void want_lengths(struct msl_check *check, const muslin_len *lengths, size_t n)
 {
@@ -169,7 +169,7 @@ muslin_status muslin_stripset_shortest(const muslin_len *lengths, size_t n, musl
     return MUSLIN_OK;
 }
 
-/* ---- from wishes to strips ------------------------------------------------------------------------------------- */
+/* ---- from wishes to strips --------------------------------------------------------------------------------------- */
 
 muslin_status muslin_need_spec_init(struct muslin_need_spec *spec, uint32_t size)
 {
@@ -222,7 +222,7 @@ muslin_status muslin_stripset_need(const struct muslin_need_spec *spec, struct m
     return check.status;
 }
 
-/* ---- from a bundle to wishes ----------------------------------------------------------------------------------- */
+/* ---- from a bundle to wishes ------------------------------------------------------------------------------------- */
 
 muslin_status muslin_harvest_spec_init(struct muslin_harvest_spec *spec, uint32_t size)
 {
@@ -286,7 +286,7 @@ muslin_status muslin_stripset_harvest(const struct muslin_harvest_spec *spec, st
     return check.status;
 }
 
-/* ---- sets with different prints -------------------------------------------------------------------------------- */
+/* ---- sets with different prints ---------------------------------------------------------------------------------- */
 
 /* The caller's rows, each of its own size, at a stride of row_size. */
 struct prints {

@@ -165,11 +165,8 @@ class Member(NamedTuple):
         value = f"self.{self.name}"
         if self.kind == "flag":
             return f"struct.flags |= {self.detail} if {value} else 0"
-        if self.kind == "length":
-            return f'struct.{self.name} = ticks_of({value}, "{self.name}")'
-        if self.kind == "sign":
-            return f'struct.{self.name} = sign({value}, "{self.name}")'
-        return f'put(struct, "{self.name}", {value})'
+        helper = {"length": "put_length", "sign": "put_sign"}.get(self.kind, "put")
+        return f'{helper}(struct, "{self.name}", {value})'
 
 
 class Api:
@@ -596,7 +593,7 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
         if member.kind == "flag":
             words = f"the flag MUSLIN_{member.detail}"
         note = f" (initially {api.initial(struct, member)})" if initial else ""
-        about.append(f"{member.name}: {words}{note}" if words or note else member.name)
+        about.append(f"{member.name}: {words}{note}".replace(":  ", ": ") if words or note else member.name)
     base = "(Spec)" if asked else ""
     title = f"struct {struct}, muslin/{api.structs[struct]['header']}"
     lines = ["", "", "@dataclass(frozen=True)", f"class {camel(struct)}{base}:", *docstring("    ", title, about), ""]
@@ -610,9 +607,7 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
             lines.append(f"    {member.name}: {member.answered()}" + (" = 0" if asked else ""))
     if asked:
         lines += ["", "    def _put(self, struct: Any) -> None:"]
-        for member in members:
-            lines += [f"        if self.{member.name} is not None:", f"            {member.write()}"] \
-                if initial else [f"        {member.write()}"]
+        lines += [f"        {member.write()}" for member in members]
     if answered:
         lines += ["", "    @classmethod", f'    def _read(cls, struct: Any) -> "{camel(struct)}":']
         lines += fill("        return cls(", [f"{member.name}={member.read()}" for member in members], ")")
@@ -641,8 +636,8 @@ def write_records(api: Api) -> List[str]:
                   {kind for call in several for _, kind, _ in call.outputs
                    if kind in map(enum_class, api.enums)}, key=lambda name: (not name.isupper(), name))
     lines += ["from dataclasses import dataclass", "from typing import Any, Optional, Tuple", "",
-              "from . import _api as structs", "from ._length import Length, LengthLike, ticks_of",
-              "from ._records import Spec, warnings_in", "from ._values import put, sign"]
+              "from . import _api as structs", "from ._length import Length, LengthLike, put_length",
+              "from ._records import Spec, warnings_in", "from ._values import put, put_sign"]
     lines += fill("from .constants import (", used, ")") + [""]
     lines += exported([*map(camel, structs), *(str(call.several) for call in several)])
     for struct in structs:

@@ -118,7 +118,7 @@ const struct command pieces_command = {
     .name = "pieces",
     .about = "pieces that a cloth or pre-cut gives",
     .operands = "CUT",
-    .examples = "  muslin pieces 5 --width 22 --length 18       squares from a fat quarter\n"
+    .examples = "  muslin pieces 5 --width 22 --length 18  # squares from a fat quarter\n"
                 "  muslin pieces \"4 1/2\" --piece-length \"8 1/2\" --length 18 --may-turn",
     .options = pieces_options,
     .request_size = sizeof(struct cloth_request),

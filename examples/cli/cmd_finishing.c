@@ -245,7 +245,7 @@ const struct command bias_command = {
     .name = "bias",
     .about = "bias strip from a square or rectangle",
     .operands = "",
-    .examples = "  muslin bias --width 30                        a tube from a 30 in square\n"
+    .examples = "  muslin bias --width 30  # a tube from a 30 in square\n"
                 "  muslin bias --from square --wanted 300 --strip \"2 1/4\"\n"
                 "  muslin bias --from strips --width 24",
     .options = bias_options,
@@ -443,6 +443,8 @@ bool put_backing(json_t *answer, struct desk *desk, const struct muslin_backing_
     if (row == NULL)
         return false;
     *chosen = *row;
+    put_length(answer, desk, "cloth_width", spec->fabric_width);
+    put_length(answer, desk, "selvage", spec->selvage);
     put_length(answer, desk, "seam_allowance", spec->seam);
     put_least(answer, desk, "cut_width_needed", row->needed_width);
     put_least(answer, desk, "cut_length_needed", row->needed_length);
@@ -515,7 +517,7 @@ const struct command backing_command = {
     .start = start_backing,
     .answer = answer_backing,
     .lead = "Backing: buy {chosen.bought}.",
-    .show = show_backing
+    .show = show_backing_answer
 };
 
 /* ---- sleeve ----------------------------------------------------------------------------------------------------- */

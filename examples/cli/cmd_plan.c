@@ -90,7 +90,7 @@ static void put_assumed(json_t *answer, const struct desk *desk, const struct pl
     put_slack(assumed, desk, "cloth_usable_width", wanted->border.usable_width);
     put_share(assumed, desk, "shrinkage", wanted->purchase.shrinkage);
     put_share(assumed, desk, "extra_share", wanted->purchase.extra_share);
-    put_length(assumed, desk, "purchase_step", wanted->purchase.step);
+    put_cloth(assumed, desk, "purchase_step", wanted->purchase.step);
 }
 
 /* More sets or groups than this are not listed one by one. */

@@ -94,7 +94,9 @@ static bool put_plan_batting(json_t *answer, struct desk *desk, const struct pla
     spec.quilt_length = plan->finished_length;
     if (given(desk, "batting-margin"))
         spec.margin_left = spec.margin_right = spec.margin_top = spec.margin_bottom = wanted->batting_margin;
-    return put_batting(put_object(answer, "batting"), desk, &spec, &batting);
+    json_t *part = put_object(answer, "batting");
+    put_length(part, desk, "margin", spec.margin_left);
+    return put_batting(part, desk, &spec, &batting);
 }
 
 static bool put_plan_backing(json_t *answer, struct desk *desk, const struct plan_request *wanted, struct plan *plan)
@@ -107,6 +109,7 @@ static bool put_plan_backing(json_t *answer, struct desk *desk, const struct pla
     if (given(desk, "backing-margin"))
         spec.margin_left = spec.margin_right = spec.margin_top = spec.margin_bottom = wanted->backing_margin;
     json_t *backing = put_object(answer, "backing");
+    put_length(backing, desk, "margin", spec.margin_left);
     if (!put_backing(backing, desk, &spec, wanted->backing_layout, &plan->backed))
         return false;
     plan->warnings |= plan->backed.warnings;

@@ -66,7 +66,7 @@ const struct command cut_command = {
     .name = "cut",
     .about = "cut size of pieces from their finished size",
     .operands = "FINISHED...",
-    .examples = "  muslin cut 6            a 6 in finished square is cut 6 1/2 in\n"
+    .examples = "  muslin cut 6  # a 6 in finished square is cut 6 1/2 in\n"
                 "  muslin cut 2 4 --seam 3/8\n"
                 "  muslin cut \"15 cm\" --seam \"0.75 cm\" --units cm",
     .options = cut_options,
@@ -87,7 +87,7 @@ const struct command finished_command = {
     .name = "finished",
     .about = "finished size of pieces from their cut size",
     .operands = "CUT...",
-    .examples = "  muslin finished \"2 1/2\"  a strip cut 2 1/2 in finishes at 2 in\n"
+    .examples = "  muslin finished \"2 1/2\"  # a strip cut 2 1/2 in finishes at 2 in\n"
                 "  muslin finished 6.5 12.5",
     .options = finished_options,
     .request_size = sizeof(struct pieces_request),
@@ -214,8 +214,8 @@ const struct command row_command = {
     .name = "row",
     .about = "width of pieces or strips sewn side by side",
     .operands = "CUT...",
-    .examples = "  muslin row \"2 1/2\" --pieces 6      a set of six strips\n"
-                "  muslin row \"2 1/2\" \"1 1/2\" \"2 1/2\"  strips of unequal width",
+    .examples = "  muslin row \"2 1/2\" --pieces 6  # a set of six strips\n"
+                "  muslin row \"2 1/2\" \"1 1/2\" \"2 1/2\"  # strips of unequal width",
     .options = row_options,
     .request_size = sizeof(struct row_request),
     .start = start_row,
@@ -268,7 +268,7 @@ const struct command strip_command = {
     .name = "strip",
     .about = "strip width that gives a wanted finished size",
     .operands = "FINISHED",
-    .examples = "  muslin strip 6 --across 3            a nine-patch that finishes at 6 in\n"
+    .examples = "  muslin strip 6 --across 3  # a nine-patch that finishes at 6 in\n"
                 "  muslin strip 7 --across 3 --to 1/8 --round up",
     .options = strip_options,
     .request_size = sizeof(struct strip_request),
@@ -326,7 +326,7 @@ const struct command resize_command = {
     .name = "resize",
     .about = "cut size of a piece when its block is made larger or smaller",
     .operands = "CUT",
-    .examples = "  muslin resize \"3 1/2\" --times 2          twice as large: 6 1/2 in, not 7\n"
+    .examples = "  muslin resize \"3 1/2\" --times 2  # twice as large: 6 1/2 in, not 7\n"
                 "  muslin resize \"4 1/2\" --times 3 --over 4 --to 1/8",
     .options = resize_options,
     .request_size = sizeof(struct resize_request),
@@ -441,8 +441,8 @@ const struct command calibrate_command = {
     .request_size = sizeof(struct calibrate_request),
     .start = start_calibrate,
     .answer = answer_calibrate,
-    .lead = "The set should measure {planned_unfinished} unfinished and measures {measured_unfinished}. To meet the "
-            "plan, sew at {sew_at} from the edge."
+    .lead = "Unfinished, the set should measure {planned_unfinished} and measures {measured_unfinished}. To meet the plan, "
+            "sew at {sew_at} from the edge."
 };
 
 /* ---- drift ------------------------------------------------------------------------------------------------------ */

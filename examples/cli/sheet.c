@@ -89,24 +89,33 @@ static json_t *member_at(json_t *answer, const char *path, size_t length)
     return answer;
 }
 
+/* "1 set", "3 sets"; of a list "set 4", "sets 1 to 3". */
+static void write_with_noun(FILE *out, json_t *value, const char *noun, int length)
+{
+    bool list = json_is_array(value);
+    bool one = list ? json_array_size(value) == 1 : json_integer_value(value) == 1;
+    const char *plural = one ? "" : "s";
+    if (list) {
+        fprintf(out, "%.*s%s%c", length, noun, plural, TIED);
+        write_value(out, value);
+    } else {
+        write_value(out, value);
+        fprintf(out, "%c%.*s%s", TIED, length, noun, plural);
+    }
+}
+
 /* One {placeholder}, without its braces. One that is not in the answer is left as it is, for a test to find. */
 static void write_placeholder(FILE *out, json_t *answer, const char *placeholder, size_t length)
 {
     const char *colon = memchr(placeholder, ':', length);
     size_t path = colon != NULL ? (size_t)(colon - placeholder) : length;
     json_t *value = member_at(answer, placeholder, path);
-    if (value == NULL) {
+    if (value == NULL)
         fprintf(out, "{%.*s}", (int)length, placeholder);
-        return;
-    }
-    write_value(out, value);
-    if (colon == NULL)
-        return;
-    fputc(TIED, out);
-    for (size_t i = path + 1; i < length; i++)
-        fputc(placeholder[i], out);
-    if (json_integer_value(value) != 1)
-        fputc('s', out);
+    else if (colon == NULL)
+        write_value(out, value);
+    else
+        write_with_noun(out, value, colon + 1, (int)(length - path) - 1);
 }
 
 static char *fill(json_t *answer, const char *template)

@@ -4,7 +4,8 @@
  *
  * A sentence is a template. {sets.unfinished_width} is replaced by that member of the answer: a length by its text
  * (with "about" where the text is not exact), a share by its text, a count by its digits, a list of numbers as "1 to 4, 7 and 9".
- * {sets.count:set} is a count with its noun: "1 set", "3 sets". A figure is never broken over two lines. */
+ * {sets.count:set} is a count with its noun, "1 set", "3 sets", or a list with it, "sets 1 to 3". A figure is never
+ * broken over two lines. */
 #ifndef CLI_SHEET_H
 #define CLI_SHEET_H
 
@@ -33,11 +34,13 @@ char *sheet_text_of(json_t *value);
 
 /* The general table of figures, for answers without a layout of their own. */
 void show_figures(struct sheet *sheet, json_t *answer);
+/* A backing: the chosen layout piece by piece, the others in a line each. */
+void show_backing(struct sheet *sheet, json_t *backing);
 /* Answers that read better as lines than as a table: pieces, tables, the layouts of a backing. */
 void show_cut(struct sheet *sheet, json_t *answer);
 void show_finished(struct sheet *sheet, json_t *answer);
 void show_table(struct sheet *sheet, json_t *answer);
-void show_backing(struct sheet *sheet, json_t *answer);
+void show_backing_answer(struct sheet *sheet, json_t *answer);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */

@@ -45,13 +45,12 @@ static void show_other_layouts(struct sheet *sheet, json_t *backing)
 {
     json_t *layouts = json_object_get(backing, "layouts");
     json_t *chosen = json_object_get(json_object_get(backing, "chosen"), "layout");
-    sheet_point(sheet, backing, "Other ways to make it:");
+    sheet_point(sheet, backing, "Other ways to make it, where they are possible from this cloth:");
     for (size_t i = 0; i < json_array_size(layouts); i++) {
         json_t *layout = with_words(json_array_get(layouts, i));
         bool possible = json_is_true(json_object_get(layout, "possible"));
-        if (!json_equal(json_object_get(layout, "layout"), chosen))
-            sheet_under(sheet, layout, possible ? "{in_words}: {bought}, {seams:seam}"
-                                                : "{in_words}: not from this cloth");
+        if (possible && !json_equal(json_object_get(layout, "layout"), chosen))
+            sheet_under(sheet, layout, "{in_words}: {bought}, {seams:seam} ({layout})");
         json_decref(layout);
     }
 }
@@ -60,20 +59,27 @@ void show_backing(struct sheet *sheet, json_t *backing)
 {
     json_t *chosen = with_words(json_object_get(backing, "chosen"));
     json_t *panels = json_object_get(backing, "panels");
-    sheet_point(sheet, backing, "It must be at least {cut_width_needed} by {cut_length_needed} as cut, before "
-                                "quilting.");
+    sheet_point(sheet, backing, "The cloth is {cloth_width} wide from edge to edge; {selvage} of selvage is cut off "
+                                "each edge.");
     sheet_point(sheet, chosen, json_is_true(json_object_get(chosen, "best"))
-                                   ? "The layout that buys least: {in_words}, from {cloth_length} of cloth."
-                                   : "The layout you chose: {in_words}, from {cloth_length} of cloth.");
+                                   ? "The layout that buys least: {in_words} ({layout}), from {cloth_length} of cloth."
+                                   : "The layout you chose: {in_words} ({layout}), from {cloth_length} of cloth.");
     for (size_t i = 0; i < json_array_size(panels); i++)
         show_panel(sheet, json_array_get(panels, i));
     if (json_integer_value(json_object_get(chosen, "seams")) > 0)
-        sheet_point(sheet, backing, "Trim the selvages off, sew with a seam allowance of {seam_allowance}, and press "
+        sheet_point(sheet, backing, "Sew with a seam allowance of {seam_allowance}, the selvages cut off, and press "
                                     "the seams open.");
-    sheet_point(sheet, chosen, "Sewn, it measures {sewn_width_unfinished} by {sewn_length_unfinished} unfinished; buy "
-                               "{bought}.");
-    sheet_point(sheet, chosen, "The cloth may be {cloth_may_be_narrower_by} narrower before this layout changes.");
+    sheet_point(sheet, chosen, "Sewn, it measures {sewn_width_unfinished} by {sewn_length_unfinished} unfinished.");
     show_other_layouts(sheet, backing);
-    show_sentences(sheet, json_object_get(backing, "warnings"));
     json_decref(chosen);
+}
+
+void show_backing_answer(struct sheet *sheet, json_t *answer)
+{
+    sheet_point(sheet, answer, "It must be at least {cut_width_needed} by {cut_length_needed} as cut, before "
+                               "quilting.");
+    show_backing(sheet, answer);
+    sheet_point(sheet, answer, "The cloth may be {chosen.cloth_may_be_narrower_by} narrower before this layout "
+                               "changes.");
+    show_sentences(sheet, json_object_get(answer, "warnings"));
 }

@@ -88,44 +88,49 @@ static void show_sorting(struct sheet *sheet, json_t *plan)
     sheet_point(sheet, plan, "Number the piles. On the first strip of each pile, at both ends, pin a label with the "
                              "number and the word TOP, so that no set gets turned by mistake.");
     if (any(plan, "left_over", "strips"))
-        sheet_point(sheet, plan, "{left_over.strips:strip} stay over; choose them now.");
+        sheet_point(sheet, plan, "{left_over.strips:strip} stay out of this plan; choose them now.");
+}
+
+static void show_trio(struct sheet *sheet, json_t *plan)
+{
+    sheet_step(sheet, "TEST YOUR SEAM");
+    sheet_point(sheet, plan, "Sew three short pieces, cut {assumed.strip_cut} wide like the strips, side by side, and "
+                             "press them. From raw edge to raw edge they must measure {check.trio_unfinished_width} "
+                             "unfinished, and the middle one must show {check.trio_centre_finished_width} finished. If "
+                             "not, move the needle or the guide and try again.");
+    if (any(plan, "check", "error_of_a_set"))
+        sheet_point(sheet, plan, "It matters: {check.error_per_seam} too much or too little in every seam makes a set "
+                                 "{check.error_of_a_set} too narrow or too wide.");
+}
+
+static void show_pressing(struct sheet *sheet, json_t *plan)
+{
+    bool to_top = any(plan, "sets", "press_towards_top");
+    bool to_bottom = any(plan, "sets", "press_towards_bottom");
+    sheet_point(sheet, plan, "Press every seam flat as sewn, then over to one side, without steam and without pulling:");
+    if (to_top)
+        sheet_under(sheet, plan, "{sets.press_towards_top:set}: towards the strip labelled TOP");
+    if (to_bottom)
+        sheet_under(sheet, plan, "{sets.press_towards_bottom:set}: away from the strip labelled TOP");
+    if (!to_top && !to_bottom)
+        sheet_under(sheet, plan, "these are too many sets to list; plan fewer tops at a time to see them");
 }
 
 static void show_sewing(struct sheet *sheet, json_t *plan)
 {
     sheet_step(sheet, "SEW AND PRESS THE SETS");
-    if (any(plan, "sets", "seams_per_set")) {
-        sheet_point(sheet, plan, "Sew the strips of each pile long side to long side: {sets.seams_per_set:seam}. Sew "
-                                 "them in pairs first, then join the pairs, each seam from the other end than the one "
-                                 "before, so that the set stays straight.");
-        sheet_point(sheet, plan, "Each set measures {sets.unfinished_width} unfinished across the strips "
-                                 "({sets.finished_width} finished); each strip shows {sets.strip_finished_width} "
-                                 "finished.");
-        sheet_point(sheet, plan, "Press every seam flat as sewn, then over to one side, without steam and without "
-                                 "pulling:");
-        if (any(plan, "sets", "press_towards_top"))
-            sheet_under(sheet, plan, "towards the strip labelled TOP: set {sets.press_towards_top}");
-        if (any(plan, "sets", "press_towards_bottom"))
-            sheet_under(sheet, plan, "away from the strip labelled TOP: set {sets.press_towards_bottom}");
-        if (!any(plan, "sets", "press_towards_top") && !any(plan, "sets", "press_towards_bottom"))
-            sheet_under(sheet, plan, "these are too many sets to list; plan fewer tops at a time to see them");
-    } else {
+    if (!any(plan, "sets", "seams_per_set")) {
         sheet_point(sheet, plan, "A set is a single strip here: there is nothing to sew yet.");
+        return;
     }
-}
-
-static void show_check(struct sheet *sheet, json_t *plan)
-{
-    sheet_step(sheet, "MEASURE BEFORE YOU CUT");
-    sheet_point(sheet, plan, "Before the first set, sew three short pieces of strip side by side and press them. They "
-                             "must measure {check.trio_unfinished_width} unfinished from raw edge to raw edge, and the "
-                             "middle one must show {check.trio_centre_finished_width} finished.");
-    sheet_point(sheet, plan, "Every set must measure {check.set_unfinished_width} unfinished, at both ends and in the "
-                             "middle.");
-    if (any(plan, "check", "error_of_a_set"))
-        sheet_point(sheet, plan, "Small slips add up: {check.error_per_seam} in every seam makes a set "
-                                 "{check.error_of_a_set} too narrow or too wide. muslin calibrate says what to change, "
-                                 "or how to carry on with sets that differ.");
+    sheet_point(sheet, plan, "Sew the strips of each pile long side to long side, {sets.seams_per_set:seam} a set: in "
+                             "pairs first, then the pairs together, each seam begun at the other end than the one "
+                             "before, so that the set stays straight.");
+    show_pressing(sheet, plan);
+    sheet_point(sheet, plan, "Each set must measure {check.set_unfinished_width} unfinished across the strips, at both "
+                             "ends and in the middle ({sets.finished_width} finished, {sets.strip_finished_width} of "
+                             "each strip). Measure before you cut. If your sets differ, muslin calibrate says what to "
+                             "change, or how to carry on with them.");
 }
 
 /* ---- segments and blocks ---------------------------------------------------------------------------------------- */
@@ -141,8 +146,9 @@ static void show_cutting(struct sheet *sheet, json_t *plan)
                                  "stays in the piece left over.");
     else
         sheet_point(sheet, plan, "Square one end and cut {segments.from_each_end} from it.");
-    sheet_point(sheet, plan, "Keep the segments of each set in one stack, {segments.stacks:stack} in all, numbered as "
-                             "the sets, the TOP strips together.");
+    sheet_point(sheet, plan, "Keep the segments of each set in one stack, the TOP strips together: "
+                             "{segments.stacks:stack}, numbered like the sets. Pin the label to the TOP edge of the "
+                             "stack.");
     if (any(plan, "segments", "left"))
         sheet_point(sheet, plan, "The plan uses {segments.used:segment}: {segments.from_the_first_stacks} from each of "
                                  "the first {segments.first_stacks:stack}, {segments.from_each_other_stack} from each "
@@ -154,16 +160,16 @@ static void show_group(struct sheet *sheet, json_t *group)
     json_t *first = json_object_get(group, "first_block");
     json_t *last = json_object_get(group, "last_block");
     sheet_point(sheet, group, json_equal(first, last)
-                                  ? "Block {first_block}: one segment from each of the stacks {stacks}, left to right."
-                                  : "Blocks {first_block} to {last_block}: one segment from each of the stacks "
-                                    "{stacks}, left to right.");
+                                  ? "Block {first_block}: one segment from each of {stacks:stack}, left to right."
+                                  : "Blocks {first_block} to {last_block}: one segment from each of "
+                                    "{stacks:stack}, left to right.");
     if (json_array_size(json_object_get(group, "turn_end_for_end")) > 0)
-        sheet_under(sheet, group, "Turn segment {turn_end_for_end} of the block end for end, so that its TOP strip "
-                                  "lies at the bottom and the seams nest.");
+        sheet_under(sheet, group, "Turn {turn_end_for_end:segment} of the block end for end, TOP strip to the "
+                                  "bottom, so that the seams nest.");
     json_t *places = json_object_get(group, "not_nesting");
     for (size_t i = 0; i < json_array_size(places); i++) {
         json_t *place = json_pack("{s:O}", "segments", json_array_get(places, i));
-        sheet_under(sheet, place, "The seams of segments {segments} do not nest: match them with a pin.");
+        sheet_under(sheet, place, "The seams of {segments:segment} do not nest: match them with a pin.");
         json_decref(place);
     }
     if (json_is_true(json_object_get(group, "repeats_a_set")))
@@ -181,8 +187,11 @@ static void show_pairing(struct sheet *sheet, json_t *plan)
     if (json_array_size(groups) == 0)
         sheet_under(sheet, plan, "{blocks.different_pairings} different pairings are too many to list; plan fewer tops "
                                  "at a time to see them.");
+    if (json_integer_value(part(plan, "blocks", "segments_per_block")) > 1)
+        sheet_point(sheet, plan, "Press the seams between segments to the left in every block.");
     sheet_point(sheet, plan, "Each block must measure {blocks.unfinished_width} wide and {blocks.unfinished_height} "
-                             "high unfinished ({blocks.finished_width} by {blocks.finished_height} finished).");
+                             "high unfinished ({blocks.finished_width} by {blocks.finished_height} finished). Measure "
+                             "the first one before you sew the others.");
 }
 
 /* ---- the layout, drawn ------------------------------------------------------------------------------------------ */
@@ -263,9 +272,9 @@ static void draw_layout(struct sheet *sheet, json_t *plan)
     sheet_gap(sheet);
     bool all = json_integer_value(part(plan, "top", "columns")) == (json_int_t)columns &&
                json_integer_value(part(plan, "top", "rows")) == (json_int_t)json_array_size(rows);
-    sheet_say(sheet, plan, all ? "The arrows point to the TOP strips."
-                               : "This is the upper left corner; go on in the same way. The arrows point to the TOP "
-                                 "strips.");
+    sheet_under(sheet, plan, all ? "The arrows point to the TOP strips, except in segments turned end for end."
+                                 : "This is the upper left corner; go on in the same way. The arrows point to the TOP "
+                                   "strips, except in segments turned end for end.");
 }
 
 static void show_top(struct sheet *sheet, json_t *plan)
@@ -278,7 +287,10 @@ static void show_top(struct sheet *sheet, json_t *plan)
                                        "{top.blocks_turned} are turned."
                                      : "Turn every other block a quarter to the right, like the squares of a "
                                        "chessboard: {top.blocks_turned} are turned.");
-    sheet_point(sheet, plan, "Spread blocks of the same stacks over the top, so that equal ones do not touch.");
+    sheet_point(sheet, plan, json_integer_value(part(plan, "top", "tops")) > 1
+                                 ? "Deal the blocks evenly to the tops, and spread blocks of the same stacks over "
+                                   "each, so that equal ones do not touch."
+                                 : "Spread blocks of the same stacks over the top, so that equal ones do not touch.");
     draw_layout(sheet, plan);
     sheet_point(sheet, plan, "Join the blocks into rows. Press the seams of odd rows to the left and of even rows to "
                              "the right, so that they nest where rows meet; then join the rows.");
@@ -312,13 +324,12 @@ static void show_border(struct sheet *sheet, json_t *border)
                                "wide.");
     show_border_pieces(sheet, border);
     if (json_is_true(json_object_get(border, "lengthwise")))
-        sheet_under(sheet, border, "Cut the four pieces along the cloth, without joins, from {cloth_length} of cloth.");
+        sheet_under(sheet, border, "They are cut along the cloth, without joins, from {cloth_length}.");
     else if (json_integer_value(json_object_get(border, "joins")) > 0)
-        sheet_under(sheet, border, "Cut {strips:strip} across the cloth ({cloth_length} of cloth), join them end to "
-                                   "end with {joins:join} ({join}) and cut the pieces from the run.");
+        sheet_under(sheet, border, "They come from {strips:strip} cut across the cloth, {cloth_length} of it, joined "
+                                   "end to end: {joins:join}, {join}, {loss_per_join} lost in each.");
     else
-        sheet_under(sheet, border, "All four pieces come from {strips:strip} across the cloth ({cloth_length} of "
-                                   "cloth).");
+        sheet_under(sheet, border, "They come from {strips:strip} cut across the cloth, {cloth_length} of it.");
     sheet_under(sheet, border, "With this border the top measures {unfinished_width} by {unfinished_length} unfinished "
                                "({finished_width} by {finished_length} finished).");
 }
@@ -329,9 +340,10 @@ static void show_borders(struct sheet *sheet, json_t *plan)
     if (json_array_size(borders) == 0)
         return;
     sheet_step(sheet, "BORDERS, FOR EACH TOP");
-    sheet_point(sheet, plan, "The lengths below are the arithmetic. Measure your top through the middle in three "
-                             "places each way, cut the border to the middle one of the three, and ease the top to fit: "
-                             "never sew on a long strip and cut it off where it ends.");
+    sheet_point(sheet, plan, "The lengths below are the arithmetic. Before each border, measure your top through "
+                             "the middle in three places each way, cut the border to that (the middle figure, where "
+                             "they differ) and ease the top to fit. Never sew on a long strip and cut it off where it "
+                             "ends.");
     for (size_t i = 0; i < json_array_size(borders); i++)
         show_border(sheet, json_array_get(borders, i));
     sheet_point(sheet, plan, "Press each border seam towards the border.");
@@ -345,7 +357,8 @@ static void show_batting(struct sheet *sheet, json_t *plan)
     if (batting == NULL)
         return;
     sheet_step(sheet, "BATTING, FOR EACH TOP");
-    sheet_point(sheet, batting, "Cut the batting {cut_width} by {cut_length}.");
+    sheet_point(sheet, batting, "Cut the batting {cut_width} by {cut_length}: {margin} beyond the quilt on every "
+                                "side.");
     json_t *package = json_object_get(batting, "package");
     if (package == NULL)
         sheet_point(sheet, batting, "No usual package is as large as that: join pieces, or buy it from a roll.");
@@ -367,6 +380,8 @@ static void show_plan_backing(struct sheet *sheet, json_t *plan)
     if (backing == NULL)
         return;
     sheet_step(sheet, "BACKING, FOR EACH TOP");
+    sheet_point(sheet, backing, "It must be at least {cut_width_needed} by {cut_length_needed} as cut, before "
+                                "quilting: {margin} beyond the quilt on every side.");
     show_backing(sheet, backing);
 }
 
@@ -389,6 +404,15 @@ static void show_binding(struct sheet *sheet, json_t *plan)
 
 /* ---- buying, left over, near the edge --------------------------------------------------------------------------- */
 
+static void show_buying_line(struct sheet *sheet, json_t *line)
+{
+    bool numbered = json_object_get(line, "number") != NULL;
+    sheet_point(sheet, line, numbered ? "{for} {number}: {needed} needed, buy {bought}"
+                                      : "{for}: {needed} needed, buy {bought}");
+    if (!json_equal(json_object_get(line, "needed"), json_object_get(line, "with_shrinkage_and_extra")))
+        sheet_under(sheet, line, "({with_shrinkage_and_extra} with shrinking and extra)");
+}
+
 static void show_buying(struct sheet *sheet, json_t *plan)
 {
     json_t *lines = json_object_get(plan, "buy");
@@ -396,14 +420,10 @@ static void show_buying(struct sheet *sheet, json_t *plan)
         return;
     sheet_heading(sheet, "WHAT TO BUY");
     sheet_say(sheet, plan, "Besides the strips, for {top.tops:top}:");
-    for (size_t i = 0; i < json_array_size(lines); i++) {
-        json_t *line = json_array_get(lines, i);
-        sheet_point(sheet, line, json_object_get(line, "number") != NULL
-                                     ? "{for} {number}: {needed} needed, buy {bought}; {spare} spare"
-                                     : "{for}: {needed} needed, buy {bought}; {spare} spare");
-    }
+    for (size_t i = 0; i < json_array_size(lines); i++)
+        show_buying_line(sheet, json_array_get(lines, i));
     if (json_object_get(plan, "batting") != NULL)
-        sheet_point(sheet, plan, "batting: as above, for {top.tops:top}");
+        sheet_point(sheet, plan, "batting: as its step says, for {top.tops:top}");
 }
 
 static void show_left_over(struct sheet *sheet, json_t *plan)
@@ -411,8 +431,8 @@ static void show_left_over(struct sheet *sheet, json_t *plan)
     sheet_heading(sheet, "WHAT IS LEFT OVER");
     sheet_point(sheet, plan, "{left_over.strips:strip} and {left_over.segments:segment}; of each set a piece "
                              "{left_over.of_each_set} long, fold included.");
-    sheet_point(sheet, plan, "All the strips in hand would make {left_over.tops_from_all_strips:top}; for one more, "
-                             "{left_over.strips_missing_for_one_more_top:strip} are missing.");
+    sheet_point(sheet, plan, "All the strips in hand make {left_over.tops_from_all_strips:top}; one more would take "
+                             "{left_over.strips_missing_for_one_more_top:more strip}.");
 }
 
 static void show_edges(struct sheet *sheet, json_t *plan)
@@ -421,7 +441,7 @@ static void show_edges(struct sheet *sheet, json_t *plan)
     sheet_point(sheet, plan, any(plan, "edges", "strip_may_be_shorter_by")
                                  ? "Each strip may be {edges.strip_may_be_shorter_by} shorter than planned before a "
                                    "set loses segments: down to {edges.shortest_strip_that_gives_as_many} usable."
-                                 : "Each strip may be 0 in shorter than planned: below "
+                                 : "Each strip may be {edges.strip_may_be_shorter_by} shorter than planned: below "
                                    "{edges.shortest_strip_that_gives_as_many} usable, a set loses segments. Measure "
                                    "every strip before you sew.");
     sheet_point(sheet, plan, "Strips longer by {edges.strip_longer_for_more_by} would give more segments.");
@@ -445,7 +465,7 @@ static void show_section(struct sheet *sheet, json_t *sentences, const char *hea
 
 static void show_opening(struct sheet *sheet, json_t *plan)
 {
-    sheet_title(sheet, plan, "A STRIP QUILT FROM A BUNDLE OF {assumed.strips_in_hand}");
+    sheet_title(sheet, plan, "A STRIP QUILT FROM A BUNDLE OF {assumed.strips_in_hand} STRIPS");
     sheet_say(sheet, plan, "{top.tops:top} of {top.columns} by {top.rows} blocks, each {quilt_finished_width} wide and "
                            "{quilt_finished_length} long finished, borders included.");
     sheet_gap(sheet);
@@ -459,8 +479,8 @@ void show_plan(struct sheet *sheet, json_t *plan)
     show_opening(sheet, plan);
     show_assumed(sheet, plan);
     show_sorting(sheet, plan);
+    show_trio(sheet, plan);
     show_sewing(sheet, plan);
-    show_check(sheet, plan);
     show_cutting(sheet, plan);
     show_pairing(sheet, plan);
     show_top(sheet, plan);

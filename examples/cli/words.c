@@ -83,25 +83,30 @@ static size_t least(size_t a, size_t b)
     return a < b ? a : b;
 }
 
-/* Letters to change, add or drop to turn one word into the other (Levenshtein's distance, one row at a time). */
+/* Letters to change, add, drop or swap with their neighbour to turn one word into the other (optimal string alignment
+ * distance), kept for the last two letters of `a` and the one in hand. */
 static size_t changes_between(const char *a, const char *b)
 {
-    size_t row[WORD_MAX + 1];
+    size_t rows[3][WORD_MAX + 1];
+    size_t height = strlen(a);
     size_t width = strlen(b);
-    if (strlen(a) > WORD_MAX || width > WORD_MAX)
+    if (height > WORD_MAX || width > WORD_MAX)
         return WORD_MAX;
-    for (size_t j = 0; j <= width; j++)
-        row[j] = j;
-    for (size_t i = 1; a[i - 1] != '\0'; i++) {
-        size_t corner = row[0];
+    for (size_t i = 0; i <= height; i++) {
+        size_t *row = rows[i % 3];
         row[0] = i;
         for (size_t j = 1; j <= width; j++) {
-            size_t changed = corner + (a[i - 1] != b[j - 1]);
-            corner = row[j];
-            row[j] = least(changed, least(row[j], row[j - 1]) + 1);
+            if (i == 0) {
+                row[j] = j;
+                continue;
+            }
+            const size_t *above = rows[(i - 1) % 3];
+            row[j] = least(above[j - 1] + (a[i - 1] != b[j - 1]), least(above[j], row[j - 1]) + 1);
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                row[j] = least(row[j], rows[(i - 2) % 3][j - 2] + 1);
         }
     }
-    return row[width];
+    return rows[height % 3][width];
 }
 
 /* A suggestion must keep at least half of the word. */

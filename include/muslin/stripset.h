@@ -9,7 +9,8 @@
  *   Units       Lengths are ticks, 0 .. MUSLIN_SIZE_MAX unless a member says otherwise; counts 0 .. MUSLIN_COUNT_MAX.
  *   Statuses    MUSLIN_ERR_NULL: a spec, array or output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS: a
  *               struct breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range; the problem names it.
- *               What else a call can return stands with it. The ..._init calls return the first two alone.
+ *               What else a call can return stands with it. The ..._init calls return MUSLIN_ERR_NULL and
+ *               MUSLIN_ERR_STRUCT_SIZE.
  *   Cost        Constant time, unless an array is read: then one pass. Nothing allocates.
  */
 #ifndef MUSLIN_STRIPSET_H
@@ -59,16 +60,17 @@ struct muslin_yield {
  *     N = 2 max { k : t + k a + r floor((k - 1) / m) <= (L - z) / 2 }, k = 0 always fits,
  * with no squaring after the last cut; from one end N = max { k : 2 t + k a + r floor((k - 1) / m) <= L }. Lengths are
  * whole ticks, so halving an odd L - z loses nothing. N = 0 is an answer, and so is a trim or a clear zone longer than
- * the strip. MUSLIN_ERR_RANGE also for a fold_clear with FROM_ONE_END. Exact for every input in range. Source: geometry;
- * that some teachers cut from both ends and keep clear of the fold, and square again every 2 or 3 cuts, is common
- * practice. Example: 40 in, 6 1/2 in segments, 1/2 in trimmed at each end: six, with no slack; with 1 in kept clear:
- * four. Since 0.1. */
+ * the strip. MUSLIN_ERR_RANGE also for a fold_clear with FROM_ONE_END. Exact for every input in range. Source:
+ * geometry; that some teachers cut from both ends and keep clear of the fold, and square again every 2 or 3 cuts, is
+ * common practice. Example: 40 in, 6 1/2 in segments, 1/2 in trimmed at each end: six, with no slack; with 1 in kept
+ * clear: four. Since 0.1. */
 MUSLIN_API muslin_status muslin_stripset_yield(const struct muslin_yield_spec *spec, struct muslin_yield *out,
                                                struct muslin_problem *problem);
 
 /* The usable length that a set of strips shares, the shortest, with its index (the first of equals); *warnings gets
  * MUSLIN_WARN_MIXED_WIDTHS when they differ, else 0. n is 1 or more (MUSLIN_ERR_RANGE); in the problem `at` is the
- * element. `index` and `warnings` may be null. One pass. Example: 41, 40 and 42 in: 40 in, index 1, mixed. Since 0.1. */
+ * element. `index` and `warnings` may be null. One pass. Example: 41, 40 and 42 in: 40 in, index 1, mixed.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_stripset_shortest(const muslin_len *lengths, size_t n, muslin_len *shortest,
                                                   size_t *index, uint32_t *warnings, struct muslin_problem *problem);
 
@@ -97,10 +99,10 @@ struct muslin_need {
     int64_t spare_strips;    /* that the bundles hold beyond the sets; 0 when not asked */
     muslin_len cloth_length; /* strips x strip_cut; 0 when not asked */
 };
-/* Segments wanted -> sets -> strips -> bundles or a length of cloth. MUSLIN_ERR_NO_YIELD when segments_per_set is 0 and
- * segments are wanted; MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. No segments wanted: all
- * zero. Source: Quick rail fence from 2.5 inch strips (handout). Example: 42 segments, 3 a set, 5 strips a set: 14 sets,
- * 70 strips. Since 0.1. */
+/* Segments wanted -> sets -> strips -> bundles or a length of cloth. MUSLIN_ERR_NO_YIELD when segments_per_set is 0
+ * and segments are wanted; MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. No segments
+ * wanted: all zero. Source: Quick rail fence from 2.5 inch strips (handout). Example: 42 segments, 3 a set, 5 strips a
+ * set: 14 sets, 70 strips. Since 0.1. */
 MUSLIN_API muslin_status muslin_stripset_need(const struct muslin_need_spec *spec, struct muslin_need *out,
                                               struct muslin_problem *problem);
 
@@ -134,10 +136,10 @@ struct muslin_harvest {
     int64_t strips_for_one_more;/* strips missing for one more top; 0 only when a set gives nothing, so that no number
                                    of strips is enough */
 };
-/* Strips in hand -> sets -> segments -> blocks -> tops, and what is left over. Segments may be joined into blocks across
- * sets and tops. MUSLIN_ERR_OVERFLOW when the strips for one more top would pass MUSLIN_LENGTH_MAX. Source: common
- * practice, no source. Example: 42 strips, 6 a set, 6 segments a set, 2 a block, 9 blocks a top: 2 tops, 6 strips
- * left. Since 0.1. */
+/* Strips in hand -> sets -> segments -> blocks -> tops, and what is left over. Segments may be joined into blocks
+ * across sets and tops. MUSLIN_ERR_OVERFLOW when the strips for one more top would pass MUSLIN_LENGTH_MAX. Source:
+ * common practice, no source. Example: 42 strips, 6 a set, 6 segments a set, 2 a block, 9 blocks a top: 2 tops, 6
+ * strips left. Since 0.1. */
 MUSLIN_API muslin_status muslin_stripset_harvest(const struct muslin_harvest_spec *spec, struct muslin_harvest *out,
                                                  struct muslin_problem *problem);
 

@@ -64,8 +64,7 @@ def test_a_last_line_without_its_end_counts(muslin: Muslin) -> None:
 
 
 def test_underscores_may_stand_for_hyphens(muslin: Muslin) -> None:
-    request = {"command": "yield", "segment": "6 1/2", "usable": 40, "end_trim": None, "fold_clear": "1 in", "trim": "1/2"}
-    del request["end_trim"]
+    request = {"command": "yield", "segment": "6 1/2", "usable": 40, "fold_clear": "1 in", "trim": "1/2"}
     assert muslin.batch(request)[0]["answer"]["segments"] == 4
 
 

@@ -35,8 +35,8 @@ def test_the_examples_of_every_help_work(muslin: Muslin) -> None:
     for name in commands(muslin):
         if name in ("batch", "completion"):
             continue
-        text = muslin.text(name, "--help").split("For example:")[1].replace("\\\n", " ")
-        examples = [line.split("   ")[0] for line in text.splitlines() if line.startswith("  muslin ")]
+        text = re.sub(r"\\\n\s+", "", muslin.text(name, "--help").split("For example:")[1])
+        examples = [line for line in text.splitlines() if line.startswith("  muslin ")]
         assert examples
         for example in examples:
             command = example.strip().replace("muslin", f"'{muslin.program}'", 1)
@@ -78,7 +78,7 @@ def test_a_slip_in_an_option_gets_a_suggestion(muslin: Muslin) -> None:
 
 
 def test_an_option_may_be_shortened(muslin: Muslin) -> None:
-    assert muslin.answer("yield", "--seg", "6 1/2", "--usa", "40")["segments"] == 6
+    assert muslin.answer("yield", "--seg", "6 1/2", "--usabl", "40")["segments"] == 6
 
 
 def test_an_option_without_its_value_is_wrong_input(muslin: Muslin) -> None:
@@ -105,7 +105,8 @@ def test_a_value_out_of_range_names_option_value_and_limit(muslin: Muslin) -> No
 
 
 def test_seams_that_eat_the_piece_are_no_answer(muslin: Muslin) -> None:
-    assert "--cut: Cut size is 1/4 in, but the seams need at least 1/2 in." in muslin.complaint(1, "finished", "1/4")
+    complaint = muslin.complaint(1, "finished", "1/4")
+    assert "--cut: " in complaint and "1/4 in" in complaint and "1/2 in" in complaint
 
 
 def test_a_block_that_is_not_square_cannot_turn_a_quarter(muslin: Muslin) -> None:
@@ -139,7 +140,7 @@ def test_text_that_is_not_utf8_is_refused(muslin: Muslin) -> None:
 
 def test_a_share_needs_its_sign(muslin: Muslin) -> None:
     assert "per cent" in muslin.complaint(2, "buy", "1 yd", "--shrinkage", "3")
-    assert muslin.answer("buy", "1 yd", "--extra-share", "2.5%")["with_extra"]["ticks"] == 36 * 8128 * 1025 // 1000
+    assert muslin.answer("buy", "1 yd", "--extra-share", "2.5%")["with_extra"]["ticks"] == -(-36 * 8128 * 1025 // 1000)
 
 
 def test_a_complaint_in_json_has_everything_a_script_needs(muslin: Muslin) -> None:

@@ -1,7 +1,6 @@
-#!/usr/bin/python3
+#!/usr/bin/env python3
+# SPDX-License-Identifier: MIT
 """Every example sentence in the headers must be quoted, word for word, in the C test that runs it.
-
-SPDX-License-Identifier: MIT
 
 usage: examples.py HEADER_FOLDER TEST.c
 

@@ -4,8 +4,8 @@
  *
  * usage: handbook FILE.csv...   (columns: id, question, inputs, expected, kind, source, address, note)
  *
- * A row's inputs are "name=text; name=text"; its expectations the same with = != < <= >=. Every input must be used by
- * its question and every expectation met, so that a misspelt name is a failure and not a figure that is never tested. */
+ * A row's inputs are "name=text; name=text"; its expectations the same with = != < <= >=. Every input must be used by its
+ * question and every expectation met, so that a misspelt name is a failure and not a figure that is never tested. */
 #include <check.h>
 #include <csv.h>
 #include <stdio.h>
@@ -42,10 +42,10 @@ static int figure_count;
 
 #define fail_figure(f, ...) \
     do { \
-        fprintf(stderr, "%s (%s): ", (f)->cells[ID], (f)->cells[QUESTION]); \
-        fprintf(stderr, __VA_ARGS__); \
-        fprintf(stderr, "\n"); \
-        ck_abort_msg("%s does not hold. Source: %s. Note: %s", (f)->cells[ID], (f)->cells[SOURCE], (f)->cells[NOTE]); \
+        char why[TEXT_MAX]; \
+        snprintf(why, sizeof why, __VA_ARGS__); \
+        ck_abort_msg("%s (%s): %s. Source: %s. Note: %s", (f)->cells[ID], (f)->cells[QUESTION], why, \
+                     (f)->cells[SOURCE], (f)->cells[NOTE]); \
     } while (0)
 
 static char *trimmed(char *text)

@@ -1,7 +1,5 @@
-"""Asks the library through the Python binding, in plain numbers: ticks for lengths, dicts for structs.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Asks the library through the Python binding, in plain numbers: ticks for lengths, dicts for structs."""
 
 import ctypes
 import dataclasses

@@ -1,7 +1,5 @@
-"""Cloth and pre-cuts against counting.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Cloth and pre-cuts against counting."""
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -9,7 +7,7 @@ from hypothesis import strategies as st
 from asking import ask
 from muslin_model import fabric as model
 from muslin_model.base import LENGTH_MAX
-from requests import (INT32, INT64, agree, as_object, choices, counts, mostly, requests, shares, sizes, small_sizes)
+from questions import (INT32, INT64, agree, as_object, choices, counts, mostly, requests, shares, sizes, small_sizes)
 
 
 @given(sizes, small_sizes, shares)

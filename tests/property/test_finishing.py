@@ -1,7 +1,5 @@
-"""Binding, bias, batting and backing against counting, trying and enclosing roots.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Binding, bias, batting and backing against counting, trying and enclosing roots."""
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -10,7 +8,7 @@ from asking import Failed, ask
 from muslin_model import backing as model_backing
 from muslin_model import finishing as model
 from muslin_model.base import SIZE_MAX
-from requests import agree, as_object, choices, counts, few, mostly, requests, seams, sizes, small_sizes
+from questions import agree, as_object, choices, counts, few, mostly, requests, seams, sizes, small_sizes
 
 
 @given(requests(fold=choices(2), seam=small_sizes, front=small_sizes, thickness=small_sizes, back=small_sizes,
@@ -118,7 +116,7 @@ def test_the_panels_of_a_layout_add_up_to_it(spec):
     except Failed:  # the matter of the test above
         return
     for row in rows:
-        if not row["possible"]:
+        if not row["possible"] or row["panels"] > 1000:  # a row for each panel: enough is enough
             continue
         panels = ask("backing_panels", row["layout"], spec)
         insert_role, seam = 5, 2 * spec["seam"]

@@ -1,14 +1,12 @@
-"""Exact arithmetic, rounding and irrational sizes against fractions and whole-number roots.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Exact arithmetic, rounding and irrational sizes against fractions and whole-number roots."""
 
 from hypothesis import given
 from hypothesis import strategies as st
 
 from asking import ask
 from muslin_model import length as model
-from requests import agree, as_object, lengths, roundings, sizes, whole_numbers
+from questions import agree, as_object, lengths, roundings, sizes, whole_numbers
 
 PLAIN = [("add", lengths), ("subtract", lengths), ("multiply", whole_numbers)]
 ROOTS = ["times_root2", "over_root2", "equilateral_height", "equilateral_side"]

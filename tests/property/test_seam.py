@@ -1,7 +1,5 @@
-"""Cut, unfinished, finished against fractions.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Cut, unfinished, finished against fractions."""
 
 from fractions import Fraction
 
@@ -10,7 +8,7 @@ from hypothesis import strategies as st
 
 from asking import ask
 from muslin_model import seam as model
-from requests import INT64, agree, as_object, counts, few, mostly, requests, roundings, seams, sizes, take_ups
+from questions import INT64, agree, as_object, counts, few, mostly, requests, roundings, seams, sizes, take_ups
 from muslin_model.base import SIZE_MAX
 
 seam_specs = requests(allowance=seams, take_up=take_ups)
@@ -87,7 +85,8 @@ def carried_on(draw):
     total = draw(mostly(st.just(20320 * min(max(strips, 0), 20)), st.integers(1, SIZE_MAX), sizes,
                         rarely=[0, SIZE_MAX + 1]))
     return {"strips": strips, "cut_total": total, "later_cut": draw(sizes),
-            "measured": draw(mostly(st.integers(max(total * 3 // 4, 0), max(total, 1)), sizes, rarely=[0, total + 1])),
+            "measured": draw(mostly(st.integers(max(total * 3 // 4, 0), max(total, 1)), sizes,
+                                    rarely=[0, min(total, SIZE_MAX) + 1])),
             "allowance": draw(seams), "take_up": draw(take_ups)}
 
 

@@ -1,7 +1,5 @@
-"""Settings, runs of strips and borders against laying them out.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Settings, runs of strips and borders against laying them out."""
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -9,7 +7,7 @@ from hypothesis import strategies as st
 from asking import ask
 from muslin_model import setting as model
 from muslin_model.base import LENGTH_MAX
-from requests import agree, as_object, choices, counts, few, mostly, requests, seams, sizes, small_sizes, take_ups
+from questions import agree, as_object, choices, counts, few, mostly, requests, seams, sizes, small_sizes, take_ups
 
 
 @given(requests(block_width=sizes, block_height=sizes, columns=few, rows=few, allowance=seams, take_up=take_ups,

@@ -1,14 +1,12 @@
-"""Yields, wishes and bundles against counting.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Yields, wishes and bundles against counting."""
 
 from hypothesis import given
 from hypothesis import strategies as st
 
 from asking import ask
 from muslin_model import stripset as model
-from requests import agree, as_object, counts, few, mostly, requests, sizes, small_sizes
+from questions import agree, as_object, counts, few, mostly, requests, sizes, small_sizes
 
 yields = requests(usable_length=mostly(st.integers(30 * 8, 45 * 8).map(lambda n: n * 1016), sizes, rarely=[0]),
                   segment_cut=mostly(st.integers(8, 100).map(lambda n: n * 1016), sizes, rarely=[1]),

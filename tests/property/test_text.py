@@ -1,7 +1,5 @@
-"""Lengths in and out of text against the grammar as a regular expression.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Lengths in and out of text against the grammar as a regular expression."""
 
 from fractions import Fraction
 
@@ -11,7 +9,7 @@ from hypothesis import strategies as st
 from asking import ask, ask_bytes
 from muslin_model import text as model
 from muslin_model.base import LENGTH_MAX
-from requests import agree, as_object, choices, lengths
+from questions import agree, as_object, choices, lengths
 
 BLANKS = st.sampled_from(["", " ", "  ", "\t", "\u00a0", "\u202f", "\u2009"])
 SLASHES = st.sampled_from("/\u2044\u2215")

@@ -91,7 +91,8 @@ EIGHTH_UP = RoundingSpec(grid="1/8 in", direction=Direction.UP)
     (lambda a, b: muslin.length_add_n(a, b), lambda x, y: muslin.length_add(x, Length(y))),
     (lambda a, b: muslin.length_subtract_n(a, b), lambda x, y: muslin.length_subtract(x, Length(y))),
     (lambda a, b: muslin.length_multiply_n(a, b), lambda x, y: muslin.length_multiply(x, y)),
-    (lambda a, b: muslin.length_scale_n(a, 2, 7, EIGHTH_UP), lambda x, y: muslin.length_scale(x, 2, 7, EIGHTH_UP).value),
+    (lambda a, b: muslin.length_scale_n(a, 2, 7, EIGHTH_UP),
+     lambda x, y: muslin.length_scale(x, 2, 7, EIGHTH_UP).value),
     (lambda a, b: muslin.length_snap_n(a, EIGHTH_UP), lambda x, y: muslin.length_snap(x, EIGHTH_UP).value),
     (lambda a, b: muslin.seam_cut_from_finished_n(a, SeamSpec(allowance="6 mm")),
      lambda x, y: muslin.seam_cut_from_finished(x, SeamSpec(allowance="6 mm"))),
@@ -123,12 +124,14 @@ OVERLAPPING = q(1, 2, 3)
 
 @pytest.mark.parametrize("kind, message, wrong", [
     (TypeError, "a must be a buffer", lambda: muslin.length_add_n([1], q(1))),
-    (TypeError, "b must hold signed integers of 64 bits .* not 'd'", lambda: muslin.length_add_n(q(1), array("d", [1]))),
+    (TypeError, "b must hold signed integers of 64 bits .* not 'd'",
+     lambda: muslin.length_add_n(q(1), array("d", [1]))),
     (TypeError, "not 'i' of 32", lambda: muslin.length_add_n(array("i", [1]), q(1))),
     (TypeError, "not 'Q'", lambda: muslin.length_add_n(array("Q", [1]), q(1))),
     (TypeError, "not 'B'", lambda: muslin.length_add_n(bytes(8), q(1))),
-    (TypeError, "not 'd'", lambda: muslin.length_sum(array("d", [1]))),
+    (TypeError, "not 'd'", lambda: muslin.length_sum(array("d", [1]))),  # type: ignore[arg-type]
     (TypeError, r"values\[1\] must be a Length", lambda: muslin.length_sum(["1 in", 2])),  # type: ignore[list-item]
+    (TypeError, "values must be a buffer", lambda: muslin.length_sum("1 in")),
     (TypeError, "statuses must hold signed integers of 32 bits",
      lambda: muslin.length_add_n(q(1), q(1), None, q(1))),
     (ValueError, "a must lie in one piece", lambda: muslin.length_add_n(memoryview(q(1, 2, 3))[::2], q(1, 2))),

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: MIT
 """What is generated is current, and the types are right."""
+import re
 import shutil
 import subprocess
 import sys
@@ -41,6 +42,13 @@ def test_the_generator_names_what_is_not_current(tmp_path: Path) -> None:
     assert said(check) == ""
 
 
+def test_the_program_of_the_readme_prints_what_it_says() -> None:
+    """The strip set by common practice; the patch is 152.4 mm and two seams of 6 mm."""
+    text = (PACKAGE / "README.md").read_text(encoding="utf-8")
+    program, printed = re.findall(r"^```\w+\n(.*?)^```$", text, re.S | re.M)
+    assert said([sys.executable, "-B", "-c", program], at=PACKAGE) == printed
+
+
 SAMPLE = '''
 from fractions import Fraction
 from typing import List, Tuple
@@ -73,11 +81,13 @@ def test_the_types_serve_whoever_uses_them(tmp_path: Path) -> None:
     assert mypy(str(good), cache=tmp_path) == ""
 
 
-@pytest.mark.parametrize("wrong", ["muslin.stripquilt_plan(strips=42.0)", "muslin.stripset_yield(segment_cut=6)",
-                                   "muslin.run_plan(join=3)", "Length(1) + 1", "Length(1) * 0.5",
-                                   "Length.from_float(0.1)", "muslin.seam_row_equal('1 in', 2).pieces.ticks"])
-def test_the_types_find_what_is_wrong(wrong: str, tmp_path: Path) -> None:
+WRONG = ["muslin.stripquilt_plan(strips=42.0)", "muslin.stripset_yield(segment_cut=6)", "muslin.run_plan(join=3)",
+         "Length(1) + 1", "Length(1) * 0.5", "Length.from_float(0.1)", "muslin.seam_row_equal('1 in', 2).pieces.ticks",
+         "muslin.seam_row_equal('1 in', 2).pieces = 3"]
+
+
+def test_the_types_find_what_is_wrong(tmp_path: Path) -> None:
     bad = tmp_path / "bad.py"
-    bad.write_text(f"import muslin\nfrom muslin import Length\n{wrong}\n", encoding="utf-8")
+    bad.write_text("\n".join(["import muslin", "from muslin import Length", *WRONG, ""]), encoding="utf-8")
     found = mypy(str(bad), cache=tmp_path)
-    assert "bad.py:3: error" in found
+    assert [line for at, line in enumerate(WRONG, 3) if f"bad.py:{at}: error" not in found] == []

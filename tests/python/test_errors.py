@@ -43,7 +43,7 @@ def into_one_byte() -> None:
     call_telling("muslin_length_format", 8128, None, ctypes.create_string_buffer(1), 1, None, None)
 
 
-PROVOKED: Dict[Status, Callable[[], object]] = {
+PROVOKED: Dict[Status, Callable[[], Any]] = {
     Status.ERR_NULL: lambda: call_telling("muslin_length_parse", b"1", 1, None, None),
     Status.ERR_STRUCT_SIZE: lambda: row_with(raw_seam(size=0)),
     Status.ERR_STRUCT_TAIL: lambda: row_with(longer_seam()),
@@ -77,7 +77,7 @@ def test_every_status_but_two_is_provoked() -> None:
     assert set(PROVOKED) | NEVER == set(Status) and not set(PROVOKED) & NEVER
 
 
-@pytest.mark.parametrize("status", list(PROVOKED), ids=lambda status: status.name)
+@pytest.mark.parametrize("status", list(PROVOKED), ids=[status.name for status in PROVOKED])
 def test_a_status_is_raised_as_its_own_exception(status: Status) -> None:
     with pytest.raises(MuslinError) as caught:
         PROVOKED[status]()
@@ -161,7 +161,11 @@ def test_a_status_of_a_newer_library_is_a_plain_muslin_error() -> None:
 def test_a_choice_of_a_newer_library_keeps_its_number() -> None:
     assert muslin.Join(77) == 77 and muslin.Join(77).name == "UNKNOWN_77"
     with pytest.raises(ValueError):
-        muslin.Join("diagonal")
+        muslin.Join("diagonal")  # type: ignore[arg-type]
+
+
+def test_a_choice_prints_its_name() -> None:
+    assert str(muslin.Join.DIAGONAL) == f"{muslin.Join.DIAGONAL}" == "DIAGONAL"
 
 
 # ---- numbers that C cannot hold -------------------------------------------------------------------------------------
@@ -177,10 +181,11 @@ def test_a_number_is_refused_and_never_cut_off(wrong: Callable[[], object]) -> N
         wrong()
 
 
-@pytest.mark.parametrize("wrong", [lambda: Length.parse(b"1 in"), lambda: Length.parse("1", decimal_sign=""),
-                                   lambda: Length.parse("1", decimal_sign=44),
-                                   lambda: muslin.seam_row_equal("1 in", 2, RoundingSpec()),
-                                   lambda: muslin.seam_row_equal("1 in", "2")])
+@pytest.mark.parametrize("wrong", [
+    lambda: Length.parse(b"1 in"), lambda: Length.parse("1", decimal_sign=44),  # type: ignore[arg-type]
+    lambda: muslin.seam_row_equal("1 in", 2, RoundingSpec()),  # type: ignore[arg-type]
+    lambda: muslin.seam_row_equal("1 in", "2"),  # type: ignore[arg-type]
+    lambda: Length.parse("1", decimal_sign="")])
 def test_what_is_of_the_wrong_type_is_refused(wrong: Callable[[], object]) -> None:
     with pytest.raises(TypeError):
         wrong()

@@ -22,7 +22,7 @@ def short(name: str) -> str:
     return name.replace("muslin_", "", 1).replace("MUSLIN_", "", 1)
 
 
-def specs() -> List[type]:
+def specs() -> List[Any]:
     return [kind for kind in vars(records).values()
             if isinstance(kind, type) and issubclass(kind, Spec) and kind is not Spec]
 

@@ -82,6 +82,17 @@ static inline void ck_spec_rules(const struct ruled *r)
     ck_refused(r, &spec, r->out_size, MUSLIN_ERR_FLAGS);
 }
 
+/* For a spec whose flags must be 0 in this version: no bit of them is known. */
+static inline void ck_no_flag_known(const struct ruled *r)
+{
+    union roomy spec;
+    lay_out(&spec, r->spec, r->spec_size);
+    for (uint32_t bit = 0; bit < 32; bit++) {
+        spec.head[1] = UINT32_C(1) << bit;
+        ck_refused(r, &spec, r->out_size, MUSLIN_ERR_FLAGS);
+    }
+}
+
 static inline void ck_out_rules(const struct ruled *r)
 {
     const uint32_t wrong[] = { 0, r->out_size - 1, 4097, UINT32_MAX };

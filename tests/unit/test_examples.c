@@ -58,11 +58,11 @@ END_TEST
 
 /* ---- length.h -------------------------------------------------------------------------------------------------- */
 
-static struct muslin_rounding_spec up_to(muslin_len grid)
+static struct muslin_rounding_spec rounded_to(muslin_len grid, int32_t direction)
 {
     struct muslin_rounding_spec rounding = MUSLIN_ROUNDING_SPEC_INIT;
     rounding.grid = grid;
-    rounding.direction = MUSLIN_ROUND_UP;
+    rounding.direction = direction;
     return rounding;
 }
 
@@ -75,10 +75,106 @@ START_TEST(two_lengths_add)
 }
 END_TEST
 
+START_TEST(two_lengths_subtract)
+{
+    /* Example: muslin_length_subtract(20320, 4064, &rest), 2 1/2 in less 1/2 in, gives 16256. */
+    muslin_len rest;
+    ck_ok(muslin_length_subtract(20320, 4064, &rest));
+    ck_assert_int_eq(rest, 16256);
+}
+END_TEST
+
+START_TEST(strips_laid_side_by_side_multiply)
+{
+    /* Example: 7 strips of 2 1/2 in laid side by side: muslin_length_multiply(20320, 7, &width) gives 142240,
+     * 17 1/2 in. */
+    muslin_len width;
+    ck_ok(muslin_length_multiply(20320, 7, &width));
+    ck_assert_int_eq(width, 142240);
+    ck_assert_int_eq(width, IN(17, 1, 2));
+}
+END_TEST
+
+START_TEST(a_third_is_rounded_down_to_eighths)
+{
+    /* Example: 10 in over 3, down to 1/8 in: muslin_length_divide(81280, 3, &down_to_eighths, &part) gives 26416,
+     * 3 1/4 in, with part.error -678. */
+    struct muslin_rounding_spec down_to_eighths = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_DOWN);
+    struct muslin_rounded part = { .size = sizeof part };
+    ck_ok(muslin_length_divide(81280, 3, &down_to_eighths, &part));
+    ck_assert_int_eq(part.value, 26416);
+    ck_assert_int_eq(part.value, IN(3, 1, 4));
+    ck_assert_int_eq(part.error, -678);
+}
+END_TEST
+
+START_TEST(a_length_is_scaled_by_a_ratio)
+{
+    /* Example: 4 in x 3 / 2 to the nearest tick gives 48768, 6 in. */
+    struct muslin_rounding_spec nearest_tick = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded scaled = { .size = sizeof scaled };
+    ck_ok(muslin_length_scale(WHOLE_IN(4), 3, 2, &nearest_tick, &scaled));
+    ck_assert_int_eq(scaled.value, 48768);
+    ck_assert_int_eq(scaled.value, WHOLE_IN(6));
+}
+END_TEST
+
+START_TEST(two_lengths_compare)
+{
+    /* Example: muslin_length_compare(1, 2) gives -1. */
+    ck_assert_int_eq(muslin_length_compare(1, 2), -1);
+}
+END_TEST
+
+START_TEST(three_borders_sum)
+{
+    /* Example: the three borders { 8128, 16256, 24384 } sum to 48768, 6 in. */
+    const muslin_len borders[] = { 8128, 16256, 24384 };
+    muslin_len sum;
+    ck_ok(muslin_length_sum(borders, 3, &sum));
+    ck_assert_int_eq(sum, 48768);
+    ck_assert_int_eq(sum, WHOLE_IN(6));
+}
+END_TEST
+
+START_TEST(lengths_with_counts_sum)
+{
+    /* Example: lengths { 8128, 4064 } with counts { 2, 3 } give 28448, 3 1/2 in. */
+    const muslin_len lengths[] = { 8128, 4064 };
+    const int64_t counts[] = { 2, 3 };
+    muslin_len sum;
+    ck_ok(muslin_length_dot(lengths, counts, 2, &sum));
+    ck_assert_int_eq(sum, 28448);
+    ck_assert_int_eq(sum, IN(3, 1, 2));
+}
+END_TEST
+
+enum { A_MILLION = 1000000 };
+
+START_TEST(a_million_cuts_gain_their_seams)
+{
+    /* Example: muslin_length_add_n(cut, seams, 1000000, cut, NULL, NULL). */
+    muslin_len *cut = malloc(A_MILLION * sizeof *cut);
+    muslin_len *seams = malloc(A_MILLION * sizeof *seams);
+    int wrong = 0;
+    ck_assert(cut != NULL && seams != NULL);
+    for (muslin_len i = 0; i < A_MILLION; i++) {
+        cut[i] = i;
+        seams[i] = 2 * QUARTER;
+    }
+    ck_ok(muslin_length_add_n(cut, seams, 1000000, cut, NULL, NULL));
+    for (muslin_len i = 0; i < A_MILLION; i++)
+        wrong |= cut[i] != i + 2 * QUARTER;
+    ck_assert(!wrong);
+    free(cut);
+    free(seams);
+}
+END_TEST
+
 START_TEST(a_length_snaps_up_to_an_eighth)
 {
     /* Example: 3.05 in up to 1/8 in is 3 1/8 in. */
-    struct muslin_rounding_spec rounding = up_to(IN(0, 1, 8));
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_UP);
     struct muslin_rounded snapped = { .size = sizeof snapped };
     ck_ok(muslin_length_snap(IN(3, 5, 100), &rounding, &snapped));
     ck_assert_int_eq(snapped.value, IN(3, 1, 8));
@@ -88,10 +184,64 @@ END_TEST
 START_TEST(the_diagonal_of_a_square_is_rounded_up)
 {
     /* Example: a = 48768 (6 in), up to 1/8 in: 8 1/2 in. */
-    struct muslin_rounding_spec rounding = up_to(IN(0, 1, 8));
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_UP);
     struct muslin_rounded diagonal = { .size = sizeof diagonal };
     ck_ok(muslin_length_times_root2(48768, &rounding, &diagonal));
     ck_assert_int_eq(diagonal.value, IN(8, 1, 2));
+}
+END_TEST
+
+START_TEST(the_side_of_a_square_follows_from_its_diagonal)
+{
+    /* Example: 12 in to the nearest 1/8 in is 8 1/2 in. */
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_NEAREST);
+    struct muslin_rounded side = { .size = sizeof side };
+    ck_ok(muslin_length_over_root2(WHOLE_IN(12), &rounding, &side));
+    ck_assert_int_eq(side.value, IN(8, 1, 2));
+}
+END_TEST
+
+START_TEST(an_equilateral_triangle_has_a_height_and_a_side)
+{
+    /* Example: 4 in to the nearest 1/8 in is 3 1/2 in. */
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_NEAREST);
+    struct muslin_rounded found = { .size = sizeof found };
+    ck_ok(muslin_length_equilateral_height(WHOLE_IN(4), &rounding, &found));
+    ck_assert_int_eq(found.value, IN(3, 1, 2));
+    /* Example: 6 in up to 1/8 in is 7 in. */
+    rounding.direction = MUSLIN_ROUND_UP;
+    ck_ok(muslin_length_equilateral_side(WHOLE_IN(6), &rounding, &found));
+    ck_assert_int_eq(found.value, WHOLE_IN(7));
+}
+END_TEST
+
+START_TEST(three_and_four_give_five)
+{
+    /* Example: 3 in and 4 in give 5 in, exact. */
+    struct muslin_rounding_spec rounding = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded hypotenuse = { .size = sizeof hypotenuse };
+    ck_ok(muslin_length_hypotenuse(WHOLE_IN(3), WHOLE_IN(4), &rounding, &hypotenuse));
+    ck_assert_int_eq(hypotenuse.value, WHOLE_IN(5));
+    ck_assert_int_eq(hypotenuse.exact, 1);
+}
+END_TEST
+
+START_TEST(a_rectangle_becomes_a_square)
+{
+    /* Example: the area of 4 in x 9 in, 2 x 32512 x 73152, gives 48768, 6 in, exact. */
+    struct muslin_rounding_spec rounding = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded side = { .size = sizeof side };
+    ck_ok(muslin_length_root_of_area(INT64_C(2) * 32512 * 73152, &rounding, &side));
+    ck_assert_int_eq(side.value, 48768);
+    ck_assert_int_eq(side.value, WHOLE_IN(6));
+    ck_assert_int_eq(side.exact, 1);
+}
+END_TEST
+
+START_TEST(a_yard_has_its_ticks)
+{
+    /* Example: muslin_unit_ticks(MUSLIN_UNIT_YARD) gives 292608. */
+    ck_assert_int_eq(muslin_unit_ticks(MUSLIN_UNIT_YARD), 292608);
 }
 END_TEST
 
@@ -428,6 +578,35 @@ START_TEST(a_fold_kept_clear_costs_two_segments)
 }
 END_TEST
 
+START_TEST(the_shortest_strip_counts)
+{
+    /* Example: 41, 40 and 42 in: 40 in, index 1, mixed. */
+    const muslin_len lengths[] = { WHOLE_IN(41), WHOLE_IN(40), WHOLE_IN(42) };
+    muslin_len shortest;
+    size_t index;
+    uint32_t warnings;
+    ck_ok(muslin_stripset_shortest(lengths, 3, &shortest, &index, &warnings, NULL));
+    ck_assert_int_eq(shortest, WHOLE_IN(40));
+    ck_assert_uint_eq(index, 1);
+    ck_assert_uint_eq(warnings, MUSLIN_WARN_MIXED_WIDTHS);
+}
+END_TEST
+
+START_TEST(the_scarcest_print_decides)
+{
+    /* Example: 20 dark strips, 4 a set, and 11 light ones, 2 a set: 5 sets, 0 and 1 strips left, the dark print is
+     * the scarcest. */
+    struct muslin_print_row rows[] = { { sizeof rows[0], 0, 20, 4, 0 }, { sizeof rows[0], 0, 11, 2, 0 } };
+    int64_t sets;
+    size_t scarcest;
+    ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, 0, &sets, &scarcest, NULL));
+    ck_assert_int_eq(sets, 5);
+    ck_assert_int_eq(rows[0].left, 0);
+    ck_assert_int_eq(rows[1].left, 1);
+    ck_assert_uint_eq(scarcest, 0);
+}
+END_TEST
+
 START_TEST(segments_wanted_become_strips)
 {
     /* Example: 42 segments, 3 a set, 5 strips a set: 14 sets, 70 strips. */
@@ -477,9 +656,28 @@ START_TEST(nine_blocks_make_a_top)
 }
 END_TEST
 
+START_TEST(every_other_block_is_turned_a_half)
+{
+    /* Example: column 1, row 0 with MUSLIN_TURNING_HALF_ALTERNATE: 2. */
+    int32_t quarter_turns;
+    ck_ok(muslin_setting_turn(MUSLIN_TURNING_HALF_ALTERNATE, 1, 0, &quarter_turns));
+    ck_assert_int_eq(quarter_turns, 2);
+}
+END_TEST
+
+START_TEST(a_diagonal_join_loses_the_strips_width)
+{
+    /* Example: DIAGONAL, strips cut 3 in: 3 in. */
+    muslin_len loss;
+    ck_ok(muslin_join_loss(MUSLIN_JOIN_DIAGONAL, WHOLE_IN(3), QUARTER, &loss, NULL));
+    ck_assert_int_eq(loss, WHOLE_IN(3));
+}
+END_TEST
+
 START_TEST(two_segments_make_a_block)
 {
-    /* Example: two segments 6 1/2 in of a set 12 1/2 in wide: a block 12 1/2 in square unfinished, 12 in finished. */
+    /* Example: two segments cut 6 1/2 in from a set 12 1/2 in wide: a block 12 1/2 in square unfinished, 12 in
+     * finished. */
     struct muslin_block_spec spec = MUSLIN_BLOCK_SPEC_INIT;
     struct muslin_block made = { .size = sizeof made };
     spec.segment_cut = IN(6, 1, 2);
@@ -495,20 +693,21 @@ END_TEST
 
 START_TEST(eight_strips_run_round_a_quilt)
 {
-    /* Example: 294 in of strips 40 in long, straight 1/4 in seams: 8 strips. */
+    /* Example: 294 in of strips 40 in long, straight 1/4 in seams: 8 strips, 22 1/2 in to spare. */
     struct muslin_run_spec spec = MUSLIN_RUN_SPEC_INIT;
     struct muslin_run made = { .size = sizeof made };
     spec.length = WHOLE_IN(294);
     spec.join = MUSLIN_JOIN_STRAIGHT;
     ck_ok(muslin_run_plan(&spec, &made, NULL));
     ck_assert_int_eq(made.strips, 8);
+    ck_assert_int_eq(made.spare, IN(22, 1, 2));
 }
 END_TEST
 
 START_TEST(a_border_has_cornerstones)
 {
-    /* Example: 38 1/2 x 50 in, 4 in border with cornerstones: cut 4 1/2 in, two of 50, two of 38 1/2, four squares
-     * 4 1/2 in; 46 1/2 x 58 in. */
+    /* Example: 38 1/2 x 50 in unfinished, 4 in border with cornerstones: cut 4 1/2 in, two of 50, two of 38 1/2 in,
+     * four squares cut 4 1/2 in; 46 1/2 x 58 in unfinished. */
     struct muslin_border_spec spec = MUSLIN_BORDER_SPEC_INIT;
     struct muslin_border made = { .size = sizeof made };
     spec.unfinished_width = IN(38, 1, 2);
@@ -577,7 +776,7 @@ START_TEST(a_bias_length_finds_its_least_square)
 {
     /* Example: 55 in of 2 1/2 in, 1/4 in seams, to 1/8 in: 13 3/8 in. */
     struct muslin_bias_spec spec = MUSLIN_BIAS_SPEC_INIT;
-    struct muslin_rounding_spec rounding = up_to(IN(0, 1, 8));
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_UP);
     struct muslin_bias made = { .size = sizeof made };
     spec.wanted = WHOLE_IN(55);
     ck_ok(muslin_bias_least_square(&spec, &rounding, &made, NULL));
@@ -707,8 +906,14 @@ Suite *examples_suite(void)
 {
     const TTest *const base[] = { headers_and_library_belong_together, the_version_can_be_printed,
                                   a_status_has_a_name, the_usual_allocator_serves };
-    const TTest *const length[] = { two_lengths_add, a_length_snaps_up_to_an_eighth,
-                                    the_diagonal_of_a_square_is_rounded_up, a_mixed_number_is_read,
+    const TTest *const length[] = { two_lengths_add, two_lengths_subtract, strips_laid_side_by_side_multiply,
+                                    a_third_is_rounded_down_to_eighths, a_length_is_scaled_by_a_ratio,
+                                    two_lengths_compare, three_borders_sum, lengths_with_counts_sum,
+                                    a_million_cuts_gain_their_seams, a_length_snaps_up_to_an_eighth,
+                                    the_diagonal_of_a_square_is_rounded_up,
+                                    the_side_of_a_square_follows_from_its_diagonal,
+                                    an_equilateral_triangle_has_a_height_and_a_side, three_and_four_give_five,
+                                    a_rectangle_becomes_a_square, a_yard_has_its_ticks, a_mixed_number_is_read,
                                     a_length_is_written };
     const TTest *const seam[] = { seam_specs_start_from_their_usual_values, a_finished_size_gains_two_allowances,
                                   an_unfinished_size_loses_two_allowances, an_array_is_changed_in_place,
@@ -723,9 +928,11 @@ Suite *examples_suite(void)
                                     pinked_edges_are_measured_at_the_valleys, half_strips_come_from_fat_quarters,
                                     washed_and_unwashed_fabrics_do_not_mix, a_stripe_may_lie_upside_down };
     const TTest *const reference[] = { the_batting_table_can_be_read };
-    const TTest *const stripset[] = { a_fold_kept_clear_costs_two_segments, segments_wanted_become_strips,
+    const TTest *const stripset[] = { a_fold_kept_clear_costs_two_segments, the_shortest_strip_counts,
+                                      the_scarcest_print_decides, segments_wanted_become_strips,
                                       a_bundle_becomes_two_tops };
-    const TTest *const setting[] = { nine_blocks_make_a_top, two_segments_make_a_block,
+    const TTest *const setting[] = { nine_blocks_make_a_top, every_other_block_is_turned_a_half,
+                                     a_diagonal_join_loses_the_strips_width, two_segments_make_a_block,
                                      eight_strips_run_round_a_quilt, a_border_has_cornerstones };
     const TTest *const finishing[] = { a_narrow_double_binding_is_cut_an_inch_and_a_half,
                                        eleven_strips_bind_a_large_quilt, a_square_becomes_a_bias_tube,

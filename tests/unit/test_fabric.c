@@ -60,7 +60,8 @@ START_TEST(widths_out_of_range_are_refused)
     ck_status(muslin_fabric_usable_width(100, 0, -1, &width, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SHRINKAGE);
     ck_status(muslin_fabric_usable_width(100, 0, 1000000, &width, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_fabric_usable_width(100, 0, 0, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_fabric_usable_width(100, 0, 0, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(width, 77);
     ck_assert_int_eq(usable(MUSLIN_SIZE_MAX, 0, 0), MUSLIN_SIZE_MAX);
 }
@@ -88,6 +89,7 @@ START_TEST(a_hundred_and_twelve_inches_are_three_and_an_eighth_yards)
     /* Mathematically challenged: 80 x 56 backing (public forum, 2017): 112 in = 3.11 yd, 3 1/8 or 3 1/4 yd */
     struct muslin_purchase_spec spec = need_of(WHOLE_IN(112));
     struct muslin_purchase eighths = bought_for(spec);
+    ck_assert_int_eq(eighths.needed, WHOLE_IN(112));
     ck_assert_int_eq(eighths.bought, IN(112, 1, 2));
     ck_assert_int_eq(eighths.steps, 25);
     ck_assert_int_eq(eighths.spare, IN(0, 1, 2));
@@ -693,7 +695,8 @@ START_TEST(an_area_bound_out_of_range_is_refused)
     ck_status(muslin_fabric_area_bound(1, 0, &length, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_USABLE_WIDTH);
     ck_status(muslin_fabric_area_bound(1, MUSLIN_SIZE_MAX + 1, &length, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_fabric_area_bound(1, 1, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_fabric_area_bound(1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(length, 77);
 }
 END_TEST
@@ -726,6 +729,8 @@ START_TEST(every_struct_of_cloth_keeps_the_rules)
                                  RULED(call_strips, strips, muslin_strips) };
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         ck_struct_rules(&all[i]);
+    ck_no_flag_known(&all[0]);
+    ck_no_flag_known(&all[2]);
 }
 END_TEST
 

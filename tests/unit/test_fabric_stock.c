@@ -86,7 +86,7 @@ START_TEST(pinking_may_leave_a_tick_but_not_nothing)
     ck_assert_int_eq(problem.value, 50);
     ck_assert_int_eq(problem.limit, 49);
     square.width = 500;
-    square.length = 100;
+    square.length = 99;
     ck_status(muslin_stock_size(&square, MUSLIN_EDGE_PINKED_VALLEYS, &width, &length, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.limit, 49);
     ck_assert_int_eq(width, 77);
@@ -407,6 +407,7 @@ START_TEST(a_stride_that_is_no_row_is_refused)
         ck_status(muslin_stock_check(&row, strides[i], 1, &warnings, &problem), MUSLIN_ERR_STRUCT_SIZE);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROW_SIZE);
         ck_assert_int_eq(problem.limit, i < 2 ? (int64_t)sizeof row : 4096);
+        ck_assert_int_eq(problem.value, i < 2 ? (int64_t)strides[i] : 4097);
     }
     ck_assert_uint_eq(warnings, 77);
     ck_ok(muslin_stock_check(&row, 4096, 1, &warnings, NULL));
@@ -460,7 +461,8 @@ START_TEST(a_turn_or_print_outside_the_lists_is_refused)
     ck_status(muslin_print_may_turn(1, -1, &allowed, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TURNING);
     ck_status(muslin_print_may_turn(1, 4, &allowed, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_print_may_turn(1, 1, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_print_may_turn(1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(allowed, 77);
 }
 END_TEST
@@ -488,6 +490,7 @@ START_TEST(every_struct_of_stock_keeps_the_rules)
     const struct ruled size = RULED(call_size, stock, muslin_stock_strips);
     ck_struct_rules(&strips);
     ck_spec_rules(&size);
+    ck_no_flag_known(&strips);
 }
 END_TEST
 

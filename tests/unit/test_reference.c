@@ -77,6 +77,7 @@ START_TEST(precuts_have_their_usual_sizes)
     ck_row(MUSLIN_TABLE_PRECUT, "2 1/2 in strips, bundle of 42", WHOLE_IN(40), IN(2, 1, 2), 42);
     ck_row(MUSLIN_TABLE_PRECUT, "5 in squares, bundle of 42", WHOLE_IN(5), WHOLE_IN(5), 42);
     ck_row(MUSLIN_TABLE_PRECUT, "10 in squares, bundle of 40", WHOLE_IN(10), WHOLE_IN(10), 40);
+    ck_row(MUSLIN_TABLE_PRECUT, "10 in squares, bundle of 42", WHOLE_IN(10), WHOLE_IN(10), 42);
     ck_row(MUSLIN_TABLE_PRECUT, "10 in squares, bundle of 44", WHOLE_IN(10), WHOLE_IN(10), 44);
     ck_row(MUSLIN_TABLE_PRECUT, "fat quarter", WHOLE_IN(22), WHOLE_IN(18), 1);
     ck_row(MUSLIN_TABLE_PRECUT, "fat quarter, narrow", WHOLE_IN(20), WHOLE_IN(18), 1);

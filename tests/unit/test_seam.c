@@ -297,6 +297,8 @@ START_TEST(only_sewn_edges_bear_half_a_take_up_rounded_up_once)
     struct muslin_piece one = piece_from(spec);
     ck_assert_int_eq(one.cut_width, 1000 + 2032 + 3);
     ck_assert_int_eq(one.cut_height, 1000 + 2032 + 3);
+    spec.right = 1;
+    ck_assert_int_eq(piece_from(spec).cut_width, 1000 + 1 + 3);
     spec.right = 0;
     spec.top = 0;
     struct muslin_piece none = piece_from(spec);
@@ -524,10 +526,13 @@ START_TEST(cuts_and_counts_of_a_row_outside_their_ranges_are_refused)
     ck_status(muslin_seam_row(cuts, SIZE_MAX, &quarter, &row, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.limit, MUSLIN_COUNT_MAX);
     ck_status(muslin_seam_row(NULL, 1, &quarter, &row, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     const int64_t pieces[] = { 0, -1, MUSLIN_COUNT_MAX + 1, INT64_MAX };
     for (size_t i = 0; i < 4; i++)
-        ck_status(muslin_seam_row_equal(WHOLE_IN(2), pieces[i], &quarter, &row, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_seam_row_equal(0, 2, &quarter, &row, NULL), MUSLIN_ERR_RANGE);
+        ck_status(muslin_seam_row_equal(WHOLE_IN(2), pieces[i], &quarter, &row, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
+    ck_status(muslin_seam_row_equal(0, 2, &quarter, &row, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_status(muslin_seam_row_equal(MUSLIN_SIZE_MAX + 1, 2, &quarter, &row, NULL), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(row.pieces, 0);
 }
@@ -862,15 +867,19 @@ START_TEST(measures_of_a_calibration_outside_their_ranges_are_refused)
     ck_status(muslin_seam_calibrate(cuts, SIZE_MAX, 20320, 2032, &out, NULL), MUSLIN_ERR_RANGE);
     ck_status(calibrate(20320, 2, 0, 2032, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURED);
+    ck_assert_int_eq(problem.limit, 1);
+    ck_assert_int_eq(problem.at, 0);
     ck_status(calibrate(20320, 2, 40641, 2032, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.limit, 40640);
     ck_status(calibrate(20320, 2, INT64_MIN, 2032, &out, NULL), MUSLIN_ERR_RANGE);
     ck_status(calibrate(20320, 2, 36000, -1, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAM_ALLOWANCE);
     ck_status(calibrate(20320, 2, 36000, SEAM_MAX + 1, &out, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_seam_calibrate(NULL, 2, 36000, 2032, &out, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_seam_calibrate(NULL, 2, 36000, 2032, &out, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_assert_int_eq(out.planned, 0);
-    /* the whole sum measured is a set sewn with no seam at all */
+    /* the narrowest set there is; and the whole sum measured, a set sewn with no seam at all */
+    ck_assert_int_eq(calibrated(2, 2, 1, 1).effective_allowance, 2);
     ck_assert_int_eq(calibrated(20320, 2, 40640, 2032).effective_allowance, 0);
 }
 END_TEST
@@ -1048,7 +1057,8 @@ START_TEST(an_error_total_out_of_range_is_refused)
     ck_status(muslin_seam_error_total(1, -1, &total, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
     ck_status(muslin_seam_error_total(1, MUSLIN_COUNT_MAX + 1, &total, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_seam_error_total(1, 1, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_seam_error_total(1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(total, 77);
 }
 END_TEST
@@ -1078,7 +1088,8 @@ START_TEST(an_error_limit_out_of_range_is_refused)
     ck_status(muslin_seam_error_limit(1, 0, &limit, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
     ck_status(muslin_seam_error_limit(1, MUSLIN_COUNT_MAX + 1, &limit, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_seam_error_limit(1, 1, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_seam_error_limit(1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(limit, 77);
 }
 END_TEST
@@ -1125,10 +1136,12 @@ START_TEST(areas_that_do_not_belong_together_are_refused)
     ck_assert_int_eq(problem.at, 0);
     ck_status(muslin_seam_share(-5, -6, &ppm, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_seam_share(5, 6, &ppm, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_AREA);
     ck_assert_int_eq(problem.at, 1);
     ck_assert_int_eq(problem.limit, 5);
     ck_status(muslin_seam_share(5, -1, &ppm, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_seam_share(5, 4, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_seam_share(5, 4, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(ppm, 77);
 }
 END_TEST
@@ -1201,8 +1214,10 @@ START_TEST(every_struct_keeps_the_rules)
                                  RULED(call_resize_rounding, nearest, muslin_rounded),
                                  RULED(call_carry_on, later, muslin_rounded),
                                  RULED(call_carry_on_rounding, nearest, muslin_rounded) };
-    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
         ck_struct_rules(&all[i]);
+        ck_no_flag_known(&all[i]);
+    }
 }
 END_TEST
 

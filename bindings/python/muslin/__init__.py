@@ -13,12 +13,13 @@ warnings one by one. A call that fails raises the subclass of MuslinError for it
 
 muslin.library is the loaded ctypes library itself, with every function's types set, and muslin.structs its structs.
 """
-from . import _api as structs
-from . import errors
-from ._api import __version__
-from ._length import Formatted, InexactError, Length, LengthLike
-from ._library import LibraryError, library
-from ._problem import MuslinError
+from . import _api, errors as errors
+from ._api import __version__ as __version__
+from ._length import Formatted as Formatted, InexactError as InexactError, Length as Length, LengthLike as LengthLike
+from ._library import LibraryError as LibraryError, library as library
+from ._problem import MuslinError as MuslinError
 from .calls import *
 from .constants import *
 from .records import *
+
+structs = _api

@@ -52,7 +52,7 @@ class Numbers:
 def gathered(values: Lengths, name: str) -> Numbers:
     """Lengths for a call that only reads them."""
     try:
-        return Numbers(memoryview(values), name, 64)  # type: ignore[arg-type]
+        return Numbers(values, name, 64)
     except TypeError:
         if hasattr(values, "__array_interface__") or isinstance(values, (array, memoryview, bytes, bytearray, str)):
             raise

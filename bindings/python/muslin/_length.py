@@ -8,7 +8,7 @@ from typing import Optional, Union, overload
 from . import _api
 from ._library import library
 from ._problem import call, call_telling
-from ._values import new, put, sign, utf8, whole
+from ._values import new, put, put_sign, utf8, whole
 from .constants import FORMAT_BARE, FORMAT_UNICODE, TICKS_PER_INCH, TICKS_PER_MM, Direction, Style, Unit
 
 
@@ -73,10 +73,8 @@ class Length:
         data = utf8(text)
         spec = new(_api.muslin_parse_spec)
         call("muslin_parse_spec_init", ctypes.byref(spec), ctypes.sizeof(spec))
-        if unit is not None:
-            put(spec, "default_unit", unit)
-        if decimal_sign is not None:
-            put(spec, "decimal_sign", sign(decimal_sign, "decimal_sign"))
+        put(spec, "default_unit", unit)
+        put_sign(spec, "decimal_sign", decimal_sign)
         out = new(_api.muslin_parsed)
         call_telling("muslin_length_parse", data, len(data), ctypes.byref(spec), ctypes.byref(out))
         if not (out.exact or inexact):
@@ -124,12 +122,11 @@ class Length:
         spec = new(_api.muslin_format_spec)
         call("muslin_format_spec_init", ctypes.byref(spec), ctypes.sizeof(spec))
         spec.flags = (FORMAT_UNICODE if unicode else 0) | (FORMAT_BARE if bare else 0)
-        for member, value in (("style", style), ("denominator", denominator), ("decimals", decimals),
-                              ("direction", direction)):
-            if value is not None:
-                put(spec, member, value)
-        if decimal_sign is not None:
-            put(spec, "decimal_sign", sign(decimal_sign, "decimal_sign"))
+        put(spec, "style", style)
+        put(spec, "denominator", denominator)
+        put(spec, "decimals", decimals)
+        put(spec, "direction", direction)
+        put_sign(spec, "decimal_sign", decimal_sign)
         buffer = ctypes.create_string_buffer(64)
         exact = ctypes.c_int32()
         call_telling("muslin_length_format", self.ticks, ctypes.byref(spec), buffer, len(buffer), None,
@@ -267,3 +264,9 @@ def length_of(value: LengthLike, name: str) -> Length:
 
 def ticks_of(value: LengthLike, name: str) -> int:
     return length_of(value, name).ticks
+
+
+def put_length(struct: ctypes.Structure, member: str, value: Optional[LengthLike]) -> None:
+    """Writes a length that is given; without one the member stays as it is."""
+    if value is not None:
+        setattr(struct, member, ticks_of(value, member))

@@ -31,17 +31,22 @@ class Spec:
         return struct
 
 
+def checked(kind: Type[Record], spec: Optional[Record], name: str) -> Record:
+    """A spec of the kind that is wanted; none at all is one without members."""
+    if spec is not None and not isinstance(spec, kind):
+        raise TypeError(f"{name} must be a {kind.__name__}, not {type(spec).__name__}")
+    return spec or kind()
+
+
 def merged(kind: Type[Record], spec: Optional[Record], **given: object) -> Any:
     """A spec and single members over it, as the library reads them."""
     members = {name: value for name, value in given.items() if value is not None}
-    return replace(spec or kind(), **members)._struct()
+    return replace(checked(kind, spec, "spec"), **members)._struct()
 
 
 def struct_of(kind: Type[Record], spec: Optional[Record], name: str) -> Any:
     """A spec that stands beside other arguments."""
-    if spec is not None and not isinstance(spec, kind):
-        raise TypeError(f"{name} must be a {kind.__name__}, not {type(spec).__name__}")
-    return (spec or kind())._struct()
+    return checked(kind, spec, name)._struct()
 
 
 def rows_of(kind: Type[Record], rows: Iterable[Record], name: str) -> Tuple[Any, int]:

@@ -3,7 +3,7 @@
 import ctypes
 import operator
 from enum import IntEnum
-from typing import Any, SupportsIndex, Type, TypeVar
+from typing import Any, Optional, SupportsIndex, Type, TypeVar
 
 Struct = TypeVar("Struct", bound=ctypes.Structure)
 
@@ -20,6 +20,13 @@ class Choice(IntEnum):
         unknown._value_ = value
         return unknown
 
+    def __str__(self) -> str:
+        """The name: Python's own answer differs from version to version."""
+        return self.name
+
+    def __format__(self, format_spec: str) -> str:
+        return format(self.name, format_spec)
+
 
 def whole(value: SupportsIndex, name: str, bits: int = 64, signed: bool = True) -> int:
     """A whole number that fits `bits` bits. Floats are refused."""
@@ -31,13 +38,6 @@ def whole(value: SupportsIndex, name: str, bits: int = 64, signed: bool = True) 
     if not least <= number < least + (1 << bits):
         raise OverflowError(f"{name} is {number}, which does not fit {bits} bits")
     return number
-
-
-def sign(value: str, name: str) -> int:
-    """A decimal sign, given as the character itself."""
-    if not isinstance(value, str) or len(value) != 1:
-        raise TypeError(f"{name} must be one character, not {value!r}")
-    return ord(value)
 
 
 def utf8(text: str) -> bytes:
@@ -54,6 +54,17 @@ def new(kind: Type[Struct]) -> Struct:
     return struct
 
 
-def put(struct: ctypes.Structure, member: str, value: SupportsIndex) -> None:
-    field: Any = getattr(type(struct), member)
-    setattr(struct, member, whole(value, member, 8 * int(field.size)))
+def put(struct: ctypes.Structure, member: str, value: Optional[SupportsIndex]) -> None:
+    """Writes a number that is given; without one the member stays as it is."""
+    if value is not None:
+        field: Any = getattr(type(struct), member)
+        setattr(struct, member, whole(value, member, 8 * int(field.size)))
+
+
+def put_sign(struct: ctypes.Structure, member: str, value: Optional[str]) -> None:
+    """The same for a decimal sign, given as the character itself."""
+    if value is None:
+        return
+    if not isinstance(value, str) or len(value) != 1:
+        raise TypeError(f"{member} must be one character, not {value!r}")
+    setattr(struct, member, ord(value))

@@ -770,8 +770,8 @@ def stripset_yield(spec: Optional[YieldSpec] = None, *, usable_length: Optional[
 
 
 def stripset_shortest(lengths: Lengths) -> StripsetShortest:
-    """The usable length that a set of strips shares, the shortest, with its index; warnings gets
-    MUSLIN_WARN_MIXED_WIDTHS when they differ.
+    """The usable length that a set of strips shares, the shortest, with its index (the first of equals); warnings gets
+    MUSLIN_WARN_MIXED_WIDTHS when they differ, else 0.
 
     muslin_stripset_shortest() in muslin/stripset.h. Since 0.1.
     """
@@ -817,8 +817,7 @@ def stripset_harvest(spec: Optional[HarvestSpec] = None, *, strips: Optional[int
 
 
 def stripset_prints(rows: Sequence[PrintRow], sets_wanted: int) -> StripsetPrints:
-    """With sets_wanted 0: how many sets the scarcest print allows; sets and scarcest (its row, may be null) are written
-    and every row's `left`.
+    """With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
 
     muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
     """
@@ -848,8 +847,8 @@ def setting_straight(spec: Optional[SettingSpec] = None, *, block_width: Optiona
 
 
 def setting_turn(turning: Turning, column: int, row: int) -> int:
-    """The quarter turns (0 .. 3, clockwise) of the block in this column and row, both from 0: the first block is not
-    turned.
+    """The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX:
+    the first block is not turned, its neighbours are.
 
     muslin_setting_turn() in muslin/setting.h. Since 0.1.
     """
@@ -862,7 +861,7 @@ def setting_turn(turning: Turning, column: int, row: int) -> int:
 def block_from_segments(spec: Optional[BlockSpec] = None, *, segment_cut: Optional[LengthLike] = None,
                         set_unfinished: Optional[LengthLike] = None, segments: Optional[int] = None,
                         allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> Block:
-    """Blocks from segments: `segments` of them joined along their long sides.
+    """The block that segments make, and whether it is square.
 
     Keywords: the members of BlockSpec, over those of spec.
 
@@ -876,7 +875,7 @@ def block_from_segments(spec: Optional[BlockSpec] = None, *, segment_cut: Option
 
 
 def join_loss(join: Join, strip_cut: LengthLike, allowance: LengthLike) -> Length:
-    """What one join takes off the run, in ticks.
+    """What one join takes off the run, in ticks; `join` is an enum muslin_join.
 
     muslin_join_loss() in muslin/setting.h. Since 0.1.
     """
@@ -908,7 +907,7 @@ def border_plan(spec: Optional[BorderSpec] = None, *, unfinished_width: Optional
                 usable_width: Optional[LengthLike] = None, mitre_extra: Optional[LengthLike] = None,
                 style: Optional[BorderStyle] = None, join: Optional[Join] = None,
                 lengthwise: Optional[bool] = None) -> Border:
-    """One border.
+    """One border; for several, from the inside outwards, the unfinished sizes of one are the input of the next.
 
     Keywords: the members of BorderSpec, over those of spec.
 
@@ -1139,8 +1138,8 @@ def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional
                       resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                       fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
                       nesting: Optional[Nesting] = None, from_one_end: Optional[bool] = None) -> List[BlockGroup]:
-    """Which stacks meet in which blocks (ask-then-fill): the segments laid out stack after stack and dealt round in
-    order, so block i takes the segments i, i + B, i + 2 B ... of B blocks; a stack no taller than B never meets itself.
+    """Which stacks meet in which blocks, as dealt (ask-then-fill): one row for each run of blocks that take from the
+    same stacks, in order, never more rows than sets.
 
     Keywords: the members of StripquiltSpec, over those of spec.
 
@@ -1165,8 +1164,7 @@ def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, stri
                         resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                         fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
                         nesting: Optional[Nesting] = None, from_one_end: Optional[bool] = None) -> StripquiltPressing:
-    """Which way to press all seams of set `set` (from 1): chosen so that as few segments as the dealing allows meet a
-    neighbour pressed the same way.
+    """Which way to press all seams of set `set` (from 1), and how many segments its stack gives.
 
     Keywords: the members of StripquiltSpec, over those of spec.
 

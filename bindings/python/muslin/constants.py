@@ -168,6 +168,7 @@ class Argument(Choice):
     PER_SET = 92
     IN_HAND = 93
     STOCK_KIND = 94
+    SETS = 95
 
     @property
     def words(self) -> str:
@@ -334,7 +335,7 @@ class Nesting(Choice):
     """enum muslin_nesting"""
 
     TURN = 1  # turn some segments end for end, which turns their pressing and the order of prints
-    NAME = 2  # turn none; name the places that do not nest
+    NAME = 2  # turn none; name the joins that do not nest
 
 
 class Pressing(Choice):

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from typing import Any, Optional, Tuple
 
 from . import _api as structs
-from ._length import Length, LengthLike, ticks_of
+from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
-from ._values import put, sign
+from ._values import put, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE, CLOTH_MAY_TURN,
                         FORMAT_BARE, FORMAT_UNICODE, YIELD_FROM_ONE_END, BackingLayoutKind, BorderStyle, Care,
                         Direction, Edge, Fold, Join, Nesting, PanelRole, Pressing, Print, StockKind, Style, Turning,
@@ -28,8 +28,8 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
 class RoundingSpec(Spec):
     """struct muslin_rounding_spec, muslin/length.h
 
-    grid:  (initially 1 ticks)
-    tolerance:  (initially 0)
+    grid: (initially 1 ticks)
+    tolerance: (initially 0)
     direction: enum muslin_direction (initially Direction.NEAREST)
     """
 
@@ -41,12 +41,9 @@ class RoundingSpec(Spec):
     direction: Optional[Direction] = None
 
     def _put(self, struct: Any) -> None:
-        if self.grid is not None:
-            struct.grid = ticks_of(self.grid, "grid")
-        if self.tolerance is not None:
-            struct.tolerance = ticks_of(self.tolerance, "tolerance")
-        if self.direction is not None:
-            put(struct, "direction", self.direction)
+        put_length(struct, "grid", self.grid)
+        put_length(struct, "tolerance", self.tolerance)
+        put(struct, "direction", self.direction)
 
 
 @dataclass(frozen=True)
@@ -85,10 +82,8 @@ class ParseSpec(Spec):
     decimal_sign: Optional[str] = None
 
     def _put(self, struct: Any) -> None:
-        if self.default_unit is not None:
-            put(struct, "default_unit", self.default_unit)
-        if self.decimal_sign is not None:
-            struct.decimal_sign = sign(self.decimal_sign, "decimal_sign")
+        put(struct, "default_unit", self.default_unit)
+        put_sign(struct, "decimal_sign", self.decimal_sign)
 
 
 @dataclass(frozen=True)
@@ -134,20 +129,13 @@ class FormatSpec(Spec):
     bare: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        if self.style is not None:
-            put(struct, "style", self.style)
-        if self.denominator is not None:
-            put(struct, "denominator", self.denominator)
-        if self.decimals is not None:
-            put(struct, "decimals", self.decimals)
-        if self.decimal_sign is not None:
-            struct.decimal_sign = sign(self.decimal_sign, "decimal_sign")
-        if self.direction is not None:
-            put(struct, "direction", self.direction)
-        if self.unicode is not None:
-            struct.flags |= FORMAT_UNICODE if self.unicode else 0
-        if self.bare is not None:
-            struct.flags |= FORMAT_BARE if self.bare else 0
+        put(struct, "style", self.style)
+        put(struct, "denominator", self.denominator)
+        put(struct, "decimals", self.decimals)
+        put_sign(struct, "decimal_sign", self.decimal_sign)
+        put(struct, "direction", self.direction)
+        struct.flags |= FORMAT_UNICODE if self.unicode else 0
+        struct.flags |= FORMAT_BARE if self.bare else 0
 
 
 @dataclass(frozen=True)
@@ -165,10 +153,8 @@ class SeamSpec(Spec):
     take_up: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.take_up is not None:
-            struct.take_up = ticks_of(self.take_up, "take_up")
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
 
 
 @dataclass(frozen=True)
@@ -178,9 +164,9 @@ class PieceSpec(Spec):
     finished_width: 0 .. MUSLIN_SIZE_MAX (initially 0)
     finished_height: 0 .. MUSLIN_SIZE_MAX (initially 0)
     left: allowance on each edge, 0 .. MUSLIN_SIZE_MAX / 8; 0: on the fold or left raw (initially 1/4 in)
-    right:  (initially 1/4 in)
-    top:  (initially 1/4 in)
-    bottom:  (initially 1/4 in)
+    right: (initially 1/4 in)
+    top: (initially 1/4 in)
+    bottom: (initially 1/4 in)
     take_up: u per seam; each edge with an allowance bears half of it (initially 0)
     """
 
@@ -196,20 +182,13 @@ class PieceSpec(Spec):
     take_up: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
-        if self.finished_width is not None:
-            struct.finished_width = ticks_of(self.finished_width, "finished_width")
-        if self.finished_height is not None:
-            struct.finished_height = ticks_of(self.finished_height, "finished_height")
-        if self.left is not None:
-            struct.left = ticks_of(self.left, "left")
-        if self.right is not None:
-            struct.right = ticks_of(self.right, "right")
-        if self.top is not None:
-            struct.top = ticks_of(self.top, "top")
-        if self.bottom is not None:
-            struct.bottom = ticks_of(self.bottom, "bottom")
-        if self.take_up is not None:
-            struct.take_up = ticks_of(self.take_up, "take_up")
+        put_length(struct, "finished_width", self.finished_width)
+        put_length(struct, "finished_height", self.finished_height)
+        put_length(struct, "left", self.left)
+        put_length(struct, "right", self.right)
+        put_length(struct, "top", self.top)
+        put_length(struct, "bottom", self.bottom)
+        put_length(struct, "take_up", self.take_up)
 
 
 @dataclass(frozen=True)
@@ -324,18 +303,12 @@ class CarryOnSpec(Spec):
     take_up: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
-        if self.cut_total is not None:
-            struct.cut_total = ticks_of(self.cut_total, "cut_total")
-        if self.strips is not None:
-            put(struct, "strips", self.strips)
-        if self.measured is not None:
-            struct.measured = ticks_of(self.measured, "measured")
-        if self.later_cut is not None:
-            struct.later_cut = ticks_of(self.later_cut, "later_cut")
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.take_up is not None:
-            struct.take_up = ticks_of(self.take_up, "take_up")
+        put_length(struct, "cut_total", self.cut_total)
+        put(struct, "strips", self.strips)
+        put_length(struct, "measured", self.measured)
+        put_length(struct, "later_cut", self.later_cut)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
 
 
 @dataclass(frozen=True)
@@ -360,16 +333,11 @@ class PurchaseSpec(Spec):
     extra_share: Optional[int] = None
 
     def _put(self, struct: Any) -> None:
-        if self.needed is not None:
-            struct.needed = ticks_of(self.needed, "needed")
-        if self.extra is not None:
-            struct.extra = ticks_of(self.extra, "extra")
-        if self.step is not None:
-            struct.step = ticks_of(self.step, "step")
-        if self.shrinkage is not None:
-            put(struct, "shrinkage", self.shrinkage)
-        if self.extra_share is not None:
-            put(struct, "extra_share", self.extra_share)
+        put_length(struct, "needed", self.needed)
+        put_length(struct, "extra", self.extra)
+        put_length(struct, "step", self.step)
+        put(struct, "shrinkage", self.shrinkage)
+        put(struct, "extra_share", self.extra_share)
 
 
 @dataclass(frozen=True)
@@ -425,20 +393,13 @@ class ClothSpec(Spec):
     may_turn: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        if self.width is not None:
-            struct.width = ticks_of(self.width, "width")
-        if self.length is not None:
-            struct.length = ticks_of(self.length, "length")
-        if self.piece_width is not None:
-            struct.piece_width = ticks_of(self.piece_width, "piece_width")
-        if self.piece_length is not None:
-            struct.piece_length = ticks_of(self.piece_length, "piece_length")
-        if self.loss_across is not None:
-            struct.loss_across = ticks_of(self.loss_across, "loss_across")
-        if self.loss_along is not None:
-            struct.loss_along = ticks_of(self.loss_along, "loss_along")
-        if self.may_turn is not None:
-            struct.flags |= CLOTH_MAY_TURN if self.may_turn else 0
+        put_length(struct, "width", self.width)
+        put_length(struct, "length", self.length)
+        put_length(struct, "piece_width", self.piece_width)
+        put_length(struct, "piece_length", self.piece_length)
+        put_length(struct, "loss_across", self.loss_across)
+        put_length(struct, "loss_along", self.loss_along)
+        struct.flags |= CLOTH_MAY_TURN if self.may_turn else 0
 
 
 @dataclass(frozen=True)
@@ -502,18 +463,12 @@ class StripsSpec(Spec):
     straightening: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
-        if self.pieces is not None:
-            put(struct, "pieces", self.pieces)
-        if self.piece_across is not None:
-            struct.piece_across = ticks_of(self.piece_across, "piece_across")
-        if self.strip_cut is not None:
-            struct.strip_cut = ticks_of(self.strip_cut, "strip_cut")
-        if self.usable_width is not None:
-            struct.usable_width = ticks_of(self.usable_width, "usable_width")
-        if self.end_loss is not None:
-            struct.end_loss = ticks_of(self.end_loss, "end_loss")
-        if self.straightening is not None:
-            struct.straightening = ticks_of(self.straightening, "straightening")
+        put(struct, "pieces", self.pieces)
+        put_length(struct, "piece_across", self.piece_across)
+        put_length(struct, "strip_cut", self.strip_cut)
+        put_length(struct, "usable_width", self.usable_width)
+        put_length(struct, "end_loss", self.end_loss)
+        put_length(struct, "straightening", self.straightening)
 
 
 @dataclass(frozen=True)
@@ -575,22 +530,14 @@ class StockSpec(Spec):
     kind: Optional[StockKind] = None
 
     def _put(self, struct: Any) -> None:
-        if self.width is not None:
-            struct.width = ticks_of(self.width, "width")
-        if self.length is not None:
-            struct.length = ticks_of(self.length, "length")
-        if self.count is not None:
-            put(struct, "count", self.count)
-        if self.pink_depth is not None:
-            struct.pink_depth = ticks_of(self.pink_depth, "pink_depth")
-        if self.edge is not None:
-            put(struct, "edge", self.edge)
-        if self.care is not None:
-            put(struct, "care", self.care)
-        if self.print is not None:
-            put(struct, "print", self.print)
-        if self.kind is not None:
-            put(struct, "kind", self.kind)
+        put_length(struct, "width", self.width)
+        put_length(struct, "length", self.length)
+        put(struct, "count", self.count)
+        put_length(struct, "pink_depth", self.pink_depth)
+        put(struct, "edge", self.edge)
+        put(struct, "care", self.care)
+        put(struct, "print", self.print)
+        put(struct, "kind", self.kind)
 
 
 @dataclass(frozen=True)
@@ -646,8 +593,8 @@ class Reference:
 class YieldSpec(Spec):
     """struct muslin_yield_spec, muslin/stripset.h
 
-    usable_length: L, of the shortest strip in the set; 0 .. MUSLIN_SIZE_MAX (initially 40 in)
-    segment_cut: a, 1 .. MUSLIN_SIZE_MAX (initially 0)
+    usable_length: L, of the shortest strip in the set (initially 40 in)
+    segment_cut: a, 1 or more (initially 0)
     end_trim: t, taken off each end to square it (initially 0)
     resquare_loss: r, lost each time the cut edge is squared again ... (initially 0)
     resquare_every: ... after every m cuts; 0 for never (initially 0)
@@ -667,20 +614,13 @@ class YieldSpec(Spec):
     from_one_end: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        if self.usable_length is not None:
-            struct.usable_length = ticks_of(self.usable_length, "usable_length")
-        if self.segment_cut is not None:
-            struct.segment_cut = ticks_of(self.segment_cut, "segment_cut")
-        if self.end_trim is not None:
-            struct.end_trim = ticks_of(self.end_trim, "end_trim")
-        if self.resquare_loss is not None:
-            struct.resquare_loss = ticks_of(self.resquare_loss, "resquare_loss")
-        if self.resquare_every is not None:
-            put(struct, "resquare_every", self.resquare_every)
-        if self.fold_clear is not None:
-            struct.fold_clear = ticks_of(self.fold_clear, "fold_clear")
-        if self.from_one_end is not None:
-            struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
+        put_length(struct, "usable_length", self.usable_length)
+        put_length(struct, "segment_cut", self.segment_cut)
+        put_length(struct, "end_trim", self.end_trim)
+        put_length(struct, "resquare_loss", self.resquare_loss)
+        put(struct, "resquare_every", self.resquare_every)
+        put_length(struct, "fold_clear", self.fold_clear)
+        struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
 
 
 @dataclass(frozen=True)
@@ -691,9 +631,11 @@ class Yield:
     per_end: N / 2 when cutting from both ends, N from one
     resquarings: times the edge is squared again, both ends together
     least_length: the shortest strip that gives as many; 0 when N is 0
-    left_over: L less trims, segments and squaring losses: the middle piece, fold included
+    left_over: L less trims, segments and squaring losses, not below 0: from both ends the middle piece, fold included;
+        from one end what is left before the far trim
     shorter_by: the strip may be this much shorter before a segment is lost; 0 when N is 0
-    longer_for_more: it must be this much longer to give more (two more, one from each end)
+    longer_for_more: it must be this much longer to give more: one more from each end that is cut from; never 0, and for
+        N = 0 what is missing to the first
     warnings: MUSLIN_WARN_NO_SLACK when shorter_by is 0 and N is not
     """
 
@@ -719,7 +661,7 @@ class NeedSpec(Spec):
     """struct muslin_need_spec, muslin/stripset.h
 
     segments: wanted (initially 0)
-    segments_per_set: what one set gives, 1 or more; see muslin_stripset_yield (initially 0)
+    segments_per_set: what one set gives; see muslin_stripset_yield() (initially 0)
     strips_per_set: 1 or more (initially 0)
     strips_per_bundle: 1 or more when bundles are wanted, else 0 (initially 0)
     strip_cut: cut width of a strip, for the length of cloth instead of bundles; 0 if not wanted (initially 0)
@@ -735,16 +677,11 @@ class NeedSpec(Spec):
     strip_cut: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
-        if self.segments is not None:
-            put(struct, "segments", self.segments)
-        if self.segments_per_set is not None:
-            put(struct, "segments_per_set", self.segments_per_set)
-        if self.strips_per_set is not None:
-            put(struct, "strips_per_set", self.strips_per_set)
-        if self.strips_per_bundle is not None:
-            put(struct, "strips_per_bundle", self.strips_per_bundle)
-        if self.strip_cut is not None:
-            struct.strip_cut = ticks_of(self.strip_cut, "strip_cut")
+        put(struct, "segments", self.segments)
+        put(struct, "segments_per_set", self.segments_per_set)
+        put(struct, "strips_per_set", self.strips_per_set)
+        put(struct, "strips_per_bundle", self.strips_per_bundle)
+        put_length(struct, "strip_cut", self.strip_cut)
 
 
 @dataclass(frozen=True)
@@ -752,7 +689,7 @@ class Need:
     """struct muslin_need, muslin/stripset.h
 
     sets: up
-    strips: sets x strips_per_set
+    strips: sets x strips_per_set, below 2^62
     bundles: up; 0 when not asked
     spare_segments: that the sets give beyond the wish
     spare_strips: that the bundles hold beyond the sets; 0 when not asked
@@ -794,16 +731,11 @@ class HarvestSpec(Spec):
     blocks_per_top: Optional[int] = None
 
     def _put(self, struct: Any) -> None:
-        if self.strips is not None:
-            put(struct, "strips", self.strips)
-        if self.strips_per_set is not None:
-            put(struct, "strips_per_set", self.strips_per_set)
-        if self.segments_per_set is not None:
-            put(struct, "segments_per_set", self.segments_per_set)
-        if self.segments_per_block is not None:
-            put(struct, "segments_per_block", self.segments_per_block)
-        if self.blocks_per_top is not None:
-            put(struct, "blocks_per_top", self.blocks_per_top)
+        put(struct, "strips", self.strips)
+        put(struct, "strips_per_set", self.strips_per_set)
+        put(struct, "segments_per_set", self.segments_per_set)
+        put(struct, "segments_per_block", self.segments_per_block)
+        put(struct, "blocks_per_top", self.blocks_per_top)
 
 
 @dataclass(frozen=True)
@@ -813,13 +745,14 @@ class Harvest:
     sets: down, from all strips
     segments: from all sets
     blocks: from all segments
-    tops: from all blocks
+    tops: from all blocks, all down
     sets_used: sets that those tops need, up
-    strips_used
+    strips_used: sets_used x strips_per_set
     strips_left: strips - strips_used
     segments_left: of the sets used, beyond the tops
     blocks_left: of all blocks, beyond the tops
-    strips_for_one_more: strips missing for one more top
+    strips_for_one_more: strips missing for one more top; 0 only when a set gives nothing, so that no number of strips
+        is enough
     """
 
     sets: int
@@ -870,10 +803,10 @@ class PrintRow(Spec):
 class SettingSpec(Spec):
     """struct muslin_setting_spec, muslin/setting.h
 
-    block_width: finished, 1 .. MUSLIN_SIZE_MAX (initially 0)
-    block_height: finished (initially 0)
-    columns: 1 .. MUSLIN_COUNT_MAX (initially 1)
-    rows:  (initially 1)
+    block_width: finished, 1 or more (initially 0)
+    block_height: finished, 1 or more (initially 0)
+    columns: of blocks (initially 1)
+    rows: (initially 1)
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
     turning: enum muslin_turning (initially Turning.NONE)
@@ -891,20 +824,13 @@ class SettingSpec(Spec):
     turning: Optional[Turning] = None
 
     def _put(self, struct: Any) -> None:
-        if self.block_width is not None:
-            struct.block_width = ticks_of(self.block_width, "block_width")
-        if self.block_height is not None:
-            struct.block_height = ticks_of(self.block_height, "block_height")
-        if self.columns is not None:
-            put(struct, "columns", self.columns)
-        if self.rows is not None:
-            put(struct, "rows", self.rows)
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.take_up is not None:
-            struct.take_up = ticks_of(self.take_up, "take_up")
-        if self.turning is not None:
-            put(struct, "turning", self.turning)
+        put_length(struct, "block_width", self.block_width)
+        put_length(struct, "block_height", self.block_height)
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put(struct, "turning", self.turning)
 
 
 @dataclass(frozen=True)
@@ -912,7 +838,7 @@ class Setting:
     """struct muslin_setting, muslin/setting.h
 
     blocks
-    turned: of them, turned
+    turned: of them, turned: half of all, down, unless none is
     finished_width: of the top without borders
     finished_length
     unfinished_width: finished + 2 s + u
@@ -942,11 +868,11 @@ class Setting:
 class BlockSpec(Spec):
     """struct muslin_block_spec, muslin/setting.h
 
-    segment_cut: a, across the block (initially 0)
-    set_unfinished: unfinished width of the strip set: the segment's long side (initially 0)
-    segments: 1 or more (initially 2)
-    allowance:  (initially 1/4 in)
-    take_up:  (initially 0)
+    segment_cut: a, across the block; 1 or more (initially 0)
+    set_unfinished: unfinished width of the strip set: along the segment; 1 or more (initially 0)
+    segments: (initially 2)
+    allowance: (initially 1/4 in)
+    take_up: (initially 0)
     """
 
     _kind = structs.muslin_block_spec
@@ -959,16 +885,11 @@ class BlockSpec(Spec):
     take_up: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
-        if self.segment_cut is not None:
-            struct.segment_cut = ticks_of(self.segment_cut, "segment_cut")
-        if self.set_unfinished is not None:
-            struct.set_unfinished = ticks_of(self.set_unfinished, "set_unfinished")
-        if self.segments is not None:
-            put(struct, "segments", self.segments)
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.take_up is not None:
-            struct.take_up = ticks_of(self.take_up, "take_up")
+        put_length(struct, "segment_cut", self.segment_cut)
+        put_length(struct, "set_unfinished", self.set_unfinished)
+        put(struct, "segments", self.segments)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
 
 
 @dataclass(frozen=True)
@@ -980,7 +901,8 @@ class Block:
     finished_width
     finished_height
     segment_finished: a - 2 s - u
-    square_segment_cut: the segment cut that would make the block square, down to a tick; 0 if none
+    square_segment_cut: the segment cut that would make the block square, down to a tick: the finished height over the
+        segments, plus 2 s + u; 0 if nothing would be seen of them
     square: 1 when width and height are equal
     square_exact: 1 when square_segment_cut makes it exactly square
     """
@@ -1008,7 +930,7 @@ class RunSpec(Spec):
     """struct muslin_run_spec, muslin/setting.h
 
     length: wanted in one run; 0 .. MUSLIN_LENGTH_MAX / 2 (initially 0)
-    strip_length: usable length of each strip (initially 40 in)
+    strip_length: L, usable length of each strip (initially 40 in)
     strip_cut: cut width of a strip (initially 2 1/2 in)
     allowance: of the joins (initially 1/4 in)
     join: enum muslin_join (initially Join.STRAIGHT)
@@ -1024,16 +946,11 @@ class RunSpec(Spec):
     join: Optional[Join] = None
 
     def _put(self, struct: Any) -> None:
-        if self.length is not None:
-            struct.length = ticks_of(self.length, "length")
-        if self.strip_length is not None:
-            struct.strip_length = ticks_of(self.strip_length, "strip_length")
-        if self.strip_cut is not None:
-            struct.strip_cut = ticks_of(self.strip_cut, "strip_cut")
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.join is not None:
-            put(struct, "join", self.join)
+        put_length(struct, "length", self.length)
+        put_length(struct, "strip_length", self.strip_length)
+        put_length(struct, "strip_cut", self.strip_cut)
+        put_length(struct, "allowance", self.allowance)
+        put(struct, "join", self.join)
 
 
 @dataclass(frozen=True)
@@ -1041,13 +958,13 @@ class Run:
     """struct muslin_run, muslin/setting.h
 
     strips: least n with n L - (n - 1) loss >= length; 0 when length is 0
-    joins: n - 1
+    joins: n - 1; 0 when n is 0
     loss_per_join
-    joined: the whole run, joined
+    joined: the whole run, joined: n L - (n - 1) loss
     spare: joined - length
     cloth_length: n x strip_cut
-    narrower_by: each strip may be this much shorter before one more is needed, down
-    warnings: MUSLIN_WARN_NO_SLACK when spare is 0
+    narrower_by: each strip may be this much shorter before one more is needed: spare / n, down
+    warnings: MUSLIN_WARN_NO_SLACK when spare is 0 and n is not
     """
 
     strips: int
@@ -1070,15 +987,15 @@ class Run:
 class BorderSpec(Spec):
     """struct muslin_border_spec, muslin/setting.h
 
-    unfinished_width: of what it is sewn to; measure it through the middle (initially 0)
-    unfinished_length:  (initially 0)
-    finished_border: finished width of the border, 1 or more (initially 0)
-    allowance:  (initially 1/4 in)
-    take_up:  (initially 0)
+    unfinished_width: of what it is sewn to, 1 or more; measure it through the middle (initially 0)
+    unfinished_length: (initially 0)
+    finished_border: W, finished width of the border, 1 or more (initially 0)
+    allowance: (initially 1/4 in)
+    take_up: (initially 0)
     usable_width: of the cloth: the length of a strip across it (initially 40 in)
-    mitre_extra: mitred only: added to the exact least length of each piece (initially 0)
+    mitre_extra: added to the exact least length of each mitred piece; else not used (initially 0)
     style: enum muslin_border_style (initially BorderStyle.SIDES_FIRST)
-    join: enum muslin_join, of strips across the width (initially Join.STRAIGHT)
+    join: enum muslin_join, of strips across the width; not used lengthwise (initially Join.STRAIGHT)
     lengthwise: the flag MUSLIN_BORDER_LENGTHWISE (initially False)
     """
 
@@ -1097,26 +1014,16 @@ class BorderSpec(Spec):
     lengthwise: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        if self.unfinished_width is not None:
-            struct.unfinished_width = ticks_of(self.unfinished_width, "unfinished_width")
-        if self.unfinished_length is not None:
-            struct.unfinished_length = ticks_of(self.unfinished_length, "unfinished_length")
-        if self.finished_border is not None:
-            struct.finished_border = ticks_of(self.finished_border, "finished_border")
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.take_up is not None:
-            struct.take_up = ticks_of(self.take_up, "take_up")
-        if self.usable_width is not None:
-            struct.usable_width = ticks_of(self.usable_width, "usable_width")
-        if self.mitre_extra is not None:
-            struct.mitre_extra = ticks_of(self.mitre_extra, "mitre_extra")
-        if self.style is not None:
-            put(struct, "style", self.style)
-        if self.join is not None:
-            put(struct, "join", self.join)
-        if self.lengthwise is not None:
-            struct.flags |= BORDER_LENGTHWISE if self.lengthwise else 0
+        put_length(struct, "unfinished_width", self.unfinished_width)
+        put_length(struct, "unfinished_length", self.unfinished_length)
+        put_length(struct, "finished_border", self.finished_border)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "usable_width", self.usable_width)
+        put_length(struct, "mitre_extra", self.mitre_extra)
+        put(struct, "style", self.style)
+        put(struct, "join", self.join)
+        struct.flags |= BORDER_LENGTHWISE if self.lengthwise else 0
 
 
 @dataclass(frozen=True)
@@ -1124,20 +1031,21 @@ class Border:
     """struct muslin_border, muslin/setting.h
 
     cut_width: of every strip: finished + 2 s + u
-    side_cut_length: of each of the two sides, as cut
-    top_cut_length: of top and of bottom, as cut
+    side_cut_length: as cut, of each of the two sides, which run along the length
+    top_cut_length: as cut, of top and of bottom
     cornerstone_cut: side of four squares; 0 without cornerstones
     total_length: of the four pieces
-    strips: across the width (joined in one run) or lengthwise pieces side by side
-    joins
-    loss_per_join
+    strips: across the width, joined in one run; lengthwise: side by side, 1 to 4
+    joins: strips - 1; lengthwise 0
+    loss_per_join: lengthwise 0
     cloth_length: for the strips, or along the cloth when cut lengthwise; cornerstones apart
-    spare: of the run; lengthwise: usable width left beside the pieces of the first panel
+    spare: of the run; lengthwise: width left beside the pieces of the first panel
     unfinished_width: of the top with this border on: the next border's input
     unfinished_length
     finished_width
     finished_length
-    warnings: MUSLIN_WARN_DIAGONAL_STRETCH, MUSLIN_WARN_NO_SLACK
+    warnings: MUSLIN_WARN_DIAGONAL_STRETCH when strips are joined by DIAGONAL or BIAS_ENDS, MUSLIN_WARN_NO_SLACK when
+        spare is 0
     """
 
     cut_width: Length
@@ -1194,22 +1102,14 @@ class BindingWidthSpec(Spec):
     uneven_limit: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
-        if self.fold is not None:
-            put(struct, "fold", self.fold)
-        if self.seam is not None:
-            struct.seam = ticks_of(self.seam, "seam")
-        if self.front is not None:
-            struct.front = ticks_of(self.front, "front")
-        if self.thickness is not None:
-            struct.thickness = ticks_of(self.thickness, "thickness")
-        if self.back is not None:
-            struct.back = ticks_of(self.back, "back")
-        if self.turn_under is not None:
-            struct.turn_under = ticks_of(self.turn_under, "turn_under")
-        if self.binding_cut is not None:
-            struct.binding_cut = ticks_of(self.binding_cut, "binding_cut")
-        if self.uneven_limit is not None:
-            struct.uneven_limit = ticks_of(self.uneven_limit, "uneven_limit")
+        put(struct, "fold", self.fold)
+        put_length(struct, "seam", self.seam)
+        put_length(struct, "front", self.front)
+        put_length(struct, "thickness", self.thickness)
+        put_length(struct, "back", self.back)
+        put_length(struct, "turn_under", self.turn_under)
+        put_length(struct, "binding_cut", self.binding_cut)
+        put_length(struct, "uneven_limit", self.uneven_limit)
 
 
 @dataclass(frozen=True)
@@ -1269,30 +1169,18 @@ class BindingSpec(Spec):
     join: Optional[Join] = None
 
     def _put(self, struct: Any) -> None:
-        if self.perimeter is not None:
-            struct.perimeter = ticks_of(self.perimeter, "perimeter")
-        if self.quilt_width is not None:
-            struct.quilt_width = ticks_of(self.quilt_width, "quilt_width")
-        if self.quilt_length is not None:
-            struct.quilt_length = ticks_of(self.quilt_length, "quilt_length")
-        if self.extra is not None:
-            struct.extra = ticks_of(self.extra, "extra")
-        if self.corners is not None:
-            put(struct, "corners", self.corners)
-        if self.corner_extra is not None:
-            struct.corner_extra = ticks_of(self.corner_extra, "corner_extra")
-        if self.binding_cut is not None:
-            struct.binding_cut = ticks_of(self.binding_cut, "binding_cut")
-        if self.strip_length is not None:
-            struct.strip_length = ticks_of(self.strip_length, "strip_length")
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.step is not None:
-            struct.step = ticks_of(self.step, "step")
-        if self.spare_strips is not None:
-            put(struct, "spare_strips", self.spare_strips)
-        if self.join is not None:
-            put(struct, "join", self.join)
+        put_length(struct, "perimeter", self.perimeter)
+        put_length(struct, "quilt_width", self.quilt_width)
+        put_length(struct, "quilt_length", self.quilt_length)
+        put_length(struct, "extra", self.extra)
+        put(struct, "corners", self.corners)
+        put_length(struct, "corner_extra", self.corner_extra)
+        put_length(struct, "binding_cut", self.binding_cut)
+        put_length(struct, "strip_length", self.strip_length)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "step", self.step)
+        put(struct, "spare_strips", self.spare_strips)
+        put(struct, "join", self.join)
 
 
 @dataclass(frozen=True)
@@ -1358,18 +1246,12 @@ class BiasSpec(Spec):
     blunt_ends: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        if self.width is not None:
-            struct.width = ticks_of(self.width, "width")
-        if self.length is not None:
-            struct.length = ticks_of(self.length, "length")
-        if self.strip_cut is not None:
-            struct.strip_cut = ticks_of(self.strip_cut, "strip_cut")
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.wanted is not None:
-            struct.wanted = ticks_of(self.wanted, "wanted")
-        if self.blunt_ends is not None:
-            struct.flags |= BIAS_BLUNT_ENDS if self.blunt_ends else 0
+        put_length(struct, "width", self.width)
+        put_length(struct, "length", self.length)
+        put_length(struct, "strip_cut", self.strip_cut)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "wanted", self.wanted)
+        struct.flags |= BIAS_BLUNT_ENDS if self.blunt_ends else 0
 
 
 @dataclass(frozen=True)
@@ -1402,11 +1284,11 @@ class BattingSpec(Spec):
     """struct muslin_batting_spec, muslin/finishing.h
 
     quilt_width: finished (initially 0)
-    quilt_length:  (initially 0)
+    quilt_length: (initially 0)
     margin_left: beyond the quilt; quilt and margins together at most MUSLIN_SIZE_MAX each way (initially 3 in)
-    margin_right:  (initially 3 in)
-    margin_top:  (initially 3 in)
-    margin_bottom:  (initially 3 in)
+    margin_right: (initially 3 in)
+    margin_top: (initially 3 in)
+    margin_bottom: (initially 3 in)
     roll_width: of batting sold by length, for pieces joined; 0 when not asked (initially 0)
     fixed: the flag MUSLIN_BATTING_FIXED (initially False)
     """
@@ -1424,22 +1306,14 @@ class BattingSpec(Spec):
     fixed: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        if self.quilt_width is not None:
-            struct.quilt_width = ticks_of(self.quilt_width, "quilt_width")
-        if self.quilt_length is not None:
-            struct.quilt_length = ticks_of(self.quilt_length, "quilt_length")
-        if self.margin_left is not None:
-            struct.margin_left = ticks_of(self.margin_left, "margin_left")
-        if self.margin_right is not None:
-            struct.margin_right = ticks_of(self.margin_right, "margin_right")
-        if self.margin_top is not None:
-            struct.margin_top = ticks_of(self.margin_top, "margin_top")
-        if self.margin_bottom is not None:
-            struct.margin_bottom = ticks_of(self.margin_bottom, "margin_bottom")
-        if self.roll_width is not None:
-            struct.roll_width = ticks_of(self.roll_width, "roll_width")
-        if self.fixed is not None:
-            struct.flags |= BATTING_FIXED if self.fixed else 0
+        put_length(struct, "quilt_width", self.quilt_width)
+        put_length(struct, "quilt_length", self.quilt_length)
+        put_length(struct, "margin_left", self.margin_left)
+        put_length(struct, "margin_right", self.margin_right)
+        put_length(struct, "margin_top", self.margin_top)
+        put_length(struct, "margin_bottom", self.margin_bottom)
+        put_length(struct, "roll_width", self.roll_width)
+        struct.flags |= BATTING_FIXED if self.fixed else 0
 
 
 @dataclass(frozen=True)
@@ -1488,11 +1362,11 @@ class BackingSpec(Spec):
     """struct muslin_backing_spec, muslin/finishing.h
 
     quilt_width: finished (initially 0)
-    quilt_length:  (initially 0)
+    quilt_length: (initially 0)
     margin_left: beyond the quilt; quilt and margins together at most MUSLIN_SIZE_MAX each way (initially 4 in)
-    margin_right:  (initially 4 in)
-    margin_top:  (initially 4 in)
-    margin_bottom:  (initially 4 in)
+    margin_right: (initially 4 in)
+    margin_top: (initially 4 in)
+    margin_bottom: (initially 4 in)
     fabric_width: from edge to edge of the cloth, 1 or more (initially 40 in)
     selvage: cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more (initially 0)
     seam: q, allowance of the backing's seams (initially 1/2 in)
@@ -1524,34 +1398,20 @@ class BackingSpec(Spec):
     round_panels: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        if self.quilt_width is not None:
-            struct.quilt_width = ticks_of(self.quilt_width, "quilt_width")
-        if self.quilt_length is not None:
-            struct.quilt_length = ticks_of(self.quilt_length, "quilt_length")
-        if self.margin_left is not None:
-            struct.margin_left = ticks_of(self.margin_left, "margin_left")
-        if self.margin_right is not None:
-            struct.margin_right = ticks_of(self.margin_right, "margin_right")
-        if self.margin_top is not None:
-            struct.margin_top = ticks_of(self.margin_top, "margin_top")
-        if self.margin_bottom is not None:
-            struct.margin_bottom = ticks_of(self.margin_bottom, "margin_bottom")
-        if self.fabric_width is not None:
-            struct.fabric_width = ticks_of(self.fabric_width, "fabric_width")
-        if self.selvage is not None:
-            struct.selvage = ticks_of(self.selvage, "selvage")
-        if self.seam is not None:
-            struct.seam = ticks_of(self.seam, "seam")
-        if self.end_trim is not None:
-            struct.end_trim = ticks_of(self.end_trim, "end_trim")
-        if self.repeat is not None:
-            struct.repeat = ticks_of(self.repeat, "repeat")
-        if self.step is not None:
-            struct.step = ticks_of(self.step, "step")
-        if self.print is not None:
-            put(struct, "print", self.print)
-        if self.round_panels is not None:
-            struct.flags |= BACKING_ROUND_PANELS if self.round_panels else 0
+        put_length(struct, "quilt_width", self.quilt_width)
+        put_length(struct, "quilt_length", self.quilt_length)
+        put_length(struct, "margin_left", self.margin_left)
+        put_length(struct, "margin_right", self.margin_right)
+        put_length(struct, "margin_top", self.margin_top)
+        put_length(struct, "margin_bottom", self.margin_bottom)
+        put_length(struct, "fabric_width", self.fabric_width)
+        put_length(struct, "selvage", self.selvage)
+        put_length(struct, "seam", self.seam)
+        put_length(struct, "end_trim", self.end_trim)
+        put_length(struct, "repeat", self.repeat)
+        put_length(struct, "step", self.step)
+        put(struct, "print", self.print)
+        struct.flags |= BACKING_ROUND_PANELS if self.round_panels else 0
 
 
 @dataclass(frozen=True)
@@ -1671,30 +1531,18 @@ class HangingSpec(Spec):
     corners: Optional[int] = None
 
     def _put(self, struct: Any) -> None:
-        if self.quilt_width is not None:
-            struct.quilt_width = ticks_of(self.quilt_width, "quilt_width")
-        if self.sleeves is not None:
-            put(struct, "sleeves", self.sleeves)
-        if self.inset is not None:
-            struct.inset = ticks_of(self.inset, "inset")
-        if self.gap is not None:
-            struct.gap = ticks_of(self.gap, "gap")
-        if self.drop is not None:
-            struct.drop = ticks_of(self.drop, "drop")
-        if self.ease is not None:
-            struct.ease = ticks_of(self.ease, "ease")
-        if self.hem is not None:
-            struct.hem = ticks_of(self.hem, "hem")
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.label_width is not None:
-            struct.label_width = ticks_of(self.label_width, "label_width")
-        if self.label_height is not None:
-            struct.label_height = ticks_of(self.label_height, "label_height")
-        if self.corner_triangle is not None:
-            struct.corner_triangle = ticks_of(self.corner_triangle, "corner_triangle")
-        if self.corners is not None:
-            put(struct, "corners", self.corners)
+        put_length(struct, "quilt_width", self.quilt_width)
+        put(struct, "sleeves", self.sleeves)
+        put_length(struct, "inset", self.inset)
+        put_length(struct, "gap", self.gap)
+        put_length(struct, "drop", self.drop)
+        put_length(struct, "ease", self.ease)
+        put_length(struct, "hem", self.hem)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "label_width", self.label_width)
+        put_length(struct, "label_height", self.label_height)
+        put_length(struct, "corner_triangle", self.corner_triangle)
+        put(struct, "corners", self.corners)
 
 
 @dataclass(frozen=True)
@@ -1732,21 +1580,21 @@ class Hanging:
 class StripquiltSpec(Spec):
     """struct muslin_stripquilt_spec, muslin/stripquilt.h
 
-    strips: in hand, 1 or more (initially 0)
-    strips_per_set: 1 or more (initially 6)
+    strips: in hand (initially 0)
+    strips_per_set: (initially 6)
     segments_per_block: 1 .. MUSLIN_BLOCK_SEGMENTS_MAX (initially 2)
     columns: of blocks (initially 1)
-    rows:  (initially 1)
+    rows: (initially 1)
     tops: wanted; 0 for as many as the strips give (initially 0)
-    strip_cut: cut width of a strip (initially 2 1/2 in)
+    strip_cut: cut width of a strip, 1 or more (initially 2 1/2 in)
     usable_length: of the shortest strip (initially 40 in)
     segment_cut: 0 for the cut that makes the block square (initially 0)
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
     end_trim: as in muslin_yield_spec (initially 0)
-    resquare_loss:  (initially 0)
-    resquare_every:  (initially 0)
-    fold_clear:  (initially 0)
+    resquare_loss: (initially 0)
+    resquare_every: (initially 0)
+    fold_clear: (initially 0)
     turning: enum muslin_turning (initially Turning.QUARTER_ALTERNATE)
     nesting: enum muslin_nesting (initially Nesting.TURN)
     from_one_end: the flag MUSLIN_YIELD_FROM_ONE_END (initially False)
@@ -1775,42 +1623,24 @@ class StripquiltSpec(Spec):
     from_one_end: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        if self.strips is not None:
-            put(struct, "strips", self.strips)
-        if self.strips_per_set is not None:
-            put(struct, "strips_per_set", self.strips_per_set)
-        if self.segments_per_block is not None:
-            put(struct, "segments_per_block", self.segments_per_block)
-        if self.columns is not None:
-            put(struct, "columns", self.columns)
-        if self.rows is not None:
-            put(struct, "rows", self.rows)
-        if self.tops is not None:
-            put(struct, "tops", self.tops)
-        if self.strip_cut is not None:
-            struct.strip_cut = ticks_of(self.strip_cut, "strip_cut")
-        if self.usable_length is not None:
-            struct.usable_length = ticks_of(self.usable_length, "usable_length")
-        if self.segment_cut is not None:
-            struct.segment_cut = ticks_of(self.segment_cut, "segment_cut")
-        if self.allowance is not None:
-            struct.allowance = ticks_of(self.allowance, "allowance")
-        if self.take_up is not None:
-            struct.take_up = ticks_of(self.take_up, "take_up")
-        if self.end_trim is not None:
-            struct.end_trim = ticks_of(self.end_trim, "end_trim")
-        if self.resquare_loss is not None:
-            struct.resquare_loss = ticks_of(self.resquare_loss, "resquare_loss")
-        if self.resquare_every is not None:
-            put(struct, "resquare_every", self.resquare_every)
-        if self.fold_clear is not None:
-            struct.fold_clear = ticks_of(self.fold_clear, "fold_clear")
-        if self.turning is not None:
-            put(struct, "turning", self.turning)
-        if self.nesting is not None:
-            put(struct, "nesting", self.nesting)
-        if self.from_one_end is not None:
-            struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
+        put(struct, "strips", self.strips)
+        put(struct, "strips_per_set", self.strips_per_set)
+        put(struct, "segments_per_block", self.segments_per_block)
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put(struct, "tops", self.tops)
+        put_length(struct, "strip_cut", self.strip_cut)
+        put_length(struct, "usable_length", self.usable_length)
+        put_length(struct, "segment_cut", self.segment_cut)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "end_trim", self.end_trim)
+        put_length(struct, "resquare_loss", self.resquare_loss)
+        put(struct, "resquare_every", self.resquare_every)
+        put_length(struct, "fold_clear", self.fold_clear)
+        put(struct, "turning", self.turning)
+        put(struct, "nesting", self.nesting)
+        struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
 
 
 @dataclass(frozen=True)
@@ -1827,7 +1657,7 @@ class Stripquilt:
     resquarings: a set
     strip_least: the shortest strip that gives as many segments
     strip_shorter_by: how much shorter strips may be before a segment is lost
-    strip_longer_for_more
+    strip_longer_for_more: how much longer they must be to give more
     strip_left_over: of each set, fold included
     block_unfinished_width
     block_unfinished_height
@@ -1850,11 +1680,11 @@ class Stripquilt:
     segments: used in them
     segments_left: cut but not used
     stack_low: segments to take from each of the last stacks ...
-    stack_high: ... and from each of the first `stacks_high` (one more, or as many)
-    stacks_high
+    stack_high: ... and from each of the first `stacks_high`: one more, or as many ...
+    stacks_high: ... and then this is all the sets
     groups: rows of muslin_stripquilt_groups
-    segments_turned: end for end, so that seams nest (MUSLIN_NESTING_TURN)
-    places_not_nesting: joins inside blocks that do not nest (MUSLIN_NESTING_NAME)
+    segments_turned: end for end, in all blocks (MUSLIN_NESTING_TURN), else 0
+    places_not_nesting: joins inside all blocks that do not nest (MUSLIN_NESTING_NAME), else 0
     block_square: 1 when a block is square
     warnings: MUSLIN_WARN_NO_SLACK, _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT
     """
@@ -1935,9 +1765,9 @@ class BlockGroup:
     first_block: number of the group's first block, from 1
     blocks
     segments: members of `sets` in use
-    turned: bit j: segment j is turned end for end
-    not_nesting: bit j: the seams between segments j and j + 1 do not nest
-    repeats: 1 when a set occurs twice in these blocks
+    turned: bit j: segment j, from 0, is turned end for end
+    not_nesting: bit j: segments j and j + 1 do not nest
+    repeats: 1 when a set occurs twice in each of these blocks
     sets: numbers of the sets, from 1; 0 behind the last
     """
 

@@ -1,7 +1,5 @@
-"""Backing layouts, each tried on the cloth.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Backing layouts, each tried on the cloth."""
 
 from fractions import Fraction
 

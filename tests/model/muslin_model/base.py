@@ -1,7 +1,5 @@
-"""Ranges, refusals and rounding, shared by the whole model.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Ranges, refusals and rounding, shared by the whole model."""
 
 from fractions import Fraction
 from math import isqrt

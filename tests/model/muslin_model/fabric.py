@@ -1,7 +1,5 @@
-"""Cloth and pre-cuts.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Cloth and pre-cuts."""
 
 from fractions import Fraction
 

@@ -1,13 +1,11 @@
-"""Binding, bias, batting, hanging.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Binding, bias, batting, hanging."""
 
 from fractions import Fraction
 from math import isqrt
 
-from .base import (COUNT_MAX, LENGTH_MAX, SIZE_MAX, UP, WARN_BACK_TOO_NARROW, WARN_BINDING_UNEVEN, WARN_NO_SLACK, Refused, Wants,
-                   down, largest, least, root_between, up)
+from .base import (COUNT_MAX, LENGTH_MAX, SIZE_MAX, UP, WARN_BACK_TOO_NARROW, WARN_BINDING_UNEVEN, WARN_NO_SLACK,
+                   Refused, Wants, down, largest, least, root_between, up)
 from .setting import BIAS_ENDS, BUTTED, join_loss, run_of
 
 DOUBLE, SINGLE = 1, 2

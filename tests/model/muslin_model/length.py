@@ -1,7 +1,5 @@
-"""Exact arithmetic and the irrational sizes.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Exact arithmetic and the irrational sizes."""
 
 from fractions import Fraction
 

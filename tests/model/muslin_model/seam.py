@@ -1,7 +1,5 @@
-"""Cut, unfinished, finished.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Cut, unfinished, finished."""
 
 from fractions import Fraction
 
@@ -123,8 +121,7 @@ def calibrate(cuts, measured, stitched):
     planned = sum(cuts) - 2 * stitched * seams
     take_up = Fraction(planned - measured, seams)
     effective = Fraction(sum(cuts) - measured, 2 * seams)
-    sew_at = nearest(stitched - take_up / 2)
-    if sew_at < 0:
+    if stitched < take_up / 2:
         raise Refused("ERR_SEAM_TOO_WIDE")
     return {
         "seams": seams,
@@ -134,7 +131,7 @@ def calibrate(cuts, measured, stitched):
         "take_up": nearest(take_up),
         "effective_exact": effective,
         "effective_allowance": nearest(effective),
-        "sew_at": sew_at,
+        "sew_at": nearest(stitched - take_up / 2),
     }
 
 

@@ -1,7 +1,5 @@
-"""Blocks put together, runs of strips, borders.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Blocks put together, runs of strips, borders."""
 
 from .base import (COUNT_MAX, LENGTH_MAX, SIZE_MAX, WARN_DIAGONAL_STRETCH, WARN_NO_SLACK, Refused, Wants, least,
                    root_up)
@@ -20,7 +18,7 @@ def straight(spec):
     wants.that(spec.turning != TURNING_QUARTER or spec.block_width == spec.block_height, "ERR_NOT_SQUARE")
     width, length = spec.block_width * spec.columns, spec.block_height * spec.rows
     seams = 2 * spec.allowance + spec.take_up
-    wants.size(width + seams, length + seams)
+    wants.size(width, length)
     wants.done()
     return {
         "blocks": spec.columns * spec.rows,
@@ -76,32 +74,35 @@ def join_loss(join, strip_cut, allowance):
     wants.size(strip_cut)
     wants.seam(allowance)
     wants.done()
+    return loss_of(join, strip_cut, allowance)
+
+
+def loss_of(join, strip_cut, allowance):
     return {BUTTED: 0, STRAIGHT: 2 * allowance, DIAGONAL: strip_cut, BIAS_ENDS: root_up(8 * allowance**2)}[join]
 
 
 def run_of(length, strip_length, loss):
-    """The least number of strips, found by asking each number whether it reaches."""
+    """The least number of strips, found by asking whether a number reaches, and what they are when joined."""
     if length == 0:
         return 0, 0
     if strip_length < length and strip_length <= loss:
         raise Refused("ERR_NO_YIELD")
     strips = 1 if strip_length >= length else least(lambda n: n > 0 and n * strip_length - (n - 1) * loss >= length,
                                                     length + 1)
+    if strips > COUNT_MAX:
+        raise Refused("ERR_OVERFLOW")
     return strips, strips * strip_length - (strips - 1) * loss
 
 
 def run(spec):
     wants = Wants()
     wants.between(spec.length, 0, LENGTH_MAX // 2)
-    wants.some_size(spec.strip_length)
-    wants.size(spec.strip_cut)
+    wants.size(spec.strip_length, spec.strip_cut)
     wants.seam(spec.allowance)
     wants.choice(spec.join, BUTTED, BIAS_ENDS)
     wants.done()
     loss = join_loss(spec.join, spec.strip_cut, spec.allowance)
     strips, joined = run_of(spec.length, spec.strip_length, loss)
-    if strips > COUNT_MAX:
-        raise Refused("ERR_OVERFLOW")
     spare = joined - spec.length
     return {
         "strips": strips,
@@ -135,18 +136,19 @@ def lengthwise(spec, cut_width, pieces):
         raise Refused("ERR_NO_FIT")
     longest_first = sorted(pieces, reverse=True)
     panels = [longest_first[i:i + per_panel] for i in range(0, len(longest_first), per_panel)]
+    spare = spec.usable_width - len(panels[0]) * cut_width
     return {
-        "strips": len(pieces),
+        "strips": len(panels[0]),
         "joins": 0,
         "loss_per_join": 0,
         "cloth_length": sum(panel[0] for panel in panels),
-        "spare": spec.usable_width - len(panels[0]) * cut_width,
-        "warnings": 0,
+        "spare": spare,
+        "warnings": WARN_NO_SLACK if spare == 0 else 0,
     }
 
 
 def across(spec, cut_width, total):
-    loss = join_loss(spec.join, cut_width, spec.allowance)
+    loss = loss_of(spec.join, cut_width, spec.allowance)
     strips, joined = run_of(total, spec.usable_width, loss)
     stretch = WARN_DIAGONAL_STRETCH if spec.join in (DIAGONAL, BIAS_ENDS) and strips > 1 else 0
     return {
@@ -163,8 +165,7 @@ def border(spec, is_lengthwise):
     wants = Wants()
     wants.some_size(spec.unfinished_width, spec.unfinished_length, spec.finished_border)
     wants.seam(spec.allowance, spec.take_up)
-    wants.some_size(spec.usable_width)
-    wants.size(spec.mitre_extra)
+    wants.size(spec.usable_width, spec.mitre_extra)
     wants.choice(spec.style, SIDES_FIRST, MITRED)
     wants.choice(spec.join, BUTTED, BIAS_ENDS)
     seams = 2 * spec.allowance + spec.take_up

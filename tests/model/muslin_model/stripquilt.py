@@ -1,7 +1,5 @@
-"""A whole top from a bundle of strips: the counts by putting the other parts together, the dealing by dealing.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""A whole top from a bundle of strips: the counts by putting the other parts together, the dealing by dealing."""
 
 from itertools import product
 
@@ -20,10 +18,31 @@ class Parts:
 
 
 def square_cut(spec, set_unfinished, seams):
+    if spec.segments_per_block < 1:
+        raise Refused("ERR_RANGE")
     total = set_unfinished + (spec.segments_per_block - 1) * seams
     if total % spec.segments_per_block:
         raise Refused("ERR_NOT_SQUARE")
     return total // spec.segments_per_block
+
+
+def parts_of(spec, one_end, wants):
+    """Set, segment, block, top and yield; a part that refuses adds its reasons to those that there are."""
+    row = cut = block = top = one_set = None
+    try:
+        row = seam.row_equal(spec.strip_cut, spec.strips_per_set, spec)
+        cut = spec.segment_cut or square_cut(spec, row["unfinished"], 2 * spec.allowance + spec.take_up)
+        block = setting.block(Parts(segment_cut=cut, set_unfinished=row["unfinished"],
+                                    segments=spec.segments_per_block, allowance=spec.allowance, take_up=spec.take_up))
+        top = setting.straight(Parts(block_width=block["finished_width"], block_height=block["finished_height"],
+                                     columns=spec.columns, rows=spec.rows, allowance=spec.allowance,
+                                     take_up=spec.take_up, turning=spec.turning))
+        one_set = stripset.yield_of(Parts(usable_length=spec.usable_length, segment_cut=cut, end_trim=spec.end_trim,
+                                          resquare_loss=spec.resquare_loss, resquare_every=spec.resquare_every,
+                                          fold_clear=spec.fold_clear), one_end)
+    except Refused as refused:
+        wants.reasons |= refused.statuses
+    return row, cut, block, top, one_set
 
 
 def plan(spec, one_end):
@@ -37,18 +56,9 @@ def plan(spec, one_end):
     wants.choice(spec.turning, setting.TURNING_NONE, setting.TURNING_HALF)
     wants.choice(spec.nesting, NESTING_TURN, NESTING_NAME)
     wants.that(not (one_end and spec.fold_clear), "ERR_RANGE")
+    row, cut, block, top, one_set = parts_of(spec, one_end, wants)
     wants.done()
     seams = 2 * spec.allowance + spec.take_up
-    row = seam.row_equal(spec.strip_cut, spec.strips_per_set, spec)
-    cut = spec.segment_cut or square_cut(spec, row["unfinished"], seams)
-    block = setting.block(Parts(segment_cut=cut, set_unfinished=row["unfinished"], segments=spec.segments_per_block,
-                                allowance=spec.allowance, take_up=spec.take_up))
-    top = setting.straight(Parts(block_width=block["finished_width"], block_height=block["finished_height"],
-                                 columns=spec.columns, rows=spec.rows, allowance=spec.allowance,
-                                 take_up=spec.take_up, turning=spec.turning))
-    one_set = stripset.yield_of(Parts(usable_length=spec.usable_length, segment_cut=cut, end_trim=spec.end_trim,
-                                      resquare_loss=spec.resquare_loss, resquare_every=spec.resquare_every,
-                                      fold_clear=spec.fold_clear), one_end)
     per_set = one_set["segments"]
     if per_set == 0:
         raise Refused("ERR_NO_YIELD")
@@ -115,11 +125,13 @@ def dealt_blocks(segments, sets, blocks):
     return [tuple(line[first::blocks]) for first in range(blocks)]
 
 
-def clashes(dealt, pressing):
-    """Joins whose two sets are pressed the same way."""
-    return sum(pressing[a] == pressing[b] for block in dealt for a, b in zip(block, block[1:]))
+def turned_in(block, pressing):
+    """The fewest segments to turn so that a block is pressed this way and that way in turn."""
+    as_is = sum((pressing[number] + place) % 2 for place, number in enumerate(block))
+    return min(as_is, len(block) - as_is)
 
 
-def fewest_clashes(dealt, sets):
-    """The best that any pressing can do, by trying all of them."""
-    return min(clashes(dealt, dict(enumerate((1, *rest), 1))) for rest in product((1, 2), repeat=sets - 1))
+def fewest_turned(dealt, sets):
+    """The fewest segments that any pressing leaves to be turned, by trying all of them."""
+    pressings = (dict(enumerate((1, *rest), 1)) for rest in product((1, 2), repeat=sets - 1))
+    return min(sum(turned_in(block, pressing) for block in dealt) for pressing in pressings)

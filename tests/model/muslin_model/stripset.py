@@ -1,7 +1,5 @@
-"""Strip sets: yields, wishes, bundles.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Strip sets: yields, wishes, bundles."""
 
 from .base import COUNT_MAX, LENGTH_MAX, WARN_MIXED_WIDTHS, WARN_NO_SLACK, Refused, Wants, largest
 

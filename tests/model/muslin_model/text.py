@@ -1,7 +1,5 @@
-"""Lengths as people write them: the grammar of length.h as one regular expression, and the way back.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Lengths as people write them: the grammar of length.h as one regular expression, and the way back."""
 
 import re
 from fractions import Fraction

@@ -1,7 +1,5 @@
-"""Strategies for requests, from the plausible to the absurd, and the comparison of two answers.
-
-SPDX-License-Identifier: MIT
-"""
+# SPDX-License-Identifier: MIT
+"""Strategies for requests, from the plausible to the absurd, and the comparison of two answers."""
 
 from types import SimpleNamespace
 
@@ -69,7 +67,8 @@ def agree(asked, modelled):
         try:
             found = asked()
         except Failed as failed:
-            assert failed.status.name in refused.statuses, f"{failed.status.name}, not one of {sorted(refused.statuses)}"
+            status = failed.status.name
+            assert status in refused.statuses, f"{status}, not one of {sorted(refused.statuses)}"
             return
         raise AssertionError(f"answered {found} instead of {sorted(refused.statuses)}") from None
     found = asked()
