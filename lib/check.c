@@ -106,14 +106,24 @@ static void put_value(struct msl_text *text, int32_t argument, int64_t value)
         msl_put(text, " parts per million");
 }
 
+/* A least of one tick is better said as more than nothing. */
+static void put_range(struct msl_text *text, const struct muslin_problem *p)
+{
+    if (p->limit == 1 && p->value < 1 && measure_of(p->argument) == MEASURE_LENGTH) {
+        msl_put(text, ", but must be more than 0 in.");
+        return;
+    }
+    msl_put(text, p->value < p->limit ? ", but must be at least " : ", but must be at most ");
+    put_value(text, p->argument, p->limit);
+    msl_put(text, ".");
+}
+
 static void put_reason(struct msl_text *text, const struct muslin_problem *p)
 {
     int no_least = p->limit == 0 && (p->status == MUSLIN_ERR_NO_YIELD || p->status == MUSLIN_ERR_NO_FIT);
     switch (no_least ? MUSLIN_OK : p->status) {
     case MUSLIN_ERR_RANGE:
-        msl_put(text, p->value < p->limit ? ", but must be at least " : ", but must be at most ");
-        put_value(text, p->argument, p->limit);
-        msl_put(text, ".");
+        put_range(text, p);
         return;
     case MUSLIN_ERR_SEAM_TOO_WIDE:
         msl_put(text, ", but its seams take ");

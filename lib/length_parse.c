@@ -144,11 +144,16 @@ static int vulgar_row(uint32_t c)
     return -1;
 }
 
+/* A digit, a decimal sign before a digit, or a vulgar fraction. */
 static int starts_number(const struct reader *reader)
 {
+    struct reader ahead = *reader;
     size_t bytes;
     uint32_t c = peek(reader, &bytes);
-    return is_digit(c) || c == (uint32_t)reader->decimal_sign || vulgar_row(c) >= 0;
+    if (c != (uint32_t)reader->decimal_sign)
+        return is_digit(c) || vulgar_row(c) >= 0;
+    ahead.at += bytes;
+    return is_digit(peek(&ahead, &bytes));
 }
 
 /* Moves past the digits under the reader. */

@@ -41,7 +41,7 @@ static muslin_len joined(muslin_len total, int64_t seams, muslin_len taken)
     assigns \nothing;
     ensures first > 0 && second > 0 ==> \result == take_up;
     ensures first == 0 && second == 0 ==> \result == 0;
-    ensures (first > 0) != (second > 0) ==> take_up <= 2 * \result <= take_up + 1; */
+    ensures (first > 0 <==> second == 0) ==> take_up <= 2 * \result <= take_up + 1; */
 static muslin_len taken_by_folds(muslin_len first, muslin_len second, muslin_len take_up)
 {
     int64_t sewn_edges = (first > 0) + (second > 0);

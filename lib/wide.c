@@ -82,6 +82,8 @@ void msl_read_rounding(struct msl_check *check, struct muslin_rounding_spec *int
     if (check->status != MUSLIN_OK)
         return;
     msl_want_some_size(check, MUSLIN_ARG_GRID, into->grid);
+    if (check->status != MUSLIN_OK)
+        return;
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, into->tolerance, 0, into->grid - 1);
     msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
     msl_want_pad(check, into->pad);

@@ -203,8 +203,9 @@ static const char *value_word(const struct option_row *row)
     }
 }
 
-/* The help of a choice names all its words, where the sentence does not do so already. The caller frees it. */
-static char *help_with_words(const struct option_row *row)
+/* The help of a choice names all its words, where the sentence does not do so already; that of an option that must be
+ * given says so. The caller frees it. */
+static char *whole_help(const struct option_row *row)
 {
     char list[300] = "";
     bool named = true;
@@ -212,9 +213,10 @@ static char *help_with_words(const struct option_row *row)
         named = named && strstr(row->help, word->word) != NULL;
     if (!named)
         list_words(row->words, list, sizeof list);
-    size_t size = strlen(row->help) + strlen(list) + 3;
+    const char *needed = (row->flags & OPTION_REQUIRED) != 0 ? " (needed)" : "";
+    size_t size = strlen(row->help) + strlen(list) + strlen(needed) + 3;
     char *help = need_memory(size);
-    snprintf(help, size, "%s%s%s", row->help, named ? "" : ": ", list);
+    snprintf(help, size, "%s%s%s%s", row->help, named ? "" : ": ", list, needed);
     return help;
 }
 
@@ -231,7 +233,7 @@ static struct argp_option *argp_rows(const struct rows *rows)
         options[i].name = row->name;
         options[i].key = FIRST_KEY + (int)i;
         options[i].arg = value_word(row);
-        options[i].doc = help_with_words(row);
+        options[i].doc = whole_help(row);
     }
     return options;
 }

@@ -233,7 +233,7 @@ enum exit_code run_batch(const struct batch *batch, struct failure *failure)
     int64_t total = 0;
     if (!open_input(&reader, batch->input, &total, failure))
         return EXIT_FILE_TROUBLE;
-    if (!output_open(&output, batch->output, batch->replace, failure)) {
+    if (!output_open(&output, batch->output, batch->replace, true, failure)) {
         close_input(&reader);
         return EXIT_FILE_TROUBLE;
     }

@@ -238,7 +238,7 @@ static json_t *answer_stock(const void *request, struct desk *desk)
 
 static const struct option_row stock_options[] = {
     OPTION_HEADING("The pieces in hand"),
-    { "width", KIND_LENGTH, offsetof(struct stock_request, stock.width), MUSLIN_ARG_FABRIC_WIDTH, OPTION_REQUIRED, NULL,
+    { "width", KIND_LENGTH, offsetof(struct stock_request, stock.width), MUSLIN_ARG_USABLE_WIDTH, OPTION_REQUIRED, NULL,
       "across: the long side of a strip, 20 to 22 in of a fat quarter" },
     { "length", KIND_LENGTH, offsetof(struct stock_request, stock.length), MUSLIN_ARG_CLOTH_LENGTH, OPTION_REQUIRED,
       NULL, "along: the cut width of a strip, 18 in of a fat quarter" },

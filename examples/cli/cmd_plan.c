@@ -236,7 +236,7 @@ static bool put_blocks(json_t *answer, struct desk *desk, const struct plan *pla
 /* ---- the top ---------------------------------------------------------------------------------------------------- */
 
 /* Rows and columns of a layout beyond this are not drawn; the pattern goes on in the same way. */
-#define DRAWN_MAX 40
+#define DRAWN_MAX 36
 
 static bool put_layout(json_t *top, struct desk *desk, const struct muslin_stripquilt_spec *spec)
 {
@@ -425,7 +425,7 @@ static const struct option_row plan_options[] = {
     { "binding", KIND_SWITCH, AT(with_binding), MUSLIN_ARG_NONE, 0, NULL, "plan the binding" },
     { "binding-cut", KIND_LENGTH, AT(binding.binding_cut), MUSLIN_ARG_BINDING_CUT, 0, NULL,
       "cut width of its strips (2 1/2 in)" },
-    { "binding-extra", KIND_LENGTH, AT(binding.extra), MUSLIN_ARG_NONE, 0, NULL,
+    { "binding-extra", KIND_LENGTH, AT(binding.extra), MUSLIN_ARG_EXTRA, 0, NULL,
       "for the ends and the last join (12 in)" },
     { "binding-join", KIND_CHOICE, AT(binding.join), MUSLIN_ARG_JOIN, 0, join_words,
       "diagonal (the usual), straight or butted (the loss ignored)" },

@@ -441,8 +441,8 @@ const struct command calibrate_command = {
     .request_size = sizeof(struct calibrate_request),
     .start = start_calibrate,
     .answer = answer_calibrate,
-    .lead = "Unfinished, the set should measure {planned_unfinished} and measures {measured_unfinished}. To meet the plan, "
-            "sew at {sew_at} from the edge."
+    .lead = "Unfinished, the set should measure {planned_unfinished} and measures {measured_unfinished}. To meet the "
+            "plan, sew at {sew_at} from the edge."
 };
 
 /* ---- drift ------------------------------------------------------------------------------------------------------ */

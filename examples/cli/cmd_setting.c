@@ -43,7 +43,7 @@ static const struct option_row block_options[] = {
       OPTION_REQUIRED, NULL, "cut size of a segment, across the block" },
     { "set-width", KIND_LENGTH, offsetof(struct block_request, block.set_unfinished), MUSLIN_ARG_UNFINISHED,
       OPTION_REQUIRED, NULL, "unfinished width of the strip set; see muslin row" },
-    { "segments", KIND_COUNT, offsetof(struct block_request, block.segments), MUSLIN_ARG_SEGMENTS_PER_BLOCK, 0, NULL,
+    { "segments", KIND_COUNT, offsetof(struct block_request, block.segments), MUSLIN_ARG_SEGMENTS, 0, NULL,
       "segments side by side in a block (2)" },
     OPTION_SEAM(block_request, block.allowance, block.take_up),
     OPTION_END
@@ -163,8 +163,8 @@ bool read_border(struct desk *desk, const char *text, struct muslin_border_spec 
     struct failure *failure = desk->failure;
     size_t used = strlen(failure->sentence);
     snprintf(failure->sentence + used, sizeof failure->sentence - used,
-             " Behind the width may stand sides-first, top-first, cornerstones or mitred; straight, diagonal or butted; "
-             "lengthwise.");
+             " Behind the width may stand sides-first, top-first, cornerstones or mitred; straight, diagonal or "
+             "butted; lengthwise.");
     return false;
 }
 

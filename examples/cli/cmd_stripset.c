@@ -251,9 +251,9 @@ static json_t *answer_prints(const void *request, struct desk *desk)
 }
 
 static const struct option_row prints_options[] = {
-    { "print", KIND_TEXTS, offsetof(struct prints_request, prints), MUSLIN_ARG_IN_HAND,
+    { "print", KIND_TEXTS, offsetof(struct prints_request, prints), MUSLIN_ARG_PER_SET,
       OPTION_REQUIRED | OPTION_OPERAND, NULL, "strips in hand and in each set, such as 12:2; once for each print" },
-    { "sets", KIND_COUNT, offsetof(struct prints_request, sets), MUSLIN_ARG_SEGMENTS, 0, NULL,
+    { "sets", KIND_COUNT, offsetof(struct prints_request, sets), MUSLIN_ARG_SETS, 0, NULL,
       "sets wanted, to see what is missing (as many as there are strips for)" },
     OPTION_END
 };

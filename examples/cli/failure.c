@@ -64,10 +64,12 @@ static enum exit_code exit_code_of(muslin_status status)
     }
 }
 
-/* The option that feeds this argument of the library; of several, one that was given. Empty when there is none. */
-static const char *option_of_argument(const struct desk *desk, int32_t argument)
+/* The option that feeds this argument of the library; of several, one that was given. Empty when there is none. A block
+ * that is not square is put down to the turning that wants it so. */
+static const char *option_of(const struct desk *desk, const struct muslin_problem *problem)
 {
     const char *found = "";
+    int32_t argument = problem->status == MUSLIN_ERR_NOT_SQUARE ? MUSLIN_ARG_TURNING : problem->argument;
     for (const struct option_row *row = desk->options; row->name != NULL; row++) {
         if (row->kind == KIND_HEADING || argument == MUSLIN_ARG_NONE || row->argument != argument)
             continue;
@@ -77,6 +79,13 @@ static const char *option_of_argument(const struct desk *desk, int32_t argument)
             found = row->name;
     }
     return found;
+}
+
+/* Some plain sums have no problem to describe. */
+static const char *sentence_alone(muslin_status status)
+{
+    return status == MUSLIN_ERR_RANGE ? "A length, a factor or the rounding lies outside its range."
+                                      : muslin_status_sentence(status);
 }
 
 bool worked(struct desk *desk, muslin_status status)
@@ -92,9 +101,9 @@ bool worked(struct desk *desk, muslin_status status)
         failure->at = problem->at;
         failure->value = problem->value;
         failure->limit = problem->limit;
-        snprintf(failure->option, sizeof failure->option, "%s", option_of_argument(desk, problem->argument));
+        snprintf(failure->option, sizeof failure->option, "%s", option_of(desk, problem));
     }
-    const char *sentence = described ? problem->text : muslin_status_sentence(status);
+    const char *sentence = described ? problem->text : sentence_alone(status);
     snprintf(failure->sentence, sizeof failure->sentence, "%s", sentence);
     return false;
 }
@@ -113,7 +122,7 @@ bool read_length(struct desk *desk, const char *option, const char *text, size_t
     struct failure *failure = desk->failure;
     const char *hint = "";
     if (status == MUSLIN_ERR_TEXT_DECIMAL)
-        hint = desk->common.decimal_comma ? " You asked for the decimal comma." : " With decimal-comma, a comma is read.";
+        hint = desk->common.decimal_comma ? " You asked for the decimal comma." : " Or set decimal-comma.";
     snprintf(failure->option, sizeof failure->option, "%s", option);
     snprintf(failure->sentence, sizeof failure->sentence, "\"%.*s\": %s%s", (int)(length < 60 ? length : 60), text,
              desk->problem.text, hint);

@@ -15,14 +15,22 @@ static void note_interrupt(int signal)
     asked = 1;
 }
 
-/* Without SA_RESTART a waiting read comes back; with SA_RESETHAND the second signal has its usual effect. */
-void watch_for_interrupt(void)
+/* Without SA_RESTART a waiting read comes back; with SA_RESETHAND the second signal has its usual effect. What our
+ * caller told us to ignore (a background job, nohup) stays ignored. */
+static void watch(int signal)
 {
+    struct sigaction before;
     struct sigaction action = { .sa_handler = note_interrupt, .sa_flags = (int)SA_RESETHAND };
     sigemptyset(&action.sa_mask);
-    sigaction(SIGINT, &action, NULL);
-    sigaction(SIGTERM, &action, NULL);
-    sigaction(SIGHUP, &action, NULL);
+    if (sigaction(signal, NULL, &before) == 0 && before.sa_handler != SIG_IGN)
+        sigaction(signal, &action, NULL);
+}
+
+void watch_for_interrupt(void)
+{
+    watch(SIGINT);
+    watch(SIGTERM);
+    watch(SIGHUP);
 }
 
 bool interrupted(void)

@@ -73,7 +73,7 @@ static bool deliver(const char *text, const struct args *args, struct failure *f
     struct output output;
     const char *target = json_string_value(json_object_get(args->front, "output"));
     bool replace = json_is_true(json_object_get(args->front, "force"));
-    if (!output_open(&output, target, replace, failure))
+    if (!output_open(&output, target, replace, false, failure))
         return false;
     if (!output_write(&output, text, strlen(text), failure)) {
         output_drop(&output);

@@ -56,7 +56,7 @@ static void free_names(struct output *output)
     free(output->part);
 }
 
-bool output_open(struct output *output, const char *target, bool replace, struct failure *failure)
+bool output_open(struct output *output, const char *target, bool replace, bool may_keep_part, struct failure *failure)
 {
     *output = (struct output){ .descriptor = STDOUT_FILENO, .replace = replace };
     if (target == NULL)
@@ -64,7 +64,8 @@ bool output_open(struct output *output, const char *target, bool replace, struct
     output->target = name_with(target, "");
     output->temporary = name_with(target, ".XXXXXX");
     output->part = name_with(target, ".part");
-    bool fine = may_take_place(target, replace, failure) && may_take_place(output->part, replace, failure);
+    bool fine = may_take_place(target, replace, failure) &&
+                (!may_keep_part || may_take_place(output->part, replace, failure));
     if (fine) {
         output->descriptor = mkostemp(output->temporary, O_CLOEXEC);
         fine = output->descriptor >= 0 || trouble(failure, "Cannot write", target, strerror(errno));

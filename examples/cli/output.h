@@ -12,12 +12,14 @@ struct output {
     int descriptor;
     char *target;    /* null: standard output */
     char *temporary;
-    char *part;      /* where finished lines stay after an interruption: the target's name and ".part" */
+    char *part;      /* the target's name and ".part", for output_keep_part */
     bool replace;
 };
 
-/* Each false leaves a failure with EXIT_FILE_TROUBLE. */
-bool output_open(struct output *output, const char *target, bool replace, struct failure *failure);
+/* Each false leaves a failure with EXIT_FILE_TROUBLE. Who may want to keep a part asks so that an earlier one is not
+ * overwritten either. */
+bool output_open(struct output *output, const char *target, bool replace, bool may_keep_part,
+                 struct failure *failure);
 /* Writes all of it, also through interruptions. */
 bool output_write(struct output *output, const char *text, size_t length, struct failure *failure);
 /* Puts the file in its place and frees what the output holds. */

@@ -3,9 +3,9 @@
  * SPDX-License-Identifier: MIT
  *
  * A sentence is a template. {sets.unfinished_width} is replaced by that member of the answer: a length by its text
- * (with "about" where the text is not exact), a share by its text, a count by its digits, a list of numbers as "1 to 4, 7 and 9".
- * {sets.count:set} is a count with its noun, "1 set", "3 sets", or a list with it, "sets 1 to 3". A figure is never
- * broken over two lines. */
+ * (with "about" where the text is not exact), a share by its text, a count by its digits, a list of numbers as
+ * "1 to 4, 7 and 9". {sets.count:set} is a count with its noun, "1 set", "3 sets", or a list with it, "sets 1 to 3". A
+ * figure is never broken over two lines. */
 #ifndef CLI_SHEET_H
 #define CLI_SHEET_H
 

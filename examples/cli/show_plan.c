@@ -38,7 +38,7 @@ static void show_cutting_habits(struct sheet *sheet, json_t *plan)
 {
     sheet_point(sheet, plan, any(plan, "assumed", "end_trim")
                                  ? "Each end of a set is squared by trimming {assumed.end_trim} off it."
-                                 : "Nothing is trimmed off the ends of a set. If yours need squaring, plan with --trim.");
+                                 : "Nothing is trimmed off the ends of a set. If yours need it, plan with --trim.");
     if (any(plan, "assumed", "cut_from_one_end"))
         sheet_point(sheet, plan, "Segments are cut straight through from one end.");
     else
@@ -107,7 +107,7 @@ static void show_pressing(struct sheet *sheet, json_t *plan)
 {
     bool to_top = any(plan, "sets", "press_towards_top");
     bool to_bottom = any(plan, "sets", "press_towards_bottom");
-    sheet_point(sheet, plan, "Press every seam flat as sewn, then over to one side, without steam and without pulling:");
+    sheet_point(sheet, plan, "Press every seam flat as sewn, then over to one side, without steam or pulling:");
     if (to_top)
         sheet_under(sheet, plan, "{sets.press_towards_top:set}: towards the strip labelled TOP");
     if (to_bottom)
@@ -267,7 +267,7 @@ static void draw_layout(struct sheet *sheet, json_t *plan)
     sheet_gap(sheet);
     if (segments <= DRAWN_SEGMENTS_MAX && columns * 4 * segments + 5 <= DRAWN_COLUMNS_MAX)
         draw_blocks(sheet->out, rows, columns, segments);
-    else if (columns * 2 + 3 <= DRAWN_COLUMNS_MAX + 8)
+    else
         draw_arrows(sheet->out, rows, columns);
     sheet_gap(sheet);
     bool all = json_integer_value(part(plan, "top", "columns")) == (json_int_t)columns &&

@@ -13,7 +13,7 @@ import subprocess
 import time
 from typing import Any, Callable
 
-from conftest import Muslin, inches
+from program import Muslin, inches
 
 ROW = {"command": "row", "cut": "2 1/2", "pieces": 6}
 
@@ -75,7 +75,8 @@ def test_lengths_of_answers_can_be_given_back(muslin: Muslin) -> None:
 
 
 def test_counts_too_large_are_refused_not_wrapped(muslin: Muslin) -> None:
-    replies = muslin.batch({**ROW, "pieces": 2**31}, {**ROW, "pieces": 2**62}, {**ROW, "pieces": "99999999999999999999"},
+    replies = muslin.batch({**ROW, "pieces": 2**31}, {**ROW, "pieces": 2**62},
+                           {**ROW, "pieces": "99999999999999999999"},
                            '{"command": "row", "cut": "2", "pieces": 99999999999999999999}', status=1)
     assert all("error" in reply for reply in replies)
 
@@ -159,6 +160,20 @@ def test_ctrl_c_to_standard_output_ends_after_a_whole_line(muslin: Muslin) -> No
     batch.send_signal(signal.SIGINT)
     assert batch.wait(timeout=30) == 130
     assert json.loads(first)["line"] == 1 and batch.stdout.read() == ""
+
+
+def test_a_batch_told_to_ignore_ctrl_c_does(muslin: Muslin) -> None:
+    batch = subprocess.Popen(["sh", "-c", f"trap '' INT; exec '{muslin.program}' batch"], stdin=subprocess.PIPE,
+                             stdout=subprocess.PIPE, text=True)
+    assert batch.stdin is not None and batch.stdout is not None
+    batch.stdin.write(json.dumps(ROW) + "\n")
+    batch.stdin.flush()
+    batch.stdout.readline()
+    batch.send_signal(signal.SIGINT)
+    batch.stdin.write(json.dumps(ROW) + "\n")
+    batch.stdin.close()
+    assert json.loads(batch.stdout.read())["line"] == 2
+    assert batch.wait(timeout=30) == 0
 
 
 def test_a_reader_that_leaves_ends_the_batch_quietly(muslin: Muslin) -> None:

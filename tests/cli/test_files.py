@@ -11,7 +11,7 @@ import subprocess
 
 import pytest
 
-from conftest import Muslin
+from program import Muslin
 
 CUT = ("cut", "6", "--output")
 

@@ -12,7 +12,7 @@ from typing import Any
 
 import pytest
 
-from conftest import Muslin, inches
+from program import Muslin, inches
 
 SMALL = ("plan", "42", "--segment", "6 1/2", "--usable", "42", "--trim", "1/2", "--columns", "3", "--rows", "3")
 FINISHED = ("--border", "1 in", "--border", "4 in cornerstones", "--batting", "--backing", "--binding")

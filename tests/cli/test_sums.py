@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 
-from conftest import Muslin, inches
+from program import Muslin, inches
 
 
 def test_a_finished_square_is_cut_two_seams_larger(muslin: Muslin) -> None:

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: MIT
 """What is generated is current, and the types are right."""
+import importlib.util
 import re
 import shutil
 import subprocess
@@ -66,9 +67,10 @@ strips: int = muslin.run_plan(length=width, join=Join.DIAGONAL).strips
 
 
 def mypy(*arguments: str, cache: Path) -> str:
-    if shutil.which("mypy") is None:
+    if importlib.util.find_spec("mypy") is None:
         pytest.skip("mypy is not installed")
-    return said(["mypy", "--strict", "--no-error-summary", "--cache-dir", str(cache), *arguments], at=PACKAGE)
+    return said([sys.executable, "-m", "mypy", "--strict", "--no-error-summary", "--cache-dir", str(cache), *arguments],
+                at=PACKAGE)
 
 
 def test_the_package_is_strictly_typed(tmp_path: Path) -> None:

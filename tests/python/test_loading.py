@@ -43,8 +43,9 @@ def test_the_variable_names_the_library() -> None:
 
 def test_what_the_variable_names_is_taken_or_nothing(package: Path, tmp_path: Path) -> None:
     shutil.copy(LIBRARY, package / "muslin" / file_name(sys.platform))
+    shutil.copy(LIBRARY, tmp_path / file_name(sys.platform))
     missing = str(tmp_path / "missing.so")
-    worked, said = python(ASK, package, MUSLIN_LIBRARY=missing)
+    worked, said = python(ASK, package, MUSLIN_LIBRARY=missing, LD_LIBRARY_PATH=str(tmp_path))
     assert not worked
     assert "LibraryError" in said and "MUSLIN_LIBRARY names it" in said and missing in said
 

@@ -82,15 +82,20 @@ static inline void ck_spec_rules(const struct ruled *r)
     ck_refused(r, &spec, r->out_size, MUSLIN_ERR_FLAGS);
 }
 
-/* For a spec whose flags must be 0 in this version: no bit of them is known. */
+/* For a spec whose flags must be 0 in this version: no bit of them is known, and the problem names the spec. */
 static inline void ck_no_flag_known(const struct ruled *r)
 {
     union roomy spec;
+    union roomy out;
+    struct muslin_problem problem = PROBLEM;
     lay_out(&spec, r->spec, r->spec_size);
     for (uint32_t bit = 0; bit < 32; bit++) {
         spec.head[1] = UINT32_C(1) << bit;
         ck_refused(r, &spec, r->out_size, MUSLIN_ERR_FLAGS);
     }
+    lay_out_output(&out, r->out_size);
+    ck_status(r->call(&spec, &out, &problem), MUSLIN_ERR_FLAGS);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_SPEC);
 }
 
 static inline void ck_out_rules(const struct ruled *r)

@@ -892,6 +892,56 @@ START_TEST(a_bundle_becomes_two_square_tops)
 }
 END_TEST
 
+/* Three sets cut into six segments each, paired in nine blocks. */
+static struct muslin_stripquilt_spec three_sets_in_nine_blocks(void)
+{
+    struct muslin_stripquilt_spec spec = MUSLIN_STRIPQUILT_SPEC_INIT;
+    spec.strips = 18;
+    spec.segment_cut = IN(6, 1, 2);
+    spec.columns = 3;
+    spec.rows = 3;
+    return spec;
+}
+
+START_TEST(three_stacks_are_dealt_to_nine_blocks)
+{
+    /* Example: 18 segments from 3 sets in 9 blocks of two: blocks 1 to 3 take sets 1 and 2, blocks 4 to 6 sets 1 and 3,
+     * blocks 7 to 9 sets 2 and 3. */
+    const int64_t pairs[3][2] = { { 1, 2 }, { 1, 3 }, { 2, 3 } };
+    struct muslin_stripquilt_spec spec = three_sets_in_nine_blocks();
+    struct muslin_block_group groups[8];
+    size_t count;
+    ck_ok(muslin_stripquilt_groups(&spec, groups, sizeof groups[0], 8, &count, NULL));
+    ck_assert_uint_eq(count, 3);
+    for (size_t i = 0; i < count; i++) {
+        ck_assert_int_eq(groups[i].first_block, (int64_t)(3 * i + 1));
+        ck_assert_int_eq(groups[i].blocks, 3);
+        ck_assert_int_eq(groups[i].sets[0], pairs[i][0]);
+        ck_assert_int_eq(groups[i].sets[1], pairs[i][1]);
+    }
+}
+END_TEST
+
+START_TEST(three_sets_cannot_all_nest)
+{
+    /* Example: the three sets of the example above: set 1 to its top, set 2 as well, set 3 away from it; the three
+     * blocks of sets 1 and 2 have a segment turned. */
+    const int32_t expected[] = { MUSLIN_PRESS_TO_TOP, MUSLIN_PRESS_TO_TOP, MUSLIN_PRESS_TO_BOTTOM };
+    struct muslin_stripquilt_spec spec = three_sets_in_nine_blocks();
+    struct muslin_block_group groups[8];
+    size_t count;
+    for (int64_t set = 1; set <= 3; set++) {
+        int32_t pressing;
+        ck_ok(muslin_stripquilt_pressing(&spec, set, &pressing, NULL, NULL));
+        ck_assert_int_eq(pressing, expected[set - 1]);
+    }
+    ck_ok(muslin_stripquilt_groups(&spec, groups, sizeof groups[0], 8, &count, NULL));
+    ck_assert(groups[0].turned == 1 || groups[0].turned == 2);
+    ck_assert_uint_eq(groups[1].turned, 0);
+    ck_assert_uint_eq(groups[2].turned, 0);
+}
+END_TEST
+
 static void add_case(Suite *suite, const char *name, const TTest *const *tests, size_t n)
 {
     TCase *tcase = tcase_create(name);
@@ -939,7 +989,8 @@ Suite *examples_suite(void)
                                        a_bias_length_finds_its_least_square, a_square_becomes_bias_strips,
                                        batting_reaches_beyond_the_quilt, a_forgotten_seam_costs_a_panel,
                                        a_centre_panel_has_two_sides, a_sleeve_hangs_a_quilt };
-    const TTest *const stripquilt[] = { a_bundle_becomes_two_square_tops };
+    const TTest *const stripquilt[] = { a_bundle_becomes_two_square_tops, three_stacks_are_dealt_to_nine_blocks,
+                                        three_sets_cannot_all_nest };
     Suite *suite = suite_create("examples");
     ADD_CASE(suite, "base", base);
     ADD_CASE(suite, "length", length);

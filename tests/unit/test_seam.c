@@ -300,6 +300,9 @@ START_TEST(only_sewn_edges_bear_half_a_take_up_rounded_up_once)
     spec.right = 1;
     ck_assert_int_eq(piece_from(spec).cut_width, 1000 + 1 + 3);
     spec.right = 0;
+    spec.left = 1;
+    ck_assert_int_eq(piece_from(spec).cut_width, 1000 + 1 + 3);
+    spec.left = 0;
     spec.top = 0;
     struct muslin_piece none = piece_from(spec);
     ck_assert_int_eq(none.cut_width, 1000);
@@ -508,6 +511,7 @@ START_TEST(a_row_names_the_first_piece_that_the_seams_would_eat)
     ck_assert_int_eq(problem.limit, IN(0, 1, 2));
     ck_assert_int_eq(row.pieces, 0);
     ck_status(muslin_seam_row_equal(IN(0, 1, 2) - 1, 2, &quarter, &row, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_assert_int_eq(problem.at, 0);
 }
 END_TEST

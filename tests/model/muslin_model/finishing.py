@@ -4,7 +4,7 @@
 from fractions import Fraction
 from math import isqrt
 
-from .base import (COUNT_MAX, LENGTH_MAX, SIZE_MAX, UP, WARN_BACK_TOO_NARROW, WARN_BINDING_UNEVEN, WARN_NO_SLACK,
+from .base import (LENGTH_MAX, SIZE_MAX, UP, WARN_BACK_TOO_NARROW, WARN_BINDING_UNEVEN, WARN_NO_SLACK,
                    Refused, Wants, down, largest, least, root_between, up)
 from .setting import BIAS_ENDS, BUTTED, join_loss, run_of
 
@@ -51,12 +51,12 @@ def binding_plan(spec):
     wants.done()
     perimeter = spec.perimeter or 2 * (spec.quilt_width + spec.quilt_length)
     length = perimeter + spec.corners * spec.corner_extra + spec.extra
+    if length > LENGTH_MAX // 2:
+        raise Refused("ERR_RANGE")
     loss = join_loss(spec.join, spec.binding_cut, spec.allowance)
     needed, joined = run_of(length, spec.strip_length, loss)
     strips = needed + spec.spare_strips
     cloth = strips * spec.binding_cut
-    if needed > COUNT_MAX or length > LENGTH_MAX // 2:
-        raise Refused("ERR_RANGE")
     spare = joined - length
     return {
         "perimeter": perimeter,

@@ -4,10 +4,11 @@
 from itertools import product
 
 from . import seam, setting, stripset
-from .base import Refused, Wants
+from .base import COUNT_MAX, WARN_SET_REPEATS, WARN_SMALL_QUILT, Refused, Wants
 
 NESTING_TURN, NESTING_NAME = 1, 2
 BLOCK_SEGMENTS_MAX = 16
+SMALL_QUILT_SIDE = 60 * 8128
 
 
 class Parts:
@@ -57,6 +58,7 @@ def plan(spec, one_end):
     wants.choice(spec.nesting, NESTING_TURN, NESTING_NAME)
     wants.that(not (one_end and spec.fold_clear), "ERR_RANGE")
     row, cut, block, top, one_set = parts_of(spec, one_end, wants)
+    wants.that(top is None or top["blocks"] <= COUNT_MAX, "ERR_RANGE")
     wants.done()
     seams = 2 * spec.allowance + spec.take_up
     per_set = one_set["segments"]
@@ -109,7 +111,15 @@ def plan(spec, one_end):
         "stack_high": heights["high"],
         "stacks_high": heights["high_count"],
         "block_square": block["square"],
+        "warnings": warnings_of(spec, one_set, top, sets),
     }
+
+
+def warnings_of(spec, one_set, top, sets):
+    """All but the one about nesting, which follows from the dealing."""
+    small = max(top["finished_width"], top["finished_length"]) <= SMALL_QUILT_SIDE
+    return (one_set["warnings"] | (WARN_SMALL_QUILT if small else 0)
+            | (WARN_SET_REPEATS if sets < spec.segments_per_block else 0))
 
 
 def stack_heights(segments, sets):

@@ -27,7 +27,7 @@ UNITS = {
 UNIT_OF = {word: unit for unit, words in UNITS.items() for word in words}
 
 BLANK = "[ \\t\u00a0\u202f\u2009]"
-SIGN = f"(?P<sign>[+\u2212-]?)"
+SIGN = "(?P<sign>[+\u2212-]?)"
 NUMBER = (f"(?:(?:(?P<whole>[0-9]+)(?:{BLANK}+|-))?(?P<above>[0-9]+)[/\u2044\u2215](?P<below>[0-9]+)"
           f"|(?:(?P<vulgar_whole>[0-9]+)(?:{BLANK}*|-))?(?P<vulgar>[{''.join(VULGAR)}])"
           "|(?P<before>[0-9]*)DECIMAL(?P<after>[0-9]+)"

@@ -1,0 +1,60 @@
+/* refusals.h - members set to values that a call must refuse.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_REFUSALS_H
+#define MUSLIN_REFUSALS_H
+
+#include "struct_rules.h"
+
+#define COUNT_OF(array) (sizeof(array) / sizeof((array)[0]))
+
+/* One member, 32 or 64 bits wide, one value, and how it is refused. */
+struct refusal {
+    size_t offset;
+    size_t width;
+    int64_t value;
+    muslin_status status;
+    int32_t argument;
+};
+#define REFUSAL(type, member, value, status, argument) \
+    { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), (status), (argument) }
+/* What lies just outside a range, and far outside. */
+#define OUTSIDE(type, member, least, most, argument)                         \
+    REFUSAL(type, member, (least) - 1, MUSLIN_ERR_RANGE, argument),          \
+        REFUSAL(type, member, (most) + 1, MUSLIN_ERR_RANGE, argument),       \
+        REFUSAL(type, member, INT64_MIN, MUSLIN_ERR_RANGE, argument),        \
+        REFUSAL(type, member, INT64_MAX, MUSLIN_ERR_RANGE, argument)
+#define NOT_A_CHOICE(type, member, last, argument)                           \
+    REFUSAL(type, member, 0, MUSLIN_ERR_CHOICE, argument),                   \
+        REFUSAL(type, member, (last) + 1, MUSLIN_ERR_CHOICE, argument),      \
+        REFUSAL(type, member, INT32_MIN, MUSLIN_ERR_CHOICE, argument)
+
+static inline void set_member(union roomy *spec, const struct refusal *refusal)
+{
+    int32_t narrow = (int32_t)refusal->value;
+    if (refusal->width == sizeof narrow)
+        memcpy(spec->bytes + refusal->offset, &narrow, sizeof narrow);
+    else
+        memcpy(spec->bytes + refusal->offset, &refusal->value, sizeof refusal->value);
+}
+
+/* Each refusal gives its status, names argument and value, and leaves the output alone. */
+static inline void ck_refusals(const struct ruled *ruled, const struct refusal *refusals, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        union roomy spec;
+        union roomy out;
+        struct muslin_problem problem = PROBLEM;
+        lay_out(&spec, ruled->spec, ruled->spec_size);
+        set_member(&spec, &refusals[i]);
+        lay_out_output(&out, ruled->out_size);
+        ck_status(ruled->call(&spec, &out, &problem), refusals[i].status);
+        ck_assert_int_eq(problem.status, refusals[i].status);
+        ck_assert_msg(problem.argument == refusals[i].argument, "member at %zu: %s", refusals[i].offset, problem.text);
+        ck_assert_int_eq(problem.value, refusals[i].value);
+        ck_assert_uint_eq(out.head[0], ruled->out_size);
+        ck_assert(is_untouched_from(&out, sizeof out.head[0]));
+    }
+}
+
+#endif
