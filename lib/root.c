@@ -37,7 +37,7 @@ void msl_root_round(uint64_t n, int64_t divisor, muslin_len offset, const struct
     int64_t over = (int64_t)(root % (uint64_t)divisor);
     struct msl_exact exact;
     exact.floor = (int64_t)(root / (uint64_t)divisor) + offset;
-    exact.on_tick = rest == 0 && over == 0;
+    exact.on_tick = (rest | (uint64_t)over) == 0;
     exact.upper_half = 2 * over + (rest > root ? 1 : 0) >= divisor;
     (void)msl_grid_round(exact, rounding, out); /* cannot overflow: the root is below 2^32, the offset at most 2^61 */
 }
