@@ -85,8 +85,8 @@
     X(finished, "finished size") \
     X(unfinished, "unfinished size") \
     X(cut, "cut size") \
-    X(pieces, "pieces") \
-    X(seams, "seams") \
+    X(pieces, "number of pieces") \
+    X(seams, "number of seams") \
     X(measured, "measured size") \
     X(seam_error, "error per seam") \
     X(usable_width, "usable width") \
@@ -104,11 +104,11 @@
     X(print_direction, "print direction") \
     X(strip_length, "usable strip length") \
     X(strip_cut, "cut width of a strip") \
-    X(strips, "strips") \
+    X(strips, "number of strips") \
     X(strips_per_set, "strips per set") \
     X(strips_per_bundle, "strips per bundle") \
     X(segment_cut, "cut size of a segment") \
-    X(segments, "segments") \
+    X(segments, "number of segments") \
     X(segments_per_block, "segments per block") \
     X(segments_per_set, "segments per set") \
     X(end_trim, "end trim") \
@@ -117,10 +117,10 @@
     X(fold_clear, "width kept clear at the fold") \
     X(block_width, "block width (finished)") \
     X(block_height, "block height (finished)") \
-    X(blocks, "blocks") \
+    X(blocks, "number of blocks") \
     X(columns, "columns of blocks") \
     X(quilt_rows, "rows of blocks") \
-    X(tops, "tops") \
+    X(tops, "number of tops") \
     X(turning, "turning of blocks") \
     X(pressing, "nesting choice") \
     X(quilt_width, "quilt width") \
@@ -141,10 +141,10 @@
     X(thickness, "thickness") \
     X(turn_under, "turn under") \
     X(perimeter, "perimeter") \
-    X(corners, "corners") \
+    X(corners, "number of corners") \
     X(bias_length, "length of bias") \
     X(sleeve_drop, "depth of the sleeve") \
-    X(sleeves, "sleeves") \
+    X(sleeves, "number of sleeves") \
     X(inset, "inset") \
     X(corner_triangle, "corner triangle") \
     X(label, "label size") \

@@ -155,7 +155,7 @@ static muslin_len area_rule(muslin_len wanted, muslin_len strip_cut)
 {
     const struct muslin_rounding_spec nearest = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_rounded side = { 0 };
-    msl_root_round((uint64_t)wanted * (uint64_t)strip_cut, 1, 0, &nearest, &side);
+    msl_root_round((uint64_t)wanted * (uint64_t)strip_cut, 1, &nearest, &side);
     return side.value;
 }
 

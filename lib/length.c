@@ -337,7 +337,7 @@ static void write_root(uint64_t radicand, int64_t divisor, const struct muslin_r
                        struct muslin_rounded *out)
 {
     struct muslin_rounded result = { 0 };
-    msl_root_round(radicand, divisor, 0, how, &result);
+    msl_root_round(radicand, divisor, how, &result);
     msl_write_struct(out, &result, (uint32_t)sizeof result);
 }
 

@@ -29,15 +29,15 @@ uint64_t msl_root(uint64_t n, uint64_t *rest)
 /* With f = floor(sqrt n), q = floor(f / d) and o = f - d q, the value sqrt(n) / d lies in [q, q + 1). Its fraction is
  * (o + sqrt(n) - f) / d, so it reaches one half when 2 o + 2 (sqrt(n) - f) >= d. As 0 <= 2 (sqrt(n) - f) < 2, only
  * 2 o + 1 = d is in doubt; it asks whether sqrt(n) >= f + 1/2, that is n >= f f + f + 1/4, that is rest > f. */
-void msl_root_round(uint64_t n, int64_t divisor, muslin_len offset, const struct muslin_rounding_spec *rounding,
+void msl_root_round(uint64_t n, int64_t divisor, const struct muslin_rounding_spec *rounding,
                     struct muslin_rounded *out)
 {
     uint64_t rest;
     uint64_t root = msl_root(n, &rest);
     int64_t over = (int64_t)(root % (uint64_t)divisor);
     struct msl_exact exact;
-    exact.floor = (int64_t)(root / (uint64_t)divisor) + offset;
+    exact.floor = (int64_t)(root / (uint64_t)divisor);
     exact.on_tick = (rest | (uint64_t)over) == 0;
     exact.upper_half = 2 * over + (rest > root ? 1 : 0) >= divisor;
-    (void)msl_grid_round(exact, rounding, out); /* cannot overflow: the root is below 2^32, the offset at most 2^61 */
+    (void)msl_grid_round(exact, rounding, out); /* cannot overflow: the root is below 2^32 */
 }

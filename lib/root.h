@@ -13,9 +13,9 @@
   @ ensures rest != \null ==> *rest == n - \result * \result; */
 uint64_t msl_root(uint64_t n, uint64_t *rest);
 
-/* sqrt(n) / divisor + offset, divisor 1 .. 4, rounded once as `rounding`, already checked, asks; |offset| at most
- * 2^61. Sets every member of *out but size and flags. */
-void msl_root_round(uint64_t n, int64_t divisor, muslin_len offset, const struct muslin_rounding_spec *rounding,
+/* sqrt(n) / divisor, divisor above 0, rounded once as `rounding`, already checked, asks. Sets every member of *out but
+ * size and flags. */
+void msl_root_round(uint64_t n, int64_t divisor, const struct muslin_rounding_spec *rounding,
                     struct muslin_rounded *out);
 
 #endif

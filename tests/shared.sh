@@ -76,8 +76,9 @@ stage() {
         failed=$((failed + 1))
     fi
     stage_time=$(($(tenths) - stage_start))
-    printf '%-6s %4d.%d s  %s: %s\n' "$stage_result" $((stage_time / 10)) $((stage_time % 10)) "$stage_name" \
-        "$(tail -n 1 "$stage_log" | cut -c 1-140)"
+    stage_said=$(tail -n 1 "$stage_log" | cut -c 1-140)
+    printf '%-6s %4d.%d s  %s\n' "$stage_result" $((stage_time / 10)) $((stage_time % 10)) \
+        "$stage_name${stage_said:+: $stage_said}"
     [ "$stage_result" = ok ] || sed 's/^/    /' "$stage_log"
 }
 

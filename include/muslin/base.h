@@ -111,7 +111,8 @@ enum muslin_status_code {
     MUSLIN_ERR_NO_MEMORY = 23        /* an allocator returned nothing */
 };
 
-/* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Since 0.1. */
+/* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
+ * muslin_status_count() gives MUSLIN_ERR_NO_MEMORY + 1. Since 0.1. */
 MUSLIN_API int32_t muslin_status_count(void);
 
 /* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside
@@ -119,7 +120,7 @@ MUSLIN_API int32_t muslin_status_count(void);
 MUSLIN_API const char *muslin_status_name(muslin_status status);
 
 /* One plain English sentence on what the status means and what to do. Its wording may improve between versions; match
- * on the number. Never null. Constant time. Since 0.1. */
+ * on the number. Never null. Constant time. Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). Since 0.1. */
 MUSLIN_API const char *muslin_status_sentence(muslin_status status);
 
 /* ---- arguments and problems ------------------------------------------------------------------------------------ */
@@ -224,11 +225,12 @@ enum muslin_argument {
     MUSLIN_ARG_SETS = 95
 };
 
-/* How many arguments this library can name. Since 0.1. */
+/* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
+ * for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_name(i)). Since 0.1. */
 MUSLIN_API int32_t muslin_argument_count(void);
 
 /* The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the list.
- * Never null. Constant time. Since 0.1. */
+ * Never null. Constant time. Example: muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE). Since 0.1. */
 MUSLIN_API const char *muslin_argument_name(int32_t argument);
 
 /* What went wrong and where. Optional in every call that takes it (pass null). It is written only when a call fails,
@@ -264,7 +266,7 @@ enum muslin_warning {
 };
 
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.
- * Constant time. Since 0.1. */
+ * Constant time. Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). Since 0.1. */
 MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
 
 /* ---- allocator ------------------------------------------------------------------------------------------------- */

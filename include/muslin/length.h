@@ -52,7 +52,8 @@ struct muslin_rounding_spec {
 #define MUSLIN_ROUNDING_SPEC_INIT { (uint32_t)sizeof(struct muslin_rounding_spec), 0, 1, 0, 3, 0 }
 
 /* Writes MUSLIN_ROUNDING_SPEC_INIT's values to the first `size` bytes of *spec. MUSLIN_ERR_NULL, or
- * MUSLIN_ERR_STRUCT_SIZE as for every struct. Since 0.1. */
+ * MUSLIN_ERR_STRUCT_SIZE as for every struct. Example: muslin_rounding_spec_init(&rounding, sizeof rounding).
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_rounding_spec_init(struct muslin_rounding_spec *spec, uint32_t size);
 
 /* A rounded result. The error value - exact lies in [error, error + 1) ticks; when `exact` is 1 it is exactly `error`
@@ -164,7 +165,8 @@ enum muslin_unit {
  * Example: muslin_unit_ticks(MUSLIN_UNIT_YARD) gives 292608. Since 0.1. */
 MUSLIN_API muslin_len muslin_unit_ticks(int32_t unit);
 
-/* The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. Never null. Since 0.1. */
+/* The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. Never null. Example:
+ * muslin_unit_word(MUSLIN_UNIT_CM) gives "cm". Since 0.1. */
 MUSLIN_API const char *muslin_unit_word(int32_t unit);
 
 struct muslin_parse_spec {
@@ -176,7 +178,8 @@ struct muslin_parse_spec {
 /* Inches and a decimal point. */
 #define MUSLIN_PARSE_SPEC_INIT { (uint32_t)sizeof(struct muslin_parse_spec), 0, 1, 46 }
 
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
+ * muslin_parse_spec_init(&reading, sizeof reading). Since 0.1. */
 MUSLIN_API muslin_status muslin_parse_spec_init(struct muslin_parse_spec *spec, uint32_t size);
 
 struct muslin_parsed {
@@ -250,7 +253,8 @@ struct muslin_format_spec {
 /* Inches with fractions to 1/64, nearest, ASCII, with the unit. */
 #define MUSLIN_FORMAT_SPEC_INIT { (uint32_t)sizeof(struct muslin_format_spec), 0, 1, 64, 4, 46, 3, 0 }
 
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
+ * muslin_format_spec_init(&writing, sizeof writing). Since 0.1. */
 MUSLIN_API muslin_status muslin_format_spec_init(struct muslin_format_spec *spec, uint32_t size);
 
 /* Writes the length as terminated text. *need (may be null) gets the bytes needed including the terminator; *exact

@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: MIT
 """Where the model and the binding lie, and how long to look.
 
-MUSLIN_PROPERTY_EXAMPLES: how many requests each property is tried with (default 200).
+MUSLIN_PROPERTY_EXAMPLES: how many requests each property is tried with (default 100).
 """
 
 import os
@@ -13,7 +13,7 @@ from hypothesis import HealthCheck, settings
 TESTS = pathlib.Path(__file__).resolve().parent.parent
 sys.path[:0] = [str(TESTS / "property"), str(TESTS / "model"), str(TESTS.parent / "bindings" / "python")]
 
-settings.register_profile("muslin", max_examples=int(os.environ.get("MUSLIN_PROPERTY_EXAMPLES", "200")),
+settings.register_profile("muslin", max_examples=int(os.environ.get("MUSLIN_PROPERTY_EXAMPLES", "100")),
                           deadline=None, derandomize="CI" in os.environ, database=None,
                           suppress_health_check=[HealthCheck.too_slow, HealthCheck.filter_too_much])
 settings.load_profile("muslin")

@@ -149,7 +149,7 @@ START_TEST(arguments_are_called_by_the_words_of_the_trade)
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_NONE), "nothing");
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_GRID), "grid");
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE), "seam allowance");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_PIECES), "pieces");
+    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_PIECES), "number of pieces");
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_SHRINKAGE), "shrinkage");
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_STRIPS_PER_BUNDLE), "strips per bundle");
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_QUILT_ROWS), "rows of blocks");
@@ -242,7 +242,7 @@ START_TEST(a_sentence_shows_counts_as_numbers)
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
     struct muslin_row out = { .size = sizeof out };
     ck_status(muslin_seam_row_equal(WHOLE_IN(2), MUSLIN_COUNT_MAX + 1, &seam, &out, &problem), MUSLIN_ERR_RANGE);
-    ck_assert_str_eq(problem.text, "Pieces is 2147483648, but must be at most 2147483647.");
+    ck_assert_str_eq(problem.text, "Number of pieces is 2147483648, but must be at most 2147483647.");
 }
 END_TEST
 

@@ -45,6 +45,22 @@ START_TEST(a_status_has_a_name)
 }
 END_TEST
 
+START_TEST(statuses_arguments_and_warnings_have_words)
+{
+    /* Example: muslin_status_count() gives MUSLIN_ERR_NO_MEMORY + 1. */
+    ck_assert_int_eq(muslin_status_count(), MUSLIN_ERR_NO_MEMORY + 1);
+    /* Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). */
+    ck_assert_str_ne(muslin_status_sentence(MUSLIN_ERR_NULL), "");
+    /* Example: for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_name(i)). */
+    for (int32_t i = 0; i < muslin_argument_count(); i++)
+        ck_assert_str_ne(muslin_argument_name(i), muslin_argument_name(-1));
+    /* Example: muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE). */
+    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE), "seam allowance");
+    /* Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). */
+    ck_assert_str_ne(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK), "");
+}
+END_TEST
+
 START_TEST(the_usual_allocator_serves)
 {
     /* Example: struct muslin_allocator a; muslin_allocator_libc(&a). */
@@ -260,6 +276,24 @@ START_TEST(a_length_is_written)
     char text[64];
     ck_ok(muslin_length_format(20320, NULL, text, sizeof text, NULL, NULL, NULL));
     ck_assert_str_eq(text, "2 1/2 in");
+}
+END_TEST
+
+START_TEST(length_specs_start_from_their_usual_values)
+{
+    /* Example: muslin_rounding_spec_init(&rounding, sizeof rounding). */
+    ck_inits(muslin_rounding_spec_init, muslin_rounding_spec, MUSLIN_ROUNDING_SPEC_INIT);
+    /* Example: muslin_parse_spec_init(&reading, sizeof reading). */
+    ck_inits(muslin_parse_spec_init, muslin_parse_spec, MUSLIN_PARSE_SPEC_INIT);
+    /* Example: muslin_format_spec_init(&writing, sizeof writing). */
+    ck_inits(muslin_format_spec_init, muslin_format_spec, MUSLIN_FORMAT_SPEC_INIT);
+}
+END_TEST
+
+START_TEST(a_unit_has_its_word)
+{
+    /* Example: muslin_unit_word(MUSLIN_UNIT_CM) gives "cm". */
+    ck_assert_str_eq(muslin_unit_word(MUSLIN_UNIT_CM), "cm");
 }
 END_TEST
 
@@ -955,7 +989,8 @@ static void add_case(Suite *suite, const char *name, const TTest *const *tests, 
 Suite *examples_suite(void)
 {
     const TTest *const base[] = { headers_and_library_belong_together, the_version_can_be_printed,
-                                  a_status_has_a_name, the_usual_allocator_serves };
+                                  a_status_has_a_name, statuses_arguments_and_warnings_have_words,
+                                  the_usual_allocator_serves };
     const TTest *const length[] = { two_lengths_add, two_lengths_subtract, strips_laid_side_by_side_multiply,
                                     a_third_is_rounded_down_to_eighths, a_length_is_scaled_by_a_ratio,
                                     two_lengths_compare, three_borders_sum, lengths_with_counts_sum,
@@ -964,7 +999,8 @@ Suite *examples_suite(void)
                                     the_side_of_a_square_follows_from_its_diagonal,
                                     an_equilateral_triangle_has_a_height_and_a_side, three_and_four_give_five,
                                     a_rectangle_becomes_a_square, a_yard_has_its_ticks, a_mixed_number_is_read,
-                                    a_length_is_written };
+                                    a_length_is_written, length_specs_start_from_their_usual_values,
+                                    a_unit_has_its_word };
     const TTest *const seam[] = { seam_specs_start_from_their_usual_values, a_finished_size_gains_two_allowances,
                                   an_unfinished_size_loses_two_allowances, an_array_is_changed_in_place,
                                   a_piece_loses_a_share_to_its_seams, six_strips_make_a_set,

@@ -384,6 +384,7 @@ START_TEST(what_follows_a_whole_length_is_named_to_the_end)
         { "2 .", MUSLIN_ERR_TEXT_TRAILING, 2, 1 },
         { "5' 6\" \"", MUSLIN_ERR_TEXT_TRAILING, 6, 1 },
         { "2 \xE2\x82\xAC", MUSLIN_ERR_TEXT_TRAILING, 2, 3 }, /* a currency sign */
+        { "2 \xE2\x80\x80", MUSLIN_ERR_TEXT_TRAILING, 2, 3 }, /* U+2000, a blank that is none of ours */
     };
     ck_all_refused(rows, COUNT(rows));
     ck_refused_text("2 in\0", 5, NULL, MUSLIN_ERR_TEXT_TRAILING, 4, 1);
@@ -403,6 +404,7 @@ START_TEST(a_word_that_is_no_unit_is_named_whole)
         { "2 inx3", MUSLIN_ERR_TEXT_UNIT, 2, 3 },
         { "2 \xD0\xBC", MUSLIN_ERR_TEXT_UNIT, 2, 2 }, /* a letter of another alphabet that looks like m */
         { "2 m\xC3\xA9tres", MUSLIN_ERR_TEXT_UNIT, 2, 7 },
+        { "2 azAZ\xC3\x80", MUSLIN_ERR_TEXT_UNIT, 2, 6 }, /* with the first and last letters, and U+00C0 */
     };
     ck_all_refused(rows, COUNT(rows));
 }

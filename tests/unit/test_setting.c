@@ -58,8 +58,8 @@ static int is_turned(const struct muslin_setting_spec *spec, int64_t column, int
     return quarters != 0;
 }
 
-/* Laid out block by block: each is turned as muslin_setting_turn() says and has a seam on its left unless it is the first
- * of its row; unfinished blocks side by side, less a seam for each join. */
+/* Laid out block by block: each is turned as muslin_setting_turn() says and has a seam on its left unless it is the
+ * first of its row; unfinished blocks side by side, less a seam for each join. */
 static int agrees_with_layout(const struct muslin_setting_spec *spec)
 {
     struct muslin_setting top = { .size = (uint32_t)sizeof top };
@@ -245,7 +245,8 @@ static int agrees_with_joining(const struct muslin_block_spec *spec)
         widest++;
     int exact = widest > nothing && joined_width(spec, widest) == spec->set_unfinished;
     return block.unfinished_width == joined_width(spec, spec->segment_cut) &&
-           block.finished_width == block.unfinished_width - nothing && block.finished_height == block.unfinished_height - nothing &&
+           block.finished_width == block.unfinished_width - nothing &&
+           block.finished_height == block.unfinished_height - nothing &&
            block.square == (block.unfinished_width == block.unfinished_height) && block.square_exact == exact &&
            block.square_segment_cut == (widest > nothing ? widest : 0);
 }
@@ -423,7 +424,8 @@ START_TEST(published_counts_of_strips)
 }
 END_TEST
 
-/* "1600 race" (tutorial): 40 strips of 40 in, 39 diagonal joins of 2 1/2 in: 1502 1/2 in. A tick more needs one more. */
+/* "1600 race" (tutorial): 40 strips of 40 in, 39 diagonal joins of 2 1/2 in: 1502 1/2 in. A tick more needs a
+ * strip more. */
 START_TEST(forty_strips_joined_diagonally_lose_thirty_nine_widths)
 {
     struct muslin_run_spec spec = MUSLIN_RUN_SPEC_INIT;
@@ -612,8 +614,8 @@ START_TEST(corners_need_an_eighth_strip)
 }
 END_TEST
 
-/* "Can you figure the amount of yardage to buy?" (class slides): a top 70 x 86 in finished, border cut 6 1/2 in: 82 x 98
- * in finished, 338 in of border, whichever pair is sewn first. */
+/* "Can you figure the amount of yardage to buy?" (class slides): a top 70 x 86 in finished, border cut 6 1/2 in: 82 x
+ * 98 in finished, 338 in of border, whichever pair is sewn first. */
 START_TEST(a_published_border_is_as_long_whichever_pair_comes_first)
 {
     struct muslin_border_spec spec = border_on(IN(70, 1, 2), IN(86, 1, 2), WHOLE_IN(6), MUSLIN_BORDER_SIDES_FIRST);
@@ -647,10 +649,10 @@ START_TEST(published_mitred_lengths_leave_room_to_trim)
 }
 END_TEST
 
-/* Drawn with the inner finished corner at 0, the border upwards, its outer raw edge at W + e, where e = s + u/2, and the
- * raw edge of the top ending e to the right of 0. The mitre seam is y = x; its allowance reaches to y = x - sqrt 2 s, so
- * the outer raw edge must reach x = W + e + sqrt 2 s: W + sqrt 2 s beyond the top's own end, at both ends. So the least
- * length X has (X - L - 2 W)^2 >= 8 s s. */
+/* Drawn with the inner finished corner at 0, the border upwards, its outer raw edge at W + e, where e = s + u/2, and
+ * the raw edge of the top ending e to the right of 0. The mitre seam is y = x; its allowance reaches to y = x - sqrt 2
+ * s, so the outer raw edge must reach x = W + e + sqrt 2 s: W + sqrt 2 s beyond the top's own end, at both ends. So
+ * the least length X has (X - L - 2 W)^2 >= 8 s s. */
 START_TEST(a_mitred_piece_reaches_to_the_allowance_of_its_mitre)
 {
     int good = 1;
@@ -757,7 +759,8 @@ START_TEST(lengthwise_pieces_take_the_shortest_cloth_that_any_layout_takes)
 }
 END_TEST
 
-/* "Post on border yardage" (forum, 2009): four lengths lie side by side when the border is under 10 in wide on 40 in. */
+/* "Post on border yardage" (forum, 2009): four lengths lie side by side when the border is under 10 in
+ * wide on 40 in. */
 START_TEST(four_pieces_side_by_side_must_fit_the_width)
 {
     struct muslin_border_spec spec = border_on(WHOLE_IN(60), WHOLE_IN(80), IN(9, 1, 2), MUSLIN_BORDER_CORNERSTONES);

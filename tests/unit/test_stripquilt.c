@@ -245,6 +245,7 @@ END_TEST
 START_TEST(a_set_that_gives_no_segment_names_the_strip_that_would)
 {
     struct muslin_stripquilt_spec spec = bundle(WHOLE_IN(10));
+    spec.strips = 100;
     struct muslin_problem problem = failing(&spec, MUSLIN_ERR_NO_YIELD);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIP_LENGTH);
     ck_assert_int_eq(problem.value, WHOLE_IN(10));
@@ -277,8 +278,8 @@ static muslin_status call_plan(const void *spec, void *out, struct muslin_proble
     return muslin_stripquilt_plan(spec, out, problem);
 }
 static const struct muslin_stripquilt_spec good_request = {
-    (uint32_t)sizeof good_request, 0, 42, 6, 2, 3, 3, 0, IN(2, 1, 2), WHOLE_IN(42), IN(6, 1, 2), 2032, 0, IN(0, 1, 2), 0, 0, 0,
-    MUSLIN_TURNING_QUARTER_ALTERNATE, MUSLIN_NESTING_TURN
+    (uint32_t)sizeof good_request, 0, 42, 6, 2, 3, 3, 0, IN(2, 1, 2), WHOLE_IN(42), IN(6, 1, 2), 2032, 0, IN(0, 1, 2),
+    0, 0, 0, MUSLIN_TURNING_QUARTER_ALTERNATE, MUSLIN_NESTING_TURN
 };
 static const struct ruled plan = RULED(call_plan, good_request, muslin_stripquilt);
 
@@ -543,7 +544,7 @@ START_TEST(blocks_of_sixteen_segments_are_dealt_too)
 }
 END_TEST
 
-/* ---- nesting ----------------------------------------------------------------------------------------------------- */
+/* ---- nesting ---------------------------------------------------------------------------------------------------- */
 
 /* The way the segment at this position of a group ends up pressed: turned end for end, the other way. */
 static int32_t way_of(const struct deal *deal, const struct muslin_block_group *group, int64_t position)
@@ -697,9 +698,9 @@ START_TEST(six_sets_in_pairs_nest_without_turning)
 }
 END_TEST
 
-/* An exact search for deals too large to try all pressings: block after block, with the ways of the sets at all positions
- * as the state. A set keeps its way while its stack lasts; the way at the end of one position is that at the start of the
- * next where a stack reaches over. */
+/* An exact search for deals too large to try all pressings: block after block, with the ways of the sets at all
+ * positions as the state. A set keeps its way while its stack lasts; the way at the end of one position is that at the
+ * start of the next where a stack reaches over. */
 struct search {
     const struct deal *deal;
     int64_t cost[32]; /* least so far for each state; NEVER where it cannot be */
@@ -850,7 +851,7 @@ START_TEST(groups_are_as_many_as_the_blocks_at_which_a_stack_begins)
 }
 END_TEST
 
-/* ---- groups and pressing as calls --------------------------------------------------------------------------------- */
+/* ---- groups and pressing as calls ------------------------------------------------------------------------------- */
 
 /* Wrapped so that the rules for specs can be tried on them; they have no sized output. */
 static muslin_status call_groups(const void *spec, void *out, struct muslin_problem *problem)

@@ -511,8 +511,9 @@ static int agrees_with_harvesting(const struct muslin_harvest_spec *spec)
     int64_t all_segments = spec->strips / spec->strips_per_set * spec->segments_per_set;
     int64_t all_blocks = all_segments / spec->segments_per_block;
     return harvest.tops == tops && harvest.strips_left == 0 && harvest.sets_used == 0 &&
-           harvest.segments_left == left && harvest.strips_for_one_more == -strips && harvest.segments == all_segments &&
-           harvest.blocks == all_blocks && harvest.blocks_left == all_blocks - tops * spec->blocks_per_top &&
+           harvest.segments_left == left && harvest.strips_for_one_more == -strips &&
+           harvest.segments == all_segments && harvest.blocks == all_blocks &&
+           harvest.blocks_left == all_blocks - tops * spec->blocks_per_top &&
            harvest.sets == spec->strips / spec->strips_per_set;
 }
 
