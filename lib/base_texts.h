@@ -152,6 +152,7 @@
     X(per_set, "strips of a print per set") \
     X(in_hand, "strips in hand") \
     X(stock_kind, "kind of stock") \
+    X(square_tolerance, "square tolerance") \
     X(sets, "sets")
 
 #define WARNING_SENTENCES(X) \

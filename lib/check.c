@@ -58,6 +58,7 @@ static enum measure measure_of(int32_t argument)
     case MUSLIN_ARG_INSET:
     case MUSLIN_ARG_CORNER_TRIANGLE:
     case MUSLIN_ARG_LABEL:
+    case MUSLIN_ARG_SQUARE_TOLERANCE:
         return MEASURE_LENGTH;
     default:
         return MEASURE_NUMBER;

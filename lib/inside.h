@@ -51,7 +51,7 @@ void msl_want_decimal_sign(struct msl_check *check, int32_t sign);
 /* ---- sized structs --------------------------------------------------------------------------------------------- */
 
 /* Reads a caller's struct into *into (`known` bytes, the library's own sizeof): checks size, tail and flags. `least`
- * is the size first published. Members that the caller does not know become zero. */
+ * is the size first published. Members that the caller does not know become zero, and after a failure all of them. */
 void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint32_t known, uint32_t least,
                      uint32_t known_flags, const void *from);
 
@@ -84,6 +84,6 @@ struct msl_text {
 void msl_put(struct msl_text *text, const char *words);
 void msl_put_unsigned(struct msl_text *text, uint64_t number);
 void msl_put_signed(struct msl_text *text, int64_t number); /* ASCII minus */
-void msl_put_end(struct msl_text *text);                    /* terminates within cap */
+void msl_put_end(struct msl_text *text);                    /* terminates within cap, which is not 0 */
 
 #endif

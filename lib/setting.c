@@ -15,6 +15,13 @@ muslin_status muslin_setting_spec_init(struct muslin_setting_spec *spec, uint32_
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
+/* Sides that differ by more than the tolerance; both are sizes, so the difference fits. */
+static int is_not_square(const struct muslin_setting_spec *spec)
+{
+    muslin_len wider_by = spec->block_width - spec->block_height;
+    return wider_by > spec->square_tolerance || -wider_by > spec->square_tolerance;
+}
+
 static void read_setting(struct msl_check *check, struct muslin_setting_spec *spec,
                          const struct muslin_setting_spec *from)
 {
@@ -27,7 +34,10 @@ static void read_setting(struct msl_check *check, struct muslin_setting_spec *sp
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
     msl_want_choice(check, MUSLIN_ARG_TURNING, spec->turning, MUSLIN_TURNING_NONE, MUSLIN_TURNING_HALF_ALTERNATE);
     msl_want_pad(check, spec->pad);
-    if (spec->turning == MUSLIN_TURNING_QUARTER_ALTERNATE && spec->block_width != spec->block_height)
+    msl_want_size(check, MUSLIN_ARG_SQUARE_TOLERANCE, spec->square_tolerance);
+    if (check->status != MUSLIN_OK)
+        return;
+    if (spec->turning == MUSLIN_TURNING_QUARTER_ALTERNATE && is_not_square(spec))
         msl_fail(check, MUSLIN_ERR_NOT_SQUARE, MUSLIN_ARG_BLOCK_WIDTH, spec->block_width, spec->block_height);
 }
 

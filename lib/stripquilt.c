@@ -31,6 +31,7 @@ static void read_spec(struct msl_check *check, struct muslin_stripquilt_spec *sp
     msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
     msl_want_choice(check, MUSLIN_ARG_PRESSING, spec->nesting, MUSLIN_NESTING_TURN, MUSLIN_NESTING_NAME);
+    msl_want_size(check, MUSLIN_ARG_SQUARE_TOLERANCE, spec->square_tolerance);
 }
 
 /* ---- the plan, step by step -------------------------------------------------------------------------------------- */
@@ -67,7 +68,7 @@ static muslin_len segment_cut_of(struct msl_check *check, const struct plan *pla
     muslin_len segment = height / s->segments_per_block;
     if (s->segment_cut > 0)
         return s->segment_cut;
-    if (segment * s->segments_per_block != height)
+    if (height - segment * s->segments_per_block > s->square_tolerance)
         msl_fail(check, MUSLIN_ERR_NOT_SQUARE, MUSLIN_ARG_BLOCK_WIDTH, segment * s->segments_per_block, height);
     return segment + seam_of(s);
 }
@@ -105,6 +106,7 @@ static void find_top(struct msl_check *check, struct plan *plan)
     wanted.allowance = s->allowance;
     wanted.take_up = s->take_up;
     wanted.turning = s->turning;
+    wanted.square_tolerance = s->square_tolerance;
     check->status = muslin_setting_straight(&wanted, &top, check->problem);
     plan->found.blocks_per_top = top.blocks;
     plan->found.blocks_turned = top.turned;

@@ -37,7 +37,8 @@ static int64_t resquarings(int64_t cuts, int64_t every)
 /* What `cuts` from one end use up: k a + r floor((k - 1) / m). */
 /*@ requires 0 <= cuts <= 1073741825 && 1 <= segment <= 1073741824;
     requires 0 <= loss <= 1073741824 && 0 <= every <= 2147483647;
-    assigns \nothing; */
+    assigns \nothing;
+    ensures \result == cuts * segment + (cuts == 0 || every == 0 ? 0 : (cuts - 1) / every) * loss; */
 static muslin_len used_by(int64_t cuts, muslin_len segment, muslin_len loss, int64_t every)
 {
     return cuts * segment + resquarings(cuts, every) * loss;
@@ -48,7 +49,9 @@ static muslin_len used_by(int64_t cuts, muslin_len segment, muslin_len loss, int
 /*@ requires room <= 1073741824 && 1 <= segment <= 1073741824;
     requires 0 <= loss <= 1073741824 && 0 <= every <= 2147483647;
     assigns \nothing;
-    ensures 0 <= \result <= 1073741824; */
+    ensures 0 <= \result <= 1073741824;
+    ensures \result > 0 ==> \result * segment + (every == 0 ? 0 : (\result - 1) / every) * loss <= room;
+    ensures (\result + 1) * segment + (every == 0 ? 0 : \result / every) * loss > room; */
 static int64_t most_cuts(muslin_len room, muslin_len segment, muslin_len loss, int64_t every)
 {
     if (room < segment)

@@ -41,6 +41,7 @@ void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint
 {
     const unsigned char *theirs = from;
     unsigned char *ours = into;
+    zero_bytes(ours, 0, known);
     msl_want_pointer(check, argument, from);
     if (check->status != MUSLIN_OK)
         return;
@@ -61,7 +62,6 @@ void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint
     }
     uint32_t common = size < known ? size : known;
     copy_bytes(ours, theirs, common);
-    zero_bytes(ours, common, known);
     write_u32(ours + SIZE_AT, known);
 }
 

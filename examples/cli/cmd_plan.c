@@ -385,6 +385,8 @@ static const struct option_row plan_options[] = {
     { "tops", KIND_COUNT, AT(quilt.tops), MUSLIN_ARG_TOPS, 0, NULL, "tops wanted (as many as the strips give)" },
     { "turn", KIND_CHOICE, AT(quilt.turning), MUSLIN_ARG_TURNING, 0, turning_words,
       "turn every other block: quarter (the usual, square blocks only), half or none" },
+    { "square", KIND_LENGTH, AT(quilt.square_tolerance), MUSLIN_ARG_SQUARE_TOLERANCE, 0, NULL,
+      "a block may be this far from square and still be turned a quarter (1/64 in)" },
     { "nest", KIND_CHOICE, AT(quilt.nesting), MUSLIN_ARG_PRESSING, 0, nesting_words,
       "where pressing alone cannot make seams nest: turn some segments end for end (the usual), or name the places" },
     OPTION_HEADING("Seams"),

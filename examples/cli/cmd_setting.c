@@ -105,6 +105,8 @@ static const struct option_row top_options[] = {
       "blocks down" },
     { "turn", KIND_CHOICE, offsetof(struct top_request, setting.turning), MUSLIN_ARG_TURNING, 0, turning_words,
       "turn every other block: none (the usual), quarter (square blocks only) or half" },
+    { "square", KIND_LENGTH, offsetof(struct top_request, setting.square_tolerance), MUSLIN_ARG_SQUARE_TOLERANCE, 0,
+      NULL, "a block may be this far from square and still be turned a quarter (1/64 in)" },
     OPTION_SEAM(top_request, setting.allowance, setting.take_up),
     OPTION_END
 };

@@ -222,7 +222,8 @@ enum muslin_argument {
     MUSLIN_ARG_PER_SET = 92,
     MUSLIN_ARG_IN_HAND = 93,
     MUSLIN_ARG_STOCK_KIND = 94,
-    MUSLIN_ARG_SETS = 95
+    MUSLIN_ARG_SQUARE_TOLERANCE = 95,
+    MUSLIN_ARG_SETS = 96
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

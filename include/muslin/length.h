@@ -106,18 +106,18 @@ MUSLIN_API muslin_status muslin_length_dot(const muslin_len *lengths, const int6
  * status and writes its index to *failed if that is given; earlier results stand. `out` may be an input exactly; no
  * other overlap. n = 0 succeeds, with null arrays too. What is wrong for all elements (a null array, the rounding, the
  * denominator) is returned with statuses as without, before anything is written; *failed is untouched then, and at
- * success. O(n). Example: muslin_length_add_n(cut, seams, 1000000, cut, NULL, NULL). Since 0.1 all. */
+ * success. O(n). Example: muslin_length_add_n(cut, seams, 1000000, cut, NULL, NULL). Since 0.1. */
 MUSLIN_API muslin_status muslin_length_add_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
                                              muslin_status *statuses, size_t *failed);
 MUSLIN_API muslin_status muslin_length_subtract_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
                                                   muslin_status *statuses, size_t *failed);
 MUSLIN_API muslin_status muslin_length_multiply_n(const muslin_len *a, const int64_t *factors, size_t n,
                                                   muslin_len *out, muslin_status *statuses, size_t *failed);
-/* a[i] x numerator / denominator, each rounded as asked. */
+/* a[i] x numerator / denominator, each rounded as asked. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_scale_n(const muslin_len *a, size_t n, int64_t numerator, int64_t denominator,
                                                const struct muslin_rounding_spec *rounding, muslin_len *out,
                                                muslin_status *statuses, size_t *failed);
-/* a[i], each brought to the grid. */
+/* a[i], each brought to the grid. Since 0.1. */
 MUSLIN_API muslin_status muslin_length_snap_n(const muslin_len *a, size_t n,
                                               const struct muslin_rounding_spec *rounding, muslin_len *out,
                                               muslin_status *statuses, size_t *failed);

@@ -42,9 +42,11 @@ struct muslin_setting_spec {
     muslin_len take_up;             /* u */
     int32_t turning;                /* enum muslin_turning */
     int32_t pad;                    /* 0 */
+    muslin_len square_tolerance;    /* a block is square enough for a quarter turn when its sides differ by no more */
 };
-/* One block, not turned, 1/4 in seams; its size is still to be given. */
-#define MUSLIN_SETTING_SPEC_INIT { (uint32_t)sizeof(struct muslin_setting_spec), 0, 0, 0, 1, 1, 2032, 0, 1, 0 }
+/* One block, not turned, 1/4 in seams, square to 1/64 in (a thread's width: common practice, no source); its size is
+ * still to be given. */
+#define MUSLIN_SETTING_SPEC_INIT { (uint32_t)sizeof(struct muslin_setting_spec), 0, 0, 0, 1, 1, 2032, 0, 1, 0, 127 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_spec_init(struct muslin_setting_spec *spec, uint32_t size);
 
@@ -61,9 +63,10 @@ struct muslin_setting {
     int64_t row_seams;               /* seams that join the rows: rows - 1 */
 };
 /* The size of a top of columns x rows blocks in a straight setting. MUSLIN_ERR_NOT_SQUARE when a quarter turn is asked
- * of a block that is not square, even if none would be turned; MUSLIN_ERR_RANGE also when a finished side would pass
- * MUSLIN_SIZE_MAX. Source: geometry. Example: 3 x 3 blocks of 12 in finished: 36 in finished, 36 1/2 in unfinished.
- * Since 0.1. */
+ * of a block whose sides differ by more than square_tolerance, even if none would be turned (where they differ by
+ * less, the sizes here are those of the blocks not turned, and the difference is eased in); MUSLIN_ERR_RANGE also when
+ * a finished side would pass MUSLIN_SIZE_MAX. Source: geometry. Example: 3 x 3 blocks of 12 in finished: 36 in
+ * finished, 36 1/2 in unfinished. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_straight(const struct muslin_setting_spec *spec, struct muslin_setting *out,
                                                  struct muslin_problem *problem);
 

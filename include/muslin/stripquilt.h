@@ -61,11 +61,13 @@ struct muslin_stripquilt_spec {
     muslin_len fold_clear;
     int32_t turning;              /* enum muslin_turning */
     int32_t nesting;              /* enum muslin_nesting */
+    muslin_len square_tolerance;  /* as in muslin_setting_spec; also for segment_cut 0 */
 };
 /* 2 1/2 in strips, 40 in usable, 6 a set, two segments a block that is square, one block, 1/4 in seams, blocks turned
- * alternately a quarter, segments turned so that they nest; the strips are still to be counted. */
+ * alternately a quarter, segments turned so that they nest, blocks square to 1/64 in; the strips are still to be
+ * counted. */
 #define MUSLIN_STRIPQUILT_SPEC_INIT { (uint32_t)sizeof(struct muslin_stripquilt_spec), 0, 0, 6, 2, 1, 1, 0, 20320, \
-                                      325120, 0, 2032, 0, 0, 0, 0, 0, 2, 1 }
+                                      325120, 0, 2032, 0, 0, 0, 0, 0, 2, 1, 127 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_stripquilt_spec_init(struct muslin_stripquilt_spec *spec, uint32_t size);
 
@@ -110,23 +112,23 @@ struct muslin_stripquilt {
     int64_t groups;                  /* rows of muslin_stripquilt_groups */
     int64_t segments_turned;         /* end for end, in all blocks (MUSLIN_NESTING_TURN), else 0 */
     int64_t places_not_nesting;      /* joins inside all blocks that do not nest (MUSLIN_NESTING_NAME), else 0 */
-    int32_t block_square;            /* 1 when a block is square */
+    int32_t block_square;            /* 1 when a block is square to the tick */
     uint32_t warnings;               /* MUSLIN_WARN_NO_SLACK, _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT */
 };
 /* Plans the quilt. The sets to sew are the least that give the segments for the tops planned. Warnings:
  * MUSLIN_WARN_NO_SLACK when the yield stands on its edge; _NEST_CONFLICT when some segment is turned or some join does
  * not nest; _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished sides of a
  * top are 60 in or less (a cautious limit: common practice, no source; the caution itself is that of the American
- * Academy of Pediatrics, 2022: no loose bedding in an infant's sleep space).
- * Statuses: MUSLIN_ERR_RANGE, also when the set would be wider, a block wider unfinished or a finished top larger than
- * MUSLIN_SIZE_MAX, or a top of more than MUSLIN_COUNT_MAX blocks; MUSLIN_ERR_CHOICE (turning, nesting);
- * MUSLIN_ERR_SEAM_TOO_WIDE when nothing of a strip or a segment would be seen; MUSLIN_ERR_NOT_SQUARE (a quarter turn of
- * a block that is not square, or segment_cut 0 where no whole tick makes it square: problem->value is the finished
- * width, problem->limit the height); MUSLIN_ERR_NO_YIELD (a set gives no segment: problem->limit is the usable length
- * that gives one); MUSLIN_ERR_NOT_ENOUGH (the strips do not give the tops wished for, or not one: problem->value is
- * what is wanted, problem->limit what they give, in tops).
- * Source: common practice, no source, for the way; geometry for the sizes. Example: 42 strips, 6 a set, 42 in usable,
- * 1/2 in trimmed, 3 x 3 blocks of two segments 6 1/2 in: 2 tops 36 in square finished, 6 strips left. Since 0.1. */
+ * Academy of Pediatrics, 2022: no loose bedding in an infant's sleep space). Statuses: MUSLIN_ERR_RANGE, also when the
+ * set would be wider, a block wider unfinished or a finished top larger than MUSLIN_SIZE_MAX, or a top of more than
+ * MUSLIN_COUNT_MAX blocks; MUSLIN_ERR_CHOICE (turning, nesting); MUSLIN_ERR_SEAM_TOO_WIDE when nothing of a strip or a
+ * segment would be seen; MUSLIN_ERR_NOT_SQUARE (a quarter turn of a block that is not square, or segment_cut 0 where
+ * no whole tick makes it square, both beyond square_tolerance: problem->value is the finished width, problem->limit
+ * the height); MUSLIN_ERR_NO_YIELD (a set gives no segment: problem->limit is the usable length that gives one);
+ * MUSLIN_ERR_NOT_ENOUGH (the strips do not give the tops wished for, or not one: problem->value is what is wanted,
+ * problem->limit what they give, in tops). Source: common practice, no source, for the way; geometry for the sizes.
+ * Example: 42 strips, 6 a set, 42 in usable, 1/2 in trimmed, 3 x 3 blocks of two segments 6 1/2 in: 2 tops 36 in
+ * square finished, 6 strips left. Since 0.1. */
 MUSLIN_API muslin_status muslin_stripquilt_plan(const struct muslin_stripquilt_spec *spec,
                                                 struct muslin_stripquilt *out, struct muslin_problem *problem);
 

@@ -658,6 +658,7 @@ static void settings(struct golden *g)
         spec.allowance = draw_seam(g);
         spec.take_up = draw_take_up(g);
         spec.turning = draw_choice(g, MUSLIN_TURNING_NONE, MUSLIN_TURNING_HALF_ALTERNATE);
+        spec.square_tolerance = draw_rarely(g, 2) ? 127 : draw_size(g, 1);
         told(g, muslin_setting_straight(&spec, &out, ask(g)));
         TAKE(g, muslin_setting, out);
         int64_t column = draw_count(g, 20);
@@ -914,6 +915,7 @@ static struct muslin_stripquilt_spec draw_stripquilt(struct golden *g)
     spec.fold_clear = spec.flags != 0 || draw_rarely(g, 2) ? 0 : draw_size(g, 3);
     spec.turning = draw_choice(g, MUSLIN_TURNING_NONE, MUSLIN_TURNING_HALF_ALTERNATE);
     spec.nesting = draw_choice(g, MUSLIN_NESTING_TURN, MUSLIN_NESTING_NAME);
+    spec.square_tolerance = draw_rarely(g, 2) ? 127 : draw_size(g, 1);
     return spec;
 }
 

@@ -4,8 +4,8 @@
  *
  * usage: handbook FILE.csv...   (columns: id, question, inputs, expected, kind, source, address, note)
  *
- * A row's inputs are "name=text; name=text"; its expectations the same with = != < <= >=. Every input must be used by its
- * question and every expectation met, so that a misspelt name is a failure and not a figure that is never tested. */
+ * A row's inputs are "name=text; name=text"; its expectations the same with = != < <= >=. Every input must be used by
+ * its question and every expectation met, so that a misspelt name is a failure, not a figure that is never tested. */
 #include <check.h>
 #include <csv.h>
 #include <stdio.h>

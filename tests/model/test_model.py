@@ -55,7 +55,8 @@ def test_the_diagonal_of_a_sixteen_inch_block_depends_on_the_constant():
 
 def test_lengths_are_read_as_people_write_them():
     two_and_a_half = inches("5/2")
-    for written in ["2 1/2", "2-1/2", "2\u00bd", "2.5", "2 1/2 in", "2\u00a0\u00bd\u2033", " 2 1\u20442\u201d ", "6.35 cm",
+    for written in ["2 1/2", "2-1/2", "2\u00bd", "2.5", "2 1/2 in",
+                    "2\u00a0\u00bd\u2033", " 2 1\u20442\u201d ", "6.35 cm",
                     "63.5mm"]:
         read = text.parse(written.encode())
         assert (read["value"], read["exact"]) == (two_and_a_half, 1)

@@ -11,10 +11,11 @@ from questions import agree, as_object, choices, counts, few, mostly, requests, 
 
 
 @given(requests(block_width=sizes, block_height=sizes, columns=few, rows=few, allowance=seams, take_up=take_ups,
-                turning=choices(3)), st.booleans())
-def test_a_straight_setting(spec, square):
-    if square:
-        spec["block_height"] = spec["block_width"]
+                turning=choices(3), square_tolerance=small_sizes), st.integers(0, 3))
+def test_a_straight_setting(spec, shape):
+    if shape < 3:
+        off = spec["square_tolerance"] + shape - 1
+        spec["block_height"] = spec["block_width"] + (off if spec["block_width"] % 2 else -off)
     agree(lambda: ask("setting_straight", spec), lambda: model.straight(as_object(spec)))
 
 

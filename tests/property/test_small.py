@@ -43,7 +43,7 @@ PLAIN = {
                                                     segments_per_block=count, blocks_per_top=count)),
     "setting_straight": (setting.straight, requests(block_width=few_ticks, block_height=few_ticks, columns=count,
                                                     rows=count, allowance=few_ticks, take_up=few_ticks,
-                                                    turning=choice(3))),
+                                                    turning=choice(3), square_tolerance=few_ticks)),
     "block_from_segments": (setting.block, requests(segment_cut=any_ticks, set_unfinished=some, segments=count,
                                                     allowance=few_ticks, take_up=few_ticks)),
     "run_plan": (setting.run, requests(length=some, strip_length=any_ticks, strip_cut=any_ticks, allowance=few_ticks,

@@ -23,7 +23,8 @@ wishes = requests(
     allowance=mostly(st.just(2032), seams, rarely=[0]), take_up=take_ups,
     end_trim=mostly(st.just(0), small_sizes, rarely=[1]), resquare_loss=mostly(st.just(0), small_sizes, rarely=[1]),
     resquare_every=mostly(st.integers(0, 3), rarely=[-1]), fold_clear=mostly(st.just(0), small_sizes, rarely=[1]),
-    turning=choices(3), nesting=choices(2))
+    turning=choices(3), nesting=choices(2),
+    square_tolerance=mostly(st.integers(0, 16), st.just(127), rarely=[-1, 2**30 + 1]))
 
 
 @given(wishes, st.booleans())

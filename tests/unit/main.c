@@ -13,7 +13,8 @@
     X(stripset_suite) \
     X(setting_suite) \
     X(finishing_suite) \
-    X(stripquilt_suite)
+    X(stripquilt_suite) \
+    X(examples_suite)
 
 #ifdef ONLY
 #undef SUITES

@@ -129,7 +129,8 @@ static muslin_status call_straight(const void *spec, void *out, struct muslin_pr
     return muslin_setting_straight(spec, out, problem);
 }
 static const struct muslin_setting_spec good_setting = {
-    (uint32_t)sizeof good_setting, 0, WHOLE_IN(12), WHOLE_IN(12), 3, 4, 2032, 100, MUSLIN_TURNING_QUARTER_ALTERNATE, 0
+    (uint32_t)sizeof good_setting, 0, WHOLE_IN(12), WHOLE_IN(12), 3, 4, 2032, 100, MUSLIN_TURNING_QUARTER_ALTERNATE, 0,
+    127
 };
 static const struct ruled straight = RULED(call_straight, good_setting, muslin_setting);
 
@@ -142,12 +143,14 @@ END_TEST
 START_TEST(setting_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_setting_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_setting_spec, block_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
         OUTSIDE(muslin_setting_spec, block_height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_HEIGHT),
         OUTSIDE(muslin_setting_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
         OUTSIDE(muslin_setting_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
         OUTSIDE(muslin_setting_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_setting_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        OUTSIDE(muslin_setting_spec, square_tolerance, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SQUARE_TOLERANCE),
         NOT_A_CHOICE(muslin_setting_spec, turning, 3, MUSLIN_ARG_TURNING),
         REFUSAL(muslin_setting_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
@@ -170,12 +173,30 @@ START_TEST(only_square_blocks_are_turned_a_quarter)
 {
     struct muslin_setting_spec spec = blocks_of(WHOLE_IN(12), WHOLE_IN(12) + 1, 1, 1);
     spec.turning = MUSLIN_TURNING_QUARTER_ALTERNATE;
+    spec.square_tolerance = 0;
     struct muslin_problem problem = failing(&straight, &spec, MUSLIN_ERR_NOT_SQUARE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCK_WIDTH);
     ck_assert_int_eq(problem.value, WHOLE_IN(12));
     ck_assert_int_eq(problem.limit, WHOLE_IN(12) + 1);
     spec.turning = MUSLIN_TURNING_HALF_ALTERNATE;
     ck_assert_int_eq(set_straight(&spec).turned, 0);
+}
+END_TEST
+
+/* 1/64 in is 127 ticks. */
+START_TEST(a_block_within_the_tolerance_either_way_is_square_enough)
+{
+    struct muslin_setting_spec spec = blocks_of(WHOLE_IN(12), WHOLE_IN(12) + 127, 2, 2);
+    spec.turning = MUSLIN_TURNING_QUARTER_ALTERNATE;
+    ck_assert_int_eq(set_straight(&spec).turned, 2);
+    spec.block_height++;
+    failing(&straight, &spec, MUSLIN_ERR_NOT_SQUARE);
+    spec.block_height = WHOLE_IN(12) - 127;
+    ck_assert_int_eq(set_straight(&spec).turned, 2);
+    spec.block_height--;
+    failing(&straight, &spec, MUSLIN_ERR_NOT_SQUARE);
+    spec.square_tolerance = -1;
+    ck_assert_int_eq(failing(&straight, &spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_SQUARE_TOLERANCE);
 }
 END_TEST
 
@@ -283,6 +304,7 @@ END_TEST
 START_TEST(block_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_block_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_block_spec, segment_cut, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SEGMENT_CUT),
         OUTSIDE(muslin_block_spec, set_unfinished, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_UNFINISHED),
         OUTSIDE(muslin_block_spec, segments, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_SEGMENTS),
@@ -512,6 +534,7 @@ END_TEST
 START_TEST(run_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_run_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_run_spec, length, 0, MUSLIN_LENGTH_MAX / 2, MUSLIN_ARG_LENGTH),
         OUTSIDE(muslin_run_spec, strip_length, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
         OUTSIDE(muslin_run_spec, strip_cut, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_CUT),
@@ -788,6 +811,13 @@ START_TEST(diagonal_joins_are_warned_of_where_there_are_joins)
     ck_assert_int_eq(border.strips, 1);
     ck_assert_int_eq(border.spare, 0);
     ck_assert_uint_eq(border.warnings, MUSLIN_WARN_NO_SLACK);
+    spec.usable_width = WHOLE_IN(88);
+    spec.allowance = WHOLE_IN(1) / 2;
+    border = border_of(&spec);
+    ck_assert_int_eq(border.cut_width, WHOLE_IN(4));
+    ck_assert_int_eq(border.strips, 2);
+    ck_assert_int_eq(border.spare, 0);
+    ck_assert_uint_eq(border.warnings, MUSLIN_WARN_NO_SLACK | MUSLIN_WARN_DIAGONAL_STRETCH);
 }
 END_TEST
 
@@ -810,6 +840,7 @@ END_TEST
 START_TEST(border_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_border_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_border_spec, unfinished_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
         OUTSIDE(muslin_border_spec, unfinished_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
         OUTSIDE(muslin_border_spec, finished_border, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BORDER_WIDTH),
@@ -903,6 +934,7 @@ static void add_settings(Suite *suite)
     tcase_add_test(tcase, setting_checks_its_structs);
     tcase_add_test(tcase, setting_refuses_what_lies_outside_its_ranges);
     tcase_add_test(tcase, only_square_blocks_are_turned_a_quarter);
+    tcase_add_test(tcase, a_block_within_the_tolerance_either_way_is_square_enough);
     tcase_add_test(tcase, a_side_ends_at_the_largest_size);
     tcase_add_test(tcase, two_segments_make_a_block_of_twelve_inches);
     tcase_add_test(tcase, every_small_block_is_what_joining_its_segments_gives);

@@ -93,7 +93,7 @@ static void agrees_with_its_parts(const struct muslin_stripquilt_spec *s, const 
                                                   s->take_up };
     const struct muslin_setting_spec top_spec = { (uint32_t)sizeof top_spec, 0, quilt->block_finished_width,
                                                   quilt->block_finished_height, s->columns, s->rows, s->allowance,
-                                                  s->take_up, s->turning, 0 };
+                                                  s->take_up, s->turning, 0, s->square_tolerance };
     const struct muslin_yield_spec yield_spec = { (uint32_t)sizeof yield_spec, s->flags, s->usable_length,
                                                   quilt->segment_cut, s->end_trim, s->resquare_loss,
                                                   s->resquare_every, s->fold_clear };
@@ -191,10 +191,15 @@ START_TEST(where_no_whole_tick_makes_the_block_square_the_plan_says_so)
     spec.segment_cut = 0;
     spec.segments_per_block = 7;
     spec.turning = MUSLIN_TURNING_NONE;
+    spec.square_tolerance = 4;
     struct muslin_problem problem = failing(&spec, MUSLIN_ERR_NOT_SQUARE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCK_WIDTH);
     ck_assert_int_eq(problem.value, 97536 - 5);
     ck_assert_int_eq(problem.limit, 97536);
+    spec.square_tolerance = 5;
+    ck_assert_int_eq(planned(&spec).segment_finished, 13933);
+    ck_assert_int_eq(planned(&spec).block_square, 0);
+    spec.square_tolerance = 0;
     spec.strip_cut = 4065;
     spec.strips_per_set = 1;
     ck_assert_int_eq(failing(&spec, MUSLIN_ERR_NOT_SQUARE).value, 0);
@@ -279,7 +284,7 @@ static muslin_status call_plan(const void *spec, void *out, struct muslin_proble
 }
 static const struct muslin_stripquilt_spec good_request = {
     (uint32_t)sizeof good_request, 0, 42, 6, 2, 3, 3, 0, IN(2, 1, 2), WHOLE_IN(42), IN(6, 1, 2), 2032, 0, IN(0, 1, 2),
-    0, 0, 0, MUSLIN_TURNING_QUARTER_ALTERNATE, MUSLIN_NESTING_TURN
+    0, 0, 0, MUSLIN_TURNING_QUARTER_ALTERNATE, MUSLIN_NESTING_TURN, 127
 };
 static const struct ruled plan = RULED(call_plan, good_request, muslin_stripquilt);
 
@@ -292,6 +297,7 @@ END_TEST
 START_TEST(plan_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_stripquilt_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_stripquilt_spec, strips, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_STRIPS),
         OUTSIDE(muslin_stripquilt_spec, strips_per_set, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_STRIPS_PER_SET),
         OUTSIDE(muslin_stripquilt_spec, segments_per_block, 1, 16, MUSLIN_ARG_SEGMENTS_PER_BLOCK),
@@ -307,6 +313,7 @@ START_TEST(plan_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_stripquilt_spec, resquare_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_RESQUARE_LOSS),
         OUTSIDE(muslin_stripquilt_spec, resquare_every, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_RESQUARE_EVERY),
         OUTSIDE(muslin_stripquilt_spec, fold_clear, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_FOLD_CLEAR),
+        OUTSIDE(muslin_stripquilt_spec, square_tolerance, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SQUARE_TOLERANCE),
         NOT_A_CHOICE(muslin_stripquilt_spec, turning, 3, MUSLIN_ARG_TURNING),
         NOT_A_CHOICE(muslin_stripquilt_spec, nesting, 2, MUSLIN_ARG_PRESSING),
         REFUSAL(muslin_stripquilt_spec, strip_cut, 4064, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_STRIP_CUT),
@@ -678,11 +685,24 @@ START_TEST(three_sets_paired_each_with_each_leave_one_pair_pressed_alike)
     read_deal(&deal, spec);
     ck_assert_int_eq(deal.quilt.segments_turned, 3);
     ck_assert_int_eq(fewest_turned(&deal), 3);
+    ck_assert_int_eq(deal.pressed[2], MUSLIN_PRESS_TO_TOP);
+    ck_assert_int_eq(deal.pressed[3], MUSLIN_PRESS_TO_BOTTOM);
+    ck_assert_int_eq(deal.group[0].turned, 2);
     ck_assert_uint_eq(deal.quilt.warnings, MUSLIN_WARN_NEST_CONFLICT | MUSLIN_WARN_SMALL_QUILT);
     spec.nesting = MUSLIN_NESTING_NAME;
     read_deal(&deal, spec);
     ck_assert_int_eq(deal.quilt.places_not_nesting, 3);
     ck_assert_int_eq(deal.quilt.segments_turned, 0);
+}
+END_TEST
+
+/* Four segments from one set of four ticks, and one block: everything there is to warn of at once. */
+START_TEST(one_warning_does_not_hide_another)
+{
+    struct muslin_stripquilt_spec spec = deal_of(4, 1, 4);
+    const uint32_t all = MUSLIN_WARN_NO_SLACK | MUSLIN_WARN_SMALL_QUILT | MUSLIN_WARN_SET_REPEATS |
+                         MUSLIN_WARN_NEST_CONFLICT;
+    ck_assert_uint_eq(planned(&spec).warnings, all);
 }
 END_TEST
 
@@ -1030,6 +1050,7 @@ static void add_nesting(Suite *suite)
     tcase_add_test(tcase, no_pressing_of_the_sets_of_a_small_deal_needs_fewer_segments_turned);
     tcase_add_test(tcase, no_pressing_of_pairs_leaves_fewer_joins_to_name);
     tcase_add_test(tcase, three_sets_paired_each_with_each_leave_one_pair_pressed_alike);
+    tcase_add_test(tcase, one_warning_does_not_hide_another);
     tcase_add_test(tcase, six_sets_in_pairs_nest_without_turning);
     tcase_add_test(tcase, no_pressing_of_a_larger_deal_needs_fewer_segments_turned);
     tcase_set_timeout(tcase, 60);

@@ -249,6 +249,7 @@ END_TEST
 START_TEST(yield_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_yield_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_yield_spec, usable_length, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
         OUTSIDE(muslin_yield_spec, segment_cut, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SEGMENT_CUT),
         OUTSIDE(muslin_yield_spec, end_trim, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_TRIM),
@@ -316,6 +317,12 @@ START_TEST(a_length_out_of_range_is_named_by_its_place)
         ck_assert_int_eq(problem.value, wrong[i]);
         ck_assert(shortest == 3 && index == 3 && warnings == 3);
     }
+    struct muslin_problem problem = PROBLEM;
+    muslin_len shortest = 3;
+    lengths[0] = -5;
+    ck_status(muslin_stripset_shortest(lengths, 3, &shortest, NULL, NULL, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.at, 0);
+    ck_assert_int_eq(problem.value, -5);
 }
 END_TEST
 
@@ -409,8 +416,8 @@ START_TEST(sets_that_give_nothing_are_enough_for_nothing)
 }
 END_TEST
 
-/* (2^31 - 1)^2 strips are a count, and as cloth 1 tick each the longest length but 2^32 - 2; 2 ticks each are too long.
- * The largest strips whose cloth still fits are found by division. */
+/* (2^31 - 1)^2 strips are a count, and of 1 tick each a length; of 2 ticks each they are too long. The longest length
+ * is 2^62 - 1 = (2^31 - 1) x 715827883 x 3. */
 START_TEST(cloth_beyond_the_longest_length_overflows)
 {
     struct muslin_need_spec spec = { (uint32_t)sizeof spec, 0, MUSLIN_COUNT_MAX, 1, MUSLIN_COUNT_MAX, 1, 1 };
@@ -423,7 +430,11 @@ START_TEST(cloth_beyond_the_longest_length_overflows)
     spec.strip_cut = 2;
     ck_status(muslin_stripset_need(&spec, &out, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.value, strips);
+    ck_assert_int_eq(problem.limit, MUSLIN_LENGTH_MAX / 2);
     ck_assert_int_eq(out.sets, 7);
+    spec.strips_per_set = 715827883;
+    spec.strip_cut = 3;
+    ck_assert_int_eq(need_of(&spec).cloth_length, MUSLIN_LENGTH_MAX);
     spec.strip_cut = MUSLIN_SIZE_MAX;
     spec.strips_per_set = 1;
     ck_assert_int_eq(need_of(&spec).cloth_length, MUSLIN_COUNT_MAX * MUSLIN_SIZE_MAX);
@@ -449,6 +460,7 @@ END_TEST
 START_TEST(need_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_need_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_need_spec, segments, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SEGMENTS),
         OUTSIDE(muslin_need_spec, segments_per_set, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SEGMENTS_PER_SET),
         OUTSIDE(muslin_need_spec, strips_per_set, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_STRIPS_PER_SET),
@@ -544,8 +556,9 @@ START_TEST(sets_that_give_nothing_make_no_top_of_any_number_of_strips)
 }
 END_TEST
 
-/* The largest counts: one top of M x M segments takes M sets of M segments; with one strip a set they are in hand, and
- * one more top needs as many again. With M strips a set and one segment a set it needs M^3 strips, beyond 2^62. */
+/* With M = 2^31 - 1, the largest count: one top of M x M segments takes M sets of M segments; with one strip a set
+ * they are in hand, and one more top needs as many again. With M strips a set and one segment a set it needs M^3
+ * strips, beyond 2^62. */
 START_TEST(strips_for_one_more_top_beyond_all_counting_overflow)
 {
     const int64_t m = MUSLIN_COUNT_MAX;
@@ -559,7 +572,16 @@ START_TEST(strips_for_one_more_top_beyond_all_counting_overflow)
     spec.segments_per_set = 1;
     ck_status(muslin_stripset_harvest(&spec, &out, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCKS);
+    ck_assert_int_eq(problem.value, m);
     ck_assert_int_eq(out.sets, 7);
+}
+END_TEST
+
+/* 2^62 - 1 = (2^31 - 1) x 715827883 x 3. */
+START_TEST(strips_for_one_more_top_may_be_the_longest_count)
+{
+    struct muslin_harvest_spec spec = { (uint32_t)sizeof spec, 0, 0, 3, 1, 715827883, MUSLIN_COUNT_MAX };
+    ck_assert_int_eq(harvest_of(&spec).strips_for_one_more, MUSLIN_LENGTH_MAX);
 }
 END_TEST
 
@@ -579,6 +601,7 @@ END_TEST
 START_TEST(harvest_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
+        REFUSAL(muslin_harvest_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_harvest_spec, strips, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_STRIPS),
         OUTSIDE(muslin_harvest_spec, strips_per_set, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_STRIPS_PER_SET),
         OUTSIDE(muslin_harvest_spec, segments_per_set, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SEGMENTS_PER_SET),
@@ -593,21 +616,21 @@ END_TEST
 
 #define PRINT(in_hand, per_set) { (uint32_t)sizeof(struct muslin_print_row), 0, (in_hand), (per_set), 77 }
 
-/* By counting: 20 dark strips at 4 a set make 5 sets, 11 light ones at 2 a set make 5 and leave 1; the red ones are not
- * used. */
+/* By counting: 6 blue strips at 1 a set make 6 sets, 20 dark ones at 4 a set make 5, 11 light ones at 2 a set make 5
+ * and leave 1; the red ones are not used. */
 START_TEST(the_scarcest_print_decides_how_many_sets_there_are)
 {
-    struct muslin_print_row rows[] = { PRINT(3, 0), PRINT(20, 4), PRINT(11, 2) };
+    struct muslin_print_row rows[] = { PRINT(3, 0), PRINT(6, 1), PRINT(20, 4), PRINT(11, 2) };
+    const int64_t left[] = { 3, 1, 0, 1 };
     int64_t sets = 0;
     size_t scarcest = 9;
-    ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 3, 0, &sets, &scarcest, NULL));
+    ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 4, 0, &sets, &scarcest, NULL));
     ck_assert_int_eq(sets, 5);
-    ck_assert_uint_eq(scarcest, 1);
-    ck_assert_int_eq(rows[0].left, 3);
-    ck_assert_int_eq(rows[1].left, 0);
-    ck_assert_int_eq(rows[2].left, 1);
-    ck_assert_int_eq(rows[2].in_hand, 11);
-    ck_assert_int_eq(rows[2].per_set, 2);
+    ck_assert_uint_eq(scarcest, 2);
+    for (size_t i = 0; i < COUNT_OF(left); i++)
+        ck_assert_int_eq(rows[i].left, left[i]);
+    ck_assert_int_eq(rows[3].in_hand, 11);
+    ck_assert_int_eq(rows[3].per_set, 2);
 }
 END_TEST
 
@@ -667,6 +690,17 @@ START_TEST(rows_lie_at_the_callers_stride_and_keep_their_own_size)
 }
 END_TEST
 
+START_TEST(the_largest_row_size_is_taken)
+{
+    union roomy roomy;
+    const struct muslin_print_row row = PRINT(9, 2);
+    int64_t sets = 0;
+    lay_out(&roomy, &row, (uint32_t)sizeof row);
+    ck_ok(muslin_stripset_prints((struct muslin_print_row *)(void *)&roomy, 4096, 1, 0, &sets, NULL, NULL));
+    ck_assert_int_eq(sets, 4);
+}
+END_TEST
+
 /* A call on rows that must fail, and leave them and its outputs alone. */
 static void prints_fail(struct muslin_print_row *rows, size_t row_size, size_t n, muslin_status status,
                         int32_t argument, int64_t at)
@@ -715,6 +749,11 @@ START_TEST(a_row_size_is_that_of_a_row)
     prints_fail(rows, 0, 3, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, 0);
     prints_fail(rows, 4097, 3, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, 0);
     prints_fail(rows, SIZE_MAX, 1, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, 0);
+    struct muslin_problem problem = PROBLEM;
+    int64_t sets = 0;
+    ck_status(muslin_stripset_prints(rows, SIZE_MAX, 3, 0, &sets, NULL, &problem), MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_int_eq(problem.value, 4097);
+    ck_assert_int_eq(problem.limit, 4096);
 }
 END_TEST
 
@@ -723,6 +762,11 @@ START_TEST(some_print_must_be_in_the_sets)
     struct muslin_print_row rows[] = { PRINT(20, 0), PRINT(11, 0), PRINT(5, 0) };
     prints_fail(rows, sizeof rows[0], 3, MUSLIN_ERR_RANGE, MUSLIN_ARG_PER_SET, 0);
     prints_fail(rows, sizeof rows[0], 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_PER_SET, 0);
+    struct muslin_problem problem = PROBLEM;
+    int64_t sets = 0;
+    ck_status(muslin_stripset_prints(rows, sizeof rows[0], 3, 0, &sets, NULL, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.value, 0);
+    ck_assert_int_eq(problem.limit, 1);
 }
 END_TEST
 
@@ -804,6 +848,7 @@ static void add_harvest(Suite *suite)
     tcase_add_test(tcase, every_small_harvest_is_what_sewing_top_after_top_gives);
     tcase_add_test(tcase, sets_that_give_nothing_make_no_top_of_any_number_of_strips);
     tcase_add_test(tcase, strips_for_one_more_top_beyond_all_counting_overflow);
+    tcase_add_test(tcase, strips_for_one_more_top_may_be_the_longest_count);
     tcase_add_test(tcase, harvest_checks_its_structs);
     tcase_add_test(tcase, harvest_refuses_what_lies_outside_its_ranges);
     suite_add_tcase(suite, tcase);
@@ -816,6 +861,7 @@ static void add_prints(Suite *suite)
     tcase_add_test(tcase, sets_wished_for_say_what_is_missing);
     tcase_add_test(tcase, the_largest_counts_of_prints_are_still_right);
     tcase_add_test(tcase, rows_lie_at_the_callers_stride_and_keep_their_own_size);
+    tcase_add_test(tcase, the_largest_row_size_is_taken);
     tcase_add_test(tcase, a_row_that_is_wrong_is_named_and_no_row_is_touched);
     tcase_add_test(tcase, a_row_size_is_that_of_a_row);
     tcase_add_test(tcase, some_print_must_be_in_the_sets);

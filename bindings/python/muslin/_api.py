@@ -461,6 +461,7 @@ class muslin_setting_spec(ctypes.Structure):
         ("take_up", ctypes.c_int64),
         ("turning", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("square_tolerance", ctypes.c_int64),
     ]
 
 
@@ -857,6 +858,7 @@ class muslin_stripquilt_spec(ctypes.Structure):
         ("fold_clear", ctypes.c_int64),
         ("turning", ctypes.c_int32),
         ("nesting", ctypes.c_int32),
+        ("square_tolerance", ctypes.c_int64),
     ]
 
 

@@ -84,7 +84,7 @@ def status_sentence(status: int) -> str:
 
 
 def argument_count() -> int:
-    """How many arguments this library can name.
+    """How many arguments this library can name, numbered 0 .. count - 1.
 
     muslin_argument_count() in muslin/base.h. Since 0.1.
     """
@@ -832,7 +832,8 @@ def stripset_prints(rows: Sequence[PrintRow], sets_wanted: int) -> StripsetPrint
 def setting_straight(spec: Optional[SettingSpec] = None, *, block_width: Optional[LengthLike] = None,
                      block_height: Optional[LengthLike] = None, columns: Optional[int] = None,
                      rows: Optional[int] = None, allowance: Optional[LengthLike] = None,
-                     take_up: Optional[LengthLike] = None, turning: Optional[Turning] = None) -> Setting:
+                     take_up: Optional[LengthLike] = None, turning: Optional[Turning] = None,
+                     square_tolerance: Optional[LengthLike] = None) -> Setting:
     """The size of a top of columns x rows blocks in a straight setting.
 
     Keywords: the members of SettingSpec, over those of spec.
@@ -840,7 +841,8 @@ def setting_straight(spec: Optional[SettingSpec] = None, *, block_width: Optiona
     muslin_setting_straight() in muslin/setting.h. Since 0.1.
     """
     wish = merged(SettingSpec, spec, block_width=block_width, block_height=block_height, columns=columns, rows=rows,
-                                     allowance=allowance, take_up=take_up, turning=turning)
+                                     allowance=allowance, take_up=take_up, turning=turning,
+                                     square_tolerance=square_tolerance)
     out_ = new(structs.muslin_setting)
     call_telling("muslin_setting_straight", ctypes.byref(wish), ctypes.byref(out_))
     return Setting._read(out_)
@@ -1110,7 +1112,8 @@ def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[i
                     take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
                     resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                     fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
-                    nesting: Optional[Nesting] = None, from_one_end: Optional[bool] = None) -> Stripquilt:
+                    nesting: Optional[Nesting] = None, square_tolerance: Optional[LengthLike] = None,
+                    from_one_end: Optional[bool] = None) -> Stripquilt:
     """Plans the quilt.
 
     Keywords: the members of StripquiltSpec, over those of spec.
@@ -1123,7 +1126,7 @@ def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[i
                                         allowance=allowance, take_up=take_up, end_trim=end_trim,
                                         resquare_loss=resquare_loss, resquare_every=resquare_every,
                                         fold_clear=fold_clear, turning=turning, nesting=nesting,
-                                        from_one_end=from_one_end)
+                                        square_tolerance=square_tolerance, from_one_end=from_one_end)
     out_ = new(structs.muslin_stripquilt)
     call_telling("muslin_stripquilt_plan", ctypes.byref(wish), ctypes.byref(out_))
     return Stripquilt._read(out_)
@@ -1137,7 +1140,8 @@ def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional
                       take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
                       resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                       fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
-                      nesting: Optional[Nesting] = None, from_one_end: Optional[bool] = None) -> List[BlockGroup]:
+                      nesting: Optional[Nesting] = None, square_tolerance: Optional[LengthLike] = None,
+                      from_one_end: Optional[bool] = None) -> List[BlockGroup]:
     """Which stacks meet in which blocks, as dealt (ask-then-fill): one row for each run of blocks that take from the
     same stacks, in order, never more rows than sets.
 
@@ -1151,7 +1155,7 @@ def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional
                                         allowance=allowance, take_up=take_up, end_trim=end_trim,
                                         resquare_loss=resquare_loss, resquare_every=resquare_every,
                                         fold_clear=fold_clear, turning=turning, nesting=nesting,
-                                        from_one_end=from_one_end)
+                                        square_tolerance=square_tolerance, from_one_end=from_one_end)
     return asked("muslin_stripquilt_groups", structs.muslin_block_group, BlockGroup._read, ctypes.byref(wish))
 
 
@@ -1163,7 +1167,8 @@ def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, stri
                         take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
                         resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                         fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
-                        nesting: Optional[Nesting] = None, from_one_end: Optional[bool] = None) -> StripquiltPressing:
+                        nesting: Optional[Nesting] = None, square_tolerance: Optional[LengthLike] = None,
+                        from_one_end: Optional[bool] = None) -> StripquiltPressing:
     """Which way to press all seams of set `set` (from 1), and how many segments its stack gives.
 
     Keywords: the members of StripquiltSpec, over those of spec.
@@ -1176,7 +1181,7 @@ def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, stri
                                         allowance=allowance, take_up=take_up, end_trim=end_trim,
                                         resquare_loss=resquare_loss, resquare_every=resquare_every,
                                         fold_clear=fold_clear, turning=turning, nesting=nesting,
-                                        from_one_end=from_one_end)
+                                        square_tolerance=square_tolerance, from_one_end=from_one_end)
     pressing_ = ctypes.c_int32()
     segments_ = ctypes.c_int64()
     call_telling("muslin_stripquilt_pressing", ctypes.byref(wish), whole(set, "set"), ctypes.byref(pressing_),

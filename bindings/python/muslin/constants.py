@@ -168,7 +168,8 @@ class Argument(Choice):
     PER_SET = 92
     IN_HAND = 93
     STOCK_KIND = 94
-    SETS = 95
+    SQUARE_TOLERANCE = 95
+    SETS = 96
 
     @property
     def words(self) -> str:

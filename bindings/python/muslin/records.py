@@ -810,6 +810,7 @@ class SettingSpec(Spec):
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
     turning: enum muslin_turning (initially Turning.NONE)
+    square_tolerance: a block is square enough for a quarter turn when its sides differ by no more (initially 1/64 in)
     """
 
     _kind = structs.muslin_setting_spec
@@ -822,6 +823,7 @@ class SettingSpec(Spec):
     allowance: Optional[LengthLike] = None
     take_up: Optional[LengthLike] = None
     turning: Optional[Turning] = None
+    square_tolerance: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "block_width", self.block_width)
@@ -831,6 +833,7 @@ class SettingSpec(Spec):
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
         put(struct, "turning", self.turning)
+        put_length(struct, "square_tolerance", self.square_tolerance)
 
 
 @dataclass(frozen=True)
@@ -1597,6 +1600,7 @@ class StripquiltSpec(Spec):
     fold_clear: (initially 0)
     turning: enum muslin_turning (initially Turning.QUARTER_ALTERNATE)
     nesting: enum muslin_nesting (initially Nesting.TURN)
+    square_tolerance: as in muslin_setting_spec; also for segment_cut 0 (initially 1/64 in)
     from_one_end: the flag MUSLIN_YIELD_FROM_ONE_END (initially False)
     """
 
@@ -1620,6 +1624,7 @@ class StripquiltSpec(Spec):
     fold_clear: Optional[LengthLike] = None
     turning: Optional[Turning] = None
     nesting: Optional[Nesting] = None
+    square_tolerance: Optional[LengthLike] = None
     from_one_end: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
@@ -1640,6 +1645,7 @@ class StripquiltSpec(Spec):
         put_length(struct, "fold_clear", self.fold_clear)
         put(struct, "turning", self.turning)
         put(struct, "nesting", self.nesting)
+        put_length(struct, "square_tolerance", self.square_tolerance)
         struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
 
 
@@ -1685,7 +1691,7 @@ class Stripquilt:
     groups: rows of muslin_stripquilt_groups
     segments_turned: end for end, in all blocks (MUSLIN_NESTING_TURN), else 0
     places_not_nesting: joins inside all blocks that do not nest (MUSLIN_NESTING_NAME), else 0
-    block_square: 1 when a block is square
+    block_square: 1 when a block is square to the tick
     warnings: MUSLIN_WARN_NO_SLACK, _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT
     """
 

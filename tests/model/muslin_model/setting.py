@@ -15,7 +15,9 @@ def straight(spec):
     wants.some_count(spec.columns, spec.rows)
     wants.seam(spec.allowance, spec.take_up)
     wants.choice(spec.turning, TURNING_NONE, TURNING_HALF)
-    wants.that(spec.turning != TURNING_QUARTER or spec.block_width == spec.block_height, "ERR_NOT_SQUARE")
+    wants.size(spec.square_tolerance)
+    off = abs(spec.block_width - spec.block_height)
+    wants.that(spec.turning != TURNING_QUARTER or off <= spec.square_tolerance, "ERR_NOT_SQUARE")
     width, length = spec.block_width * spec.columns, spec.block_height * spec.rows
     seams = 2 * spec.allowance + spec.take_up
     wants.size(width, length)

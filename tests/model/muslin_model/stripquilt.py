@@ -22,7 +22,7 @@ def square_cut(spec, set_unfinished, seams):
     if spec.segments_per_block < 1:
         raise Refused("ERR_RANGE")
     total = set_unfinished + (spec.segments_per_block - 1) * seams
-    if total % spec.segments_per_block:
+    if total % spec.segments_per_block > spec.square_tolerance:
         raise Refused("ERR_NOT_SQUARE")
     return total // spec.segments_per_block
 
@@ -37,7 +37,8 @@ def parts_of(spec, one_end, wants):
                                     segments=spec.segments_per_block, allowance=spec.allowance, take_up=spec.take_up))
         top = setting.straight(Parts(block_width=block["finished_width"], block_height=block["finished_height"],
                                      columns=spec.columns, rows=spec.rows, allowance=spec.allowance,
-                                     take_up=spec.take_up, turning=spec.turning))
+                                     take_up=spec.take_up, turning=spec.turning,
+                                     square_tolerance=spec.square_tolerance))
         one_set = stripset.yield_of(Parts(usable_length=spec.usable_length, segment_cut=cut, end_trim=spec.end_trim,
                                           resquare_loss=spec.resquare_loss, resquare_every=spec.resquare_every,
                                           fold_clear=spec.fold_clear), one_end)
@@ -54,6 +55,7 @@ def plan(spec, one_end):
     wants.some_size(spec.strip_cut)
     wants.size(spec.usable_length, spec.segment_cut, spec.end_trim, spec.resquare_loss, spec.fold_clear)
     wants.seam(spec.allowance, spec.take_up)
+    wants.size(spec.square_tolerance)
     wants.choice(spec.turning, setting.TURNING_NONE, setting.TURNING_HALF)
     wants.choice(spec.nesting, NESTING_TURN, NESTING_NAME)
     wants.that(not (one_end and spec.fold_clear), "ERR_RANGE")
