@@ -15,7 +15,7 @@ from questions import agree, as_object, choices, counts, few, mostly, requests, 
 def test_a_straight_setting(spec, shape):
     if shape < 3:
         off = spec["square_tolerance"] + shape - 1
-        spec["block_height"] = spec["block_width"] + (off if spec["block_width"] % 2 else -off)
+        spec["block_height"] = abs(spec["block_width"] + (off if spec["block_width"] % 2 else -off)) % 2**62
     agree(lambda: ask("setting_straight", spec), lambda: model.straight(as_object(spec)))
 
 
