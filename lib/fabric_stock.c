@@ -87,37 +87,6 @@ muslin_status muslin_stock_strips_of(const struct muslin_stock_spec *stock, musl
 
 /* ---- fabrics that meet ----------------------------------------------------------------------------------------- */
 
-static void want_row_size(struct msl_check *check, size_t row_size)
-{
-    const int64_t least = (int64_t)sizeof(struct muslin_stock_spec);
-    const int64_t most = MSL_STRUCT_SIZE_MAX;
-    if (row_size > MSL_STRUCT_SIZE_MAX)
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, most + 1, most);
-    else if ((int64_t)row_size < least)
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, (int64_t)row_size, least);
-}
-
-/* A stride may leave a row's own size anywhere, so it is read byte by byte. */
-static uint32_t own_size(const unsigned char *row)
-{
-    uint32_t size = 0;
-    for (size_t i = 0; i < sizeof size; i++)
-        ((unsigned char *)&size)[i] = row[i];
-    return size;
-}
-
-/* Reads row i; check->at names it for as long as it is looked at. */
-static void read_stock_row(struct msl_check *check, struct muslin_stock_spec *stock, const void *rows,
-                           size_t row_size, size_t i)
-{
-    const unsigned char *row = (const unsigned char *)rows + i * row_size;
-    check->at = (int64_t)i;
-    if (own_size(row) > row_size)
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROWS, own_size(row), (int64_t)row_size);
-    else
-        read_stock(check, MUSLIN_ARG_ROWS, stock, row);
-}
-
 static int is_small_precut(const struct muslin_stock_spec *stock)
 {
     return stock->kind == MUSLIN_STOCK_STRIP || stock->kind == MUSLIN_STOCK_SQUARE;
@@ -142,7 +111,7 @@ static uint32_t check_rows(struct msl_check *check, const void *rows, size_t row
     struct muslin_stock_spec stock = { 0 };
     uint32_t warnings = 0;
     for (size_t i = 0; i < n; i++) {
-        read_stock_row(check, &stock, rows, row_size, i);
+        read_stock(check, MUSLIN_ARG_ROWS, &stock, msl_row_to_read(check, rows, row_size, i));
         if (check->status != MUSLIN_OK)
             return 0;
         if (i == 0)
@@ -159,7 +128,7 @@ muslin_status muslin_stock_check(const struct muslin_stock_spec *rows, size_t ro
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, warnings);
     if (n != 0) {
         msl_want_pointer(&check, MUSLIN_ARG_ROWS, rows);
-        want_row_size(&check, row_size);
+        msl_want_row_size(&check, row_size, (uint32_t)sizeof(struct muslin_stock_spec));
     }
     if (check.status != MUSLIN_OK)
         return check.status;

@@ -204,6 +204,30 @@ static void buy(const struct muslin_backing_spec *spec, const struct panels *pan
     row->other_rounding = each ? on_total : per_panel;
 }
 
+/* What is bought beyond the need lets each strip of an insert be this much wider, in whole repeats. */
+static muslin_len insert_wider_by(const struct muslin_backing_spec *spec, const struct panels *panels,
+                                  const struct muslin_backing *row)
+{
+    muslin_len strips = panels->strips * whole_repeats(spec, panels->strip_cut);
+    muslin_len spare = row->bought - row->cloth_with_repeat;
+    if ((spec->flags & MUSLIN_BACKING_ROUND_PANELS) != 0)
+        spare = msl_up_to_step(strips, spec->step) - strips;
+    muslin_len each = (strips + spare) / panels->strips;
+    return each - (spec->repeat == 0 ? 0 : each % spec->repeat) - panels->strip_cut;
+}
+
+/* Cloth narrower by d keeps its panels and strips down to least_usable; an insert grows by d meanwhile. */
+static void find_slack(const struct muslin_backing_spec *spec, const struct bed *bed, const struct panels *panels,
+                       struct muslin_backing *row)
+{
+    row->narrower_by = bed->usable - panels->least_usable;
+    if (panels->strips > 0) {
+        muslin_len wider = insert_wider_by(spec, panels, row);
+        row->narrower_by = wider < row->narrower_by ? wider : row->narrower_by;
+    }
+    row->warnings = row->narrower_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
+}
+
 static struct bed bed_for(const struct msl_backing *backing, int32_t turned)
 {
     muslin_len along = turned ? backing->needed_width : backing->needed_length;
@@ -227,9 +251,7 @@ static void describe(const struct msl_backing *backing, const struct bed *bed, c
     row->seams = panels->seams;
     row->joined_width = row->turned ? bed->panel_length : panels->joined;
     row->joined_length = row->turned ? panels->joined : bed->panel_length;
-    row->narrower_by = bed->usable - panels->least_usable;
     row->strip_cut = panels->strip_cut;
-    row->warnings = row->narrower_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
 }
 
 void msl_backing_lay(const struct msl_backing *backing, int32_t layout, struct muslin_backing *row)
@@ -246,6 +268,7 @@ void msl_backing_lay(const struct msl_backing *backing, int32_t layout, struct m
         return;
     describe(backing, &bed, &panels, row);
     buy(&backing->spec, &panels, row);
+    find_slack(&backing->spec, &bed, &panels, row);
 }
 
 /* ---- all of them ----------------------------------------------------------------------------------------------- */

@@ -64,6 +64,15 @@ void msl_write_struct(void *out, const void *from, uint32_t known);
 /* Writes a spec's initial values: the first `size` bytes of *from, which has `known`. */
 muslin_status msl_init_struct(void *spec, uint32_t size, const void *from, uint32_t known, uint32_t least);
 
+/* ---- rows to read ---------------------------------------------------------------------------------------------- */
+
+/* least <= row_size <= 4096, else MUSLIN_ERR_STRUCT_SIZE. */
+void msl_want_row_size(struct msl_check *check, size_t row_size, uint32_t least);
+
+/* The caller's row `index`, for msl_read_struct; check->at names it from now on. A row whose own size reaches into the
+ * next one is MUSLIN_ERR_STRUCT_SIZE. */
+const void *msl_row_to_read(struct msl_check *check, const void *rows, size_t row_size, size_t index);
+
 /* ---- ask-then-fill rows ---------------------------------------------------------------------------------------- */
 
 /* Checks (rows, row_size, capacity, count) when `needed` rows are to be written: sets *count; returns 1 when rows are

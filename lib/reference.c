@@ -28,6 +28,7 @@
 #define BATTING(X) \
     X(craft, basics, "craft", INCHES(34), INCHES(45), 0) \
     X(crib, two_charts, "crib", INCHES(45), INCHES(60), 0) \
+    X(throw_size, memory, "throw", INCHES(60), INCHES(60), 0) \
     X(twin, memory, "twin", INCHES(72), INCHES(90), 0) \
     X(full, two_charts, "full", INCHES(81), INCHES(96), 0) \
     X(queen, memory, "queen", INCHES(90), INCHES(108), 0) \

@@ -363,5 +363,7 @@ struct muslin_block_group msl_deal_group(const struct msl_deal *deal, int64_t fi
     group.segments = (int32_t)deal->per_block;
     group.turned = nesting == MUSLIN_NESTING_TURN ? wrong : 0;
     group.not_nesting = nesting == MUSLIN_NESTING_NAME ? clashing_joins(wrong, deal->per_block) : 0;
+    int32_t to_bottom = msl_deal_pressing(deal, group.sets[0] - 1) != msl_deal_pressing(deal, 0);
+    group.first_pressing = to_bottom != (int32_t)(group.turned & 1) ? MUSLIN_PRESS_TO_BOTTOM : MUSLIN_PRESS_TO_TOP;
     return group;
 }

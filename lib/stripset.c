@@ -298,42 +298,12 @@ struct prints {
     size_t n;
 };
 
-static unsigned char *row_at(const struct prints *prints, size_t index)
-{
-    return (unsigned char *)prints->rows + index * prints->row_size;
-}
-
-/* A stride may leave a row's own size anywhere, so it is read byte by byte. */
-static uint32_t own_size(const unsigned char *row)
-{
-    uint32_t size = 0;
-    for (size_t i = 0; i < sizeof size; i++)
-        ((unsigned char *)&size)[i] = row[i];
-    return size;
-}
-
-/* A row may not reach into the next one; check->at names it for as long as it is looked at. */
 static struct muslin_print_row read_print(struct msl_check *check, const struct prints *prints, size_t index)
 {
     struct muslin_print_row row = { 0 };
-    const unsigned char *theirs = row_at(prints, index);
-    check->at = (int64_t)index;
-    if (own_size(theirs) > prints->row_size)
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROWS, own_size(theirs), (int64_t)prints->row_size);
-    else
-        msl_read_struct(check, MUSLIN_ARG_ROWS, &row, (uint32_t)sizeof row, (uint32_t)sizeof row, 0, theirs);
+    msl_read_struct(check, MUSLIN_ARG_ROWS, &row, (uint32_t)sizeof row, (uint32_t)sizeof row, 0,
+                    msl_row_to_read(check, prints->rows, prints->row_size, index));
     return row;
-}
-
-static void want_rows(struct msl_check *check, const struct prints *prints)
-{
-    const int64_t least = (int64_t)sizeof(struct muslin_print_row);
-    const int64_t most = MSL_STRUCT_SIZE_MAX;
-    msl_want_pointer(check, MUSLIN_ARG_ROWS, prints->rows);
-    if (prints->row_size > MSL_STRUCT_SIZE_MAX)
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, most + 1, most);
-    else if ((int64_t)prints->row_size < least)
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, (int64_t)prints->row_size, least);
 }
 
 /* The print that allows the fewest sets; `sets` stays above every count while no row needs a strip. */
@@ -364,7 +334,7 @@ static void write_left(struct msl_check *check, const struct prints *prints, int
     for (size_t i = 0; i < prints->n; i++) {
         struct muslin_print_row row = read_print(check, prints, i);
         row.left = row.in_hand - sets * row.per_set;
-        msl_write_struct(row_at(prints, i), &row, (uint32_t)sizeof row);
+        msl_write_struct((unsigned char *)prints->rows + i * prints->row_size, &row, (uint32_t)sizeof row);
     }
 }
 
@@ -374,8 +344,10 @@ muslin_status muslin_stripset_prints(struct muslin_print_row *rows, size_t row_s
     struct msl_check check = msl_check_start(problem);
     const struct prints prints = { rows, row_size, n };
     struct scarcest found = { MUSLIN_COUNT_MAX + 1, 0 };
-    if (n > 0)
-        want_rows(&check, &prints);
+    if (n > 0) {
+        msl_want_pointer(&check, MUSLIN_ARG_ROWS, rows);
+        msl_want_row_size(&check, row_size, (uint32_t)sizeof *rows);
+    }
     msl_want_count(&check, MUSLIN_ARG_SETS, sets_wanted);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, sets);
     find_scarcest(&check, &prints, &found);

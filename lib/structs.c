@@ -100,18 +100,34 @@ muslin_status msl_init_struct(void *spec, uint32_t size, const void *from, uint3
     return MUSLIN_OK;
 }
 
+void msl_want_row_size(struct msl_check *check, size_t row_size, uint32_t least)
+{
+    if (row_size > MSL_STRUCT_SIZE_MAX)
+        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, MSL_STRUCT_SIZE_MAX + 1, MSL_STRUCT_SIZE_MAX);
+    else if (row_size < least)
+        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, (int64_t)row_size, least);
+}
+
+const void *msl_row_to_read(struct msl_check *check, const void *rows, size_t row_size, size_t index)
+{
+    const unsigned char *row = (const unsigned char *)rows + index * row_size;
+    uint32_t size = read_u32(row + SIZE_AT);
+    check->at = (int64_t)index;
+    if (size > row_size)
+        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROWS, size, (int64_t)row_size);
+    return row;
+}
+
 int msl_rows_wanted(struct msl_check *check, void *rows, size_t row_size, uint32_t least, size_t capacity,
                     size_t *count, size_t needed)
 {
     msl_want_pointer(check, MUSLIN_ARG_OUTPUT, count);
     if (check->status != MUSLIN_OK)
         return 0;
-    if (capacity != 0 && row_size > MSL_STRUCT_SIZE_MAX)
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, MSL_STRUCT_SIZE_MAX + 1, MSL_STRUCT_SIZE_MAX);
-    if (capacity != 0 && row_size < least)
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, (int64_t)row_size, least);
-    if (capacity != 0)
+    if (capacity != 0) {
+        msl_want_row_size(check, row_size, least);
         msl_want_pointer(check, MUSLIN_ARG_ROWS, rows);
+    }
     if (check->status != MUSLIN_OK)
         return 0;
     *count = needed;

@@ -91,12 +91,38 @@ void put_least(json_t *answer, const struct desk *desk, const char *name, muslin
     put_rounded(answer, desk, name, value, MUSLIN_ROUND_UP);
 }
 
+static bool in_inches(const struct desk *desk)
+{
+    return desk->common.units == UNITS_INCH || desk->common.units == UNITS_INCH_DECIMAL;
+}
+
+/* As text in whole eighths of an inch, or in steps of 5 mm: nearer than that nobody measures cloth. What is less than a
+ * step is said as it is. */
+static struct length_text write_measured(const struct desk *desk, muslin_len value, int32_t direction)
+{
+    struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded rounded = { .size = sizeof rounded };
+    spec.grid = in_inches(desk) ? MUSLIN_TICKS_PER_INCH / 8 : 5 * MUSLIN_TICKS_PER_MM;
+    spec.direction = direction;
+    struct length_text exact = write_length(desk, value, direction);
+    if (muslin_length_snap(value, &spec, &rounded) != MUSLIN_OK || rounded.value == 0 || rounded.value == value)
+        return exact;
+    struct length_text text = write_length(desk, rounded.value, direction);
+    text.exact = 0;
+    return text;
+}
+
+void put_spare(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    struct length_text text = write_measured(desk, value, MUSLIN_ROUND_DOWN);
+    json_object_set_new(answer, name, length_as_json(value, &text));
+}
+
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    struct length_text plain = write_length(desk, value, MUSLIN_ROUND_UP);
+    struct length_text plain = write_measured(desk, value, MUSLIN_ROUND_UP);
     struct length_text yards = { .exact = 0 };
-    bool inches = desk->common.units == UNITS_INCH || desk->common.units == UNITS_INCH_DECIMAL;
-    for (size_t i = 0; i < 2 && inches && value != 0 && !yards.exact; i++)
+    for (size_t i = 0; i < 2 && in_inches(desk) && value != 0 && !yards.exact; i++)
         write_in_style(desk, value, &in_yards[i], MUSLIN_ROUND_UP, &yards);
     if (yards.exact) {
         size_t used = strlen(yards.text);

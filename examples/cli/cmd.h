@@ -18,6 +18,9 @@ extern const struct command length_command, table_command;
 /* What rounding changed: "rounded_by", left out when it is less than a tick. */
 void put_rounding(json_t *answer, const struct desk *desk, const struct muslin_rounded *rounded);
 
+/* Print adds 1/2 to 6 in to a mitred piece for handling. */
+#define MITRE_EXTRA_USUAL (2 * MUSLIN_TICKS_PER_INCH)
+
 /* A border as people write it: "4 in", "4 in mitred", "6 cm cornerstones lengthwise diagonal". Sets width, style,
  * join and flags of the spec. */
 bool read_border(struct desk *desk, const char *text, struct muslin_border_spec *spec);

@@ -41,16 +41,21 @@ bool put_binding(json_t *answer, struct desk *desk, const struct muslin_binding_
 {
     if (!worked(desk, muslin_binding_plan(spec, binding, &desk->problem)))
         return false;
+    if (spec->perimeter == 0) {
+        put_length(answer, desk, "quilt_finished_width", spec->quilt_width);
+        put_length(answer, desk, "quilt_finished_length", spec->quilt_length);
+    }
     put_length(answer, desk, "strip_cut_width", spec->binding_cut);
     put_length(answer, desk, "finished_perimeter", binding->perimeter);
+    put_length(answer, desk, "for_the_ends", spec->extra);
     put_length(answer, desk, "length_wanted", binding->length);
     put_count(answer, "strips", binding->strips);
     put_count(answer, "joins", binding->joins);
     put_text(answer, "join", word_of(join_words, spec->join));
     put_length(answer, desk, "loss_per_join", binding->loss_per_join);
     put_length(answer, desk, "joined_length", binding->joined);
-    put_slack(answer, desk, "spare", binding->spare);
-    put_slack(answer, desk, "strips_may_be_shorter_by", binding->narrower_by);
+    put_spare(answer, desk, "spare", binding->spare);
+    put_spare(answer, desk, "strips_may_be_shorter_by", binding->narrower_by);
     put_cloth(answer, desk, "cloth_length", binding->cloth_length);
     put_cloth(answer, desk, "bought", binding->bought);
     return true;
@@ -208,6 +213,11 @@ static json_t *answer_bias(const void *request, struct desk *desk)
     json_t *answer = json_object();
     put_text(answer, "way", word_of(bias_words, wanted->way));
     put_length(answer, desk, "strip_cut", spec.strip_cut);
+    put_length(answer, desk, "seam_allowance", spec.allowance);
+    if (wanted->way != BIAS_SQUARE)
+        put_length(answer, desk, "cloth_width", spec.width);
+    if (wanted->way == BIAS_TUBE)
+        put_length(answer, desk, "cloth_length", spec.length);
     put_count(answer, wanted->way == BIAS_STRIPS ? "strips" : "rounds", bias.rounds);
     put_count(answer, "joins", bias.joins);
     put_slack(answer, desk, "bias_length", bias.length);
@@ -251,7 +261,8 @@ const struct command bias_command = {
     .options = bias_options,
     .request_size = sizeof(struct bias_request),
     .start = start_bias,
-    .answer = answer_bias
+    .answer = answer_bias,
+    .show = show_bias
 };
 
 /* ---- batting ---------------------------------------------------------------------------------------------------- */
@@ -386,7 +397,7 @@ static void put_layout(json_t *answer, const struct desk *desk, const struct mus
     put_cloth(answer, desk, "cloth_length", row->cloth_length);
     put_cloth(answer, desk, "bought", row->bought);
     put_cloth(answer, desk, "bought_by_the_other_rounding", row->other_rounding);
-    put_slack(answer, desk, "cloth_may_be_narrower_by", row->narrower_by);
+    put_spare(answer, desk, "cloth_may_be_narrower_by", row->narrower_by);
 }
 
 static void put_panel(json_t *answer, const struct desk *desk, const struct muslin_panel *panel)
@@ -437,14 +448,21 @@ bool put_backing(json_t *answer, struct desk *desk, const struct muslin_backing_
 {
     struct muslin_backing rows[LAYOUTS_MAX];
     size_t count = 0;
+    muslin_len usable = 0;
+    muslin_len narrowest = 0;
     if (!worked(desk, muslin_backing_layouts(spec, rows, sizeof rows[0], LAYOUTS_MAX, &count, &desk->problem)))
         return false;
     const struct muslin_backing *row = choose_layout(desk, rows, count, layout);
     if (row == NULL)
         return false;
     *chosen = *row;
+    if (!worked(desk, muslin_fabric_usable_width(spec->fabric_width, spec->selvage, 0, &usable, &desk->problem)) ||
+        !worked(desk, muslin_length_subtract(spec->fabric_width, row->narrower_by, &narrowest)))
+        return false;
     put_length(answer, desk, "cloth_width", spec->fabric_width);
     put_length(answer, desk, "selvage", spec->selvage);
+    put_length(answer, desk, "cloth_usable_width", usable);
+    put_least(answer, desk, "cloth_must_be_at_least", narrowest);
     put_length(answer, desk, "seam_allowance", spec->seam);
     put_least(answer, desk, "cut_width_needed", row->needed_width);
     put_least(answer, desk, "cut_length_needed", row->needed_length);
@@ -542,6 +560,10 @@ static json_t *answer_sleeve(const void *request, struct desk *desk)
     put_count(answer, "sleeves", hanging.sleeves);
     if (hanging.sleeves > 0) {
         put_length(answer, desk, "sleeve_finished_length", hanging.sleeve_finished);
+        put_length(answer, desk, "sleeve_finished_depth", wanted->hanging.drop);
+        put_length(answer, desk, "ease_in_the_front", wanted->hanging.ease);
+        put_length(answer, desk, "hem_at_each_end", wanted->hanging.hem);
+        put_length(answer, desk, "seam_allowance", wanted->hanging.allowance);
         put_length(answer, desk, "sleeve_cut_length", hanging.sleeve_cut_length);
         put_length(answer, desk, "sleeve_cut_width", hanging.sleeve_cut_width);
     }

@@ -1,6 +1,9 @@
 /* cmd_plan.c - plan: a whole strip quilt from a bundle of strips.
  *
  * SPDX-License-Identifier: MIT */
+#include <stdio.h>
+#include <stdlib.h>
+
 #include "answer.h"
 #include "cmd.h"
 #include "plan.h"
@@ -16,6 +19,7 @@ static void start_plan(void *request)
     wanted->strips_care = MUSLIN_CARE_UNWASHED;
     wanted->cloth_care = MUSLIN_CARE_UNWASHED;
     wanted->border = (struct muslin_border_spec)MUSLIN_BORDER_SPEC_INIT;
+    wanted->border.mitre_extra = MITRE_EXTRA_USUAL;
     wanted->batting = (struct muslin_batting_spec)MUSLIN_BATTING_SPEC_INIT;
     wanted->backing = (struct muslin_backing_spec)MUSLIN_BACKING_SPEC_INIT;
     wanted->binding = (struct muslin_binding_spec)MUSLIN_BINDING_SPEC_INIT;
@@ -79,6 +83,8 @@ static void put_assumed(json_t *answer, const struct desk *desk, const struct pl
     put_length(assumed, desk, "strip_cut", spec->strip_cut);
     put_text(assumed, "strip_edge", word_of(edge_words, wanted->edge));
     put_text(assumed, "line_up", word_of(align_words, wanted->align));
+    put_text(assumed, "strips_care", word_of(care_words, wanted->strips_care));
+    put_text(assumed, "cloth_care", word_of(care_words, wanted->cloth_care));
     put_length(assumed, desk, "usable_length", spec->usable_length);
     put_length(assumed, desk, "seam_allowance", spec->allowance);
     put_length(assumed, desk, "take_up_per_seam", spec->take_up);
@@ -90,6 +96,7 @@ static void put_assumed(json_t *answer, const struct desk *desk, const struct pl
     put_slack(assumed, desk, "cloth_usable_width", wanted->border.usable_width);
     put_share(assumed, desk, "shrinkage", wanted->purchase.shrinkage);
     put_share(assumed, desk, "extra_share", wanted->purchase.extra_share);
+    put_length(assumed, desk, "extra", wanted->purchase.extra);
     put_cloth(assumed, desk, "purchase_step", wanted->purchase.step);
 }
 
@@ -133,7 +140,7 @@ static bool put_sets(json_t *answer, struct desk *desk, struct plan *plan)
     return put_pressing(sets, desk, plan);
 }
 
-/* A slip small enough to overlook at the machine: 1/32 in, or 1 mm for people who measure so. */
+/* A needle that is off by so little is easily overlooked: 1/32 in, or 1 mm for people who measure so. */
 static muslin_len small_slip(const struct desk *desk)
 {
     bool metric = desk->common.units == UNITS_CM || desk->common.units == UNITS_MM;
@@ -145,21 +152,44 @@ static bool put_check(json_t *answer, struct desk *desk, const struct plan *plan
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
     struct muslin_row trio = { .size = sizeof trio };
     muslin_len slip = small_slip(desk);
+    muslin_len per_seam = 0;
     muslin_len slips = 0;
     seam.allowance = plan->spec.allowance;
     seam.take_up = plan->spec.take_up;
     if (!worked(desk, muslin_seam_row_equal(plan->spec.strip_cut, 3, &seam, &trio, &desk->problem)))
         return false;
+    if (!worked(desk, muslin_length_multiply(slip, 2, &per_seam))) /* a seam has two allowances */
+        return false;
     if (plan->seams_per_set > 0 &&
-        !worked(desk, muslin_seam_error_total(slip, plan->seams_per_set, &slips, &desk->problem)))
+        !worked(desk, muslin_seam_error_total(per_seam, plan->seams_per_set, &slips, &desk->problem)))
         return false;
     json_t *check = put_object(answer, "check");
     put_length(check, desk, "trio_unfinished_width", trio.unfinished);
     put_length(check, desk, "trio_centre_finished_width", plan->quilt.strip_finished);
     put_length(check, desk, "set_unfinished_width", plan->quilt.set_unfinished);
-    put_length(check, desk, "error_per_seam", slip);
+    put_length(check, desk, "needle_off_by", slip);
+    put_length(check, desk, "error_per_seam", per_seam);
     put_length(check, desk, "error_of_a_set", slips);
     return true;
+}
+
+/* Cuts beyond this many stretches between squarings are not listed one by one. */
+#define STRETCHES_MAX 6
+
+/* From one end: so many cuts, then the edge is squared again, and so on. Empty when that is never needed. */
+static void put_cuts_between_squarings(json_t *segments, const struct plan *plan)
+{
+    int64_t every = plan->spec.resquare_every;
+    int64_t left = plan->quilt.segments_per_end;
+    json_t *cuts = put_list(segments, "cuts_between_squarings");
+    if (plan->quilt.resquarings == 0 || plan->spec.resquare_loss == 0)
+        return;
+    for (; left > every && json_array_size(cuts) < STRETCHES_MAX; left -= every)
+        json_array_append_new(cuts, json_integer(every));
+    if (json_array_size(cuts) < STRETCHES_MAX)
+        json_array_append_new(cuts, json_integer(left));
+    else
+        json_array_clear(cuts);
 }
 
 static void put_segments(json_t *answer, const struct desk *desk, const struct plan *plan)
@@ -171,6 +201,7 @@ static void put_segments(json_t *answer, const struct desk *desk, const struct p
     put_count(segments, "from_each_set", quilt->segments_per_set);
     put_count(segments, "from_each_end", quilt->segments_per_end);
     put_count(segments, "squared_again_per_set", quilt->resquarings);
+    put_cuts_between_squarings(segments, plan);
     put_count(segments, "stacks", quilt->sets);
     put_count(segments, "used", quilt->segments);
     put_count(segments, "left", quilt->segments_left);
@@ -197,6 +228,8 @@ static void put_group(json_t *answer, const struct muslin_block_group *group)
             json_array_append_new(not_nesting, json_pack("[i,i]", j + 1, j + 2));
     }
     put_truth(answer, "repeats_a_set", group->repeats == 1);
+    put_text(answer, "first_segment_pressed",
+             group->first_pressing == MUSLIN_PRESS_TO_TOP ? "towards_top" : "towards_bottom");
 }
 
 static bool put_groups(json_t *blocks, struct desk *desk, const struct plan *plan)
@@ -281,7 +314,7 @@ static void put_left_over(json_t *answer, const struct desk *desk, const struct 
     put_count(left, "segments", quilt->segments_left);
     put_count(left, "tops_from_all_strips", quilt->tops_in_hand);
     put_count(left, "strips_missing_for_one_more_top", quilt->strips_for_one_more_top);
-    put_slack(left, desk, "of_each_set", quilt->strip_left_over);
+    put_spare(left, desk, "of_each_set", quilt->strip_left_over);
 }
 
 static void put_edges(json_t *answer, const struct desk *desk, const struct plan *plan)
@@ -292,15 +325,34 @@ static void put_edges(json_t *answer, const struct desk *desk, const struct plan
     put_slack(edges, desk, "strip_may_be_shorter_by", quilt->strip_shorter_by);
     put_least(edges, desk, "strip_longer_for_more_by", quilt->strip_longer_for_more);
     if (plan->with_binding)
-        put_slack(edges, desk, "binding_strips_may_be_shorter_by", plan->bound.narrower_by);
+        put_spare(edges, desk, "binding_strips_may_be_shorter_by", plan->bound.narrower_by);
     if (plan->with_backing)
-        put_slack(edges, desk, "backing_cloth_may_be_narrower_by", plan->backed.narrower_by);
+        put_spare(edges, desk, "backing_cloth_may_be_narrower_by", plan->backed.narrower_by);
+}
+
+/* Some warnings are said in the plan's own words, where it knows more than the library's sentence; that a quilt is
+ * small is a caution of every plan, and said once more only where no border makes it larger. */
+static void put_plan_warnings(json_t *answer, const struct plan_request *wanted, const struct plan *plan)
+{
+    uint32_t own = MUSLIN_WARN_NEST_CONFLICT | MUSLIN_WARN_DIAGONAL_STRETCH;
+    if (wanted->borders.count > 0)
+        own |= MUSLIN_WARN_SMALL_QUILT;
+    put_warnings(answer, plan->warnings & ~own);
+    json_t *list = json_object_get(answer, "warnings");
+    if (plan->quilt.segments_turned > 0)
+        json_array_append_new(list, json_string("Some segments are turned end for end, so that the seams inside their "
+                                                "block nest; their prints then run the other way."));
+    if (plan->quilt.places_not_nesting > 0)
+        json_array_append_new(list, json_string("Some seams inside blocks do not nest: pin those named above."));
+    if ((plan->warnings & MUSLIN_WARN_DIAGONAL_STRETCH) != 0)
+        json_array_append_new(list, json_string("Diagonal joins put a short bias seam into the border: press it "
+                                                "without pulling."));
 }
 
 static void put_cautions(json_t *answer)
 {
     static const char *const cautions[] = {
-        "Cutting cannot be undone. Sew one test block from scraps, measure it, and only then cut the rest.",
+        "Cutting cannot be undone. Measure the test block and every set, and only then cut.",
         ("Close the guard of the rotary cutter after every cut, cut away from yourself, keep fingers off the ruler's "
          "edge, and store the cutter closed, out of children's reach."),
         "An iron burns: stand it up, mind its cord, and do not leave it on by itself.",
@@ -313,13 +365,54 @@ static void put_cautions(json_t *answer)
         json_array_append_new(list, json_string(cautions[i]));
 }
 
+/* ---- too few strips --------------------------------------------------------------------------------------------- */
+
+/* What the tops wanted would need, had one strips enough; false when even the most that can be counted are too few. */
+static bool plan_with_plenty(struct muslin_stripquilt_spec spec, struct muslin_stripquilt *needed)
+{
+    spec.strips = MUSLIN_COUNT_MAX;
+    spec.tops = spec.tops > 0 ? spec.tops : 1;
+    return muslin_stripquilt_plan(&spec, needed, NULL) == MUSLIN_OK;
+}
+
+/* A plan that fails for want of strips: what it would take, and what there is. */
+static void say_what_is_missing(struct desk *desk, const struct muslin_stripquilt_spec *spec)
+{
+    struct muslin_stripquilt needed = { .size = sizeof needed };
+    struct muslin_harvest_spec harvest_spec = MUSLIN_HARVEST_SPEC_INIT;
+    struct muslin_harvest harvest = { .size = sizeof harvest };
+    if (desk->failure->status != MUSLIN_ERR_NOT_ENOUGH || !plan_with_plenty(*spec, &needed))
+        return;
+    harvest_spec.strips = spec->strips;
+    harvest_spec.strips_per_set = spec->strips_per_set;
+    harvest_spec.segments_per_set = needed.segments_per_set;
+    harvest_spec.segments_per_block = spec->segments_per_block;
+    harvest_spec.blocks_per_top = needed.blocks_per_top;
+    if (muslin_stripset_harvest(&harvest_spec, &harvest, NULL) != MUSLIN_OK)
+        return;
+    json_t *figures = json_pack("{s:I,s:I,s:I,s:I,s:I,s:I,s:I,s:I,s:I}", "tops", needed.tops, "columns", spec->columns,
+                                "rows", spec->rows, "segments", needed.segments, "sets", needed.sets, "strips",
+                                needed.strips_used, "in_hand", spec->strips, "blocks", harvest.blocks, "give",
+                                harvest.tops);
+    char *sentence = sheet_sentence(figures, "{tops:top} of {columns} by {rows} blocks: {segments:segment} from "
+                                             "{sets:set}, {strips:strip} in all. The {in_hand:strip} in hand give "
+                                             "{blocks:block}, {give:whole top}.");
+    snprintf(desk->failure->sentence, sizeof desk->failure->sentence, "%s", sentence);
+    snprintf(desk->failure->option, sizeof desk->failure->option, "%s", given(desk, "tops") ? "tops" : "strips");
+    free(sentence);
+    json_decref(figures);
+}
+
 /* ---- the whole plan --------------------------------------------------------------------------------------------- */
 
 static bool put_plan(json_t *answer, struct desk *desk, const struct plan_request *wanted, struct plan *plan)
 {
-    if (!settle_strips(desk, wanted, plan) || !check_stock(desk, wanted, plan) ||
-        !worked(desk, muslin_stripquilt_plan(&plan->spec, &plan->quilt, &desk->problem)))
+    if (!settle_strips(desk, wanted, plan) || !check_stock(desk, wanted, plan))
         return false;
+    if (!worked(desk, muslin_stripquilt_plan(&plan->spec, &plan->quilt, &desk->problem))) {
+        say_what_is_missing(desk, &plan->spec);
+        return false;
+    }
     plan->warnings |= plan->quilt.warnings;
     put_assumed(answer, desk, wanted, plan);
     if (!put_sets(answer, desk, plan) || !put_check(answer, desk, plan))
@@ -330,7 +423,7 @@ static bool put_plan(json_t *answer, struct desk *desk, const struct plan_reques
         return false;
     put_left_over(answer, desk, plan);
     put_edges(answer, desk, plan);
-    put_warnings(answer, plan->warnings);
+    put_plan_warnings(answer, wanted, plan);
     put_cautions(answer);
     return true;
 }
@@ -388,7 +481,7 @@ static const struct option_row plan_options[] = {
     { "square", KIND_LENGTH, AT(quilt.square_tolerance), MUSLIN_ARG_SQUARE_TOLERANCE, 0, NULL,
       "a block may be this far from square and still be turned a quarter (1/64 in)" },
     { "nest", KIND_CHOICE, AT(quilt.nesting), MUSLIN_ARG_PRESSING, 0, nesting_words,
-      "where pressing alone cannot make seams nest: turn some segments end for end (the usual), or name the places" },
+      "where pressing alone cannot make seams nest: turn some segments end for end (the usual), or name the seams that do not nest" },
     OPTION_HEADING("Seams"),
     OPTION_SEAM(plan_request, quilt.allowance, quilt.take_up),
     OPTION_HEADING("Borders"),
@@ -396,7 +489,7 @@ static const struct option_row plan_options[] = {
       "finished width, then words as wanted: sides-first (the usual), top-first, cornerstones or mitred; straight (the "
       "usual), diagonal or butted joins; lengthwise. From the inside outwards, may be repeated" },
     { "mitre-extra", KIND_LENGTH, AT(border.mitre_extra), MUSLIN_ARG_MITRE_EXTRA, 0, NULL,
-      "added to the least length of each mitred piece (0)" },
+      "for handling, added to the least length of each mitred piece (2 in)" },
     { "cloth-width", KIND_LENGTH, AT(border.usable_width), MUSLIN_ARG_USABLE_WIDTH, 0, NULL,
       "usable width of the cloth for borders and binding (40 in)" },
     { "cloth-care", KIND_CHOICE, AT(cloth_care), MUSLIN_ARG_CARE_STATE, 0, care_words,
@@ -442,7 +535,9 @@ static const struct option_row plan_options[] = {
     { "shrinkage", KIND_SHARE, AT(purchase.shrinkage), MUSLIN_ARG_SHRINKAGE, 0, NULL,
       "of cloth that is washed first, such as \"3 %\" (0)" },
     { "extra-share", KIND_SHARE, AT(purchase.extra_share), MUSLIN_ARG_EXTRA_SHARE, 0, NULL,
-      "to add for safety, such as \"10 %\" (0)" },
+      "to add for safety, such as \"10 %\" (none)" },
+    { "extra", KIND_LENGTH, AT(purchase.extra), MUSLIN_ARG_EXTRA, 0, NULL,
+      "to add to each length bought, for a crooked cut in the shop (none)" },
     OPTION_END
 };
 

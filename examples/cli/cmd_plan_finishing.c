@@ -4,6 +4,7 @@
 #include "answer.h"
 #include "cmd.h"
 #include "plan.h"
+#include "words.h"
 
 /* ---- what to buy ------------------------------------------------------------------------------------------------ */
 
@@ -130,6 +131,7 @@ static bool put_plan_binding(json_t *answer, struct desk *desk, const struct pla
     json_t *binding = put_object(answer, "binding");
     if (!put_binding(binding, desk, &spec, &plan->bound))
         return false;
+    put_text(binding, "fold", word_of(fold_words, across.fold));
     if (given(desk, "binding-front") && !put_binding_width(put_object(binding, "across"), desk, &across, &width))
         return false;
     plan->warnings |= plan->bound.warnings | width.warnings;

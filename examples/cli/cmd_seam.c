@@ -197,7 +197,7 @@ static json_t *answer_row(const void *request, struct desk *desk)
     put_length(answer, desk, "taken_by_inner_seams", row.eaten);
     put_length(answer, desk, "unfinished", row.unfinished);
     put_length(answer, desk, "finished", row.finished);
-    put_share(answer, desk, "share_in_the_seams", row.seam_share);
+    put_share(answer, desk, "share_in_inner_and_outer_seams", row.seam_share);
     return answer;
 }
 
@@ -390,14 +390,23 @@ static bool put_carry_on(json_t *answer, struct desk *desk, const struct calibra
     return true;
 }
 
+/* From the seam as it is sewn now to the cure, to the side that the shortfall says. */
+static bool find_move(struct desk *desk, muslin_len now, const struct muslin_calibration *found, muslin_len *move)
+{
+    bool wide = found->shortfall < 0;
+    return worked(desk, muslin_length_subtract(wide ? found->sew_at : now, wide ? now : found->sew_at, move));
+}
+
 static json_t *answer_calibrate(const void *request, struct desk *desk)
 {
     const struct calibrate_request *wanted = request;
     struct lengths cuts;
     struct muslin_calibration found = { .size = sizeof found };
+    muslin_len move = 0;
     if (!list_cuts(desk, wanted, &cuts) ||
         !worked(desk, muslin_seam_calibrate(cuts.values, cuts.count, wanted->measured, wanted->seam.allowance, &found,
-                                            &desk->problem)))
+                                            &desk->problem)) ||
+        !find_move(desk, wanted->seam.allowance, &found, &move))
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "seams", found.seams);
@@ -407,6 +416,7 @@ static json_t *answer_calibrate(const void *request, struct desk *desk)
     put_length(answer, desk, "take_up_per_seam", found.take_up);
     put_length(answer, desk, "effective_allowance", found.effective_allowance);
     put_length(answer, desk, "sew_at", found.sew_at);
+    put_length(answer, desk, found.shortfall < 0 ? "farther_from_the_raw_edge_by" : "nearer_the_raw_edge_by", move);
     if (given(desk, "later") && !put_carry_on(answer, desk, wanted, &cuts)) {
         json_decref(answer);
         return NULL;
@@ -441,8 +451,8 @@ const struct command calibrate_command = {
     .request_size = sizeof(struct calibrate_request),
     .start = start_calibrate,
     .answer = answer_calibrate,
-    .lead = "Unfinished, the set should measure {planned_unfinished} and measures {measured_unfinished}. To meet the "
-            "plan, sew at {sew_at} from the edge."
+    .lead = "Unfinished, the set should measure {planned_unfinished} and measures {measured_unfinished}.",
+    .show = show_calibrate
 };
 
 /* ---- drift ------------------------------------------------------------------------------------------------------ */

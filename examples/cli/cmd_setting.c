@@ -5,6 +5,7 @@
 
 #include "answer.h"
 #include "cmd.h"
+#include "sheet.h"
 #include "words.h"
 
 /* ---- a block from segments -------------------------------------------------------------------------------------- */
@@ -170,10 +171,44 @@ bool read_border(struct desk *desk, const char *text, struct muslin_border_spec 
     return false;
 }
 
-static void put_border(json_t *answer, const struct desk *desk, const struct muslin_border_spec *spec,
+/* Least lengths of mitred pieces, without what is added for handling. */
+struct least_lengths {
+    muslin_len side;
+    muslin_len top;
+};
+
+/* How much shorter each strip across the cloth may be; strips cut along it are as long as they are cut. */
+static bool find_slack(struct desk *desk, const struct muslin_border_spec *spec, const struct muslin_border *border,
+                       muslin_len *slack)
+{
+    struct muslin_run_spec run_spec = MUSLIN_RUN_SPEC_INIT;
+    struct muslin_run run = { .size = sizeof run };
+    run_spec.length = border->total_length;
+    run_spec.strip_length = spec->usable_width;
+    run_spec.strip_cut = border->cut_width;
+    run_spec.allowance = spec->allowance;
+    run_spec.join = spec->join;
+    if (!worked(desk, muslin_run_plan(&run_spec, &run, &desk->problem)))
+        return false;
+    *slack = run.narrower_by;
+    return true;
+}
+
+static bool find_least_lengths(struct desk *desk, const struct muslin_border_spec *spec,
+                               const struct muslin_border *border, struct least_lengths *least)
+{
+    return worked(desk, muslin_length_subtract(border->side_cut_length, spec->mitre_extra, &least->side)) &&
+           worked(desk, muslin_length_subtract(border->top_cut_length, spec->mitre_extra, &least->top));
+}
+
+static bool put_border(json_t *answer, struct desk *desk, const struct muslin_border_spec *spec,
                        const struct muslin_border *border)
 {
+    struct least_lengths least;
+    muslin_len slack = 0;
     bool lengthwise = (spec->flags & MUSLIN_BORDER_LENGTHWISE) != 0;
+    if (!find_least_lengths(desk, spec, border, &least) || (!lengthwise && !find_slack(desk, spec, border, &slack)))
+        return false;
     put_text(answer, "style", word_of(border_words, spec->style));
     put_text(answer, "join", word_of(join_words, spec->join));
     put_truth(answer, "lengthwise", lengthwise);
@@ -181,17 +216,25 @@ static void put_border(json_t *answer, const struct desk *desk, const struct mus
     put_length(answer, desk, "cut_width", border->cut_width);
     put_least(answer, desk, "side_cut_length", border->side_cut_length);
     put_least(answer, desk, "top_cut_length", border->top_cut_length);
+    if (spec->style == MUSLIN_BORDER_MITRED) {
+        put_length(answer, desk, "mitre_extra", spec->mitre_extra);
+        put_least(answer, desk, "side_least_length", least.side);
+        put_least(answer, desk, "top_least_length", least.top);
+    }
     if (border->cornerstone_cut != 0)
         put_length(answer, desk, "cornerstone_cut", border->cornerstone_cut);
     put_count(answer, "strips", border->strips);
     put_count(answer, "joins", border->joins);
     put_length(answer, desk, "loss_per_join", border->loss_per_join);
-    put_slack(answer, desk, "spare", border->spare);
+    put_spare(answer, desk, "spare", border->spare);
+    if (!lengthwise)
+        put_spare(answer, desk, "strips_may_be_shorter_by", slack);
     put_cloth(answer, desk, "cloth_length", border->cloth_length);
     put_length(answer, desk, "unfinished_width", border->unfinished_width);
     put_length(answer, desk, "unfinished_length", border->unfinished_length);
     put_length(answer, desk, "finished_width", border->finished_width);
     put_length(answer, desk, "finished_length", border->finished_length);
+    return true;
 }
 
 bool put_borders(json_t *list, struct desk *desk, const struct texts *texts, struct muslin_border_spec *spec,
@@ -205,7 +248,8 @@ bool put_borders(json_t *list, struct desk *desk, const struct texts *texts, str
             return false;
         json_t *answer = append_object(list);
         put_count(answer, "number", (int64_t)i + 1);
-        put_border(answer, desk, spec, border);
+        if (!put_border(answer, desk, spec, border))
+            return false;
         *warnings |= border->warnings;
         spec->unfinished_width = border->unfinished_width;
         spec->unfinished_length = border->unfinished_length;
@@ -222,6 +266,7 @@ static void start_border(void *request)
 {
     struct border_request *wanted = request;
     wanted->border = (struct muslin_border_spec)MUSLIN_BORDER_SPEC_INIT;
+    wanted->border.mitre_extra = MITRE_EXTRA_USUAL;
 }
 
 static json_t *answer_border(const void *request, struct desk *desk)
@@ -255,7 +300,7 @@ static const struct option_row border_options[] = {
     { "usable", KIND_LENGTH, offsetof(struct border_request, border.usable_width), MUSLIN_ARG_USABLE_WIDTH, 0, NULL,
       "usable width of the border cloth (40 in)" },
     { "mitre-extra", KIND_LENGTH, offsetof(struct border_request, border.mitre_extra), MUSLIN_ARG_MITRE_EXTRA, 0, NULL,
-      "added to the least length of each mitred piece (0)" },
+      "for handling, added to the least length of each mitred piece (2 in)" },
     OPTION_SEAM(border_request, border.allowance, border.take_up),
     OPTION_END
 };
@@ -269,7 +314,8 @@ const struct command border_command = {
     .options = border_options,
     .request_size = sizeof(struct border_request),
     .start = start_border,
-    .answer = answer_border
+    .answer = answer_border,
+    .show = show_border_answer
 };
 
 /* ---- strips joined end to end ----------------------------------------------------------------------------------- */

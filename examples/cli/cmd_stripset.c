@@ -5,6 +5,7 @@
 
 #include "answer.h"
 #include "cmd.h"
+#include "sheet.h"
 
 /* ---- the yield of one set --------------------------------------------------------------------------------------- */
 
@@ -36,6 +37,7 @@ static json_t *answer_yield(const void *request, struct desk *desk)
     json_t *answer = json_object();
     put_length(answer, desk, "usable_length", spec.usable_length);
     put_length(answer, desk, "segment_cut", spec.segment_cut);
+    put_truth(answer, "cut_from_one_end", wanted->one_end == 1);
     put_count(answer, "segments", yield.segments);
     put_count(answer, "cut_from_each_end", yield.per_end);
     put_count(answer, "squared_again", yield.resquarings);
@@ -75,7 +77,8 @@ const struct command yield_command = {
     .request_size = sizeof(struct yield_request),
     .start = start_yield,
     .answer = answer_yield,
-    .lead = "A set {usable_length} long gives {segments:segment} cut {segment_cut}."
+    .lead = "A set {usable_length} long gives {segments:segment} cut {segment_cut}.",
+    .show = show_yield
 };
 
 /* ---- from wishes to strips -------------------------------------------------------------------------------------- */

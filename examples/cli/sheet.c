@@ -66,6 +66,13 @@ static void write_value(FILE *out, json_t *value)
     }
 }
 
+static char *untied(char *text)
+{
+    for (char *c = text; *c != '\0'; c++)
+        *c = *c == TIED ? ' ' : *c;
+    return text;
+}
+
 char *sheet_text_of(json_t *value)
 {
     char *text = NULL;
@@ -73,9 +80,7 @@ char *sheet_text_of(json_t *value)
     FILE *out = open_text(&text, &length);
     write_value(out, value);
     fclose(out);
-    for (char *c = text; *c != '\0'; c++)
-        *c = *c == TIED ? ' ' : *c;
-    return text;
+    return untied(text);
 }
 
 /* "sets.count" from the answer; null when it is not there. */
@@ -134,6 +139,11 @@ static char *fill(json_t *answer, const char *template)
     }
     fclose(out);
     return text;
+}
+
+char *sheet_sentence(json_t *answer, const char *template)
+{
+    return untied(fill(answer, template));
 }
 
 /* ---- wrapping --------------------------------------------------------------------------------------------------- */

@@ -29,6 +29,8 @@ void sheet_under(struct sheet *sheet, json_t *answer, const char *template);
 void sheet_line(struct sheet *sheet, const char *text);
 void sheet_gap(struct sheet *sheet);
 
+/* A template on its own, filled. The caller frees it. */
+char *sheet_sentence(json_t *answer, const char *template);
 /* The text of one member on its own, as a template would show it. The caller frees it. */
 char *sheet_text_of(json_t *value);
 
@@ -36,11 +38,18 @@ char *sheet_text_of(json_t *value);
 void show_figures(struct sheet *sheet, json_t *answer);
 /* A backing: the chosen layout piece by piece, the others in a line each. */
 void show_backing(struct sheet *sheet, json_t *backing);
+/* Parts of a written pattern: the layout of the blocks, drawn; borders, batting, backing, quilting and binding. */
+void draw_layout(struct sheet *sheet, json_t *plan);
+void show_finishing(struct sheet *sheet, json_t *plan);
 /* Answers that read better as lines than as a table: pieces, tables, the layouts of a backing. */
 void show_cut(struct sheet *sheet, json_t *answer);
 void show_finished(struct sheet *sheet, json_t *answer);
 void show_table(struct sheet *sheet, json_t *answer);
 void show_backing_answer(struct sheet *sheet, json_t *answer);
+void show_border_answer(struct sheet *sheet, json_t *answer);
+void show_calibrate(struct sheet *sheet, json_t *answer);
+void show_yield(struct sheet *sheet, json_t *answer);
+void show_bias(struct sheet *sheet, json_t *answer);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */

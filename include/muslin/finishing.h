@@ -269,8 +269,8 @@ struct muslin_backing {
     muslin_len cloth_with_repeat;/* one repeat more on the order, to shift the start; cloth_length without a repeat */
     muslin_len bought;          /* cloth_with_repeat up to the step, on the total, or length by length if asked */
     muslin_len other_rounding;  /* the same under the other rounding rule */
-    muslin_len narrower_by;     /* the cloth may be this much narrower before this layout needs another panel or another
-                                   strip of its insert, or fails */
+    muslin_len narrower_by;     /* the cloth may be this much narrower and what is bought still be enough for this
+                                   layout, with as many panels and strips; their widths change: plan again first */
     muslin_len strip_cut;       /* cut width of each side panel (CENTRE) or of the insert (INSERT); else 0 */
     uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK when narrower_by is 0 */
     uint32_t pad;               /* 0 */

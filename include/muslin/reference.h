@@ -31,12 +31,12 @@ struct muslin_reference {
 
 /* How many rows a table has. Rows are only ever added at the end, so an index keeps its meaning. MUSLIN_ERR_NULL: out
  * is null. MUSLIN_ERR_CHOICE: table is none of enum muslin_table. Example: muslin_reference_count(MUSLIN_TABLE_BATTING,
- * &n) gives 6 in this version. Since 0.1. */
+ * &n) gives 7 in this version. Since 0.1. */
 MUSLIN_API muslin_status muslin_reference_count(int32_t table, int64_t *out);
 
 /* Row `index`, from 0, of a table. MUSLIN_ERR_NULL and MUSLIN_ERR_STRUCT_SIZE for *out; MUSLIN_ERR_CHOICE for an
  * unknown table; MUSLIN_ERR_INDEX for a row that does not exist (the problem's limit is the last one). Source: what
- * muslin_reference_source says of the row. Example: row 2 of MUSLIN_TABLE_BATTING is twin, 72 x 90 in. Since 0.1. */
+ * muslin_reference_source says of the row. Example: row 3 of MUSLIN_TABLE_BATTING is twin, 72 x 90 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_reference_row(int32_t table, int64_t index, struct muslin_reference *out,
                                               struct muslin_problem *problem);
 

@@ -142,6 +142,9 @@ struct muslin_block_group {
     uint32_t turned;                                /* bit j: segment j, from 0, is turned end for end */
     uint32_t not_nesting;                           /* bit j: segments j and j + 1 do not nest */
     uint32_t repeats;                               /* 1 when a set occurs twice in each of these blocks */
+    int32_t first_pressing;                         /* enum muslin_pressing: the way segment 0 ends up pressed, turning
+                                                       counted; from there the segments alternate where they nest */
+    int32_t pad;                                    /* 0 */
     int64_t sets[MUSLIN_BLOCK_SEGMENTS_MAX];        /* numbers of the sets, from 1; 0 behind the last */
 };
 /* Which stacks meet in which blocks, as dealt (ask-then-fill): one row for each run of blocks that take from the same

@@ -9,7 +9,8 @@
     layout.py rules      no C: says which struct breaks the layout rules
 
 The table leaves out the library's version, which changes with every release, and struct muslin_allocator, whose
-pointers are as wide as the target's.
+pointers are as wide as the target's. When a change is meant, run the layout program into layout.txt and give the reason
+in the commit.
 """
 import json
 import sys

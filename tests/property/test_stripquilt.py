@@ -92,6 +92,7 @@ def test_pressing_and_turning_make_every_join_nest_or_name_it(spec):
     turned = unnested = 0
     for group in groups:
         ways = [pressing[number] ^ (3 if group["turned"] >> j & 1 else 0) for j, number in enumerate(sets_of(group))]
+        assert group["first_pressing"] == ways[0]
         same = [j for j in range(len(ways) - 1) if ways[j] == ways[j + 1]]
         assert group["not_nesting"] == sum(1 << j for j in same)
         turned += group["blocks"] * bin(group["turned"]).count("1")

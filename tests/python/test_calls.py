@@ -118,7 +118,7 @@ CASES: List[Case] = [
      [True, False, True, False]),
     ("reference_count", lambda: muslin.reference_count(Table.BATTING) > 2, True),
     ("reference_row", lambda: muslin.reference_row(Table.FABRIC_WIDTH, 0).width, inch("40")),
-    ("reference_name", lambda: muslin.reference_name(Table.BATTING, 4), "queen"),
+    ("reference_name", lambda: muslin.reference_name(Table.BATTING, 5), "queen"),
     ("reference_source", lambda: muslin.reference_source(Table.BATTING, -1), ""),
     # 1/2 + 3 x 6 1/2 = 20, from both ends
     ("stripset_yield", lambda: some(muslin.stripset_yield(segment_cut="6 1/2", end_trim="1/2"), "segments",

@@ -213,6 +213,7 @@ struct trial {
 struct request {
     muslin_len width, length, usable, seam, trim, repeat, step;
     int32_t print;
+    int each; /* lengths rounded one by one */
 };
 
 static muslin_len counted_up(muslin_len length, muslin_len step)
@@ -300,7 +301,29 @@ static struct trial try_layout(const struct request *r, int32_t layout, muslin_l
     return trial;
 }
 
-/* How much narrower the cloth may be while panels and strips stay the same. */
+static muslin_len insert_length(const struct request *r, const struct trial *trial)
+{
+    return trial->strips * counted_up(trial->cut, r->repeat);
+}
+
+/* What the layout buys with one rounding on the total, and with each length rounded. */
+static muslin_len bought_on_total(const struct request *r, const struct trial *trial)
+{
+    return counted_up(trial->panels * trial->panel_length + insert_length(r, trial) + r->repeat, r->step);
+}
+
+static muslin_len bought_each(const struct request *r, const struct trial *trial)
+{
+    return trial->panels * counted_up(trial->panel_length, r->step) + counted_up(insert_length(r, trial), r->step) +
+           counted_up(r->repeat, r->step);
+}
+
+static muslin_len bought_of(const struct request *r, const struct trial *trial)
+{
+    return r->each ? bought_each(r, trial) : bought_on_total(r, trial);
+}
+
+/* How much narrower the cloth may be while panels and strips stay the same and what was bought is enough. */
 static muslin_len try_narrower(const struct request *r, int32_t layout)
 {
     struct trial now = try_layout(r, layout, r->usable);
@@ -308,6 +331,8 @@ static muslin_len try_narrower(const struct request *r, int32_t layout)
     for (muslin_len usable = r->usable - 1; usable > 0; usable--) {
         struct trial then = try_layout(r, layout, usable);
         if (!then.possible || then.panels != now.panels || then.strips != now.strips)
+            break;
+        if (bought_of(r, &then) > bought_of(r, &now))
             break;
         narrower++;
     }
@@ -322,6 +347,7 @@ static struct muslin_backing_spec spec_of(const struct request *r)
     spec.repeat = r->repeat;
     spec.step = r->step;
     spec.print = r->print;
+    spec.flags = r->each ? MUSLIN_BACKING_ROUND_PANELS : 0;
     return spec;
 }
 
@@ -339,6 +365,7 @@ static struct request any_request(uint64_t *dice)
     r.print = (int32_t)draw_from(dice, 1, 8);
     if (r.print > MUSLIN_PRINT_STRIPE_ACROSS)
         r.print = MUSLIN_PRINT_NONE;
+    r.each = draw_from(dice, 0, 1) == 1;
     return r;
 }
 
@@ -357,12 +384,10 @@ static int sizes_agree(const struct muslin_backing *row, const struct trial *tri
 
 static int cloth_agrees(const struct muslin_backing *row, const struct trial *trial, const struct request *r)
 {
-    muslin_len strips = trial->strips * counted_up(trial->cut, r->repeat);
-    muslin_len exact = trial->panels * trial->panel_length + strips;
-    muslin_len each = trial->panels * counted_up(trial->panel_length, r->step) + counted_up(strips, r->step) +
-                      counted_up(r->repeat, r->step);
+    muslin_len exact = trial->panels * trial->panel_length + insert_length(r, trial);
     return row->cloth_length == exact && row->cloth_with_repeat == exact + r->repeat &&
-           row->bought == counted_up(exact + r->repeat, r->step) && row->other_rounding == each;
+           row->bought == bought_of(r, trial) &&
+           row->other_rounding == (r->each ? bought_on_total(r, trial) : bought_each(r, trial));
 }
 
 static int is_all_zero(const struct muslin_backing *row)
@@ -433,7 +458,7 @@ START_TEST(the_slack_of_a_centre_panel_is_right_for_every_small_width)
     for (muslin_len need = 2; need <= 40; need++)
         for (muslin_len usable = 1; usable < need; usable++)
             for (muslin_len seam = 0; seam <= 3; seam++) {
-                struct request r = { need, 5, usable, seam, 0, 0, 1, MUSLIN_PRINT_ONE_WAY };
+                struct request r = { need, 5, usable, seam, 0, 0, 1, MUSLIN_PRINT_ONE_WAY, 0 };
                 wrong += request_agrees(&r) == 0;
             }
     ck_assert_int_eq(wrong, 0);
@@ -446,6 +471,7 @@ START_TEST(rounding_panel_by_panel_swaps_the_two_roundings)
     int wrong = 0;
     for (int i = 0; i < 3000; i++) {
         struct request r = any_request(&dice);
+        r.each = 0;
         struct muslin_backing_spec spec = spec_of(&r);
         struct muslin_backing total[LAYOUTS];
         struct muslin_backing each[LAYOUTS];

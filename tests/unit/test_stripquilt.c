@@ -592,6 +592,7 @@ static int nesting_is_told(const struct deal *deal)
         uint32_t same = same_ways(deal, group);
         good &= group->not_nesting == same && (turn ? same : group->turned) == 0;
         good &= group->turned >> group->segments == 0;
+        good &= group->first_pressing == way_of(deal, group, 0);
         turned += group->blocks * ones(group->turned);
         clashes += group->blocks * ones(same);
     }

@@ -923,6 +923,8 @@ class muslin_block_group(ctypes.Structure):
         ("turned", ctypes.c_uint32),
         ("not_nesting", ctypes.c_uint32),
         ("repeats", ctypes.c_uint32),
+        ("first_pressing", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
         ("sets", ctypes.c_int64 * 16),
     ]
 

@@ -1437,8 +1437,8 @@ class Backing:
     cloth_with_repeat: one repeat more on the order, to shift the start; cloth_length without a repeat
     bought: cloth_with_repeat up to the step, on the total, or length by length if asked
     other_rounding: the same under the other rounding rule
-    narrower_by: the cloth may be this much narrower before this layout needs another panel or another strip of its
-        insert, or fails
+    narrower_by: the cloth may be this much narrower and what is bought still be enough for this layout, with as many
+        panels and strips; their widths change: plan again first
     strip_cut: cut width of each side panel (CENTRE) or of the insert (INSERT); else 0
     warnings: MUSLIN_WARN_NO_SLACK when narrower_by is 0
     """
@@ -1774,6 +1774,8 @@ class BlockGroup:
     turned: bit j: segment j, from 0, is turned end for end
     not_nesting: bit j: segments j and j + 1 do not nest
     repeats: 1 when a set occurs twice in each of these blocks
+    first_pressing: enum muslin_pressing: the way segment 0 ends up pressed, turning counted; from there the segments
+        alternate where they nest
     sets: numbers of the sets, from 1; 0 behind the last
     """
 
@@ -1783,13 +1785,14 @@ class BlockGroup:
     turned: int
     not_nesting: int
     repeats: bool
+    first_pressing: Pressing
     sets: Tuple[int, ...]
 
     @classmethod
     def _read(cls, struct: Any) -> "BlockGroup":
         return cls(first_block=int(struct.first_block), blocks=int(struct.blocks), segments=int(struct.segments),
                    turned=int(struct.turned), not_nesting=int(struct.not_nesting), repeats=bool(struct.repeats),
-                   sets=tuple(struct.sets))
+                   first_pressing=Pressing(struct.first_pressing), sets=tuple(struct.sets))
 
 
 @dataclass(frozen=True)

@@ -81,16 +81,20 @@ def layout_of(layout, spec, width, length, usable, round_panels):
         return None
     turned = layout in TURNED
     panel = panel_length(spec, width if turned else length)
-    extra = way["insert_strips"] * whole_repeats(way["strip_cut"], spec.repeat)
-    cloth = way["panels"] * panel + extra
-    per_panel = way["panels"] * up(panel, spec.step) + up(extra, spec.step) + up(spec.repeat, spec.step)
-    on_total = up(cloth + spec.repeat, spec.step)
 
+    def lengths(way):
+        extra = way["insert_strips"] * whole_repeats(way["strip_cut"], spec.repeat)
+        cloth = way["panels"] * panel + extra
+        per_panel = way["panels"] * up(panel, spec.step) + up(extra, spec.step) + up(spec.repeat, spec.step)
+        on_total = up(cloth + spec.repeat, spec.step)
+        return cloth, *((per_panel, on_total) if round_panels else (on_total, per_panel))
+
+    cloth, bought, other_rounding = lengths(way)
     layout_is_insert = layout in (INSERT_ALONG, INSERT_ACROSS)
 
     def still_serves(narrower):
         other = try_layout(layout, usable - narrower, spec, width, length)
-        if other is None or other["panels"] > way["panels"]:
+        if other is None or other["panels"] > way["panels"] or lengths(other)[1] > bought:
             return False
         return not layout_is_insert or other["pieces"] <= way["pieces"]
 
@@ -109,8 +113,8 @@ def layout_of(layout, spec, width, length, usable, round_panels):
         "joined_length": way["joined"] if turned else panel,
         "cloth_length": cloth,
         "cloth_with_repeat": cloth + spec.repeat,
-        "bought": per_panel if round_panels else on_total,
-        "other_rounding": on_total if round_panels else per_panel,
+        "bought": bought,
+        "other_rounding": other_rounding,
         "narrower_by": narrower_by,
         "strip_cut": way["strip_cut"],
         "warnings": WARN_NO_SLACK if narrower_by == 0 else 0,
