@@ -50,7 +50,7 @@
     X(err_text_zero_denominator, "A fraction in the text has zero below the line; correct it.") \
     X(err_text_encoding, "The text is not valid UTF-8 at the place named; save or send it as UTF-8.") \
     X(err_seam_too_wide, "The seams would eat the whole piece; cut it wider or sew narrower seams.") \
-    X(err_not_square, "A quarter turn needs a square block; change the segment size, or turn blocks by halves.") \
+    X(err_not_square, "The block is not square; change the cut size of a segment or the square tolerance, or turn blocks by halves.") \
     X(err_no_yield, "The stock gives not even one piece, so no amount of it is enough; use longer stock or smaller pieces.") \
     X(err_not_enough, "The stock in hand does not suffice; add stock or wish for less.") \
     X(err_no_fit, "No listed size or layout covers what is asked; use wider goods or another layout.") \

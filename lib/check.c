@@ -65,25 +65,16 @@ static enum measure measure_of(int32_t argument)
     }
 }
 
-/* A length in 64ths of an inch where it is one, else in ticks. */
-static void put_length(struct msl_text *text, muslin_len value)
+/* Whole inches and a fraction in lowest terms. */
+static void put_inches(struct msl_text *text, uint64_t in_64ths)
 {
-    const uint64_t per_64th = MUSLIN_TICKS_PER_INCH / 64;
-    uint64_t ticks = value < 0 ? (uint64_t)0 - (uint64_t)value : (uint64_t)value;
-    if (ticks % per_64th != 0) {
-        msl_put_signed(text, value);
-        msl_put(text, " ticks of 1/8128 in");
-        return;
-    }
-    uint64_t whole = ticks / MUSLIN_TICKS_PER_INCH;
-    uint64_t part = ticks % MUSLIN_TICKS_PER_INCH / per_64th;
+    uint64_t whole = in_64ths / 64;
+    uint64_t part = in_64ths % 64;
     uint64_t below = 64;
     while (part != 0 && part % 2 == 0) {
         part /= 2;
         below /= 2;
     }
-    if (value < 0)
-        msl_put(text, "-");
     if (whole != 0 || part == 0)
         msl_put_unsigned(text, whole);
     if (part != 0) {
@@ -93,6 +84,49 @@ static void put_length(struct msl_text *text, muslin_len value)
         msl_put_unsigned(text, below);
     }
     msl_put(text, " in");
+}
+
+/* Four decimals of an inch, down: enough to tell two sizes apart, not to cut by. */
+static void put_about(struct msl_text *text, uint64_t ticks)
+{
+    uint64_t decimals = ticks % MUSLIN_TICKS_PER_INCH * 10000 / MUSLIN_TICKS_PER_INCH;
+    msl_put_unsigned(text, ticks / MUSLIN_TICKS_PER_INCH);
+    msl_put(text, ".");
+    for (uint64_t place = 1000; place != 0; place /= 10)
+        msl_put_unsigned(text, decimals / place % 10);
+    msl_put(text, " in");
+}
+
+/* Tenths of a millimetre. */
+static void put_millimetres(struct msl_text *text, uint64_t tenths)
+{
+    msl_put_unsigned(text, tenths / 10);
+    if (tenths % 10 != 0) {
+        msl_put(text, ".");
+        msl_put_unsigned(text, tenths % 10);
+    }
+    msl_put(text, " mm");
+}
+
+/* A length as someone would say it: in 64ths of an inch where it is one, else in tenths of a millimetre where it is
+ * one, else in decimals. */
+static void put_length(struct msl_text *text, muslin_len value)
+{
+    const uint64_t per_64th = MUSLIN_TICKS_PER_INCH / 64;
+    const uint64_t per_tenth = MUSLIN_TICKS_PER_MM / 10;
+    uint64_t ticks = value < 0 ? (uint64_t)0 - (uint64_t)value : (uint64_t)value;
+    int is_fraction = ticks % per_64th == 0;
+    int is_metric = ticks % per_tenth == 0;
+    if (!is_fraction && !is_metric)
+        msl_put(text, "about ");
+    if (value < 0)
+        msl_put(text, "-");
+    if (is_fraction)
+        put_inches(text, ticks / per_64th);
+    else if (is_metric)
+        put_millimetres(text, ticks / per_tenth);
+    else
+        put_about(text, ticks);
 }
 
 static void put_value(struct msl_text *text, int32_t argument, int64_t value)
@@ -110,7 +144,7 @@ static void put_value(struct msl_text *text, int32_t argument, int64_t value)
 /* A least of one tick is better said as more than nothing. */
 static void put_range(struct msl_text *text, const struct muslin_problem *p)
 {
-    if (p->limit == 1 && p->value < 1 && measure_of(p->argument) == MEASURE_LENGTH) {
+    if (p->limit == 1 && measure_of(p->argument) == MEASURE_LENGTH) {
         msl_put(text, ", but must be more than 0 in.");
         return;
     }
@@ -119,38 +153,57 @@ static void put_range(struct msl_text *text, const struct muslin_problem *p)
     msl_put(text, ".");
 }
 
+/* ", but <words> <limit>." */
+static void put_limit(struct msl_text *text, const struct muslin_problem *p, const char *words)
+{
+    msl_put(text, ", but ");
+    msl_put(text, words);
+    msl_put(text, " ");
+    put_value(text, p->argument, p->limit);
+    msl_put(text, ".");
+}
+
+static void put_count_limit(struct msl_text *text, const struct muslin_problem *p, const char *words)
+{
+    msl_put(text, words);
+    msl_put_signed(text, p->limit);
+    msl_put(text, ".");
+}
+
 static void put_reason(struct msl_text *text, const struct muslin_problem *p)
 {
-    int no_least = p->limit == 0 && (p->status == MUSLIN_ERR_NO_YIELD || p->status == MUSLIN_ERR_NO_FIT);
+    int no_least = p->status == MUSLIN_ERR_NO_FIT && p->limit == 0;
     switch (no_least ? MUSLIN_OK : p->status) {
     case MUSLIN_ERR_RANGE:
         put_range(text, p);
         return;
     case MUSLIN_ERR_SEAM_TOO_WIDE:
-        msl_put(text, ", but its seams take ");
-        put_value(text, p->argument, p->limit);
-        msl_put(text, ".");
+        put_limit(text, p, p->argument == MUSLIN_ARG_MEASURED ? "must be at least" : "its seams take");
         return;
     case MUSLIN_ERR_NOT_SQUARE:
-        msl_put(text, ", but for a quarter turn it must be ");
-        put_value(text, p->argument, p->limit);
-        msl_put(text, ".");
+        put_limit(text, p, "to be square it must be");
         return;
     case MUSLIN_ERR_NOT_ENOUGH:
-        msl_put(text, ", but what is in hand gives only ");
-        put_value(text, p->argument, p->limit);
-        msl_put(text, ".");
-        return;
-    case MUSLIN_ERR_BUFFER:
-        msl_put(text, ", but must be at least ");
-        msl_put_signed(text, p->limit);
-        msl_put(text, ".");
+        put_limit(text, p, "what is in hand gives only");
         return;
     case MUSLIN_ERR_NO_YIELD:
     case MUSLIN_ERR_NO_FIT:
-        msl_put(text, ", but at least ");
-        put_value(text, p->argument, p->limit);
-        msl_put(text, " is needed here.");
+        put_limit(text, p, "what is needed here is at least");
+        return;
+    case MUSLIN_ERR_BUFFER:
+        put_count_limit(text, p, ", but must be at least ");
+        return;
+    case MUSLIN_ERR_CHOICE:
+        put_count_limit(text, p, ", which is none of the choices; see the named constants, up to ");
+        return;
+    case MUSLIN_ERR_INDEX:
+        put_count_limit(text, p, ", but the last one is ");
+        return;
+    case MUSLIN_ERR_STRUCT_SIZE:
+        put_count_limit(text, p, ", but must be the sizeof of its struct, beside this library's limit of ");
+        return;
+    case MUSLIN_ERR_FLAGS:
+        put_count_limit(text, p, ", but the flags known here add up to ");
         return;
     default:
         msl_put(text, ". ");
@@ -193,24 +246,34 @@ static void put_text_sentence(struct msl_text *text, const struct muslin_problem
     msl_put(text, muslin_status_sentence(p->status));
 }
 
+/* What the value is of. */
+static void put_subject(struct msl_text *text, const struct muslin_problem *p)
+{
+    if (p->status == MUSLIN_ERR_STRUCT_SIZE)
+        msl_put(text, "size of the ");
+    if (p->status == MUSLIN_ERR_FLAGS)
+        msl_put(text, "flags of the ");
+    msl_put(text, muslin_argument_name(p->argument));
+    msl_put(text, p->status == MUSLIN_ERR_FLAGS ? " are " : " is ");
+}
+
 /* `words` is the text that a failure in a text is about. */
 static void put_sentence(struct muslin_problem *p, const char *words)
 {
     struct msl_text text = { p->text, sizeof p->text, 0 };
     if (p->argument == MUSLIN_ARG_TEXT && p->status != MUSLIN_ERR_NULL) {
         put_text_sentence(&text, p, words);
-    } else if (p->status == MUSLIN_ERR_NULL || p->argument == MUSLIN_ARG_NONE) {
+    } else if (p->status == MUSLIN_ERR_NULL) {
         msl_put(&text, muslin_argument_name(p->argument));
         msl_put(&text, ": ");
         msl_put(&text, muslin_status_sentence(p->status));
     } else {
-        msl_put(&text, muslin_argument_name(p->argument));
-        msl_put(&text, " is ");
+        put_subject(&text, p);
         put_value(&text, p->argument, p->value);
         put_reason(&text, p);
     }
     msl_put_end(&text);
-    if (p->text[0] >= 'a' && p->text[0] <= 'z')
+    if (p->text[0] >= 'a') /* the names of arguments begin with small letters */
         p->text[0] = (char)(p->text[0] - 'a' + 'A');
 }
 

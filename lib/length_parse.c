@@ -95,7 +95,7 @@ static void want_utf8(struct reader *reader)
 
 static int is_blank(uint32_t c)
 {
-    return c == ' ' || c == '\t' || c == 0xA0 || c == 0x202F || c == 0x2009;
+    return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == 0xA0 || c == 0x202F || c == 0x2009;
 }
 
 static int is_digit(uint32_t c)
@@ -361,7 +361,10 @@ static int32_t read_unit(struct reader *reader)
     int32_t unit = unit_of_mark(c);
     if (unit != 0)
         reader->at += bytes;
-    return unit;
+    if (unit != MUSLIN_UNIT_FOOT || peek(reader, &bytes) != c)
+        return unit;
+    reader->at += bytes; /* the mark for feet written twice means inches */
+    return MUSLIN_UNIT_INCH;
 }
 
 /* ---- the sum of the parts ---------------------------------------------------------------------------------------- */

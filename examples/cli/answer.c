@@ -118,6 +118,12 @@ void put_spare(json_t *answer, const struct desk *desk, const char *name, muslin
     json_object_set_new(answer, name, length_as_json(value, &text));
 }
 
+void put_ample(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    struct length_text text = write_measured(desk, value, MUSLIN_ROUND_UP);
+    json_object_set_new(answer, name, length_as_json(value, &text));
+}
+
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
     struct length_text plain = write_measured(desk, value, MUSLIN_ROUND_UP);

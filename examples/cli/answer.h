@@ -15,6 +15,8 @@ void put_slack(json_t *answer, const struct desk *desk, const char *name, muslin
 void put_least(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
 /* What there is to spare of cloth, down to what one measures it in: 1/8 in, or 5 mm. */
 void put_spare(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
+/* What cloth must measure at least, up to the same. */
+void put_ample(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
 /* A length of cloth, at least so much, up to 1/8 in or 5 mm; where it is sold so, in yards: "1 3/8 yd (49 1/2 in)". */
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
 void put_count(json_t *answer, const char *name, int64_t value);

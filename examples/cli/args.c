@@ -14,14 +14,14 @@
 const struct option_row front_options[] = {
     OPTION_HEADING("What becomes of the answer"),
     { "json", KIND_SWITCH, 0, 0, 0, NULL, "answer in JSON, for scripts" },
-    { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file, whole or not at all" },
+    { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },
     { "force", KIND_SWITCH, 0, 0, 0, NULL, "replace the file if it exists" },
     OPTION_END
 };
 
 const struct option_row batch_front_options[] = {
     { "input", KIND_TEXT, 0, 0, OPTION_OPERAND, NULL, "requests, one JSON object a line (standard input)" },
-    { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file, whole or not at all" },
+    { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },
     { "force", KIND_SWITCH, 0, 0, 0, NULL, "replace the file if it exists" },
     { "progress", KIND_TEXT, 0, 0, 0, NULL, "auto (on a terminal, the usual), always or never" },
     OPTION_END
@@ -213,7 +213,7 @@ static char *whole_help(const struct option_row *row)
         named = named && strstr(row->help, word->word) != NULL;
     if (!named)
         list_words(row->words, list, sizeof list);
-    const char *needed = (row->flags & OPTION_REQUIRED) != 0 ? " (needed)" : "";
+    const char *needed = (row->flags & OPTION_REQUIRED) != 0 ? " (must be given)" : "";
     size_t size = strlen(row->help) + strlen(list) + strlen(needed) + 3;
     char *help = need_memory(size);
     snprintf(help, size, "%s%s%s%s", row->help, named ? "" : ": ", list, needed);

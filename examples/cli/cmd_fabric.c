@@ -35,9 +35,9 @@ static const struct option_row usable_options[] = {
     { "labelled", KIND_LENGTH, offsetof(struct usable_request, labelled), MUSLIN_ARG_LABELLED_WIDTH,
       OPTION_REQUIRED | OPTION_OPERAND, NULL, "width on the bolt's label" },
     { "selvage", KIND_LENGTH, offsetof(struct usable_request, selvage), MUSLIN_ARG_SELVAGE, 0, NULL,
-      "trimmed off each edge (0)" },
+      "trimmed off each edge (none)" },
     { "shrinkage", KIND_SHARE, offsetof(struct usable_request, shrinkage), MUSLIN_ARG_SHRINKAGE, 0, NULL,
-      "lost in the wash, such as \"3 %\" (0)" },
+      "lost in the wash, such as \"3 %\" (none)" },
     OPTION_END
 };
 
@@ -101,9 +101,9 @@ static const struct option_row pieces_options[] = {
     { "length", KIND_LENGTH, offsetof(struct cloth_request, cloth.length), MUSLIN_ARG_CLOTH_LENGTH, 0, NULL,
       "its length (1 yd)" },
     { "loss-across", KIND_LENGTH, offsetof(struct cloth_request, cloth.loss_across), MUSLIN_ARG_END_LOSS, 0, NULL,
-      "taken off the width once, for straightening (0)" },
+      "taken off the width once, for straightening (none)" },
     { "loss-along", KIND_LENGTH, offsetof(struct cloth_request, cloth.loss_along), MUSLIN_ARG_END_LOSS, 0, NULL,
-      "taken off the length once (0)" },
+      "taken off the length once (none)" },
     OPTION_HEADING("The pieces"),
     { "piece", KIND_LENGTH, offsetof(struct cloth_request, cloth.piece_width), MUSLIN_ARG_CUT,
       OPTION_REQUIRED | OPTION_OPERAND, NULL, "cut size across the cloth, or of a square" },
@@ -172,9 +172,9 @@ static const struct option_row strips_options[] = {
     { "usable", KIND_LENGTH, offsetof(struct strips_request, strips.usable_width), MUSLIN_ARG_USABLE_WIDTH, 0, NULL,
       "usable width of the cloth (40 in)" },
     { "end-loss", KIND_LENGTH, offsetof(struct strips_request, strips.end_loss), MUSLIN_ARG_END_LOSS, 0, NULL,
-      "taken off each strip to square its ends (0)" },
+      "taken off each strip to square its ends (none)" },
     { "straighten", KIND_LENGTH, offsetof(struct strips_request, strips.straightening), MUSLIN_ARG_CLOTH_LENGTH, 0,
-      NULL, "taken off the cloth once (0)" },
+      NULL, "taken off the cloth once (none)" },
     OPTION_END
 };
 
@@ -247,13 +247,14 @@ static const struct option_row stock_options[] = {
     { "edge", KIND_CHOICE, offsetof(struct stock_request, stock.edge), MUSLIN_ARG_EDGE, 0, edge_words,
       "straight (the usual), or pinked and measured from tip to tip or from valley to valley" },
     { "pink-depth", KIND_LENGTH, offsetof(struct stock_request, stock.pink_depth), MUSLIN_ARG_PINK_DEPTH, 0, NULL,
-      "from tip to valley, on one edge (0)" },
+      "from tip to valley, on one edge (none)" },
     { "align", KIND_CHOICE, offsetof(struct stock_request, align), MUSLIN_ARG_EDGE, 0, align_words,
       "what you line up throughout: tips (the usual) or valleys" },
     OPTION_HEADING("Strips from them"),
     { "strip", KIND_LENGTH, offsetof(struct stock_request, strip_cut), MUSLIN_ARG_STRIP_CUT, 0, NULL,
       "cut width of the strips" },
-    { "strips", KIND_COUNT, offsetof(struct stock_request, strips), MUSLIN_ARG_STRIPS, 0, NULL, "strips wanted (0)" },
+    { "strips", KIND_COUNT, offsetof(struct stock_request, strips), MUSLIN_ARG_STRIPS, 0, NULL,
+      "strips wanted (none)" },
     OPTION_END
 };
 
@@ -295,7 +296,7 @@ static json_t *answer_buy(const void *request, struct desk *desk)
     put_cloth(answer, desk, "bought", purchase.bought);
     put_count(answer, "steps", purchase.steps);
     put_slack(answer, desk, "spare", purchase.spare);
-    put_slack(answer, desk, "a_step_less_if_it_were_shorter_by", purchase.less_by);
+    put_least(answer, desk, "a_step_less_if_it_were_shorter_by", purchase.less_by);
     return answer;
 }
 
@@ -305,11 +306,11 @@ static const struct option_row buy_options[] = {
     { "step", KIND_LENGTH, offsetof(struct buy_request, purchase.step), MUSLIN_ARG_STEP, 0, NULL,
       "what the shop sells in (1/8 yd)" },
     { "shrinkage", KIND_SHARE, offsetof(struct buy_request, purchase.shrinkage), MUSLIN_ARG_SHRINKAGE, 0, NULL,
-      "lost in the wash, such as \"3 %\" (0)" },
+      "lost in the wash, such as \"3 %\" (none)" },
     { "extra-share", KIND_SHARE, offsetof(struct buy_request, purchase.extra_share), MUSLIN_ARG_EXTRA_SHARE, 0, NULL,
-      "to add for safety, such as \"10 %\" (0)" },
+      "to add for safety, such as \"10 %\" (none)" },
     { "extra", KIND_LENGTH, offsetof(struct buy_request, purchase.extra), MUSLIN_ARG_EXTRA, 0, NULL,
-      "fixed extra, added last (0)" },
+      "fixed extra, added last (none)" },
     OPTION_END
 };
 

@@ -111,7 +111,7 @@ static const struct option_row binding_options[] = {
     { "rounded", KIND_SWITCH, offsetof(struct binding_request, rounded), MUSLIN_ARG_NONE, 0, NULL,
       "a rounded outline, without corners" },
     { "corner-extra", KIND_LENGTH, offsetof(struct binding_request, binding.corner_extra), MUSLIN_ARG_EXTRA, 0, NULL,
-      "added for each corner (0)" },
+      "added for each corner (none)" },
     { "extra", KIND_LENGTH, offsetof(struct binding_request, binding.extra), MUSLIN_ARG_EXTRA, 0, NULL,
       "for the ends and the last join (12 in)" },
     OPTION_HEADING("The strips"),
@@ -124,7 +124,7 @@ static const struct option_row binding_options[] = {
     { "seam", KIND_LENGTH, offsetof(struct binding_request, binding.allowance), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL,
       "allowance of the joins (1/4 in)" },
     { "spare-strips", KIND_COUNT, offsetof(struct binding_request, binding.spare_strips), MUSLIN_ARG_SPARE, 0, NULL,
-      "cut on top of the need (0)" },
+      "cut on top of the need (none)" },
     { "step", KIND_LENGTH, offsetof(struct binding_request, binding.step), MUSLIN_ARG_STEP, 0, NULL,
       "what the shop sells in (1/8 yd)" },
     OPTION_HEADING("How it lies across the edge; give any of these to have its width worked out"),
@@ -137,7 +137,7 @@ static const struct option_row binding_options[] = {
     { "edge-seam", KIND_LENGTH, offsetof(struct binding_request, width.seam), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL,
       "from the raw edge of the binding to its seam (1/4 in)" },
     { "thickness", KIND_LENGTH, offsetof(struct binding_request, width.thickness), MUSLIN_ARG_THICKNESS, 0, NULL,
-      "of the quilt at its edge (0)" },
+      "of the quilt at its edge (none)" },
     { "turn-under", KIND_LENGTH, offsetof(struct binding_request, width.turn_under), MUSLIN_ARG_TURN_UNDER, 0, NULL,
       "of a single fold, on the back (1/4 in)" },
     OPTION_END
@@ -187,7 +187,7 @@ static bool bias_is_settled(struct desk *desk, int32_t way)
     const char *needed = way == BIAS_SQUARE ? "wanted" : "width";
     if (given(desk, needed))
         return true;
-    failure_say(desk->failure, needed, "This is needed when \"from\" is %s.", word_of(bias_words, way));
+    failure_say(desk->failure, needed, "This must be given when \"from\" is %s.", word_of(bias_words, way));
     return false;
 }
 
@@ -220,13 +220,13 @@ static json_t *answer_bias(const void *request, struct desk *desk)
         put_length(answer, desk, "cloth_length", spec.length);
     put_count(answer, wanted->way == BIAS_STRIPS ? "strips" : "rounds", bias.rounds);
     put_count(answer, "joins", bias.joins);
-    put_slack(answer, desk, "bias_length", bias.length);
+    put_spare(answer, desk, "bias_length", bias.length);
     if (wanted->way != BIAS_SQUARE)
         return answer;
     put_length(answer, desk, "length_wanted", spec.wanted);
     put_length(answer, desk, "square_cut", bias.square);
     put_length(answer, desk, "area_rule_would_say", bias.area_rule);
-    put_slack(answer, desk, "spare", bias.spare);
+    put_spare(answer, desk, "spare", bias.spare);
     return answer;
 }
 
@@ -462,7 +462,7 @@ bool put_backing(json_t *answer, struct desk *desk, const struct muslin_backing_
     put_length(answer, desk, "cloth_width", spec->fabric_width);
     put_length(answer, desk, "selvage", spec->selvage);
     put_length(answer, desk, "cloth_usable_width", usable);
-    put_least(answer, desk, "cloth_must_be_at_least", narrowest);
+    put_ample(answer, desk, "cloth_must_be_at_least", narrowest);
     put_length(answer, desk, "seam_allowance", spec->seam);
     put_least(answer, desk, "cut_width_needed", row->needed_width);
     put_least(answer, desk, "cut_length_needed", row->needed_length);
@@ -503,13 +503,13 @@ static const struct option_row backing_options[] = {
     { "fabric-width", KIND_LENGTH, offsetof(struct backing_request, backing.fabric_width), MUSLIN_ARG_FABRIC_WIDTH, 0,
       NULL, "from edge to edge (40 in)" },
     { "selvage", KIND_LENGTH, offsetof(struct backing_request, backing.selvage), MUSLIN_ARG_SELVAGE, 0, NULL,
-      "cut off each edge (0)" },
+      "cut off each edge (none)" },
     { "seam", KIND_LENGTH, offsetof(struct backing_request, backing.seam), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL,
       "allowance of the backing's seams (1/2 in)" },
     { "trim", KIND_LENGTH, offsetof(struct backing_request, backing.end_trim), MUSLIN_ARG_END_TRIM, 0, NULL,
-      "added to each panel's length, for squaring (0)" },
+      "added to each panel's length, for squaring (none)" },
     { "repeat", KIND_LENGTH, offsetof(struct backing_request, backing.repeat), MUSLIN_ARG_REPEAT, 0, NULL,
-      "pattern repeat along the cloth (0)" },
+      "pattern repeat along the cloth (none)" },
     { "print", KIND_CHOICE, offsetof(struct backing_request, backing.print), MUSLIN_ARG_PRINT_DIRECTION, 0,
       print_words, "direction of the print (none); one with a direction forbids panels turned a quarter" },
     { "step", KIND_LENGTH, offsetof(struct backing_request, backing.step), MUSLIN_ARG_STEP, 0, NULL,

@@ -83,6 +83,7 @@ static void put_assumed(json_t *answer, const struct desk *desk, const struct pl
     put_length(assumed, desk, "strip_cut", spec->strip_cut);
     put_text(assumed, "strip_edge", word_of(edge_words, wanted->edge));
     put_text(assumed, "line_up", word_of(align_words, wanted->align));
+    put_text(assumed, "line_up_one", wanted->align == MUSLIN_EDGE_PINKED_TIPS ? "tip" : "valley");
     put_text(assumed, "strips_care", word_of(care_words, wanted->strips_care));
     put_text(assumed, "cloth_care", word_of(care_words, wanted->cloth_care));
     put_length(assumed, desk, "usable_length", spec->usable_length);
@@ -394,9 +395,9 @@ static void say_what_is_missing(struct desk *desk, const struct muslin_stripquil
                                 "rows", spec->rows, "segments", needed.segments, "sets", needed.sets, "strips",
                                 needed.strips_used, "in_hand", spec->strips, "blocks", harvest.blocks, "give",
                                 harvest.tops);
-    char *sentence = sheet_sentence(figures, "{tops:top} of {columns} by {rows} blocks: {segments:segment} from "
-                                             "{sets:set}, {strips:strip} in all. The {in_hand:strip} in hand give "
-                                             "{blocks:block}, {give:whole top}.");
+    char *sentence = sheet_sentence(figures, "For {tops:top} of {columns} by {rows} blocks it takes "
+                                             "{segments:segment}: {sets:set}, {strips:strip}. Your {in_hand:strip} "
+                                             "make {blocks:block}, enough for {give:top}.");
     snprintf(desk->failure->sentence, sizeof desk->failure->sentence, "%s", sentence);
     snprintf(desk->failure->option, sizeof desk->failure->option, "%s", given(desk, "tops") ? "tops" : "strips");
     free(sentence);
@@ -452,7 +453,7 @@ static const struct option_row plan_options[] = {
     { "edge", KIND_CHOICE, AT(edge), MUSLIN_ARG_EDGE, 0, edge_words,
       "straight (the usual), or pinked and measured from tip to tip or from valley to valley" },
     { "pink-depth", KIND_LENGTH, AT(pink_depth), MUSLIN_ARG_PINK_DEPTH, 0, NULL,
-      "from tip to valley, on one edge (0)" },
+      "from tip to valley, on one edge (none)" },
     { "align", KIND_CHOICE, AT(align), MUSLIN_ARG_EDGE, 0, align_words,
       "what you line up throughout: tips (the usual) or valleys" },
     { "strips-care", KIND_CHOICE, AT(strips_care), MUSLIN_ARG_CARE_STATE, 0, care_words,
@@ -462,13 +463,13 @@ static const struct option_row plan_options[] = {
     { "segment", KIND_LENGTH, AT(quilt.segment_cut), MUSLIN_ARG_SEGMENT_CUT, 0, NULL,
       "cut size of a segment (the one that makes the block square)" },
     { "trim", KIND_LENGTH, AT(quilt.end_trim), MUSLIN_ARG_END_TRIM, 0, NULL,
-      "taken off each end of a set to square it (0)" },
+      "taken off each end of a set to square it (none)" },
     { "fold-clear", KIND_LENGTH, AT(quilt.fold_clear), MUSLIN_ARG_FOLD_CLEAR, 0, NULL,
-      "kept free of cuts in the middle, where the fold was (0)" },
+      "kept free of cuts in the middle, where the fold was (none)" },
     { "resquare", KIND_LENGTH, AT(quilt.resquare_loss), MUSLIN_ARG_RESQUARE_LOSS, 0, NULL,
-      "lost each time the cut edge is squared again (0)" },
+      "lost each time the cut edge is squared again (none)" },
     { "resquare-every", KIND_COUNT, AT(quilt.resquare_every), MUSLIN_ARG_RESQUARE_EVERY, 0, NULL,
-      "cuts between two squarings (0: never)" },
+      "cuts between two squarings (never)" },
     { "one-end", KIND_SWITCH, AT(one_end), MUSLIN_ARG_NONE, 0, NULL, "cut straight through from one end" },
     OPTION_HEADING("Blocks and top"),
     { "block", KIND_COUNT, AT(quilt.segments_per_block), MUSLIN_ARG_SEGMENTS_PER_BLOCK, 0, NULL,
@@ -481,7 +482,8 @@ static const struct option_row plan_options[] = {
     { "square", KIND_LENGTH, AT(quilt.square_tolerance), MUSLIN_ARG_SQUARE_TOLERANCE, 0, NULL,
       "a block may be this far from square and still be turned a quarter (1/64 in)" },
     { "nest", KIND_CHOICE, AT(quilt.nesting), MUSLIN_ARG_PRESSING, 0, nesting_words,
-      "where pressing alone cannot make seams nest: turn some segments end for end (the usual), or name the seams that do not nest" },
+      "where pressing alone cannot make seams nest: turn some segments end for end (the usual), or name the "
+      "seams that do not nest" },
     OPTION_HEADING("Seams"),
     OPTION_SEAM(plan_request, quilt.allowance, quilt.take_up),
     OPTION_HEADING("Borders"),
@@ -506,12 +508,12 @@ static const struct option_row plan_options[] = {
       "beyond the quilt on every side (4 in)" },
     { "backing-width", KIND_LENGTH, AT(backing.fabric_width), MUSLIN_ARG_FABRIC_WIDTH, 0, NULL,
       "of the cloth, from edge to edge (40 in)" },
-    { "backing-selvage", KIND_LENGTH, AT(backing.selvage), MUSLIN_ARG_SELVAGE, 0, NULL, "cut off each edge (0)" },
+    { "backing-selvage", KIND_LENGTH, AT(backing.selvage), MUSLIN_ARG_SELVAGE, 0, NULL, "cut off each edge (none)" },
     { "backing-seam", KIND_LENGTH, AT(backing.seam), MUSLIN_ARG_NONE, 0, NULL, "allowance of its seams (1/2 in)" },
     { "backing-trim", KIND_LENGTH, AT(backing.end_trim), MUSLIN_ARG_NONE, 0, NULL,
-      "added to each panel's length, for squaring (0)" },
+      "added to each panel's length, for squaring (none)" },
     { "backing-repeat", KIND_LENGTH, AT(backing.repeat), MUSLIN_ARG_REPEAT, 0, NULL,
-      "pattern repeat along the cloth (0)" },
+      "pattern repeat along the cloth (none)" },
     { "backing-print", KIND_CHOICE, AT(backing.print), MUSLIN_ARG_PRINT_DIRECTION, 0, print_words,
       "direction of the print (none)" },
     { "backing-layout", KIND_CHOICE, AT(backing_layout), MUSLIN_ARG_LAYOUT, 0, layout_words,
@@ -529,11 +531,11 @@ static const struct option_row plan_options[] = {
     { "binding-front", KIND_LENGTH, AT(binding_width.front), MUSLIN_ARG_BINDING_FRONT, 0, NULL,
       "finished width on the front, to learn what the back shows" },
     { "thickness", KIND_LENGTH, AT(binding_width.thickness), MUSLIN_ARG_THICKNESS, 0, NULL,
-      "of the quilt at its edge, with binding-front (0)" },
+      "of the quilt at its edge, with binding-front (none)" },
     OPTION_HEADING("Buying"),
     { "step", KIND_LENGTH, AT(purchase.step), MUSLIN_ARG_STEP, 0, NULL, "what the shop sells in (1/8 yd)" },
     { "shrinkage", KIND_SHARE, AT(purchase.shrinkage), MUSLIN_ARG_SHRINKAGE, 0, NULL,
-      "of cloth that is washed first, such as \"3 %\" (0)" },
+      "of cloth that is washed first, such as \"3 %\" (none)" },
     { "extra-share", KIND_SHARE, AT(purchase.extra_share), MUSLIN_ARG_EXTRA_SHARE, 0, NULL,
       "to add for safety, such as \"10 %\" (none)" },
     { "extra", KIND_LENGTH, AT(purchase.extra), MUSLIN_ARG_EXTRA, 0, NULL,

@@ -137,7 +137,7 @@ static const struct option_row piece_options[] = {
     { "bottom", KIND_LENGTH, offsetof(struct piece_request, piece.bottom), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL,
       "allowance on the bottom edge (1/4 in)" },
     { "take-up", KIND_LENGTH, offsetof(struct piece_request, piece.take_up), MUSLIN_ARG_TAKE_UP, 0, NULL,
-      "what fold and thread of one pressed seam eat beyond its allowances (0)" },
+      "what fold and thread of one pressed seam eat beyond its allowances (none)" },
     OPTION_END
 };
 
@@ -436,7 +436,7 @@ static const struct option_row calibrate_options[] = {
     { "later", KIND_LENGTH, offsetof(struct calibrate_request, later), MUSLIN_ARG_CUT, 0, NULL,
       "a later piece, as the plan cuts it: what becomes of it if you keep these sets" },
     { "take-up", KIND_LENGTH, offsetof(struct calibrate_request, seam.take_up), MUSLIN_ARG_TAKE_UP, 0, NULL,
-      "the take-up that the plan counted on, for the later piece (0)" },
+      "the take-up that the plan counted on, for the later piece (none)" },
     OPTION_ROUNDING(calibrate_request, rounding),
     OPTION_END
 };

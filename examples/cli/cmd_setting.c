@@ -201,25 +201,36 @@ static bool find_least_lengths(struct desk *desk, const struct muslin_border_spe
            worked(desk, muslin_length_subtract(border->top_cut_length, spec->mitre_extra, &least->top));
 }
 
+/* A butted piece is as long as the edge it is sewn to; a mitred one is trimmed, so that it may be a little longer. */
+static void put_border_length(json_t *answer, const struct desk *desk, const char *name, muslin_len value, bool mitred)
+{
+    if (mitred)
+        put_ample(answer, desk, name, value);
+    else
+        put_least(answer, desk, name, value);
+}
+
 static bool put_border(json_t *answer, struct desk *desk, const struct muslin_border_spec *spec,
                        const struct muslin_border *border)
 {
+    bool mitred = spec->style == MUSLIN_BORDER_MITRED;
     struct least_lengths least;
     muslin_len slack = 0;
     bool lengthwise = (spec->flags & MUSLIN_BORDER_LENGTHWISE) != 0;
-    if (!find_least_lengths(desk, spec, border, &least) || (!lengthwise && !find_slack(desk, spec, border, &slack)))
+    if ((mitred && !find_least_lengths(desk, spec, border, &least)) ||
+        (!lengthwise && !find_slack(desk, spec, border, &slack)))
         return false;
     put_text(answer, "style", word_of(border_words, spec->style));
     put_text(answer, "join", word_of(join_words, spec->join));
     put_truth(answer, "lengthwise", lengthwise);
     put_length(answer, desk, "finished_width_of_border", spec->finished_border);
     put_length(answer, desk, "cut_width", border->cut_width);
-    put_least(answer, desk, "side_cut_length", border->side_cut_length);
-    put_least(answer, desk, "top_cut_length", border->top_cut_length);
-    if (spec->style == MUSLIN_BORDER_MITRED) {
+    put_border_length(answer, desk, "side_cut_length", border->side_cut_length, mitred);
+    put_border_length(answer, desk, "top_cut_length", border->top_cut_length, mitred);
+    if (mitred) {
         put_length(answer, desk, "mitre_extra", spec->mitre_extra);
-        put_least(answer, desk, "side_least_length", least.side);
-        put_least(answer, desk, "top_least_length", least.top);
+        put_ample(answer, desk, "side_least_length", least.side);
+        put_ample(answer, desk, "top_least_length", least.top);
     }
     if (border->cornerstone_cut != 0)
         put_length(answer, desk, "cornerstone_cut", border->cornerstone_cut);

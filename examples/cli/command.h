@@ -99,7 +99,7 @@ struct option_row {
     { "seam", KIND_LENGTH, offsetof(struct request, allowance_), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL, \
       "seam allowance on each edge, as stitched (1/4 in)" }, \
     { "take-up", KIND_LENGTH, offsetof(struct request, take_up_), MUSLIN_ARG_TAKE_UP, 0, NULL, \
-      "what fold and thread of one pressed seam eat beyond its two allowances (0)" }
+      "what fold and thread of one pressed seam eat beyond its two allowances (none)" }
 /* Rounding, for a request struct with the member `rounding_`. */
 #define OPTION_ROUNDING(request, rounding_) \
     { "to", KIND_LENGTH, offsetof(struct request, rounding_.grid), MUSLIN_ARG_GRID, 0, NULL, \
@@ -107,7 +107,7 @@ struct option_row {
     { "round", KIND_CHOICE, offsetof(struct request, rounding_.direction), MUSLIN_ARG_DIRECTION, 0, rounding_words, \
       "up, down or nearest (the usual)" }, \
     { "tolerance", KIND_LENGTH, offsetof(struct request, rounding_.tolerance), MUSLIN_ARG_TOLERANCE, 0, NULL, \
-      "what rounding up or down may overlook (0)" }
+      "what rounding up or down may overlook (none)" }
 
 /* ---- the desk --------------------------------------------------------------------------------------------------- */
 

@@ -169,7 +169,7 @@ const char *argp_program_version = NULL;
 
 static const char main_doc[] =
     "Quilt arithmetic: from the sizes someone wants to see to what must be cut, sewn, pressed and bought, and back "
-    "again. Every figure is exact, and every size says cut, unfinished or finished.\v";
+    "again. Figures are exact or say about, and sizes say cut, unfinished or finished.\v";
 
 /* The list of commands, below the options. */
 static char *list_commands(void)

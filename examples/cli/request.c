@@ -23,7 +23,7 @@ const struct option_row common_options[] = {
     { "units", KIND_CHOICE, offsetof(struct common, units), 0, 0, unit_words,
       "write lengths in inches and fractions (the default), in decimal inches, in cm or in mm; changes no size" },
     { "bare-unit", KIND_CHOICE, offsetof(struct common, bare_unit), 0, 0, bare_unit_words,
-      "unit of a number that names none; inches unless told otherwise" },
+      "unit of a number without a unit: 6 is 6 inches unless told otherwise" },
     { "decimal-comma", KIND_SWITCH, offsetof(struct common, decimal_comma), 0, 0, NULL,
       "the decimal sign is a comma, in and out: 6,35 cm" },
     OPTION_END
@@ -270,7 +270,7 @@ static bool read_options(struct desk *desk, const struct option_row *options, vo
         if (value != NULL && !read_value(desk, row, value, target))
             return false;
         if (value == NULL && (row->flags & OPTION_REQUIRED) != 0) {
-            failure_say(desk->failure, row->name, "This is needed: %s.", row->help);
+            failure_say(desk->failure, row->name, "This must be given: %s.", row->help);
             return false;
         }
     }

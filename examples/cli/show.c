@@ -5,6 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "look.h"
 #include "sheet.h"
 
 #define INDENT 2
@@ -157,4 +158,63 @@ void show_table(struct sheet *sheet, json_t *answer)
         sheet_point(sheet, row, row_template(row));
         sheet_under(sheet, row, "{source}");
     }
+}
+
+/* ---- figures that need a sentence ------------------------------------------------------------------------------- */
+
+void show_calibrate(struct sheet *sheet, json_t *answer)
+{
+    bool short_by = json_object_get(answer, "nearer_the_raw_edge_by") != NULL;
+    sheet_say(sheet, answer, short_by ? "To meet the plan, sew at {sew_at} from the raw edge: {nearer_the_raw_edge_by} "
+                                        "nearer to it than now. What the set is short by may be fold and thread or too "
+                                        "wide a seam; the cure is the same."
+                                      : "To meet the plan, sew at {sew_at} from the raw edge: "
+                                        "{farther_from_the_raw_edge_by} farther from it than now.");
+    sheet_gap(sheet);
+    show_figures(sheet, answer);
+}
+
+void show_yield(struct sheet *sheet, json_t *answer)
+{
+    bool one_end = json_is_true(json_object_get(answer, "cut_from_one_end"));
+    if (json_integer_value(json_object_get(answer, "segments")) > 0) {
+        sheet_point(sheet, answer, one_end ? "Cut {cut_from_each_end} from one end."
+                                           : "Cut {cut_from_each_end} from each end; {left_over} is left over, fold "
+                                             "included.");
+        sheet_point(sheet, answer, one_end
+                                       ? "The shortest strip may be {strip_may_be_shorter_by} shorter, down to "
+                                         "{shortest_strip_that_gives_as_many}; below that, a segment is lost."
+                                       : "The shortest strip may be {strip_may_be_shorter_by} shorter, down to "
+                                         "{shortest_strip_that_gives_as_many}; below that, two segments are lost, one "
+                                         "at each end.");
+    }
+    if (json_integer_value(json_object_get(answer, "squared_again")) > 0)
+        sheet_point(sheet, answer, "The cut edge is squared again {squared_again:time}.");
+    sheet_point(sheet, answer, one_end ? "One more segment needs strips {longer_for_more_by} longer."
+                                       : "Two more segments, one from each end, need strips {longer_for_more_by} "
+                                         "longer.");
+    show_sentences(sheet, json_object_get(answer, "warnings"));
+}
+
+static const char *bias_method(json_t *answer)
+{
+    if (says(answer, "way", "strips"))
+        return "From a square cut {cloth_width}, {strips:strip} cut {strip_cut} wide, side by side and parallel to its "
+               "diagonal, joined end to end, give {bias_length} of bias.";
+    if (says(answer, "way", "square"))
+        return "Cut a square {square_cut} on each side for {length_wanted} of bias cut {strip_cut} wide: it gives "
+               "{bias_length}, {spare} more than wanted.";
+    return "A piece cut {cloth_width} by {cloth_length} gives {bias_length} of bias cut {strip_cut} wide.";
+}
+
+void show_bias(struct sheet *sheet, json_t *answer)
+{
+    sheet_say(sheet, answer, bias_method(answer));
+    sheet_gap(sheet);
+    if (!says(answer, "way", "strips"))
+        sheet_point(sheet, answer, "The way: cut the piece on the diagonal, join the halves, sew them into a tube "
+                                   "offset by one strip, and cut round and round: {rounds:round}.");
+    sheet_point(sheet, answer, "Seam allowance {seam_allowance}; {joins:seam} that shorten the run.");
+    if (says(answer, "way", "square"))
+        sheet_point(sheet, answer, "The area rule's {area_rule_would_say} would be too small.");
 }

@@ -9,7 +9,7 @@
 #define DRAWN_SEGMENTS_MAX 4
 #define DRAWN_COLUMNS_MAX 76
 
-/* The arrow of a block, by quarter turns clockwise: it points to the TOP strips. */
+/* The arrow of a block, by quarter turns clockwise: it points to the strips A. */
 static char arrow(json_t *turns, size_t column)
 {
     return "^>v<"[json_integer_value(json_array_get(turns, column)) & 3];
@@ -82,7 +82,9 @@ void draw_layout(struct sheet *sheet, json_t *plan)
     sheet_gap(sheet);
     bool all = json_integer_value(part(plan, "top", "columns")) == (json_int_t)columns &&
                json_integer_value(part(plan, "top", "rows")) == (json_int_t)json_array_size(rows);
-    sheet_under(sheet, plan, all ? "The arrows point to the TOP strips, except in segments turned end for end."
-                                 : "This is the upper left corner; go on in the same way. The arrows point to the TOP "
-                                   "strips, except in segments turned end for end.");
+    if (!all)
+        sheet_under(sheet, plan, "This is the upper left corner; go on in the same way.");
+    sheet_under(sheet, plan, any(plan, "blocks", "segments_turned")
+                                 ? "The arrows point to the strips A, except in segments turned end for end."
+                                 : "The arrows point to the strips A.");
 }

@@ -4,8 +4,10 @@
  *
  * Every size says cut, unfinished or finished. All figures come from the answer; nothing is worked out here. */
 #include <stdbool.h>
+#include <stdio.h>
 #include <string.h>
 
+#include "look.h"
 #include "sheet.h"
 
 /* ---- what is taken for granted ---------------------------------------------------------------------------------- */
@@ -28,24 +30,34 @@ static void show_cutting_habits(struct sheet *sheet, json_t *plan)
                                  "{assumed.resquare_loss} each time.");
 }
 
+static void show_edges_of_strips(struct sheet *sheet, json_t *plan)
+{
+    if (says(json_object_get(plan, "assumed"), "strip_edge", "straight"))
+        sheet_point(sheet, plan, "The edges of the strips are straight and the strips {assumed.strips_care}. If yours "
+                                 "are pinked, measure from tip to tip and line up the tips; do not wash strips.");
+    else
+        sheet_point(sheet, plan, "The strips are pinked: measure them from {assumed.line_up_one} to "
+                                 "{assumed.line_up_one}, as the cut width above is, and line up the {assumed.line_up} "
+                                 "throughout. They are {assumed.strips_care}; do not wash strips.");
+}
+
 static void show_assumed(struct sheet *sheet, json_t *plan)
 {
     sheet_heading(sheet, "WHAT THIS PLAN TAKES FOR GRANTED");
     sheet_point(sheet, plan, "{assumed.strips_in_hand:strip} cut {assumed.strip_cut} wide, each at least "
                              "{assumed.usable_length} long without its selvages (usable). Measure yours: a set is only "
                              "as long as its shortest strip.");
-    if (!says(json_object_get(plan, "assumed"), "strip_edge", "straight"))
-        sheet_point(sheet, plan, "The strips are pinked ({assumed.strip_edge}); line up the {assumed.line_up} "
-                                 "throughout. The cut width above is measured there.");
+    show_edges_of_strips(sheet, plan);
     sheet_point(sheet, plan, any(plan, "assumed", "take_up_per_seam")
                                  ? "Seam allowance {assumed.seam_allowance} on each edge, and "
                                    "{assumed.take_up_per_seam} more for fold and thread at every seam."
                                  : "Seam allowance {assumed.seam_allowance} on each edge, fold and thread included: "
-                                   "sew a thread's width inside it if your sets come out narrow.");
+                                   "sew a thread's width nearer the raw edge if your sets come out narrow.");
     show_cutting_habits(sheet, plan);
     if (json_array_size(json_object_get(plan, "buy")) > 0) {
         sheet_point(sheet, plan, "Cloth for borders and binding is {assumed.cloth_usable_width} wide without its "
-                                 "selvages (usable) and sold in steps of {assumed.purchase_step}.");
+                                 "selvages (usable), {assumed.cloth_care}, and sold in steps of "
+                                 "{assumed.purchase_step}.");
         sheet_point(sheet, plan, any(plan, "assumed", "shrinkage") || any(plan, "assumed", "extra_share")
                                      ? "What to buy allows for {assumed.shrinkage} of shrinking and "
                                        "{assumed.extra_share} extra."
@@ -56,13 +68,33 @@ static void show_assumed(struct sheet *sheet, json_t *plan)
 
 /* ---- sets ------------------------------------------------------------------------------------------------------- */
 
+/* Pairings beyond this many are left to the step that joins the blocks. */
+#define TOLD_EARLY_MAX 8
+
+static void show_meetings(struct sheet *sheet, json_t *plan)
+{
+    json_t *groups = part(plan, "blocks", "groups");
+    if (json_integer_value(part(plan, "blocks", "segments_per_block")) < 2 || json_array_size(groups) == 0)
+        return;
+    if (json_array_size(groups) > TOLD_EARLY_MAX) {
+        sheet_point(sheet, plan, "Which piles meet in a block is said where the blocks are joined; look there before "
+                                 "you settle them, so that they look good together.");
+        return;
+    }
+    sheet_point(sheet, plan, "These piles meet in a block, so make them look good together:");
+    for (size_t i = 0; i < json_array_size(groups); i++)
+        sheet_under(sheet, json_array_get(groups, i), "{stacks:pile}");
+}
+
 static void show_sorting(struct sheet *sheet, json_t *plan)
 {
     sheet_step(sheet, "SORT AND LABEL");
     sheet_point(sheet, plan, "Sort the strips into {sets.sets:pile} of {sets.strips_per_set}, "
                              "{sets.strips_used:strip} in all, and lay each pile out in the order you like.");
-    sheet_point(sheet, plan, "Number the piles. On the first strip of each pile, at both ends, pin a label with the "
-                             "number and the word TOP, so that no set gets turned by mistake.");
+    show_meetings(sheet, plan);
+    sheet_point(sheet, plan, "Number the piles. The first strip of each pile is its strip A: label it with the number "
+                             "and the letter A, on tape or with a pin, in the middle third of its length, so that no "
+                             "set gets turned by mistake. Move pins out of the way before you cut.");
     if (any(plan, "left_over", "strips"))
         sheet_point(sheet, plan, "{left_over.strips:strip} stay out of this plan; choose them now.");
 }
@@ -72,11 +104,18 @@ static void show_trio(struct sheet *sheet, json_t *plan)
     sheet_step(sheet, "TEST YOUR SEAM");
     sheet_point(sheet, plan, "Sew three short pieces, cut {assumed.strip_cut} wide like the strips, side by side, and "
                              "press them. From raw edge to raw edge they must measure {check.trio_unfinished_width} "
-                             "unfinished, and the middle one must show {check.trio_centre_finished_width} finished. If "
-                             "not, move the needle or the guide and try again.");
+                             "unfinished, and the middle one must show {check.trio_centre_finished_width} finished. "
+                             "Under {check.trio_unfinished_width}: sew nearer the raw edge; over it: farther from the "
+                             "raw edge; and try again.");
     if (any(plan, "check", "error_of_a_set"))
-        sheet_point(sheet, plan, "It matters: {check.error_per_seam} too much or too little in every seam makes a set "
+        sheet_point(sheet, plan, "It matters: a needle only {check.needle_off_by} off makes each seam take "
+                                 "{check.error_per_seam} too much or too little, and a set comes out "
                                  "{check.error_of_a_set} too narrow or too wide.");
+    sheet_point(sheet, plan, any(plan, "left_over", "strips")
+                                 ? "Before you sew the sets, sew one test block from strips that stay over, or from "
+                                   "other cloth of the same kind."
+                                 : "Before you sew the sets, sew one test block from other cloth of the same kind: no "
+                                   "strip stays over.");
 }
 
 static void show_pressing(struct sheet *sheet, json_t *plan)
@@ -85,9 +124,9 @@ static void show_pressing(struct sheet *sheet, json_t *plan)
     bool to_bottom = any(plan, "sets", "press_towards_bottom");
     sheet_point(sheet, plan, "Press every seam flat as sewn, then over to one side, without steam or pulling:");
     if (to_top)
-        sheet_under(sheet, plan, "{sets.press_towards_top:set}: towards the strip labelled TOP");
+        sheet_under(sheet, plan, "{sets.press_towards_top:set}: towards strip A");
     if (to_bottom)
-        sheet_under(sheet, plan, "{sets.press_towards_bottom:set}: away from the strip labelled TOP");
+        sheet_under(sheet, plan, "{sets.press_towards_bottom:set}: away from strip A");
     if (!to_top && !to_bottom)
         sheet_under(sheet, plan, "these are too many sets to list; plan fewer tops at a time to see them");
 }
@@ -99,78 +138,221 @@ static void show_sewing(struct sheet *sheet, json_t *plan)
         sheet_point(sheet, plan, "A set is a single strip here: there is nothing to sew yet.");
         return;
     }
-    sheet_point(sheet, plan, "Sew the strips of each pile long side to long side, {sets.seams_per_set:seam} a set: in "
-                             "pairs first, then the pairs together, each seam begun at the other end than the one "
-                             "before, so that the set stays straight.");
+    bool odd = (json_integer_value(part(plan, "sets", "strips_per_set")) & 1) != 0;
+    sheet_point(sheet, plan, odd ? "Sew the strips of each pile long side to long side, {sets.seams_per_set:seam} a "
+                                   "set: in pairs first, then the pairs together, the odd strip last, each seam begun "
+                                   "at the other end than the one before, so that the set stays straight."
+                                 : "Sew the strips of each pile long side to long side, {sets.seams_per_set:seam} a "
+                                   "set: in pairs first, then the pairs together, each seam begun at the other end "
+                                   "than the one before, so that the set stays straight.");
     show_pressing(sheet, plan);
     sheet_point(sheet, plan, "Each set must measure {check.set_unfinished_width} unfinished across the strips, at both "
                              "ends and in the middle ({sets.finished_width} finished, {sets.strip_finished_width} of "
-                             "each strip). Measure before you cut. If your sets differ, muslin calibrate says what to "
-                             "change, or how to carry on with them.");
+                             "each strip). Measure before you cut. If your sets differ, correct your seam before you "
+                             "sew on; if you keep them, plan again with the seam you really sewed.");
 }
 
 /* ---- segments and blocks ---------------------------------------------------------------------------------------- */
+
+/* How the cuts of one end go: "cut 3, square the edge again (1/8 in), cut 1". */
+static void show_cuts_between_squarings(struct sheet *sheet, json_t *plan)
+{
+    json_t *cuts = part(plan, "segments", "cuts_between_squarings");
+    char way[300] = "From each end: ";
+    size_t used = strlen(way);
+    if (json_array_size(cuts) == 0 && any(plan, "segments", "squared_again_per_set"))
+        sheet_point(sheet, plan, "Square the edge again after every {assumed.resquare_every:cut} "
+                                 "({assumed.resquare_loss}).");
+    if (json_array_size(cuts) == 0)
+        return;
+    for (size_t i = 0; i < json_array_size(cuts); i++)
+        used += (size_t)snprintf(way + used, sizeof way - used, "%scut %lld",
+                                 i == 0 ? "" : ", square the edge again ({assumed.resquare_loss}), ",
+                                 (long long)json_integer_value(json_array_get(cuts, i)));
+    snprintf(way + used, sizeof way - used, ".");
+    sheet_point(sheet, plan, way);
+}
 
 static void show_cutting(struct sheet *sheet, json_t *plan)
 {
     sheet_step(sheet, "CUT THE SEGMENTS");
     sheet_point(sheet, plan, "Across each set, cut {segments.from_each_set:segment}, each cut {segments.segment_cut} "
-                             "wide ({segments.segment_finished_width} finished).");
+                             "wide ({segments.segment_finished_width} finished). Lay the set open in one layer, with "
+                             "a line of the ruler on a seam.");
     if (!any(plan, "assumed", "cut_from_one_end"))
         sheet_point(sheet, plan, "Square one end and cut {segments.from_each_end} from it; turn the mat, not the "
                                  "set, square the other end and cut {segments.from_each_end} from there. The fold "
                                  "stays in the piece left over.");
     else
         sheet_point(sheet, plan, "Square one end and cut {segments.from_each_end} from it.");
-    sheet_point(sheet, plan, "Keep the segments of each set in one stack, the TOP strips together: "
-                             "{segments.stacks:stack}, numbered like the sets. Pin the label to the TOP edge of the "
+    show_cuts_between_squarings(sheet, plan);
+    sheet_point(sheet, plan, "Keep the segments of each set in one stack, strip A at the top: "
+                             "{segments.stacks:stack}, numbered like the sets. Fix the label to the A edge of the "
                              "stack.");
     if (any(plan, "segments", "left"))
         sheet_point(sheet, plan, "The plan uses {segments.used:segment}: {segments.from_the_first_stacks} from each of "
                                  "the first {segments.first_stacks:stack}, {segments.from_each_other_stack} from each "
-                                 "other. {segments.left:segment} stay over.");
+                                 "of the others. {segments.left:segment} stay over.");
 }
 
-static void show_group(struct sheet *sheet, json_t *group)
+/* ---- kinds of blocks -------------------------------------------------------------------------------------------- */
+
+static bool every_seam_nests(json_t *groups)
 {
-    json_t *first = json_object_get(group, "first_block");
-    json_t *last = json_object_get(group, "last_block");
-    sheet_point(sheet, group, json_equal(first, last)
-                                  ? "Block {first_block}: one segment from each of {stacks:stack}, left to right."
-                                  : "Blocks {first_block} to {last_block}: one segment from each of "
-                                    "{stacks:stack}, left to right.");
-    if (json_array_size(json_object_get(group, "turn_end_for_end")) > 0)
-        sheet_under(sheet, group, "Turn {turn_end_for_end:segment} of the block end for end, TOP strip to the "
-                                  "bottom, so that the seams nest.");
+    for (size_t i = 0; i < json_array_size(groups); i++)
+        if (json_array_size(json_object_get(json_array_get(groups, i), "not_nesting")) > 0)
+            return false;
+    return true;
+}
+
+static bool holds_kind(json_t *groups, const char *pressed)
+{
+    for (size_t i = 0; i < json_array_size(groups); i++)
+        if (says(json_array_get(groups, i), "first_segment_pressed", pressed))
+            return true;
+    return false;
+}
+
+/* Where blocks are not turned a quarter, strip seams meet the strip seams of the next block in the row, so it matters
+ * how the first segment of a block lies pressed. Where some seams inside blocks do not nest, that rule cannot hold. */
+static bool kinds_matter(json_t *plan)
+{
+    json_t *groups = part(plan, "blocks", "groups");
+    return any(plan, "sets", "seams_per_set") && !says(json_object_get(plan, "top"), "turning", "quarter") &&
+           every_seam_nests(groups);
+}
+
+static bool has_both_kinds(json_t *plan)
+{
+    json_t *groups = part(plan, "blocks", "groups");
+    return kinds_matter(plan) && holds_kind(groups, "towards_top") && holds_kind(groups, "towards_bottom");
+}
+
+/* What follows for the row, from the turning, an odd or even number of segments, and whether there are two kinds. */
+static const char *rule_of_kinds(bool half, bool odd, bool both)
+{
+    if (half && odd)
+        return both ? "Where blocks of the first kind are turned, leave those of the second as they are, and the other "
+                      "way round: then the strip seams of neighbours nest."
+                    : NULL;
+    if (!odd)
+        return both ? "Keep to one kind of block in a row as far as you can: then the strip seams of neighbours nest. "
+                      "Pin where two kinds meet."
+                    : NULL;
+    return both ? "Let the two kinds alternate in a row as far as you can: then the strip seams of neighbours nest. "
+                  "Pin where two of one kind meet."
+                : "The strip seams of neighbouring blocks are pressed the same way here: pin them where they meet.";
+}
+
+static bool turned_by_halves(json_t *plan)
+{
+    return says(json_object_get(plan, "top"), "turning", "half");
+}
+
+static bool has_odd_blocks(json_t *plan)
+{
+    return (json_integer_value(part(plan, "blocks", "segments_per_block")) & 1) != 0;
+}
+
+/* Is one kind turned where the other is not? */
+static bool has_opposite_kinds(json_t *plan)
+{
+    return turned_by_halves(plan) && has_odd_blocks(plan) && has_both_kinds(plan);
+}
+
+static void show_rule_of_kinds(struct sheet *sheet, json_t *plan)
+{
+    if (!kinds_matter(plan) || json_integer_value(part(plan, "top", "columns")) < 2)
+        return;
+    const char *rule = rule_of_kinds(turned_by_halves(plan), has_odd_blocks(plan), has_both_kinds(plan));
+    if (rule != NULL)
+        sheet_point(sheet, plan, rule);
+}
+
+/* ---- groups of blocks ------------------------------------------------------------------------------------------- */
+
+static void show_turned(struct sheet *sheet, json_t *group)
+{
+    static const char *const ordinals[] = { "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth",
+                                            "ninth", "tenth", "eleventh", "twelfth", "13th", "14th", "15th", "16th" };
+    json_t *turned = json_object_get(group, "turn_end_for_end");
+    for (size_t i = 0; i < json_array_size(turned); i++) {
+        size_t place = (size_t)json_integer_value(json_array_get(turned, i)) - 1;
+        json_t *one = json_pack("{s:O,s:s}", "stack", json_array_get(json_object_get(group, "stacks"), place), "place",
+                                ordinals[place]);
+        sheet_under(sheet, one, "Turn the one from stack {stack} ({place} from the left) end for end, strip A to the "
+                                "bottom, so that the seams nest.");
+        json_decref(one);
+    }
+}
+
+static void show_not_nesting(struct sheet *sheet, json_t *group)
+{
     json_t *places = json_object_get(group, "not_nesting");
     for (size_t i = 0; i < json_array_size(places); i++) {
         json_t *place = json_pack("{s:O}", "segments", json_array_get(places, i));
         sheet_under(sheet, place, "The seams of {segments:segment} do not nest: match them with a pin.");
         json_decref(place);
     }
+}
+
+static void show_group(struct sheet *sheet, json_t *group, bool with_kind)
+{
+    bool one = json_equal(json_object_get(group, "first_block"), json_object_get(group, "last_block"));
+    json_t *copy = json_copy(group);
+    bool first = says(group, "first_segment_pressed", "towards_top");
+    json_object_set_new(copy, "kind", json_string(!with_kind ? "" : first ? ", first kind" : ", second kind"));
+    sheet_point(sheet, copy, one ? "Block {first_block}{kind}: one segment from each of {stacks:stack}, left to right."
+                                 : "Blocks {first_block} to {last_block}{kind}: one segment from each of "
+                                   "{stacks:stack}, left to right.");
+    json_decref(copy);
+    show_turned(sheet, group);
+    show_not_nesting(sheet, group);
     if (json_is_true(json_object_get(group, "repeats_a_set")))
         sheet_under(sheet, group, "These blocks hold two segments of one set.");
+}
+
+/* The seams inside a block: of blocks one below the other they must go opposite ways. Half turns see to that, but where
+ * the second kind is turned against the first (see rule_of_kinds), it must be pressed against it too. */
+static void show_block_pressing(struct sheet *sheet, json_t *plan)
+{
+    if (json_integer_value(part(plan, "blocks", "segments_per_block")) < 2)
+        return;
+    if (says(json_object_get(plan, "top"), "turning", "none"))
+        sheet_point(sheet, plan, "Press the seams between segments to the left in blocks for odd rows of the layout, "
+                                 "to the right in blocks for even rows.");
+    else if (has_opposite_kinds(plan))
+        sheet_point(sheet, plan, "Press the seams between segments to the left in blocks of the first kind, to the "
+                                 "right in those of the second, before they are turned.");
+    else
+        sheet_point(sheet, plan, "Press the seams between segments to the left in every block, before it is turned.");
+    if (says(json_object_get(plan, "top"), "turning", "quarter") && any(plan, "sets", "seams_per_set"))
+        sheet_point(sheet, plan, "Where such a seam meets a strip seam of a neighbour turned a quarter, not every pair "
+                                 "can be pressed to nest: pin those that do not, or twist the seam there.");
 }
 
 static void show_pairing(struct sheet *sheet, json_t *plan)
 {
     sheet_step(sheet, "JOIN SEGMENTS INTO BLOCKS");
     json_t *groups = part(plan, "blocks", "groups");
+    bool both = has_both_kinds(plan);
     sheet_point(sheet, plan, "{blocks.blocks:block}, each of {blocks.segments_per_block:segment} sewn side by side, "
-                             "TOP strips up unless told otherwise:");
+                             "strips A up unless told otherwise:");
     for (size_t i = 0; i < json_array_size(groups); i++)
-        show_group(sheet, json_array_get(groups, i));
+        show_group(sheet, json_array_get(groups, i), both);
     if (json_array_size(groups) == 0)
         sheet_under(sheet, plan, "{blocks.different_pairings} different pairings are too many to list; plan fewer tops "
                                  "at a time to see them.");
-    if (json_integer_value(part(plan, "blocks", "segments_per_block")) > 1)
-        sheet_point(sheet, plan, "Press the seams between segments to the left in every block.");
+    if (both)
+        sheet_point(sheet, plan, "In blocks of the first kind the strip seams of the first segment are pressed "
+                                 "upwards, in those of the second kind downwards. Mark each block with its kind.");
+    show_block_pressing(sheet, plan);
     sheet_point(sheet, plan, "Each block must measure {blocks.unfinished_width} wide and {blocks.unfinished_height} "
                              "high unfinished ({blocks.finished_width} by {blocks.finished_height} finished). Measure "
                              "the first one before you sew the others.");
 }
 
-/* ---- the top -----------------------------------------------------------------------------------------------------*/
+/* ---- the top ---------------------------------------------------------------------------------------------------- */
 
 static void show_top(struct sheet *sheet, json_t *plan)
 {
@@ -187,6 +369,7 @@ static void show_top(struct sheet *sheet, json_t *plan)
                                    "each, so that equal ones do not touch."
                                  : "Spread blocks of the same stacks over the top, so that equal ones do not touch.");
     draw_layout(sheet, plan);
+    show_rule_of_kinds(sheet, plan);
     sheet_point(sheet, plan, "Join the blocks into rows. Press the seams of odd rows to the left and of even rows to "
                              "the right, so that they nest where rows meet; then join the rows.");
     sheet_point(sheet, plan, "Each top measures {top.unfinished_width} by {top.unfinished_length} unfinished "
@@ -215,6 +398,10 @@ static void show_buying(struct sheet *sheet, json_t *plan)
         show_buying_line(sheet, json_array_get(lines, i));
     if (json_object_get(plan, "batting") != NULL)
         sheet_point(sheet, plan, "batting: as its step says, for {top.tops:top}");
+    sheet_say(sheet, plan, any(plan, "assumed", "extra")
+                               ? "{assumed.extra} is added to each length for a crooked cut in the shop."
+                               : "Nothing is added for a crooked cut in the shop; to add it, plan with --extra \"2 "
+                                 "in\".");
 }
 
 static void show_left_over(struct sheet *sheet, json_t *plan)
@@ -226,22 +413,49 @@ static void show_left_over(struct sheet *sheet, json_t *plan)
                              "{left_over.strips_missing_for_one_more_top:more strip}.");
 }
 
+static void show_border_edges(struct sheet *sheet, json_t *plan)
+{
+    json_t *borders = json_object_get(plan, "borders");
+    for (size_t i = 0; i < json_array_size(borders); i++) {
+        json_t *border = json_array_get(borders, i);
+        sheet_point(sheet, border, json_is_true(json_object_get(border, "lengthwise"))
+                                       ? "The cloth of border {number} has {spare} of its width to spare."
+                                       : "The strips of border {number} may each be {strips_may_be_shorter_by} shorter "
+                                         "before one more is needed; their run has {spare} to spare.");
+    }
+}
+
+/* For several tops what is bought is rounded once for all, so no more is promised than the width planned with. */
+static void show_narrowest_cloth(struct sheet *sheet, json_t *plan)
+{
+    json_t *backing = json_object_get(plan, "backing");
+    if (json_integer_value(part(plan, "top", "tops")) == 1)
+        sheet_point(sheet, backing, "{chosen.bought} of backing is enough only while the cloth is at least "
+                                    "{cloth_must_be_at_least} wide from edge to edge.");
+    else
+        sheet_point(sheet, backing, "The backing bought is enough only while the cloth is {cloth_width} wide from edge "
+                                    "to edge, or wider.");
+    sheet_point(sheet, backing, "If your backing cloth is narrower than planned, plan again with its width before you "
+                                "cut: the panels change.");
+}
+
 static void show_edges(struct sheet *sheet, json_t *plan)
 {
     sheet_heading(sheet, "HOW NEAR THE EDGE THIS IS");
     sheet_point(sheet, plan, any(plan, "edges", "strip_may_be_shorter_by")
-                                 ? "Each strip may be {edges.strip_may_be_shorter_by} shorter than planned before a "
-                                   "set loses segments: down to {edges.shortest_strip_that_gives_as_many} usable."
-                                 : "Each strip may be {edges.strip_may_be_shorter_by} shorter than planned: below "
-                                   "{edges.shortest_strip_that_gives_as_many} usable, a set loses segments. Measure "
+                                 ? "Each strip may be {edges.strip_may_be_shorter_by} shorter than planned, down to "
+                                   "{edges.shortest_strip_that_gives_as_many} usable."
+                                 : "Each strip may be {edges.strip_may_be_shorter_by} shorter than planned. Measure "
                                    "every strip before you sew.");
-    sheet_point(sheet, plan, "Strips longer by {edges.strip_longer_for_more_by} would give more segments.");
+    sheet_point(sheet, plan, any(plan, "assumed", "cut_from_one_end")
+                                 ? "Below that, its set loses a segment."
+                                 : "Below that, its set loses two segments, one at each end.");
+    show_border_edges(sheet, plan);
     if (part(plan, "edges", "binding_strips_may_be_shorter_by") != NULL)
         sheet_point(sheet, plan, "The binding's strips may each be {edges.binding_strips_may_be_shorter_by} shorter "
                                  "before one more is needed.");
     if (part(plan, "edges", "backing_cloth_may_be_narrower_by") != NULL)
-        sheet_point(sheet, plan, "The backing cloth may be {edges.backing_cloth_may_be_narrower_by} narrower before "
-                                 "its layout changes.");
+        show_narrowest_cloth(sheet, plan);
 }
 
 static void show_section(struct sheet *sheet, json_t *sentences, const char *heading)
@@ -257,8 +471,11 @@ static void show_section(struct sheet *sheet, json_t *sentences, const char *hea
 static void show_opening(struct sheet *sheet, json_t *plan)
 {
     sheet_title(sheet, plan, "A STRIP QUILT FROM A BUNDLE OF {assumed.strips_in_hand} STRIPS");
-    sheet_say(sheet, plan, "{top.tops:top} of {top.columns} by {top.rows} blocks, each {quilt_finished_width} wide and "
-                           "{quilt_finished_length} long finished, borders included.");
+    sheet_say(sheet, plan, json_array_size(json_object_get(plan, "borders")) > 0
+                               ? "{top.tops:top} of {top.columns} by {top.rows} blocks, each {quilt_finished_width} "
+                                 "wide and {quilt_finished_length} long finished, borders included."
+                               : "{top.tops:top} of {top.columns} by {top.rows} blocks, each {quilt_finished_width} "
+                                 "wide and {quilt_finished_length} long finished.");
     sheet_gap(sheet);
     sheet_say(sheet, plan, "Three words are never mixed here. Cut is the size as it leaves the cutting table; "
                            "unfinished is the size of something sewn whose outer seam allowances are still raw; "
@@ -275,10 +492,7 @@ void show_plan(struct sheet *sheet, json_t *plan)
     show_cutting(sheet, plan);
     show_pairing(sheet, plan);
     show_top(sheet, plan);
-    show_borders(sheet, plan);
-    show_batting(sheet, plan);
-    show_plan_backing(sheet, plan);
-    show_binding(sheet, plan);
+    show_finishing(sheet, plan);
     show_buying(sheet, plan);
     show_left_over(sheet, plan);
     show_edges(sheet, plan);

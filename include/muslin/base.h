@@ -234,8 +234,11 @@ MUSLIN_API int32_t muslin_argument_count(void);
  * Never null. Constant time. Example: muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE). Since 0.1. */
 MUSLIN_API const char *muslin_argument_name(int32_t argument);
 
-/* What went wrong and where. Optional in every call that takes it (pass null). It is written only when a call fails,
- * and is the one output written then; at MUSLIN_OK it is untouched. */
+/* What went wrong and where. Optional in every call that takes it: pass null. One that is given must have its `size`
+ * set (MUSLIN_PROBLEM_INIT does), else the call itself fails with MUSLIN_ERR_STRUCT_SIZE and writes nothing. It is
+ * written only when a call fails, and is the one output written then; at MUSLIN_OK it is untouched. `limit` is the
+ * bound that was broken; for MUSLIN_ERR_CHOICE the last known choice, for MUSLIN_ERR_FLAGS the sum of the known flags,
+ * for MUSLIN_ERR_SEAM_TOO_WIDE what the seams take. */
 struct muslin_problem {
     uint32_t size;    /* in: sizeof(struct muslin_problem) */
     uint32_t flags;   /* 0 */
@@ -247,6 +250,7 @@ struct muslin_problem {
     int64_t limit;    /* the limit it broke, in the same unit; 0 where there is none */
     char text[200];   /* one sentence naming argument, value and limit; always terminated */
 };
+#define MUSLIN_PROBLEM_INIT { sizeof(struct muslin_problem), 0, 0, 0, 0, 0, 0, 0, "" }
 
 /* ---- warnings -------------------------------------------------------------------------------------------------- */
 

@@ -48,7 +48,7 @@ struct muslin_purchase_spec {
     int32_t extra_share;    /* ppm to add for safety, 0 .. 10000000: x (1 + share), up */
 };
 /* In steps of 1/8 yd, no shrinkage, no extra. */
-#define MUSLIN_PURCHASE_SPEC_INIT { (uint32_t)sizeof(struct muslin_purchase_spec), 0, 0, 0, 36576, 0, 0 }
+#define MUSLIN_PURCHASE_SPEC_INIT { sizeof(struct muslin_purchase_spec), 0, 0, 0, 36576, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_purchase_spec_init(&buy, sizeof buy). Since 0.1. */
 MUSLIN_API muslin_status muslin_purchase_spec_init(struct muslin_purchase_spec *spec, uint32_t size);
@@ -84,7 +84,7 @@ struct muslin_cloth_spec {
 };
 #define MUSLIN_CLOTH_MAY_TURN 1u /* compare with all pieces turned a quarter and report the better way */
 /* 40 in x 1 yd, nothing lost; the piece is still to be given. */
-#define MUSLIN_CLOTH_SPEC_INIT { (uint32_t)sizeof(struct muslin_cloth_spec), 0, 325120, 292608, 0, 0, 0, 0 }
+#define MUSLIN_CLOTH_SPEC_INIT { sizeof(struct muslin_cloth_spec), 0, 325120, 292608, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_cloth_spec_init(&cloth, sizeof cloth). Since 0.1. */
 MUSLIN_API muslin_status muslin_cloth_spec_init(struct muslin_cloth_spec *spec, uint32_t size);
@@ -96,7 +96,7 @@ struct muslin_cloth_pieces {
     int64_t along;           /* rows of them */
     int64_t pieces;          /* across x along */
     int32_t turned;          /* 1 when the pieces lie turned a quarter; a tie is not turned */
-    int32_t warnings;        /* MUSLIN_WARN_NO_SLACK when there are pieces and one of the two slacks is 0 */
+    uint32_t warnings;       /* MUSLIN_WARN_NO_SLACK when there are pieces and one of the two slacks is 0 */
     muslin_len left_across;  /* cloth left over beside the columns, after the loss; 0 when the loss eats it all */
     muslin_len left_along;   /* ... and behind the rows */
     muslin_len narrower_by;  /* the cloth may be this much narrower before a column of pieces is lost */
@@ -124,7 +124,7 @@ struct muslin_strips_spec {
     muslin_len straightening;  /* taken off the cloth once */
 };
 /* 40 in usable, nothing lost; pieces and sizes are still to be given. */
-#define MUSLIN_STRIPS_SPEC_INIT { (uint32_t)sizeof(struct muslin_strips_spec), 0, 0, 0, 0, 325120, 0, 0 }
+#define MUSLIN_STRIPS_SPEC_INIT { sizeof(struct muslin_strips_spec), 0, 0, 0, 0, 325120, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_strips_spec_init(&strips, sizeof strips). Since 0.1. */
 MUSLIN_API muslin_status muslin_strips_spec_init(struct muslin_strips_spec *spec, uint32_t size);
@@ -139,7 +139,7 @@ struct muslin_strips {
     muslin_len left_per_strip;/* left over at the end of a full strip, after the end loss */
     muslin_len narrower_by;   /* the cloth may be this much narrower before a strip gives one piece less */
     muslin_len wider_for_one; /* this much wider and each strip gives one more */
-    int32_t warnings;         /* MUSLIN_WARN_NO_SLACK when narrower_by is 0 */
+    uint32_t warnings;        /* MUSLIN_WARN_NO_SLACK when narrower_by is 0 */
     int32_t pad;
 };
 /* Pieces wanted -> strips across the width -> length of cloth. MUSLIN_ERR_NO_YIELD when a strip gives no piece (the
@@ -196,7 +196,7 @@ struct muslin_stock_spec {
     int32_t kind;           /* enum muslin_stock_kind */
 };
 /* One straight unwashed strip without direction, 2 1/2 x 40 in. */
-#define MUSLIN_STOCK_SPEC_INIT { (uint32_t)sizeof(struct muslin_stock_spec), 0, 325120, 20320, 1, 0, 1, 1, 1, 2 }
+#define MUSLIN_STOCK_SPEC_INIT { sizeof(struct muslin_stock_spec), 0, 325120, 20320, 1, 0, 1, 1, 1, 2 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_stock_spec_init(&stock, sizeof stock). Since 0.1. */
 MUSLIN_API muslin_status muslin_stock_spec_init(struct muslin_stock_spec *spec, uint32_t size);
@@ -219,7 +219,7 @@ struct muslin_stock_strips {
     muslin_len strip_length; /* length of each strip */
     muslin_len left_over;    /* of each piece, beside the strips */
     muslin_len shorter_by;   /* the piece may be this much shorter before a strip is lost */
-    int32_t warnings;        /* MUSLIN_WARN_NO_SLACK when shorter_by is 0 */
+    uint32_t warnings;       /* MUSLIN_WARN_NO_SLACK when shorter_by is 0 */
     int32_t pad;
 };
 /* Strips of cut width strip_cut (1 or more) from stock, cut across its width (each strip as long as the stock is wide).

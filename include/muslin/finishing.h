@@ -40,7 +40,7 @@ struct muslin_binding_width_spec {
     muslin_len uneven_limit; /* warn when back and front differ by more than this */
 };
 /* Double fold, 1/4 in seam, 1/4 in shown on both sides, no thickness, warn beyond 1/8 in. */
-#define MUSLIN_BINDING_WIDTH_SPEC_INIT { (uint32_t)sizeof(struct muslin_binding_width_spec), 0, 1, 0, 2032, 2032, 0, \
+#define MUSLIN_BINDING_WIDTH_SPEC_INIT { sizeof(struct muslin_binding_width_spec), 0, 1, 0, 2032, 2032, 0, \
                                          2032, 2032, 0, 1016 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_binding_width_spec_init(struct muslin_binding_width_spec *spec, uint32_t size);
@@ -82,7 +82,7 @@ struct muslin_binding_spec {
     int32_t pad;                /* 0 */
 };
 /* Extra 12 in, 2 1/2 in strips, 40 in usable, diagonal joins, bought in eighths of a yard. */
-#define MUSLIN_BINDING_SPEC_INIT { (uint32_t)sizeof(struct muslin_binding_spec), 0, 0, 0, 0, 97536, 4, 0, 20320, \
+#define MUSLIN_BINDING_SPEC_INIT { sizeof(struct muslin_binding_spec), 0, 0, 0, 0, 97536, 4, 0, 20320, \
                                    325120, 2032, 36576, 0, 3, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_binding_spec_init(struct muslin_binding_spec *spec, uint32_t size);
@@ -124,7 +124,8 @@ struct muslin_bias_spec {
     muslin_len wanted;       /* length of bias strip, 1 or more; read for the least square only */
 };
 #define MUSLIN_BIAS_BLUNT_ENDS 1u /* both ends cut square: takes off w more */
-#define MUSLIN_BIAS_SPEC_INIT { (uint32_t)sizeof(struct muslin_bias_spec), 0, 0, 0, 20320, 2032, 0 }
+/* A strip cut 2 1/2 in, 1/4 in seams; the cloth, or the length wanted, is still to be given. */
+#define MUSLIN_BIAS_SPEC_INIT { sizeof(struct muslin_bias_spec), 0, 0, 0, 20320, 2032, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_bias_spec_init(struct muslin_bias_spec *spec, uint32_t size);
 
@@ -182,7 +183,7 @@ struct muslin_batting_spec {
 };
 #define MUSLIN_BATTING_FIXED 1u /* the package may not be turned */
 /* 3 in on every side. */
-#define MUSLIN_BATTING_SPEC_INIT { (uint32_t)sizeof(struct muslin_batting_spec), 0, 0, 0, 24384, 24384, 24384, 24384, \
+#define MUSLIN_BATTING_SPEC_INIT { sizeof(struct muslin_batting_spec), 0, 0, 0, 24384, 24384, 24384, 24384, \
                                    0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_batting_spec_init(struct muslin_batting_spec *spec, uint32_t size);
@@ -245,7 +246,7 @@ struct muslin_backing_spec {
 };
 #define MUSLIN_BACKING_ROUND_PANELS 1u /* round each length cut up to the step, not only the total */
 /* 4 in on every side, 40 in usable without selvages, 1/2 in seams, bought in eighths of a yard, no repeat. */
-#define MUSLIN_BACKING_SPEC_INIT { (uint32_t)sizeof(struct muslin_backing_spec), 0, 0, 0, 32512, 32512, 32512, 32512, \
+#define MUSLIN_BACKING_SPEC_INIT { sizeof(struct muslin_backing_spec), 0, 0, 0, 32512, 32512, 32512, 32512, \
                                    325120, 0, 4064, 0, 0, 36576, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_backing_spec_init(struct muslin_backing_spec *spec, uint32_t size);
@@ -337,7 +338,7 @@ struct muslin_hanging_spec {
     int64_t corners;             /* how many triangles, 0 .. 4 */
 };
 /* One sleeve 4 in deep, 1 in in from each edge, 1/2 in ease, 1 in hems. Common practice, no source. */
-#define MUSLIN_HANGING_SPEC_INIT { (uint32_t)sizeof(struct muslin_hanging_spec), 0, 0, 1, 8128, 16256, 32512, 4064, \
+#define MUSLIN_HANGING_SPEC_INIT { sizeof(struct muslin_hanging_spec), 0, 0, 1, 8128, 16256, 32512, 4064, \
                                    8128, 2032, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_hanging_spec_init(struct muslin_hanging_spec *spec, uint32_t size);

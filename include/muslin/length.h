@@ -49,7 +49,7 @@ struct muslin_rounding_spec {
     int32_t pad;       /* 0 */
 };
 /* To the nearest tick. */
-#define MUSLIN_ROUNDING_SPEC_INIT { (uint32_t)sizeof(struct muslin_rounding_spec), 0, 1, 0, 3, 0 }
+#define MUSLIN_ROUNDING_SPEC_INIT { sizeof(struct muslin_rounding_spec), 0, 1, 0, 3, 0 }
 
 /* Writes MUSLIN_ROUNDING_SPEC_INIT's values to the first `size` bytes of *spec. MUSLIN_ERR_NULL, or
  * MUSLIN_ERR_STRUCT_SIZE as for every struct. Example: muslin_rounding_spec_init(&rounding, sizeof rounding).
@@ -176,7 +176,7 @@ struct muslin_parse_spec {
     int32_t decimal_sign;  /* '.' or ',' */
 };
 /* Inches and a decimal point. */
-#define MUSLIN_PARSE_SPEC_INIT { (uint32_t)sizeof(struct muslin_parse_spec), 0, 1, 46 }
+#define MUSLIN_PARSE_SPEC_INIT { sizeof(struct muslin_parse_spec), 0, 1, 46 }
 
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_parse_spec_init(&reading, sizeof reading). Since 0.1. */
@@ -199,10 +199,10 @@ struct muslin_parsed {
  *           one hyphen or, before a vulgar fraction, nothing between; with ASCII digits. The fraction may use / or
  *           U+2044 or U+2215, without blanks; vulgar fractions are those of U+00BC..00BE and U+2150..215E, U+2189.
  * Sign:     + - or U+2212.
- * Unit:     in in. inch inches " U+2033 U+201D U+201C; ft ft. foot feet ' U+2032 U+2019 U+2018;
+ * Unit:     in in. inch inches " U+2033 U+201D U+201C or a foot mark twice; ft ft. foot feet ' U+2032 U+2019 U+2018;
  *           yd yd. yds yds. yard yards; mm; cm; m; and millimetre(s), centimetre(s), metre(s) in both spellings;
  *           letters in either case.
- * Blank:    space, tab, U+00A0 no-break, U+202F narrow no-break, U+2009 thin space.
+ * Blank:    space, tab, line feed, carriage return, U+00A0 no-break, U+202F narrow no-break, U+2009 thin space.
  *
  * The decimal sign is the one that the spec names; the other one is refused (MUSLIN_ERR_TEXT_DECIMAL), never guessed.
  * Values off the tick grid are rounded once, for the whole text, to the nearest tick, and reported as inexact.
@@ -251,7 +251,7 @@ struct muslin_format_spec {
     int32_t pad;          /* 0 */
 };
 /* Inches with fractions to 1/64, nearest, ASCII, with the unit. */
-#define MUSLIN_FORMAT_SPEC_INIT { (uint32_t)sizeof(struct muslin_format_spec), 0, 1, 64, 4, 46, 3, 0 }
+#define MUSLIN_FORMAT_SPEC_INIT { sizeof(struct muslin_format_spec), 0, 1, 64, 4, 46, 3, 0 }
 
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_format_spec_init(&writing, sizeof writing). Since 0.1. */

@@ -41,7 +41,7 @@ MUSLIN_API muslin_status muslin_reference_row(int32_t table, int64_t index, stru
                                               struct muslin_problem *problem);
 
 /* A row's name in the trade's words, and where its figures come from: a title with the kind of publication, "common
- * practice, no source" or "from memory, no source". "" for a row that does not exist. Never null. Example: row 4 of
+ * practice, no source" or "from memory, no source". "" for a row that does not exist. Never null. Example: row 5 of
  * MUSLIN_TABLE_BATTING is named "queen". Since 0.1 both. */
 MUSLIN_API const char *muslin_reference_name(int32_t table, int64_t index);
 MUSLIN_API const char *muslin_reference_source(int32_t table, int64_t index);

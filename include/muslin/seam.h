@@ -41,7 +41,7 @@ struct muslin_seam_spec {
     muslin_len take_up;   /* u, per seam; 0 .. MUSLIN_SIZE_MAX / 8 */
 };
 /* 1/4 in, no take-up. */
-#define MUSLIN_SEAM_SPEC_INIT { (uint32_t)sizeof(struct muslin_seam_spec), 0, MUSLIN_QUARTER_INCH, 0 }
+#define MUSLIN_SEAM_SPEC_INIT { sizeof(struct muslin_seam_spec), 0, MUSLIN_QUARTER_INCH, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_seam_spec_init(&seam, sizeof seam). Since 0.1. */
 MUSLIN_API muslin_status muslin_seam_spec_init(struct muslin_seam_spec *spec, uint32_t size);
@@ -83,7 +83,7 @@ struct muslin_piece_spec {
     muslin_len take_up;         /* u per seam; each edge with an allowance bears half of it */
 };
 /* 1/4 in on all four edges, no take-up; the size is still to be given. */
-#define MUSLIN_PIECE_SPEC_INIT { (uint32_t)sizeof(struct muslin_piece_spec), 0, 0, 0, 2032, 2032, 2032, 2032, 0 }
+#define MUSLIN_PIECE_SPEC_INIT { sizeof(struct muslin_piece_spec), 0, 0, 0, 2032, 2032, 2032, 2032, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_piece_spec_init(&piece, sizeof piece). Since 0.1. */
 MUSLIN_API muslin_status muslin_piece_spec_init(struct muslin_piece_spec *spec, uint32_t size);
@@ -184,7 +184,7 @@ struct muslin_carry_on_spec {
     muslin_len take_up;   /* u of the plan; 0 .. MUSLIN_SIZE_MAX / 8 */
 };
 /* Two strips, 1/4 in, no take-up; the widths are still to be given. */
-#define MUSLIN_CARRY_ON_SPEC_INIT { (uint32_t)sizeof(struct muslin_carry_on_spec), 0, 0, 2, 0, 0, 2032, 0 }
+#define MUSLIN_CARRY_ON_SPEC_INIT { sizeof(struct muslin_carry_on_spec), 0, 0, 2, 0, 0, 2032, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_carry_on_spec_init(&later, sizeof later). Since 0.1. */
 MUSLIN_API muslin_status muslin_carry_on_spec_init(struct muslin_carry_on_spec *spec, uint32_t size);

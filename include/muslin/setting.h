@@ -46,7 +46,7 @@ struct muslin_setting_spec {
 };
 /* One block, not turned, 1/4 in seams, square to 1/64 in (a thread's width: common practice, no source); its size is
  * still to be given. */
-#define MUSLIN_SETTING_SPEC_INIT { (uint32_t)sizeof(struct muslin_setting_spec), 0, 0, 0, 1, 1, 2032, 0, 1, 0, 127 }
+#define MUSLIN_SETTING_SPEC_INIT { sizeof(struct muslin_setting_spec), 0, 0, 0, 1, 1, 2032, 0, 1, 0, 127 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_spec_init(struct muslin_setting_spec *spec, uint32_t size);
 
@@ -88,7 +88,7 @@ struct muslin_block_spec {
     muslin_len take_up;
 };
 /* Two segments, 1/4 in seams; their size is still to be given. */
-#define MUSLIN_BLOCK_SPEC_INIT { (uint32_t)sizeof(struct muslin_block_spec), 0, 0, 0, 2, 2032, 0 }
+#define MUSLIN_BLOCK_SPEC_INIT { sizeof(struct muslin_block_spec), 0, 0, 0, 2, 2032, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_block_spec_init(struct muslin_block_spec *spec, uint32_t size);
 
@@ -139,7 +139,7 @@ struct muslin_run_spec {
     int32_t pad;               /* 0 */
 };
 /* Strips 40 in long, cut 2 1/2 in wide, straight 1/4 in seams. */
-#define MUSLIN_RUN_SPEC_INIT { (uint32_t)sizeof(struct muslin_run_spec), 0, 0, 325120, 20320, 2032, 2, 0 }
+#define MUSLIN_RUN_SPEC_INIT { sizeof(struct muslin_run_spec), 0, 0, 325120, 20320, 2032, 2, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_run_spec_init(struct muslin_run_spec *spec, uint32_t size);
 
@@ -153,7 +153,7 @@ struct muslin_run {
     muslin_len spare;           /* joined - length */
     muslin_len cloth_length;    /* n x strip_cut */
     muslin_len narrower_by;     /* each strip may be this much shorter before one more is needed: spare / n, down */
-    int32_t warnings;           /* MUSLIN_WARN_NO_SLACK when spare is 0 and n is not */
+    uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK when spare is 0 and n is not */
     int32_t pad;
 };
 /* Strips joined end to end into one run (borders, binding). MUSLIN_ERR_NO_YIELD when a join eats a whole strip and one
@@ -186,7 +186,7 @@ struct muslin_border_spec {
     int32_t join;                  /* enum muslin_join, of strips across the width; not used lengthwise */
 };
 /* Butted, sides first, 1/4 in seams, strips across 40 in usable joined straight; the sizes are still to be given. */
-#define MUSLIN_BORDER_SPEC_INIT { (uint32_t)sizeof(struct muslin_border_spec), 0, 0, 0, 0, 2032, 0, 325120, 0, 1, 2 }
+#define MUSLIN_BORDER_SPEC_INIT { sizeof(struct muslin_border_spec), 0, 0, 0, 0, 2032, 0, 325120, 0, 1, 2 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_border_spec_init(struct muslin_border_spec *spec, uint32_t size);
 

@@ -66,7 +66,7 @@ struct muslin_stripquilt_spec {
 /* 2 1/2 in strips, 40 in usable, 6 a set, two segments a block that is square, one block, 1/4 in seams, blocks turned
  * alternately a quarter, segments turned so that they nest, blocks square to 1/64 in; the strips are still to be
  * counted. */
-#define MUSLIN_STRIPQUILT_SPEC_INIT { (uint32_t)sizeof(struct muslin_stripquilt_spec), 0, 0, 6, 2, 1, 1, 0, 20320, \
+#define MUSLIN_STRIPQUILT_SPEC_INIT { sizeof(struct muslin_stripquilt_spec), 0, 0, 6, 2, 1, 1, 0, 20320, \
                                       325120, 0, 2032, 0, 0, 0, 0, 0, 2, 1, 127 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_stripquilt_spec_init(struct muslin_stripquilt_spec *spec, uint32_t size);

@@ -37,7 +37,7 @@ struct muslin_yield_spec {
     muslin_len fold_clear;     /* z, kept free of cuts in the middle; must be 0 with FROM_ONE_END */
 };
 /* 40 in usable, nothing trimmed, nothing kept clear. */
-#define MUSLIN_YIELD_SPEC_INIT { (uint32_t)sizeof(struct muslin_yield_spec), 0, 325120, 0, 0, 0, 0, 0 }
+#define MUSLIN_YIELD_SPEC_INIT { sizeof(struct muslin_yield_spec), 0, 325120, 0, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_yield_spec_init(struct muslin_yield_spec *spec, uint32_t size);
 
@@ -49,11 +49,11 @@ struct muslin_yield {
     int64_t resquarings;      /* times the edge is squared again, both ends together */
     muslin_len least_length;  /* the shortest strip that gives as many; 0 when N is 0 */
     muslin_len left_over;     /* L less trims, segments and squaring losses, not below 0: from both ends the middle
-                                 piece, fold included; from one end what is left before the far trim */
+                                 piece, fold included; from one end L - 2 t - k a - r floor((k - 1) / m) */
     muslin_len shorter_by;    /* the strip may be this much shorter before a segment is lost; 0 when N is 0 */
     muslin_len longer_for_more; /* it must be this much longer to give more: one more from each end that is cut from;
                                    never 0, and for N = 0 what is missing to the first */
-    int32_t warnings;         /* MUSLIN_WARN_NO_SLACK when shorter_by is 0 and N is not */
+    uint32_t warnings;        /* MUSLIN_WARN_NO_SLACK when shorter_by is 0 and N is not */
     int32_t pad;
 };
 /* How many segments one set gives. From both ends
@@ -85,7 +85,8 @@ struct muslin_need_spec {
     int64_t strips_per_bundle;  /* 1 or more when bundles are wanted, else 0 */
     muslin_len strip_cut;       /* cut width of a strip, for the length of cloth instead of bundles; 0 if not wanted */
 };
-#define MUSLIN_NEED_SPEC_INIT { (uint32_t)sizeof(struct muslin_need_spec), 0, 0, 0, 0, 0, 0 }
+/* All zero: the segments and what a set is are still to be given. */
+#define MUSLIN_NEED_SPEC_INIT { sizeof(struct muslin_need_spec), 0, 0, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_need_spec_init(struct muslin_need_spec *spec, uint32_t size);
 
@@ -117,7 +118,8 @@ struct muslin_harvest_spec {
     int64_t segments_per_block;  /* 1 or more */
     int64_t blocks_per_top;      /* 1 or more */
 };
-#define MUSLIN_HARVEST_SPEC_INIT { (uint32_t)sizeof(struct muslin_harvest_spec), 0, 0, 0, 0, 1, 1 }
+/* One segment a block, one block a top; strips and sets are still to be given. */
+#define MUSLIN_HARVEST_SPEC_INIT { sizeof(struct muslin_harvest_spec), 0, 0, 0, 0, 1, 1 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_harvest_spec_init(struct muslin_harvest_spec *spec, uint32_t size);
 

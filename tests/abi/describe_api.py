@@ -193,17 +193,17 @@ def evaluate(macros: List[Tuple[str, str, str]]) -> Dict[str, int]:
 
 
 def describe_inits(macros: List[Tuple[str, str, str]], structs: List[Record], values: Dict[str, int]) -> List[Record]:
-    """The ..._SPEC_INIT macros, value by value."""
+    """The ..._SPEC_INIT macros, value by value. A problem is an output, and all zero but for its size."""
     members = {struct["name"]: [member["name"] for member in struct["members"]] for struct in structs}
     inits = []
     for name, header, body in macros:
-        if not body.startswith("{"):
+        if not body.startswith("{") or name == "MUSLIN_PROBLEM_INIT":
             continue
         struct = name[:-len("_INIT")].lower()
         words = [word.strip() for word in body.strip("{} ").split(",")]
         if not name.endswith("_INIT") or struct not in members or len(words) != len(members[struct]):
             raise WrongHeader(f"{name} is not the initial value of each member of a struct")
-        if words[0] != f"( uint32_t ) sizeof ( struct {struct} )":
+        if words[0] != f"sizeof ( struct {struct} )":
             raise WrongHeader(f"{name} does not begin with the size of struct {struct}")
         initial = {member: values[word] if word in values else int(word.rstrip("uU"), 0)
                    for member, word in list(zip(members[struct], words))[1:]}

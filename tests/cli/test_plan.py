@@ -132,7 +132,9 @@ def test_a_layout_that_cannot_serve_is_no_answer(muslin: Muslin) -> None:
 
 def test_strips_that_do_not_suffice_are_no_answer(muslin: Muslin) -> None:
     complaint = muslin.complaint(1, *SMALL, "--tops", "3")
-    assert "--tops" in complaint and "gives only 2" in complaint
+    # 3 x 9 blocks of two segments, six segments a set: 54 segments, 9 sets, 54 strips; 42 strips make 7 sets, 21 blocks.
+    assert ("--tops: For 3 tops of 3 by 3 blocks it takes 54 segments: 9 sets, 54 strips. Your 42 strips make 21 "
+            "blocks, enough for 2 tops.") in complaint
 
 
 def test_a_yield_on_its_edge_is_said(muslin: Muslin) -> None:
@@ -157,6 +159,127 @@ def test_too_many_sets_are_not_listed_one_by_one(muslin: Muslin) -> None:
     plan = muslin.answer("plan", "2147483647", "--columns", "1000", "--rows", "1000", "--tops", "1")
     assert plan["sets"]["press_towards_top"] == [] and plan["blocks"]["groups"] == []
     assert "too many" in muslin.words("plan", "2147483647", "--columns", "1000", "--rows", "1000", "--tops", "1")
+
+
+def test_too_few_strips_say_what_it_takes_when_no_tops_were_asked_for(muslin: Muslin) -> None:
+    # 64 blocks of two: 128 segments, six a set: 22 sets, 132 strips; 20 strips make 3 sets, 18 segments, 9 blocks.
+    complaint = muslin.complaint(1, "plan", "20", "--columns", "8", "--rows", "8")
+    assert "--tops" not in complaint
+    assert ("For 1 top of 8 by 8 blocks it takes 128 segments: 22 sets, 132 strips. Your 20 strips make 9 blocks, "
+            "enough for 0 tops.") in complaint
+
+
+def test_too_few_strips_keep_the_librarys_status_in_json(muslin: Muslin) -> None:
+    error = json.loads(muslin.run("plan", "20", "--columns", "8", "--rows", "8", "--json").stdout)["error"]
+    assert (error["name"], error["option"], error["value"], error["limit"]) == ("ERR_NOT_ENOUGH", "strips", 1, 0)
+
+
+def test_a_needle_off_counts_for_both_allowances_of_every_seam(muslin: Muslin) -> None:
+    # Geometry: five seams of two allowances, each 1/32 in off.
+    assert inches(muslin.answer(*SMALL)["check"]["error_of_a_set"]) == 5 * 2 / 32
+    assert "a set comes out 5/16 in too narrow or too wide" in muslin.words(*SMALL)
+
+
+def test_mitred_pieces_have_two_inches_for_handling(muslin: Muslin) -> None:
+    # Geometry: 36 1/2 + 2 x 3 + 2 sqrt 2 / 4 = 43.2071 in at least, up to an eighth 43 1/4.
+    words = muslin.words(*SMALL, "--border", "3 in mitred")
+    assert "Cut two sides about 45 1/4 in long, top and bottom about 45 1/4 in long" in words
+    assert "Of each, 2 in is for handling: the least is about 43 1/4 in and about 43 1/4 in." in words
+
+
+def test_cuts_between_squarings_add_up_to_the_cuts_of_one_end(muslin: Muslin) -> None:
+    words = ("plan", "40", "--set", "4", "--segment", "4 1/2", "--block", "3", "--usable", "41 1/2", "--turn", "half",
+             "--columns", "4", "--rows", "5", "--resquare", "1/8", "--resquare-every", "3")
+    segments = muslin.answer(*words)["segments"]
+    assert segments["cuts_between_squarings"] == [3, 1]
+    assert sum(segments["cuts_between_squarings"]) == segments["from_each_end"]
+    assert "cut 3, square the edge again (1/8 in), cut 1." in muslin.words(*words)
+    assert muslin.answer(*SMALL)["segments"]["cuts_between_squarings"] == []
+
+
+def test_borders_say_how_near_the_edge_their_run_is(muslin: Muslin) -> None:
+    # Geometry: 2 x 36 1/2 + 2 x 38 1/2 = 150 in; 4 strips of 40 in, 3 joins of 1/2 in: 158 1/2 in, 2 1/8 in a strip.
+    border = muslin.answer(*SMALL, "--border", "1 in")["borders"][0]
+    assert (border["strips"], inches(border["spare"]), inches(border["strips_may_be_shorter_by"])) == (4, 8.5, 2.125)
+    assert ("strips of border 1 may each be 2 1/8 in shorter before one more is needed; their run has 8 1/2 in to "
+            "spare") in muslin.words(*SMALL, "--border", "1 in")
+
+
+def test_extra_is_added_to_each_length_bought(muslin: Muslin) -> None:
+    plain = muslin.answer(*SMALL, "--binding")["buy"][0]
+    more = muslin.answer(*SMALL, "--binding", "--extra", "2 in")["buy"][0]
+    assert inches(more["with_shrinkage_and_extra"]) == inches(plain["needed"]) + 2
+    assert "Nothing is added for a crooked cut" in muslin.words(*SMALL, "--binding")
+    assert "2 in is added to each length" in muslin.words(*SMALL, "--binding", "--extra", "2 in")
+
+
+# ---- pressing -------------------------------------------------------------------------------------------------------
+
+HALVES = ("plan", "40", "--set", "4", "--segment", "4 1/2", "--block", "3", "--usable", "41 1/2", "--trim", "1/4",
+          "--fold-clear", "1", "--columns", "4", "--rows", "5", "--turn", "half")
+
+
+@pytest.mark.parametrize(("turn", "rule"), [
+    ("none", "to the left in blocks for odd rows of the layout, to the right in blocks for even rows"),
+    ("half", "to the left in every block, before it is turned"),
+    ("quarter", "pin those that do not, or twist the seam there")])
+def test_the_seams_inside_blocks_are_pressed_for_the_way_blocks_are_turned(muslin: Muslin, turn: str,
+                                                                           rule: str) -> None:
+    assert rule in muslin.words("plan", "12", "--set", "3", "--columns", "4", "--rows", "5", "--turn", turn)
+
+
+def test_blocks_of_two_kinds_say_how_they_lie_side_by_side(muslin: Muslin) -> None:
+    words = muslin.words(*HALVES)
+    assert "first kind" in words and "second kind" in words
+    assert "Where blocks of the first kind are turned, leave those of the second as they are" in words
+    assert "to the left in blocks of the first kind, to the right in those of the second" in words
+
+
+def laid(plan: Any, group: Any, turned: bool) -> list[bool]:
+    """Is each segment of a block pressed upwards, from the left as the block lies?"""
+    up = [(stack in plan["sets"]["press_towards_top"]) != (place in group["turn_end_for_end"])
+          for place, stack in enumerate(group["stacks"], 1)]
+    return [not one for one in reversed(up)] if turned else up
+
+
+def test_neighbours_nest_when_the_second_kind_is_turned_against_the_first(muslin: Muslin) -> None:
+    plan = muslin.answer(*HALVES)
+    for left in plan["blocks"]["groups"]:
+        for right in plan["blocks"]["groups"]:
+            for turn in (False, True):
+                one = laid(plan, left, turn == (left["first_segment_pressed"] == "towards_top"))
+                other = laid(plan, right, turn != (right["first_segment_pressed"] == "towards_top"))
+                assert one[-1] != other[0]
+
+
+def test_one_kind_of_block_is_no_matter_for_words(muslin: Muslin) -> None:
+    assert "kind" not in muslin.words("plan", "12", "--set", "3", "--columns", "4", "--rows", "5", "--turn",
+                                      "none").replace("the same kind", "")
+
+
+def test_a_segment_to_turn_is_named_by_its_stack(muslin: Muslin) -> None:
+    assert "Turn the one from stack 2 (second from the left) end for end" in muslin.words(*SMALL, "--tops", "1")
+
+
+# ---- backing in the pattern -----------------------------------------------------------------------------------------
+
+def test_a_backing_of_one_width_is_not_sewn(muslin: Muslin) -> None:
+    words = muslin.words(*SMALL, "--backing", "--backing-width", "108", "--backing-print", "one-way")
+    assert "Nothing is sewn: trim it to 44 in by 44 in." in words
+    assert "from this cloth: none" in words and "selvages cut off, and press" not in words
+
+
+def test_selvages_are_said_only_where_they_are_cut_off(muslin: Muslin) -> None:
+    assert "40 in wide after the selvages are cut off (usable)" in muslin.words(*SMALL, "--backing")
+    words = muslin.words(*SMALL, "--backing", "--backing-width", "43", "--backing-selvage", "1/2")
+    assert "43 in wide from edge to edge; 1/2 in of selvage is cut off each edge, which leaves 42 in" in words
+
+
+def test_a_backing_says_how_narrow_its_cloth_may_be(muslin: Muslin) -> None:
+    # Geometry: 50 x 50 in; the insert is 52 in less the width, twice, beside 50 in: 76 1/2 in hold it down to 38 3/4.
+    words = muslin.words("plan", "18", "--usable", "42", "--columns", "3", "--rows", "3", "--border", "3 in",
+                         "--backing")
+    assert "2 1/8 yd (76 1/2 in) of backing is enough only while the cloth is at least 38 3/4 in wide" in words
 
 
 # ---- the written pattern --------------------------------------------------------------------------------------------
@@ -186,8 +309,8 @@ def test_the_pattern_follows_the_order_of_the_work(muslin: Muslin) -> None:
     assert headings == [
         "WHAT THIS PLAN TAKES FOR GRANTED", "SORT AND LABEL", "TEST YOUR SEAM", "SEW AND PRESS THE SETS",
         "CUT THE SEGMENTS", "JOIN SEGMENTS INTO BLOCKS", "LAY OUT AND JOIN THE TOP", "BORDERS, FOR EACH TOP",
-        "BATTING, FOR EACH TOP", "BACKING, FOR EACH TOP", "BINDING, FOR EACH TOP", "WHAT TO BUY", "WHAT IS LEFT OVER",
-        "HOW NEAR THE EDGE THIS IS", "WORTH KNOWING", "TAKE CARE"]
+        "BATTING, FOR EACH TOP", "BACKING, FOR EACH TOP", "LAYER AND QUILT, EACH TOP", "BINDING, FOR EACH TOP",
+        "WHAT TO BUY", "WHAT IS LEFT OVER", "HOW NEAR THE EDGE THIS IS", "WORTH KNOWING", "TAKE CARE"]
 
 
 def test_steps_are_numbered_without_gaps(muslin: Muslin) -> None:

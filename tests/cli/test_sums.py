@@ -39,7 +39,7 @@ def test_six_strips_make_a_set_twelve_and_a_half_wide(muslin: Muslin) -> None:
     # Common practice, no source.
     row = muslin.answer("row", "2 1/2", "--pieces", "6")
     assert (inches(row["unfinished"]), inches(row["finished"])) == (12.5, 12)
-    assert row["share_in_the_seams"] == {"ppm": 200000, "text": "20 %"}
+    assert row["share_in_inner_and_outer_seams"] == {"ppm": 200000, "text": "20 %"}
 
 
 def test_a_row_of_unequal_pieces_adds_up(muslin: Muslin) -> None:

@@ -224,7 +224,11 @@ START_TEST(a_sentence_shows_lengths_in_inches)
     } rows[] = {
         { -1 * 8128 / 64, "-1/64 in" },  { -3 * 8128 / 8, "-3/8 in" },
         { -5 * 8128 / 2, "-2 1/2 in" },  { -12 * 8128, "-12 in" },
-        { -1, "-1 ticks of 1/8128 in" }, { INT64_MIN, "-9223372036854775808 ticks of 1/8128 in" },
+        { -32, "-0.1 mm" },              { -320 * 65, "-65 mm" },
+        /* 1 / 8128 = 0.00012..., 12345 / 8128 = 1.51882... */
+        { -1, "about -0.0001 in" },      { -12345, "about -1.5188 in" },
+        /* 2 to the power 63, over 320 ticks to the millimetre */
+        { INT64_MIN, "-28823037615171174.4 mm" },
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         struct muslin_problem problem = PROBLEM;
@@ -253,6 +257,58 @@ START_TEST(a_sentence_shows_shares_in_parts_per_million)
     ck_status(muslin_fabric_usable_width(WHOLE_IN(44), 0, -1, &usable, &problem), MUSLIN_ERR_RANGE);
     ck_assert_str_eq(problem.text,
                      "Shrinkage is -1 parts per million, but must be at least 0 parts per million.");
+}
+END_TEST
+
+/* What the wording must hold, whatever else it says: what is wrong, the value, the limit. */
+static void ck_says(const struct muslin_problem *problem, muslin_status status, const char *what, const char *value,
+                    const char *limit)
+{
+    ck_assert_int_eq(problem->status, status);
+    ck_assert_ptr_nonnull(strstr(problem->text, what));
+    ck_assert_ptr_nonnull(strstr(problem->text, value));
+    ck_assert_ptr_nonnull(strstr(problem->text, limit));
+    ck_assert(is_sentence(problem->text));
+}
+
+START_TEST(a_sentence_tells_the_limit_of_every_kind_of_failure)
+{
+    struct muslin_problem problem = PROBLEM;
+    struct muslin_reference row = { .size = sizeof row };
+    struct muslin_parse_spec parse = MUSLIN_PARSE_SPEC_INIT;
+    struct muslin_parsed parsed = { .size = sizeof parsed };
+    char narrow[3];
+    muslin_reference_row(MUSLIN_TABLE_BATTING, 99, &row, &problem);
+    ck_says(&problem, MUSLIN_ERR_INDEX, "Index", "99", "6");
+    muslin_reference_row(9, 0, &row, &problem);
+    ck_says(&problem, MUSLIN_ERR_CHOICE, "Table", "9", "3");
+    parse.flags = 4;
+    muslin_length_parse("1", 1, &parse, &parsed, &problem);
+    ck_says(&problem, MUSLIN_ERR_FLAGS, "Flags of the spec", "4", "0");
+    parse.size = 5;
+    muslin_length_parse("1", 1, &parse, &parsed, &problem);
+    ck_says(&problem, MUSLIN_ERR_STRUCT_SIZE, "Size of the spec", "5", "16");
+    muslin_length_format(WHOLE_IN(2), NULL, narrow, sizeof narrow, NULL, NULL, &problem);
+    ck_says(&problem, MUSLIN_ERR_BUFFER, "Buffer", "3", "5");
+}
+END_TEST
+
+START_TEST(a_sentence_about_sizes_that_do_not_go_says_what_would)
+{
+    struct muslin_problem problem = PROBLEM;
+    struct muslin_calibration calibration = { .size = sizeof calibration };
+    struct muslin_backing_spec backing = MUSLIN_BACKING_SPEC_INIT;
+    struct muslin_panel panels[8];
+    size_t count = 0;
+    const muslin_len trio[] = { IN(2, 1, 2), IN(2, 1, 2), IN(2, 1, 2) };
+    /* u = (7 1/2 - 2 1/2) / 2 - 1/2 = 2 in, so the cure 1/4 - 1 in is below 0; it is 0 for u = 1/2, at 5 1/2 in */
+    muslin_seam_calibrate(trio, 3, IN(2, 1, 2), IN(0, 1, 4), &calibration, &problem);
+    ck_says(&problem, MUSLIN_ERR_SEAM_TOO_WIDE, "Measured", "2 1/2 in", "must be at least 5 1/2 in");
+    backing.quilt_width = WHOLE_IN(60);
+    backing.quilt_length = WHOLE_IN(80);
+    muslin_backing_panels(&backing, MUSLIN_BACKING_ONE_WIDTH, panels, sizeof panels[0], 8, &count, &problem);
+    ck_says(&problem, MUSLIN_ERR_NO_FIT, "layout", "1", "layout");
+    ck_assert_ptr_null(strstr(problem.text, "at least 0"));
 }
 END_TEST
 
@@ -582,6 +638,8 @@ static TCase *tcase_problems(void)
     tcase_add_test(problems, a_problem_names_status_argument_value_and_limit);
     tcase_add_test(problems, a_sentence_shows_lengths_in_inches);
     tcase_add_test(problems, a_sentence_shows_counts_as_numbers);
+    tcase_add_test(problems, a_sentence_tells_the_limit_of_every_kind_of_failure);
+    tcase_add_test(problems, a_sentence_about_sizes_that_do_not_go_says_what_would);
     tcase_add_test(problems, a_sentence_shows_shares_in_parts_per_million);
     tcase_add_test(problems, a_sentence_names_the_pointer_that_is_missing);
     tcase_add_test(problems, a_problem_is_untouched_at_success);

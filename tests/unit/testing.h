@@ -18,6 +18,6 @@
 #define ck_status(call, status) ck_assert_int_eq((call), (status))
 
 /* A problem ready for a call. */
-#define PROBLEM { (uint32_t)sizeof(struct muslin_problem), 0, 0, 0, 0, 0, 0, 0, "" }
+#define PROBLEM MUSLIN_PROBLEM_INIT
 
 #endif

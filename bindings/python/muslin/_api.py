@@ -250,7 +250,7 @@ class muslin_cloth_pieces(ctypes.Structure):
         ("along", ctypes.c_int64),
         ("pieces", ctypes.c_int64),
         ("turned", ctypes.c_int32),
-        ("warnings", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
         ("left_across", ctypes.c_int64),
         ("left_along", ctypes.c_int64),
         ("narrower_by", ctypes.c_int64),
@@ -288,7 +288,7 @@ class muslin_strips(ctypes.Structure):
         ("left_per_strip", ctypes.c_int64),
         ("narrower_by", ctypes.c_int64),
         ("wider_for_one", ctypes.c_int64),
-        ("warnings", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
     ]
 
@@ -323,7 +323,7 @@ class muslin_stock_strips(ctypes.Structure):
         ("strip_length", ctypes.c_int64),
         ("left_over", ctypes.c_int64),
         ("shorter_by", ctypes.c_int64),
-        ("warnings", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
     ]
 
@@ -368,7 +368,7 @@ class muslin_yield(ctypes.Structure):
         ("left_over", ctypes.c_int64),
         ("shorter_by", ctypes.c_int64),
         ("longer_for_more", ctypes.c_int64),
-        ("warnings", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
     ]
 
@@ -541,7 +541,7 @@ class muslin_run(ctypes.Structure):
         ("spare", ctypes.c_int64),
         ("cloth_length", ctypes.c_int64),
         ("narrower_by", ctypes.c_int64),
-        ("warnings", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
     ]
 

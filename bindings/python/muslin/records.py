@@ -632,7 +632,7 @@ class Yield:
     resquarings: times the edge is squared again, both ends together
     least_length: the shortest strip that gives as many; 0 when N is 0
     left_over: L less trims, segments and squaring losses, not below 0: from both ends the middle piece, fold included;
-        from one end what is left before the far trim
+        from one end L - 2 t - k a - r floor((k - 1) / m)
     shorter_by: the strip may be this much shorter before a segment is lost; 0 when N is 0
     longer_for_more: it must be this much longer to give more: one more from each end that is cut from; never 0, and for
         N = 0 what is missing to the first

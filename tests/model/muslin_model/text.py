@@ -17,7 +17,8 @@ VULGAR = {
     "\u2189": (0, 3),
 }
 UNITS = {
-    INCH: ["in", "in.", "inch", "inches", '"', "\u2033", "\u201d", "\u201c"],
+    INCH: ["in", "in.", "inch", "inches", '"', "\u2033", "\u201d", "\u201c",
+           "''", "\u2032\u2032", "\u2019\u2019", "\u2018\u2018"],
     FOOT: ["ft", "ft.", "foot", "feet", "'", "\u2032", "\u2019", "\u2018"],
     YARD: ["yd", "yd.", "yds", "yds.", "yard", "yards"],
     MM: ["mm", "millimetre", "millimetres", "millimeter", "millimeters"],
@@ -26,13 +27,14 @@ UNITS = {
 }
 UNIT_OF = {word: unit for unit, words in UNITS.items() for word in words}
 
-BLANK = "[ \\t\u00a0\u202f\u2009]"
+BLANK = "[ \\t\\n\\r\u00a0\u202f\u2009]"
 SIGN = "(?P<sign>[+\u2212-]?)"
 NUMBER = (f"(?:(?:(?P<whole>[0-9]+)(?:{BLANK}+|-))?(?P<above>[0-9]+)[/\u2044\u2215](?P<below>[0-9]+)"
           f"|(?:(?P<vulgar_whole>[0-9]+)(?:{BLANK}*|-))?(?P<vulgar>[{''.join(VULGAR)}])"
           "|(?P<before>[0-9]*)DECIMAL(?P<after>[0-9]+)"
           "|(?P<plain>[0-9]+))")
-UNIT = "(?P<unit>(?:(?i:in|ft|yds?)\\.|[A-Za-z]+(?![A-Za-z])|[\"'\u2033\u201d\u201c\u2032\u2019\u2018])?)"
+UNIT = ("(?P<unit>(?:(?i:in|ft|yds?)\\.|[A-Za-z]+(?![A-Za-z])|''|\u2032\u2032|\u2019\u2019|\u2018\u2018"
+        "|[\"'\u2033\u201d\u201c\u2032\u2019\u2018])?)")
 
 
 def number(digits):
@@ -77,7 +79,7 @@ def parse(data, default_unit=INCH, decimal_sign="."):
         text = data.decode("utf-8")
     except UnicodeDecodeError:
         raise Refused(*TEXT_STATUSES) from None
-    if not text.strip(" \t\u00a0\u202f\u2009"):
+    if not text.strip(" \t\n\r\u00a0\u202f\u2009"):
         raise Refused("ERR_TEXT_EMPTY")
     sign = re.compile(f"{BLANK}*{SIGN}{BLANK}*").match(text)
     part = re.compile(f"{NUMBER}{BLANK}*{UNIT}{BLANK}*".replace("DECIMAL", re.escape(decimal_sign)))
