@@ -8,6 +8,14 @@
 
 /* ---- borders ---------------------------------------------------------------------------------------------------- */
 
+static void show_mitred_pieces(struct sheet *sheet, json_t *border)
+{
+    sheet_under(sheet, border, "Cut two sides {side_cut_length} long, top and bottom {top_cut_length} long, mitre "
+                               "included. Of each, {mitre_extra} is for handling: the least is {side_least_length} and "
+                               "{top_least_length}. Centre each piece on its edge, stop one seam allowance before the "
+                               "corner, sew the mitre at 45 degrees, and trim it when it lies flat.");
+}
+
 static void show_border_pieces(struct sheet *sheet, json_t *border)
 {
     if (says(border, "style", "sides-first"))
@@ -21,10 +29,7 @@ static void show_border_pieces(struct sheet *sheet, json_t *border)
                                    "four cornerstones cut {cornerstone_cut} square. Sew the sides on; sew a "
                                    "cornerstone to each end of top and bottom, then sew those on.");
     else
-        sheet_under(sheet, border, "Cut two sides {side_cut_length} long, top and bottom {top_cut_length} long, mitre "
-                                   "included. Of each, {mitre_extra} is for handling: the least is "
-                                   "{side_least_length} and {top_least_length}. Centre each piece on its edge, stop one "
-                                   "seam allowance before the corner, sew the mitre at 45 degrees, and trim it when it lies flat.");
+        show_mitred_pieces(sheet, border);
 }
 
 static void show_cornerstone_cloth(struct sheet *sheet, json_t *border)

@@ -33,12 +33,15 @@ static void show_cutting_habits(struct sheet *sheet, json_t *plan)
 static void show_edges_of_strips(struct sheet *sheet, json_t *plan)
 {
     if (says(json_object_get(plan, "assumed"), "strip_edge", "straight"))
-        sheet_point(sheet, plan, "The edges of the strips are straight and the strips {assumed.strips_care}. If yours "
-                                 "are pinked, measure from tip to tip and line up the tips; do not wash strips.");
+        sheet_point(sheet, plan, "The edges of the strips are straight. If yours are pinked, measure from tip to tip "
+                                 "and line up the tips.");
     else
         sheet_point(sheet, plan, "The strips are pinked: measure them from {assumed.line_up_one} to "
                                  "{assumed.line_up_one}, as the cut width above is, and line up the {assumed.line_up} "
-                                 "throughout. They are {assumed.strips_care}; do not wash strips.");
+                                 "throughout.");
+    sheet_point(sheet, plan, says(json_object_get(plan, "assumed"), "strips_care", "unwashed")
+                                 ? "The strips are unwashed; do not wash them, they fray and shrink."
+                                 : "The strips are washed: measure each of them again.");
 }
 
 static void show_assumed(struct sheet *sheet, json_t *plan)
@@ -218,7 +221,8 @@ static bool holds_kind(json_t *groups, const char *pressed)
 static bool kinds_matter(json_t *plan)
 {
     json_t *groups = part(plan, "blocks", "groups");
-    return any(plan, "sets", "seams_per_set") && !says(json_object_get(plan, "top"), "turning", "quarter") &&
+    return any(plan, "sets", "seams_per_set") && json_integer_value(part(plan, "top", "columns")) > 1 &&
+           !says(json_object_get(plan, "top"), "turning", "quarter") && json_array_size(groups) > 0 &&
            every_seam_nests(groups);
 }
 
@@ -262,7 +266,7 @@ static bool has_opposite_kinds(json_t *plan)
 
 static void show_rule_of_kinds(struct sheet *sheet, json_t *plan)
 {
-    if (!kinds_matter(plan) || json_integer_value(part(plan, "top", "columns")) < 2)
+    if (!kinds_matter(plan))
         return;
     const char *rule = rule_of_kinds(turned_by_halves(plan), has_odd_blocks(plan), has_both_kinds(plan));
     if (rule != NULL)
@@ -400,8 +404,8 @@ static void show_buying(struct sheet *sheet, json_t *plan)
         sheet_point(sheet, plan, "batting: as its step says, for {top.tops:top}");
     sheet_say(sheet, plan, any(plan, "assumed", "extra")
                                ? "{assumed.extra} is added to each length for a crooked cut in the shop."
-                               : "Nothing is added for a crooked cut in the shop; to add it, plan with --extra \"2 "
-                                 "in\".");
+                               : "Nothing is added for a crooked cut in the shop; to add some, plan with "
+                                 "--extra.");
 }
 
 static void show_left_over(struct sheet *sheet, json_t *plan)
@@ -425,11 +429,18 @@ static void show_border_edges(struct sheet *sheet, json_t *plan)
     }
 }
 
-/* For several tops what is bought is rounded once for all, so no more is promised than the width planned with. */
+/* Is what is bought just what one backing needs, up to the shop's step? For several tops it is rounded once for all. */
+static bool buys_one_backing(json_t *plan)
+{
+    return json_integer_value(part(plan, "top", "tops")) == 1 && !any(plan, "assumed", "shrinkage") &&
+           !any(plan, "assumed", "extra_share") && !any(plan, "assumed", "extra");
+}
+
+/* Where it is not, no more is promised than the width planned with. */
 static void show_narrowest_cloth(struct sheet *sheet, json_t *plan)
 {
     json_t *backing = json_object_get(plan, "backing");
-    if (json_integer_value(part(plan, "top", "tops")) == 1)
+    if (buys_one_backing(plan))
         sheet_point(sheet, backing, "{chosen.bought} of backing is enough only while the cloth is at least "
                                     "{cloth_must_be_at_least} wide from edge to edge.");
     else

@@ -132,7 +132,7 @@ def test_a_layout_that_cannot_serve_is_no_answer(muslin: Muslin) -> None:
 
 def test_strips_that_do_not_suffice_are_no_answer(muslin: Muslin) -> None:
     complaint = muslin.complaint(1, *SMALL, "--tops", "3")
-    # 3 x 9 blocks of two segments, six segments a set: 54 segments, 9 sets, 54 strips; 42 strips make 7 sets, 21 blocks.
+    # 3 x 9 blocks of two segments, six segments a set: 54 segments, 9 sets, 54 strips; 42 strips: 7 sets, 21 blocks.
     assert ("--tops: For 3 tops of 3 by 3 blocks it takes 54 segments: 9 sets, 54 strips. Your 42 strips make 21 "
             "blocks, enough for 2 tops.") in complaint
 
@@ -305,7 +305,8 @@ def test_no_figure_is_missing_and_no_line_too_wide(muslin: Muslin, words: tuple[
 
 
 def test_the_pattern_follows_the_order_of_the_work(muslin: Muslin) -> None:
-    headings = re.findall(r"^(?:\d+\. )?([A-Z][A-Z ,]+)$", muslin.text(*SMALL, *FINISHED), re.MULTILINE)
+    headings = re.findall(r"^(?:\d+\. )?([A-Z][A-Z ,]+)$", muslin.text(*SMALL, *FINISHED, "--tops", "1"),
+                          re.MULTILINE)
     assert headings == [
         "WHAT THIS PLAN TAKES FOR GRANTED", "SORT AND LABEL", "TEST YOUR SEAM", "SEW AND PRESS THE SETS",
         "CUT THE SEGMENTS", "JOIN SEGMENTS INTO BLOCKS", "LAY OUT AND JOIN THE TOP", "BORDERS, FOR EACH TOP",
@@ -338,3 +339,20 @@ def test_text_and_json_say_the_same(muslin: Muslin) -> None:
     for line in plan["buy"]:
         assert f"{line['needed']['text']} needed, buy {line['bought']['text']}" in text
     assert plan["binding"]["joined_length"]["text"] in text
+
+
+def test_a_backing_bought_with_something_more_promises_only_the_width_planned(muslin: Muslin) -> None:
+    words = muslin.words("plan", "18", "--usable", "42", "--columns", "3", "--rows", "3", "--backing", "--shrinkage",
+                         "3 %")
+    assert "The backing bought is enough only while the cloth is 40 in wide from edge to edge, or wider." in words
+
+
+def test_a_small_quilt_is_warned_of_once_more_only_without_borders(muslin: Muslin) -> None:
+    assert muslin.words(*SMALL).count("sleep space in the first year") == 2
+    assert muslin.words(*SMALL, "--border", "1 in").count("sleep space in the first year") == 1
+
+
+def test_strips_are_not_to_be_washed_unless_they_are(muslin: Muslin) -> None:
+    assert "The strips are unwashed; do not wash them" in muslin.words(*SMALL)
+    assert "The strips are washed: measure each of them again." in muslin.words(*SMALL, "--strips-care", "washed")
+    assert "measure them from tip to tip" in muslin.words(*SMALL, "--edge", "pinked-tips")

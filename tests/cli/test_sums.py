@@ -258,3 +258,50 @@ def test_every_row_of_a_table_has_its_source(muslin: Muslin) -> None:
     for table in ("batting", "precut", "fabric-width"):
         rows = muslin.answer("table", table)["rows"]
         assert rows and all(row["source"] for row in rows)
+
+
+# ---- in words -------------------------------------------------------------------------------------------------------
+
+def test_the_cure_says_which_way_to_move_the_needle(muslin: Muslin) -> None:
+    # Geometry: 1/16 in short over two seams is 1/32 in a seam, 1/64 in for each of its two allowances.
+    narrow = muslin.words("calibrate", "3", "--pieces", "3", "--measured", "7 15/16")
+    assert "sew at 15/64 in from the raw edge: 1/64 in nearer to it than now" in narrow
+    wide = muslin.words("calibrate", "3", "--pieces", "3", "--measured", "8 1/16")
+    assert "sew at 17/64 in from the raw edge: 1/64 in farther from it than now" in wide
+
+
+def test_a_yield_from_both_ends_loses_and_gains_two(muslin: Muslin) -> None:
+    words = muslin.words("yield", "--segment", "6 1/2", "--usable", "41", "--trim", "1/2")
+    assert "1 in shorter, down to 40 in; below that, two segments are lost, one at each end." in words
+    assert "Two more segments, one from each end, need strips 12 in longer." in words
+
+
+def test_a_yield_from_one_end_loses_and_gains_one(muslin: Muslin) -> None:
+    words = muslin.words("yield", "--segment", "6 1/2", "--usable", "40", "--one-end")
+    assert "1 in shorter, down to 39 in; below that, a segment is lost." in words
+    assert "One more segment needs strips 5 1/2 in longer." in words
+
+
+def test_bias_says_its_way_its_seam_and_what_the_area_rule_lacks(muslin: Muslin) -> None:
+    # The area rule: sqrt(55 x 2 1/2) = 11.726 in, nearest 64th 11 23/32.
+    words = muslin.words("bias", "--from", "square", "--wanted", "55", "--strip", "2 1/2")
+    for part in ("cut the piece on the diagonal", "a tube offset by one strip", "Seam allowance 1/4 in",
+                 "The area rule's about 11 23/32 in would be too small."):
+        assert part in words
+
+
+def test_an_insert_is_trimmed_to_its_panel(muslin: Muslin) -> None:
+    words = muslin.words("backing", "--width", "72", "--length", "48")
+    assert "insert strip of 3 pieces joined end to end" in words and "trim the joined strip to 80 in" in words
+
+
+def test_a_border_alone_says_cut_and_finished(muslin: Muslin) -> None:
+    words = muslin.words("border", "4 in cornerstones", "--width", "38 1/2", "--length", "50")
+    assert "The border, 4 in finished: pieces cut 4 1/2 in wide. Cut two sides 50 in long" in words
+    assert "With this border the top measures 46 1/2 in by 58 in unfinished (46 in by 57 1/2 in finished)." in words
+
+
+def test_what_cloth_must_be_at_least_is_rounded_up_to_an_eighth(muslin: Muslin) -> None:
+    # Geometry: 90 in / 0.97 = 92.78 in.
+    assert muslin.answer("buy", "90 in", "--shrinkage", "3 %")["before_shrinking"]["text"] == "92 7/8 in"
+    assert muslin.answer("buy", "229.1 cm", "--units", "cm")["needed"]["text"] == "229.5 cm"

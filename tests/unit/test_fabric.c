@@ -377,7 +377,7 @@ START_TEST(a_column_or_row_is_lost_one_tick_beyond_the_slack)
         right = right && columns_at(s, -out.narrower_by) == out.across;
         right = right && columns_at(s, -out.narrower_by - 1) == out.across - 1;
         right = right && rows_at(s, -out.shorter_by) == out.along && rows_at(s, -out.shorter_by - 1) == out.along - 1;
-        int32_t expected = out.narrower_by == 0 || out.shorter_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
+        uint32_t expected = out.narrower_by == 0 || out.shorter_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
         right = right && out.warnings == expected;
     }
     ck_assert(right);
