@@ -249,43 +249,38 @@ static int stops_at(size_t i, muslin_status status, muslin_status *statuses, siz
     return status != MUSLIN_OK;
 }
 
-muslin_status muslin_length_add_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
-                                  muslin_status *statuses, size_t *failed)
+/* A sum or product of a length and a second number. */
+typedef muslin_status pair_sum(muslin_len a, int64_t b, muslin_len *out);
+
+static muslin_status each_pair(pair_sum *sum, const muslin_len *a, const int64_t *b, size_t n, muslin_len *out,
+                               muslin_status *statuses, size_t *failed)
 {
     if (n != 0 && (a == NULL || b == NULL || out == NULL))
         return MUSLIN_ERR_NULL;
     for (size_t i = 0; i < n; i++) {
-        muslin_status status = muslin_length_add(a[i], b[i], &out[i]);
+        muslin_status status = sum(a[i], b[i], &out[i]);
         if (stops_at(i, status, statuses, failed))
             return status;
     }
     return MUSLIN_OK;
+}
+
+muslin_status muslin_length_add_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
+                                  muslin_status *statuses, size_t *failed)
+{
+    return each_pair(muslin_length_add, a, b, n, out, statuses, failed);
 }
 
 muslin_status muslin_length_subtract_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
                                        muslin_status *statuses, size_t *failed)
 {
-    if (n != 0 && (a == NULL || b == NULL || out == NULL))
-        return MUSLIN_ERR_NULL;
-    for (size_t i = 0; i < n; i++) {
-        muslin_status status = muslin_length_subtract(a[i], b[i], &out[i]);
-        if (stops_at(i, status, statuses, failed))
-            return status;
-    }
-    return MUSLIN_OK;
+    return each_pair(muslin_length_subtract, a, b, n, out, statuses, failed);
 }
 
 muslin_status muslin_length_multiply_n(const muslin_len *a, const int64_t *factors, size_t n, muslin_len *out,
                                        muslin_status *statuses, size_t *failed)
 {
-    if (n != 0 && (a == NULL || factors == NULL || out == NULL))
-        return MUSLIN_ERR_NULL;
-    for (size_t i = 0; i < n; i++) {
-        muslin_status status = muslin_length_multiply(a[i], factors[i], &out[i]);
-        if (stops_at(i, status, statuses, failed))
-            return status;
-    }
-    return MUSLIN_OK;
+    return each_pair(muslin_length_multiply, a, factors, n, out, statuses, failed);
 }
 
 /* One element of the scaled forms, the rounding already checked. */
