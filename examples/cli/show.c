@@ -165,9 +165,9 @@ void show_table(struct sheet *sheet, json_t *answer)
 void show_calibrate(struct sheet *sheet, json_t *answer)
 {
     bool short_by = json_object_get(answer, "nearer_the_raw_edge_by") != NULL;
-    sheet_say(sheet, answer, short_by ? "To meet the plan, sew at {sew_at} from the raw edge: {nearer_the_raw_edge_by} "
-                                        "nearer to it than now. What the set is short by may be fold and thread or too "
-                                        "wide a seam; the cure is the same."
+    sheet_say(sheet, answer, short_by ? "To meet the plan, sew {nearer_the_raw_edge_by} nearer the raw edge than now: at "
+                                        "{sew_at} if the stitches were where you meant them. What the set is short by "
+                                        "may be fold and thread or too wide a seam; test again."
                                       : "To meet the plan, sew at {sew_at} from the raw edge: "
                                         "{farther_from_the_raw_edge_by} farther from it than now.");
     sheet_gap(sheet);

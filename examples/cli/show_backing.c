@@ -106,7 +106,7 @@ void show_backing_answer(struct sheet *sheet, json_t *answer)
                                "quilting.");
     show_backing(sheet, answer);
     sheet_point(sheet, answer, "The {chosen.bought} is enough only while your cloth is at least "
-                               "{cloth_must_be_at_least} wide from edge to edge. If yours is narrower than planned, "
+                               "{cloth_must_be_at_least} wide, selvages counted as above. If yours is narrower than planned, "
                                "plan again with its width before you cut: the panels change.");
     show_sentences(sheet, json_object_get(answer, "warnings"));
 }

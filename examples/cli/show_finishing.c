@@ -35,7 +35,7 @@ static void show_border_pieces(struct sheet *sheet, json_t *border)
 static void show_cornerstone_cloth(struct sheet *sheet, json_t *border)
 {
     if (says(border, "style", "cornerstones"))
-        sheet_under(sheet, border, "Cloth for the four cornerstones, cut {cornerstone_cut} square, comes on top.");
+        sheet_under(sheet, border, "The four cornerstones, cut {cornerstone_cut} square, need cloth of their own.");
 }
 
 static void show_border(struct sheet *sheet, json_t *border, bool only)

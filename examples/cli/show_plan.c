@@ -65,6 +65,9 @@ static void show_assumed(struct sheet *sheet, json_t *plan)
                                      ? "What to buy allows for {assumed.shrinkage} of shrinking and "
                                        "{assumed.extra_share} extra."
                                      : "What to buy allows nothing for shrinking and nothing extra.");
+        if (any(plan, "assumed", "shrinkage"))
+            sheet_point(sheet, plan, "Wash and press that cloth before you cut it: its widths here and all cut sizes "
+                                     "are those after washing, and cloth shrinks in width as well as in length.");
     }
     sheet_say(sheet, plan, "If any of this differs for you, plan again with your own figures before you cut.");
 }
@@ -143,7 +146,7 @@ static void show_sewing(struct sheet *sheet, json_t *plan)
     }
     bool odd = (json_integer_value(part(plan, "sets", "strips_per_set")) & 1) != 0;
     sheet_point(sheet, plan, odd ? "Sew the strips of each pile long side to long side, {sets.seams_per_set:seam} a "
-                                   "set: in pairs first, then the pairs together, the odd strip last, each seam begun "
+                                   "set: in pairs first, then pairs together, the odd strip last, each seam begun "
                                    "at the other end than the one before, so that the set stays straight."
                                  : "Sew the strips of each pile long side to long side, {sets.seams_per_set:seam} a "
                                    "set: in pairs first, then the pairs together, each seam begun at the other end "
@@ -176,6 +179,13 @@ static void show_cuts_between_squarings(struct sheet *sheet, json_t *plan)
     sheet_point(sheet, plan, way);
 }
 
+/* Every stack gives as many segments. */
+static bool takes_alike(json_t *plan)
+{
+    return json_integer_value(part(plan, "segments", "first_stacks")) ==
+           json_integer_value(part(plan, "segments", "stacks"));
+}
+
 static void show_cutting(struct sheet *sheet, json_t *plan)
 {
     sheet_step(sheet, "CUT THE SEGMENTS");
@@ -193,9 +203,13 @@ static void show_cutting(struct sheet *sheet, json_t *plan)
                              "{segments.stacks:stack}, numbered like the sets. Fix the label to the A edge of the "
                              "stack.");
     if (any(plan, "segments", "left"))
-        sheet_point(sheet, plan, "The plan uses {segments.used:segment}: {segments.from_the_first_stacks} from each of "
-                                 "the first {segments.first_stacks:stack}, {segments.from_each_other_stack} from each "
-                                 "of the others. {segments.left:segment} stay over.");
+        sheet_point(sheet, plan, takes_alike(plan)
+                                     ? "The plan uses {segments.used:segment}, {segments.from_the_first_stacks} from "
+                                       "each stack. {segments.left:segment} stay over."
+                                     : "The plan uses {segments.used:segment}: {segments.from_the_first_stacks} from "
+                                       "each of the first {segments.first_stacks:stack}, "
+                                       "{segments.from_each_other_stack} from each of the others. "
+                                       "{segments.left:segment} stay over.");
 }
 
 /* ---- kinds of blocks -------------------------------------------------------------------------------------------- */
@@ -236,8 +250,8 @@ static bool has_both_kinds(json_t *plan)
 static const char *rule_of_kinds(bool half, bool odd, bool both)
 {
     if (half && odd)
-        return both ? "Where blocks of the first kind are turned, leave those of the second as they are, and the other "
-                      "way round: then the strip seams of neighbours nest."
+        return both ? "The picture is for blocks of the first kind. Put blocks of the second kind the other way up in "
+                      "either place: then the strip seams of neighbours nest."
                     : NULL;
     if (!odd)
         return both ? "Keep to one kind of block in a row as far as you can: then the strip seams of neighbours nest. "
@@ -332,7 +346,8 @@ static void show_block_pressing(struct sheet *sheet, json_t *plan)
         sheet_point(sheet, plan, "Press the seams between segments to the left in every block, before it is turned.");
     if (says(json_object_get(plan, "top"), "turning", "quarter") && any(plan, "sets", "seams_per_set"))
         sheet_point(sheet, plan, "Where such a seam meets a strip seam of a neighbour turned a quarter, not every pair "
-                                 "can be pressed to nest: pin those that do not, or twist the seam there.");
+                                 "can be pressed to nest: pin those that do not, or twist the seam there. Where it "
+                                 "falls between two strip seams, match only the corners of the blocks.");
 }
 
 static void show_pairing(struct sheet *sheet, json_t *plan)
@@ -364,8 +379,7 @@ static void show_top(struct sheet *sheet, json_t *plan)
     sheet_point(sheet, plan, "{top.rows:row} of {top.columns:block}: {top.blocks:block} for each top.");
     if (any(plan, "top", "blocks_turned"))
         sheet_point(sheet, plan, says(json_object_get(plan, "top"), "turning", "half")
-                                     ? "Turn every other block upside down, like the squares of a chessboard: "
-                                       "{top.blocks_turned} are turned."
+                                     ? "Turn every other block upside down, like the squares of a chessboard."
                                      : "Turn every other block a quarter to the right, like the squares of a "
                                        "chessboard: {top.blocks_turned} are turned.");
     sheet_point(sheet, plan, json_integer_value(part(plan, "top", "tops")) > 1
@@ -402,6 +416,8 @@ static void show_buying(struct sheet *sheet, json_t *plan)
         show_buying_line(sheet, json_array_get(lines, i));
     if (json_object_get(plan, "batting") != NULL)
         sheet_point(sheet, plan, "batting: as its step says, for {top.tops:top}");
+    if (json_object_get(plan, "batting") == NULL || json_object_get(plan, "backing") == NULL)
+        sheet_say(sheet, plan, "Batting or backing is not in this plan: plan what is missing before you shop.");
     sheet_say(sheet, plan, any(plan, "assumed", "extra")
                                ? "{assumed.extra} is added to each length for a crooked cut in the shop."
                                : "Nothing is added for a crooked cut in the shop; to add some, plan with "
@@ -442,10 +458,10 @@ static void show_narrowest_cloth(struct sheet *sheet, json_t *plan)
     json_t *backing = json_object_get(plan, "backing");
     if (buys_one_backing(plan))
         sheet_point(sheet, backing, "{chosen.bought} of backing is enough only while the cloth is at least "
-                                    "{cloth_must_be_at_least} wide from edge to edge.");
+                                    "{cloth_must_be_at_least} wide, selvages counted as in its step.");
     else
-        sheet_point(sheet, backing, "The backing bought is enough only while the cloth is {cloth_width} wide from edge "
-                                    "to edge, or wider.");
+        sheet_point(sheet, backing, "The backing bought is enough only while the cloth is {cloth_width} wide, selvages "
+                                    "counted as in its step, or wider.");
     sheet_point(sheet, backing, "If your backing cloth is narrower than planned, plan again with its width before you "
                                 "cut: the panels change.");
 }

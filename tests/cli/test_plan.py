@@ -231,7 +231,7 @@ def test_the_seams_inside_blocks_are_pressed_for_the_way_blocks_are_turned(musli
 def test_blocks_of_two_kinds_say_how_they_lie_side_by_side(muslin: Muslin) -> None:
     words = muslin.words(*HALVES)
     assert "first kind" in words and "second kind" in words
-    assert "Where blocks of the first kind are turned, leave those of the second as they are" in words
+    assert "Put blocks of the second kind the other way up in either place" in words
     assert "to the left in blocks of the first kind, to the right in those of the second" in words
 
 
@@ -344,7 +344,7 @@ def test_text_and_json_say_the_same(muslin: Muslin) -> None:
 def test_a_backing_bought_with_something_more_promises_only_the_width_planned(muslin: Muslin) -> None:
     words = muslin.words("plan", "18", "--usable", "42", "--columns", "3", "--rows", "3", "--backing", "--shrinkage",
                          "3 %")
-    assert "The backing bought is enough only while the cloth is 40 in wide from edge to edge, or wider." in words
+    assert "The backing bought is enough only while the cloth is 40 in wide, selvages counted as in its step, or wider." in words
 
 
 def test_a_small_quilt_is_warned_of_once_more_only_without_borders(muslin: Muslin) -> None:

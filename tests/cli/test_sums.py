@@ -265,7 +265,7 @@ def test_every_row_of_a_table_has_its_source(muslin: Muslin) -> None:
 def test_the_cure_says_which_way_to_move_the_needle(muslin: Muslin) -> None:
     # Geometry: 1/16 in short over two seams is 1/32 in a seam, 1/64 in for each of its two allowances.
     narrow = muslin.words("calibrate", "3", "--pieces", "3", "--measured", "7 15/16")
-    assert "sew at 15/64 in from the raw edge: 1/64 in nearer to it than now" in narrow
+    assert "sew 1/64 in nearer the raw edge than now: at 15/64 in if the stitches were where you meant them" in narrow
     wide = muslin.words("calibrate", "3", "--pieces", "3", "--measured", "8 1/16")
     assert "sew at 17/64 in from the raw edge: 1/64 in farther from it than now" in wide
 
