@@ -109,14 +109,14 @@ static void put_millimetres(struct msl_text *text, uint64_t tenths)
 }
 
 /* A length as someone would say it: in 64ths of an inch where it is one, else in tenths of a millimetre where it is
- * one, else in decimals. */
+ * one (but for the largest size, which only happens to be), else in decimals. */
 static void put_length(struct msl_text *text, muslin_len value)
 {
     const uint64_t per_64th = MUSLIN_TICKS_PER_INCH / 64;
     const uint64_t per_tenth = MUSLIN_TICKS_PER_MM / 10;
     uint64_t ticks = value < 0 ? (uint64_t)0 - (uint64_t)value : (uint64_t)value;
     int is_fraction = ticks % per_64th == 0;
-    int is_metric = ticks % per_tenth == 0;
+    int is_metric = ticks % per_tenth == 0 && ticks != MUSLIN_SIZE_MAX;
     if (!is_fraction && !is_metric)
         msl_put(text, "about ");
     if (value < 0)

@@ -408,13 +408,15 @@ static void say_what_is_missing(struct desk *desk, const struct muslin_stripquil
 
 static bool put_plan(json_t *answer, struct desk *desk, const struct plan_request *wanted, struct plan *plan)
 {
-    if (!settle_strips(desk, wanted, plan) || !check_stock(desk, wanted, plan))
+    if (!settle_strips(desk, wanted, plan))
         return false;
     if (!worked(desk, muslin_stripquilt_plan(&plan->spec, &plan->quilt, &desk->problem))) {
         say_what_is_missing(desk, &plan->spec);
         return false;
     }
     plan->warnings |= plan->quilt.warnings;
+    if (!check_stock(desk, wanted, plan))
+        return false;
     put_assumed(answer, desk, wanted, plan);
     if (!put_sets(answer, desk, plan) || !put_check(answer, desk, plan))
         return false;

@@ -356,3 +356,8 @@ def test_strips_are_not_to_be_washed_unless_they_are(muslin: Muslin) -> None:
     assert "The strips are unwashed; do not wash them" in muslin.words(*SMALL)
     assert "The strips are washed: measure each of them again." in muslin.words(*SMALL, "--strips-care", "washed")
     assert "measure them from tip to tip" in muslin.words(*SMALL, "--edge", "pinked-tips")
+
+
+def test_a_strip_of_no_width_is_named_as_such(muslin: Muslin) -> None:
+    failed = muslin.complaint(2, "plan", "10", "--strip", "0", "--columns", "1", "--rows", "1")
+    assert "--strip: Cut width of a strip is 0 in, but must be more than 0 in." in " ".join(failed.split())
