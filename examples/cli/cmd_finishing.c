@@ -46,6 +46,7 @@ bool put_binding(json_t *answer, struct desk *desk, const struct muslin_binding_
         put_length(answer, desk, "quilt_finished_length", spec->quilt_length);
     }
     put_length(answer, desk, "strip_cut_width", spec->binding_cut);
+    put_length(answer, desk, "strip_usable_length", spec->strip_length);
     put_length(answer, desk, "finished_perimeter", binding->perimeter);
     put_length(answer, desk, "for_the_ends", spec->extra);
     put_length(answer, desk, "length_wanted", binding->length);

@@ -287,6 +287,7 @@ static json_t *answer_border(const void *request, struct desk *desk)
     struct muslin_border borders[TEXTS_MAX];
     uint32_t warnings = 0;
     json_t *answer = json_object();
+    put_length(answer, desk, "cloth_usable_width", spec.usable_width);
     put_length(answer, desk, "unfinished_width_before", spec.unfinished_width);
     put_length(answer, desk, "unfinished_length_before", spec.unfinished_length);
     if (!put_borders(put_list(answer, "borders"), desk, &wanted->borders, &spec, borders, &warnings)) {

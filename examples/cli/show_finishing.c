@@ -80,7 +80,8 @@ static void show_each_border(struct sheet *sheet, json_t *answer)
 
 void show_border_answer(struct sheet *sheet, json_t *answer)
 {
-    sheet_say(sheet, answer, "For a top {unfinished_width_before} by {unfinished_length_before} unfinished:");
+    sheet_say(sheet, answer, "For a top {unfinished_width_before} by {unfinished_length_before} unfinished, from cloth "
+                             "{cloth_usable_width} wide without its selvages (usable):");
     show_each_border(sheet, answer);
     show_sentences(sheet, json_object_get(answer, "warnings"));
 }
