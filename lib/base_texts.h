@@ -28,7 +28,13 @@
     X(err_no_yield, "ERR_NO_YIELD") \
     X(err_not_enough, "ERR_NOT_ENOUGH") \
     X(err_no_fit, "ERR_NO_FIT") \
-    X(err_no_memory, "ERR_NO_MEMORY")
+    X(err_no_memory, "ERR_NO_MEMORY") \
+    X(err_constant, "ERR_CONSTANT") \
+    X(err_method, "ERR_METHOD") \
+    X(err_shape, "ERR_SHAPE") \
+    X(err_not_tiled, "ERR_NOT_TILED") \
+    X(err_work_limit, "ERR_WORK_LIMIT") \
+    X(err_stopped, "ERR_STOPPED")
 
 #define STATUS_SENTENCES(X) \
     X(ok, "The call succeeded.") \
@@ -54,7 +60,13 @@
     X(err_no_yield, "The stock gives not even one piece, so no amount of it is enough; use longer stock or smaller pieces.") \
     X(err_not_enough, "The stock in hand does not suffice; add stock or wish for less.") \
     X(err_no_fit, "No listed size or layout covers what is asked; use wider goods or another layout.") \
-    X(err_no_memory, "The allocator returned no memory.")
+    X(err_no_memory, "The allocator returned no memory.") \
+    X(err_constant, "The customary addition is smaller than the geometry needs, so the unit would come out too small; use a larger one or the exact policy.") \
+    X(err_method, "This kind of unit is not made by that method; ask for the methods of the kind.") \
+    X(err_shape, "There is no such shape: it needs three corners or more, edges that do not cross, and arcs that reach their corners.") \
+    X(err_not_tiled, "The pieces do not fill the outline exactly: they leave a gap, overlap or stick out.") \
+    X(err_work_limit, "The search would take more steps than allowed; narrow the ranges or raise the work limit.") \
+    X(err_stopped, "The search was stopped by the caller.")
 
 #define ARGUMENT_NAMES(X) \
     X(none, "nothing") \
@@ -167,6 +179,8 @@
     X(small_quilt, "A quilt of this size may be meant for a baby: keep it out of the sleep space in the first year.") \
     X(back_too_narrow, "The binding does not reach far enough round to cover its seam on the back.") \
     X(mixed_edges, "Pinked and straight edges meet: line up the same point of the pinking throughout.") \
-    X(mixed_widths, "The strips differ in usable length: the set is only as long as its shortest strip.")
+    X(mixed_widths, "The strips differ in usable length: the set is only as long as its shortest strip.") \
+    X(bias_edge, "An outside edge lies on the bias: handle it gently and do not press it out of shape, for it stretches.") \
+    X(off_grid, "A size does not lie on the ruler's grid: cut it by the nearest finer mark, or choose a size that does.")
 
 #endif

@@ -108,11 +108,17 @@ enum muslin_status_code {
     MUSLIN_ERR_NO_YIELD = 20,        /* the stock gives not even one piece, so no amount of it is enough */
     MUSLIN_ERR_NOT_ENOUGH = 21,      /* the stock in hand does not suffice */
     MUSLIN_ERR_NO_FIT = 22,          /* no listed size or layout covers what is asked */
-    MUSLIN_ERR_NO_MEMORY = 23        /* an allocator returned nothing */
+    MUSLIN_ERR_NO_MEMORY = 23,       /* an allocator returned nothing */
+    MUSLIN_ERR_CONSTANT = 24,        /* a customary addition is below what the geometry needs */
+    MUSLIN_ERR_METHOD = 25,          /* this kind of unit is not made by that method */
+    MUSLIN_ERR_SHAPE = 26,           /* no such shape: corners missing, edges that cross, an impossible angle or arc */
+    MUSLIN_ERR_NOT_TILED = 27,       /* the pieces leave a gap in the outline, overlap, or stick out */
+    MUSLIN_ERR_WORK_LIMIT = 28,      /* the search would take more steps than the caller allows */
+    MUSLIN_ERR_STOPPED = 29          /* the caller's progress call asked to stop */
 };
 
 /* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
- * muslin_status_count() gives MUSLIN_ERR_NO_MEMORY + 1. Since 0.1. */
+ * muslin_status_count() gives MUSLIN_ERR_STOPPED + 1. Since 0.1. */
 MUSLIN_API int32_t muslin_status_count(void);
 
 /* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside
@@ -267,7 +273,9 @@ enum muslin_warning {
     MUSLIN_WARN_SMALL_QUILT = 1 << 8,     /* of a size used around infants: keep it out of their sleep space */
     MUSLIN_WARN_BACK_TOO_NARROW = 1 << 9, /* the binding does not reach round to cover its own seam on the back */
     MUSLIN_WARN_MIXED_EDGES = 1 << 10,    /* pinked and straight edges meet: align the same point throughout */
-    MUSLIN_WARN_MIXED_WIDTHS = 1 << 11    /* strips of unequal usable length share the shortest */
+    MUSLIN_WARN_MIXED_WIDTHS = 1 << 11,   /* strips of unequal usable length share the shortest */
+    MUSLIN_WARN_BIAS_EDGE = 1 << 12,      /* an outside edge lies on the bias and stretches */
+    MUSLIN_WARN_OFF_GRID = 1 << 13        /* a size does not lie on the ruler's grid */
 };
 
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.

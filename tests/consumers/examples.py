@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: MIT
-"""Every example sentence in the headers must be quoted, word for word, in the C test that runs it.
+"""Every example sentence in the headers must be quoted, word for word, in a C test that runs it.
 
-usage: examples.py HEADER_FOLDER TEST.c
+usage: examples.py HEADER_FOLDER TEST_FOLDER
 
 An example runs from "Example:" to the "Since" of its comment, in the headers and in the test's comments alike (there
 to the comment's end). A new example without a test, or an example changed in one place only, fails.
@@ -25,9 +25,9 @@ def examples(path):
 
 
 def main():
-    folder, test = pathlib.Path(sys.argv[1]), pathlib.Path(sys.argv[2])
+    folder, tests = pathlib.Path(sys.argv[1]), pathlib.Path(sys.argv[2])
     said = collections.Counter(text for header in sorted(folder.glob("*.h")) for text in examples(header))
-    run = collections.Counter(examples(test))
+    run = collections.Counter(text for test in sorted(tests.glob("*.c")) for text in examples(test))
     for text in said - run:
         print(f"no test quotes: {text}", file=sys.stderr)
     for text in run - said:

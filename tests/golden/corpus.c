@@ -6,19 +6,6 @@
  * texts are called and not taken, since they change with each release. */
 #include "golden.h"
 
-enum { ROUNDS = 1200, FEW = 6 };
-
-#define SPEC(of, name) \
-    struct of name;                                  \
-    of##_init(&name, (uint32_t)sizeof name);         \
-    name.size = draw_struct_size(g, sizeof name)
-
-#define OUT(of, name) \
-    struct of name = { 0 };                          \
-    name.size = draw_struct_size(g, sizeof name)
-
-#define EACH_ROUND for (int32_t round = 0; round < ROUNDS; round++)
-
 /* ---- base ------------------------------------------------------------------------------------------------------ */
 
 void golden_base(struct golden *g)
@@ -31,13 +18,13 @@ void golden_base(struct golden *g)
     }
     for (int32_t argument = -1; argument <= muslin_argument_count(); argument++)
         take_words(g, muslin_argument_name(argument));
-    for (uint32_t warning = 0; warning < 1u << 13; warning++)
+    for (uint32_t warning = 0; warning < 1u << 17; warning++)
         take_words(g, muslin_warning_sentence(warning));
 }
 
 /* ---- length ---------------------------------------------------------------------------------------------------- */
 
-static struct muslin_rounding_spec draw_rounding(struct golden *g)
+struct muslin_rounding_spec draw_rounding(struct golden *g)
 {
     static const int16_t grids[] = { 1, 127, 254, 508, 1016, 2032, 4064, 8128, 32, 320, 3200, 7 };
     SPEC(muslin_rounding_spec, rounding);
@@ -279,13 +266,13 @@ static struct muslin_seam_spec draw_seam_spec(struct golden *g)
     return seam;
 }
 
-static void told_problem_length(struct golden *g, muslin_status status, const muslin_len *result)
+void told_problem_length(struct golden *g, muslin_status status, const muslin_len *result)
 {
     told(g, status);
     take_number(g, *result);
 }
 
-static void told_problem_rounded(struct golden *g, muslin_status status, const struct muslin_rounded *result)
+void told_problem_rounded(struct golden *g, muslin_status status, const struct muslin_rounded *result)
 {
     told(g, status);
     TAKE(g, muslin_rounded, *result);

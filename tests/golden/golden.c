@@ -235,4 +235,13 @@ void golden_run(struct golden *g)
     golden_setting(g);
     golden_finishing(g);
     golden_stripquilt(g);
+    golden_accuracy(g);
+    golden_shrinkage(g);
+    golden_motif(g);
+    golden_cutlist(g);
+    golden_shape(g);
+    golden_unit(g);
+    golden_rounds(g);
+    golden_fit(g);
+    golden_supplies(g);
 }

@@ -36,6 +36,15 @@ void golden_stripset(struct golden *g);
 void golden_setting(struct golden *g);
 void golden_finishing(struct golden *g);
 void golden_stripquilt(struct golden *g);
+void golden_accuracy(struct golden *g);
+void golden_shrinkage(struct golden *g);
+void golden_motif(struct golden *g);
+void golden_cutlist(struct golden *g);
+void golden_shape(struct golden *g);
+void golden_unit(struct golden *g);
+void golden_rounds(struct golden *g);
+void golden_fit(struct golden *g);
+void golden_supplies(struct golden *g);
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 
@@ -62,6 +71,9 @@ uint32_t draw_flags(struct golden *g, uint32_t known);
 /* The right size of a struct, rarely a wrong one. */
 uint32_t draw_struct_size(struct golden *g, size_t right);
 
+/* Mostly a usual grid, rarely an impossible one. */
+struct muslin_rounding_spec draw_rounding(struct golden *g);
+
 /* ---- what comes back ------------------------------------------------------------------------------------------- */
 
 void take_number(struct golden *g, int64_t number);
@@ -75,5 +87,23 @@ void take_members(struct golden *g, const void *from, const char *widths);
 /* A call: ask(g) gives it an empty problem, told(g, status) takes status and problem. */
 struct muslin_problem *ask(struct golden *g);
 void told(struct golden *g, muslin_status status);
+void told_problem_length(struct golden *g, muslin_status status, const muslin_len *result);
+void told_problem_rounded(struct golden *g, muslin_status status, const struct muslin_rounded *result);
+
+
+/* ---- how a corpus is written --------------------------------------------------------------------------------------- */
+
+enum { ROUNDS = 1200, FEW = 6 };
+
+#define SPEC(of, name) \
+    struct of name;                                  \
+    of##_init(&name, (uint32_t)sizeof name);         \
+    name.size = draw_struct_size(g, sizeof name)
+
+#define OUT(of, name) \
+    struct of name = { 0 };                          \
+    name.size = draw_struct_size(g, sizeof name)
+
+#define EACH_ROUND for (int32_t round = 0; round < ROUNDS; round++)
 
 #endif

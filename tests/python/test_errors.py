@@ -70,7 +70,8 @@ PROVOKED: Dict[Status, Callable[[], Any]] = {
         unfinished_width="20 in", unfinished_length="20 in", finished_border="50 in", lengthwise=True),
 }
 # No function of this version allocates.
-NEVER = {Status.OK, Status.ERR_NO_MEMORY}
+NEVER = {Status.OK, Status.ERR_NO_MEMORY, Status.ERR_CONSTANT, Status.ERR_METHOD, Status.ERR_SHAPE,
+         Status.ERR_NOT_TILED, Status.ERR_WORK_LIMIT, Status.ERR_STOPPED}
 
 
 def test_every_status_but_two_is_provoked() -> None:

@@ -8,12 +8,21 @@
     X(base_suite) \
     X(length_suite) \
     X(seam_suite) \
+    X(accuracy_suite) \
+    X(shrinkage_suite) \
     X(fabric_suite) \
+    X(motif_suite) \
     X(reference_suite) \
     X(stripset_suite) \
+    X(cutlist_suite) \
+    X(shape_suite) \
+    X(unit_suite) \
     X(setting_suite) \
+    X(rounds_suite) \
+    X(fit_suite) \
     X(finishing_suite) \
     X(stripquilt_suite) \
+    X(supplies_suite) \
     X(examples_suite)
 
 #ifdef ONLY

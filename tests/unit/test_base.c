@@ -82,6 +82,12 @@ static const struct status_row {
     STATUS(ERR_NOT_ENOUGH, 21),
     STATUS(ERR_NO_FIT, 22),
     STATUS(ERR_NO_MEMORY, 23),
+    STATUS(ERR_CONSTANT, 24),
+    STATUS(ERR_METHOD, 25),
+    STATUS(ERR_SHAPE, 26),
+    STATUS(ERR_NOT_TILED, 27),
+    STATUS(ERR_WORK_LIMIT, 28),
+    STATUS(ERR_STOPPED, 29),
 };
 enum { STATUSES = sizeof statuses / sizeof statuses[0] };
 

@@ -63,6 +63,12 @@ class Status(Choice):
     ERR_NOT_ENOUGH = 21  # the stock in hand does not suffice
     ERR_NO_FIT = 22  # no listed size or layout covers what is asked
     ERR_NO_MEMORY = 23  # an allocator returned nothing
+    ERR_CONSTANT = 24  # a customary addition is below what the geometry needs
+    ERR_METHOD = 25  # this kind of unit is not made by that method
+    ERR_SHAPE = 26  # no such shape: corners missing, edges that cross, an impossible angle or arc
+    ERR_NOT_TILED = 27  # the pieces leave a gap in the outline, overlap, or stick out
+    ERR_WORK_LIMIT = 28  # the search would take more steps than the caller allows
+    ERR_STOPPED = 29  # the caller's progress call asked to stop
 
     @property
     def sentence(self) -> str:
@@ -192,6 +198,8 @@ class Warning(Choice):
     BACK_TOO_NARROW = 512  # the binding does not reach round to cover its own seam on the back
     MIXED_EDGES = 1024  # pinked and straight edges meet: align the same point throughout
     MIXED_WIDTHS = 2048  # strips of unequal usable length share the shortest
+    BIAS_EDGE = 4096  # an outside edge lies on the bias and stretches
+    OFF_GRID = 8192  # a size does not lie on the ruler's grid
 
     @property
     def sentence(self) -> str:

@@ -10,7 +10,8 @@ from ._problem import CLASSES, MuslinError
 __all__ = ["MuslinError", "NullError", "StructSizeError", "StructTailError", "FlagsError", "ChoiceError", "RangeError",
            "OverflowError", "DivideByZeroError", "BufferError", "IndexError", "TextEmptyError", "TextSyntaxError",
            "TextTrailingError", "TextUnitError", "TextDecimalError", "TextZeroDenominatorError", "TextEncodingError",
-           "SeamTooWideError", "NotSquareError", "NoYieldError", "NotEnoughError", "NoFitError", "NoMemoryError"]
+           "SeamTooWideError", "NotSquareError", "NoYieldError", "NotEnoughError", "NoFitError", "NoMemoryError",
+           "ConstantError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError", "StoppedError"]
 
 
 class NullError(MuslinError):
@@ -105,6 +106,30 @@ class NoMemoryError(MuslinError):
     """An allocator returned nothing."""
 
 
+class ConstantError(MuslinError):
+    """A customary addition is below what the geometry needs."""
+
+
+class MethodError(MuslinError):
+    """This kind of unit is not made by that method."""
+
+
+class ShapeError(MuslinError):
+    """No such shape: corners missing, edges that cross, an impossible angle or arc."""
+
+
+class NotTiledError(MuslinError):
+    """The pieces leave a gap in the outline, overlap, or stick out."""
+
+
+class WorkLimitError(MuslinError):
+    """The search would take more steps than the caller allows."""
+
+
+class StoppedError(MuslinError):
+    """The caller's progress call asked to stop."""
+
+
 CLASSES.update({
     1: NullError,
     2: StructSizeError,
@@ -129,4 +154,10 @@ CLASSES.update({
     21: NotEnoughError,
     22: NoFitError,
     23: NoMemoryError,
+    24: ConstantError,
+    25: MethodError,
+    26: ShapeError,
+    27: NotTiledError,
+    28: WorkLimitError,
+    29: StoppedError,
 })

@@ -1,0 +1,77 @@
+/* surd.c - values with a square root in them, rounded in a direction that is right.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "surd.h"
+
+struct msl_surd msl_surd_of(int64_t whole, int64_t root, int64_t under, int64_t divisor)
+{
+    struct msl_surd surd = { whole, 0, { 0, 0 }, divisor };
+    surd.sign = root < 0 ? -1 : root > 0;
+    surd.radicand = msl_wide_multiply(root * (root < 0 ? -1 : 1), (root < 0 ? -root : root) * under);
+    return surd;
+}
+
+/* As msl_root does it: binary digits from the highest down, each kept where the square still is not above n. */
+int64_t msl_wide_root(struct msl_wide n, int32_t *whole_root)
+{
+    int64_t root = 0;
+    for (int64_t digit = INT64_C(1) << 62; digit != 0; digit >>= 1)
+        if (msl_wide_compare(msl_wide_multiply(root + digit, root + digit), n) <= 0)
+            root += digit;
+    *whole_root = msl_wide_compare(msl_wide_multiply(root, root), n) == 0;
+    return root;
+}
+
+/* floor(a / b), b above 0. */
+static int64_t floor_of(int64_t a, int64_t b)
+{
+    return a / b - (a % b < 0 ? 1 : 0);
+}
+
+/* floor(p + x) = p + floor(x) for a whole p, and floor(y / d) = floor(floor(y) / d) for a whole d above 0. So
+ * the floor of (p +- sqrt n) / d needs only the floor of +-sqrt n. The same with twice p and four times n gives the
+ * floor of twice the value, whose lowest bit tells the half. */
+struct msl_exact msl_surd_exact(const struct msl_surd *surd)
+{
+    struct msl_exact exact;
+    int32_t whole_root = 1;
+    int64_t twice = 2 * surd->whole;
+    struct msl_wide four_n = msl_wide_add(msl_wide_add(surd->radicand, surd->radicand),
+                                          msl_wide_add(surd->radicand, surd->radicand));
+    if (surd->sign > 0)
+        twice += msl_wide_root(four_n, &whole_root);
+    if (surd->sign < 0) {
+        twice -= msl_wide_root(four_n, &whole_root);
+        twice -= 1 - whole_root;
+    }
+    int64_t halves = floor_of(twice, surd->divisor);
+    exact.floor = floor_of(halves, 2);
+    exact.upper_half = halves != 2 * exact.floor;
+    exact.on_tick = whole_root && twice % surd->divisor == 0 && !exact.upper_half;
+    return exact;
+}
+
+muslin_status msl_surd_round(const struct msl_surd *surd, const struct muslin_rounding_spec *rounding,
+                             struct muslin_rounded *out)
+{
+    return msl_grid_round(msl_surd_exact(surd), rounding, out);
+}
+
+int64_t msl_surd_floor(const struct msl_surd *surd)
+{
+    return msl_surd_exact(surd).floor;
+}
+
+int64_t msl_surd_ceiling(const struct msl_surd *surd)
+{
+    struct msl_exact exact = msl_surd_exact(surd);
+    return exact.floor + (exact.on_tick ? 0 : 1);
+}
+
+int32_t msl_surd_compare(const struct msl_surd *surd, int64_t number)
+{
+    struct msl_exact exact = msl_surd_exact(surd);
+    if (exact.floor != number)
+        return exact.floor < number ? -1 : 1;
+    return exact.on_tick ? 0 : 1;
+}
