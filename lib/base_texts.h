@@ -165,7 +165,17 @@
     X(in_hand, "strips in hand") \
     X(stock_kind, "kind of stock") \
     X(square_tolerance, "square tolerance") \
-    X(sets, "sets")
+    X(sets, "sets") \
+    X(unit_kind, "kind of unit") \
+    X(method, "method") \
+    X(policy, "allowance policy") \
+    X(half_addition, "addition for a half-square") \
+    X(quarter_addition, "addition for a quarter-square") \
+    X(trim, "room to trim") \
+    X(tip, "tip") \
+    X(corner, "corner (finished)") \
+    X(units, "number of units") \
+    X(height, "height")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \
@@ -181,6 +191,7 @@
     X(mixed_edges, "Pinked and straight edges meet: line up the same point of the pinking throughout.") \
     X(mixed_widths, "The strips differ in usable length: the set is only as long as its shortest strip.") \
     X(bias_edge, "An outside edge lies on the bias: handle it gently and do not press it out of shape, for it stretches.") \
-    X(off_grid, "A size does not lie on the ruler's grid: cut it by the nearest finer mark, or choose a size that does.")
+    X(off_grid, "A size does not lie on the ruler's grid: cut it by the nearest finer mark, or choose a size that does.") \
+    X(below_exact, "A size was rounded below what the geometry needs: the unit comes out too small, by the surplus that is negative.")
 
 #endif

@@ -59,6 +59,11 @@ static enum measure measure_of(int32_t argument)
     case MUSLIN_ARG_CORNER_TRIANGLE:
     case MUSLIN_ARG_LABEL:
     case MUSLIN_ARG_SQUARE_TOLERANCE:
+    case MUSLIN_ARG_HALF_ADDITION:
+    case MUSLIN_ARG_QUARTER_ADDITION:
+    case MUSLIN_ARG_TRIM:
+    case MUSLIN_ARG_CORNER:
+    case MUSLIN_ARG_HEIGHT:
         return MEASURE_LENGTH;
     default:
         return MEASURE_NUMBER;

@@ -229,7 +229,17 @@ enum muslin_argument {
     MUSLIN_ARG_IN_HAND = 93,
     MUSLIN_ARG_STOCK_KIND = 94,
     MUSLIN_ARG_SQUARE_TOLERANCE = 95,
-    MUSLIN_ARG_SETS = 96
+    MUSLIN_ARG_SETS = 96,
+    MUSLIN_ARG_UNIT_KIND = 97,
+    MUSLIN_ARG_METHOD = 98,
+    MUSLIN_ARG_POLICY = 99,
+    MUSLIN_ARG_HALF_ADDITION = 100,
+    MUSLIN_ARG_QUARTER_ADDITION = 101,
+    MUSLIN_ARG_TRIM = 102,
+    MUSLIN_ARG_TIP = 103,
+    MUSLIN_ARG_CORNER = 104,
+    MUSLIN_ARG_UNITS = 105,
+    MUSLIN_ARG_HEIGHT = 106
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
@@ -275,7 +285,8 @@ enum muslin_warning {
     MUSLIN_WARN_MIXED_EDGES = 1 << 10,    /* pinked and straight edges meet: align the same point throughout */
     MUSLIN_WARN_MIXED_WIDTHS = 1 << 11,   /* strips of unequal usable length share the shortest */
     MUSLIN_WARN_BIAS_EDGE = 1 << 12,      /* an outside edge lies on the bias and stretches */
-    MUSLIN_WARN_OFF_GRID = 1 << 13        /* a size does not lie on the ruler's grid */
+    MUSLIN_WARN_OFF_GRID = 1 << 13,       /* a size does not lie on the ruler's grid */
+    MUSLIN_WARN_BELOW_EXACT = 1 << 14     /* a size was rounded below what the geometry needs */
 };
 
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.

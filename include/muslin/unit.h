@@ -1,6 +1,27 @@
-/* muslin/unit.h - recipes for pieced shapes, forwards and backwards.
+/* muslin/unit.h - recipes for pieced shapes: what to cut for a finished size, and what a given piece can finish.
  *
  * SPDX-License-Identifier: MIT
+ *
+ * Words. W and H are the finished width and height of the unit, s the allowance of an edge, u the take-up of a seam, and
+ * E = 2 s + u what one seam takes, so that unfinished = finished + E. F is W where W and H are equal. All recipes are
+ * derived from E by geometry: any seam works, inch or metric.
+ *
+ * A recipe is what one makes at one go: TWO_AT_A_TIME yields two half-squares, EIGHT_AT_A_TIME eight. Its pieces come as
+ * rows, in the order of cutting; each row says the size as cut, how many, and how each is cut again.
+ *
+ * Every call
+ *   Units       Lengths are ticks, areas doubled square ticks. Finished sizes are 1 .. MUSLIN_UNIT_MAX, allowance, take-up,
+ *               additions and trim 0 .. MUSLIN_UNIT_MAX / 8, counts 0 .. MUSLIN_COUNT_MAX.
+ *   Rounding    A cut size is found exactly and rounded once, to `grid` in `direction`, with `tolerance`, as struct
+ *               muslin_rounding_spec says (length.h). Where that puts it below the need, its surplus is negative and
+ *               MUSLIN_WARN_BELOW_EXACT is set.
+ *   Statuses    MUSLIN_ERR_NULL: a spec or output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS: a struct
+ *               breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range. MUSLIN_ERR_CHOICE: none of the
+ *               listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_SHAPE: width and height
+ *               do not suit the kind (the problem names the one at fault and what it should be). MUSLIN_ERR_CONSTANT: a
+ *               customary addition is below what the geometry needs (the limit is the least that would do). What else a
+ *               call can return stands with it.
+ *   Cost        Constant time; calls backwards try at most 27 sizes a recipe. Nothing allocates.
  */
 #ifndef MUSLIN_UNIT_H
 #define MUSLIN_UNIT_H
@@ -10,6 +31,225 @@
 #ifdef __cplusplus
 extern "C" {
 #endif
+
+/* The largest finished size of a unit: 2^26 ticks, 688 feet. */
+#define MUSLIN_UNIT_MAX INT64_C(67108864)
+
+/* Which of W, H and corner a kind takes is said beside it; what is not taken must be 0. Regions number the parts of the
+ * unit that may be of different fabric. */
+enum muslin_unit_kind {
+    MUSLIN_UNIT_RECTANGLE = 1,       /* one patch; W, H (0: a square). Region 1 */
+    MUSLIN_UNIT_HALF_SQUARE = 2,     /* a square of two triangles; W. Regions 1 and 2 */
+    MUSLIN_UNIT_QUARTER_SQUARE = 3,  /* a square of four triangles, two fabrics facing; W. Regions 1 and 2 */
+    MUSLIN_UNIT_SPLIT_QUARTER = 4,   /* one half (region 1) and two quarters (2, 3); W; has a left and a right hand */
+    MUSLIN_UNIT_FLYING_GEESE = 5,    /* a goose (1) between two triangles (2); W, H = W / 2 (or 0) */
+    MUSLIN_UNIT_SQUARE_IN_SQUARE = 6,/* a square on its point (1) and four corners (2); W */
+    MUSLIN_UNIT_SNOWBALL = 7,        /* a rectangle (1) that loses its corners (2); W, H (0: square), corner */
+    MUSLIN_UNIT_HALF_RECTANGLE = 8,  /* a rectangle of two triangles (1, 2); W, H; has a left and a right hand */
+    MUSLIN_UNIT_TRIANGLE_60 = 9,     /* an equilateral triangle; H, its height */
+    MUSLIN_UNIT_DIAMOND_60 = 10,     /* a 60 degree diamond; H, between two parallel sides */
+    MUSLIN_UNIT_DIAMOND_45 = 11,     /* a 45 degree diamond; H, between two parallel sides */
+    MUSLIN_UNIT_HEXAGON = 12,        /* H, from flat to flat */
+    MUSLIN_UNIT_HALF_HEXAGON = 13,   /* H, half of flat to flat */
+    MUSLIN_UNIT_TRAPEZOID = 14,      /* ends at 45 degrees; W, the long side, and H; W at least 2 H */
+    MUSLIN_UNIT_OCTAGON = 15,        /* a regular octagon (1) and its four corners (2); W */
+    MUSLIN_UNIT_EIGHT_POINTED_STAR = 16, /* eight diamonds (1), four squares and four triangles (2), set in; W */
+    MUSLIN_UNIT_KALEIDOSCOPE = 17,   /* eight wedges (1) and four corners (2); W */
+    MUSLIN_UNIT_SLANTED_SLICE = 18   /* a slice at 45 degrees from a strip set; W, across the slice; H, of the set */
+};
+
+enum muslin_unit_method {
+    MUSLIN_METHOD_PIECES = 1,         /* each piece cut by itself; triangles from squares cut on the diagonal */
+    MUSLIN_METHOD_TWO_AT_A_TIME = 2,  /* two squares sewn on both sides of a drawn diagonal */
+    MUSLIN_METHOD_FOUR_ALL_ROUND = 3, /* two squares sewn all round and cut on both diagonals: bias outside */
+    MUSLIN_METHOD_FOUR_MIDPOINTS = 4, /* two squares sewn from middle to middle of the sides, cut into four squares */
+    MUSLIN_METHOD_EIGHT_AT_A_TIME = 5,/* two squares sewn on both sides of both diagonals, cut into eight */
+    MUSLIN_METHOD_FOUR_AT_A_TIME = 6, /* geese: one large square and four small ones */
+    MUSLIN_METHOD_FLIPPED_CORNERS = 7,/* squares sewn on their diagonal to a corner, folded back */
+    MUSLIN_METHOD_STRIPS = 8,         /* triangles, diamonds and the like cut from a strip of one height */
+    MUSLIN_METHOD_BIAS_STRIPS = 9     /* half-squares cut on point along the seam of two strips */
+};
+
+/* What is left of a sharp point when the piece is cut. */
+enum muslin_tip {
+    MUSLIN_TIP_SHARP = 1, /* the whole raw point */
+    MUSLIN_TIP_BLUNT = 2  /* cut off level with the allowance, as many rulers do: the strip is H + E high */
+};
+
+/* The form in which a row's piece leaves the cutting table. */
+enum muslin_cut_shape {
+    MUSLIN_CUT_RECTANGLE = 1,
+    MUSLIN_CUT_TRIANGLES = 2, /* from a strip, alternately up and down; `pitch` holds `gives` of them */
+    MUSLIN_CUT_DIAMONDS = 3,  /* from a strip, by parallel slanted cuts */
+    MUSLIN_CUT_HEXAGONS = 4,
+    MUSLIN_CUT_TRAPEZOIDS = 5,/* from a strip, alternately up and down */
+    MUSLIN_CUT_WEDGES = 6,    /* from a strip, alternately up and down */
+    MUSLIN_CUT_OCTAGONS = 7,  /* a square that loses four corners */
+    MUSLIN_CUT_SLICES = 8     /* from a strip set, by parallel cuts at 45 degrees */
+};
+
+enum muslin_cut_again {
+    MUSLIN_AGAIN_NO = 1,
+    MUSLIN_AGAIN_ONCE = 2,  /* once on the diagonal: two pieces */
+    MUSLIN_AGAIN_TWICE = 3  /* on both diagonals: four pieces */
+};
+
+/* Where the straight grain of a piece lies when its blank is cut with the cloth. */
+enum muslin_grain {
+    MUSLIN_GRAIN_ALL_EDGES = 1,   /* on all edges */
+    MUSLIN_GRAIN_SHORT_EDGES = 2, /* a triangle's short sides; its long side is bias */
+    MUSLIN_GRAIN_LONG_EDGE = 3,   /* a triangle's long side; its short sides are bias */
+    MUSLIN_GRAIN_STRIP_EDGES = 4  /* the edges that lay along the strip; the slanted ones are bias */
+};
+
+struct muslin_unit_spec {
+    uint32_t size;
+    uint32_t flags;              /* 0 */
+    muslin_len finished_width;   /* W */
+    muslin_len finished_height;  /* H; 0 where the kind says so */
+    muslin_len corner;           /* finished leg of a snowball's corner; else 0 */
+    muslin_len allowance;        /* s */
+    muslin_len take_up;          /* u */
+    muslin_len half_addition;    /* customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick */
+    muslin_len quarter_addition; /* ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
+    muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size; else 0 */
+    muslin_len grid;             /* cut sizes are rounded to it; 1 or more */
+    muslin_len tolerance;        /* below grid */
+    int64_t units;               /* wanted, of the first hand */
+    int64_t mirrored;            /* wanted, of the other hand; 0 for kinds without hands */
+    int32_t kind;                /* enum muslin_unit_kind */
+    int32_t method;              /* enum muslin_unit_method */
+    int32_t policy;              /* enum muslin_allowance_policy */
+    int32_t tip;                 /* enum muslin_tip; matters where triangles or wedges are cut from strips */
+    int32_t direction;           /* enum muslin_direction */
+    int32_t pad;                 /* 0 */
+};
+/* One half-square of no size yet, two at a time, 1/4 in seams, exact, cut sizes up to 1/8 in, blunt tips. */
+#define MUSLIN_UNIT_SPEC_INIT \
+    { sizeof(struct muslin_unit_spec), 0, 0, 0, 0, 2032, 0, 0, 0, 0, 1016, 0, 1, 0, 2, 2, 1, 2, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
+ * muslin_unit_spec_init(&unit, sizeof unit). Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_spec_init(struct muslin_unit_spec *spec, uint32_t size);
+
+struct muslin_unit {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len finished_width;     /* nearest tick where it is irrational */
+    muslin_len finished_height;
+    muslin_len unfinished_width;   /* trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with
+                                      slanted sides, which is not trimmed */
+    muslin_len unfinished_height;  /* ... finished + E */
+    int64_t units_per_recipe;
+    int64_t recipes;               /* for units, up */
+    int64_t mirrored_recipes;      /* for the other hand, up */
+    int64_t spare_units;           /* of the recipes, beyond both wishes */
+    int64_t pieces;                /* rows of muslin_unit_pieces() */
+    int64_t cut_area;              /* of one recipe, where all pieces leave the table as rectangles; else 0 */
+    int64_t finished_area;         /* of its units: the finished area */
+    int64_t allowance_area;        /* of its units: over all edges of all pieces, length x E / 2, tips excluded, up */
+    int64_t waste_area;            /* what remains: cut - finished - allowance; all three 0 where cut_area is 0 */
+    muslin_len seam_offset;        /* half-rectangle: the seam meets the raw edge so far from the raw corner, measured
+                                      along the shorter raw side, nearest tick; 0 elsewhere and for a square */
+    int64_t bonus_units;           /* half-squares from the corners cut off by FLIPPED_CORNERS, of one recipe, when a
+                                      second line is sewn E beside the first */
+    muslin_len bonus_unfinished;   /* their size, down to a tick: corner as cut - sqrt 2 E; 0 when nothing is left */
+    int32_t bias_outside;          /* 1 when outer edges of the unit lie on the bias */
+    uint32_t warnings;             /* MUSLIN_WARN_BIAS_EDGE; MUSLIN_WARN_BELOW_EXACT */
+};
+/* The recipe for a finished size. Sources: published rules for 7/8 and 1 1/4 in (How to measure and cut triangles, blog
+ * from a guild newsletter, 2018; Tilkkumatematiikkaa, teacher's blog, 2012, for any seam); geometry for all else.
+ * Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2, units_per_recipe = 2,
+ * unfinished 3 1/2 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct muslin_unit *out,
+                                            struct muslin_problem *problem);
+
+struct muslin_unit_piece {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len cut_width;       /* of the rectangle; of a strip shape, its extent along the strip, up to a tick */
+    muslin_len cut_height;      /* of the rectangle; height of the strip */
+    muslin_len surplus_width;   /* cut - exact need, down to a tick; negative: below the need */
+    muslin_len surplus_height;
+    muslin_len pitch;           /* along a strip: each further `gives` pieces take this much, up to a tick */
+    int64_t count;              /* of these, for one recipe */
+    int64_t total;              /* ... for all recipes of this row's hand */
+    int32_t region;             /* of the unit */
+    int32_t shape;              /* enum muslin_cut_shape */
+    int32_t again;              /* enum muslin_cut_again */
+    int32_t gives;              /* pieces from each: 1, 2 or 4 */
+    int32_t grain;              /* enum muslin_grain, of the pieces in the end */
+    int32_t hand;               /* 1: the first hand or none; 2: mirrored */
+};
+/* The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. Mirrored units add rows of hand
+ * 2: a rectangle cut on its other diagonal gives triangles of the other hand, and no turning makes one into the other.
+ * Example: half-squares of 3 in, two at a time: squares cut 3 7/8 in, one of each fabric for two units. Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec, struct muslin_unit_piece *rows,
+                                            size_t row_size, size_t capacity, size_t *count,
+                                            struct muslin_problem *problem);
+
+/* How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX; a null
+ * output is MUSLIN_ERR_NULL). Their order may change between versions. Example: muslin_unit_method(0, &kind, &method)
+ * gives MUSLIN_UNIT_RECTANGLE and MUSLIN_METHOD_PIECES. Since 0.1 both. */
+MUSLIN_API int64_t muslin_unit_method_count(void);
+MUSLIN_API muslin_status muslin_unit_method(int64_t index, int32_t *kind, int32_t *method);
+
+/* ---- backwards ------------------------------------------------------------------------------------------------- */
+
+/* What is there to cut from: rectangles of one size (squares, fat quarters, the strips of a bundle). */
+struct muslin_unit_stock_spec {
+    uint32_t size;
+    uint32_t flags;             /* 0 */
+    muslin_len width;           /* the longer side of a strip; 1 .. MUSLIN_SIZE_MAX */
+    muslin_len height;          /* cut width of a strip; 1 .. MUSLIN_SIZE_MAX */
+    int64_t per_region;         /* how many there are for each region of the unit; 0 .. MUSLIN_COUNT_MAX */
+    muslin_len end_loss;        /* taken off the width of each for squaring; 0 .. MUSLIN_SIZE_MAX */
+    muslin_len finished_grid;   /* finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_MAX */
+};
+/* One 5 in square a region, nothing lost, finished sizes in steps of 1/8 in. */
+#define MUSLIN_UNIT_STOCK_SPEC_INIT { sizeof(struct muslin_unit_stock_spec), 0, 40640, 40640, 1, 0, 1016 }
+/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
+ * muslin_unit_stock_spec_init(&stock, sizeof stock). Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_stock_spec_init(struct muslin_unit_stock_spec *spec, uint32_t size);
+
+struct muslin_unit_yield {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len finished_width;   /* nearest tick where it is irrational */
+    muslin_len finished_height;
+    muslin_len unfinished_width; /* as in struct muslin_unit: trim to this */
+    muslin_len unfinished_height;
+    muslin_len cut_spare;        /* of the stock's height, beyond the highest piece cut */
+    int64_t recipes;             /* that the stock gives */
+    int64_t units;
+    int32_t kind;
+    int32_t method;
+};
+/* What the stock yields for a recipe of given size: pieces are cut from each rectangle of stock in a plain grid (strip
+ * shapes along its width), never turned, and a region's rows share its stock row by row: the stock is divided so that the
+ * number of whole recipes is greatest. Zero recipes is an answer. Source: geometry. Example: 10 squares of 5 in a region
+ * and half-squares of 4 in, two at a time: 20 units. Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec,
+                                           const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
+                                           struct muslin_problem *problem);
+
+/* The largest finished size, a multiple of the stock's finished_grid, of which one recipe can be cut from the stock when
+ * every piece fits one rectangle of it. The spec's width and height give the proportion only for kinds that take both (and
+ * the snowball's corner its share of the width; such sizes are rounded down to a tick); else they are not looked at, and
+ * may be 0. MUSLIN_ERR_NO_FIT when not even the least size fits. Source: geometry. Example: two 5 in squares sewn all
+ * round and cut on both diagonals: with finished_grid 1, 2 11/16 in finished and a little less than a 64th in more, or
+ * 2 5/8 in to the eighth. Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec,
+                                             const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
+                                             struct muslin_problem *problem);
+
+/* Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_method(); kinds that need a
+ * proportion are offered at 2 : 1 (half-rectangle, trapezoid as 3 : 1, slanted slice as 1 : 1), a snowball with a corner of
+ * one third. Of the spec, kind, method and sizes are not looked at. Statuses also as in base.h for ask-then-fill rows.
+ * Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec,
+                                           const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *rows,
+                                           size_t row_size, size_t capacity, size_t *count,
+                                           struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }
