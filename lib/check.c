@@ -188,6 +188,9 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
     case MUSLIN_ERR_NOT_SQUARE:
         put_limit(text, p, "to be square it must be");
         return;
+    case MUSLIN_ERR_CONSTANT:
+        put_limit(text, p, "the geometry needs at least");
+        return;
     case MUSLIN_ERR_NOT_ENOUGH:
         put_limit(text, p, "what is in hand gives only");
         return;

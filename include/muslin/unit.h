@@ -17,10 +17,9 @@
  *               MUSLIN_WARN_BELOW_EXACT is set.
  *   Statuses    MUSLIN_ERR_NULL: a spec or output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS: a struct
  *               breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range. MUSLIN_ERR_CHOICE: none of the
- *               listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_SHAPE: width and height
- *               do not suit the kind (the problem names the one at fault and what it should be). MUSLIN_ERR_CONSTANT: a
- *               customary addition is below what the geometry needs (the limit is the least that would do). What else a
- *               call can return stands with it.
+ *               listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_CONSTANT: a customary
+ *               addition is below what the geometry needs (the limit is the least that would do). What else a call can
+ *               return stands with it. A height or corner that does not suit the kind is MUSLIN_ERR_RANGE.
  *   Cost        Constant time; calls backwards try at most 27 sizes a recipe. Nothing allocates.
  */
 #ifndef MUSLIN_UNIT_H
@@ -41,7 +40,8 @@ enum muslin_unit_kind {
     MUSLIN_UNIT_RECTANGLE = 1,       /* one patch; W, H (0: a square). Region 1 */
     MUSLIN_UNIT_HALF_SQUARE = 2,     /* a square of two triangles; W. Regions 1 and 2 */
     MUSLIN_UNIT_QUARTER_SQUARE = 3,  /* a square of four triangles, two fabrics facing; W. Regions 1 and 2 */
-    MUSLIN_UNIT_SPLIT_QUARTER = 4,   /* one half (region 1) and two quarters (2, 3); W; has a left and a right hand */
+    MUSLIN_UNIT_SPLIT_QUARTER = 4,   /* one half (region 1) and two quarters (2, 3); W. TWO_AT_A_TIME makes half of them
+                                        the mirror image */
     MUSLIN_UNIT_FLYING_GEESE = 5,    /* a goose (1) between two triangles (2); W, H = W / 2 (or 0) */
     MUSLIN_UNIT_SQUARE_IN_SQUARE = 6,/* a square on its point (1) and four corners (2); W */
     MUSLIN_UNIT_SNOWBALL = 7,        /* a rectangle (1) that loses its corners (2); W, H (0: square), corner */
@@ -131,7 +131,7 @@ struct muslin_unit_spec {
  * muslin_unit_spec_init(&unit, sizeof unit). Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_spec_init(struct muslin_unit_spec *spec, uint32_t size);
 
-struct muslin_unit {
+struct muslin_unit_plan {
     uint32_t size;
     uint32_t flags;
     muslin_len finished_width;     /* nearest tick where it is irrational */
@@ -160,7 +160,7 @@ struct muslin_unit {
  * from a guild newsletter, 2018; Tilkkumatematiikkaa, teacher's blog, 2012, for any seam); geometry for all else.
  * Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2, units_per_recipe = 2,
  * unfinished 3 1/2 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct muslin_unit *out,
+MUSLIN_API muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct muslin_unit_plan *out,
                                             struct muslin_problem *problem);
 
 struct muslin_unit_piece {
@@ -216,7 +216,7 @@ struct muslin_unit_yield {
     uint32_t flags;
     muslin_len finished_width;   /* nearest tick where it is irrational */
     muslin_len finished_height;
-    muslin_len unfinished_width; /* as in struct muslin_unit: trim to this */
+    muslin_len unfinished_width; /* as in struct muslin_unit_plan: trim to this */
     muslin_len unfinished_height;
     muslin_len cut_spare;        /* of the stock's height, beyond the highest piece cut */
     int64_t recipes;             /* that the stock gives */
@@ -224,20 +224,19 @@ struct muslin_unit_yield {
     int32_t kind;
     int32_t method;
 };
-/* What the stock yields for a recipe of given size: pieces are cut from each rectangle of stock in a plain grid (strip
- * shapes along its width), never turned, and a region's rows share its stock row by row: the stock is divided so that the
- * number of whole recipes is greatest. Zero recipes is an answer. Source: geometry. Example: 10 squares of 5 in a region
+/* What the stock yields for a recipe of given size. Each rectangle of stock is cut for one row of pieces, in a plain grid,
+ * never turned (strip shapes along its width); a region with several rows divides its rectangles so that the number of
+ * whole recipes, at most MUSLIN_COUNT_MAX, is greatest. Hands are not counted. Zero recipes is an answer. Source: geometry. Example: 10 squares of 5 in a region
  * and half-squares of 4 in, two at a time: 20 units. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec,
                                            const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
                                            struct muslin_problem *problem);
 
 /* The largest finished size, a multiple of the stock's finished_grid, of which one recipe can be cut from the stock when
- * every piece fits one rectangle of it. The spec's width and height give the proportion only for kinds that take both (and
- * the snowball's corner its share of the width; such sizes are rounded down to a tick); else they are not looked at, and
- * may be 0. MUSLIN_ERR_NO_FIT when not even the least size fits. Source: geometry. Example: two 5 in squares sewn all
- * round and cut on both diagonals: with finished_grid 1, 2 11/16 in finished and a little less than a 64th in more, or
- * 2 5/8 in to the eighth. Since 0.1. */
+ * every piece fits one rectangle of it. The spec's sizes only give the proportion, where the
+ * kind leaves one open (W : H, and the snowball's corner as a share of W; such sizes are rounded down to a tick, at least
+ * 1). MUSLIN_ERR_NO_FIT when not even the least size fits (value: the stock's height). Source: geometry. Example: two 5 in squares sewn all
+ * round and cut on both diagonals finish 2 5/8 in, to the eighth. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec,
                                              const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
                                              struct muslin_problem *problem);

@@ -1,0 +1,301 @@
+/* unit_backwards.c - what given stock yields, the largest unit it makes, and all that it makes.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "unit_cut.h"
+
+muslin_status muslin_unit_stock_spec_init(struct muslin_unit_stock_spec *spec, uint32_t size)
+{
+    const struct muslin_unit_stock_spec initial = MUSLIN_UNIT_STOCK_SPEC_INIT;
+    return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
+}
+
+static void read_stock(struct msl_check *check, struct muslin_unit_stock_spec *into,
+                       const struct muslin_unit_stock_spec *from)
+{
+    msl_read_struct(check, MUSLIN_ARG_SPEC, into, (uint32_t)sizeof *into, (uint32_t)sizeof *into, 0, from);
+    msl_want_some_size(check, MUSLIN_ARG_STRIP_LENGTH, into->width);
+    msl_want_some_size(check, MUSLIN_ARG_STRIP_CUT, into->height);
+    msl_want_count(check, MUSLIN_ARG_IN_HAND, into->per_region);
+    msl_want_size(check, MUSLIN_ARG_END_LOSS, into->end_loss);
+    msl_want_between(check, MUSLIN_ARG_GRID, into->finished_grid, 1, MUSLIN_UNIT_MAX);
+}
+
+/* ---- what a rectangle of stock gives ----------------------------------------------------------------------------- */
+
+/* Pieces of one row from one rectangle: a plain grid, or along strips, where the first takes the run-in too. */
+static int64_t from_rectangle(const struct muslin_unit_piece *piece, const struct muslin_unit_stock_spec *stock)
+{
+    muslin_len along = stock->width - stock->end_loss;
+    int64_t strips = stock->height / piece->cut_height;
+    if (along < piece->cut_width)
+        return 0;
+    if (piece->pitch == 0)
+        return strips * (along / piece->cut_width);
+    return strips * ((along - piece->cut_width) / piece->pitch + 1);
+}
+
+/* A recipe's pieces, and how many of each a rectangle gives. */
+struct harvest {
+    const struct unit_recipe *recipe;
+    int64_t per_rectangle[UNIT_ROWS_MOST];
+    muslin_len highest;
+};
+
+static struct harvest harvest_of(const struct unit_recipe *recipe, const struct msl_unit_sizes *sizes,
+                                 const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock)
+{
+    struct harvest harvest = { recipe, { 0 }, 0 };
+    for (int32_t i = 0; i < recipe->rows; i++) {
+        struct muslin_unit_piece piece = { 0 };
+        unit_cut_piece(&recipe->row[i], sizes, spec, &piece);
+        harvest.per_rectangle[i] = from_rectangle(&piece, stock);
+        harvest.highest = piece.cut_height > harvest.highest ? piece.cut_height : harvest.highest;
+    }
+    return harvest;
+}
+
+/* Does a rectangle give at least one piece of every row? */
+static int every_row_fits(const struct harvest *harvest)
+{
+    int fits = 1;
+    for (int32_t i = 0; i < harvest->recipe->rows; i++)
+        fits &= harvest->per_rectangle[i] > 0;
+    return fits;
+}
+
+/* Rectangles that a region's rows need for so many recipes; every row fits. */
+static int64_t rectangles_for(const struct harvest *harvest, int32_t region, int64_t recipes)
+{
+    int64_t rectangles = 0;
+    for (int32_t i = 0; i < harvest->recipe->rows; i++) {
+        const struct unit_row *row = &harvest->recipe->row[i];
+        int64_t per = harvest->per_rectangle[i];
+        int64_t needed = recipes * row->count;
+        if (row->region == region)
+            rectangles += needed / per + (needed % per != 0);
+    }
+    return rectangles;
+}
+
+static int enough_for(const struct harvest *harvest, int64_t per_region, int64_t recipes)
+{
+    int enough = 1;
+    for (int32_t i = 0; i < harvest->recipe->rows; i++)
+        enough &= rectangles_for(harvest, harvest->recipe->row[i].region, recipes) <= per_region;
+    return enough;
+}
+
+/* More recipes never need fewer rectangles, so the greatest number is found by halving. */
+static int64_t recipes_from(const struct harvest *harvest, int64_t per_region)
+{
+    int64_t enough = 0;
+    int64_t most = MUSLIN_COUNT_MAX;
+    if (!every_row_fits(harvest))
+        return 0;
+    while (enough < most) {
+        int64_t middle = enough + (most - enough + 1) / 2;
+        if (enough_for(harvest, per_region, middle))
+            enough = middle;
+        else
+            most = middle - 1;
+    }
+    return enough;
+}
+
+static struct muslin_unit_yield yield_of(const struct harvest *harvest, const struct msl_unit_sizes *sizes,
+                                         const struct muslin_unit_stock_spec *stock)
+{
+    struct muslin_unit_yield yield = { 0 };
+    struct muslin_unit_plan unit = { 0 };
+    unit_tell_sizes(harvest->recipe->kind, sizes, &unit);
+    yield.finished_width = unit.finished_width;
+    yield.finished_height = unit.finished_height;
+    yield.unfinished_width = unit.unfinished_width;
+    yield.unfinished_height = unit.unfinished_height;
+    yield.cut_spare = stock->height - harvest->highest;
+    yield.recipes = recipes_from(harvest, stock->per_region);
+    yield.units = yield.recipes * harvest->recipe->units;
+    yield.kind = harvest->recipe->kind;
+    yield.method = harvest->recipe->method;
+    return yield;
+}
+
+muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
+                                struct muslin_unit_yield *out, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct muslin_unit_spec s = { 0 };
+    struct muslin_unit_stock_spec in_hand = { 0 };
+    msl_unit_read(&check, &s, spec);
+    read_stock(&check, &in_hand, stock);
+    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    struct msl_unit_sizes sizes = msl_unit_sizes_of(&s);
+    struct harvest harvest = harvest_of(unit_recipe_for(s.kind, s.method, s.tip), &sizes, &s, &in_hand);
+    struct muslin_unit_yield yield = yield_of(&harvest, &sizes, &in_hand);
+    msl_write_struct(out, &yield, (uint32_t)sizeof yield);
+    return MUSLIN_OK;
+}
+
+/* ---- the largest unit -------------------------------------------------------------------------------------------- */
+
+/* What stays the same while a unit grows: how H and the corner follow from the size that is tried. */
+struct proportion {
+    int64_t h; /* of W, as h / w */
+    int64_t c; /* of W, as c / w */
+    int64_t w;
+};
+
+static int64_t share(int64_t size, int64_t part, int64_t whole)
+{
+    int64_t found = size * part / whole;
+    return found < 1 ? 1 : found;
+}
+
+/* A kind that takes only H grows by it; all others by W. */
+static struct msl_unit_sizes grown(const struct unit_recipe *recipe, const struct proportion *proportion, int64_t size,
+                                   int64_t e)
+{
+    const struct unit_kind *kind = unit_kind_of(recipe->kind);
+    struct msl_unit_sizes sizes = { size, size, 0, e };
+    if (!kind->takes_width) {
+        sizes.w = 0;
+        return sizes;
+    }
+    if (kind->height == HEIGHT_HALF)
+        sizes.h = size / 2;
+    if (kind->height == HEIGHT_FREE || kind->height == HEIGHT_NEEDED)
+        sizes.h = share(size, proportion->h, proportion->w);
+    if (kind->takes_corner)
+        sizes.c = share(size, proportion->c, proportion->w);
+    return sizes;
+}
+
+/* A goose needs an even width. */
+static int64_t step_of(const struct unit_recipe *recipe, int64_t grid)
+{
+    int32_t in_halves = unit_kind_of(recipe->kind)->height == HEIGHT_HALF && grid % 2 != 0;
+    return in_halves ? 2 * grid : grid;
+}
+
+/* The largest of which one recipe can be cut, and its harvest; 0 when none can. A size larger is never cut smaller, so
+ * it is found by halving. `least` gets the harvest of the smallest size tried. */
+static int64_t largest_size(const struct unit_recipe *recipe, const struct proportion *proportion,
+                            const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock)
+{
+    int64_t e = 2 * spec->allowance + spec->take_up;
+    int64_t step = step_of(recipe, stock->finished_grid);
+    int64_t fits = 0;
+    int64_t most = MUSLIN_UNIT_MAX / step;
+    while (fits < most) {
+        int64_t middle = fits + (most - fits + 1) / 2;
+        struct msl_unit_sizes sizes = grown(recipe, proportion, middle * step, e);
+        struct harvest harvest = harvest_of(recipe, &sizes, spec, stock);
+        if (every_row_fits(&harvest))
+            fits = middle;
+        else
+            most = middle - 1;
+    }
+    return fits * step;
+}
+
+static struct muslin_unit_yield yield_at(const struct unit_recipe *recipe, const struct proportion *proportion,
+                                         int64_t size, const struct muslin_unit_spec *spec,
+                                         const struct muslin_unit_stock_spec *stock)
+{
+    struct msl_unit_sizes sizes = grown(recipe, proportion, size, 2 * spec->allowance + spec->take_up);
+    struct harvest harvest = harvest_of(recipe, &sizes, spec, stock);
+    return yield_of(&harvest, &sizes, stock);
+}
+
+/* The height that the smallest size tried would need, for the problem. */
+static muslin_len least_height(const struct unit_recipe *recipe, const struct proportion *proportion,
+                               const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock)
+{
+    int64_t e = 2 * spec->allowance + spec->take_up;
+    struct msl_unit_sizes sizes = grown(recipe, proportion, step_of(recipe, stock->finished_grid), e);
+    return harvest_of(recipe, &sizes, spec, stock).highest;
+}
+
+/* The spec's own proportion; a square where it gives none. */
+static struct proportion proportion_of(const struct muslin_unit_spec *spec)
+{
+    struct proportion proportion = { spec->finished_height, spec->corner, spec->finished_width };
+    if (proportion.w == 0)
+        proportion.w = proportion.h;
+    return proportion;
+}
+
+muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
+                                  struct muslin_unit_yield *out, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct muslin_unit_spec s = { 0 };
+    struct muslin_unit_stock_spec in_hand = { 0 };
+    msl_unit_read(&check, &s, spec);
+    read_stock(&check, &in_hand, stock);
+    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    const struct unit_recipe *recipe = unit_recipe_for(s.kind, s.method, s.tip);
+    struct proportion proportion = proportion_of(&s);
+    int64_t size = largest_size(recipe, &proportion, &s, &in_hand);
+    if (size == 0)
+        return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_STRIP_CUT, in_hand.height,
+                        least_height(recipe, &proportion, &s, &in_hand));
+    struct muslin_unit_yield yield = yield_at(recipe, &proportion, size, &s, &in_hand);
+    msl_write_struct(out, &yield, (uint32_t)sizeof yield);
+    return MUSLIN_OK;
+}
+
+/* ---- all that the stock makes ------------------------------------------------------------------------------------ */
+
+static struct proportion usual_proportion(int32_t kind)
+{
+    struct proportion square = { 3, 1, 3 };
+    if (kind == MUSLIN_UNIT_HALF_RECTANGLE)
+        square.w = 6;
+    if (kind == MUSLIN_UNIT_TRAPEZOID)
+        square.w = 9;
+    return square;
+}
+
+/* The recipe of the method's kind with the tip that the spec asks for. */
+static const struct unit_recipe *recipe_with_tip(int64_t index, const struct muslin_unit_spec *spec)
+{
+    const struct unit_recipe *method = unit_method_at(index);
+    return unit_recipe_for(method->kind, method->method, spec->tip);
+}
+
+muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
+                                struct muslin_unit_yield *rows, size_t row_size, size_t capacity, size_t *count,
+                                struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct muslin_unit_spec s = { 0 };
+    struct muslin_unit_stock_spec in_hand = { 0 };
+    size_t found = 0;
+    msl_unit_read_seam(&check, &s, spec);
+    read_stock(&check, &in_hand, stock);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+        const struct unit_recipe *recipe = recipe_with_tip(i, &s);
+        struct proportion proportion = usual_proportion(recipe->kind);
+        found += largest_size(recipe, &proportion, &s, &in_hand) != 0;
+    }
+    if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, found))
+        return check.status;
+    size_t row = 0;
+    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+        const struct unit_recipe *recipe = recipe_with_tip(i, &s);
+        struct proportion proportion = usual_proportion(recipe->kind);
+        int64_t size = largest_size(recipe, &proportion, &s, &in_hand);
+        if (size == 0)
+            continue;
+        struct muslin_unit_yield yield = yield_at(recipe, &proportion, size, &s, &in_hand);
+        msl_write_row(rows, row_size, row++, &yield, (uint32_t)sizeof yield);
+    }
+    return MUSLIN_OK;
+}

@@ -1,0 +1,19 @@
+/* unit_cut.h - a recipe's pieces as they are cut, for the calls forwards and backwards.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_UNIT_CUT_H
+#define MUSLIN_UNIT_CUT_H
+
+#include "unit_table.h"
+
+/* Sizes, surplus and what the row says; total and hand are left 0. */
+void unit_cut_piece(const struct unit_row *row, const struct msl_unit_sizes *sizes,
+                    const struct muslin_unit_spec *spec, struct muslin_unit_piece *piece);
+
+/* The sizes that the unit itself has: finished, and unfinished to trim to. */
+void unit_tell_sizes(int32_t kind, const struct msl_unit_sizes *sizes, struct muslin_unit_plan *unit);
+
+/* The recipe behind muslin_unit_method(), 0 .. count - 1. */
+const struct unit_recipe *unit_method_at(int64_t index);
+
+#endif
