@@ -54,7 +54,7 @@ void msl_unit_read_seam(struct msl_check *check, struct muslin_unit_spec *into, 
     msl_want_choice(check, MUSLIN_ARG_POLICY, into->policy, MUSLIN_ALLOWANCE_EXACT, MUSLIN_ALLOWANCE_OVERSIZE);
     msl_want_between(check, MUSLIN_ARG_TRIM, into->trim, 0,
                      into->policy == MUSLIN_ALLOWANCE_OVERSIZE ? MUSLIN_UNIT_MAX / 8 : 0);
-    msl_want_some_size(check, MUSLIN_ARG_GRID, into->grid);
+    msl_want_between(check, MUSLIN_ARG_GRID, into->grid, 1, MUSLIN_UNIT_MAX);
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, into->tolerance, 0, into->grid - 1);
     msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
     msl_want_choice(check, MUSLIN_ARG_TIP, into->tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
@@ -143,9 +143,10 @@ static muslin_len size_to_cut(int32_t size, const struct msl_unit_sizes *sizes, 
     struct muslin_rounded rounded = { 0 };
     struct msl_surd need = unit_size_exact(size, sizes);
     struct msl_surd wanted = wanted_size(size, sizes, spec);
-    (void)msl_surd_round(&wanted, &rounding, &rounded); /* far from overflow: a step of 2^30 beyond 2^28 at most */
-    *surplus = rounded.value - msl_surd_ceiling(&need);
-    return rounded.value;
+    (void)msl_surd_round(&wanted, &rounding, &rounded); /* far from overflow: a step of 2^26 beyond 2^28 at most */
+    muslin_len cut = rounded.value > 0 ? rounded.value : spec->grid;
+    *surplus = cut - msl_surd_ceiling(&need);
+    return cut;
 }
 
 static muslin_len tick_above(int32_t size, const struct msl_unit_sizes *sizes)

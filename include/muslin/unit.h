@@ -13,8 +13,8 @@
  *   Units       Lengths are ticks, areas doubled square ticks. Finished sizes are 1 .. MUSLIN_UNIT_MAX, allowance, take-up,
  *               additions and trim 0 .. MUSLIN_UNIT_MAX / 8, counts 0 .. MUSLIN_COUNT_MAX.
  *   Rounding    A cut size is found exactly and rounded once, to `grid` in `direction`, with `tolerance`, as struct
- *               muslin_rounding_spec says (length.h). Where that puts it below the need, its surplus is negative and
- *               MUSLIN_WARN_BELOW_EXACT is set.
+ *               muslin_rounding_spec says (length.h). What would round to nothing is one step of the grid.
+ *               Where rounding puts a size below the need, its surplus is negative and MUSLIN_WARN_BELOW_EXACT is set.
  *   Statuses    MUSLIN_ERR_NULL: a spec or output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS: a struct
  *               breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range. MUSLIN_ERR_CHOICE: none of the
  *               listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_CONSTANT: a customary
@@ -113,7 +113,7 @@ struct muslin_unit_spec {
     muslin_len half_addition;    /* customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick */
     muslin_len quarter_addition; /* ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
     muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size; else 0 */
-    muslin_len grid;             /* cut sizes are rounded to it; 1 or more */
+    muslin_len grid;             /* cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX */
     muslin_len tolerance;        /* below grid */
     int64_t units;               /* wanted, of the first hand */
     int64_t mirrored;            /* wanted, of the other hand; 0 for kinds without hands */
@@ -232,18 +232,18 @@ MUSLIN_API muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec,
                                            const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
                                            struct muslin_problem *problem);
 
-/* The largest finished size, a multiple of the stock's finished_grid, of which one recipe can be cut from the stock when
- * every piece fits one rectangle of it. The spec's sizes only give the proportion, where the
- * kind leaves one open (W : H, and the snowball's corner as a share of W; such sizes are rounded down to a tick, at least
- * 1). MUSLIN_ERR_NO_FIT when not even the least size fits (value: the stock's height). Source: geometry. Example: two 5 in squares sewn all
- * round and cut on both diagonals finish 2 5/8 in, to the eighth. Since 0.1. */
+/* The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of it. The
+ * spec's own sizes only give the proportion of W to H and corner, which is kept exactly: tried are all multiples of it
+ * whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up to MUSLIN_UNIT_MAX.
+ * MUSLIN_ERR_NO_FIT when not even the least of them fits (value: the stock's height; limit: what the least would need).
+ * Source: geometry. Example: two 5 in squares sewn all round and cut on both diagonals finish 2 5/8 in, to the eighth.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec,
                                              const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
                                              struct muslin_problem *problem);
 
-/* Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_method(); kinds that need a
- * proportion are offered at 2 : 1 (half-rectangle, trapezoid as 3 : 1, slanted slice as 1 : 1), a snowball with a corner of
- * one third. Of the spec, kind, method and sizes are not looked at. Statuses also as in base.h for ask-then-fill rows.
+/* Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_method(); a half-rectangle
+ * is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a corner of one third. Of the spec, kind, method and sizes are not looked at. Statuses also as in base.h for ask-then-fill rows.
  * Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec,
                                            const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *rows,

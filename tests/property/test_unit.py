@@ -9,46 +9,65 @@ from hypothesis import strategies as st
 from asking import ask
 from muslin_model import unit as model
 from muslin_model.base import COUNT_MAX, SIZE_MAX
-from questions import agree, as_object, choices, counts, mostly, requests
+from questions import agree, as_object, mostly, requests
 
 KINDS = [(kind, method) for kind, methods in model.METHODS.items() for method in methods]
 
-finished = mostly(st.integers(1, 200).map(lambda n: 1016 * n), st.integers(1, 10**6),
-                  rarely=[0, 1, 2, 3, model.UNIT_MAX, model.UNIT_MAX + 1, -1])
-parts = mostly(st.integers(0, 16).map(lambda n: n * 254), st.sampled_from([2032, 1920, 2400]),
-               rarely=[0, 1, model.PART_MAX, model.PART_MAX + 1, -1])
-additions = mostly(st.just(0), st.sampled_from([7112, 10160, 8000, 11200]), rarely=[1, model.PART_MAX, -1])
+finished = st.integers(1, 200).map(lambda n: 1016 * n) | st.integers(1, 10**6)
+parts = st.integers(0, 16).map(lambda n: n * 254) | st.sampled_from([2032, 1920, 2400])
+grids = st.sampled_from([1, 127, 254, 508, 1016, 2032, 320]) | st.integers(1, 10**5)
+
+
+# What makes a good request absurd, a member at a time; most are then refused.
+SPOILT = {
+    "finished_width": [0, 1, 2, 3, model.UNIT_MAX, model.UNIT_MAX + 1, -1],
+    "finished_height": [0, 1, 2, 5, 1016, model.UNIT_MAX, model.UNIT_MAX + 1, -1],
+    "corner": [0, 1, 1016, model.UNIT_MAX, -1],
+    "allowance": [0, 1, model.PART_MAX, model.PART_MAX + 1, -1],
+    "take_up": [1, 300, model.PART_MAX, model.PART_MAX + 1, -1],
+    "half_addition": [1, 6936, 6937, 6938, 6939, model.PART_MAX, model.PART_MAX + 1, -1],
+    "quarter_addition": [1, 9810, 9811, 9812, model.PART_MAX, model.PART_MAX + 1, -1],
+    "trim": [1, model.PART_MAX, model.PART_MAX + 1, -1],
+    "grid": [0, model.UNIT_MAX, model.UNIT_MAX + 1, -1],
+    "tolerance": [1, 1016, SIZE_MAX, -1],
+    "units": [0, COUNT_MAX, COUNT_MAX + 1, -1],
+    "mirrored": [0, 1, COUNT_MAX, COUNT_MAX + 1, -1],
+    "kind": [0, *range(1, 20), -1],
+    "method": [0, *range(1, 11), -1],
+    "policy": [0, 1, 2, 3, 4, -1],
+    "tip": [0, 3, -1],
+    "direction": [0, 4, -1],
+}
 
 
 @st.composite
-def specs(draw):
+def specs(draw, spoil=True):
     kind, method = draw(st.sampled_from(KINDS))
-    if draw(st.integers(0, 15)) == 0:
-        kind, method = draw(choices(18)), draw(choices(9))
-    width = draw(finished)
-    height = draw(mostly(st.just(0), finished, rarely=[width, width // 2]))
-    if kind in model.ONLY_HEIGHT:
-        width = draw(mostly(st.just(0), st.just(0), rarely=[1]))
-    if kind in model.NEEDS_HEIGHT and height == 0:
-        height = draw(finished)
-    if kind == model.TRAPEZOID and draw(st.booleans()):
-        width = max(width, 2 * height)
-    if kind == model.FLYING_GEESE and draw(st.booleans()):
-        width, height = width - width % 2, draw(st.sampled_from([0, width // 2]))
-    corner = draw(st.integers(0, max(1, width // 2))) if kind == model.SNOWBALL else draw(mostly(st.just(0), rarely=[1]))
-    policy = draw(choices(3))
-    grid = draw(mostly(st.sampled_from([1, 127, 254, 508, 1016, 2032, 320]), st.integers(1, 10**5),
-                       rarely=[0, SIZE_MAX, SIZE_MAX + 1]))
-    return {
-        "finished_width": width, "finished_height": height, "corner": corner, "allowance": draw(parts),
-        "take_up": draw(mostly(st.just(0), st.integers(0, 300), rarely=[model.PART_MAX, -1])),
-        "half_addition": draw(additions), "quarter_addition": draw(additions),
-        "trim": draw(parts) if policy == model.OVERSIZE else draw(mostly(st.just(0), rarely=[1])), "grid": grid,
-        "tolerance": draw(mostly(st.just(0), st.integers(0, max(0, grid - 1)), rarely=[grid, -1])),
-        "units": draw(counts), "mirrored": draw(counts) if kind == model.HALF_RECTANGLE else
-        draw(mostly(st.just(0), rarely=[1])), "kind": kind, "method": method, "policy": policy,
-        "tip": draw(choices(2)), "direction": draw(choices(3)),
+    height = draw(finished)
+    width = 0 if kind in model.ONLY_HEIGHT else draw(finished)
+    if kind == model.TRAPEZOID:
+        width += 2 * height
+    if kind == model.FLYING_GEESE:
+        width *= 2
+    if kind not in model.NEEDS_HEIGHT | model.FREE_HEIGHT:
+        height = draw(st.sampled_from([0, width // 2 if kind == model.FLYING_GEESE else width]))
+    snowball = kind == model.SNOWBALL
+    width, height = (width + 2, height + 2) if snowball else (width, height)
+    policy = draw(st.integers(1, 3))
+    grid = draw(grids)
+    spec = {
+        "finished_width": width, "finished_height": height,
+        "corner": draw(st.integers(1, min(width, height) // 2)) if snowball else 0, "allowance": draw(parts),
+        "take_up": draw(st.just(0) | st.integers(0, 300)), "half_addition": 0, "quarter_addition": 0,
+        "trim": draw(parts) if policy == model.OVERSIZE else 0, "grid": grid,
+        "tolerance": draw(st.just(0) | st.integers(0, grid - 1)), "units": draw(st.integers(0, 500)),
+        "mirrored": draw(st.just(0) | st.integers(1, 90)) if kind == model.HALF_RECTANGLE else 0, "kind": kind,
+        "method": method, "policy": policy, "tip": draw(st.integers(1, 2)), "direction": draw(st.integers(1, 3)),
     }
+    if spoil and draw(st.integers(0, 3)) == 3:
+        name = draw(st.sampled_from(sorted(SPOILT)))
+        spec[name] = draw(st.sampled_from(SPOILT[name]))
+    return spec
 
 
 stocks = requests(
@@ -56,9 +75,9 @@ stocks = requests(
                  rarely=[0, 1, SIZE_MAX, SIZE_MAX + 1]),
     height=mostly(st.sampled_from([20320, 40640, 81280, 146304]), st.integers(1, 10**6),
                   rarely=[0, 1, SIZE_MAX, SIZE_MAX + 1]),
-    per_region=mostly(st.integers(0, 60), counts, rarely=[COUNT_MAX, -1]),
-    end_loss=mostly(st.just(0), st.integers(0, 8128), rarely=[SIZE_MAX, SIZE_MAX + 1]),
-    finished_grid=mostly(st.sampled_from([1, 127, 1016, 2032]), st.integers(1, 10**4), rarely=[0, model.UNIT_MAX + 1]))
+    per_region=st.integers(0, 60) | st.integers(0, COUNT_MAX), end_loss=st.just(0) | st.integers(0, 8128),
+    finished_grid=mostly(st.sampled_from([1, 127, 1016, 2032]), st.integers(1, 10**4),
+                         rarely=[0, model.UNIT_MAX, model.UNIT_MAX + 1]))
 
 
 # A size along a strip of wedges has two different roots, and each is taken up.

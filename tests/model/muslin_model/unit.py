@@ -5,6 +5,7 @@ and measured. Sizes are decimals of 70 digits; one that is whole to 40 digits is
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal, localcontext
 from fractions import Fraction
 from functools import wraps
+from math import gcd
 
 from .base import COUNT_MAX, DOWN, SIZE_MAX, UP, Refused, Wants, largest
 
@@ -41,6 +42,10 @@ def precisely(function):
             context.prec = 70
             return function(*arguments)
     return inside
+
+
+def lcm(a, b):
+    return a * b // gcd(a, b)
 
 
 # ---- numbers --------------------------------------------------------------------------------------------------------
@@ -95,9 +100,10 @@ def extent(corners, axis):
 def width_at(corners, height):
     """How wide a convex polygon is so far above its lowest corner."""
     level = min(min(y for _, y in corners) + height, max(y for _, y in corners))
+    hair = Decimal(10) ** -40
     crossings = []
     for (ax, ay), (bx, by) in zip(corners, corners[1:] + corners[:1]):
-        if ay != by and min(ay, by) <= level <= max(ay, by):
+        if abs(ay - by) > hair and min(ay, by) - hair <= level <= max(ay, by) + hair:
             crossings.append(ax + (bx - ax) * (level - ay) / (by - ay))
     return max(crossings) - min(crossings)
 
@@ -321,6 +327,7 @@ def read_seam(wants, spec):
     wants.choice(spec.policy, EXACT, OVERSIZE)
     wants.between(spec.trim, 0, PART_MAX if spec.policy == OVERSIZE else 0)
     wants.rounding(spec)
+    wants.between(spec.grid, 1, UNIT_MAX)
     wants.choice(spec.tip, SHARP, BLUNT)
     wants.count(spec.units)
     seam = 2 * spec.allowance + spec.take_up
@@ -362,7 +369,7 @@ def cut_size(exact, line, spec):
     wanted = exact
     if spec.policy != EXACT and line["rule"] is not None:
         wanted = line["bare"] + line["times"] * getattr(spec, line["rule"] + "_addition")
-    return on_grid(wanted + line["trims"] * spec.trim, spec)
+    return on_grid(wanted + line["trims"] * spec.trim, spec) or spec.grid
 
 
 def cut_rows(kind, method, sizes, spec):
@@ -491,22 +498,17 @@ def yields(spec, stock):
     return harvest(spec.kind, spec.method, sizes_of(spec), spec, stock)[1]
 
 
-def grown(kind, size, ratio, seam):
-    w, h, c = ratio
-    if kind in ONLY_HEIGHT:
-        return 0, size, 0, seam
-    height = size // 2 if kind == FLYING_GEESE else max(1, size * h // w) if kind in NEEDS_HEIGHT | FREE_HEIGHT else size
-    return size, height, max(1, size * c // w) if kind == SNOWBALL else 0, seam
-
-
 def largest_of(kind, method, ratio, spec, stock):
-    step = stock.finished_grid * (2 if kind == FLYING_GEESE and stock.finished_grid % 2 else 1)
-    seam = seam_of(spec)
-    steps = largest(lambda k: k == 0 or harvest(kind, method, grown(kind, k * step, ratio, seam), spec, stock)[0],
-                    UNIT_MAX // step)
-    if steps == 0:
-        return None
-    return harvest(kind, method, grown(kind, steps * step, ratio, seam), spec, stock)[1]
+    """Grows the unit in its proportion, by steps that keep it on the grid."""
+    divisor = gcd(gcd(ratio[0], ratio[1]), ratio[2])
+    w, h, c = (part // divisor for part in ratio)
+    step = lcm(w or h, stock.finished_grid) // (w or h)
+
+    def sizes(k):
+        return k * step * w, k * step * h, k * step * c, seam_of(spec)
+
+    steps = largest(lambda k: k == 0 or harvest(kind, method, sizes(k), spec, stock)[0], UNIT_MAX // max(w, h) // step)
+    return harvest(kind, method, sizes(steps), spec, stock)[1] if steps else None
 
 
 @precisely
@@ -515,7 +517,7 @@ def largest_unit(spec, stock):
     read(wants, spec)
     read_stock(wants, stock)
     wants.done()
-    ratio = spec.finished_width or 1, spec.finished_height, spec.corner
+    ratio = spec.finished_width, spec.finished_height, spec.corner
     found = largest_of(spec.kind, spec.method, ratio, spec, stock)
     if found is None:
         raise Refused("ERR_NO_FIT")
@@ -528,7 +530,8 @@ def makes(spec, stock):
     read_seam(wants, spec)
     read_stock(wants, stock)
     wants.done()
-    ratios = {HALF_RECTANGLE: (2, 1, 0), TRAPEZOID: (3, 1, 0), SNOWBALL: (3, 3, 1)}
+    ratios = {HALF_RECTANGLE: (2, 1, 0), FLYING_GEESE: (2, 1, 0), TRAPEZOID: (3, 1, 0), SNOWBALL: (3, 3, 1)}
+    ratios.update({kind: (0, 1, 0) for kind in ONLY_HEIGHT})
     found = [largest_of(kind, method, ratios.get(kind, (1, 1, 0)), spec, stock)
              for kind, methods in METHODS.items() for method in methods]
     return [line for line in found if line is not None]
