@@ -171,8 +171,8 @@
     X(policy, "allowance policy") \
     X(half_addition, "addition for a half-square") \
     X(quarter_addition, "addition for a quarter-square") \
-    X(trim, "room to trim") \
-    X(tip, "tip") \
+    X(trim, "room to trim (cut)") \
+    X(tip, "kind of tip") \
     X(corner, "corner (finished)") \
     X(units, "number of units") \
     X(height, "height")

@@ -276,7 +276,7 @@ muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec, const struc
     read_stock(&check, &in_hand, stock);
     if (check.status != MUSLIN_OK)
         return check.status;
-    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         const struct unit_recipe *recipe = recipe_with_tip(i, &s);
         struct proportion proportion = usual_proportion(recipe->kind);
         found += largest_times(recipe, &proportion, &s, &in_hand) != 0;
@@ -284,7 +284,7 @@ muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec, const struc
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, found))
         return check.status;
     size_t row = 0;
-    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         const struct unit_recipe *recipe = recipe_with_tip(i, &s);
         struct proportion proportion = usual_proportion(recipe->kind);
         int64_t times = largest_times(recipe, &proportion, &s, &in_hand);
