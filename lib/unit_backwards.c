@@ -120,8 +120,8 @@ static struct muslin_unit_yield yield_of(const struct harvest *harvest, const st
     return yield;
 }
 
-muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
-                                struct muslin_unit_yield *out, struct muslin_problem *problem)
+muslin_status muslin_unit_from_stock(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
+                                     struct muslin_unit_yield *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_unit_spec s = { 0 };

@@ -230,9 +230,9 @@ struct muslin_unit_yield {
  * number of whole recipes, at most MUSLIN_COUNT_MAX, is greatest. Hands are not counted. Zero recipes is an answer.
  * Source: geometry. Example: 10 squares of 5 in a region and half-squares of 4 in, two at a time: 20 units.
  * Since 0.1. */
-MUSLIN_API muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec,
-                                           const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
-                                           struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_unit_from_stock(const struct muslin_unit_spec *spec,
+                                                const struct muslin_unit_stock_spec *stock,
+                                                struct muslin_unit_yield *out, struct muslin_problem *problem);
 
 /* The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of it.
  * The spec's own sizes only give the proportion of W to H and corner, which is kept exactly: tried are all multiples of

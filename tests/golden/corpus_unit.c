@@ -99,7 +99,7 @@ void golden_unit(struct golden *g)
         TAKE(g, muslin_unit_plan, plan);
         take_pieces(g, &unit);
         OUT(muslin_unit_yield, yield);
-        told(g, muslin_unit_yield(&unit, &stock, &yield, ask(g)));
+        told(g, muslin_unit_from_stock(&unit, &stock, &yield, ask(g)));
         take_yields(g, &yield, 1);
         OUT(muslin_unit_yield, largest);
         told(g, muslin_unit_largest(&unit, &stock, &largest, ask(g)));

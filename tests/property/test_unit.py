@@ -109,7 +109,7 @@ def without_wedges(spec):
 
 @given(specs().filter(without_wedges), stocks)
 def test_what_stock_yields(spec, stock):
-    agree(lambda: ask("unit_yield", spec, stock), lambda: model.yields(as_object(copy.copy(spec)), as_object(stock)))
+    agree(lambda: ask("unit_from_stock", spec, stock), lambda: model.yields(as_object(copy.copy(spec)), as_object(stock)))
 
 
 @given(specs().filter(without_wedges), stocks)

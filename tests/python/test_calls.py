@@ -100,7 +100,7 @@ CASES: List[Case] = [
     ("unit_recipe_count", lambda: muslin.unit_recipe_count() > 18, True),
     ("unit_recipe_at", lambda: some(muslin.unit_recipe_at(0), "kind", "method"),
      (muslin.UnitKind.RECTANGLE, muslin.UnitMethod.PIECES)),
-    ("unit_yield", lambda: muslin.unit_yield(muslin.UnitSpec(finished_width="4"),
+    ("unit_from_stock", lambda: muslin.unit_from_stock(muslin.UnitSpec(finished_width="4"),
                                              muslin.UnitStockSpec(per_region=10)).units, 20),
     ("unit_largest", lambda: muslin.unit_largest(muslin.UnitSpec(finished_width="1"),
                                                  muslin.UnitStockSpec()).finished_width, inch("4 1/8")),

@@ -248,12 +248,12 @@ START_TEST(ten_squares_of_five_inches_a_fabric_give_twenty_half_squares)
     struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(4), 0);
     struct muslin_unit_stock_spec stock = squares_of(WHOLE_IN(5), 10);
     struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
-    ck_ok(muslin_unit_yield(&spec, &stock, &yield, NULL));
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.recipes, 10);
     ck_assert_int_eq(yield.units, 20);
     ck_assert_int_eq(yield.cut_spare, IN(0, 1, 8));
     spec.finished_width = IN(4, 1, 4);
-    ck_ok(muslin_unit_yield(&spec, &stock, &yield, NULL));
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.recipes, 0);
 }
 END_TEST
@@ -266,13 +266,13 @@ START_TEST(triangles_lie_up_and_down_along_a_strip)
     struct muslin_unit_stock_spec stock = squares_of(IN(2, 1, 2), 3);
     struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
     stock.width = WHOLE_IN(40);
-    ck_ok(muslin_unit_yield(&spec, &stock, &yield, NULL));
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.units, 66);
     stock.end_loss = IN(0, 1, 2);
-    ck_ok(muslin_unit_yield(&spec, &stock, &yield, NULL));
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.units, 63);
     stock.end_loss = WHOLE_IN(40);
-    ck_ok(muslin_unit_yield(&spec, &stock, &yield, NULL));
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.units, 0);
 }
 END_TEST
@@ -366,7 +366,7 @@ static muslin_status ruled_largest(const void *spec, void *out, struct muslin_pr
 
 static muslin_status ruled_stock(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_unit_yield(&two_inch_half_squares, spec, out, problem);
+    return muslin_unit_from_stock(&two_inch_half_squares, spec, out, problem);
 }
 
 static muslin_status ruled_stock_largest(const void *spec, void *out, struct muslin_problem *problem)
