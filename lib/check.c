@@ -113,15 +113,31 @@ static void put_millimetres(struct msl_text *text, uint64_t tenths)
     msl_put(text, " mm");
 }
 
+static uint64_t magnitude(muslin_len value)
+{
+    return value < 0 ? (uint64_t)0 - (uint64_t)value : (uint64_t)value;
+}
+
+static int is_fraction_of_an_inch(uint64_t ticks)
+{
+    return ticks % (MUSLIN_TICKS_PER_INCH / 64) == 0;
+}
+
+/* The largest size only happens to be whole tenths of a millimetre. */
+static int is_tenths_of_a_millimetre(uint64_t ticks)
+{
+    return ticks % (MUSLIN_TICKS_PER_MM / 10) == 0 && ticks != MUSLIN_SIZE_MAX;
+}
+
 /* A length as someone would say it: in 64ths of an inch where it is one, else in tenths of a millimetre where it is
- * one (but for the largest size, which only happens to be), else in decimals. */
+ * one, else in decimals. */
 static void put_length(struct msl_text *text, muslin_len value)
 {
     const uint64_t per_64th = MUSLIN_TICKS_PER_INCH / 64;
     const uint64_t per_tenth = MUSLIN_TICKS_PER_MM / 10;
-    uint64_t ticks = value < 0 ? (uint64_t)0 - (uint64_t)value : (uint64_t)value;
-    int is_fraction = ticks % per_64th == 0;
-    int is_metric = ticks % per_tenth == 0 && ticks != MUSLIN_SIZE_MAX;
+    uint64_t ticks = magnitude(value);
+    int is_fraction = is_fraction_of_an_inch(ticks);
+    int is_metric = is_tenths_of_a_millimetre(ticks);
     if (!is_fraction && !is_metric)
         msl_put(text, "about ");
     if (value < 0)
@@ -146,6 +162,27 @@ static void put_value(struct msl_text *text, int32_t argument, int64_t value)
         msl_put(text, " parts per million");
 }
 
+/* A limit that is no round number is told in millimetres where the value is: hundredths, to the safe side. */
+static void put_limit_value(struct msl_text *text, const struct muslin_problem *p)
+{
+    uint64_t value = magnitude(p->value);
+    uint64_t limit = magnitude(p->limit);
+    int value_is_metric = is_tenths_of_a_millimetre(value) && !is_fraction_of_an_inch(value);
+    int limit_is_round = is_tenths_of_a_millimetre(limit) || is_fraction_of_an_inch(limit);
+    if (measure_of(p->argument) != MEASURE_LENGTH || !value_is_metric || limit_is_round) {
+        put_value(text, p->argument, p->limit);
+        return;
+    }
+    uint64_t upwards = value < limit ? MUSLIN_TICKS_PER_MM - 1 : 0;
+    uint64_t hundredths = (limit % MUSLIN_TICKS_PER_MM * 100 + upwards) / MUSLIN_TICKS_PER_MM;
+    msl_put(text, p->limit < 0 ? "about -" : "about ");
+    msl_put_unsigned(text, limit / MUSLIN_TICKS_PER_MM + hundredths / 100);
+    msl_put(text, ".");
+    msl_put_unsigned(text, hundredths / 10 % 10);
+    msl_put_unsigned(text, hundredths % 10);
+    msl_put(text, " mm");
+}
+
 /* A least of one tick is better said as more than nothing. */
 static void put_range(struct msl_text *text, const struct muslin_problem *p)
 {
@@ -154,7 +191,7 @@ static void put_range(struct msl_text *text, const struct muslin_problem *p)
         return;
     }
     msl_put(text, p->value < p->limit ? ", but must be at least " : ", but must be at most ");
-    put_value(text, p->argument, p->limit);
+    put_limit_value(text, p);
     msl_put(text, ".");
 }
 
@@ -164,7 +201,7 @@ static void put_limit(struct msl_text *text, const struct muslin_problem *p, con
     msl_put(text, ", but ");
     msl_put(text, words);
     msl_put(text, " ");
-    put_value(text, p->argument, p->limit);
+    put_limit_value(text, p);
     msl_put(text, ".");
 }
 

@@ -222,8 +222,8 @@ struct muslin_unit_yield {
     muslin_len cut_spare;        /* of the stock's height, beyond the highest piece cut */
     int64_t recipes;             /* that the stock gives */
     int64_t units;
-    int32_t kind;
-    int32_t method;
+    int32_t kind;                /* enum muslin_unit_kind */
+    int32_t method;              /* enum muslin_unit_method */
 };
 /* What the stock yields for a recipe of given size. Each rectangle of stock is cut for one row of pieces, in a plain
  * grid, never turned (strip shapes along its width); a region with several rows divides its rectangles so that the

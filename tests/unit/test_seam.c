@@ -42,6 +42,16 @@ static muslin_len finished_of(muslin_len cut, struct muslin_seam_spec seam)
 
 /* ---- cut and finished ------------------------------------------------------------------------------------------ */
 
+/* The limit, 2^30 ticks, is 3355443.2 mm. */
+START_TEST(a_limit_is_told_in_the_unit_of_the_value)
+{
+    struct muslin_problem problem = PROBLEM;
+    muslin_len total;
+    ck_status(muslin_seam_error_total(-MUSLIN_SIZE_MAX - 32, 1, &total, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_ptr_nonnull(strstr(problem.text, "is -3355443.3 mm, but must be at least about -3355443.20 mm."));
+}
+END_TEST
+
 START_TEST(a_six_inch_square_is_cut_six_and_a_half)
 {
     /* Moonlight Quilters Guild, Tip - On Point Settings */
@@ -1271,6 +1281,7 @@ END_TEST
 static TCase *tcase_sizes(void)
 {
     TCase *sizes = tcase_create("cut and finished");
+    tcase_add_test(sizes, a_limit_is_told_in_the_unit_of_the_value);
     tcase_add_test(sizes, a_six_inch_square_is_cut_six_and_a_half);
     tcase_add_test(sizes, a_unit_that_finishes_eight_and_a_half_is_nine_unfinished);
     tcase_add_test(sizes, a_metric_allowance_works_as_well);

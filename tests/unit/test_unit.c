@@ -173,7 +173,7 @@ START_TEST(a_customary_addition_that_is_too_small_is_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_HALF_ADDITION);
     ck_assert_int_eq(problem.value, 8000);
     ck_assert_int_eq(problem.limit, 8195);
-    ck_assert_str_eq(problem.text, "Addition for a half-square is 25 mm, but the geometry needs at least about 1.0082 in.");
+    ck_assert_str_eq(problem.text, "Addition for a half-square is 25 mm, but the geometry needs at least about 25.61 mm.");
     spec.half_addition = 8195;
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
     spec.quarter_addition = 11200;

@@ -1004,8 +1004,8 @@ class UnitYield:
     cut_spare: of the stock's height, beyond the highest piece cut
     recipes: that the stock gives
     units
-    kind
-    method
+    kind: enum muslin_unit_kind
+    method: enum muslin_unit_method
     """
 
     finished_width: Length
@@ -1015,15 +1015,15 @@ class UnitYield:
     cut_spare: Length
     recipes: int
     units: int
-    kind: int
-    method: int
+    kind: UnitKind
+    method: UnitMethod
 
     @classmethod
     def _read(cls, struct: Any) -> "UnitYield":
         return cls(finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
                    unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
                    cut_spare=Length(struct.cut_spare), recipes=int(struct.recipes), units=int(struct.units),
-                   kind=int(struct.kind), method=int(struct.method))
+                   kind=UnitKind(struct.kind), method=UnitMethod(struct.method))
 
 
 @dataclass(frozen=True)
