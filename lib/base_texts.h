@@ -165,7 +165,12 @@
     X(in_hand, "strips in hand") \
     X(stock_kind, "kind of stock") \
     X(square_tolerance, "square tolerance") \
-    X(sets, "sets")
+    X(sets, "sets") \
+    X(motifs, "windows from a repeat") \
+    X(layers, "layers") \
+    X(stacks, "number of stacks") \
+    X(stacks_per_strip, "stacks from a strip") \
+    X(prints, "number of prints")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -229,7 +229,12 @@ enum muslin_argument {
     MUSLIN_ARG_IN_HAND = 93,
     MUSLIN_ARG_STOCK_KIND = 94,
     MUSLIN_ARG_SQUARE_TOLERANCE = 95,
-    MUSLIN_ARG_SETS = 96
+    MUSLIN_ARG_SETS = 96,
+    MUSLIN_ARG_MOTIFS = 97,
+    MUSLIN_ARG_LAYERS = 98,
+    MUSLIN_ARG_STACKS = 99,
+    MUSLIN_ARG_STACKS_PER_STRIP = 100,
+    MUSLIN_ARG_PRINTS = 101
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
