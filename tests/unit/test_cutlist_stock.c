@@ -178,6 +178,7 @@ START_TEST(rows_are_turned_when_they_end_earlier)
     const struct muslin_cut_spec tall[] = { CUTS_TURN(IN(2, 1, 2), IN(4, 1, 2), 8) };
     const struct muslin_cut_spec wide[] = { CUTS_TURN(IN(4, 1, 2), IN(2, 1, 2), 8) };
     const struct muslin_cut_spec tie[] = { CUTS_TURN(WHOLE_IN(9), WHOLE_IN(9), 4) };
+    const struct muslin_cut_spec flat[] = { CUTS_TURN(WHOLE_IN(10), WHOLE_IN(6), 4) }; /* the other way round */
     struct muslin_stock_spec striped = fat_quarters(1);
     ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).stock_needed, 1);
     ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).left_over, WHOLE_IN(6));
@@ -185,6 +186,7 @@ START_TEST(rows_are_turned_when_they_end_earlier)
     ck_assert_int_eq(row_at(ROWS(tall), bundle(1), 0).turned, 1);
     ck_assert_int_eq(row_at(ROWS(wide), bundle(1), 0).turned, 0);
     ck_assert_int_eq(row_at(ROWS(tie), fat_quarters(1), 0).turned, 0);
+    ck_assert_int_eq(row_at(ROWS(flat), fat_quarters(1), 0).turned, 0);
     striped.print = MUSLIN_PRINT_STRIPE_ALONG;
     ck_assert_int_eq(worked(ROWS(rows), striped).stock_needed, 2);
     rows[0].flags = 0;
