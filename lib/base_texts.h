@@ -176,6 +176,11 @@
     X(corner, "corner (finished)") \
     X(units, "number of units") \
     X(height, "height")
+    X(motifs, "windows from a repeat") \
+    X(layers, "layers") \
+    X(stacks, "number of stacks") \
+    X(stacks_per_strip, "stacks from a strip") \
+    X(prints, "number of prints")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -1,9 +1,7 @@
 /* fabric_stock.c - stock: what lies on the table already, its edges, its washing, its print.
  *
  * SPDX-License-Identifier: MIT */
-#include "muslin/fabric.h"
-
-#include "inside.h"
+#include "fabric_stock.h"
 
 muslin_status muslin_stock_spec_init(struct muslin_stock_spec *spec, uint32_t size)
 {
@@ -11,7 +9,7 @@ muslin_status muslin_stock_spec_init(struct muslin_stock_spec *spec, uint32_t si
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-static void read_stock(struct msl_check *check, int32_t argument, struct muslin_stock_spec *stock, const void *from)
+void msl_read_stock(struct msl_check *check, int32_t argument, struct muslin_stock_spec *stock, const void *from)
 {
     msl_read_struct(check, argument, stock, (uint32_t)sizeof *stock, (uint32_t)sizeof *stock, 0, from);
     msl_want_some_size(check, MUSLIN_ARG_USABLE_WIDTH, stock->width);
@@ -40,7 +38,7 @@ muslin_status muslin_stock_size(const struct muslin_stock_spec *stock, int32_t a
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_stock_spec s = { 0 };
-    read_stock(&check, MUSLIN_ARG_SPEC, &s, stock);
+    msl_read_stock(&check, MUSLIN_ARG_SPEC, &s, stock);
     msl_want_choice(&check, MUSLIN_ARG_EDGE, align, MUSLIN_EDGE_PINKED_TIPS, MUSLIN_EDGE_PINKED_VALLEYS);
     if (check.status != MUSLIN_OK)
         return check.status;
@@ -63,7 +61,7 @@ muslin_status muslin_stock_strips_of(const struct muslin_stock_spec *stock, musl
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_stock_spec s = { 0 };
-    read_stock(&check, MUSLIN_ARG_SPEC, &s, stock);
+    msl_read_stock(&check, MUSLIN_ARG_SPEC, &s, stock);
     msl_want_some_size(&check, MUSLIN_ARG_STRIP_CUT, strip_cut);
     msl_want_count(&check, MUSLIN_ARG_STRIPS, strips_wanted);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
@@ -111,7 +109,7 @@ static uint32_t check_rows(struct msl_check *check, const void *rows, size_t row
     struct muslin_stock_spec stock = { 0 };
     uint32_t warnings = 0;
     for (size_t i = 0; i < n; i++) {
-        read_stock(check, MUSLIN_ARG_ROWS, &stock, msl_row_to_read(check, rows, row_size, i));
+        msl_read_stock(check, MUSLIN_ARG_ROWS, &stock, msl_row_to_read(check, rows, row_size, i));
         if (check->status != MUSLIN_OK)
             return 0;
         if (i == 0)

@@ -33,6 +33,8 @@ BITS = {"int32_t": "32", "muslin_status": "32", "uint32_t": "32, signed=False", 
 ARGUMENT_ENUMS = {"layout": "muslin_backing_layout_kind", "align": "muslin_edge"}
 # Integer outputs that are truth values.
 TRUTHS = {"allowed", "exact"}
+# What tells the stride of the rows before it: of those given, and of those found where both are in one call.
+ROW_SIZES = ("row_size", "found_size")
 # Members that hold one character.
 SIGNS = {"decimal_sign"}
 # Enums for whose members the library has words.
@@ -396,12 +398,12 @@ class Call:
         names = [other["name"] for other in self.function["arguments"]]
         if of == "struct muslin_problem":
             self.telling = True
-        elif name in ("row_size", "capacity", "cap", "failed"):
+        elif name in (*ROW_SIZES, "capacity", "cap", "failed"):
             pass
         elif name in ("count", "need") and pointer:
             pass
-        elif of.startswith("struct ") and names[at + 1:at + 2] == ["row_size"]:
-            self.take_rows(name, without_struct(of), "capacity" in names)
+        elif of.startswith("struct ") and names[at + 1:at + 2] and names[at + 1] in ROW_SIZES:
+            self.take_rows(name, without_struct(of), "capacity" in names and not const)
         elif of.startswith("struct ") and const:
             self.take_spec(at, name, without_struct(of))
         elif of.startswith("struct "):

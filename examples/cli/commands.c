@@ -17,7 +17,8 @@ static const struct command *const setting_group[] = { &block_command, &top_comm
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
-                                                     &buy_command, NULL };
+                                                     &cutlist_command, &substitute_command, &motif_command,
+                                                     &stack_command, &buy_command, NULL };
 static const struct command *const number_group[] = { &length_command, &table_command, NULL };
 
 const struct command_group command_groups[] = {

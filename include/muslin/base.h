@@ -240,6 +240,11 @@ enum muslin_argument {
     MUSLIN_ARG_CORNER = 104,
     MUSLIN_ARG_UNITS = 105,
     MUSLIN_ARG_HEIGHT = 106
+    MUSLIN_ARG_MOTIFS = 97,
+    MUSLIN_ARG_LAYERS = 98,
+    MUSLIN_ARG_STACKS = 99,
+    MUSLIN_ARG_STACKS_PER_STRIP = 100,
+    MUSLIN_ARG_PRINTS = 101
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

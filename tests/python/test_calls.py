@@ -10,7 +10,7 @@ from typing import Any, Callable, List, Tuple
 import pytest
 
 import muslin
-from muslin import (BackingLayoutKind, Direction, Edge, Join, Length, PrintRow, RoundingSpec, StockSpec, Status, Table,
+from muslin import (BackingLayoutKind, CutSpec, Direction, Edge, Join, Length, PrintRow, RoundingSpec, StockSpec, Status, Table,
                     Turning, Unit, Warning, calls)
 
 Case = Tuple[str, Callable[[], object], object]
@@ -32,6 +32,9 @@ EIGHTHS_UP = RoundingSpec(grid="1/8 in", direction=Direction.UP)
 EIGHTHS = RoundingSpec(grid="1/8 in")
 WISH = muslin.StripquiltSpec(strips=42, columns=3, rows=3, usable_length="42 in", end_trim="1/2 in",
                              segment_cut="6 1/2 in")
+SQUARES = [CutSpec(cut_width="4", cut_length="4", count=52), CutSpec(cut_width="3", cut_length="3", count=20)]
+HALF_STRIPS = [CutSpec(cut_width="22", cut_length="2 1/2", count=80)]
+FAT_QUARTERS = StockSpec(width="22", length="18", count=20)
 
 CASES: List[Case] = [
     ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
@@ -130,6 +133,14 @@ CASES: List[Case] = [
         edge=Edge.PINKED_TIPS, pink_depth="1/8")]), (Warning.MIXED_EDGES,)),
     ("print_may_turn", lambda: [muslin.print_may_turn(muslin.Print.TWO_WAY, turns) for turns in range(4)],
      [True, False, True, False]),
+    # 96 / 27 = 3.6: 4 repeats, 108 in (handbook); 40 / 12 = 3 a row, 108 / 12 = 9 rows; 40 / 10 = 4 strips of 3 in, one
+    # repeat of 24 in for each of 6 layers
+    ("motif_plan", lambda: some(muslin.motif_plan(repeat_length="27", cut_width="40", cut_length="96", pieces=1),
+                                "repeats", "cloth_length"), (4, inch("108"))),
+    ("motif_from_cloth", lambda: muslin.motif_from_cloth(
+        "3 yd", repeat_length="12", repeat_width="12", cut_width="6", cut_length="6").pieces, 27),
+    ("stack_plan", lambda: some(muslin.stack_plan(repeat_length="24", strip_cut="3", per_strip=10, stacks=40), "strips",
+                                "repeats", "cloth_length"), (4, 6, inch("144"))),
     ("reference_count", lambda: muslin.reference_count(Table.BATTING) > 2, True),
     ("reference_row", lambda: muslin.reference_row(Table.FABRIC_WIDTH, 0).width, inch("40")),
     ("reference_name", lambda: muslin.reference_name(Table.BATTING, 5), "queen"),
@@ -148,6 +159,19 @@ CASES: List[Case] = [
         "strips_left"), (2, 6)),
     ("stripset_prints", lambda: muslin.stripset_prints([PrintRow(10, 2), PrintRow(9, 2)], 0),
      muslin.StripsetPrints((PrintRow(10, 2, 2), PrintRow(9, 2, 1)), 4, 1)),
+    # 11 and 14 a strip at 44 in: 5 of 4 in and 2 of 3 in (handbook); 80 half strips, 7 each: 12 (handbook); a square of
+    # 10 in gives 4 of 5 in (handbook); 12 fat quarters of 8 prints
+    ("cutlist_from_yardage", lambda: some(muslin.cutlist_from_yardage(SQUARES, usable_width="44"), "strips",
+                                          "cloth_length"), (7, inch("26"))),
+    ("cutlist_yardage_rows", lambda: [some(row, "strips", "per_strip") for row in muslin.cutlist_yardage_rows(
+        SQUARES, usable_width="44")], [(5, 11), (2, 14)]),
+    ("cutlist_from_stock", lambda: muslin.cutlist_from_stock(HALF_STRIPS, FAT_QUARTERS).stock_needed, 12),
+    ("cutlist_stock_rows", lambda: [some(row, "strips", "last_stock") for row in muslin.cutlist_stock_rows(
+        HALF_STRIPS, FAT_QUARTERS)], [(80, 12)]),
+    ("cutlist_sets_from_stock", lambda: muslin.cutlist_sets_from_stock(
+        [CutSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1)).sets, 4),
+    ("cutlist_substitute", lambda: some(muslin.cutlist_substitute(HALF_STRIPS, 8, FAT_QUARTERS), "possible", "fabrics",
+                                        "per_fabric_most"), (True, 8, 2)),
     # 3 x 12 in
     ("setting_straight", lambda: some(muslin.setting_straight(block_width="12", block_height="12", columns=3, rows=3),
                                       "finished_width", "unfinished_width"), (inch("36"), inch("36 1/2"))),

@@ -1,0 +1,53 @@
+/* cutlist_inside.h - the list of pieces read and checked, and one row laid one way.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_CUTLIST_INSIDE_H
+#define MUSLIN_CUTLIST_INSIDE_H
+
+#include "muslin/cutlist.h"
+
+#include "fabric_stock.h"
+#include "wide.h"
+
+/* a / b up, for a >= 0 and b > 0. */
+static inline int64_t msl_divided_up(int64_t a, int64_t b)
+{
+    return a / b + (a % b != 0);
+}
+
+/* The caller's rows. */
+struct msl_cuts {
+    const void *rows;
+    size_t row_size;
+    size_t n;
+};
+
+/* Checks the list row by row; check->at is 0 again behind it. */
+void msl_want_cuts(struct msl_check *check, const struct msl_cuts *cuts);
+/* Row `index` of a list that has been checked. */
+struct muslin_cut_spec msl_cut_at(const struct msl_cuts *cuts, size_t index);
+
+/* Whether the pieces of a row may lie turned a quarter on this print. */
+int msl_may_turn(const struct muslin_cut_spec *cut, int32_t print);
+
+/* One way of laying the pieces of a row: so far across and along each, so many from a strip, so many strips. Where not
+ * one piece fits, per_strip and strips are 0. */
+struct msl_way {
+    muslin_len across;
+    muslin_len along;
+    int64_t per_strip;
+    int64_t strips;
+    int32_t turned;
+};
+struct msl_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_across, int32_t turned);
+
+/* The pieces' area over `side` x `other_side`, both 1 or more, up; the caller knows that the result fits, because so
+ * much is needed by some plan. */
+int64_t msl_cuts_area_over(const struct msl_cuts *cuts, muslin_len side, muslin_len other_side);
+
+/* The whole list from yardage; the problem names the row that has no yield, or the length that is too large. Answers 0
+ * after a failure. `spec` has been checked. */
+struct muslin_cutlist_yardage msl_yardage_of(struct msl_check *check, const struct msl_cuts *cuts,
+                                             const struct muslin_cutlist_spec *spec);
+
+#endif

@@ -1,0 +1,402 @@
+/* cutlist_stock.c - the same list from pieces of stock: how many, how often, and instead of what.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Strips are laid one behind the other, row by row, and a place in the stock is how far one has come. Of two places the
+ * earlier one leaves every row ending earlier, or as early: it has as much room before the next piece of stock, or
+ * more. So the way of a row that ends earlier is the better one for all that follows; and fewer pieces, or wider or
+ * longer stock, never end later. On that rest the searches by halving here.
+ *
+ * After the checks a size is at most 2^30 and a count below 2^31. A list is taken at most 2^31 times, so a row asks for
+ * less than 2^62 pieces, and so many strips at most. */
+#include "cutlist_inside.h"
+
+/* What is cut, and from what. */
+struct job {
+    struct msl_cuts cuts;
+    struct muslin_stock_spec stock;
+    int64_t times; /* each row's count is taken so many times */
+};
+
+/* How far one has come: pieces of stock begun, and the length used of the last one. */
+struct place {
+    int64_t stock;
+    muslin_len used;
+};
+
+/* Before the first piece of stock: as behind one that is used up. */
+static struct place start_of(const struct job *job)
+{
+    struct place start = { 0, job->stock.length };
+    return start;
+}
+
+static int is_earlier(const struct place *a, const struct place *b)
+{
+    return a->stock < b->stock || (a->stock == b->stock && a->used < b->used);
+}
+
+/* ---- one row ----------------------------------------------------------------------------------------------------- */
+
+/* A row laid one way from a place on; `fits` is 0 where not one piece does. */
+struct laid {
+    struct msl_way way;
+    struct place first; /* behind the first strip, or where it began when there is no strip */
+    struct place end;
+    int fits;
+};
+
+static struct place behind(struct place from, int64_t strips, muslin_len along, muslin_len length)
+{
+    int64_t behind_last = (length - from.used) / along;
+    if (strips <= behind_last) {
+        from.used += strips * along;
+        return from;
+    }
+    int64_t in_each = length / along;
+    int64_t more = msl_divided_up(strips - behind_last, in_each);
+    from.stock += more;
+    from.used = (strips - behind_last - (more - 1) * in_each) * along;
+    return from;
+}
+
+static struct laid lay_way(const struct job *job, const struct muslin_cut_spec *cut, struct place from, int32_t turned)
+{
+    struct laid laid = { msl_way_of(cut, job->stock.width, turned), from, from, 1 };
+    if (cut->count == 0)
+        return laid;
+    if (laid.way.per_strip == 0 || laid.way.along > job->stock.length) {
+        laid.fits = 0;
+        return laid;
+    }
+    laid.first = behind(from, 1, laid.way.along, job->stock.length);
+    laid.end = behind(from, laid.way.strips, laid.way.along, job->stock.length);
+    return laid;
+}
+
+static struct laid lay_row(const struct job *job, struct muslin_cut_spec cut, struct place from)
+{
+    cut.count *= job->times;
+    struct laid listed = lay_way(job, &cut, from, 0);
+    struct laid turned = lay_way(job, &cut, from, 1);
+    if (!msl_may_turn(&cut, job->stock.print) || !turned.fits)
+        return listed;
+    return !listed.fits || is_earlier(&turned.end, &listed.end) ? turned : listed;
+}
+
+/* ---- the list ---------------------------------------------------------------------------------------------------- */
+
+/* The first row that does not fit, or n. */
+static size_t first_unfit(const struct job *job)
+{
+    for (size_t i = 0; i < job->cuts.n; i++)
+        if (!lay_row(job, msl_cut_at(&job->cuts, i), start_of(job)).fits)
+            return i;
+    return job->cuts.n;
+}
+
+/* Where the whole list ends. With more than `most` pieces of stock, or a row that does not fit, it ends nowhere: at
+ * once, with one piece too many. `most` is at most MUSLIN_LENGTH_MAX, so that the sum of one row more fits. */
+static struct place end_of(const struct job *job, int64_t most)
+{
+    const struct place nowhere = { most + 1, 0 };
+    struct place place = start_of(job);
+    for (size_t i = 0; i < job->cuts.n; i++) {
+        struct laid laid = lay_row(job, msl_cut_at(&job->cuts, i), place);
+        if (!laid.fits || laid.end.stock > most)
+            return nowhere;
+        place = laid.end;
+    }
+    return place;
+}
+
+static int is_enough(const struct job *job, int64_t most)
+{
+    return end_of(job, most).stock <= most;
+}
+
+/* The least side, given by its address in the job, with which the list still comes from so many pieces of stock. */
+static muslin_len least_side(struct job *job, muslin_len *side, int64_t most)
+{
+    const muslin_len whole = *side;
+    muslin_len short_of = 0;
+    muslin_len enough = whole;
+    while (enough - short_of > 1) {
+        *side = short_of + (enough - short_of) / 2;
+        if (is_enough(job, most))
+            enough = *side;
+        else
+            short_of = *side;
+    }
+    *side = whole;
+    return enough;
+}
+
+struct slack {
+    muslin_len narrower_by;
+    muslin_len shorter_by;
+    uint32_t warnings;
+};
+
+/* Nothing wanted has no slack and needs no warning. */
+static struct slack slack_of(struct job *job, int64_t most)
+{
+    struct slack slack = { 0, 0, 0 };
+    if (most == 0)
+        return slack;
+    slack.narrower_by = job->stock.width - least_side(job, &job->stock.width, most);
+    slack.shorter_by = job->stock.length - least_side(job, &job->stock.length, most);
+    slack.warnings = slack.narrower_by == 0 || slack.shorter_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
+    return slack;
+}
+
+/* Strips must be cut from stock that is not a strip of that width already. */
+static int32_t is_trimmed(const struct job *job, const struct laid *laid)
+{
+    return laid->way.strips != 0 && laid->way.along != job->stock.length;
+}
+
+/* Strips, pieces and what is to spare, row by row. */
+static void add_rows(const struct job *job, struct muslin_cutlist_stock *all)
+{
+    struct place place = start_of(job);
+    for (size_t i = 0; i < job->cuts.n; i++) {
+        struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
+        struct laid laid = lay_row(job, cut, place);
+        all->pieces += cut.count;
+        all->strips += laid.way.strips;
+        all->spare_pieces += laid.way.strips * laid.way.per_strip - cut.count;
+        all->trimmed |= is_trimmed(job, &laid);
+        place = laid.end;
+    }
+    all->stock_needed = place.stock;
+    all->left_over = job->stock.length - place.used;
+}
+
+static int64_t beyond(int64_t a, int64_t b)
+{
+    return a > b ? a - b : 0;
+}
+
+static struct muslin_cutlist_stock stock_of(struct job *job)
+{
+    struct muslin_cutlist_stock all = { 0 };
+    add_rows(job, &all);
+    all.stock_missing = beyond(all.stock_needed, job->stock.count);
+    all.stock_left = beyond(job->stock.count, all.stock_needed);
+    all.area_bound = msl_cuts_area_over(&job->cuts, job->stock.width, job->stock.length);
+    struct slack slack = slack_of(job, all.stock_needed);
+    all.narrower_by = slack.narrower_by;
+    all.shorter_by = slack.shorter_by;
+    all.warnings = slack.warnings;
+    return all;
+}
+
+/* ---- the calls --------------------------------------------------------------------------------------------------- */
+
+/* The job once, of a list and a stock that are both right. */
+static struct job read_job(struct msl_check *check, const void *rows, size_t row_size, size_t n,
+                           const struct muslin_stock_spec *stock)
+{
+    struct job job = { { rows, row_size, n }, { 0 }, 1 };
+    msl_read_stock(check, MUSLIN_ARG_SPEC, &job.stock, stock);
+    msl_want_cuts(check, &job.cuts);
+    return job;
+}
+
+/* The side that is too short for the piece as it is listed. */
+static void want_fit(struct msl_check *check, const struct job *job)
+{
+    size_t unfit = check->status == MUSLIN_OK ? first_unfit(job) : job->cuts.n;
+    if (unfit == job->cuts.n)
+        return;
+    struct muslin_cut_spec cut = msl_cut_at(&job->cuts, unfit);
+    check->at = (int64_t)unfit;
+    if (cut.cut_width > job->stock.width)
+        msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_USABLE_WIDTH, job->stock.width, cut.cut_width);
+    else
+        msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CLOTH_LENGTH, job->stock.length, cut.cut_length);
+}
+
+muslin_status muslin_cutlist_from_stock(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                        const struct muslin_stock_spec *stock, struct muslin_cutlist_stock *out,
+                                        struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct job job = read_job(&check, rows, row_size, n, stock);
+    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    want_fit(&check, &job);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    struct muslin_cutlist_stock all = stock_of(&job);
+    msl_write_struct(out, &all, (uint32_t)sizeof all);
+    return MUSLIN_OK;
+}
+
+static void write_rows(const struct job *job, void *found, size_t found_size)
+{
+    struct place place = start_of(job);
+    for (size_t i = 0; i < job->cuts.n; i++) {
+        struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
+        struct laid laid = lay_row(job, cut, place);
+        struct muslin_cutlist_row row = { 0 };
+        row.strips = laid.way.strips;
+        row.per_strip = laid.way.per_strip;
+        row.spare_pieces = laid.way.strips * laid.way.per_strip - cut.count;
+        row.strip_cut = laid.way.along;
+        row.piece_cut = laid.way.across;
+        row.strips_length = laid.way.strips * laid.way.along;
+        row.first_stock = laid.way.strips != 0 ? laid.first.stock : 0;
+        row.last_stock = laid.way.strips != 0 ? laid.end.stock : 0;
+        row.turned = laid.way.turned;
+        row.trimmed = is_trimmed(job, &laid);
+        msl_write_row(found, found_size, i, &row, (uint32_t)sizeof row);
+        place = laid.end;
+    }
+}
+
+muslin_status muslin_cutlist_stock_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                        const struct muslin_stock_spec *stock, struct muslin_cutlist_row *found,
+                                        size_t found_size, size_t capacity, size_t *count,
+                                        struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct job job = read_job(&check, rows, row_size, n, stock);
+    want_fit(&check, &job);
+    if (msl_rows_wanted(&check, found, found_size, (uint32_t)sizeof *found, capacity, count, n))
+        write_rows(&job, found, found_size);
+    return check.status;
+}
+
+/* ---- how often --------------------------------------------------------------------------------------------------- */
+
+static int64_t pieces_in(const struct msl_cuts *cuts)
+{
+    int64_t pieces = 0;
+    for (size_t i = 0; i < cuts->n; i++)
+        pieces += msl_cut_at(cuts, i).count;
+    return pieces;
+}
+
+/* The most times that the stock in hand gives; up to one more than a count may be. */
+static int64_t most_times(struct job *job)
+{
+    int64_t enough = 0;
+    int64_t too_many = MUSLIN_COUNT_MAX + 2;
+    while (too_many - enough > 1) {
+        job->times = enough + (too_many - enough) / 2;
+        if (is_enough(job, job->stock.count))
+            enough = job->times;
+        else
+            too_many = job->times;
+    }
+    return enough;
+}
+
+/* What once more needs is less than twice what is in hand and one piece more for each row, so it is no large number. */
+static struct muslin_cutlist_sets sets_of(struct job *job, int64_t times)
+{
+    struct muslin_cutlist_sets sets = { 0 };
+    job->times = times + 1;
+    sets.stock_for_one_more = end_of(job, MUSLIN_LENGTH_MAX).stock - job->stock.count;
+    job->times = times;
+    struct place end = end_of(job, job->stock.count);
+    sets.sets = times;
+    sets.stock_used = end.stock;
+    sets.stock_left = job->stock.count - end.stock;
+    sets.left_over = job->stock.length - end.used;
+    if (times == 0)
+        return sets;
+    struct slack slack = slack_of(job, job->stock.count);
+    sets.narrower_by = slack.narrower_by;
+    sets.shorter_by = slack.shorter_by;
+    sets.warnings = slack.warnings;
+    return sets;
+}
+
+muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                             const struct muslin_stock_spec *stock, struct muslin_cutlist_sets *out,
+                                             struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct job job = read_job(&check, rows, row_size, n, stock);
+    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    if (check.status == MUSLIN_OK && pieces_in(&job.cuts) == 0)
+        msl_fail(&check, MUSLIN_ERR_RANGE, MUSLIN_ARG_PIECES, 0, 1);
+    want_fit(&check, &job);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    int64_t times = most_times(&job);
+    if (times > MUSLIN_COUNT_MAX)
+        return msl_fail(&check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_SETS, times, MUSLIN_COUNT_MAX);
+    struct muslin_cutlist_sets sets = sets_of(&job, times);
+    msl_write_struct(out, &sets, (uint32_t)sizeof sets);
+    return MUSLIN_OK;
+}
+
+/* ---- one stock for another --------------------------------------------------------------------------------------- */
+
+static void from_yardage(struct msl_check *check, struct muslin_substitution *instead, const struct job *job)
+{
+    struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
+    spec.usable_width = job->stock.width;
+    spec.print = job->stock.print;
+    struct muslin_cutlist_yardage yardage = msl_yardage_of(check, &job->cuts, &spec);
+    muslin_len in_hand = job->stock.count * job->stock.length;
+    instead->cloth_length = yardage.cloth_length;
+    instead->cloth_missing = beyond(yardage.cloth_length, in_hand);
+    instead->fabrics = yardage.pieces != 0;
+    instead->narrower_by = yardage.narrower_by;
+    instead->shorter_by = beyond(in_hand, yardage.cloth_length);
+    instead->enough = instead->cloth_missing == 0;
+    instead->warnings = yardage.warnings;
+}
+
+static void from_pieces(struct muslin_substitution *instead, struct job *job, int64_t prints)
+{
+    struct muslin_cutlist_stock all = stock_of(job);
+    instead->stock_needed = all.stock_needed;
+    instead->stock_missing = all.stock_missing;
+    instead->enough = all.stock_missing == 0;
+    instead->narrower_by = all.narrower_by;
+    instead->shorter_by = all.shorter_by;
+    instead->warnings = all.warnings;
+    instead->fabrics = prints < all.stock_needed ? prints : all.stock_needed;
+    if (instead->fabrics == 0)
+        return;
+    instead->per_fabric_least = all.stock_needed / instead->fabrics;
+    instead->per_fabric_most = msl_divided_up(all.stock_needed, instead->fabrics);
+}
+
+/* A length of yardage has no end that a row could be too long for, unless it lies across. */
+static size_t unfit_row_of(const struct job *job)
+{
+    struct job endless = *job;
+    if (job->stock.kind == MUSLIN_STOCK_YARDAGE)
+        endless.stock.length = MUSLIN_SIZE_MAX;
+    return first_unfit(&endless);
+}
+
+muslin_status muslin_cutlist_substitute(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                        const struct muslin_stock_spec *stock, int64_t prints,
+                                        struct muslin_substitution *out, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct job job = read_job(&check, rows, row_size, n, stock);
+    int is_yardage = job.stock.kind == MUSLIN_STOCK_YARDAGE;
+    msl_want_between(&check, MUSLIN_ARG_PRINTS, prints, 1, is_yardage ? 1 : MUSLIN_COUNT_MAX);
+    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    struct muslin_substitution instead = { 0 };
+    size_t unfit = unfit_row_of(&job);
+    instead.possible = unfit == n;
+    instead.unfit_row = unfit == n ? -1 : (int64_t)unfit;
+    if (instead.possible && is_yardage)
+        from_yardage(&check, &instead, &job);
+    else if (instead.possible)
+        from_pieces(&instead, &job, prints);
+    if (check.status == MUSLIN_OK)
+        msl_write_struct(out, &instead, (uint32_t)sizeof instead);
+    return check.status;
+}

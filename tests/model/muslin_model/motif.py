@@ -1,0 +1,123 @@
+# SPDX-License-Identifier: MIT
+"""Windows on a printed repeat, laid one after the other; stacks of identical layers."""
+
+from .base import COUNT_MAX, LENGTH_MAX, WARN_NO_SLACK, Refused, Wants, least, largest
+
+
+def repeats_over(cut, repeat):
+    """The least number of repeats that a window does not reach beyond."""
+    return least(lambda n: n * repeat >= cut, cut)
+
+
+def columns_in(width, spec, any_start):
+    """Windows that are whole in this width. Where the print may begin anywhere, the worst case is a print whose first
+    window just misses the selvage, so that the next repeat's is the first."""
+    if spec.repeat_width == 0:
+        return int(spec.cut_width <= width)
+    step = repeats_over(spec.cut_width, spec.repeat_width) * spec.repeat_width
+    if not any_start:
+        return largest(lambda n: n * step <= width, width)
+    return largest(lambda n: n == 0 or spec.repeat_width + (n - 1) * step + spec.cut_width <= width, width)
+
+
+def rows_of(spec, any_start):
+    """(windows a row, repeats along a window takes, across)"""
+    wants = Wants()
+    wants.some_size(spec.repeat_length, spec.usable_width, spec.cut_width, spec.cut_length)
+    wants.size(spec.repeat_width)
+    wants.some_count(spec.motifs)
+    wants.count(spec.pieces)
+    wants.done()
+    columns = columns_in(spec.usable_width, spec, any_start)
+    if columns == 0:
+        raise Refused("ERR_NO_YIELD")
+    across = repeats_over(spec.cut_width, spec.repeat_width) if spec.repeat_width else 1
+    along = repeats_over(spec.cut_length, spec.repeat_length)
+    print_area = across * (spec.repeat_width or spec.usable_width) * along * spec.repeat_length
+    if spec.motifs * spec.cut_width * spec.cut_length > print_area:
+        raise Refused("ERR_RANGE")
+    return columns * spec.motifs, along, across
+
+
+def plan(spec, any_start):
+    per_row, along, across = rows_of(spec, any_start)
+    rows = -(-spec.pieces // per_row)
+    shift = spec.repeat_length if any_start and rows else 0
+    found = {
+        "repeats_across_each": across,
+        "repeats_along_each": along,
+        "per_row": per_row,
+        "rows": rows,
+        "repeats": rows * along,
+        "spare_pieces": rows * per_row - spec.pieces,
+        "row_length": along * spec.repeat_length,
+        "waste_per_row": along * spec.repeat_length - spec.cut_length,
+        "shift": shift,
+        "cloth_length": rows * along * spec.repeat_length + shift,
+        "narrower_by": 0,
+        "wider_for_less": 0,
+        "warnings": 0,
+    }
+    if spec.repeat_width and rows:
+        def rows_at(width):
+            columns = columns_in(width, spec, any_start)
+            return -(-spec.pieces // (columns * spec.motifs)) if columns else spec.pieces + 1
+
+        narrowest = least(lambda width: rows_at(width) <= rows, spec.usable_width)
+        found["narrower_by"] = spec.usable_width - narrowest
+        found["warnings"] = WARN_NO_SLACK if narrowest == spec.usable_width else 0
+        if rows > 1:
+            wider = least(lambda more: rows_at(spec.usable_width + more) < rows, 2**63)
+            found["wider_for_less"] = wider
+    return found
+
+
+def from_cloth(spec, cloth_length, any_start):
+    wants = Wants()
+    wants.size(cloth_length)
+    wants.done()
+    per_row, along, _ = rows_of(spec, any_start)
+    row = along * spec.repeat_length
+    shift = spec.repeat_length if any_start else 0
+    rows = largest(lambda n: n == 0 or n * row + shift <= cloth_length, cloth_length)
+    left = max(cloth_length - shift - rows * row, 0)
+    return {
+        "rows": rows,
+        "repeats": rows * along,
+        "pieces": rows * per_row,
+        "left_over": left,
+        "shorter_by": left if rows else 0,
+        "longer_for_one": (rows + 1) * row + shift - cloth_length,
+        "warnings": WARN_NO_SLACK if rows and left == 0 else 0,
+    }
+
+
+def stack(spec, any_start):
+    wants = Wants()
+    wants.some_size(spec.repeat_length, spec.strip_cut)
+    wants.size(spec.straightening)
+    wants.some_count(spec.per_strip, spec.layers)
+    wants.count(spec.stacks)
+    wants.done()
+    strips = least(lambda n: n * spec.per_strip >= spec.stacks, COUNT_MAX)
+    need = strips * spec.strip_cut + spec.straightening if strips else 0
+    repeats = least(lambda n: n * spec.repeat_length >= need, need)
+    layer = repeats * spec.repeat_length
+    shift = spec.repeat_length if any_start and strips else 0
+    if spec.layers * layer + shift > LENGTH_MAX:
+        raise Refused("ERR_OVERFLOW")
+    given = (layer - spec.straightening) // spec.strip_cut if strips else 0
+    return {
+        "strips": strips,
+        "strips_in_layers": given,
+        "repeats_per_layer": repeats,
+        "repeats": spec.layers * repeats,
+        "pieces": spec.layers * spec.stacks,
+        "spare_stacks": given * spec.per_strip - spec.stacks,
+        "layer_length": layer,
+        "shift": shift,
+        "cloth_length": spec.layers * layer + shift,
+        "left_over": layer - spec.straightening - given * spec.strip_cut if strips else 0,
+        "shorter_by": layer - need,
+        "warnings": WARN_NO_SLACK if strips and layer == need else 0,
+    }
