@@ -175,7 +175,7 @@
     X(tip, "kind of tip") \
     X(corner, "corner (finished)") \
     X(units, "number of units") \
-    X(height, "height")
+    X(height, "height") \
     X(motifs, "windows from a repeat") \
     X(layers, "layers") \
     X(stacks, "number of stacks") \

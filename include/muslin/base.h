@@ -239,12 +239,12 @@ enum muslin_argument {
     MUSLIN_ARG_TIP = 103,
     MUSLIN_ARG_CORNER = 104,
     MUSLIN_ARG_UNITS = 105,
-    MUSLIN_ARG_HEIGHT = 106
-    MUSLIN_ARG_MOTIFS = 97,
-    MUSLIN_ARG_LAYERS = 98,
-    MUSLIN_ARG_STACKS = 99,
-    MUSLIN_ARG_STACKS_PER_STRIP = 100,
-    MUSLIN_ARG_PRINTS = 101
+    MUSLIN_ARG_HEIGHT = 106,
+    MUSLIN_ARG_MOTIFS = 107,
+    MUSLIN_ARG_LAYERS = 108,
+    MUSLIN_ARG_STACKS = 109,
+    MUSLIN_ARG_STACKS_PER_STRIP = 110,
+    MUSLIN_ARG_PRINTS = 111
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

@@ -328,6 +328,99 @@ class muslin_stock_strips(ctypes.Structure):
     ]
 
 
+class muslin_motif_spec(ctypes.Structure):
+    """muslin/motif.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("repeat_length", ctypes.c_int64),
+        ("repeat_width", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
+        ("cut_width", ctypes.c_int64),
+        ("cut_length", ctypes.c_int64),
+        ("motifs", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+    ]
+
+
+class muslin_motif(ctypes.Structure):
+    """muslin/motif.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("repeats_across_each", ctypes.c_int64),
+        ("repeats_along_each", ctypes.c_int64),
+        ("per_row", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("repeats", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
+        ("row_length", ctypes.c_int64),
+        ("waste_per_row", ctypes.c_int64),
+        ("shift", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("wider_for_less", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_motif_yield(ctypes.Structure):
+    """muslin/motif.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("rows", ctypes.c_int64),
+        ("repeats", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("left_over", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("longer_for_one", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_stack_spec(ctypes.Structure):
+    """muslin/motif.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("repeat_length", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+        ("straightening", ctypes.c_int64),
+        ("per_strip", ctypes.c_int64),
+        ("layers", ctypes.c_int64),
+        ("stacks", ctypes.c_int64),
+    ]
+
+
+class muslin_stack(ctypes.Structure):
+    """muslin/motif.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("strips", ctypes.c_int64),
+        ("strips_in_layers", ctypes.c_int64),
+        ("repeats_per_layer", ctypes.c_int64),
+        ("repeats", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("spare_stacks", ctypes.c_int64),
+        ("layer_length", ctypes.c_int64),
+        ("shift", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("left_over", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
 class muslin_reference(ctypes.Structure):
     """muslin/reference.h"""
 
@@ -444,6 +537,132 @@ class muslin_print_row(ctypes.Structure):
         ("in_hand", ctypes.c_int64),
         ("per_set", ctypes.c_int64),
         ("left", ctypes.c_int64),
+    ]
+
+
+class muslin_cut_spec(ctypes.Structure):
+    """muslin/cutlist.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_width", ctypes.c_int64),
+        ("cut_length", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+    ]
+
+
+class muslin_cutlist_row(ctypes.Structure):
+    """muslin/cutlist.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("strips", ctypes.c_int64),
+        ("per_strip", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+        ("piece_cut", ctypes.c_int64),
+        ("strips_length", ctypes.c_int64),
+        ("first_stock", ctypes.c_int64),
+        ("last_stock", ctypes.c_int64),
+        ("turned", ctypes.c_int32),
+        ("trimmed", ctypes.c_int32),
+    ]
+
+
+class muslin_cutlist_spec(ctypes.Structure):
+    """muslin/cutlist.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("usable_width", ctypes.c_int64),
+        ("end_loss", ctypes.c_int64),
+        ("straightening", ctypes.c_int64),
+        ("print", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_cutlist_yardage(ctypes.Structure):
+    """muslin/cutlist.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("area_bound", ctypes.c_int64),
+        ("narrowest_width", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("wider_for_less", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_cutlist_stock(ctypes.Structure):
+    """muslin/cutlist.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
+        ("stock_needed", ctypes.c_int64),
+        ("stock_missing", ctypes.c_int64),
+        ("stock_left", ctypes.c_int64),
+        ("area_bound", ctypes.c_int64),
+        ("left_over", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("trimmed", ctypes.c_int32),
+    ]
+
+
+class muslin_cutlist_sets(ctypes.Structure):
+    """muslin/cutlist.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("sets", ctypes.c_int64),
+        ("stock_used", ctypes.c_int64),
+        ("stock_left", ctypes.c_int64),
+        ("stock_for_one_more", ctypes.c_int64),
+        ("left_over", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_substitution(ctypes.Structure):
+    """muslin/cutlist.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("unfit_row", ctypes.c_int64),
+        ("stock_needed", ctypes.c_int64),
+        ("stock_missing", ctypes.c_int64),
+        ("fabrics", ctypes.c_int64),
+        ("per_fabric_least", ctypes.c_int64),
+        ("per_fabric_most", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("cloth_missing", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("possible", ctypes.c_int32),
+        ("enough", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
     ]
 
 
@@ -1169,6 +1388,15 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(muslin_problem))),
     "muslin_print_may_turn": (ctypes.c_int32, 
         (ctypes.c_int32, ctypes.c_int32, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
+    "muslin_motif_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_motif_spec), ctypes.c_uint32)),
+    "muslin_motif_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_motif_spec), ctypes.POINTER(muslin_motif), ctypes.POINTER(muslin_problem))),
+    "muslin_motif_from_cloth": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_motif_spec), ctypes.c_int64, ctypes.POINTER(muslin_motif_yield),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_stack_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_stack_spec), ctypes.c_uint32)),
+    "muslin_stack_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stack_spec), ctypes.POINTER(muslin_stack), ctypes.POINTER(muslin_problem))),
     "muslin_reference_count": (ctypes.c_int32, (ctypes.c_int32, ctypes.POINTER(ctypes.c_int64))),
     "muslin_reference_row": (ctypes.c_int32, 
         (ctypes.c_int32, ctypes.c_int64, ctypes.POINTER(muslin_reference), ctypes.POINTER(muslin_problem))),
@@ -1189,6 +1417,28 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_stripset_prints": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_print_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int64,
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cut_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cut_spec), ctypes.c_uint32)),
+    "muslin_cutlist_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cutlist_spec), ctypes.c_uint32)),
+    "muslin_cutlist_from_yardage": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_cutlist_spec),
+         ctypes.POINTER(muslin_cutlist_yardage), ctypes.POINTER(muslin_problem))),
+    "muslin_cutlist_yardage_rows": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_cutlist_spec),
+         ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_cutlist_from_stock": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+         ctypes.POINTER(muslin_cutlist_stock), ctypes.POINTER(muslin_problem))),
+    "muslin_cutlist_stock_rows": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+         ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_cutlist_sets_from_stock": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+         ctypes.POINTER(muslin_cutlist_sets), ctypes.POINTER(muslin_problem))),
+    "muslin_cutlist_substitute": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+         ctypes.c_int64, ctypes.POINTER(muslin_substitution), ctypes.POINTER(muslin_problem))),
     "muslin_unit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_unit_spec), ctypes.c_uint32)),
     "muslin_unit_recipe": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_plan), ctypes.POINTER(muslin_problem))),

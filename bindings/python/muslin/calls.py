@@ -17,12 +17,13 @@ from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyl
                         Pressing, Print, Style, Table, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
 from .records import (Backing, BackingSpec, Batting, BattingSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
                       BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
-                      ClothPieces, ClothSpec, FormatSpec, Hanging, HangingSpec, Harvest, HarvestSpec, Need, NeedSpec,
-                      Panel, Parsed, ParseSpec, Piece, PieceSpec, PrintRow, Purchase, PurchaseSpec, Reference, Rounded,
-                      RoundingSpec, Row, Run, RunSpec, SeamSpec, Setting, SettingSpec, StockSize, StockSpec,
-                      StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints,
-                      StripsetShortest, StripsSpec, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStockSpec,
-                      UnitYield, Yield, YieldSpec)
+                      ClothPieces, ClothSpec, CutlistRow, CutlistSets, CutlistSpec, CutlistStock, CutlistYardage,
+                      CutSpec, FormatSpec, Hanging, HangingSpec, Harvest, HarvestSpec, Motif, MotifSpec, MotifYield,
+                      Need, NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, PrintRow, Purchase, PurchaseSpec,
+                      Reference, Rounded, RoundingSpec, Row, Run, RunSpec, SeamSpec, Setting, SettingSpec, Stack,
+                      StackSpec, StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec,
+                      Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, UnitPiece, UnitPlan,
+                      UnitRecipeAt, UnitSpec, UnitStockSpec, UnitYield, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -34,8 +35,10 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "seam_row_equal", "seam_row", "seam_strip_for_finished", "seam_resize_cut", "seam_calibrate",
            "seam_carry_on", "seam_error_total", "seam_error_limit", "seam_share", "fabric_usable_width",
            "fabric_purchase", "fabric_pieces", "fabric_strips", "fabric_area_bound", "stock_size", "stock_strips_of",
-           "stock_check", "print_may_turn", "reference_count", "reference_row", "reference_name", "reference_source",
-           "stripset_yield", "stripset_shortest", "stripset_need", "stripset_harvest", "stripset_prints", "unit_recipe",
+           "stock_check", "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count",
+           "reference_row", "reference_name", "reference_source", "stripset_yield", "stripset_shortest",
+           "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
+           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe",
            "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
            "setting_straight", "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan",
            "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
@@ -715,6 +718,64 @@ def print_may_turn(print: Print, quarter_turns: int) -> bool:
     return bool(allowed_.value)
 
 
+def motif_plan(spec: Optional[MotifSpec] = None, *, repeat_length: Optional[LengthLike] = None,
+               repeat_width: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
+               cut_width: Optional[LengthLike] = None, cut_length: Optional[LengthLike] = None,
+               motifs: Optional[int] = None, pieces: Optional[int] = None, any_start: Optional[bool] = None) -> Motif:
+    """Windows wanted -> repeats -> length of cloth.
+
+    Keywords: the members of MotifSpec, over those of spec.
+
+    muslin_motif_plan() in muslin/motif.h. Since 0.1.
+    """
+    wish = merged(MotifSpec, spec, repeat_length=repeat_length, repeat_width=repeat_width, usable_width=usable_width,
+                                   cut_width=cut_width, cut_length=cut_length, motifs=motifs, pieces=pieces,
+                                   any_start=any_start)
+    out_ = new(structs.muslin_motif)
+    call_telling("muslin_motif_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Motif._read(out_)
+
+
+def motif_from_cloth(cloth_length: LengthLike, spec: Optional[MotifSpec] = None, *,
+                     repeat_length: Optional[LengthLike] = None, repeat_width: Optional[LengthLike] = None,
+                     usable_width: Optional[LengthLike] = None, cut_width: Optional[LengthLike] = None,
+                     cut_length: Optional[LengthLike] = None, motifs: Optional[int] = None,
+                     pieces: Optional[int] = None, any_start: Optional[bool] = None) -> MotifYield:
+    """Windows that a cloth so long (0 .. MUSLIN_SIZE_MAX) gives, counted as in muslin_motif_plan(); spec->pieces is not
+    used, but must be in its range.
+
+    Keywords: the members of MotifSpec, over those of spec.
+
+    muslin_motif_from_cloth() in muslin/motif.h. Since 0.1.
+    """
+    wish = merged(MotifSpec, spec, repeat_length=repeat_length, repeat_width=repeat_width, usable_width=usable_width,
+                                   cut_width=cut_width, cut_length=cut_length, motifs=motifs, pieces=pieces,
+                                   any_start=any_start)
+    out_ = new(structs.muslin_motif_yield)
+    call_telling("muslin_motif_from_cloth", ctypes.byref(wish), ticks_of(cloth_length, "cloth_length"),
+                 ctypes.byref(out_))
+    return MotifYield._read(out_)
+
+
+def stack_plan(spec: Optional[StackSpec] = None, *, repeat_length: Optional[LengthLike] = None,
+               strip_cut: Optional[LengthLike] = None, straightening: Optional[LengthLike] = None,
+               per_strip: Optional[int] = None, layers: Optional[int] = None, stacks: Optional[int] = None,
+               any_start: Optional[bool] = None) -> Stack:
+    """Cloth for stacks of identical pieces: it is cut into `layers` lengths of whole repeats that begin at the same
+    place of the print; they are laid on each other so that the print matches, and strips and pieces are cut through all
+    of them at once.
+
+    Keywords: the members of StackSpec, over those of spec.
+
+    muslin_stack_plan() in muslin/motif.h. Since 0.1.
+    """
+    wish = merged(StackSpec, spec, repeat_length=repeat_length, strip_cut=strip_cut, straightening=straightening,
+                                   per_strip=per_strip, layers=layers, stacks=stacks, any_start=any_start)
+    out_ = new(structs.muslin_stack)
+    call_telling("muslin_stack_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Stack._read(out_)
+
+
 def reference_count(table: Table) -> int:
     """How many rows a table has.
 
@@ -829,6 +890,93 @@ def stripset_prints(rows: Sequence[PrintRow], sets_wanted: int) -> StripsetPrint
     call_telling("muslin_stripset_prints", rows_, ctypes.sizeof(structs.muslin_print_row), n,
                  whole(sets_wanted, "sets_wanted"), ctypes.byref(sets_), ctypes.byref(scarcest_))
     return StripsetPrints(tuple(PrintRow._read(row) for row in rows_[:n]), sets_.value, scarcest_.value)
+
+
+def cutlist_from_yardage(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = None, *,
+                         usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
+                         straightening: Optional[LengthLike] = None, print: Optional[Print] = None) -> CutlistYardage:
+    """Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
+    the piece is along the cloth, added up.
+
+    Keywords: the members of CutlistSpec, over those of spec.
+
+    muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
+    """
+    rows_, n = rows_of(CutSpec, rows, "rows")
+    wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
+                                     print=print)
+    out_ = new(structs.muslin_cutlist_yardage)
+    call_telling("muslin_cutlist_from_yardage", rows_, ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(wish),
+                 ctypes.byref(out_))
+    return CutlistYardage._read(out_)
+
+
+def cutlist_yardage_rows(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = None, *,
+                         usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
+                         straightening: Optional[LengthLike] = None, print: Optional[Print] = None) -> List[CutlistRow]:
+    """How each row is cut then (ask-then-fill): n rows in the order of the list.
+
+    Keywords: the members of CutlistSpec, over those of spec.
+
+    muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 0.1.
+    """
+    rows_, n = rows_of(CutSpec, rows, "rows")
+    wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
+                                     print=print)
+    return asked("muslin_cutlist_yardage_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+                 ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(wish))
+
+
+def cutlist_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> CutlistStock:
+    """The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth.
+
+    muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
+    """
+    rows_, n = rows_of(CutSpec, rows, "rows")
+    stock_ = struct_of(StockSpec, stock, "stock")
+    out_ = new(structs.muslin_cutlist_stock)
+    call_telling("muslin_cutlist_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_),
+                 ctypes.byref(out_))
+    return CutlistStock._read(out_)
+
+
+def cutlist_stock_rows(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
+    """How each row is cut then (ask-then-fill): n rows in the order of the list.
+
+    muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 0.1.
+    """
+    rows_, n = rows_of(CutSpec, rows, "rows")
+    stock_ = struct_of(StockSpec, stock, "stock")
+    return asked("muslin_cutlist_stock_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+                 ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_))
+
+
+def cutlist_sets_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> CutlistSets:
+    """How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
+    taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
+
+    muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
+    """
+    rows_, n = rows_of(CutSpec, rows, "rows")
+    stock_ = struct_of(StockSpec, stock, "stock")
+    out_ = new(structs.muslin_cutlist_sets)
+    call_telling("muslin_cutlist_sets_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n,
+                 ctypes.byref(stock_), ctypes.byref(out_))
+    return CutlistSets._read(out_)
+
+
+def cutlist_substitute(rows: Sequence[CutSpec], prints: int, stock: Optional[StockSpec] = None) -> Substitution:
+    """The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
+    better is the caller's to say.
+
+    muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
+    """
+    rows_, n = rows_of(CutSpec, rows, "rows")
+    stock_ = struct_of(StockSpec, stock, "stock")
+    out_ = new(structs.muslin_substitution)
+    call_telling("muslin_cutlist_substitute", rows_, ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_),
+                 whole(prints, "prints"), ctypes.byref(out_))
+    return Substitution._read(out_)
 
 
 def unit_recipe(spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,

@@ -8,11 +8,11 @@ from ._values import Choice
 
 __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
-           "CLOTH_MAY_TURN", "YIELD_FROM_ONE_END", "UNIT_MAX", "BORDER_LENGTHWISE", "BIAS_BLUNT_ENDS", "BATTING_FIXED",
-           "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX", "Status", "Argument", "Warning", "Direction", "Unit", "Style",
-           "AllowancePolicy", "Edge", "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod", "Tip",
-           "CutShape", "CutAgain", "Grain", "Turning", "Join", "BorderStyle", "Fold", "BackingLayoutKind", "PanelRole",
-           "Nesting", "Pressing"]
+           "CLOTH_MAY_TURN", "MOTIF_ANY_START", "STACK_ANY_START", "YIELD_FROM_ONE_END", "CUTLIST_ROWS_MAX",
+           "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
+           "BLOCK_SEGMENTS_MAX", "Status", "Argument", "Warning", "Direction", "Unit", "Style", "AllowancePolicy",
+           "Edge", "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain",
+           "Grain", "Turning", "Join", "BorderStyle", "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -29,7 +29,11 @@ FORMAT_BARE = 2
 QUARTER_INCH = 2032
 USABLE_WIDTH_USUAL = 325120
 CLOTH_MAY_TURN = 1
+MOTIF_ANY_START = 1
+STACK_ANY_START = 1
 YIELD_FROM_ONE_END = 1
+CUTLIST_ROWS_MAX = 4096
+CUT_MAY_TURN = 1
 UNIT_MAX = 67108864
 BORDER_LENGTHWISE = 1
 BIAS_BLUNT_ENDS = 1
@@ -188,6 +192,11 @@ class Argument(Choice):
     CORNER = 104
     UNITS = 105
     HEIGHT = 106
+    MOTIFS = 107
+    LAYERS = 108
+    STACKS = 109
+    STACKS_PER_STRIP = 110
+    PRINTS = 111
 
     @property
     def words(self) -> str:

@@ -11,18 +11,21 @@ from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
 from ._values import put, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE, CLOTH_MAY_TURN,
-                        FORMAT_BARE, FORMAT_UNICODE, YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind,
-                        BorderStyle, Care, CutAgain, CutShape, Direction, Edge, Fold, Grain, Join, Nesting, PanelRole,
-                        Pressing, Print, StockKind, Style, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
+                        CUT_MAY_TURN, FORMAT_BARE, FORMAT_UNICODE, MOTIF_ANY_START, STACK_ANY_START, YIELD_FROM_ONE_END,
+                        AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CutAgain, CutShape, Direction, Edge,
+                        Fold, Grain, Join, Nesting, PanelRole, Pressing, Print, StockKind, Style, Tip, Turning, Unit,
+                        UnitKind, UnitMethod, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec", "Strips",
-           "StockSpec", "StockStrips", "Reference", "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest",
-           "PrintRow", "UnitSpec", "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield", "SettingSpec", "Setting",
-           "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec", "Border", "BindingWidthSpec", "BindingWidth",
-           "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel",
-           "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "StockSize", "StripsetShortest",
-           "StripsetPrints", "UnitRecipeAt", "StripquiltPressing"]
+           "StockSpec", "StockStrips", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
+           "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
+           "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "UnitSpec", "UnitPlan",
+           "UnitPiece", "UnitStockSpec", "UnitYield", "SettingSpec", "Setting", "BlockSpec", "Block", "RunSpec", "Run",
+           "BorderSpec", "Border", "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias",
+           "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec",
+           "Stripquilt", "BlockGroup", "StockSize", "StripsetShortest", "StripsetPrints", "UnitRecipeAt",
+           "StripquiltPressing"]
 
 
 @dataclass(frozen=True)
@@ -573,6 +576,194 @@ class StockStrips:
 
 
 @dataclass(frozen=True)
+class MotifSpec(Spec):
+    """struct muslin_motif_spec, muslin/motif.h
+
+    repeat_length: of the print along the cloth, 1 or more (initially 0)
+    repeat_width: across it; 0: the whole usable width counts as one repeat (initially 0)
+    usable_width: of the cloth, 1 or more (initially 40 in)
+    cut_width: of the window, across, 1 or more (initially 0)
+    cut_length: along, 1 or more (initially 0)
+    motifs: windows that one repeat gives, 1 or more: count only those that can all be cut, so of two that overlap one;
+        for a window larger than the repeat, those that the repeats it takes give together (initially 1)
+    pieces: windows wanted (initially 0)
+    any_start: the flag MUSLIN_MOTIF_ANY_START (initially False)
+    """
+
+    _kind = structs.muslin_motif_spec
+    _init = "muslin_motif_spec_init"
+
+    repeat_length: Optional[LengthLike] = None
+    repeat_width: Optional[LengthLike] = None
+    usable_width: Optional[LengthLike] = None
+    cut_width: Optional[LengthLike] = None
+    cut_length: Optional[LengthLike] = None
+    motifs: Optional[int] = None
+    pieces: Optional[int] = None
+    any_start: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "repeat_length", self.repeat_length)
+        put_length(struct, "repeat_width", self.repeat_width)
+        put_length(struct, "usable_width", self.usable_width)
+        put_length(struct, "cut_width", self.cut_width)
+        put_length(struct, "cut_length", self.cut_length)
+        put(struct, "motifs", self.motifs)
+        put(struct, "pieces", self.pieces)
+        struct.flags |= MOTIF_ANY_START if self.any_start else 0
+
+
+@dataclass(frozen=True)
+class Motif:
+    """struct muslin_motif, muslin/motif.h
+
+    repeats_across_each: repeats that a window takes across: cut_width / repeat_width, up; 1 when the width is one
+        repeat
+    repeats_along_each: along: cut_length / repeat_length, up
+    per_row: windows that a row gives from selvage to selvage
+    rows: rows of windows: pieces / per_row, up
+    repeats: along, for all rows: rows x repeats_along_each
+    spare_pieces: windows that the rows give beyond those wanted
+    row_length: repeats_along_each x repeat_length
+    waste_per_row: row_length - cut_length
+    shift: the repeat for shifting the start, or 0
+    cloth_length: rows x row_length + shift
+    narrower_by: the cloth may be this much narrower before a row more is needed; 0 when the width is one repeat, since
+        how the print lies in it is not known
+    wider_for_less: this much wider, the least, and a row less is needed; 0 when no width saves one, or the width is one
+        repeat
+    warnings: MUSLIN_WARN_NO_SLACK when repeat_width is given, a piece wanted, narrower_by 0
+    """
+
+    repeats_across_each: int
+    repeats_along_each: int
+    per_row: int
+    rows: int
+    repeats: int
+    spare_pieces: int
+    row_length: Length
+    waste_per_row: Length
+    shift: Length
+    cloth_length: Length
+    narrower_by: Length
+    wider_for_less: Length
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Motif":
+        return cls(repeats_across_each=int(struct.repeats_across_each),
+                   repeats_along_each=int(struct.repeats_along_each), per_row=int(struct.per_row),
+                   rows=int(struct.rows), repeats=int(struct.repeats), spare_pieces=int(struct.spare_pieces),
+                   row_length=Length(struct.row_length), waste_per_row=Length(struct.waste_per_row),
+                   shift=Length(struct.shift), cloth_length=Length(struct.cloth_length),
+                   narrower_by=Length(struct.narrower_by), wider_for_less=Length(struct.wider_for_less),
+                   warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class MotifYield:
+    """struct muslin_motif_yield, muslin/motif.h
+
+    rows: of windows, whole
+    repeats: along, used by them
+    pieces: rows x per_row: windows
+    left_over: of the length, behind the rows; what the shift takes is not in it
+    shorter_by: the cloth may be this much shorter before a row is lost; 0 when there is none
+    longer_for_one: this much longer and one more row fits
+    warnings: MUSLIN_WARN_NO_SLACK when there is a row and shorter_by is 0
+    """
+
+    rows: int
+    repeats: int
+    pieces: int
+    left_over: Length
+    shorter_by: Length
+    longer_for_one: Length
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "MotifYield":
+        return cls(rows=int(struct.rows), repeats=int(struct.repeats), pieces=int(struct.pieces),
+                   left_over=Length(struct.left_over), shorter_by=Length(struct.shorter_by),
+                   longer_for_one=Length(struct.longer_for_one), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class StackSpec(Spec):
+    """struct muslin_stack_spec, muslin/motif.h
+
+    repeat_length: of the print along the cloth, 1 or more (initially 0)
+    strip_cut: cut width of the strips that are cut through all layers, 1 or more (initially 0)
+    straightening: taken off the aligned layers once, before the first strip (initially 0)
+    per_strip: stacks that one strip gives, 1 or more: as many as pieces from a single strip (initially 1)
+    layers: identical pieces in a stack, 1 or more: 4, 6 or 8 for the blocks that are usual (initially 6)
+    stacks: wanted (initially 0)
+    any_start: the flag MUSLIN_STACK_ANY_START (initially False)
+    """
+
+    _kind = structs.muslin_stack_spec
+    _init = "muslin_stack_spec_init"
+
+    repeat_length: Optional[LengthLike] = None
+    strip_cut: Optional[LengthLike] = None
+    straightening: Optional[LengthLike] = None
+    per_strip: Optional[int] = None
+    layers: Optional[int] = None
+    stacks: Optional[int] = None
+    any_start: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "repeat_length", self.repeat_length)
+        put_length(struct, "strip_cut", self.strip_cut)
+        put_length(struct, "straightening", self.straightening)
+        put(struct, "per_strip", self.per_strip)
+        put(struct, "layers", self.layers)
+        put(struct, "stacks", self.stacks)
+        struct.flags |= STACK_ANY_START if self.any_start else 0
+
+
+@dataclass(frozen=True)
+class Stack:
+    """struct muslin_stack, muslin/motif.h
+
+    strips: to cut through the layers: stacks / per_strip, up
+    strips_in_layers: that the layers give, whole
+    repeats_per_layer: (strips x strip_cut + straightening) / repeat_length, up; 0 without a strip
+    repeats: of the cloth: layers x repeats_per_layer; the one for the start is not counted
+    pieces: stacks x layers
+    spare_stacks: that strips_in_layers give beyond those wanted
+    layer_length: of each layer: repeats_per_layer x repeat_length
+    shift: the repeat for choosing the start, or 0
+    cloth_length: layers x layer_length + shift
+    left_over: of each layer, behind strips_in_layers
+    shorter_by: each layer may come out this much shorter before a strip that is wanted is lost
+    warnings: MUSLIN_WARN_NO_SLACK when a strip is wanted and shorter_by is 0
+    """
+
+    strips: int
+    strips_in_layers: int
+    repeats_per_layer: int
+    repeats: int
+    pieces: int
+    spare_stacks: int
+    layer_length: Length
+    shift: Length
+    cloth_length: Length
+    left_over: Length
+    shorter_by: Length
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Stack":
+        return cls(strips=int(struct.strips), strips_in_layers=int(struct.strips_in_layers),
+                   repeats_per_layer=int(struct.repeats_per_layer), repeats=int(struct.repeats),
+                   pieces=int(struct.pieces), spare_stacks=int(struct.spare_stacks),
+                   layer_length=Length(struct.layer_length), shift=Length(struct.shift),
+                   cloth_length=Length(struct.cloth_length), left_over=Length(struct.left_over),
+                   shorter_by=Length(struct.shorter_by), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
 class Reference:
     """struct muslin_reference, muslin/reference.h
 
@@ -798,6 +989,242 @@ class PrintRow(Spec):
     @classmethod
     def _read(cls, struct: Any) -> "PrintRow":
         return cls(in_hand=int(struct.in_hand), per_set=int(struct.per_set), left=int(struct.left))
+
+
+@dataclass(frozen=True)
+class CutSpec(Spec):
+    """struct muslin_cut_spec, muslin/cutlist.h
+
+    cut_width: across the cloth, 1 or more (initially 0)
+    cut_length: along it, 1 or more (initially 0)
+    count: (initially 1)
+    may_turn: the flag MUSLIN_CUT_MAY_TURN (initially False)
+    """
+
+    _kind = structs.muslin_cut_spec
+    _init = "muslin_cut_spec_init"
+
+    cut_width: Optional[LengthLike] = None
+    cut_length: Optional[LengthLike] = None
+    count: Optional[int] = None
+    may_turn: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "cut_width", self.cut_width)
+        put_length(struct, "cut_length", self.cut_length)
+        put(struct, "count", self.count)
+        struct.flags |= CUT_MAY_TURN if self.may_turn else 0
+
+
+@dataclass(frozen=True)
+class CutlistRow:
+    """struct muslin_cutlist_row, muslin/cutlist.h
+
+    strips: count / per_strip, up
+    per_strip: pieces from one strip, down
+    spare_pieces: that the last strip could still give
+    strip_cut: cut width of each strip, along the cloth
+    piece_cut: what is cut off the strip for each piece, across the cloth
+    strips_length: of cloth: strips x strip_cut
+    first_stock: the piece of stock, from 1, that gives the first strip; 0 from yardage or for none
+    last_stock: ... and the last strip
+    turned: 1 when the pieces lie turned a quarter
+    trimmed: 1 when the strips must be cut from the stock; 0 when a piece of stock is as narrow as the strip already,
+        from yardage, or without a strip
+    """
+
+    strips: int
+    per_strip: int
+    spare_pieces: int
+    strip_cut: Length
+    piece_cut: Length
+    strips_length: Length
+    first_stock: int
+    last_stock: int
+    turned: bool
+    trimmed: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "CutlistRow":
+        return cls(strips=int(struct.strips), per_strip=int(struct.per_strip), spare_pieces=int(struct.spare_pieces),
+                   strip_cut=Length(struct.strip_cut), piece_cut=Length(struct.piece_cut),
+                   strips_length=Length(struct.strips_length), first_stock=int(struct.first_stock),
+                   last_stock=int(struct.last_stock), turned=bool(struct.turned), trimmed=bool(struct.trimmed))
+
+
+@dataclass(frozen=True)
+class CutlistSpec(Spec):
+    """struct muslin_cutlist_spec, muslin/cutlist.h
+
+    usable_width: length of a strip across the cloth, 1 or more (initially 40 in)
+    end_loss: taken off each strip for squaring its ends (initially 0)
+    straightening: taken off the cloth once (initially 0)
+    print: enum muslin_print (initially Print.NONE)
+    """
+
+    _kind = structs.muslin_cutlist_spec
+    _init = "muslin_cutlist_spec_init"
+
+    usable_width: Optional[LengthLike] = None
+    end_loss: Optional[LengthLike] = None
+    straightening: Optional[LengthLike] = None
+    print: Optional[Print] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "usable_width", self.usable_width)
+        put_length(struct, "end_loss", self.end_loss)
+        put_length(struct, "straightening", self.straightening)
+        put(struct, "print", self.print)
+
+
+@dataclass(frozen=True)
+class CutlistYardage:
+    """struct muslin_cutlist_yardage, muslin/cutlist.h
+
+    pieces: of the whole list
+    strips
+    spare_pieces: that the last strips of all rows could still give
+    cloth_length: the strips one behind the other, plus straightening
+    area_bound: a bound only: the pieces' area over the usable width, up to a tick; no plan needs less, and hardly any
+        gets by with it
+    narrowest_width: the narrowest usable width at which cloth_length is the same
+    narrower_by: usable_width - narrowest_width
+    wider_for_less: this much wider, the least, and cloth_length is less; 0 when no width saves any
+    warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0
+    """
+
+    pieces: int
+    strips: int
+    spare_pieces: int
+    cloth_length: Length
+    area_bound: Length
+    narrowest_width: Length
+    narrower_by: Length
+    wider_for_less: Length
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "CutlistYardage":
+        return cls(pieces=int(struct.pieces), strips=int(struct.strips), spare_pieces=int(struct.spare_pieces),
+                   cloth_length=Length(struct.cloth_length), area_bound=Length(struct.area_bound),
+                   narrowest_width=Length(struct.narrowest_width), narrower_by=Length(struct.narrower_by),
+                   wider_for_less=Length(struct.wider_for_less), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class CutlistStock:
+    """struct muslin_cutlist_stock, muslin/cutlist.h
+
+    pieces: of the whole list
+    strips: cut across the stock
+    spare_pieces: that the last strips of all rows could still give
+    stock_needed: pieces of stock; enough, by this plain method
+    stock_missing: of those, not in hand
+    stock_left: in hand and not touched
+    area_bound: a bound only: the pieces' area over that of a piece of stock, up; no plan needs fewer
+    left_over: length of the last piece of stock behind its last strip
+    narrower_by: each piece of stock may be this much narrower before one more is needed
+    shorter_by: ... or this much shorter
+    warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and one of the two slacks is 0
+    trimmed: 1 when some row's strips must be cut from the stock (see muslin_cutlist_row)
+    """
+
+    pieces: int
+    strips: int
+    spare_pieces: int
+    stock_needed: int
+    stock_missing: int
+    stock_left: int
+    area_bound: int
+    left_over: Length
+    narrower_by: Length
+    shorter_by: Length
+    warnings: Tuple[Warning, ...]
+    trimmed: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "CutlistStock":
+        return cls(pieces=int(struct.pieces), strips=int(struct.strips), spare_pieces=int(struct.spare_pieces),
+                   stock_needed=int(struct.stock_needed), stock_missing=int(struct.stock_missing),
+                   stock_left=int(struct.stock_left), area_bound=int(struct.area_bound),
+                   left_over=Length(struct.left_over), narrower_by=Length(struct.narrower_by),
+                   shorter_by=Length(struct.shorter_by), warnings=warnings_in(struct.warnings),
+                   trimmed=bool(struct.trimmed))
+
+
+@dataclass(frozen=True)
+class CutlistSets:
+    """struct muslin_cutlist_sets, muslin/cutlist.h
+
+    sets: whole lists that the stock in hand gives
+    stock_used: pieces of stock for them
+    stock_left: in hand and not touched
+    stock_for_one_more: pieces of stock to add for one list more
+    left_over: length of the last piece of stock used behind its last strip
+    narrower_by: each piece of stock may be this much narrower before a list is lost; 0 for none
+    shorter_by: ... or this much shorter
+    warnings: MUSLIN_WARN_NO_SLACK when there is a list and one of the two slacks is 0
+    """
+
+    sets: int
+    stock_used: int
+    stock_left: int
+    stock_for_one_more: int
+    left_over: Length
+    narrower_by: Length
+    shorter_by: Length
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "CutlistSets":
+        return cls(sets=int(struct.sets), stock_used=int(struct.stock_used), stock_left=int(struct.stock_left),
+                   stock_for_one_more=int(struct.stock_for_one_more), left_over=Length(struct.left_over),
+                   narrower_by=Length(struct.narrower_by), shorter_by=Length(struct.shorter_by),
+                   warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class Substitution:
+    """struct muslin_substitution, muslin/cutlist.h
+
+    unfit_row: the first row of which not one piece fits, from 0; -1 when all do
+    stock_needed: pieces of stock; from yardage 0
+    stock_missing: of those, not in hand
+    fabrics: different fabrics that the list then shows, when each piece of stock needed is taken from another print as
+        long as there is one; from yardage 1
+    per_fabric_least: pieces of stock of each of them, dealt evenly: at least so many; from yardage 0
+    per_fabric_most: ... and at most
+    cloth_length: from yardage: length needed; else 0
+    cloth_missing: of that, not in hand
+    narrower_by: as in muslin_cutlist_yardage and muslin_cutlist_stock
+    shorter_by: from yardage: what is in hand beyond cloth_length
+    possible: 1 when every row can be cut from it; else all but unfit_row is 0
+    enough: 1 when what is in hand suffices
+    warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0, or, from pieces of stock, shorter_by
+    """
+
+    unfit_row: int
+    stock_needed: int
+    stock_missing: int
+    fabrics: int
+    per_fabric_least: int
+    per_fabric_most: int
+    cloth_length: Length
+    cloth_missing: Length
+    narrower_by: Length
+    shorter_by: Length
+    possible: bool
+    enough: bool
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Substitution":
+        return cls(unfit_row=int(struct.unfit_row), stock_needed=int(struct.stock_needed),
+                   stock_missing=int(struct.stock_missing), fabrics=int(struct.fabrics),
+                   per_fabric_least=int(struct.per_fabric_least), per_fabric_most=int(struct.per_fabric_most),
+                   cloth_length=Length(struct.cloth_length), cloth_missing=Length(struct.cloth_missing),
+                   narrower_by=Length(struct.narrower_by), shorter_by=Length(struct.shorter_by),
+                   possible=bool(struct.possible), enough=bool(struct.enough), warnings=warnings_in(struct.warnings))
 
 
 @dataclass(frozen=True)
