@@ -165,7 +165,10 @@
     X(in_hand, "strips in hand") \
     X(stock_kind, "kind of stock") \
     X(square_tolerance, "square tolerance") \
-    X(sets, "sets")
+    X(sets, "sets") \
+    X(cut_error, "error per cut") \
+    X(quilting_loss, "share lost to quilting") \
+    X(governing_rule, "rule of what governs the shrinkage")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -11,6 +11,7 @@ static enum measure measure_of(int32_t argument)
     switch (argument) {
     case MUSLIN_ARG_SHRINKAGE:
     case MUSLIN_ARG_EXTRA_SHARE:
+    case MUSLIN_ARG_QUILTING_LOSS:
         return MEASURE_SHARE;
     case MUSLIN_ARG_LENGTH:
     case MUSLIN_ARG_OTHER_LENGTH:
@@ -23,6 +24,7 @@ static enum measure measure_of(int32_t argument)
     case MUSLIN_ARG_CUT:
     case MUSLIN_ARG_MEASURED:
     case MUSLIN_ARG_SEAM_ERROR:
+    case MUSLIN_ARG_CUT_ERROR:
     case MUSLIN_ARG_USABLE_WIDTH:
     case MUSLIN_ARG_LABELLED_WIDTH:
     case MUSLIN_ARG_SELVAGE:

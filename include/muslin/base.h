@@ -229,7 +229,10 @@ enum muslin_argument {
     MUSLIN_ARG_IN_HAND = 93,
     MUSLIN_ARG_STOCK_KIND = 94,
     MUSLIN_ARG_SQUARE_TOLERANCE = 95,
-    MUSLIN_ARG_SETS = 96
+    MUSLIN_ARG_SETS = 96,
+    MUSLIN_ARG_CUT_ERROR = 97,
+    MUSLIN_ARG_QUILTING_LOSS = 98,
+    MUSLIN_ARG_GOVERNING_RULE = 99
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
