@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * After the checks an error is at most 2^27 and a count below 2^31, so a sum of a few errors times a count fits 64 bits,
- * and a square of an error times a count fits 86. */
+ * After the checks an error is at most 2^27 and a count below 2^31, so a sum of a few errors times a count fits 64
+ * bits, and a square of an error times a count fits 86. */
 #include "muslin/accuracy.h"
 
 #include "surd.h"

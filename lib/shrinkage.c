@@ -295,18 +295,19 @@ static int32_t source_of(int32_t fabric, int32_t batting, int32_t rule)
     return (rule == MUSLIN_GOVERNING_LARGER) == (more > 0) ? MUSLIN_GOVERNED_BY_BATTING : MUSLIN_GOVERNED_BY_FABRIC;
 }
 
-muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t rule, struct muslin_governing *out,
-                                       struct muslin_problem *problem)
+muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t governing_rule,
+                                       struct muslin_governing *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_governing governing = { 0 };
     want_loss(&check, MUSLIN_ARG_SHRINKAGE, 0, fabric);
     want_loss(&check, MUSLIN_ARG_SHRINKAGE, 1, batting);
-    msl_want_choice(&check, MUSLIN_ARG_GOVERNING_RULE, rule, MUSLIN_GOVERNING_BATTING, MUSLIN_GOVERNING_SMALLER);
+    msl_want_choice(&check, MUSLIN_ARG_GOVERNING_RULE, governing_rule, MUSLIN_GOVERNING_BATTING,
+                    MUSLIN_GOVERNING_SMALLER);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    governing.source = source_of(fabric, batting, rule);
+    governing.source = source_of(fabric, batting, governing_rule);
     governing.share = governing.source == MUSLIN_GOVERNED_BY_FABRIC ? fabric : batting;
     msl_write_struct(out, &governing, (uint32_t)sizeof governing);
     return MUSLIN_OK;

@@ -160,11 +160,11 @@ struct muslin_governing {
     int32_t source;      /* enum muslin_governing_source */
 };
 /* The share to reckon with when fabric and batting shrink differently. `fabric` (`at` 0) and `batting` (`at` 1) are
- * shares lost, `rule` is an enum muslin_governing_rule; MUSLIN_ERR_CHOICE when it is none. A rule of thumb: what really
- * happens depends on how close the quilting is, and a washed sample tells more. Source: Post: planning for 3-5% batting
+ * shares lost; MUSLIN_ERR_CHOICE when the rule is no enum muslin_governing_rule. A rule of thumb: what really happens
+ * depends on how close the quilting is, and a washed sample tells more. Source: Post: planning for 3-5% batting
  * shrinkage (quilting forum, 2014) for the batting in a closely quilted quilt; the other rules common practice, no
  * source. Example: fabric 2 %, batting 5 %, MUSLIN_GOVERNING_BATTING: 50000, governed by the batting. Since 0.1. */
-MUSLIN_API muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t rule,
+MUSLIN_API muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t governing_rule,
                                                   struct muslin_governing *out, struct muslin_problem *problem);
 
 /* ---- cloth that is washed before it is cut --------------------------------------------------------------------- */
