@@ -83,6 +83,21 @@ START_TEST(width_and_length_have_their_own_shares)
 }
 END_TEST
 
+/* 9000 / 0.9 = 10000 and 9000 / 0.7 = 12857.14. */
+START_TEST(width_and_length_tell_their_own_exactness)
+{
+    struct muslin_shrinkage_spec spec = quilt_of(9000, 9000, 0, 10 * PER_CENT);
+    spec.washing_along = 30 * PER_CENT;
+    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    ck_assert(made.make_width == 10000 && made.width_exact == 1);
+    ck_assert(made.make_length == 12858 && made.length_exact == 0);
+    spec.washing_across = 30 * PER_CENT;
+    spec.washing_along = 10 * PER_CENT;
+    made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    ck_assert(made.width_exact == 0 && made.length_exact == 1);
+}
+END_TEST
+
 START_TEST(nothing_lost_is_nothing_added)
 {
     struct muslin_shrinkage_spec spec = quilt_of(12345, 0, 0, 0);
@@ -323,6 +338,7 @@ TCase *tcase_sizes(void)
     tcase_add_test(tcase, losses_are_divided_away_and_not_multiplied);
     tcase_add_test(tcase, quilting_and_washing_each_take_their_share);
     tcase_add_test(tcase, width_and_length_have_their_own_shares);
+    tcase_add_test(tcase, width_and_length_tell_their_own_exactness);
     tcase_add_test(tcase, nothing_lost_is_nothing_added);
     tcase_add_test(tcase, size_to_make_checks_its_structs);
     tcase_add_test(tcase, size_to_make_refuses_what_lies_outside_its_ranges);
