@@ -180,7 +180,10 @@
     X(layers, "layers") \
     X(stacks, "number of stacks") \
     X(stacks_per_strip, "stacks from a strip") \
-    X(prints, "number of prints")
+    X(prints, "number of prints") \
+    X(cut_error, "error per cut") \
+    X(quilting_loss, "share lost to quilting") \
+    X(governing_rule, "rule of what governs the shrinkage")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

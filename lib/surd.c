@@ -5,7 +5,7 @@
 
 struct msl_surd msl_surd_of(int64_t whole, int64_t root, int64_t under, int64_t divisor)
 {
-    struct msl_surd surd = { whole, 0, { 0, 0 }, { 0, 0 }, divisor };
+    struct msl_surd surd = { whole, 0, { 0, 0 }, divisor, { 0, 0 } };
     surd.sign = root < 0 ? -1 : root > 0;
     surd.radicand = msl_wide_multiply(root * (root < 0 ? -1 : 1), (root < 0 ? -root : root) * under);
     return surd;

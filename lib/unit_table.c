@@ -286,7 +286,7 @@ static struct msl_surd linear(int32_t size, const struct msl_unit_sizes *sizes)
  * a (1 + e / r) = a + e (a + b + D) / b = (2 a b + E (a + b) + E D) / (2 b). */
 static struct msl_surd leaning(int64_t a, int64_t b, int64_t e)
 {
-    struct msl_surd leg = { 2 * a * b + e * (a + b), 1, { 0, 0 }, { 0, 0 }, 2 * b };
+    struct msl_surd leg = { 2 * a * b + e * (a + b), 1, { 0, 0 }, 2 * b, { 0, 0 } };
     leg.radicand = msl_wide_multiply(e * e, a * a + b * b);
     return leg;
 }
@@ -294,7 +294,7 @@ static struct msl_surd leaning(int64_t a, int64_t b, int64_t e)
 /* 2 W + 2 H + 2 D */
 static struct msl_surd leaning_edges(const struct msl_unit_sizes *sizes)
 {
-    struct msl_surd edges = { 2 * (sizes->w + sizes->h), 1, { 0, 0 }, { 0, 0 }, 1 };
+    struct msl_surd edges = { 2 * (sizes->w + sizes->h), 1, { 0, 0 }, 1, { 0, 0 } };
     edges.radicand = msl_wide_multiply(4, sizes->w * sizes->w + sizes->h * sizes->h);
     return edges;
 }
@@ -304,7 +304,7 @@ static struct msl_surd leaning_edges(const struct msl_unit_sizes *sizes)
 static struct msl_surd wedge_sharp(const struct msl_unit_sizes *sizes)
 {
     int64_t square = sizes->e * sizes->e;
-    struct msl_surd height = { sizes->w + sizes->e, 1, { 0, 0 }, { 0, 0 }, 2 };
+    struct msl_surd height = { sizes->w + sizes->e, 1, { 0, 0 }, 2, { 0, 0 } };
     height.radicand = msl_wide_multiply(4, square);
     height.inner = msl_wide_multiply(8 * square, square);
     return height;

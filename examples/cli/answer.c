@@ -147,13 +147,14 @@ void put_count(json_t *answer, const char *name, int64_t value)
 void put_share(json_t *answer, const struct desk *desk, const char *name, int32_t ppm)
 {
     char decimals[8];
-    snprintf(decimals, sizeof decimals, "%04d", (int)(ppm % 10000));
+    int64_t size = ppm < 0 ? -(int64_t)ppm : ppm;
+    snprintf(decimals, sizeof decimals, "%04d", (int)(size % 10000));
     size_t length = 4;
     while (length > 0 && decimals[length - 1] == '0')
         decimals[--length] = '\0';
     char text[32];
     const char *sign = length == 0 ? "" : desk->common.decimal_comma ? "," : ".";
-    snprintf(text, sizeof text, "%d%s%s %%", (int)(ppm / 10000), sign, decimals);
+    snprintf(text, sizeof text, "%s%d%s%s %%", ppm < 0 ? "-" : "", (int)(size / 10000), sign, decimals);
     json_t *share = put_object(answer, name);
     put_count(share, "ppm", ppm);
     put_text(share, "text", text);

@@ -9,16 +9,16 @@
 static const struct command *const quilt_group[] = { &plan_command, NULL };
 static const struct command *const seam_group[] = { &cut_command, &finished_command, &piece_command, &row_command,
                                                     &strip_command, &resize_command, &calibrate_command,
-                                                    &drift_command, NULL };
+                                                    &drift_command, &accuracy_command, NULL };
 static const struct command *const set_group[] = { &yield_command, &sets_command, &bundle_command, &prints_command,
                                                    NULL };
 static const struct command *const setting_group[] = { &block_command, &top_command, &border_command, &join_command,
                                                        NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
-                                                         &bias_command, &sleeve_command, NULL };
+                                                         &bias_command, &sleeve_command, &shrinkage_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
                                                      &cutlist_command, &substitute_command, &motif_command,
-                                                     &stack_command, &buy_command, NULL };
+                                                     &stack_command, &prewash_command, &buy_command, NULL };
 static const struct command *const number_group[] = { &length_command, &table_command, NULL };
 
 const struct command_group command_groups[] = {

@@ -53,6 +53,9 @@ void show_bias(struct sheet *sheet, json_t *answer);
 /* A cut list as one cuts it, and what it could be cut from instead. */
 void show_cutlist(struct sheet *sheet, json_t *answer);
 void show_substitute(struct sheet *sheet, json_t *answer);
+void show_shrinkage(struct sheet *sheet, json_t *answer);
+void show_prewash(struct sheet *sheet, json_t *answer);
+void show_accuracy(struct sheet *sheet, json_t *answer);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */

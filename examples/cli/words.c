@@ -47,6 +47,10 @@ const struct word align_words[] = {
 const struct word care_words[] = {
     { "unwashed", MUSLIN_CARE_UNWASHED }, { "washed", MUSLIN_CARE_WASHED }, { NULL, 0 }
 };
+const struct word governing_words[] = {
+    { "batting", MUSLIN_GOVERNING_BATTING }, { "fabric", MUSLIN_GOVERNING_FABRIC },
+    { "larger", MUSLIN_GOVERNING_LARGER }, { "smaller", MUSLIN_GOVERNING_SMALLER }, { NULL, 0 }
+};
 
 const struct word *find_word(const struct word *words, const char *written)
 {

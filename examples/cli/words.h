@@ -35,5 +35,6 @@ extern const struct word layout_words[];
 extern const struct word edge_words[];
 extern const struct word align_words[];
 extern const struct word care_words[];
+extern const struct word governing_words[];
 
 #endif

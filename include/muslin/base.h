@@ -244,7 +244,10 @@ enum muslin_argument {
     MUSLIN_ARG_LAYERS = 108,
     MUSLIN_ARG_STACKS = 109,
     MUSLIN_ARG_STACKS_PER_STRIP = 110,
-    MUSLIN_ARG_PRINTS = 111
+    MUSLIN_ARG_PRINTS = 111,
+    MUSLIN_ARG_CUT_ERROR = 112,
+    MUSLIN_ARG_QUILTING_LOSS = 113,
+    MUSLIN_ARG_GOVERNING_RULE = 114
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

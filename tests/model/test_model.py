@@ -10,8 +10,8 @@ import pytest
 
 sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent))
 
-from muslin_model import (backing, base, fabric, finishing, length, seam, setting, stripquilt, stripset,  # noqa: E402
-                          text)
+from muslin_model import (accuracy, backing, base, fabric, finishing, length, seam, setting, shrinkage,  # noqa: E402
+                          stripquilt, stripset, text)
 
 INCH = 8128
 QUARTER_INCH = Request(allowance=INCH // 4, take_up=0)
@@ -164,3 +164,27 @@ def test_three_sets_paired_each_with_each_cannot_all_nest():
     dealt = stripquilt.dealt_blocks(18, 3, 9)
     assert {tuple(sorted(block)) for block in dealt} == {(1, 2), (1, 3), (2, 3)}
     assert stripquilt.fewest_turned(dealt, 3) == 3
+
+
+def test_a_sample_says_how_large_to_make_the_quilt():
+    """How to make a quilt finish at a certain size (blog, 2020): 20 in became 18, so 90 in is made 100 in."""
+    exact = Request(grid=1, tolerance=0, direction=base.NEAREST)
+    assert shrinkage.from_sample(inches(20), inches(18), inches(90), exact)["value"] == inches(100)
+    quilt = Request(width=inches(90), length=0, quilting_across=0, quilting_along=0, washing_across=100_000,
+                    washing_along=0)
+    made = shrinkage.size_to_make(quilt, exact)
+    assert (made["make_width"], made["multiplied_width"]) == (inches(100), inches(99))
+
+
+def test_an_area_shrinks_by_more_than_its_sides():
+    """Public forum: 36 x 42 in washed to 35 x 41 in, 2.78, 2.38 and 5.09 %."""
+    found = shrinkage.measure(Request(before_width=inches(42), after_width=inches(41), before_length=inches(36),
+                                      after_length=inches(35)))
+    assert (found["change_along"], found["change_across"], found["change_area"]) == (-27778, -23810, -50926)
+
+
+def test_an_error_in_each_seam_multiplies_by_the_seams():
+    """Homeschool quilting notes: block construction; by chance eight seams count as the root of eight."""
+    found = accuracy.row(Request(pieces=9, seams=8, seam_error=INCH // 32, cut_error=0))
+    assert found["worst"] == inches("1/4")
+    assert (found["likely"] - 1)**2 < 8 * (INCH // 32)**2 <= found["likely"]**2

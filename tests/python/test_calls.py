@@ -112,6 +112,29 @@ CASES: List[Case] = [
     ("seam_error_total", lambda: muslin.seam_error_total("1/32", 8), inch("1/4")),
     ("seam_error_limit", lambda: muslin.seam_error_limit("1/4", 8), inch("1/32")),
     ("seam_share", lambda: muslin.seam_share(100, 75), 250000),
+    # 8 seams of 1/32; 4 x 3 - 1 = 11 seams of 1/64; 2 x 8 x 1/64 apart, the third beyond 1/16
+    ("accuracy_row", lambda: some(muslin.accuracy_row(pieces=9, seams=8, seam_error="1/32"), "cuts", "worst"),
+     (18, inch("1/4"))),
+    ("accuracy_top", lambda: some(muslin.accuracy_top(pieces_across=3, columns=4, seam_error="1/64"),
+                                  "block_width_worst", "top_width_worst"), (inch("1/32"), inch("11/64"))),
+    ("accuracy_meet", lambda: some(muslin.accuracy_meet(seams=8, seam_error="1/64"), "worst", "first_missed", "meets",
+                                   "likely_meets"), (inch("1/4"), 3, False, True)),
+    # 20 to 17 in: 15 % (handbook); half of a half is a quarter
+    ("shrinkage_change", lambda: muslin.shrinkage_change("20", "17"), -150000),
+    ("shrinkage_measure", lambda: muslin.shrinkage_measure(before_width="2", after_width="1", before_length="4",
+                                                           after_length="2").change_area, -750000),
+    # 90 / (1 - 0.10) = 100, and back (handbook)
+    ("shrinkage_size_to_make", lambda: some(muslin.shrinkage_size_to_make(width="90", washing_across=100000),
+                                            "make_width", "multiplied_width", "width_exact"),
+     (inch("100"), inch("99"), True)),
+    ("shrinkage_becomes", lambda: some(muslin.shrinkage_becomes(width="100", washing_across=100000), "washed_width",
+                                       "change_across"), (inch("90"), -100000)),
+    ("shrinkage_from_sample", lambda: muslin.shrinkage_from_sample("20", "18", "90").value, inch("100")),
+    ("shrinkage_governs", lambda: some(muslin.shrinkage_governs(20000, 50000, muslin.GoverningRule.LARGER), "share",
+                                       "source"), (50000, muslin.GoverningSource.BY_BATTING)),
+    # 144 / 0.96 = 150
+    ("shrinkage_prewash", lambda: muslin.shrinkage_prewash(needed_length="4 yd", along=40000).unshrunk_length,
+     inch("150")),
     # 44 - 2 x 1/2
     ("fabric_usable_width", lambda: muslin.fabric_usable_width("44", "1/2", 0), inch("43")),
     # 112 in in eighths of 36: 24.9, so 25

@@ -195,6 +195,219 @@ class muslin_carry_on_spec(ctypes.Structure):
     ]
 
 
+class muslin_row_accuracy_spec(ctypes.Structure):
+    """muslin/accuracy.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
+        ("seams", ctypes.c_int64),
+        ("seam_error", ctypes.c_int64),
+        ("cut_error", ctypes.c_int64),
+    ]
+
+
+class muslin_row_accuracy(ctypes.Structure):
+    """muslin/accuracy.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cuts", ctypes.c_int64),
+        ("from_seams", ctypes.c_int64),
+        ("from_cuts", ctypes.c_int64),
+        ("worst", ctypes.c_int64),
+        ("likely", ctypes.c_int64),
+    ]
+
+
+class muslin_top_accuracy_spec(ctypes.Structure):
+    """muslin/accuracy.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces_across", ctypes.c_int64),
+        ("pieces_down", ctypes.c_int64),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("seam_error", ctypes.c_int64),
+        ("cut_error", ctypes.c_int64),
+    ]
+
+
+class muslin_top_accuracy(ctypes.Structure):
+    """muslin/accuracy.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("block_seams_across", ctypes.c_int64),
+        ("block_width_worst", ctypes.c_int64),
+        ("block_width_likely", ctypes.c_int64),
+        ("block_seams_down", ctypes.c_int64),
+        ("block_height_worst", ctypes.c_int64),
+        ("block_height_likely", ctypes.c_int64),
+        ("top_seams_across", ctypes.c_int64),
+        ("top_width_worst", ctypes.c_int64),
+        ("top_width_likely", ctypes.c_int64),
+        ("top_seams_down", ctypes.c_int64),
+        ("top_length_worst", ctypes.c_int64),
+        ("top_length_likely", ctypes.c_int64),
+    ]
+
+
+class muslin_meeting_spec(ctypes.Structure):
+    """muslin/accuracy.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("seams", ctypes.c_int64),
+        ("seam_error", ctypes.c_int64),
+        ("cut_error", ctypes.c_int64),
+        ("tolerance", ctypes.c_int64),
+    ]
+
+
+class muslin_meeting(ctypes.Structure):
+    """muslin/accuracy.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("worst", ctypes.c_int64),
+        ("likely", ctypes.c_int64),
+        ("first_missed", ctypes.c_int64),
+        ("likely_first_missed", ctypes.c_int64),
+        ("largest_seam_error", ctypes.c_int64),
+        ("likely_largest_seam_error", ctypes.c_int64),
+        ("meets", ctypes.c_int32),
+        ("likely_meets", ctypes.c_int32),
+        ("cuts_meet", ctypes.c_int32),
+        ("likely_cuts_meet", ctypes.c_int32),
+    ]
+
+
+class muslin_wash_spec(ctypes.Structure):
+    """muslin/shrinkage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("before_width", ctypes.c_int64),
+        ("after_width", ctypes.c_int64),
+        ("before_length", ctypes.c_int64),
+        ("after_length", ctypes.c_int64),
+    ]
+
+
+class muslin_wash_change(ctypes.Structure):
+    """muslin/shrinkage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("area_before", ctypes.c_int64),
+        ("area_after", ctypes.c_int64),
+        ("change_across", ctypes.c_int32),
+        ("change_along", ctypes.c_int32),
+        ("change_area", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_shrinkage_spec(ctypes.Structure):
+    """muslin/shrinkage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("quilting_across", ctypes.c_int32),
+        ("quilting_along", ctypes.c_int32),
+        ("washing_across", ctypes.c_int32),
+        ("washing_along", ctypes.c_int32),
+    ]
+
+
+class muslin_size_to_make(ctypes.Structure):
+    """muslin/shrinkage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("make_width", ctypes.c_int64),
+        ("make_length", ctypes.c_int64),
+        ("quilted_width", ctypes.c_int64),
+        ("quilted_length", ctypes.c_int64),
+        ("washed_width", ctypes.c_int64),
+        ("washed_length", ctypes.c_int64),
+        ("multiplied_width", ctypes.c_int64),
+        ("multiplied_length", ctypes.c_int64),
+        ("short_width", ctypes.c_int64),
+        ("short_length", ctypes.c_int64),
+        ("width_exact", ctypes.c_int32),
+        ("length_exact", ctypes.c_int32),
+    ]
+
+
+class muslin_washed_size(ctypes.Structure):
+    """muslin/shrinkage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("quilted_width", ctypes.c_int64),
+        ("quilted_length", ctypes.c_int64),
+        ("washed_width", ctypes.c_int64),
+        ("washed_length", ctypes.c_int64),
+        ("change_across", ctypes.c_int32),
+        ("change_along", ctypes.c_int32),
+        ("change_area", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_governing(ctypes.Structure):
+    """muslin/shrinkage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("share", ctypes.c_int32),
+        ("source", ctypes.c_int32),
+    ]
+
+
+class muslin_prewash_spec(ctypes.Structure):
+    """muslin/shrinkage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("needed_length", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
+        ("across", ctypes.c_int32),
+        ("along", ctypes.c_int32),
+    ]
+
+
+class muslin_prewash(ctypes.Structure):
+    """muslin/shrinkage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("unshrunk_length", ctypes.c_int64),
+        ("washed_width", ctypes.c_int64),
+        ("lost_length", ctypes.c_int64),
+        ("lost_width", ctypes.c_int64),
+    ]
+
+
 class muslin_purchase_spec(ctypes.Structure):
     """muslin/fabric.h"""
 
@@ -1362,6 +1575,38 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_seam_share": (ctypes.c_int32, 
         (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
+    "muslin_row_accuracy_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_row_accuracy_spec), ctypes.c_uint32)),
+    "muslin_accuracy_row": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_row_accuracy_spec), ctypes.POINTER(muslin_row_accuracy),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_top_accuracy_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_top_accuracy_spec), ctypes.c_uint32)),
+    "muslin_accuracy_top": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_top_accuracy_spec), ctypes.POINTER(muslin_top_accuracy),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_meeting_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_meeting_spec), ctypes.c_uint32)),
+    "muslin_accuracy_meet": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_meeting_spec), ctypes.POINTER(muslin_meeting), ctypes.POINTER(muslin_problem))),
+    "muslin_shrinkage_change": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
+    "muslin_wash_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_wash_spec), ctypes.c_uint32)),
+    "muslin_shrinkage_measure": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_wash_spec), ctypes.POINTER(muslin_wash_change), ctypes.POINTER(muslin_problem))),
+    "muslin_shrinkage_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_shrinkage_spec), ctypes.c_uint32)),
+    "muslin_shrinkage_size_to_make": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_shrinkage_spec), ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_size_to_make), ctypes.POINTER(muslin_problem))),
+    "muslin_shrinkage_becomes": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_shrinkage_spec), ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_washed_size), ctypes.POINTER(muslin_problem))),
+    "muslin_shrinkage_from_sample": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_rounded), ctypes.POINTER(muslin_problem))),
+    "muslin_shrinkage_governs": (ctypes.c_int32, 
+        (ctypes.c_int32, ctypes.c_int32, ctypes.c_int32, ctypes.POINTER(muslin_governing),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_prewash_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_prewash_spec), ctypes.c_uint32)),
+    "muslin_shrinkage_prewash": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_prewash_spec), ctypes.POINTER(muslin_prewash), ctypes.POINTER(muslin_problem))),
     "muslin_fabric_usable_width": (ctypes.c_int32, 
         (ctypes.c_int64, ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),

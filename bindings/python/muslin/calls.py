@@ -13,17 +13,19 @@ from ._library import library
 from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
 from ._values import new, utf8, whole
-from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, Direction, Edge, Fold, Join, Nesting,
-                        Pressing, Print, Style, Table, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
+from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, Direction, Edge, Fold, GoverningRule,
+                        Join, Nesting, Pressing, Print, Style, Table, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
 from .records import (Backing, BackingSpec, Batting, BattingSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
                       BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
                       ClothPieces, ClothSpec, CutlistRow, CutlistSets, CutlistSpec, CutlistStock, CutlistYardage,
-                      CutSpec, FormatSpec, Hanging, HangingSpec, Harvest, HarvestSpec, Motif, MotifSpec, MotifYield,
-                      Need, NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, PrintRow, Purchase, PurchaseSpec,
-                      Reference, Rounded, RoundingSpec, Row, Run, RunSpec, SeamSpec, Setting, SettingSpec, Stack,
+                      CutSpec, FormatSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Meeting, MeetingSpec,
+                      Motif, MotifSpec, MotifYield, Need, NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Prewash,
+                      PrewashSpec, PrintRow, Purchase, PurchaseSpec, Reference, Rounded, RoundingSpec, Row, RowAccuracy,
+                      RowAccuracySpec, Run, RunSpec, SeamSpec, Setting, SettingSpec, ShrinkageSpec, SizeToMake, Stack,
                       StackSpec, StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec,
-                      Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, UnitPiece, UnitPlan,
-                      UnitRecipeAt, UnitSpec, UnitStockSpec, UnitYield, Yield, YieldSpec)
+                      Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, TopAccuracy, TopAccuracySpec,
+                      UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStockSpec, UnitYield, WashChange, WashedSize,
+                      WashSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -33,17 +35,18 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "length_root_of_area", "unit_ticks", "unit_word", "length_parse", "length_format", "seam_cut_from_finished",
            "seam_finished_from_cut", "seam_cut_from_finished_n", "seam_finished_from_cut_n", "seam_piece",
            "seam_row_equal", "seam_row", "seam_strip_for_finished", "seam_resize_cut", "seam_calibrate",
-           "seam_carry_on", "seam_error_total", "seam_error_limit", "seam_share", "fabric_usable_width",
-           "fabric_purchase", "fabric_pieces", "fabric_strips", "fabric_area_bound", "stock_size", "stock_strips_of",
-           "stock_check", "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count",
-           "reference_row", "reference_name", "reference_source", "stripset_yield", "stripset_shortest",
-           "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
-           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe",
-           "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
-           "setting_straight", "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan",
-           "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
-           "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
-           "stripquilt_pressing"]
+           "seam_carry_on", "seam_error_total", "seam_error_limit", "seam_share", "accuracy_row", "accuracy_top",
+           "accuracy_meet", "shrinkage_change", "shrinkage_measure", "shrinkage_size_to_make", "shrinkage_becomes",
+           "shrinkage_from_sample", "shrinkage_governs", "shrinkage_prewash", "fabric_usable_width", "fabric_purchase",
+           "fabric_pieces", "fabric_strips", "fabric_area_bound", "stock_size", "stock_strips_of", "stock_check",
+           "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count", "reference_row",
+           "reference_name", "reference_source", "stripset_yield", "stripset_shortest", "stripset_need",
+           "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows", "cutlist_from_stock",
+           "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe", "unit_pieces",
+           "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes", "setting_straight",
+           "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan", "binding_measure",
+           "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan", "backing_layouts",
+           "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups", "stripquilt_pressing"]
 
 
 def version() -> int:
@@ -590,6 +593,157 @@ def seam_share(cut_area: int, finished_area: int) -> int:
     call_telling("muslin_seam_share", whole(cut_area, "cut_area"), whole(finished_area, "finished_area"),
                  ctypes.byref(ppm_))
     return ppm_.value
+
+
+def accuracy_row(spec: Optional[RowAccuracySpec] = None, *, pieces: Optional[int] = None, seams: Optional[int] = None,
+                 seam_error: Optional[LengthLike] = None, cut_error: Optional[LengthLike] = None) -> RowAccuracy:
+    """How far off a row of pieces may be.
+
+    Keywords: the members of RowAccuracySpec, over those of spec.
+
+    muslin_accuracy_row() in muslin/accuracy.h. Since 0.1.
+    """
+    wish = merged(RowAccuracySpec, spec, pieces=pieces, seams=seams, seam_error=seam_error, cut_error=cut_error)
+    out_ = new(structs.muslin_row_accuracy)
+    call_telling("muslin_accuracy_row", ctypes.byref(wish), ctypes.byref(out_))
+    return RowAccuracy._read(out_)
+
+
+def accuracy_top(spec: Optional[TopAccuracySpec] = None, *, pieces_across: Optional[int] = None,
+                 pieces_down: Optional[int] = None, columns: Optional[int] = None, rows: Optional[int] = None,
+                 seam_error: Optional[LengthLike] = None, cut_error: Optional[LengthLike] = None) -> TopAccuracy:
+    """How far off a block and a top of such blocks may be, in a straight setting without sashing (for other rows count
+    pieces and seams and ask muslin_accuracy_row()).
+
+    Keywords: the members of TopAccuracySpec, over those of spec.
+
+    muslin_accuracy_top() in muslin/accuracy.h. Since 0.1.
+    """
+    wish = merged(TopAccuracySpec, spec, pieces_across=pieces_across, pieces_down=pieces_down, columns=columns,
+                                         rows=rows, seam_error=seam_error, cut_error=cut_error)
+    out_ = new(structs.muslin_top_accuracy)
+    call_telling("muslin_accuracy_top", ctypes.byref(wish), ctypes.byref(out_))
+    return TopAccuracy._read(out_)
+
+
+def accuracy_meet(spec: Optional[MeetingSpec] = None, *, seams: Optional[int] = None,
+                  seam_error: Optional[LengthLike] = None, cut_error: Optional[LengthLike] = None,
+                  tolerance: Optional[LengthLike] = None) -> Meeting:
+    """Whether the seams of two neighbouring rows meet.
+
+    Keywords: the members of MeetingSpec, over those of spec.
+
+    muslin_accuracy_meet() in muslin/accuracy.h. Since 0.1.
+    """
+    wish = merged(MeetingSpec, spec, seams=seams, seam_error=seam_error, cut_error=cut_error, tolerance=tolerance)
+    out_ = new(structs.muslin_meeting)
+    call_telling("muslin_accuracy_meet", ctypes.byref(wish), ctypes.byref(out_))
+    return Meeting._read(out_)
+
+
+def shrinkage_change(before: LengthLike, after: LengthLike) -> int:
+    """Dimensional change in ppm to the nearest, negative when it shrank.
+
+    muslin_shrinkage_change() in muslin/shrinkage.h. Since 0.1.
+    """
+    ppm_ = ctypes.c_int32()
+    call_telling("muslin_shrinkage_change", ticks_of(before, "before"), ticks_of(after, "after"), ctypes.byref(ppm_))
+    return ppm_.value
+
+
+def shrinkage_measure(spec: Optional[WashSpec] = None, *, before_width: Optional[LengthLike] = None,
+                      after_width: Optional[LengthLike] = None, before_length: Optional[LengthLike] = None,
+                      after_length: Optional[LengthLike] = None) -> WashChange:
+    """Both directions and the area of something measured before and after.
+
+    Keywords: the members of WashSpec, over those of spec.
+
+    muslin_shrinkage_measure() in muslin/shrinkage.h. Since 0.1.
+    """
+    wish = merged(WashSpec, spec, before_width=before_width, after_width=after_width, before_length=before_length,
+                                  after_length=after_length)
+    out_ = new(structs.muslin_wash_change)
+    call_telling("muslin_shrinkage_measure", ctypes.byref(wish), ctypes.byref(out_))
+    return WashChange._read(out_)
+
+
+def shrinkage_size_to_make(spec: Optional[ShrinkageSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                           width: Optional[LengthLike] = None, length: Optional[LengthLike] = None,
+                           quilting_across: Optional[int] = None, quilting_along: Optional[int] = None,
+                           washing_across: Optional[int] = None, washing_along: Optional[int] = None) -> SizeToMake:
+    """From the size wanted in the end to the size to make: width and length are what the quilt shall measure when
+    quilted and washed.
+
+    Keywords: the members of ShrinkageSpec, over those of spec.
+
+    muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 0.1.
+    """
+    wish = merged(ShrinkageSpec, spec, width=width, length=length, quilting_across=quilting_across,
+                                       quilting_along=quilting_along, washing_across=washing_across,
+                                       washing_along=washing_along)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_size_to_make)
+    call_telling("muslin_shrinkage_size_to_make", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return SizeToMake._read(out_)
+
+
+def shrinkage_becomes(spec: Optional[ShrinkageSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                      width: Optional[LengthLike] = None, length: Optional[LengthLike] = None,
+                      quilting_across: Optional[int] = None, quilting_along: Optional[int] = None,
+                      washing_across: Optional[int] = None, washing_along: Optional[int] = None) -> WashedSize:
+    """Backwards: what a made size (width and length of the spec) becomes by quilting and washing.
+
+    Keywords: the members of ShrinkageSpec, over those of spec.
+
+    muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 0.1.
+    """
+    wish = merged(ShrinkageSpec, spec, width=width, length=length, quilting_across=quilting_across,
+                                       quilting_along=quilting_along, washing_across=washing_across,
+                                       washing_along=washing_along)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_washed_size)
+    call_telling("muslin_shrinkage_becomes", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return WashedSize._read(out_)
+
+
+def shrinkage_from_sample(before: LengthLike, after: LengthLike, target: LengthLike,
+                          rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """The size to make straight from a measured sample, without a percentage between that could be rounded: target x
+    before / after, rounded once, as asked.
+
+    muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call_telling("muslin_shrinkage_from_sample", ticks_of(before, "before"), ticks_of(after, "after"),
+                 ticks_of(target, "target"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def shrinkage_governs(fabric: int, batting: int, governing_rule: GoverningRule) -> Governing:
+    """The share to reckon with when fabric and batting shrink differently.
+
+    muslin_shrinkage_governs() in muslin/shrinkage.h. Since 0.1.
+    """
+    out_ = new(structs.muslin_governing)
+    call_telling("muslin_shrinkage_governs", whole(fabric, "fabric", 32), whole(batting, "batting", 32),
+                 whole(governing_rule, "governing_rule", 32), ctypes.byref(out_))
+    return Governing._read(out_)
+
+
+def shrinkage_prewash(spec: Optional[PrewashSpec] = None, *, needed_length: Optional[LengthLike] = None,
+                      usable_width: Optional[LengthLike] = None, across: Optional[int] = None,
+                      along: Optional[int] = None) -> Prewash:
+    """What to wash so that enough cloth is left.
+
+    Keywords: the members of PrewashSpec, over those of spec.
+
+    muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 0.1.
+    """
+    wish = merged(PrewashSpec, spec, needed_length=needed_length, usable_width=usable_width, across=across, along=along)
+    out_ = new(structs.muslin_prewash)
+    call_telling("muslin_shrinkage_prewash", ctypes.byref(wish), ctypes.byref(out_))
+    return Prewash._read(out_)
 
 
 def fabric_usable_width(labelled: LengthLike, selvage: LengthLike, shrinkage: int) -> Length:

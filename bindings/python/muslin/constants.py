@@ -11,8 +11,9 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "CLOTH_MAY_TURN", "MOTIF_ANY_START", "STACK_ANY_START", "YIELD_FROM_ONE_END", "CUTLIST_ROWS_MAX",
            "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
            "BLOCK_SEGMENTS_MAX", "Status", "Argument", "Warning", "Direction", "Unit", "Style", "AllowancePolicy",
-           "Edge", "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain",
-           "Grain", "Turning", "Join", "BorderStyle", "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing"]
+           "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod",
+           "Tip", "CutShape", "CutAgain", "Grain", "Turning", "Join", "BorderStyle", "Fold", "BackingLayoutKind",
+           "PanelRole", "Nesting", "Pressing"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -197,6 +198,9 @@ class Argument(Choice):
     STACKS = 109
     STACKS_PER_STRIP = 110
     PRINTS = 111
+    CUT_ERROR = 112
+    QUILTING_LOSS = 113
+    GOVERNING_RULE = 114
 
     @property
     def words(self) -> str:
@@ -269,6 +273,23 @@ class AllowancePolicy(Choice):
     EXACT = 1  # the geometry, rounded once
     CUSTOMARY = 2  # the trade's addition (7/8 in, 1 1/4 in at 1/4 in); refused where too small
     OVERSIZE = 3  # customary plus room to trim
+
+
+class GoverningRule(Choice):
+    """enum muslin_governing_rule"""
+
+    BATTING = 1  # closely quilted: the layers go where the batting goes
+    FABRIC = 2
+    LARGER = 3  # on the safe side where the quilt must not end too small
+    SMALLER = 4
+
+
+class GoverningSource(Choice):
+    """enum muslin_governing_source"""
+
+    BY_BATTING = 1
+    BY_FABRIC = 2
+    BY_BOTH = 3  # larger or smaller was asked, and they are alike
 
 
 class Edge(Choice):

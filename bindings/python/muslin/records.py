@@ -13,11 +13,13 @@ from ._values import put, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE, CLOTH_MAY_TURN,
                         CUT_MAY_TURN, FORMAT_BARE, FORMAT_UNICODE, MOTIF_ANY_START, STACK_ANY_START, YIELD_FROM_ONE_END,
                         AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CutAgain, CutShape, Direction, Edge,
-                        Fold, Grain, Join, Nesting, PanelRole, Pressing, Print, StockKind, Style, Tip, Turning, Unit,
-                        UnitKind, UnitMethod, Warning)
+                        Fold, GoverningSource, Grain, Join, Nesting, PanelRole, Pressing, Print, StockKind, Style, Tip,
+                        Turning, Unit, UnitKind, UnitMethod, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
-           "Calibration", "CarryOnSpec", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec", "Strips",
+           "Calibration", "CarryOnSpec", "RowAccuracySpec", "RowAccuracy", "TopAccuracySpec", "TopAccuracy",
+           "MeetingSpec", "Meeting", "WashSpec", "WashChange", "ShrinkageSpec", "SizeToMake", "WashedSize", "Governing",
+           "PrewashSpec", "Prewash", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec", "Strips",
            "StockSpec", "StockStrips", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
            "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "UnitSpec", "UnitPlan",
@@ -313,6 +315,403 @@ class CarryOnSpec(Spec):
         put_length(struct, "later_cut", self.later_cut)
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
+
+
+@dataclass(frozen=True)
+class RowAccuracySpec(Spec):
+    """struct muslin_row_accuracy_spec, muslin/accuracy.h
+
+    pieces: side by side (initially 1)
+    seams: that the measure crosses, 0 .. MUSLIN_COUNT_MAX; pieces - 1 from raw edge to raw edge (initially 0)
+    seam_error: e, of one seam (initially 0)
+    cut_error: c, of one cut edge (initially 0)
+    """
+
+    _kind = structs.muslin_row_accuracy_spec
+    _init = "muslin_row_accuracy_spec_init"
+
+    pieces: Optional[int] = None
+    seams: Optional[int] = None
+    seam_error: Optional[LengthLike] = None
+    cut_error: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "pieces", self.pieces)
+        put(struct, "seams", self.seams)
+        put_length(struct, "seam_error", self.seam_error)
+        put_length(struct, "cut_error", self.cut_error)
+
+
+@dataclass(frozen=True)
+class RowAccuracy:
+    """struct muslin_row_accuracy, muslin/accuracy.h
+
+    cuts: 2 x pieces
+    from_seams: seams x e: what the seams bring to the worst case
+    from_cuts: cuts x c
+    worst: the sum of the two
+    likely: sqrt(seams x e^2 + cuts x c^2), up to a tick
+    """
+
+    cuts: int
+    from_seams: Length
+    from_cuts: Length
+    worst: Length
+    likely: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "RowAccuracy":
+        return cls(cuts=int(struct.cuts), from_seams=Length(struct.from_seams), from_cuts=Length(struct.from_cuts),
+                   worst=Length(struct.worst), likely=Length(struct.likely))
+
+
+@dataclass(frozen=True)
+class TopAccuracySpec(Spec):
+    """struct muslin_top_accuracy_spec, muslin/accuracy.h
+
+    pieces_across: a block (initially 1)
+    pieces_down: a block (initially 1)
+    columns: of blocks (initially 1)
+    rows: of blocks (initially 1)
+    seam_error: e, of one seam (initially 0)
+    cut_error: c, of one cut edge (initially 0)
+    """
+
+    _kind = structs.muslin_top_accuracy_spec
+    _init = "muslin_top_accuracy_spec_init"
+
+    pieces_across: Optional[int] = None
+    pieces_down: Optional[int] = None
+    columns: Optional[int] = None
+    rows: Optional[int] = None
+    seam_error: Optional[LengthLike] = None
+    cut_error: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "pieces_across", self.pieces_across)
+        put(struct, "pieces_down", self.pieces_down)
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put_length(struct, "seam_error", self.seam_error)
+        put_length(struct, "cut_error", self.cut_error)
+
+
+@dataclass(frozen=True)
+class TopAccuracy:
+    """struct muslin_top_accuracy, muslin/accuracy.h
+
+    block_seams_across: pieces_across - 1
+    block_width_worst: how far the unfinished width of a block may be off ...
+    block_width_likely
+    block_seams_down: pieces_down - 1
+    block_height_worst: ... and its unfinished height
+    block_height_likely
+    top_seams_across: columns x pieces_across - 1
+    top_width_worst: how far the unfinished width of the top may be off ...
+    top_width_likely
+    top_seams_down: rows x pieces_down - 1
+    top_length_worst: ... and its unfinished length
+    top_length_likely
+    """
+
+    block_seams_across: int
+    block_width_worst: Length
+    block_width_likely: Length
+    block_seams_down: int
+    block_height_worst: Length
+    block_height_likely: Length
+    top_seams_across: int
+    top_width_worst: Length
+    top_width_likely: Length
+    top_seams_down: int
+    top_length_worst: Length
+    top_length_likely: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "TopAccuracy":
+        return cls(block_seams_across=int(struct.block_seams_across),
+                   block_width_worst=Length(struct.block_width_worst),
+                   block_width_likely=Length(struct.block_width_likely), block_seams_down=int(struct.block_seams_down),
+                   block_height_worst=Length(struct.block_height_worst),
+                   block_height_likely=Length(struct.block_height_likely),
+                   top_seams_across=int(struct.top_seams_across), top_width_worst=Length(struct.top_width_worst),
+                   top_width_likely=Length(struct.top_width_likely), top_seams_down=int(struct.top_seams_down),
+                   top_length_worst=Length(struct.top_length_worst), top_length_likely=Length(struct.top_length_likely))
+
+
+@dataclass(frozen=True)
+class MeetingSpec(Spec):
+    """struct muslin_meeting_spec, muslin/accuracy.h
+
+    seams: n, of each of the two rows (initially 1)
+    seam_error: e, of one seam (initially 0)
+    cut_error: c, of one cut edge (initially 0)
+    tolerance: seams this far apart still count as meeting; 0 .. MUSLIN_SIZE_MAX (initially 1/16 in)
+    """
+
+    _kind = structs.muslin_meeting_spec
+    _init = "muslin_meeting_spec_init"
+
+    seams: Optional[int] = None
+    seam_error: Optional[LengthLike] = None
+    cut_error: Optional[LengthLike] = None
+    tolerance: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "seams", self.seams)
+        put_length(struct, "seam_error", self.seam_error)
+        put_length(struct, "cut_error", self.cut_error)
+        put_length(struct, "tolerance", self.tolerance)
+
+
+@dataclass(frozen=True)
+class Meeting:
+    """struct muslin_meeting, muslin/accuracy.h
+
+    worst: apart at the last seam: 2 n (e + 2 c), both rows off opposite ways
+    likely: the same by chance: sqrt(2 n (e^2 + 2 c^2)), up to a tick
+    first_missed: the first seam at which the worst case passes the tolerance; 0: none
+    likely_first_missed: the first at which the likely one does; 0: none
+    largest_seam_error: the largest e for which all n meet at worst, down to a tick; also 0 when the cuts alone are too
+        much
+    likely_largest_seam_error: ... for which all n are likely to meet
+    meets: 1 when all n seams meet even at worst
+    likely_meets: 1 when they do by chance
+    cuts_meet: 1 when they would at worst if no seam were off: 4 n c <= tolerance
+    likely_cuts_meet: 1 when they would by chance
+    """
+
+    worst: Length
+    likely: Length
+    first_missed: int
+    likely_first_missed: int
+    largest_seam_error: Length
+    likely_largest_seam_error: Length
+    meets: bool
+    likely_meets: bool
+    cuts_meet: bool
+    likely_cuts_meet: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Meeting":
+        return cls(worst=Length(struct.worst), likely=Length(struct.likely), first_missed=int(struct.first_missed),
+                   likely_first_missed=int(struct.likely_first_missed),
+                   largest_seam_error=Length(struct.largest_seam_error),
+                   likely_largest_seam_error=Length(struct.likely_largest_seam_error), meets=bool(struct.meets),
+                   likely_meets=bool(struct.likely_meets), cuts_meet=bool(struct.cuts_meet),
+                   likely_cuts_meet=bool(struct.likely_cuts_meet))
+
+
+@dataclass(frozen=True)
+class WashSpec(Spec):
+    """struct muslin_wash_spec, muslin/shrinkage.h
+
+    before_width: each as for muslin_shrinkage_change() (initially 0)
+    after_width: (initially 0)
+    before_length: (initially 0)
+    after_length: (initially 0)
+    """
+
+    _kind = structs.muslin_wash_spec
+    _init = "muslin_wash_spec_init"
+
+    before_width: Optional[LengthLike] = None
+    after_width: Optional[LengthLike] = None
+    before_length: Optional[LengthLike] = None
+    after_length: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "before_width", self.before_width)
+        put_length(struct, "after_width", self.after_width)
+        put_length(struct, "before_length", self.before_length)
+        put_length(struct, "after_length", self.after_length)
+
+
+@dataclass(frozen=True)
+class WashChange:
+    """struct muslin_wash_change, muslin/shrinkage.h
+
+    area_before: doubled square ticks
+    area_after
+    change_across: ppm, nearest
+    change_along
+    change_area: ppm, nearest, from the areas themselves: neither of the two above nor their sum
+    """
+
+    area_before: int
+    area_after: int
+    change_across: int
+    change_along: int
+    change_area: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "WashChange":
+        return cls(area_before=int(struct.area_before), area_after=int(struct.area_after),
+                   change_across=int(struct.change_across), change_along=int(struct.change_along),
+                   change_area=int(struct.change_area))
+
+
+@dataclass(frozen=True)
+class ShrinkageSpec(Spec):
+    """struct muslin_shrinkage_spec, muslin/shrinkage.h
+
+    width: finished, the size that the call starts from (initially 0)
+    length: (initially 0)
+    quilting_across: share lost to the quilting's take-up (initially 0)
+    quilting_along: (initially 0)
+    washing_across: share that the quilted quilt loses in the wash (initially 0)
+    washing_along: (initially 0)
+    """
+
+    _kind = structs.muslin_shrinkage_spec
+    _init = "muslin_shrinkage_spec_init"
+
+    width: Optional[LengthLike] = None
+    length: Optional[LengthLike] = None
+    quilting_across: Optional[int] = None
+    quilting_along: Optional[int] = None
+    washing_across: Optional[int] = None
+    washing_along: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "width", self.width)
+        put_length(struct, "length", self.length)
+        put(struct, "quilting_across", self.quilting_across)
+        put(struct, "quilting_along", self.quilting_along)
+        put(struct, "washing_across", self.washing_across)
+        put(struct, "washing_along", self.washing_along)
+
+
+@dataclass(frozen=True)
+class SizeToMake:
+    """struct muslin_size_to_make, muslin/shrinkage.h
+
+    make_width: finished: wanted / ((1 - q)(1 - w)), rounded once, as asked
+    make_length
+    quilted_width: what the quilt must measure when quilted, before the wash: wanted / (1 - w), nearest tick
+    quilted_length
+    washed_width: what the size to make ends at, quilted and washed, nearest tick
+    washed_length
+    multiplied_width: what multiplying would have said: wanted x (1 + q)(1 + w), nearest tick ...
+    multiplied_length
+    short_width: ... and how far below the wanted size that ends (its end to the nearest tick)
+    short_length
+    width_exact: 1 when rounding lost nothing of make_width
+    length_exact
+    """
+
+    make_width: Length
+    make_length: Length
+    quilted_width: Length
+    quilted_length: Length
+    washed_width: Length
+    washed_length: Length
+    multiplied_width: Length
+    multiplied_length: Length
+    short_width: Length
+    short_length: Length
+    width_exact: bool
+    length_exact: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SizeToMake":
+        return cls(make_width=Length(struct.make_width), make_length=Length(struct.make_length),
+                   quilted_width=Length(struct.quilted_width), quilted_length=Length(struct.quilted_length),
+                   washed_width=Length(struct.washed_width), washed_length=Length(struct.washed_length),
+                   multiplied_width=Length(struct.multiplied_width), multiplied_length=Length(struct.multiplied_length),
+                   short_width=Length(struct.short_width), short_length=Length(struct.short_length),
+                   width_exact=bool(struct.width_exact), length_exact=int(struct.length_exact))
+
+
+@dataclass(frozen=True)
+class WashedSize:
+    """struct muslin_washed_size, muslin/shrinkage.h
+
+    quilted_width: width x (1 - q), rounded once, as asked
+    quilted_length
+    washed_width: width x (1 - q)(1 - w), rounded once, as asked
+    washed_length
+    change_across: of the whole way, ppm, nearest: negative
+    change_along
+    change_area
+    """
+
+    quilted_width: Length
+    quilted_length: Length
+    washed_width: Length
+    washed_length: Length
+    change_across: int
+    change_along: int
+    change_area: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "WashedSize":
+        return cls(quilted_width=Length(struct.quilted_width), quilted_length=Length(struct.quilted_length),
+                   washed_width=Length(struct.washed_width), washed_length=Length(struct.washed_length),
+                   change_across=int(struct.change_across), change_along=int(struct.change_along),
+                   change_area=int(struct.change_area))
+
+
+@dataclass(frozen=True)
+class Governing:
+    """struct muslin_governing, muslin/shrinkage.h
+
+    share: ppm lost: the one of the two that governs
+    source: enum muslin_governing_source
+    """
+
+    share: int
+    source: GoverningSource
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Governing":
+        return cls(share=int(struct.share), source=GoverningSource(struct.source))
+
+
+@dataclass(frozen=True)
+class PrewashSpec(Spec):
+    """struct muslin_prewash_spec, muslin/shrinkage.h
+
+    needed_length: of cloth, after the wash (initially 0)
+    usable_width: of the cloth, before the wash (initially 40 in)
+    across: share that the width loses, `at` 0 (initially 0)
+    along: share that the length loses, `at` 1 (initially 0)
+    """
+
+    _kind = structs.muslin_prewash_spec
+    _init = "muslin_prewash_spec_init"
+
+    needed_length: Optional[LengthLike] = None
+    usable_width: Optional[LengthLike] = None
+    across: Optional[int] = None
+    along: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "needed_length", self.needed_length)
+        put_length(struct, "usable_width", self.usable_width)
+        put(struct, "across", self.across)
+        put(struct, "along", self.along)
+
+
+@dataclass(frozen=True)
+class Prewash:
+    """struct muslin_prewash, muslin/shrinkage.h
+
+    unshrunk_length: to wash, for the length needed afterwards: needed / (1 - along), up to a tick
+    washed_width: usable after the wash: width x (1 - across), down to a tick
+    lost_length: unshrunk_length - needed_length
+    lost_width: usable_width - washed_width
+    """
+
+    unshrunk_length: Length
+    washed_width: Length
+    lost_length: Length
+    lost_width: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Prewash":
+        return cls(unshrunk_length=Length(struct.unshrunk_length), washed_width=Length(struct.washed_width),
+                   lost_length=Length(struct.lost_length), lost_width=Length(struct.lost_width))
 
 
 @dataclass(frozen=True)
