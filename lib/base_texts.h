@@ -165,7 +165,24 @@
     X(in_hand, "strips in hand") \
     X(stock_kind, "kind of stock") \
     X(square_tolerance, "square tolerance") \
-    X(sets, "sets")
+    X(sets, "sets") \
+    X(stitch_length, "stitch length") \
+    X(stitches, "thousandths of a stitch") \
+    X(waste, "waste") \
+    X(bobbin, "thread on a bobbin") \
+    X(spool, "thread on a spool") \
+    X(method, "method") \
+    X(spacing, "spacing of the lines") \
+    X(offset, "offset of the first line") \
+    X(pattern, "pattern of the lines") \
+    X(start, "start of the diagonals") \
+    X(passes, "lines along an outline") \
+    X(density, "weight per area") \
+    X(mass, "mass") \
+    X(amount, "amount") \
+    X(amount_kind, "kind of amount") \
+    X(price, "price") \
+    X(price_per, "what the price is for")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

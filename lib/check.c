@@ -6,11 +6,19 @@
 /* What a value is measured in, which decides how a sentence shows it. */
 enum measure { MEASURE_NUMBER, MEASURE_LENGTH, MEASURE_SHARE };
 
+/* Thread, stitches and lines of quilting. */
+static int is_length_of_supplies(int32_t argument)
+{
+    return argument == MUSLIN_ARG_STITCH_LENGTH || argument == MUSLIN_ARG_BOBBIN || argument == MUSLIN_ARG_SPOOL ||
+           argument == MUSLIN_ARG_SPACING || argument == MUSLIN_ARG_OFFSET;
+}
+
 static enum measure measure_of(int32_t argument)
 {
     switch (argument) {
     case MUSLIN_ARG_SHRINKAGE:
     case MUSLIN_ARG_EXTRA_SHARE:
+    case MUSLIN_ARG_WASTE:
         return MEASURE_SHARE;
     case MUSLIN_ARG_LENGTH:
     case MUSLIN_ARG_OTHER_LENGTH:
@@ -61,7 +69,7 @@ static enum measure measure_of(int32_t argument)
     case MUSLIN_ARG_SQUARE_TOLERANCE:
         return MEASURE_LENGTH;
     default:
-        return MEASURE_NUMBER;
+        return is_length_of_supplies(argument) ? MEASURE_LENGTH : MEASURE_NUMBER;
     }
 }
 
