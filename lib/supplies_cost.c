@@ -126,11 +126,11 @@ muslin_status muslin_cost_spec_init(struct muslin_cost_spec *spec, uint32_t size
 static void read_cost(struct msl_check *check, int32_t argument, struct muslin_cost_spec *spec, const void *from)
 {
     msl_read_struct(check, argument, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
-    int by_length = spec->kind == MUSLIN_COST_LENGTH;
+    int by_length = spec->sold == MUSLIN_COST_LENGTH;
     msl_want_between(check, MUSLIN_ARG_AMOUNT, spec->amount, 0, by_length ? MUSLIN_LENGTH_MAX / 2 : MUSLIN_COUNT_MAX);
     msl_want_between(check, MUSLIN_ARG_PRICE, spec->price, 0, MUSLIN_MONEY_MAX);
     msl_want_between(check, MUSLIN_ARG_PRICE_PER, spec->per, 1, by_length ? MUSLIN_SIZE_MAX : MUSLIN_COUNT_MAX);
-    msl_want_choice(check, MUSLIN_ARG_AMOUNT_KIND, spec->kind, MUSLIN_COST_LENGTH, MUSLIN_COST_BUNDLES);
+    msl_want_choice(check, MUSLIN_ARG_AMOUNT_KIND, spec->sold, MUSLIN_COST_LENGTH, MUSLIN_COST_BUNDLES);
     want_direction(check, spec->direction);
 }
 
@@ -138,7 +138,7 @@ static void read_cost(struct msl_check *check, int32_t argument, struct muslin_c
 static struct muslin_cost cost_of(struct msl_check *check, const struct muslin_cost_spec *spec)
 {
     struct muslin_cost cost = { 0 };
-    int whole = spec->kind == MUSLIN_COST_BUNDLES;
+    int whole = spec->sold == MUSLIN_COST_BUNDLES;
     if (check->status != MUSLIN_OK)
         return cost;
     cost.bought = whole ? msl_shared_up(spec->amount, spec->per) : spec->amount;

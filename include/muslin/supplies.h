@@ -259,7 +259,7 @@ struct muslin_cost_spec {
     int64_t amount;     /* ticks, 0 .. MUSLIN_LENGTH_MAX / 2, as bought (see muslin_fabric_purchase()); or pieces */
     int64_t price;      /* 0 .. MUSLIN_MONEY_MAX */
     int64_t per;        /* what the price is for: ticks, 1 .. MUSLIN_SIZE_MAX; or pieces, 1 .. MUSLIN_COUNT_MAX */
-    int32_t kind;       /* enum muslin_cost_kind */
+    int32_t sold;       /* enum muslin_cost_kind */
     int32_t direction;  /* enum muslin_direction, of a cost between two whole numbers; shops round to the nearest */
 };
 /* Pieces at a price for one, to the nearest; amount and price are still to be given. */
@@ -286,8 +286,8 @@ MUSLIN_API muslin_status muslin_cost_plan(const struct muslin_cost_spec *spec, s
 /* The sum of a list, each row rounded on its own as a bill does it, and the sum not rounded again. Rows are
  * muslin_cost_spec at stride row_size (at least the first published size, at most 4096, and no row's own size above it:
  * else MUSLIN_ERR_STRUCT_SIZE); the first bad row fails the call and is the problem's `at`. n = 0 gives 0, and rows may
- * then be null. MUSLIN_ERR_OVERFLOW when a cost or the sum passes MUSLIN_MONEY_MAX. One pass. Source: geometry. Example:
- * 35.94 for the cloth and 84.00 for the bundles are 119.94. Since 0.1. */
+ * then be null. MUSLIN_ERR_OVERFLOW when a cost or the sum passes MUSLIN_MONEY_MAX. One pass. Source: geometry.
+ * Example: 35.94 for the cloth and 84.00 for the bundles are 119.94. Since 0.1. */
 MUSLIN_API muslin_status muslin_cost_total(const struct muslin_cost_spec *rows, size_t row_size, size_t n,
                                            int64_t *total, struct muslin_problem *problem);
 
