@@ -148,7 +148,8 @@ START_TEST(cribs_are_as_the_law_has_them)
 {
     /* 16 CFR 1219: 28 +- 5/8 by 52 3/8 +- 5/8 in; mattress at least 27 1/4 x 51 1/4, at most 6 in thick */
     ck_row(MUSLIN_TABLE_CRIB, "full-size crib, interior", WHOLE_IN(28), IN(52, 3, 8), 0);
-    ck_row(MUSLIN_TABLE_CRIB, "full-size crib, least interior", WHOLE_IN(28) - IN(0, 5, 8), IN(52, 3, 8) - IN(0, 5, 8), 0);
+    ck_row(MUSLIN_TABLE_CRIB, "full-size crib, least interior", WHOLE_IN(28) - IN(0, 5, 8),
+           IN(52, 3, 8) - IN(0, 5, 8), 0);
     ck_row(MUSLIN_TABLE_CRIB, "full-size crib, greatest interior", WHOLE_IN(28) + IN(0, 5, 8),
            IN(52, 3, 8) + IN(0, 5, 8), 0);
     ck_row(MUSLIN_TABLE_CRIB, "crib mattress, at least", IN(27, 1, 4), IN(51, 1, 4), 0);

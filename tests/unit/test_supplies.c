@@ -318,7 +318,8 @@ static muslin_status call_thread(const void *spec, void *out, struct muslin_prob
     return muslin_thread_plan(spec, out, problem);
 }
 static const struct muslin_thread_spec good_thread = {
-    (uint32_t)sizeof good_thread, 0, WHOLE_IN(1921), 5, 2, 160, 640, MM(50000), MM(200000), MUSLIN_THREAD_FORMULA, 150000
+    (uint32_t)sizeof good_thread, 0, WHOLE_IN(1921), 5, 2, 160, 640, MM(50000), MM(200000),
+    MUSLIN_THREAD_FORMULA, 150000
 };
 static const struct ruled thread = RULED(call_thread, good_thread, muslin_thread);
 

@@ -135,8 +135,8 @@ START_TEST(a_density_is_named_by_its_place)
 }
 END_TEST
 
-/* NIST Handbook 44: a pound is 453.59237 g, a yard 0.9144 m. An ounce is 28.349523125 g, a square yard 0.83612736 square
- * metres: 33.9057 g for an ounce to the square yard. */
+/* NIST Handbook 44: a pound is 453.59237 g, a yard 0.9144 m. An ounce is 28.349523125 g, a square yard 0.83612736
+ * square metres: 33.9057 g for an ounce to the square yard. */
 START_TEST(ounces_to_the_square_yard_become_metric)
 {
     /* Example: 4 oz a square yard are 135623 mg a square metre, nearest. */
