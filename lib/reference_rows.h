@@ -62,7 +62,7 @@
     X(batting_36, "another list has 36 x 45 in") \
     X(batting_84, "another list has 84 x 96 in") \
     X(batting_124, "another list has 124 x 120 in") \
-    X(batting_34, "two lists have it otherwise: see the row of the same name in the table of batting") \
+    X(batting_34, "the commoner figure is in the table of batting") \
     X(counts_vary, "counts vary by maker") \
     X(depth_met, "18 x 19 to 18 x 22 in are met: measure it") \
     X(crib_28, "28 x 52 in elsewhere; what the law fixes is in the table of cribs") \
@@ -74,18 +74,18 @@
     X(king_78, "78 x 80 in in older charts") \
     X(king_76, "76 x 80 in in newer lists") \
     X(law_not_met, "what the law fixes for a crib; no claim that a quilt or a bed meets it") \
-    X(tucks, "sources give 10, 12 and 15 in: width is what is added to the length of the quilt") \
-    X(depths, "the width is the least depth, the length the greatest; depths that meet do so in the source") \
+    X(tucks, "sources disagree: 10, 12 and 15 in are met") \
+    X(depths, "least and greatest depth; the source's depths leave gaps and touch") \
     X(drop_depth, "a drop as deep as the mattress ends at its lower edge") \
-    X(drop_more, "width is what is added to the depth of the mattress") \
+    X(drop_more, "so that the joint below the mattress is hidden; some go down to the floor") \
     X(spi_13, "about 13 stitches to the inch; a printed table gives 13, another 12") \
     X(spi_10, "10.16 stitches to the inch; a usual setting of a machine when it is switched on") \
-    X(cylinder, "width is the inside diameter, length the greatest depth of a cylinder cut off slantwise; for things " \
-                "meant for children under 3 years: a part that fits into it whole is too small. Paper, cloth, yarn, " \
-                "fuzz, elastic and string are left out of the test. No claim of meeting it is made here") \
-    X(cylinder_least, "width is the least depth of the same cylinder, where it is cut off") \
-    X(three_years, "the count is months: the small-parts rule is for things meant for children under 3 years") \
-    X(first_year, "the count is months: no quilt, comforter or other loose or soft bedding in the sleep space of an " \
+    X(cylinder, "inside diameter and greatest depth of a cylinder cut off slantwise, for things meant for children " \
+                "under 3 years: a part that fits into it whole is too small. Paper, cloth, yarn, fuzz, elastic and " \
+                "string are left out of the test. No claim of meeting it is made here") \
+    X(cylinder_least, "least depth of the same cylinder, where it is cut off") \
+    X(three_years, "the rule is for things meant for children under 3 years") \
+    X(first_year, "no quilt, comforter or other loose or soft bedding in the sleep space of an " \
                   "infant under 12 months; a quilt of crib size is for play under supervision, or for the wall") \
     X(slat_gap, "background: the widest gap between the slats of a crib; a quilt has none to meet")
 
@@ -154,8 +154,8 @@
     X(deep_7, tuck_10, depths, "mattress depth, standard", INCHES(7), INCHES(9), 0) \
     X(deep_10, tuck_10, depths, "mattress depth, deep", INCHES(10), INCHES(15), 0) \
     X(deep_15, tuck_10, depths, "mattress depth, extra deep", INCHES(15), INCHES(22), 0) \
-    X(drop_coverlet, bed_drop, drop_depth, "coverlet: added to the depth", 0, 0, 0) \
-    X(drop_comforter, bed_drop, drop_more, "comforter: added to the depth", INCHES(3), 0, 0)
+    X(drop_coverlet, bed_drop, drop_depth, "drop of a coverlet, beyond the depth", 0, 0, 0) \
+    X(drop_comforter, bed_drop, drop_more, "drop of a comforter, beyond the depth", INCHES(3), 0, 0)
 
 #define YARD_FRACTIONS(X) \
     X(yard_36th, yard_thread, no_note, "1/36 yd", INCHES(1), 0, 0) \

@@ -26,6 +26,12 @@ int64_t msl_shared_up(int64_t a, int64_t b)
     return a / b + (a % b != 0);
 }
 
+int64_t msl_step_of(int32_t decimals)
+{
+    static const int16_t steps[] = { 1000, 100, 10, 1 };
+    return steps[decimals];
+}
+
 /* ---- seams to be sewn ------------------------------------------------------------------------------------------- */
 
 muslin_status muslin_piecing_spec_init(struct muslin_piecing_spec *spec, uint32_t size)
@@ -214,13 +220,6 @@ muslin_status muslin_thread_plan(const struct muslin_thread_spec *spec, struct m
 
 /* ---- stitches --------------------------------------------------------------------------------------------------- */
 
-/* The step, in thousandths, of a number with so many decimals. */
-static int64_t step_of(int32_t decimals)
-{
-    static const int16_t steps[] = { 1000, 100, 10, 1 };
-    return steps[decimals];
-}
-
 muslin_status muslin_stitch_count(muslin_len length, muslin_len stitch_length, int32_t decimals, int32_t direction,
                                   int64_t *thousandths, int32_t *exact, struct muslin_problem *problem)
 {
@@ -232,7 +231,7 @@ muslin_status muslin_stitch_count(muslin_len length, muslin_len stitch_length, i
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, thousandths);
     if (check.status != MUSLIN_OK)
         return check.status;
-    return msl_share_out(msl_wide_multiply(length, 1000), stitch_length, step_of(decimals), direction, thousandths,
+    return msl_share_out(msl_wide_multiply(length, 1000), stitch_length, msl_step_of(decimals), direction, thousandths,
                          exact);
 }
 

@@ -102,16 +102,18 @@ muslin_status muslin_density_from_ounces(int64_t thousandths, int32_t direction,
     return msl_share_out(msl_wide_multiply(thousandths, DENSITY_ABOVE), DENSITY_BELOW, 1, direction, density, NULL);
 }
 
-muslin_status muslin_mass_in_ounces(int64_t mass, int32_t direction, int64_t *thousandths,
+muslin_status muslin_mass_in_ounces(int64_t mass, int32_t decimals, int32_t direction, int64_t *thousandths,
                                     struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_between(&check, MUSLIN_ARG_MASS, mass, 0, MUSLIN_LENGTH_MAX);
+    msl_want_between(&check, MUSLIN_ARG_DECIMALS, decimals, 0, 3);
     want_direction(&check, direction);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, thousandths);
     if (check.status != MUSLIN_OK)
         return check.status;
-    return msl_share_out(msl_wide_multiply(mass, OUNCES_ABOVE), OUNCES_BELOW, 1, direction, thousandths, NULL);
+    return msl_share_out(msl_wide_multiply(mass, OUNCES_ABOVE), OUNCES_BELOW, msl_step_of(decimals), direction,
+                         thousandths, NULL);
 }
 
 /* ---- cost ------------------------------------------------------------------------------------------------------- */

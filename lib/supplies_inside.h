@@ -14,6 +14,9 @@
 muslin_status msl_share_out(struct msl_wide numerator, int64_t denominator, int64_t step, int32_t direction,
                             int64_t *out, int32_t *exact);
 
+/* The step, in thousandths, of a number with 0 to 3 decimals. */
+int64_t msl_step_of(int32_t decimals);
+
 /* a / b up, for a >= 0 and b > 0. */
 int64_t msl_shared_up(int64_t a, int64_t b);
 

@@ -24,10 +24,10 @@ enum muslin_table {
     MUSLIN_TABLE_MATTRESS = 4,      /* mattresses: width, length */
     MUSLIN_TABLE_CRIB = 5,          /* what the law fixes for a full-size crib: width, length; a thickness as width */
     MUSLIN_TABLE_PILLOW_TUCK = 6,   /* what a quilt is longer for tucking under pillows: width */
-    MUSLIN_TABLE_DROP = 7,          /* depths of mattresses: from width to length; what a drop adds to them: width */
+    MUSLIN_TABLE_DROP = 7,          /* depths of mattresses, least as width and greatest as length; what a drop adds */
     MUSLIN_TABLE_YARD_FRACTION = 8, /* fractions of a yard and of a metre, smallest first: width */
     MUSLIN_TABLE_STITCH = 9,        /* usual lengths of a stitch: width */
-    MUSLIN_TABLE_CAUTION = 10,      /* sizes and ages behind cautions: see each row's note */
+    MUSLIN_TABLE_CAUTION = 10,      /* behind cautions: sizes, or an age in months as count; see each row's note */
     MUSLIN_TABLE_BATTING_OTHER = 11 /* packaged batting where other lists disagree with MUSLIN_TABLE_BATTING; never
                                      * chosen by muslin_batting_plan() */
 };

@@ -236,9 +236,10 @@ MUSLIN_API muslin_status muslin_weight_plan(const struct muslin_weight_spec *spe
 MUSLIN_API muslin_status muslin_density_from_ounces(int64_t thousandths, int32_t direction, int64_t *density,
                                                     struct muslin_problem *problem);
 
-/* A mass in mg (0 .. MUSLIN_LENGTH_MAX) in thousandths of an ounce, rounded as `direction` (enum muslin_direction)
- * says. Source: as above. Example: 1206 g are 42540 thousandths, 42.54 oz, nearest. Since 0.1. */
-MUSLIN_API muslin_status muslin_mass_in_ounces(int64_t mass, int32_t direction, int64_t *thousandths,
+/* A mass in mg (0 .. MUSLIN_LENGTH_MAX) in ounces with so many decimals (0 .. 3), rounded as `direction` (enum
+ * muslin_direction) says and counted in thousandths. Source: as above. Example: 1206 g with one decimal, nearest, are
+ * 42500 thousandths, 42.5 oz. Since 0.1. */
+MUSLIN_API muslin_status muslin_mass_in_ounces(int64_t mass, int32_t decimals, int32_t direction, int64_t *thousandths,
                                                struct muslin_problem *problem);
 
 /* ---- cost ------------------------------------------------------------------------------------------------------ */

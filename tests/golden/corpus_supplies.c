@@ -97,6 +97,7 @@ static void weights(struct golden *g)
         OUT(muslin_weight, out);
         int64_t density = -77;
         int64_t ounces = -77;
+        int32_t decimals = (int32_t)draw_between(g, -1, 4);
         spec.flags = draw_flags(g, 0);
         spec.width = draw_size(g, 100);
         spec.length = draw_size(g, 110);
@@ -113,7 +114,7 @@ static void weights(struct golden *g)
         TAKE(g, muslin_weight, out);
         told(g, muslin_density_from_ounces(spec.step, spec.direction, &density, ask(g)));
         take_number(g, density);
-        told(g, muslin_mass_in_ounces(out.total, spec.direction, &ounces, ask(g)));
+        told(g, muslin_mass_in_ounces(out.total, decimals, spec.direction, &ounces, ask(g)));
         take_number(g, ounces);
     }
 }

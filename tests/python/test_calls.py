@@ -196,7 +196,7 @@ CASES: List[Case] = [
      (360_000, 1_170_000)),
     # 28.349523125 g / 0.83612736 square metres; 453.59237 g are 16 oz
     ("density_from_ounces", lambda: muslin.density_from_ounces(1000, Direction.NEAREST), 33906),
-    ("mass_in_ounces", lambda: muslin.mass_in_ounces(453592, Direction.NEAREST), 16000),
+    ("mass_in_ounces", lambda: muslin.mass_in_ounces(453592, 2, Direction.NEAREST), 16000),
     # 3 1/8 x 11.50; 45 strips are two bundles of 40
     ("cost_plan", lambda: some(muslin.cost_plan(sold=CostKind.LENGTH, amount=inch("3 1/8 yd").ticks, price=1150,
                                                 per=inch("1 yd").ticks), "cost", "exact"), (3594, False)),

@@ -171,8 +171,8 @@ START_TEST(tucks_and_drops_are_as_their_sources_have_them)
     ck_row(MUSLIN_TABLE_DROP, "mattress depth, standard", WHOLE_IN(7), WHOLE_IN(9), 0);
     ck_row(MUSLIN_TABLE_DROP, "mattress depth, deep", WHOLE_IN(10), WHOLE_IN(15), 0);
     ck_row(MUSLIN_TABLE_DROP, "mattress depth, extra deep", WHOLE_IN(15), WHOLE_IN(22), 0);
-    ck_row(MUSLIN_TABLE_DROP, "coverlet: added to the depth", 0, 0, 0);
-    ck_row(MUSLIN_TABLE_DROP, "comforter: added to the depth", WHOLE_IN(3), 0, 0);
+    ck_row(MUSLIN_TABLE_DROP, "drop of a coverlet, beyond the depth", 0, 0, 0);
+    ck_row(MUSLIN_TABLE_DROP, "drop of a comforter, beyond the depth", WHOLE_IN(3), 0, 0);
     ck_assert_str_eq(source_of(MUSLIN_TABLE_PILLOW_TUCK, "pillow tuck, 12 in"), "common practice, no source");
 }
 END_TEST

@@ -155,16 +155,20 @@ END_TEST
 
 START_TEST(a_mass_becomes_ounces)
 {
-    /* Example: 1206 g are 42540 thousandths, 42.54 oz, nearest. */
+    /* Example: 1206 g with one decimal, nearest, are 42500 thousandths, 42.5 oz. */
     int64_t thousandths = 0;
-    ck_ok(muslin_mass_in_ounces(1206 * GRAM, MUSLIN_ROUND_NEAREST, &thousandths, NULL));
-    ck_assert_int_eq(thousandths, 42540); /* 42.5404 */
-    ck_ok(muslin_mass_in_ounces(1206 * GRAM, MUSLIN_ROUND_UP, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 1, MUSLIN_ROUND_NEAREST, &thousandths, NULL));
+    ck_assert_int_eq(thousandths, 42500); /* 42.5404 */
+    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 3, MUSLIN_ROUND_NEAREST, &thousandths, NULL));
+    ck_assert_int_eq(thousandths, 42540);
+    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 0, MUSLIN_ROUND_NEAREST, &thousandths, NULL));
+    ck_assert_int_eq(thousandths, 43000);
+    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 3, MUSLIN_ROUND_UP, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 42541);
     /* 100 pounds are 45359237 mg, 1600 oz */
-    ck_ok(muslin_mass_in_ounces(45359237, MUSLIN_ROUND_UP, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(45359237, 3, MUSLIN_ROUND_UP, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 1600 * 1000);
-    ck_ok(muslin_mass_in_ounces(MUSLIN_LENGTH_MAX, MUSLIN_ROUND_DOWN, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(MUSLIN_LENGTH_MAX, 3, MUSLIN_ROUND_DOWN, &thousandths, NULL));
     ck_assert_int_eq(thousandths, INT64_C(162672437137419675)); /* (2^62 - 1) x 1600000 / 45359237 */
 }
 END_TEST
@@ -193,10 +197,22 @@ static void ck_converts(conversion *convert, int64_t most, int32_t argument)
     ck_ok(convert(most, 1, &to, NULL));
 }
 
+/* With all its decimals. */
+static muslin_status in_ounces(int64_t mass, int32_t direction, int64_t *to, struct muslin_problem *problem)
+{
+    return muslin_mass_in_ounces(mass, 3, direction, to, problem);
+}
+
 START_TEST(conversions_refuse_what_is_no_mass)
 {
+    struct muslin_problem problem = PROBLEM;
+    int64_t to = 77;
+    ck_status(muslin_mass_in_ounces(1, -1, 1, &to, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_DECIMALS);
+    ck_status(muslin_mass_in_ounces(1, 4, 1, &to, NULL), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(to, 77);
     ck_converts(muslin_density_from_ounces, MUSLIN_COUNT_MAX, MUSLIN_ARG_DENSITY);
-    ck_converts(muslin_mass_in_ounces, MUSLIN_LENGTH_MAX, MUSLIN_ARG_MASS);
+    ck_converts(in_ounces, MUSLIN_LENGTH_MAX, MUSLIN_ARG_MASS);
 }
 END_TEST
 

@@ -231,12 +231,13 @@ def density_from_ounces(thousandths, direction):
     return brought(Fraction(thousandths, 1000) * OUNCE * 1000 / YARD**2, direction)
 
 
-def mass_in_ounces(mass, direction):
+def mass_in_ounces(mass, decimals, direction):
     wants = Wants()
     wants.between(mass, 0, LENGTH_MAX)
+    wants.between(decimals, 0, 3)
     wants.choice(direction, UP, NEAREST)
     wants.done()
-    return brought(Fraction(mass, 1000) / OUNCE * 1000, direction)
+    return brought(Fraction(mass, 1000) / OUNCE * 1000, direction, 10**(3 - decimals))
 
 
 def cost(spec):
