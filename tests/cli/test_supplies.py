@@ -101,7 +101,8 @@ def test_stitches_to_the_inch(muslin: Muslin) -> None:
     assert found["stitches_per_inch"] == {"thousandths": 10160, "text": "10.16"}
     assert found["in_whole_stitches_per_inch"]["text"] == "10"
     assert found["stitches_per_cm"]["text"] == "4"
-    assert muslin.answer("stitches", "2.5 mm".replace(".", ","), "--decimal-comma")["stitches_per_inch"]["text"] == "10,16"
+    with_comma = muslin.answer("stitches", "2,5 mm", "--decimal-comma")
+    assert with_comma["stitches_per_inch"]["text"] == "10,16"
 
 
 def test_the_stitch_for_so_many_to_the_inch(muslin: Muslin) -> None:

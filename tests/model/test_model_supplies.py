@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""The model of thread, stitches, quilting, weight and cost against published figures and drawing, without the library."""
+"""The model of thread, stitches, quilting and cost against published figures and drawing, without the library."""
 
 import math
 import pathlib
