@@ -183,7 +183,23 @@
     X(prints, "number of prints") \
     X(cut_error, "error per cut") \
     X(quilting_loss, "share lost to quilting") \
-    X(governing_rule, "rule of what governs the shrinkage")
+    X(governing_rule, "rule of what governs the shrinkage") \
+    X(stitch_length, "stitch length") \
+    X(stitches, "thousandths of a stitch") \
+    X(waste, "waste") \
+    X(bobbin, "thread on a bobbin") \
+    X(spool, "thread on a spool") \
+    X(spacing, "spacing of the lines") \
+    X(offset, "offset of the first line") \
+    X(pattern, "pattern of the lines") \
+    X(start, "start of the diagonals") \
+    X(passes, "lines along an outline") \
+    X(density, "weight per area") \
+    X(mass, "mass") \
+    X(amount, "amount") \
+    X(amount_kind, "kind of amount") \
+    X(price, "price") \
+    X(price_per, "what the price is for")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -137,6 +137,20 @@ void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin
     json_object_set_new(answer, name, length_as_json(value, yards.exact ? &yards : &plain));
 }
 
+/* Yards of thread are counted whole, and centimetres as well. A few yards and less are said as lengths are. */
+#define FEW_YARDS (10 * 36 * MUSLIN_TICKS_PER_INCH)
+
+void put_thread(json_t *answer, const struct desk *desk, const char *name, muslin_len value, int32_t direction)
+{
+    static const struct style whole[] = { { MUSLIN_STYLE_YARD_FRACTION, 1, 0 }, { MUSLIN_STYLE_CM, 1, 0 } };
+    struct length_text text = { .exact = 0 };
+    if (value < FEW_YARDS)
+        text = write_measured(desk, value, direction);
+    else
+        write_in_style(desk, value, &whole[in_inches(desk) ? 0 : 1], direction, &text);
+    json_object_set_new(answer, name, length_as_json(value, &text));
+}
+
 /* ---- everything else -------------------------------------------------------------------------------------------- */
 
 void put_count(json_t *answer, const char *name, int64_t value)
@@ -158,6 +172,46 @@ void put_share(json_t *answer, const struct desk *desk, const char *name, int32_
     json_t *share = put_object(answer, name);
     put_count(share, "ppm", ppm);
     put_text(share, "text", text);
+}
+
+/* The decimals of thousandths, without noughts at the end. */
+static void write_thousandths(const struct desk *desk, int64_t thousandths, const char *unit, char *buf, size_t cap)
+{
+    char decimals[8];
+    snprintf(decimals, sizeof decimals, "%03d", (int)(thousandths % 1000));
+    size_t length = 3;
+    while (length > 0 && decimals[length - 1] == '0')
+        decimals[--length] = '\0';
+    const char *sign = length == 0 ? "" : desk->common.decimal_comma ? "," : ".";
+    snprintf(buf, cap, "%lld%s%s%s", (long long)(thousandths / 1000), sign, decimals, unit);
+}
+
+void put_thousandths(json_t *answer, const struct desk *desk, const char *name, int64_t thousandths)
+{
+    char text[48];
+    write_thousandths(desk, thousandths, "", text, sizeof text);
+    json_t *number = put_object(answer, name);
+    put_count(number, "thousandths", thousandths);
+    put_text(number, "text", text);
+}
+
+bool put_mass(json_t *answer, struct desk *desk, const char *name, int64_t mass)
+{
+    char text[112];
+    write_thousandths(desk, mass, " g", text, sizeof text);
+    if (in_inches(desk)) {
+        int64_t ounces = 0;
+        char in_ounces[48];
+        if (!worked(desk, muslin_mass_in_ounces(mass, 1, MUSLIN_ROUND_NEAREST, &ounces, &desk->problem)))
+            return false;
+        write_thousandths(desk, ounces, " oz", in_ounces, sizeof in_ounces);
+        size_t used = strlen(text);
+        snprintf(text + used, sizeof text - used, " (%s)", in_ounces);
+    }
+    json_t *weight = put_object(answer, name);
+    put_count(weight, "mg", mass);
+    put_text(weight, "text", text);
+    return true;
 }
 
 void put_text(json_t *answer, const char *name, const char *text)

@@ -19,7 +19,14 @@ void put_spare(json_t *answer, const struct desk *desk, const char *name, muslin
 void put_ample(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
 /* A length of cloth, at least so much, up to 1/8 in or 5 mm; where it is sold so, in yards: "1 3/8 yd (49 1/2 in)". */
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
+/* A length of thread: whole yards or centimetres, up for what is needed, down for what is left; a few yards are said as
+ * cloth is. */
+void put_thread(json_t *answer, const struct desk *desk, const char *name, muslin_len value, int32_t direction);
 void put_count(json_t *answer, const char *name, int64_t value);
+/* {"thousandths": 10160, "text": "10.16"} */
+void put_thousandths(json_t *answer, const struct desk *desk, const char *name, int64_t thousandths);
+/* {"mg": 1206000, "text": "1206 g (42.5 oz)"}; the ounces stand where lengths are in inches. */
+bool put_mass(json_t *answer, struct desk *desk, const char *name, int64_t mass);
 /* {"ppm": 200000, "text": "20 %"} */
 void put_share(json_t *answer, const struct desk *desk, const char *name, int32_t ppm);
 void put_text(json_t *answer, const char *name, const char *text);

@@ -16,6 +16,8 @@ extern const struct command usable_command, pieces_command, strips_command, stoc
 extern const struct command cutlist_command, substitute_command, motif_command, stack_command;
 extern const struct command block_command, top_command, border_command, join_command;
 extern const struct command binding_command, bias_command, batting_command, backing_command, sleeve_command;
+extern const struct command seams_command, thread_command, stitches_command, quilting_lines_command, weight_command,
+    cost_command;
 extern const struct command length_command, table_command;
 
 /* What rounding changed: "rounded_by", left out when it is less than a tick. */

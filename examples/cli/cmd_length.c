@@ -130,8 +130,12 @@ const struct command length_command = {
 /* ---- table ------------------------------------------------------------------------------------------------------ */
 
 static const struct word table_words[] = {
-    { "batting", MUSLIN_TABLE_BATTING }, { "precut", MUSLIN_TABLE_PRECUT },
-    { "fabric-width", MUSLIN_TABLE_FABRIC_WIDTH }, { NULL, 0 }
+    { "batting", MUSLIN_TABLE_BATTING }, { "other-batting", MUSLIN_TABLE_BATTING_OTHER },
+    { "precut", MUSLIN_TABLE_PRECUT }, { "fabric-width", MUSLIN_TABLE_FABRIC_WIDTH },
+    { "mattress", MUSLIN_TABLE_MATTRESS }, { "crib", MUSLIN_TABLE_CRIB },
+    { "pillow-tuck", MUSLIN_TABLE_PILLOW_TUCK }, { "drop", MUSLIN_TABLE_DROP },
+    { "yard-fraction", MUSLIN_TABLE_YARD_FRACTION }, { "stitch", MUSLIN_TABLE_STITCH },
+    { "caution", MUSLIN_TABLE_CAUTION }, { NULL, 0 }
 };
 
 struct table_request {
@@ -143,18 +147,30 @@ static void start_table(void *request)
     (void)request;
 }
 
+/* A range has a least and a greatest size; a stitch is said in millimetres; months are no pieces. */
+static void put_sizes(json_t *answer, const struct desk *desk, int32_t table, const struct muslin_reference *row)
+{
+    bool range = table == MUSLIN_TABLE_DROP && row->length != 0;
+    struct desk in_mm = *desk;
+    in_mm.common.units = UNITS_MM;
+    if (row->width != 0 || row->count == 0)
+        put_length(answer, table == MUSLIN_TABLE_STITCH ? &in_mm : desk, range ? "least" : "width", row->width);
+    if (row->length != 0)
+        put_length(answer, desk, range ? "greatest" : "length", row->length);
+    if (row->count != 0)
+        put_count(answer, table == MUSLIN_TABLE_CAUTION ? "months" : "pieces", row->count);
+}
+
 static bool put_row(json_t *answer, struct desk *desk, int32_t table, int64_t index)
 {
     struct muslin_reference row = { .size = sizeof row };
     if (!worked(desk, muslin_reference_row(table, index, &row, &desk->problem)))
         return false;
     put_text(answer, "name", muslin_reference_name(table, index));
-    put_length(answer, desk, "width", row.width);
-    if (row.length != 0)
-        put_length(answer, desk, "length", row.length);
-    if (row.count != 0)
-        put_count(answer, "pieces", row.count);
+    put_sizes(answer, desk, table, &row);
     put_text(answer, "source", muslin_reference_source(table, index));
+    if (muslin_reference_note(table, index)[0] != '\0')
+        put_text(answer, "note", muslin_reference_note(table, index));
     return true;
 }
 
@@ -176,7 +192,9 @@ static json_t *answer_table(const void *request, struct desk *desk)
 
 static const struct option_row table_options[] = {
     { "table", KIND_CHOICE, offsetof(struct table_request, table), MUSLIN_ARG_TABLE, OPTION_REQUIRED | OPTION_OPERAND,
-      table_words, "batting (packages), precut (bundles) or fabric-width (usable widths people plan with)" },
+      table_words, "batting (packages), other-batting (where lists disagree), precut (bundles), fabric-width (usable "
+      "widths people plan with), mattress, crib (by law), pillow-tuck, drop (depths of mattresses), yard-fraction, "
+      "stitch or caution (small parts, infants)" },
     OPTION_END
 };
 
@@ -184,7 +202,8 @@ const struct command table_command = {
     .name = "table",
     .about = "usual sizes to start from, each with its source",
     .operands = "TABLE",
-    .examples = "  muslin table batting",
+    .examples = "  muslin table batting\n"
+                "  muslin table mattress --units cm",
     .options = table_options,
     .request_size = sizeof(struct table_request),
     .start = start_table,

@@ -19,6 +19,9 @@ static const struct command *const finishing_group[] = { &batting_command, &back
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
                                                      &cutlist_command, &substitute_command, &motif_command,
                                                      &stack_command, &prewash_command, &buy_command, NULL };
+static const struct command *const supplies_group[] = { &seams_command, &thread_command, &stitches_command,
+                                                        &quilting_lines_command, &weight_command, &cost_command,
+                                                        NULL };
 static const struct command *const number_group[] = { &length_command, &table_command, NULL };
 
 const struct command_group command_groups[] = {
@@ -28,6 +31,7 @@ const struct command_group command_groups[] = {
     { "Blocks, top and borders", setting_group },
     { "Finishing", finishing_group },
     { "Cloth", cloth_group },
+    { "Thread, weight and cost", supplies_group },
     { "Numbers", number_group },
     { NULL, NULL }
 };

@@ -180,10 +180,10 @@ static char *list_commands(void)
     for (const struct command_group *group = command_groups; group->title != NULL; group++) {
         fprintf(out, "%s:\n", group->title);
         for (const struct command *const *command = group->commands; *command != NULL; command++)
-            fprintf(out, "  %-11s %s\n", (*command)->name, (*command)->about);
+            fprintf(out, "  %-14s %s\n", (*command)->name, (*command)->about);
         fputc('\n', out);
     }
-    fprintf(out, "For scripts:\n  %-11s %s\n  %-11s %s\n\n", "batch", batch_command.about, "completion",
+    fprintf(out, "For scripts:\n  %-14s %s\n  %-14s %s\n\n", "batch", batch_command.about, "completion",
             "a completion script for bash");
     fputs("muslin COMMAND --help tells more, with examples. Exit status: 0 answered, 1 the sum has no answer, 2 wrong "
           "input, 3 trouble with a file, 130 interrupted.", out);

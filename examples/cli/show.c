@@ -147,6 +147,10 @@ static const char *row_template(json_t *row)
 {
     if (json_object_get(row, "pieces") != NULL)
         return "{name}: {pieces:piece}, {width} by {length}";
+    if (json_object_get(row, "months") != NULL)
+        return "{name}: {months}";
+    if (json_object_get(row, "least") != NULL)
+        return "{name}: {least} to {greatest}";
     return json_object_get(row, "length") != NULL ? "{name}: {width} by {length}" : "{name}: {width}";
 }
 
@@ -157,6 +161,8 @@ void show_table(struct sheet *sheet, json_t *answer)
         json_t *row = json_array_get(rows, i);
         sheet_point(sheet, row, row_template(row));
         sheet_under(sheet, row, "{source}");
+        if (json_object_get(row, "note") != NULL)
+            sheet_under(sheet, row, "Note: {note}.");
     }
 }
 

@@ -2,8 +2,9 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Makers differ and sizes change: these are starting points for a caller's own figures, never limits. Where published
- * lists disagree the commoner figure is here (full batting is also packed 84 x 96 in, king 124 x 120, craft 36 x 45).
+ * Makers differ and sizes change: these are starting points for a caller's own figures, never limits, and no row says
+ * that anything meets a safety standard. Where published lists disagree either both figures are here, under names that
+ * say whose they are, or the commoner one is, and muslin_reference_note() says what the others are.
  * Every call is constant time, allocates nothing and returns constants of the library.
  */
 #ifndef MUSLIN_REFERENCE_H
@@ -15,18 +16,29 @@
 extern "C" {
 #endif
 
+/* What `width`, `length` and `count` are in each table. The numbers stay for ever; new tables come behind the last. */
 enum muslin_table {
     MUSLIN_TABLE_BATTING = 1,       /* packaged batting, smallest first: width, length */
     MUSLIN_TABLE_PRECUT = 2,        /* usual pre-cuts: cut width across, cut length along, pieces sold together */
-    MUSLIN_TABLE_FABRIC_WIDTH = 3   /* usable widths people plan with, smallest first: width */
+    MUSLIN_TABLE_FABRIC_WIDTH = 3,  /* usable widths people plan with, smallest first: width */
+    MUSLIN_TABLE_MATTRESS = 4,      /* mattresses: width, length */
+    MUSLIN_TABLE_CRIB = 5,          /* what the law fixes for a full-size crib: width, length; a thickness as width */
+    MUSLIN_TABLE_PILLOW_TUCK = 6,   /* what a quilt is longer for tucking under pillows: width */
+    MUSLIN_TABLE_DROP = 7,          /* depths of mattresses, least as width and greatest as length; what a drop adds */
+    MUSLIN_TABLE_YARD_FRACTION = 8, /* fractions of a yard and of a metre, smallest first: width */
+    MUSLIN_TABLE_STITCH = 9,        /* usual lengths of a stitch: width */
+    MUSLIN_TABLE_CAUTION = 10,      /* behind cautions: sizes, or an age in months as count; see each row's note */
+    MUSLIN_TABLE_BATTING_OTHER = 11 /* packaged batting where other lists disagree with MUSLIN_TABLE_BATTING; never
+                                     * chosen by muslin_batting_plan() */
 };
 
 struct muslin_reference {
     uint32_t size;
     uint32_t flags;
-    muslin_len width;   /* ticks; as in muslin_stock_spec, the longer side of a strip or a fat quarter */
-    muslin_len length;  /* ticks; 0 where the table has none */
-    int64_t count;      /* pieces sold together, 1 for a single one; 0 where the table has none */
+    muslin_len width;   /* ticks; as in muslin_stock_spec, the longer side of a strip or a fat quarter; 0 where there
+                         * is none */
+    muslin_len length;  /* ticks; 0 where there is none */
+    int64_t count;      /* pieces sold together, 1 for a single one; months in a caution; 0 where there is none */
 };
 
 /* How many rows a table has. Rows are only ever added at the end, so an index keeps its meaning. MUSLIN_ERR_NULL: out
@@ -40,11 +52,13 @@ MUSLIN_API muslin_status muslin_reference_count(int32_t table, int64_t *out);
 MUSLIN_API muslin_status muslin_reference_row(int32_t table, int64_t index, struct muslin_reference *out,
                                               struct muslin_problem *problem);
 
-/* A row's name in the trade's words, and where its figures come from: a title with the kind of publication, "common
- * practice, no source" or "from memory, no source". "" for a row that does not exist. Never null. Example: row 5 of
- * MUSLIN_TABLE_BATTING is named "queen". Since 0.1 both. */
+/* A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
+ * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know, above
+ * all where other lists disagree, or "" where there is nothing to say. All three are "" for a row that does not exist,
+ * and never null. Their wording may improve. Example: row 5 of MUSLIN_TABLE_BATTING is named "queen". Since 0.1. */
 MUSLIN_API const char *muslin_reference_name(int32_t table, int64_t index);
 MUSLIN_API const char *muslin_reference_source(int32_t table, int64_t index);
+MUSLIN_API const char *muslin_reference_note(int32_t table, int64_t index);
 
 #ifdef __cplusplus
 }

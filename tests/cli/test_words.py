@@ -13,7 +13,7 @@ import pytest
 
 from program import Muslin
 
-COMMANDS = re.compile(r"^  ([a-z]+) +\S", re.MULTILINE)
+COMMANDS = re.compile(r"^  ([a-z-]+) +\S", re.MULTILINE)
 MAN_PAGE = pathlib.Path(__file__).parents[2] / "examples" / "cli" / "muslin.1"
 
 

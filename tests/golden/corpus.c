@@ -523,7 +523,7 @@ void golden_fabric(struct golden *g)
 
 void golden_reference(struct golden *g)
 {
-    for (int32_t table = MUSLIN_TABLE_BATTING - 1; table <= MUSLIN_TABLE_FABRIC_WIDTH + 1; table++) {
+    for (int32_t table = MUSLIN_TABLE_BATTING - 1; table <= MUSLIN_TABLE_BATTING_OTHER + 1; table++) {
         int64_t count = 0;
         take_number(g, muslin_reference_count(table, &count));
         take_number(g, count);
@@ -533,6 +533,7 @@ void golden_reference(struct golden *g)
             TAKE(g, muslin_reference, row);
             take_words(g, muslin_reference_name(table, index));
             take_words(g, muslin_reference_source(table, index));
+            take_words(g, muslin_reference_note(table, index));
         }
     }
 }

@@ -12,6 +12,8 @@ import pytest
 import muslin
 from muslin import (BackingLayoutKind, CutSpec, Direction, Edge, Join, Length, PrintRow, RoundingSpec, StockSpec, Status, Table,
                     Turning, Unit, Warning, calls)
+from muslin import (BackingLayoutKind, CostKind, CostSpec, Direction, Edge, Join, Length, PrintRow, RoundingSpec,
+                    StockSpec, Status, Table, Turning, Unit, Warning, calls)
 
 Case = Tuple[str, Callable[[], object], object]
 
@@ -168,6 +170,7 @@ CASES: List[Case] = [
     ("reference_row", lambda: muslin.reference_row(Table.FABRIC_WIDTH, 0).width, inch("40")),
     ("reference_name", lambda: muslin.reference_name(Table.BATTING, 5), "queen"),
     ("reference_source", lambda: muslin.reference_source(Table.BATTING, -1), ""),
+    ("reference_note", lambda: "39 x 75" in muslin.reference_note(Table.MATTRESS, 2), True),
     # 1/2 + 3 x 6 1/2 = 20, from both ends
     ("stripset_yield", lambda: some(muslin.stripset_yield(segment_cut="6 1/2", end_trim="1/2"), "segments",
                                     "shorter_by", "warnings"), (6, Length(0), (Warning.NO_SLACK,))),
@@ -237,6 +240,31 @@ CASES: List[Case] = [
      (2, inch("36"), 6)),
     ("stripquilt_groups", lambda: sum(group.blocks for group in muslin.stripquilt_groups(WISH)), 18),
     ("stripquilt_pressing", lambda: muslin.stripquilt_pressing(1, WISH).pressing in list(muslin.Pressing), True),
+    # 7 x 5 x 40
+    ("piecing_plan", lambda: some(muslin.piecing_plan(sets=7, strips_per_set=6), "total", "seams"),
+     (inch("1400"), 35)),
+    # 220 cm x 2.5; half of it (handbook)
+    ("thread_plan", lambda: some(muslin.thread_plan(seam="220 cm", waste=0, spool="5 m"), "thread", "needle", "spools"),
+     (inch("550 cm"), inch("275 cm"), 2)),
+    # 25.4 / 2.5 (handbook); 25.4 / 12 = 2.117 mm
+    ("stitch_count", lambda: some(muslin.stitch_count("1", "2.5 mm", 2, Direction.NEAREST), "thousandths", "exact"),
+     (10160, True)),
+    ("stitch_length", lambda: muslin.stitch_length("1", 12000, RoundingSpec(grid="0.1 mm")).value, inch("2.1 mm")),
+    # lines at 2, 6, ... 46 and 2, 6, ... 38: 12 x 40 + 10 x 48
+    ("quilting_lines", lambda: some(muslin.quilting_lines(width="40", length="48", spacing="4", offset="2"), "lines",
+                                    "length"), (22, inch("960"))),
+    # 3 square metres
+    ("weight_plan", lambda: some(muslin.weight_plan(width="1.5 m", length="2 m", top_density=120_000,
+                                                    batting_density=150_000, backing_density=120_000), "top", "total"),
+     (360_000, 1_170_000)),
+    # 28.349523125 g / 0.83612736 square metres; 453.59237 g are 16 oz
+    ("density_from_ounces", lambda: muslin.density_from_ounces(1000, Direction.NEAREST), 33906),
+    ("mass_in_ounces", lambda: muslin.mass_in_ounces(453592, 2, Direction.NEAREST), 16000),
+    # 3 1/8 x 11.50; 45 strips are two bundles of 40
+    ("cost_plan", lambda: some(muslin.cost_plan(sold=CostKind.LENGTH, amount=inch("3 1/8 yd").ticks, price=1150,
+                                                per=inch("1 yd").ticks), "cost", "exact"), (3594, False)),
+    ("cost_total", lambda: muslin.cost_total([CostSpec(sold=CostKind.BUNDLES, amount=45, price=4200, per=40),
+                                              CostSpec(amount=3, price=50)]), 8550),
 ]
 
 

@@ -162,6 +162,8 @@ START_TEST(arguments_are_called_by_the_words_of_the_trade)
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_MARGIN), "margin");
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_PERIMETER), "perimeter");
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_IN_HAND), "strips in hand");
+    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_STITCH_LENGTH), "stitch length");
+    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_PRICE_PER), "what the price is for");
 }
 END_TEST
 
@@ -286,8 +288,8 @@ START_TEST(a_sentence_tells_the_limit_of_every_kind_of_failure)
     char narrow[3];
     muslin_reference_row(MUSLIN_TABLE_BATTING, 99, &row, &problem);
     ck_says(&problem, MUSLIN_ERR_INDEX, "Index", "99", "6");
-    muslin_reference_row(9, 0, &row, &problem);
-    ck_says(&problem, MUSLIN_ERR_CHOICE, "Table", "9", "3");
+    muslin_reference_row(99, 0, &row, &problem);
+    ck_says(&problem, MUSLIN_ERR_CHOICE, "Table", "99", "11");
     parse.flags = 4;
     muslin_length_parse("1", 1, &parse, &parsed, &problem);
     ck_says(&problem, MUSLIN_ERR_FLAGS, "Flags of the spec", "4", "0");

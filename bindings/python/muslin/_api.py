@@ -1469,6 +1469,177 @@ class muslin_block_group(ctypes.Structure):
     ]
 
 
+class muslin_piecing_spec(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("sets", ctypes.c_int64),
+        ("strips_per_set", ctypes.c_int64),
+        ("strip_length", ctypes.c_int64),
+        ("tops", ctypes.c_int64),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("segments_per_block", ctypes.c_int64),
+        ("block_width", ctypes.c_int64),
+        ("block_height", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_piecing(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("seams", ctypes.c_int64),
+        ("in_sets", ctypes.c_int64),
+        ("in_blocks", ctypes.c_int64),
+        ("in_rows", ctypes.c_int64),
+        ("between_rows", ctypes.c_int64),
+        ("total", ctypes.c_int64),
+    ]
+
+
+class muslin_thread_spec(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("seam", ctypes.c_int64),
+        ("ratio_above", ctypes.c_int64),
+        ("ratio_below", ctypes.c_int64),
+        ("thickness", ctypes.c_int64),
+        ("stitch_length", ctypes.c_int64),
+        ("bobbin", ctypes.c_int64),
+        ("spool", ctypes.c_int64),
+        ("method", ctypes.c_int32),
+        ("waste", ctypes.c_int32),
+    ]
+
+
+class muslin_thread(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("ratio_thousandths", ctypes.c_int64),
+        ("thread", ctypes.c_int64),
+        ("with_waste", ctypes.c_int64),
+        ("needle", ctypes.c_int64),
+        ("bobbin_thread", ctypes.c_int64),
+        ("bobbins", ctypes.c_int64),
+        ("spools", ctypes.c_int64),
+        ("left_on_bobbin", ctypes.c_int64),
+        ("left_on_spool", ctypes.c_int64),
+        ("bobbin_longer_by", ctypes.c_int64),
+        ("spool_longer_by", ctypes.c_int64),
+    ]
+
+
+class muslin_quilting_spec(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("spacing", ctypes.c_int64),
+        ("offset", ctypes.c_int64),
+        ("outline", ctypes.c_int64),
+        ("passes", ctypes.c_int64),
+        ("pattern", ctypes.c_int32),
+        ("start", ctypes.c_int32),
+    ]
+
+
+class muslin_quilting(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("lines", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("lines_first", ctypes.c_int64),
+        ("lines_second", ctypes.c_int64),
+        ("left_first", ctypes.c_int64),
+        ("left_second", ctypes.c_int64),
+        ("even_first", ctypes.c_int64),
+        ("even_second", ctypes.c_int64),
+        ("exact", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_weight_spec(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("binding_length", ctypes.c_int64),
+        ("binding_cut", ctypes.c_int64),
+        ("top_density", ctypes.c_int64),
+        ("batting_density", ctypes.c_int64),
+        ("backing_density", ctypes.c_int64),
+        ("binding_density", ctypes.c_int64),
+        ("step", ctypes.c_int64),
+        ("seam_share", ctypes.c_int32),
+        ("direction", ctypes.c_int32),
+    ]
+
+
+class muslin_weight(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("top", ctypes.c_int64),
+        ("batting", ctypes.c_int64),
+        ("backing", ctypes.c_int64),
+        ("binding", ctypes.c_int64),
+        ("total", ctypes.c_int64),
+    ]
+
+
+class muslin_cost_spec(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("amount", ctypes.c_int64),
+        ("price", ctypes.c_int64),
+        ("per", ctypes.c_int64),
+        ("sold", ctypes.c_int32),
+        ("direction", ctypes.c_int32),
+    ]
+
+
+class muslin_cost(ctypes.Structure):
+    """muslin/supplies.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("bought", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("cost", ctypes.c_int64),
+        ("exact", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
 PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_version": (ctypes.c_uint32, ()),
     "muslin_version_text": (ctypes.c_char_p, ()),
@@ -1647,6 +1818,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.c_int32, ctypes.c_int64, ctypes.POINTER(muslin_reference), ctypes.POINTER(muslin_problem))),
     "muslin_reference_name": (ctypes.c_char_p, (ctypes.c_int32, ctypes.c_int64)),
     "muslin_reference_source": (ctypes.c_char_p, (ctypes.c_int32, ctypes.c_int64)),
+    "muslin_reference_note": (ctypes.c_char_p, (ctypes.c_int32, ctypes.c_int64)),
     "muslin_yield_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_yield_spec), ctypes.c_uint32)),
     "muslin_stripset_yield": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_yield_spec), ctypes.POINTER(muslin_yield), ctypes.POINTER(muslin_problem))),
@@ -1757,4 +1929,33 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_stripquilt_pressing": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stripquilt_spec), ctypes.c_int64, ctypes.POINTER(ctypes.c_int32),
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_piecing_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_piecing_spec), ctypes.c_uint32)),
+    "muslin_piecing_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_piecing_spec), ctypes.POINTER(muslin_piecing), ctypes.POINTER(muslin_problem))),
+    "muslin_thread_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_thread_spec), ctypes.c_uint32)),
+    "muslin_thread_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_thread_spec), ctypes.POINTER(muslin_thread), ctypes.POINTER(muslin_problem))),
+    "muslin_stitch_count": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.c_int32, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
+    "muslin_stitch_length": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quilting_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilting_spec), ctypes.c_uint32)),
+    "muslin_quilting_lines": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilting_spec), ctypes.POINTER(muslin_quilting), ctypes.POINTER(muslin_problem))),
+    "muslin_weight_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_weight_spec), ctypes.c_uint32)),
+    "muslin_weight_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_weight_spec), ctypes.POINTER(muslin_weight), ctypes.POINTER(muslin_problem))),
+    "muslin_density_from_ounces": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_mass_in_ounces": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int32, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_cost_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cost_spec), ctypes.c_uint32)),
+    "muslin_cost_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cost_spec), ctypes.POINTER(muslin_cost), ctypes.POINTER(muslin_problem))),
+    "muslin_cost_total": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cost_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
 }

@@ -13,19 +13,21 @@ from ._library import library
 from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
 from ._values import new, utf8, whole
-from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, Direction, Edge, Fold, GoverningRule,
-                        Join, Nesting, Pressing, Print, Style, Table, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
+from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Edge, Fold,
+                        GoverningRule, Join, Nesting, Pressing, Print, QuiltingPattern, QuiltingStart, Style, Table,
+                        ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
 from .records import (Backing, BackingSpec, Batting, BattingSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
                       BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
-                      ClothPieces, ClothSpec, CutlistRow, CutlistSets, CutlistSpec, CutlistStock, CutlistYardage,
-                      CutSpec, FormatSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Meeting, MeetingSpec,
-                      Motif, MotifSpec, MotifYield, Need, NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Prewash,
-                      PrewashSpec, PrintRow, Purchase, PurchaseSpec, Reference, Rounded, RoundingSpec, Row, RowAccuracy,
-                      RowAccuracySpec, Run, RunSpec, SeamSpec, Setting, SettingSpec, ShrinkageSpec, SizeToMake, Stack,
-                      StackSpec, StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec,
-                      Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, TopAccuracy, TopAccuracySpec,
-                      UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStockSpec, UnitYield, WashChange, WashedSize,
-                      WashSpec, Yield, YieldSpec)
+                      ClothPieces, ClothSpec, Cost, CostSpec, CutlistRow, CutlistSets, CutlistSpec, CutlistStock,
+                      CutlistYardage, CutSpec, FormatSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec,
+                      Meeting, MeetingSpec, Motif, MotifSpec, MotifYield, Need, NeedSpec, Panel, Parsed, ParseSpec,
+                      Piece, PieceSpec, Piecing, PiecingSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec,
+                      Quilting, QuiltingSpec, Reference, Rounded, RoundingSpec, Row, RowAccuracy, RowAccuracySpec, Run,
+                      RunSpec, SeamSpec, Setting, SettingSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount,
+                      StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips,
+                      StripsetPrints, StripsetShortest, StripsSpec, Substitution, Thread, ThreadSpec, TopAccuracy,
+                      TopAccuracySpec, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStockSpec, UnitYield,
+                      WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -40,13 +42,15 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "shrinkage_from_sample", "shrinkage_governs", "shrinkage_prewash", "fabric_usable_width", "fabric_purchase",
            "fabric_pieces", "fabric_strips", "fabric_area_bound", "stock_size", "stock_strips_of", "stock_check",
            "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count", "reference_row",
-           "reference_name", "reference_source", "stripset_yield", "stripset_shortest", "stripset_need",
-           "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows", "cutlist_from_stock",
-           "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe", "unit_pieces",
-           "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes", "setting_straight",
-           "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan", "binding_measure",
-           "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan", "backing_layouts",
-           "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups", "stripquilt_pressing"]
+           "reference_name", "reference_source", "reference_note", "stripset_yield", "stripset_shortest",
+           "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
+           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe",
+           "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
+           "setting_straight", "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan",
+           "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
+           "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
+           "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines",
+           "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
 
 
 def version() -> int:
@@ -951,8 +955,9 @@ def reference_row(table: Table, index: int) -> Reference:
 
 
 def reference_name(table: Table, index: int) -> str:
-    """A row's name in the trade's words, and where its figures come from: a title with the kind of publication, "common
-    practice, no source" or "from memory, no source".
+    """A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
+    where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know, above
+    all where other lists disagree, or "" where there is nothing to say.
 
     muslin_reference_name() in muslin/reference.h. Since 0.1.
     """
@@ -960,12 +965,23 @@ def reference_name(table: Table, index: int) -> str:
 
 
 def reference_source(table: Table, index: int) -> str:
-    """A row's name in the trade's words, and where its figures come from: a title with the kind of publication, "common
-    practice, no source" or "from memory, no source".
+    """A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
+    where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know, above
+    all where other lists disagree, or "" where there is nothing to say.
 
     muslin_reference_source() in muslin/reference.h. Since 0.1.
     """
     return str(library.muslin_reference_source(whole(table, "table", 32), whole(index, "index")).decode("utf-8"))
+
+
+def reference_note(table: Table, index: int) -> str:
+    """A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
+    where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know, above
+    all where other lists disagree, or "" where there is nothing to say.
+
+    muslin_reference_note() in muslin/reference.h. Since 0.1.
+    """
+    return str(library.muslin_reference_note(whole(table, "table", 32), whole(index, "index")).decode("utf-8"))
 
 
 def stripset_yield(spec: Optional[YieldSpec] = None, *, usable_length: Optional[LengthLike] = None,
@@ -1640,3 +1656,162 @@ def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, stri
     call_telling("muslin_stripquilt_pressing", ctypes.byref(wish), whole(set, "set"), ctypes.byref(pressing_),
                  ctypes.byref(segments_))
     return StripquiltPressing(Pressing(pressing_.value), segments_.value)
+
+
+def piecing_plan(spec: Optional[PiecingSpec] = None, *, sets: Optional[int] = None,
+                 strips_per_set: Optional[int] = None, strip_length: Optional[LengthLike] = None,
+                 tops: Optional[int] = None, columns: Optional[int] = None, rows: Optional[int] = None,
+                 segments_per_block: Optional[int] = None, block_width: Optional[LengthLike] = None,
+                 block_height: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                 take_up: Optional[LengthLike] = None) -> Piecing:
+    """Length of all seams of strip sets and of tops of blocks.
+
+    Keywords: the members of PiecingSpec, over those of spec.
+
+    muslin_piecing_plan() in muslin/supplies.h. Since 0.1.
+    """
+    wish = merged(PiecingSpec, spec, sets=sets, strips_per_set=strips_per_set, strip_length=strip_length, tops=tops,
+                                     columns=columns, rows=rows, segments_per_block=segments_per_block,
+                                     block_width=block_width, block_height=block_height, allowance=allowance,
+                                     take_up=take_up)
+    out_ = new(structs.muslin_piecing)
+    call_telling("muslin_piecing_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Piecing._read(out_)
+
+
+def thread_plan(spec: Optional[ThreadSpec] = None, *, seam: Optional[LengthLike] = None,
+                ratio_above: Optional[int] = None, ratio_below: Optional[int] = None,
+                thickness: Optional[LengthLike] = None, stitch_length: Optional[LengthLike] = None,
+                bobbin: Optional[LengthLike] = None, spool: Optional[LengthLike] = None,
+                method: Optional[ThreadMethod] = None, waste: Optional[int] = None,
+                ready_bobbins: Optional[bool] = None) -> Thread:
+    """Sewing thread for seams in lockstitch (ISO 4915 type 301), half of it from the needle, half from the bobbin.
+
+    Keywords: the members of ThreadSpec, over those of spec.
+
+    muslin_thread_plan() in muslin/supplies.h. Since 0.1.
+    """
+    wish = merged(ThreadSpec, spec, seam=seam, ratio_above=ratio_above, ratio_below=ratio_below, thickness=thickness,
+                                    stitch_length=stitch_length, bobbin=bobbin, spool=spool, method=method, waste=waste,
+                                    ready_bobbins=ready_bobbins)
+    out_ = new(structs.muslin_thread)
+    call_telling("muslin_thread_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Thread._read(out_)
+
+
+def stitch_count(length: LengthLike, stitch_length: LengthLike, decimals: int, direction: Direction) -> StitchCount:
+    """How many stitches of `stitch_length` (1 .. MUSLIN_SIZE_MAX) lie in `length` (0 .. MUSLIN_SIZE_MAX; an inch is
+    8128): thousandths gets length / stitch_length with so many decimals (0 .. 3), rounded as `direction` (enum
+    muslin_direction) says, always counted in thousandths; exact, which may be null, becomes 1 when nothing was lost.
+
+    muslin_stitch_count() in muslin/supplies.h. Since 0.1.
+    """
+    thousandths_ = ctypes.c_int64()
+    exact_ = ctypes.c_int32()
+    call_telling("muslin_stitch_count", ticks_of(length, "length"), ticks_of(stitch_length, "stitch_length"),
+                 whole(decimals, "decimals", 32), whole(direction, "direction", 32), ctypes.byref(thousandths_),
+                 ctypes.byref(exact_))
+    return StitchCount(thousandths_.value, bool(exact_.value))
+
+
+def stitch_length(length: LengthLike, thousandths: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
+    MUSLIN_SIZE_MAX), rounded as asked; a null rounding is to the nearest tick.
+
+    muslin_stitch_length() in muslin/supplies.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call_telling("muslin_stitch_length", ticks_of(length, "length"), whole(thousandths, "thousandths"),
+                 ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def quilting_lines(spec: Optional[QuiltingSpec] = None, *, width: Optional[LengthLike] = None,
+                   length: Optional[LengthLike] = None, spacing: Optional[LengthLike] = None,
+                   offset: Optional[LengthLike] = None, outline: Optional[LengthLike] = None,
+                   passes: Optional[int] = None, pattern: Optional[QuiltingPattern] = None,
+                   start: Optional[QuiltingStart] = None) -> Quilting:
+    """Number and length of the lines of quilting on a rectangle.
+
+    Keywords: the members of QuiltingSpec, over those of spec.
+
+    muslin_quilting_lines() in muslin/supplies.h. Since 0.1.
+    """
+    wish = merged(QuiltingSpec, spec, width=width, length=length, spacing=spacing, offset=offset, outline=outline,
+                                      passes=passes, pattern=pattern, start=start)
+    out_ = new(structs.muslin_quilting)
+    call_telling("muslin_quilting_lines", ctypes.byref(wish), ctypes.byref(out_))
+    return Quilting._read(out_)
+
+
+def weight_plan(spec: Optional[WeightSpec] = None, *, width: Optional[LengthLike] = None,
+                length: Optional[LengthLike] = None, binding_length: Optional[LengthLike] = None,
+                binding_cut: Optional[LengthLike] = None, top_density: Optional[int] = None,
+                batting_density: Optional[int] = None, backing_density: Optional[int] = None,
+                binding_density: Optional[int] = None, step: Optional[int] = None, seam_share: Optional[int] = None,
+                direction: Optional[Direction] = None) -> Weight:
+    """What a quilt weighs, layer by layer, from what its cloth weighs for a square metre (its maker says, or weigh a
+    piece of known size).
+
+    Keywords: the members of WeightSpec, over those of spec.
+
+    muslin_weight_plan() in muslin/supplies.h. Since 0.1.
+    """
+    wish = merged(WeightSpec, spec, width=width, length=length, binding_length=binding_length, binding_cut=binding_cut,
+                                    top_density=top_density, batting_density=batting_density,
+                                    backing_density=backing_density, binding_density=binding_density, step=step,
+                                    seam_share=seam_share, direction=direction)
+    out_ = new(structs.muslin_weight)
+    call_telling("muslin_weight_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Weight._read(out_)
+
+
+def density_from_ounces(thousandths: int, direction: Direction) -> int:
+    """Ounces for a square yard, in thousandths of an ounce (0 .. MUSLIN_COUNT_MAX), as mg for a square metre, rounded
+    as `direction` (enum muslin_direction) says.
+
+    muslin_density_from_ounces() in muslin/supplies.h. Since 0.1.
+    """
+    density_ = ctypes.c_int64()
+    call_telling("muslin_density_from_ounces", whole(thousandths, "thousandths"), whole(direction, "direction", 32),
+                 ctypes.byref(density_))
+    return density_.value
+
+
+def mass_in_ounces(mass: int, decimals: int, direction: Direction) -> int:
+    """A mass in mg (0 .. MUSLIN_LENGTH_MAX) in ounces with so many decimals (0 .. 3), rounded as `direction` (enum
+    muslin_direction) says and counted in thousandths.
+
+    muslin_mass_in_ounces() in muslin/supplies.h. Since 0.1.
+    """
+    thousandths_ = ctypes.c_int64()
+    call_telling("muslin_mass_in_ounces", whole(mass, "mass"), whole(decimals, "decimals", 32),
+                 whole(direction, "direction", 32), ctypes.byref(thousandths_))
+    return thousandths_.value
+
+
+def cost_plan(spec: Optional[CostSpec] = None, *, amount: Optional[int] = None, price: Optional[int] = None,
+              per: Optional[int] = None, sold: Optional[CostKind] = None,
+              direction: Optional[Direction] = None) -> Cost:
+    """What one thing costs.
+
+    Keywords: the members of CostSpec, over those of spec.
+
+    muslin_cost_plan() in muslin/supplies.h. Since 0.1.
+    """
+    wish = merged(CostSpec, spec, amount=amount, price=price, per=per, sold=sold, direction=direction)
+    out_ = new(structs.muslin_cost)
+    call_telling("muslin_cost_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return Cost._read(out_)
+
+
+def cost_total(rows: Sequence[CostSpec]) -> int:
+    """The sum of a list, each row rounded on its own as a bill does it, and the sum not rounded again.
+
+    muslin_cost_total() in muslin/supplies.h. Since 0.1.
+    """
+    rows_, n = rows_of(CostSpec, rows, "rows")
+    total_ = ctypes.c_int64()
+    call_telling("muslin_cost_total", rows_, ctypes.sizeof(structs.muslin_cost_spec), n, ctypes.byref(total_))
+    return total_.value

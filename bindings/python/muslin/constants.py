@@ -10,10 +10,11 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
            "CLOTH_MAY_TURN", "MOTIF_ANY_START", "STACK_ANY_START", "YIELD_FROM_ONE_END", "CUTLIST_ROWS_MAX",
            "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
-           "BLOCK_SEGMENTS_MAX", "Status", "Argument", "Warning", "Direction", "Unit", "Style", "AllowancePolicy",
-           "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod",
-           "Tip", "CutShape", "CutAgain", "Grain", "Turning", "Join", "BorderStyle", "Fold", "BackingLayoutKind",
-           "PanelRole", "Nesting", "Pressing"]
+           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction",
+           "Unit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind",
+           "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain", "Turning", "Join", "BorderStyle",
+           "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern",
+           "QuiltingStart", "CostKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -41,6 +42,8 @@ BIAS_BLUNT_ENDS = 1
 BATTING_FIXED = 1
 BACKING_ROUND_PANELS = 1
 BLOCK_SEGMENTS_MAX = 16
+THREAD_READY_BOBBINS = 1
+MONEY_MAX = 4611686018427387903
 
 
 class Status(Choice):
@@ -201,6 +204,22 @@ class Argument(Choice):
     CUT_ERROR = 112
     QUILTING_LOSS = 113
     GOVERNING_RULE = 114
+    STITCH_LENGTH = 115
+    STITCHES = 116
+    WASTE = 117
+    BOBBIN = 118
+    SPOOL = 119
+    SPACING = 120
+    OFFSET = 121
+    PATTERN = 122
+    START = 123
+    PASSES = 124
+    DENSITY = 125
+    MASS = 126
+    AMOUNT = 127
+    AMOUNT_KIND = 128
+    PRICE = 129
+    PRICE_PER = 130
 
     @property
     def words(self) -> str:
@@ -333,6 +352,15 @@ class Table(Choice):
     BATTING = 1  # packaged batting, smallest first: width, length
     PRECUT = 2  # usual pre-cuts: cut width across, cut length along, pieces sold together
     FABRIC_WIDTH = 3  # usable widths people plan with, smallest first: width
+    MATTRESS = 4  # mattresses: width, length
+    CRIB = 5  # what the law fixes for a full-size crib: width, length; a thickness as width
+    PILLOW_TUCK = 6  # what a quilt is longer for tucking under pillows: width
+    DROP = 7  # depths of mattresses, least as width and greatest as length; what a drop adds
+    YARD_FRACTION = 8  # fractions of a yard and of a metre, smallest first: width
+    STITCH = 9  # usual lengths of a stitch: width
+    CAUTION = 10  # behind cautions: sizes, or an age in months as count; see each row's note
+    # packaged batting where other lists disagree with MUSLIN_TABLE_BATTING; never chosen by muslin_batting_plan()
+    BATTING_OTHER = 11
 
 
 class UnitKind(Choice):
@@ -478,3 +506,36 @@ class Pressing(Choice):
 
     TO_TOP = 1  # all seams of the set towards its labelled top strip
     TO_BOTTOM = 2  # ... away from it
+
+
+class ThreadMethod(Choice):
+    """enum muslin_thread_method"""
+
+    RATIO = 1  # thread : seam as given
+    FORMULA = 2  # 2 + 2 T S: from the thickness sewn and the stitch
+
+
+class QuiltingPattern(Choice):
+    """enum muslin_quilting_pattern"""
+
+    ACROSS = 1  # straight lines from side to side
+    ALONG = 2  # straight lines from top to bottom
+    GRID = 3  # both
+    DIAGONAL = 4  # at 45 degrees, one way
+    CROSSHATCH = 5  # at 45 degrees, both ways
+    OUTLINE = 6  # along seams or shapes whose length is given
+
+
+class QuiltingStart(Choice):
+    """enum muslin_quilting_start"""
+
+    AT_OFFSET = 1  # the first diagonal cuts a corner off, at the offset from that corner
+    FROM_CORNER = 2  # the first diagonal starts in a corner; the others lie on both sides of it
+
+
+class CostKind(Choice):
+    """enum muslin_cost_kind"""
+
+    LENGTH = 1  # cloth by length: a price for so many ticks, 292608 for a yard, 320000 for a metre
+    PIECES = 2  # things one by one: a price for one, or for so many
+    BUNDLES = 3  # pieces that are sold together only: whole bundles are bought

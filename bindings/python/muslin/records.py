@@ -11,9 +11,10 @@ from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
 from ._values import put, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE, CLOTH_MAY_TURN,
-                        CUT_MAY_TURN, FORMAT_BARE, FORMAT_UNICODE, MOTIF_ANY_START, STACK_ANY_START, YIELD_FROM_ONE_END,
-                        AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CutAgain, CutShape, Direction, Edge,
-                        Fold, GoverningSource, Grain, Join, Nesting, PanelRole, Pressing, Print, StockKind, Style, Tip,
+                        CUT_MAY_TURN, FORMAT_BARE, FORMAT_UNICODE, MOTIF_ANY_START, STACK_ANY_START,
+                        THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind, BorderStyle, Care,
+                        CostKind, CutAgain, CutShape, Direction, Edge, Fold, GoverningSource, Grain, Join, Nesting,
+                        PanelRole, Pressing, Print, QuiltingPattern, QuiltingStart, StockKind, Style, ThreadMethod, Tip,
                         Turning, Unit, UnitKind, UnitMethod, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
@@ -26,8 +27,9 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "UnitPiece", "UnitStockSpec", "UnitYield", "SettingSpec", "Setting", "BlockSpec", "Block", "RunSpec", "Run",
            "BorderSpec", "Border", "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias",
            "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec",
-           "Stripquilt", "BlockGroup", "StockSize", "StripsetShortest", "StripsetPrints", "UnitRecipeAt",
-           "StripquiltPressing"]
+           "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting",
+           "WeightSpec", "Weight", "CostSpec", "Cost", "StockSize", "StripsetShortest", "StripsetPrints",
+           "UnitRecipeAt", "StripquiltPressing", "StitchCount"]
 
 
 @dataclass(frozen=True)
@@ -1166,9 +1168,9 @@ class Stack:
 class Reference:
     """struct muslin_reference, muslin/reference.h
 
-    width: ticks; as in muslin_stock_spec, the longer side of a strip or a fat quarter
-    length: ticks; 0 where the table has none
-    count: pieces sold together, 1 for a single one; 0 where the table has none
+    width: ticks; as in muslin_stock_spec, the longer side of a strip or a fat quarter; 0 where there is none
+    length: ticks; 0 where there is none
+    count: pieces sold together, 1 for a single one; months in a caution; 0 where there is none
     """
 
     width: Length
@@ -2849,6 +2851,348 @@ class BlockGroup:
 
 
 @dataclass(frozen=True)
+class PiecingSpec(Spec):
+    """struct muslin_piecing_spec, muslin/supplies.h
+
+    sets: strip sets (initially 0)
+    strips_per_set: 1 or more (initially 1)
+    strip_length: length of the seams in a set (initially 40 in)
+    tops: equal tops of blocks in a straight setting (initially 0)
+    columns: 1 or more (initially 1)
+    rows: 1 or more (initially 1)
+    segments_per_block: 1 or more, side by side, each as high as the block (initially 1)
+    block_width: finished (initially 0)
+    block_height: finished (initially 0)
+    allowance: of one edge, 0 .. MUSLIN_SIZE_MAX / 8 (initially 1/4 in)
+    take_up: of one seam, 0 .. MUSLIN_SIZE_MAX / 8 (initially 0)
+    """
+
+    _kind = structs.muslin_piecing_spec
+    _init = "muslin_piecing_spec_init"
+
+    sets: Optional[int] = None
+    strips_per_set: Optional[int] = None
+    strip_length: Optional[LengthLike] = None
+    tops: Optional[int] = None
+    columns: Optional[int] = None
+    rows: Optional[int] = None
+    segments_per_block: Optional[int] = None
+    block_width: Optional[LengthLike] = None
+    block_height: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "sets", self.sets)
+        put(struct, "strips_per_set", self.strips_per_set)
+        put_length(struct, "strip_length", self.strip_length)
+        put(struct, "tops", self.tops)
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put(struct, "segments_per_block", self.segments_per_block)
+        put_length(struct, "block_width", self.block_width)
+        put_length(struct, "block_height", self.block_height)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+
+
+@dataclass(frozen=True)
+class Piecing:
+    """struct muslin_piecing, muslin/supplies.h
+
+    seams: number of seams in all
+    in_sets: sets x (strips - 1) x strip length
+    in_blocks: segment to segment, each as long as the block is high, unfinished
+    in_rows: block to block, as long
+    between_rows: row to row, each as long as the row is wide, unfinished
+    total: of the four: what muslin_thread_plan() asks for
+    """
+
+    seams: int
+    in_sets: Length
+    in_blocks: Length
+    in_rows: Length
+    between_rows: Length
+    total: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Piecing":
+        return cls(seams=int(struct.seams), in_sets=Length(struct.in_sets), in_blocks=Length(struct.in_blocks),
+                   in_rows=Length(struct.in_rows), between_rows=Length(struct.between_rows), total=Length(struct.total))
+
+
+@dataclass(frozen=True)
+class ThreadSpec(Spec):
+    """struct muslin_thread_spec, muslin/supplies.h
+
+    seam: to be sewn, 0 .. MUSLIN_LENGTH_MAX / 2 (initially 0)
+    ratio_above: thread ..., 1 or more; by the formula not used (initially 5)
+    ratio_below: ... for so much seam, 1 or more; by the formula not used (initially 2)
+    thickness: T: all layers together, pressed flat under the foot; by the ratio not used (initially 0)
+    stitch_length: 1 / S, 1 or more; by the ratio not used (initially 640 ticks)
+    bobbin: thread a bobbin holds, 0 .. MUSLIN_LENGTH_MAX / 2; 0: bobbins are not counted (initially 0)
+    spool: thread on a spool, 0 .. MUSLIN_LENGTH_MAX / 2; 0: spools are not counted (initially 0)
+    method: enum muslin_thread_method (initially ThreadMethod.RATIO)
+    waste: ppm on top, 0 .. 10000000 (initially 150000)
+    ready_bobbins: the flag MUSLIN_THREAD_READY_BOBBINS (initially False)
+    """
+
+    _kind = structs.muslin_thread_spec
+    _init = "muslin_thread_spec_init"
+
+    seam: Optional[LengthLike] = None
+    ratio_above: Optional[int] = None
+    ratio_below: Optional[int] = None
+    thickness: Optional[LengthLike] = None
+    stitch_length: Optional[LengthLike] = None
+    bobbin: Optional[LengthLike] = None
+    spool: Optional[LengthLike] = None
+    method: Optional[ThreadMethod] = None
+    waste: Optional[int] = None
+    ready_bobbins: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "seam", self.seam)
+        put(struct, "ratio_above", self.ratio_above)
+        put(struct, "ratio_below", self.ratio_below)
+        put_length(struct, "thickness", self.thickness)
+        put_length(struct, "stitch_length", self.stitch_length)
+        put_length(struct, "bobbin", self.bobbin)
+        put_length(struct, "spool", self.spool)
+        put(struct, "method", self.method)
+        put(struct, "waste", self.waste)
+        struct.flags |= THREAD_READY_BOBBINS if self.ready_bobbins else 0
+
+
+@dataclass(frozen=True)
+class Thread:
+    """struct muslin_thread, muslin/supplies.h
+
+    ratio_thousandths: thread for one unit of seam, in thousandths, nearest
+    thread: without waste, up to a tick
+    with_waste: exact thread x (1 + waste), up to a tick
+    needle: half of it, up to a tick
+    bobbin_thread: the other half, up to a tick
+    bobbins: up
+    spools: up; the last bobbin is wound only as far as it is needed
+    left_on_bobbin: room, or ready thread, left on the last one
+    left_on_spool
+    bobbin_longer_by: the seam may be so much longer before one bobbin more is needed
+    spool_longer_by: ... before one spool more is needed; at most up to the longest seam of the spec
+    """
+
+    ratio_thousandths: int
+    thread: Length
+    with_waste: Length
+    needle: Length
+    bobbin_thread: Length
+    bobbins: int
+    spools: int
+    left_on_bobbin: Length
+    left_on_spool: Length
+    bobbin_longer_by: Length
+    spool_longer_by: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Thread":
+        return cls(ratio_thousandths=int(struct.ratio_thousandths), thread=Length(struct.thread),
+                   with_waste=Length(struct.with_waste), needle=Length(struct.needle),
+                   bobbin_thread=Length(struct.bobbin_thread), bobbins=int(struct.bobbins), spools=int(struct.spools),
+                   left_on_bobbin=Length(struct.left_on_bobbin), left_on_spool=Length(struct.left_on_spool),
+                   bobbin_longer_by=Length(struct.bobbin_longer_by), spool_longer_by=Length(struct.spool_longer_by))
+
+
+@dataclass(frozen=True)
+class QuiltingSpec(Spec):
+    """struct muslin_quilting_spec, muslin/supplies.h
+
+    width: of the area to quilt, 1 or more but for an outline (initially 0)
+    length: of the area, 1 or more but for an outline (initially 0)
+    spacing: d, from line to line, square to them, 1 or more; for an outline not used (initially 2 in)
+    offset: no line lies nearer to the edges it runs beside, or to the corners it cuts off; from a corner and for an
+        outline not used (initially 0)
+    outline: length of what is outlined, 0 .. MUSLIN_LENGTH_MAX / 2; used for an outline alone (initially 0)
+    passes: lines along an outline: 1 in the ditch or on one side, 2 on both sides (initially 1)
+    pattern: enum muslin_quilting_pattern (initially QuiltingPattern.GRID)
+    start: enum muslin_quilting_start, of diagonals (initially QuiltingStart.AT_OFFSET)
+    """
+
+    _kind = structs.muslin_quilting_spec
+    _init = "muslin_quilting_spec_init"
+
+    width: Optional[LengthLike] = None
+    length: Optional[LengthLike] = None
+    spacing: Optional[LengthLike] = None
+    offset: Optional[LengthLike] = None
+    outline: Optional[LengthLike] = None
+    passes: Optional[int] = None
+    pattern: Optional[QuiltingPattern] = None
+    start: Optional[QuiltingStart] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "width", self.width)
+        put_length(struct, "length", self.length)
+        put_length(struct, "spacing", self.spacing)
+        put_length(struct, "offset", self.offset)
+        put_length(struct, "outline", self.outline)
+        put(struct, "passes", self.passes)
+        put(struct, "pattern", self.pattern)
+        put(struct, "start", self.start)
+
+
+@dataclass(frozen=True)
+class Quilting:
+    """struct muslin_quilting, muslin/supplies.h
+
+    lines: in all; for an outline the passes
+    length: of all lines together, up to a tick: what muslin_thread_plan() asks for
+    lines_first: from side to side, or the diagonals one way
+    lines_second: from top to bottom, or the diagonals the other way
+    left_first: straight lines: from the last one to where another might lie; diagonals: 0
+    left_second
+    even_first: straight lines: the widest spacing with as many lines, down to a tick, which uses up what is left; 0
+        below two lines and for diagonals
+    even_second
+    exact: 1 when the length is a whole number of ticks
+    """
+
+    lines: int
+    length: Length
+    lines_first: int
+    lines_second: int
+    left_first: Length
+    left_second: Length
+    even_first: Length
+    even_second: Length
+    exact: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Quilting":
+        return cls(lines=int(struct.lines), length=Length(struct.length), lines_first=int(struct.lines_first),
+                   lines_second=int(struct.lines_second), left_first=Length(struct.left_first),
+                   left_second=Length(struct.left_second), even_first=Length(struct.even_first),
+                   even_second=Length(struct.even_second), exact=bool(struct.exact))
+
+
+@dataclass(frozen=True)
+class WeightSpec(Spec):
+    """struct muslin_weight_spec, muslin/supplies.h
+
+    width: of the finished quilt (initially 0)
+    length: (initially 0)
+    binding_length: as cut and joined, or 0 (initially 0)
+    binding_cut: cut width of the binding (initially 0)
+    top_density: mg for a square metre of the top's cloth, 0 .. MUSLIN_COUNT_MAX, and so on (initially 0)
+    batting_density: (initially 0)
+    backing_density: (initially 0)
+    binding_density: (initially 0)
+    step: each mass is rounded to a multiple of so many mg, 1 .. MUSLIN_SIZE_MAX (initially 1000)
+    seam_share: ppm of cloth more that lies in the top's seams, 0 .. 10000000 (initially 0)
+    direction: enum muslin_direction (initially Direction.NEAREST)
+    """
+
+    _kind = structs.muslin_weight_spec
+    _init = "muslin_weight_spec_init"
+
+    width: Optional[LengthLike] = None
+    length: Optional[LengthLike] = None
+    binding_length: Optional[LengthLike] = None
+    binding_cut: Optional[LengthLike] = None
+    top_density: Optional[int] = None
+    batting_density: Optional[int] = None
+    backing_density: Optional[int] = None
+    binding_density: Optional[int] = None
+    step: Optional[int] = None
+    seam_share: Optional[int] = None
+    direction: Optional[Direction] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "width", self.width)
+        put_length(struct, "length", self.length)
+        put_length(struct, "binding_length", self.binding_length)
+        put_length(struct, "binding_cut", self.binding_cut)
+        put(struct, "top_density", self.top_density)
+        put(struct, "batting_density", self.batting_density)
+        put(struct, "backing_density", self.backing_density)
+        put(struct, "binding_density", self.binding_density)
+        put(struct, "step", self.step)
+        put(struct, "seam_share", self.seam_share)
+        put(struct, "direction", self.direction)
+
+
+@dataclass(frozen=True)
+class Weight:
+    """struct muslin_weight, muslin/supplies.h
+
+    top: mg: width x length x (1 + seam share) x density
+    batting: mg: width x length x density
+    backing
+    binding: mg: length x cut width x density
+    total: mg: of the exact masses, rounded once, so it may differ from the sum of the rounded ones
+    """
+
+    top: int
+    batting: int
+    backing: int
+    binding: int
+    total: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Weight":
+        return cls(top=int(struct.top), batting=int(struct.batting), backing=int(struct.backing),
+                   binding=int(struct.binding), total=int(struct.total))
+
+
+@dataclass(frozen=True)
+class CostSpec(Spec):
+    """struct muslin_cost_spec, muslin/supplies.h
+
+    amount: ticks, 0 .. MUSLIN_LENGTH_MAX / 2, as bought (see muslin_fabric_purchase()); or pieces (initially 0)
+    price: 0 .. MUSLIN_MONEY_MAX (initially 0)
+    per: what the price is for: ticks, 1 .. MUSLIN_SIZE_MAX; or pieces, 1 .. MUSLIN_COUNT_MAX (initially 1)
+    sold: enum muslin_cost_kind (initially CostKind.PIECES)
+    direction: enum muslin_direction, of a cost between two whole numbers; shops round to the nearest (initially
+        Direction.NEAREST)
+    """
+
+    _kind = structs.muslin_cost_spec
+    _init = "muslin_cost_spec_init"
+
+    amount: Optional[int] = None
+    price: Optional[int] = None
+    per: Optional[int] = None
+    sold: Optional[CostKind] = None
+    direction: Optional[Direction] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "amount", self.amount)
+        put(struct, "price", self.price)
+        put(struct, "per", self.per)
+        put(struct, "sold", self.sold)
+        put(struct, "direction", self.direction)
+
+
+@dataclass(frozen=True)
+class Cost:
+    """struct muslin_cost, muslin/supplies.h
+
+    bought: the amount, or whole bundles, up
+    spare: pieces that the bundles hold beyond the amount: so many more cost nothing more
+    cost: amount x price / per, rounded as asked, or bundles x price
+    exact: 1 when the cost was not rounded
+    """
+
+    bought: int
+    spare: int
+    cost: int
+    exact: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Cost":
+        return cls(bought=int(struct.bought), spare=int(struct.spare), cost=int(struct.cost), exact=bool(struct.exact))
+
+
+@dataclass(frozen=True)
 class StockSize:
     """What stock_size() answers."""
 
@@ -2888,3 +3232,11 @@ class StripquiltPressing:
 
     pressing: Pressing
     segments: int
+
+
+@dataclass(frozen=True)
+class StitchCount:
+    """What stitch_count() answers."""
+
+    thousandths: int
+    exact: bool
