@@ -230,14 +230,14 @@ struct muslin_fit {
 };
 
 /* Every setting of the kinds, sizes and counts allowed whose width and length lie within the tolerances, compared
- * exactly, on point too, and do not pass MUSLIN_SIZE_MAX; ranked as asked, and the same list every time: equals are ordered by what they are off, then
- * fewer blocks, kind, larger block, narrower sash, narrower border, fewer columns. Ask, fill: see base.h; a count of 0
- * is an answer too (see muslin_fit_nearest). No setting is found twice, but different ones may have one size.
- * MUSLIN_ERR_CHOICE for MUSLIN_ARG_SETTING_KIND: no kind is allowed. MUSLIN_ERR_RANGE also for a most below its least.
- * MUSLIN_ERR_WORK_LIMIT, before anything is written: more combinations than work_limit, told as the problem's value (at
- * most INT64_MAX), or more settings. Columns and rows are solved for, not tried, so one combination takes constant
- * time; n settings found take O(n log n) to put in order, in the caller's rows. Source: sizes by geometry. Example:
- * 60 x 72 in from 12 in blocks, straight: 5 x 6 blocks. Since 0.1. */
+ * exactly, on point too, and do not pass MUSLIN_SIZE_MAX; ranked as asked, and the same list every time: equals are
+ * ordered by what they are off, then fewer blocks, kind, larger block, narrower sash, narrower border, fewer columns.
+ * Ask, fill: see base.h; a count of 0 is an answer too (see muslin_fit_nearest). No setting is found twice, but
+ * different ones may have one size. MUSLIN_ERR_CHOICE for MUSLIN_ARG_SETTING_KIND: no kind is allowed. MUSLIN_ERR_RANGE
+ * also for a most below its least. MUSLIN_ERR_WORK_LIMIT, before anything is written: more combinations than
+ * work_limit, told as the problem's value (at most INT64_MAX), or more settings. Columns and rows are solved for, not
+ * tried, so one combination takes constant time; n settings found take O(n log n) to put in order, in the caller's
+ * rows. Source: sizes by geometry. Example: 60 x 72 in from 12 in blocks, straight: 5 x 6 blocks. Since 0.1. */
 MUSLIN_API muslin_status muslin_fit_settings(const struct muslin_fit_spec *spec, struct muslin_fit *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
