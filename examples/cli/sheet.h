@@ -50,6 +50,10 @@ void show_border_answer(struct sheet *sheet, json_t *answer);
 void show_calibrate(struct sheet *sheet, json_t *answer);
 void show_yield(struct sheet *sheet, json_t *answer);
 void show_bias(struct sheet *sheet, json_t *answer);
+void show_bed(struct sheet *sheet, json_t *answer);
+void show_cover(struct sheet *sheet, json_t *answer);
+void show_fit(struct sheet *sheet, json_t *answer);
+void show_rescale(struct sheet *sheet, json_t *answer);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */
