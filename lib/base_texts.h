@@ -200,6 +200,21 @@
     X(amount_kind, "kind of amount") \
     X(price, "price") \
     X(price_per, "what the price is for")
+    X(mattress_width, "mattress width") \
+    X(mattress_length, "mattress length") \
+    X(mattress_depth, "mattress depth") \
+    X(floor_height, "height of the bed above the floor") \
+    X(drop, "drop over the edge of the bed") \
+    X(drop_rule, "rule for the drop") \
+    X(pillow_tuck, "pillow tuck") \
+    X(foot_corner, "foot corners") \
+    X(sash_width, "sash width (finished)") \
+    X(setting_kind, "kinds of setting allowed") \
+    X(parity, "even or odd count") \
+    X(rank, "ranking") \
+    X(best, "number of settings to list") \
+    X(work_limit, "work limit") \
+    X(triangle_height, "height of a triangle (finished)")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

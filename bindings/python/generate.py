@@ -606,7 +606,8 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
         if asked and not answered:
             lines.append(f"    {member.name}: Optional[{member.given()}] = None")
         else:
-            lines.append(f"    {member.name}: {member.answered()}" + (" = 0" if asked else ""))
+            nothing = {"length": "Length(0)", "truth": "False"}.get(member.kind, "0")
+            lines.append(f"    {member.name}: {member.answered()}" + (f" = {nothing}" if asked else ""))
     if asked:
         lines += ["", "    def _put(self, struct: Any) -> None:"]
         lines += [f"        {member.write()}" for member in members]

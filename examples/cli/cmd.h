@@ -15,6 +15,8 @@ extern const struct command yield_command, sets_command, bundle_command, prints_
 extern const struct command usable_command, pieces_command, strips_command, stock_command, buy_command;
 extern const struct command cutlist_command, substitute_command, motif_command, stack_command;
 extern const struct command block_command, top_command, border_command, join_command;
+extern const struct command bed_command, cover_command, across_command, triangles_command;
+extern const struct command fit_command, rescale_command;
 extern const struct command binding_command, bias_command, batting_command, backing_command, sleeve_command;
 extern const struct command seams_command, thread_command, stitches_command, quilting_lines_command, weight_command,
     cost_command;

@@ -14,6 +14,8 @@ static const struct command *const set_group[] = { &yield_command, &sets_command
                                                    NULL };
 static const struct command *const setting_group[] = { &block_command, &top_command, &border_command, &join_command,
                                                        NULL };
+static const struct command *const fit_group[] = { &bed_command, &cover_command, &fit_command, &across_command,
+                                                   &triangles_command, &rescale_command, NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, &shrinkage_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
@@ -29,6 +31,7 @@ const struct command_group command_groups[] = {
     { "Seams and sizes", seam_group },
     { "Strip sets", set_group },
     { "Blocks, top and borders", setting_group },
+    { "Fitting a bed or a size", fit_group },
     { "Finishing", finishing_group },
     { "Cloth", cloth_group },
     { "Thread, weight and cost", supplies_group },

@@ -56,6 +56,10 @@ void show_substitute(struct sheet *sheet, json_t *answer);
 void show_shrinkage(struct sheet *sheet, json_t *answer);
 void show_prewash(struct sheet *sheet, json_t *answer);
 void show_accuracy(struct sheet *sheet, json_t *answer);
+void show_bed(struct sheet *sheet, json_t *answer);
+void show_cover(struct sheet *sheet, json_t *answer);
+void show_fit(struct sheet *sheet, json_t *answer);
+void show_rescale(struct sheet *sheet, json_t *answer);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */

@@ -213,6 +213,30 @@ CASES: List[Case] = [
     ("border_plan", lambda: some(muslin.border_plan(
         unfinished_width="38 1/2", unfinished_length="50", finished_border="4", style=muslin.BorderStyle.CORNERSTONES),
         "cut_width", "unfinished_width", "unfinished_length"), (inch("4 1/2"), inch("46 1/2"), inch("58"))),
+    # 60 + 2 x 12 by 80 + 12 (handbook), and back
+    ("bed_size", lambda: some(muslin.bed_size(mattress_width="60", mattress_length="80", mattress_depth="12"),
+                              "finished_width", "finished_length", "warnings"), (inch("84"), inch("92"), ())),
+    ("bed_covered", lambda: some(muslin.bed_covered(
+        quilt_width="84", quilt_length="92", mattress_width="60", mattress_length="80", mattress_depth="12"),
+        "side_drop", "foot_drop", "reaches_depth"), (inch("12"), inch("12"), True)),
+    # of blocks of 6, 6 1/2 ... 14 in only 6 and 12 go into 60 and 72: 10 x 12 and 5 x 6
+    ("fit_settings", lambda: [some(row, "block", "columns", "rows", "exact") for row in muslin.fit_settings(
+        wanted_width="60", wanted_length="72", allow_straight=True)],
+     [(inch("12"), 5, 6, True), (inch("6"), 10, 12, True)]),
+    # 6 x 12 + 5 x 2 + 2 x 4 = 90 (handbook)
+    ("fit_nearest", lambda: some(muslin.fit_nearest(
+        wanted_width="88", wanted_length="88", block_least="12", block_most="12", sash_least="2", sash_most="2",
+        border_least="4", border_most="4", allow_sashed=True), "kind", "columns", "off_width"),
+     (muslin.FitKind.SASHED, 6, inch("2"))),
+    ("blocks_across", lambda: some(muslin.blocks_across(wanted="88", border="4", block="12", sash="2"), "blocks",
+                                   "finished_width"), (6, inch("90"))),
+    # 50 / 4 1/4 = 11.77 and 8.15 (handbook)
+    ("triangle_rows_plan", lambda: some(muslin.triangle_rows_plan(
+        wanted_width="40", wanted_length="50", height="4 1/4"), "rows", "sides", "finished_length"),
+     (12, 8, inch("51"))),
+    # (3 + 1/2) - 1/2 doubled is 6, cut 6 1/2 (handbook)
+    ("rescale", lambda: [some(row, "new_finished", "new_cut", "on_grid") for row in muslin.rescale(
+        [muslin.RescaleRow(finished=inch("3"))], numerator=2).rows], [(inch("6"), inch("6 1/2"), True)]),
     # 2 x (1/4 + 1/4 + 1/4)
     ("binding_measure", lambda: muslin.binding_measure().cut_width, inch("1 1/2")),
     # 2 x (96 + 110) + 12 = 424; 424 / 40: 11 (handbook)

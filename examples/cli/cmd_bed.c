@@ -1,0 +1,321 @@
+/* cmd_bed.c - bed, cover, across, triangles: a quilt for a bed, a quilt on a bed, and how many fit a size.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "answer.h"
+#include "cmd.h"
+#include "sheet.h"
+#include "words.h"
+
+static const struct word drop_words[] = {
+    { "depth", MUSLIN_DROP_DEPTH }, { "over-joint", MUSLIN_DROP_OVER_JOINT }, { "floor", MUSLIN_DROP_FLOOR },
+    { NULL, 0 }
+};
+static const struct word corner_words[] = {
+    { "square", MUSLIN_FOOT_SQUARE }, { "rounded", MUSLIN_FOOT_ROUNDED }, { NULL, 0 }
+};
+
+/* How far the foot corners hang, and what that leaves to the floor; said only where the height of the bed is known. */
+static bool put_corner(json_t *answer, struct desk *desk, muslin_len hang, muslin_len floor_height, bool touches)
+{
+    muslin_len difference = 0;
+    put_least(answer, desk, "corner_hangs", hang);
+    put_truth(answer, "corner_touches_floor", touches);
+    if (floor_height == 0)
+        return true;
+    if (!worked(desk, touches ? muslin_length_subtract(hang, floor_height, &difference)
+                              : muslin_length_subtract(floor_height, hang, &difference)))
+        return false;
+    put_length(answer, desk, touches ? "corner_lies_on_floor" : "corner_above_floor", difference);
+    return true;
+}
+
+/* ---- a quilt for a bed ------------------------------------------------------------------------------------------ */
+
+struct bed_request {
+    struct muslin_bed_spec bed;
+};
+
+static void start_bed(void *request)
+{
+    struct bed_request *wanted = request;
+    wanted->bed = (struct muslin_bed_spec)MUSLIN_BED_SPEC_INIT;
+}
+
+static struct muslin_bed_spec bed_wanted(const struct bed_request *wanted, const struct desk *desk)
+{
+    struct muslin_bed_spec spec = wanted->bed;
+    if (given(desk, "drop")) {
+        spec.drop = MUSLIN_DROP_GIVEN;
+        spec.foot_drop = given(desk, "foot") ? spec.foot_drop : spec.side_drop;
+    }
+    if (given(desk, "foot"))
+        spec.flags = MUSLIN_BED_FOOT_GIVEN;
+    return spec;
+}
+
+static json_t *answer_bed(const void *request, struct desk *desk)
+{
+    struct muslin_bed_spec spec = bed_wanted(request, desk);
+    struct muslin_bed bed = { .size = sizeof bed };
+    if (!worked(desk, muslin_bed_size(&spec, &bed, &desk->problem)))
+        return NULL;
+    json_t *answer = json_object();
+    put_length(answer, desk, "mattress_width", spec.mattress_width);
+    put_length(answer, desk, "mattress_length", spec.mattress_length);
+    put_text(answer, "drop_rule", spec.drop == MUSLIN_DROP_GIVEN ? "given" : word_of(drop_words, spec.drop));
+    put_length(answer, desk, "side_drop", bed.side_drop);
+    put_length(answer, desk, "foot_drop", bed.foot_drop);
+    put_length(answer, desk, "head_drop", spec.head_drop);
+    put_length(answer, desk, "pillow_tuck", spec.pillow_tuck);
+    put_length(answer, desk, "finished_width", bed.finished_width);
+    put_length(answer, desk, "finished_length", bed.finished_length);
+    put_length(answer, desk, "quilting_takes_up", spec.quilting_extra);
+    put_length(answer, desk, "top_finished_width", bed.top_width);
+    put_length(answer, desk, "top_finished_length", bed.top_length);
+    put_text(answer, "foot_corner", word_of(corner_words, spec.foot_corner));
+    if (!put_corner(answer, desk, bed.corner_hang, spec.floor_height, bed.corner_touches == 1)) {
+        json_decref(answer);
+        return NULL;
+    }
+    if (spec.foot_corner == MUSLIN_FOOT_ROUNDED) {
+        put_length(answer, desk, "corner_radius", bed.corner_radius);
+        put_least(answer, desk, "corner_cut_off", bed.corner_cut_off);
+    }
+    put_warnings(answer, bed.warnings);
+    return answer;
+}
+
+#define OPTION_MATTRESS(request, spec_) \
+    { "width", KIND_LENGTH, offsetof(struct request, spec_.mattress_width), MUSLIN_ARG_MATTRESS_WIDTH, \
+      OPTION_REQUIRED, NULL, "width of the mattress, measured on the bed" }, \
+    { "length", KIND_LENGTH, offsetof(struct request, spec_.mattress_length), MUSLIN_ARG_MATTRESS_LENGTH, \
+      OPTION_REQUIRED, NULL, "its length" }, \
+    { "depth", KIND_LENGTH, offsetof(struct request, spec_.mattress_depth), MUSLIN_ARG_MATTRESS_DEPTH, 0, NULL, \
+      "its depth, with what lies on it" }, \
+    { "height", KIND_LENGTH, offsetof(struct request, spec_.floor_height), MUSLIN_ARG_FLOOR_HEIGHT, 0, NULL, \
+      "from the floor to the top of the mattress" }
+
+#define OPTION_ENDS(request, spec_) \
+    { "tuck", KIND_LENGTH, offsetof(struct request, spec_.pillow_tuck), MUSLIN_ARG_PILLOW_TUCK, 0, NULL, \
+      "to fold under and over the pillows: 10, 12 or 15 in (none)" }, \
+    { "head", KIND_LENGTH, offsetof(struct request, spec_.head_drop), MUSLIN_ARG_DROP, 0, NULL, \
+      "what hangs over at the head (none)" }, \
+    { "corner", KIND_CHOICE, offsetof(struct request, spec_.foot_corner), MUSLIN_ARG_FOOT_CORNER, 0, corner_words, \
+      "corners at the foot: square (the usual) or rounded" }
+
+static const struct option_row bed_options[] = {
+    OPTION_HEADING("The bed"),
+    OPTION_MATTRESS(bed_request, bed),
+    OPTION_HEADING("How far the quilt hangs"),
+    { "rule", KIND_CHOICE, offsetof(struct bed_request, bed.drop), MUSLIN_ARG_DROP_RULE, 0, drop_words,
+      "depth: as deep as the mattress (the usual); over-joint: deeper, to hide where mattress and base meet; floor" },
+    { "beyond", KIND_LENGTH, offsetof(struct bed_request, bed.beyond_depth), MUSLIN_ARG_EXTRA, 0, NULL,
+      "how much deeper over-joint is (3 in)" },
+    { "drop", KIND_LENGTH, offsetof(struct bed_request, bed.side_drop), MUSLIN_ARG_DROP, 0, NULL,
+      "a drop of your own instead of a rule, on both sides and at the foot" },
+    { "foot", KIND_LENGTH, offsetof(struct bed_request, bed.foot_drop), MUSLIN_ARG_DROP, 0, NULL,
+      "another drop at the foot: 0 for a bed with a footboard" },
+    OPTION_ENDS(bed_request, bed),
+    { "quilting", KIND_LENGTH, offsetof(struct bed_request, bed.quilting_extra), MUSLIN_ARG_EXTRA, 0, NULL,
+      "what quilting will take up of width and length: 1 to 3 in or more (none)" },
+    OPTION_END
+};
+
+const struct command bed_command = {
+    .name = "bed",
+    .about = "size of a quilt for a mattress, and how its corners hang",
+    .operands = "",
+    .examples = "  muslin bed --width 60 --length 80 --depth 12 --tuck 10\n"
+                "  muslin bed --width 60 --length 80 --drop 16 --height 22 --corner rounded",
+    .options = bed_options,
+    .request_size = sizeof(struct bed_request),
+    .start = start_bed,
+    .answer = answer_bed,
+    .lead = "A quilt {finished_width} by {finished_length} finished, for a mattress {mattress_width} by "
+            "{mattress_length}.",
+    .show = show_bed
+};
+
+/* ---- a quilt on a bed ------------------------------------------------------------------------------------------- */
+
+struct cover_request {
+    struct muslin_bed_cover_spec cover;
+};
+
+static void start_cover(void *request)
+{
+    struct cover_request *wanted = request;
+    wanted->cover = (struct muslin_bed_cover_spec)MUSLIN_BED_COVER_SPEC_INIT;
+}
+
+static json_t *answer_cover(const void *request, struct desk *desk)
+{
+    const struct cover_request *wanted = request;
+    const struct muslin_bed_cover_spec *spec = &wanted->cover;
+    struct muslin_bed_cover cover = { .size = sizeof cover };
+    if (!worked(desk, muslin_bed_covered(spec, &cover, &desk->problem)))
+        return NULL;
+    json_t *answer = json_object();
+    put_length(answer, desk, "quilt_finished_width", spec->quilt_width);
+    put_length(answer, desk, "quilt_finished_length", spec->quilt_length);
+    put_length(answer, desk, "mattress_width", spec->mattress_width);
+    put_length(answer, desk, "mattress_length", spec->mattress_length);
+    put_truth(answer, "depth_known", spec->mattress_depth > 0);
+    put_slack(answer, desk, "side_drop", cover.side_drop);
+    put_length(answer, desk, "foot_drop", cover.foot_drop);
+    put_truth(answer, "reaches_edges", cover.reaches_edges == 1);
+    put_truth(answer, "reaches_depth", cover.reaches_depth == 1);
+    put_length(answer, desk, "short_in_width", cover.short_width);
+    put_length(answer, desk, "short_in_length", cover.short_length);
+    if (!put_corner(answer, desk, cover.corner_hang, spec->floor_height, cover.corner_touches == 1)) {
+        json_decref(answer);
+        return NULL;
+    }
+    put_warnings(answer, cover.warnings);
+    return answer;
+}
+
+static const struct option_row cover_options[] = {
+    OPTION_HEADING("The quilt, finished"),
+    { "quilt-width", KIND_LENGTH, offsetof(struct cover_request, cover.quilt_width), MUSLIN_ARG_QUILT_WIDTH,
+      OPTION_REQUIRED, NULL, "finished width of the quilt" },
+    { "quilt-length", KIND_LENGTH, offsetof(struct cover_request, cover.quilt_length), MUSLIN_ARG_QUILT_LENGTH,
+      OPTION_REQUIRED, NULL, "finished length of the quilt" },
+    OPTION_ENDS(cover_request, cover),
+    OPTION_HEADING("The bed"),
+    OPTION_MATTRESS(cover_request, cover),
+    OPTION_END
+};
+
+const struct command cover_command = {
+    .name = "cover",
+    .about = "how a quilt you have lies on a mattress, and what it falls short by",
+    .operands = "",
+    .examples = "  muslin cover --quilt-width 84 --quilt-length 92 --width 60 --length 80 --depth 12",
+    .options = cover_options,
+    .request_size = sizeof(struct cover_request),
+    .start = start_cover,
+    .answer = answer_cover,
+    .lead = "A quilt {quilt_finished_width} by {quilt_finished_length} finished, on a mattress {mattress_width} by "
+            "{mattress_length}.",
+    .show = show_cover
+};
+
+/* ---- blocks across a width -------------------------------------------------------------------------------------- */
+
+struct across_request {
+    struct muslin_across_spec across;
+    int32_t framed;
+};
+
+static void start_across(void *request)
+{
+    struct across_request *wanted = request;
+    wanted->across = (struct muslin_across_spec)MUSLIN_ACROSS_SPEC_INIT;
+}
+
+static json_t *answer_across(const void *request, struct desk *desk)
+{
+    const struct across_request *wanted = request;
+    struct muslin_across_spec spec = wanted->across;
+    struct muslin_across across = { .size = sizeof across };
+    spec.flags = wanted->framed ? MUSLIN_ACROSS_FRAMED : 0;
+    if (!worked(desk, muslin_blocks_across(&spec, &across, &desk->problem)))
+        return NULL;
+    json_t *answer = json_object();
+    put_count(answer, "blocks", across.blocks);
+    put_length(answer, desk, "finished_block", spec.block);
+    put_length(answer, desk, "finished_sash", spec.sash);
+    put_truth(answer, "sash_at_both_ends", wanted->framed != 0);
+    put_length(answer, desk, "finished_border_on_each_side", spec.border);
+    put_length(answer, desk, "finished_width", across.finished_width);
+    put_length(answer, desk, "wanted_width", spec.wanted);
+    put_length(answer, desk, "wider_than_wanted_by", across.off);
+    put_truth(answer, "exactly_as_wanted", across.exact == 1);
+    return answer;
+}
+
+static const struct option_row across_options[] = {
+    { "wanted", KIND_LENGTH, offsetof(struct across_request, across.wanted), MUSLIN_ARG_QUILT_WIDTH,
+      OPTION_REQUIRED | OPTION_OPERAND, NULL, "finished width (or length) to fill, with borders" },
+    { "block", KIND_LENGTH, offsetof(struct across_request, across.block), MUSLIN_ARG_BLOCK_WIDTH, OPTION_REQUIRED,
+      NULL, "finished width of a block" },
+    { "sash", KIND_LENGTH, offsetof(struct across_request, across.sash), MUSLIN_ARG_SASH_WIDTH, 0, NULL,
+      "finished width of the sash between blocks (none)" },
+    { "framed", KIND_SWITCH, offsetof(struct across_request, framed), 0, 0, NULL, "a sash at both ends too" },
+    { "border", KIND_LENGTH, offsetof(struct across_request, across.border), MUSLIN_ARG_BORDER_WIDTH, 0, NULL,
+      "finished width of the border on each side (none)" },
+    { "round", KIND_CHOICE, offsetof(struct across_request, across.direction), MUSLIN_ARG_DIRECTION, 0, rounding_words,
+      "up, down or nearest (the usual)" },
+    OPTION_END
+};
+
+const struct command across_command = {
+    .name = "across",
+    .about = "how many blocks fit a width, with sashes and borders",
+    .operands = "WANTED",
+    .examples = "  muslin across 88 --block 12 --sash 2 --border 4",
+    .options = across_options,
+    .request_size = sizeof(struct across_request),
+    .start = start_across,
+    .answer = answer_across,
+    .lead = "{blocks:block} of {finished_block} come out {finished_width} wide, finished."
+};
+
+/* ---- rows of triangles ------------------------------------------------------------------------------------------ */
+
+struct triangles_request {
+    struct muslin_triangle_rows_spec rows;
+};
+
+static void start_triangles(void *request)
+{
+    struct triangles_request *wanted = request;
+    wanted->rows = (struct muslin_triangle_rows_spec)MUSLIN_TRIANGLE_ROWS_SPEC_INIT;
+}
+
+static json_t *answer_triangles(const void *request, struct desk *desk)
+{
+    const struct triangles_request *wanted = request;
+    struct muslin_triangle_rows rows = { .size = sizeof rows };
+    if (!worked(desk, muslin_triangle_rows_plan(&wanted->rows, &rows, &desk->problem)))
+        return NULL;
+    json_t *answer = json_object();
+    put_count(answer, "rows", rows.rows);
+    put_count(answer, "sides_across", rows.sides);
+    put_length(answer, desk, "finished_height_of_a_row", wanted->rows.height);
+    put_length(answer, desk, "finished_side_of_a_triangle", rows.side);
+    put_length(answer, desk, "finished_width", rows.finished_width);
+    put_length(answer, desk, "finished_length", rows.finished_length);
+    put_length(answer, desk, "wider_than_wanted_by", rows.off_width);
+    put_length(answer, desk, "longer_than_wanted_by", rows.off_length);
+    put_count(answer, "whole_triangles", rows.triangles);
+    put_count(answer, "half_triangles_at_the_ends", rows.half_triangles);
+    return answer;
+}
+
+static const struct option_row triangles_options[] = {
+    { "width", KIND_LENGTH, offsetof(struct triangles_request, rows.wanted_width), MUSLIN_ARG_QUILT_WIDTH,
+      OPTION_REQUIRED, NULL, "finished width wanted, about" },
+    { "length", KIND_LENGTH, offsetof(struct triangles_request, rows.wanted_length), MUSLIN_ARG_QUILT_LENGTH,
+      OPTION_REQUIRED, NULL, "finished length wanted, about" },
+    { "height", KIND_LENGTH, offsetof(struct triangles_request, rows.height), MUSLIN_ARG_TRIANGLE_HEIGHT,
+      OPTION_REQUIRED, NULL, "finished height of a triangle, which is the depth of a row" },
+    { "round-rows", KIND_CHOICE, offsetof(struct triangles_request, rows.rows_direction), MUSLIN_ARG_DIRECTION, 0,
+      rounding_words, "rows: up, down or nearest (the usual)" },
+    { "round-sides", KIND_CHOICE, offsetof(struct triangles_request, rows.sides_direction), MUSLIN_ARG_DIRECTION, 0,
+      rounding_words, "sides across: up, down or nearest (the usual)" },
+    OPTION_END
+};
+
+const struct command triangles_command = {
+    .name = "triangles",
+    .about = "rows of equilateral triangles for a quilt of about a size",
+    .operands = "",
+    .examples = "  muslin triangles --width 40 --length 50 --height \"4 1/4\"",
+    .options = triangles_options,
+    .request_size = sizeof(struct triangles_request),
+    .start = start_triangles,
+    .answer = answer_triangles,
+    .lead = "{rows:row} of triangles, {sides_across:side} across: {finished_width} by {finished_length} finished."
+};
