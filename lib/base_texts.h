@@ -199,7 +199,7 @@
     X(amount, "amount") \
     X(amount_kind, "kind of amount") \
     X(price, "price") \
-    X(price_per, "what the price is for")
+    X(price_per, "what the price is for") \
     X(mattress_width, "mattress width") \
     X(mattress_length, "mattress length") \
     X(mattress_depth, "mattress depth") \

@@ -1129,6 +1129,255 @@ class muslin_border(ctypes.Structure):
     ]
 
 
+class muslin_bed_spec(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("mattress_width", ctypes.c_int64),
+        ("mattress_length", ctypes.c_int64),
+        ("mattress_depth", ctypes.c_int64),
+        ("floor_height", ctypes.c_int64),
+        ("beyond_depth", ctypes.c_int64),
+        ("side_drop", ctypes.c_int64),
+        ("foot_drop", ctypes.c_int64),
+        ("head_drop", ctypes.c_int64),
+        ("pillow_tuck", ctypes.c_int64),
+        ("quilting_extra", ctypes.c_int64),
+        ("drop", ctypes.c_int32),
+        ("foot_corner", ctypes.c_int32),
+    ]
+
+
+class muslin_bed(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("side_drop", ctypes.c_int64),
+        ("foot_drop", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("top_width", ctypes.c_int64),
+        ("top_length", ctypes.c_int64),
+        ("corner_hang", ctypes.c_int64),
+        ("corner_radius", ctypes.c_int64),
+        ("corner_cut_off", ctypes.c_int64),
+        ("corner_clearance", ctypes.c_int64),
+        ("corner_touches", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+    ]
+
+
+class muslin_bed_cover_spec(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("quilt_width", ctypes.c_int64),
+        ("quilt_length", ctypes.c_int64),
+        ("mattress_width", ctypes.c_int64),
+        ("mattress_length", ctypes.c_int64),
+        ("mattress_depth", ctypes.c_int64),
+        ("floor_height", ctypes.c_int64),
+        ("head_drop", ctypes.c_int64),
+        ("pillow_tuck", ctypes.c_int64),
+        ("foot_corner", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_bed_cover(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("side_drop", ctypes.c_int64),
+        ("foot_drop", ctypes.c_int64),
+        ("short_width", ctypes.c_int64),
+        ("short_length", ctypes.c_int64),
+        ("corner_hang", ctypes.c_int64),
+        ("corner_clearance", ctypes.c_int64),
+        ("reaches_edges", ctypes.c_int32),
+        ("reaches_depth", ctypes.c_int32),
+        ("corner_touches", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+    ]
+
+
+class muslin_fit_spec(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("wanted_width", ctypes.c_int64),
+        ("wanted_length", ctypes.c_int64),
+        ("width_under", ctypes.c_int64),
+        ("width_over", ctypes.c_int64),
+        ("length_under", ctypes.c_int64),
+        ("length_over", ctypes.c_int64),
+        ("block_least", ctypes.c_int64),
+        ("block_most", ctypes.c_int64),
+        ("block_step", ctypes.c_int64),
+        ("sash_least", ctypes.c_int64),
+        ("sash_most", ctypes.c_int64),
+        ("sash_step", ctypes.c_int64),
+        ("border_least", ctypes.c_int64),
+        ("border_most", ctypes.c_int64),
+        ("border_step", ctypes.c_int64),
+        ("columns_least", ctypes.c_int64),
+        ("columns_most", ctypes.c_int64),
+        ("rows_least", ctypes.c_int64),
+        ("rows_most", ctypes.c_int64),
+        ("best", ctypes.c_int64),
+        ("work_limit", ctypes.c_int64),
+        ("rank", ctypes.c_int32),
+        ("columns_parity", ctypes.c_int32),
+        ("rows_parity", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_fit(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("kind", ctypes.c_int32),
+        ("exact", ctypes.c_int32),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("block", ctypes.c_int64),
+        ("sash", ctypes.c_int64),
+        ("border", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("off_width", ctypes.c_int64),
+        ("off_length", ctypes.c_int64),
+        ("blocks", ctypes.c_int64),
+        ("alternates", ctypes.c_int64),
+        ("rank_key", ctypes.c_int64),
+    ]
+
+
+class muslin_across_spec(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("wanted", ctypes.c_int64),
+        ("border", ctypes.c_int64),
+        ("block", ctypes.c_int64),
+        ("sash", ctypes.c_int64),
+        ("direction", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_across(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("blocks", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("off", ctypes.c_int64),
+        ("room", ctypes.c_int64),
+        ("pitch", ctypes.c_int64),
+        ("exact", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_triangle_rows_spec(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("wanted_width", ctypes.c_int64),
+        ("wanted_length", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("rows_direction", ctypes.c_int32),
+        ("sides_direction", ctypes.c_int32),
+    ]
+
+
+class muslin_triangle_rows(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("rows", ctypes.c_int64),
+        ("sides", ctypes.c_int64),
+        ("side", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("off_width", ctypes.c_int64),
+        ("off_length", ctypes.c_int64),
+        ("triangles", ctypes.c_int64),
+        ("half_triangles", ctypes.c_int64),
+    ]
+
+
+class muslin_rescale_spec(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("numerator", ctypes.c_int64),
+        ("denominator", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("grid", ctypes.c_int64),
+    ]
+
+
+class muslin_rescale_row(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished", ctypes.c_int64),
+        ("new_finished", ctypes.c_int64),
+        ("rest", ctypes.c_int64),
+        ("new_cut", ctypes.c_int64),
+        ("cut_below", ctypes.c_int64),
+        ("cut_nearest", ctypes.c_int64),
+        ("cut_above", ctypes.c_int64),
+        ("on_grid", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_rescaled(ctypes.Structure):
+    """muslin/fit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("off_grid", ctypes.c_int64),
+        ("unit", ctypes.c_int64),
+        ("unit_below", ctypes.c_int64),
+        ("unit_above", ctypes.c_int64),
+        ("numerator", ctypes.c_int64),
+        ("denominator", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
 class muslin_binding_width_spec(ctypes.Structure):
     """muslin/finishing.h"""
 
@@ -1892,6 +2141,29 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_border_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_border_spec), ctypes.c_uint32)),
     "muslin_border_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_border_spec), ctypes.POINTER(muslin_border), ctypes.POINTER(muslin_problem))),
+    "muslin_bed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_bed_spec), ctypes.c_uint32)),
+    "muslin_bed_size": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_bed_spec), ctypes.POINTER(muslin_bed), ctypes.POINTER(muslin_problem))),
+    "muslin_bed_cover_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_bed_cover_spec), ctypes.c_uint32)),
+    "muslin_bed_covered": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_bed_cover_spec), ctypes.POINTER(muslin_bed_cover), ctypes.POINTER(muslin_problem))),
+    "muslin_fit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_fit_spec), ctypes.c_uint32)),
+    "muslin_fit_settings": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_fit_spec), ctypes.POINTER(muslin_fit), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_fit_nearest": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_fit_spec), ctypes.POINTER(muslin_fit), ctypes.POINTER(muslin_problem))),
+    "muslin_across_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_across_spec), ctypes.c_uint32)),
+    "muslin_blocks_across": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_across_spec), ctypes.POINTER(muslin_across), ctypes.POINTER(muslin_problem))),
+    "muslin_triangle_rows_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_triangle_rows_spec), ctypes.c_uint32)),
+    "muslin_triangle_rows_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_triangle_rows_spec), ctypes.POINTER(muslin_triangle_rows),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_rescale_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_rescale_spec), ctypes.c_uint32)),
+    "muslin_rescale": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_rescale_spec), ctypes.POINTER(muslin_rescale_row), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(muslin_rescaled), ctypes.POINTER(muslin_problem))),
     "muslin_binding_width_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_binding_width_spec), ctypes.c_uint32)),
     "muslin_binding_measure": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_binding_width_spec), ctypes.POINTER(muslin_binding_width),

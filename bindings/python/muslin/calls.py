@@ -13,21 +13,24 @@ from ._library import library
 from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
 from ._values import new, utf8, whole
-from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Edge, Fold,
-                        GoverningRule, Join, Nesting, Pressing, Print, QuiltingPattern, QuiltingStart, Style, Table,
-                        ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
-from .records import (Backing, BackingSpec, Batting, BattingSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
-                      BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
-                      ClothPieces, ClothSpec, Cost, CostSpec, CutlistRow, CutlistSets, CutlistSpec, CutlistStock,
-                      CutlistYardage, CutSpec, FormatSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec,
-                      Meeting, MeetingSpec, Motif, MotifSpec, MotifYield, Need, NeedSpec, Panel, Parsed, ParseSpec,
-                      Piece, PieceSpec, Piecing, PiecingSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec,
-                      Quilting, QuiltingSpec, Reference, Rounded, RoundingSpec, Row, RowAccuracy, RowAccuracySpec, Run,
-                      RunSpec, SeamSpec, Setting, SettingSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount,
-                      StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips,
-                      StripsetPrints, StripsetShortest, StripsSpec, Substitution, Thread, ThreadSpec, TopAccuracy,
-                      TopAccuracySpec, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStockSpec, UnitYield,
-                      WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
+from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Drop, Edge,
+                        FitRank, Fold, FootCorner, GoverningRule, Join, Nesting, Parity, Pressing, Print,
+                        QuiltingPattern, QuiltingStart, Style, Table, ThreadMethod, Tip, Turning, Unit, UnitKind,
+                        UnitMethod, Warning)
+from .records import (Across, AcrossSpec, Backing, BackingSpec, Batting, BattingSpec, Bed, BedCover, BedCoverSpec,
+                      BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec, Block, BlockGroup,
+                      BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces, ClothSpec, Cost, CostSpec,
+                      CutlistRow, CutlistSets, CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitSpec,
+                      FormatSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Meeting, MeetingSpec, Motif,
+                      MotifSpec, MotifYield, Need, NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing,
+                      PiecingSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quilting, QuiltingSpec,
+                      Reference, Rescale, Rescaled, RescaleRow, RescaleSpec, Rounded, RoundingSpec, Row, RowAccuracy,
+                      RowAccuracySpec, Run, RunSpec, SeamSpec, Setting, SettingSpec, ShrinkageSpec, SizeToMake, Stack,
+                      StackSpec, StitchCount, StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing,
+                      StripquiltSpec, Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, Thread,
+                      ThreadSpec, TopAccuracy, TopAccuracySpec, TriangleRows, TriangleRowsSpec, UnitPiece, UnitPlan,
+                      UnitRecipeAt, UnitSpec, UnitStockSpec, UnitYield, WashChange, WashedSize, WashSpec, Weight,
+                      WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -47,6 +50,7 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe",
            "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
            "setting_straight", "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan",
+           "bed_size", "bed_covered", "fit_settings", "fit_nearest", "blocks_across", "triangle_rows_plan", "rescale",
            "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
            "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
            "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines",
@@ -1391,6 +1395,173 @@ def border_plan(spec: Optional[BorderSpec] = None, *, unfinished_width: Optional
     out_ = new(structs.muslin_border)
     call_telling("muslin_border_plan", ctypes.byref(wish), ctypes.byref(out_))
     return Border._read(out_)
+
+
+def bed_size(spec: Optional[BedSpec] = None, *, mattress_width: Optional[LengthLike] = None,
+             mattress_length: Optional[LengthLike] = None, mattress_depth: Optional[LengthLike] = None,
+             floor_height: Optional[LengthLike] = None, beyond_depth: Optional[LengthLike] = None,
+             side_drop: Optional[LengthLike] = None, foot_drop: Optional[LengthLike] = None,
+             head_drop: Optional[LengthLike] = None, pillow_tuck: Optional[LengthLike] = None,
+             quilting_extra: Optional[LengthLike] = None, drop: Optional[Drop] = None,
+             foot_corner: Optional[FootCorner] = None, foot_given: Optional[bool] = None) -> Bed:
+    """The size of a quilt for a mattress.
+
+    Keywords: the members of BedSpec, over those of spec.
+
+    muslin_bed_size() in muslin/fit.h. Since 0.1.
+    """
+    wish = merged(BedSpec, spec, mattress_width=mattress_width, mattress_length=mattress_length,
+                                 mattress_depth=mattress_depth, floor_height=floor_height, beyond_depth=beyond_depth,
+                                 side_drop=side_drop, foot_drop=foot_drop, head_drop=head_drop, pillow_tuck=pillow_tuck,
+                                 quilting_extra=quilting_extra, drop=drop, foot_corner=foot_corner,
+                                 foot_given=foot_given)
+    out_ = new(structs.muslin_bed)
+    call_telling("muslin_bed_size", ctypes.byref(wish), ctypes.byref(out_))
+    return Bed._read(out_)
+
+
+def bed_covered(spec: Optional[BedCoverSpec] = None, *, quilt_width: Optional[LengthLike] = None,
+                quilt_length: Optional[LengthLike] = None, mattress_width: Optional[LengthLike] = None,
+                mattress_length: Optional[LengthLike] = None, mattress_depth: Optional[LengthLike] = None,
+                floor_height: Optional[LengthLike] = None, head_drop: Optional[LengthLike] = None,
+                pillow_tuck: Optional[LengthLike] = None, foot_corner: Optional[FootCorner] = None) -> BedCover:
+    """Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by.
+
+    Keywords: the members of BedCoverSpec, over those of spec.
+
+    muslin_bed_covered() in muslin/fit.h. Since 0.1.
+    """
+    wish = merged(BedCoverSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, mattress_width=mattress_width,
+                                      mattress_length=mattress_length, mattress_depth=mattress_depth,
+                                      floor_height=floor_height, head_drop=head_drop, pillow_tuck=pillow_tuck,
+                                      foot_corner=foot_corner)
+    out_ = new(structs.muslin_bed_cover)
+    call_telling("muslin_bed_covered", ctypes.byref(wish), ctypes.byref(out_))
+    return BedCover._read(out_)
+
+
+def fit_settings(spec: Optional[FitSpec] = None, *, wanted_width: Optional[LengthLike] = None,
+                 wanted_length: Optional[LengthLike] = None, width_under: Optional[LengthLike] = None,
+                 width_over: Optional[LengthLike] = None, length_under: Optional[LengthLike] = None,
+                 length_over: Optional[LengthLike] = None, block_least: Optional[LengthLike] = None,
+                 block_most: Optional[LengthLike] = None, block_step: Optional[LengthLike] = None,
+                 sash_least: Optional[LengthLike] = None, sash_most: Optional[LengthLike] = None,
+                 sash_step: Optional[LengthLike] = None, border_least: Optional[LengthLike] = None,
+                 border_most: Optional[LengthLike] = None, border_step: Optional[LengthLike] = None,
+                 columns_least: Optional[int] = None, columns_most: Optional[int] = None,
+                 rows_least: Optional[int] = None, rows_most: Optional[int] = None, best: Optional[int] = None,
+                 work_limit: Optional[int] = None, rank: Optional[FitRank] = None,
+                 columns_parity: Optional[Parity] = None, rows_parity: Optional[Parity] = None,
+                 allow_straight: Optional[bool] = None, allow_sashed: Optional[bool] = None,
+                 allow_framed: Optional[bool] = None, allow_on_point: Optional[bool] = None) -> List[Fit]:
+    """Every setting of the kinds, sizes and counts allowed whose width and length lie within the tolerances, compared
+    exactly, on point too, and do not pass MUSLIN_SIZE_MAX; ranked as asked, and the same list every time: equals are
+    ordered by what they are off, then fewer blocks, kind, larger block, narrower sash, narrower border, fewer columns.
+
+    Keywords: the members of FitSpec, over those of spec.
+
+    muslin_fit_settings() in muslin/fit.h. Since 0.1.
+    """
+    wish = merged(FitSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, width_under=width_under,
+                                 width_over=width_over, length_under=length_under, length_over=length_over,
+                                 block_least=block_least, block_most=block_most, block_step=block_step,
+                                 sash_least=sash_least, sash_most=sash_most, sash_step=sash_step,
+                                 border_least=border_least, border_most=border_most, border_step=border_step,
+                                 columns_least=columns_least, columns_most=columns_most, rows_least=rows_least,
+                                 rows_most=rows_most, best=best, work_limit=work_limit, rank=rank,
+                                 columns_parity=columns_parity, rows_parity=rows_parity, allow_straight=allow_straight,
+                                 allow_sashed=allow_sashed, allow_framed=allow_framed, allow_on_point=allow_on_point)
+    return asked("muslin_fit_settings", structs.muslin_fit, Fit._read, ctypes.byref(wish))
+
+
+def fit_nearest(spec: Optional[FitSpec] = None, *, wanted_width: Optional[LengthLike] = None,
+                wanted_length: Optional[LengthLike] = None, width_under: Optional[LengthLike] = None,
+                width_over: Optional[LengthLike] = None, length_under: Optional[LengthLike] = None,
+                length_over: Optional[LengthLike] = None, block_least: Optional[LengthLike] = None,
+                block_most: Optional[LengthLike] = None, block_step: Optional[LengthLike] = None,
+                sash_least: Optional[LengthLike] = None, sash_most: Optional[LengthLike] = None,
+                sash_step: Optional[LengthLike] = None, border_least: Optional[LengthLike] = None,
+                border_most: Optional[LengthLike] = None, border_step: Optional[LengthLike] = None,
+                columns_least: Optional[int] = None, columns_most: Optional[int] = None,
+                rows_least: Optional[int] = None, rows_most: Optional[int] = None, best: Optional[int] = None,
+                work_limit: Optional[int] = None, rank: Optional[FitRank] = None,
+                columns_parity: Optional[Parity] = None, rows_parity: Optional[Parity] = None,
+                allow_straight: Optional[bool] = None, allow_sashed: Optional[bool] = None,
+                allow_framed: Optional[bool] = None, allow_on_point: Optional[bool] = None) -> Fit:
+    """The one setting that comes nearest to the wanted size, whatever the tolerances, `best` and `rank` say (they must
+    still be in range); its rank_key is that of MUSLIN_RANK_NEAREST, and equals are decided in the order above.
+
+    Keywords: the members of FitSpec, over those of spec.
+
+    muslin_fit_nearest() in muslin/fit.h. Since 0.1.
+    """
+    wish = merged(FitSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, width_under=width_under,
+                                 width_over=width_over, length_under=length_under, length_over=length_over,
+                                 block_least=block_least, block_most=block_most, block_step=block_step,
+                                 sash_least=sash_least, sash_most=sash_most, sash_step=sash_step,
+                                 border_least=border_least, border_most=border_most, border_step=border_step,
+                                 columns_least=columns_least, columns_most=columns_most, rows_least=rows_least,
+                                 rows_most=rows_most, best=best, work_limit=work_limit, rank=rank,
+                                 columns_parity=columns_parity, rows_parity=rows_parity, allow_straight=allow_straight,
+                                 allow_sashed=allow_sashed, allow_framed=allow_framed, allow_on_point=allow_on_point)
+    out_ = new(structs.muslin_fit)
+    call_telling("muslin_fit_nearest", ctypes.byref(wish), ctypes.byref(out_))
+    return Fit._read(out_)
+
+
+def blocks_across(spec: Optional[AcrossSpec] = None, *, wanted: Optional[LengthLike] = None,
+                  border: Optional[LengthLike] = None, block: Optional[LengthLike] = None,
+                  sash: Optional[LengthLike] = None, direction: Optional[Direction] = None,
+                  framed: Optional[bool] = None) -> Across:
+    """The number of blocks for a width: (wanted - 2 border + sash) / (block + sash), rounded as asked but to one block
+    at least.
+
+    Keywords: the members of AcrossSpec, over those of spec.
+
+    muslin_blocks_across() in muslin/fit.h. Since 0.1.
+    """
+    wish = merged(AcrossSpec, spec, wanted=wanted, border=border, block=block, sash=sash, direction=direction,
+                                    framed=framed)
+    out_ = new(structs.muslin_across)
+    call_telling("muslin_blocks_across", ctypes.byref(wish), ctypes.byref(out_))
+    return Across._read(out_)
+
+
+def triangle_rows_plan(spec: Optional[TriangleRowsSpec] = None, *, wanted_width: Optional[LengthLike] = None,
+                       wanted_length: Optional[LengthLike] = None, height: Optional[LengthLike] = None,
+                       rows_direction: Optional[Direction] = None,
+                       sides_direction: Optional[Direction] = None) -> TriangleRows:
+    """Rows of equilateral triangles, point up and point down in turn, for a quilt of about this size.
+
+    Keywords: the members of TriangleRowsSpec, over those of spec.
+
+    muslin_triangle_rows_plan() in muslin/fit.h. Since 0.1.
+    """
+    wish = merged(TriangleRowsSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, height=height,
+                                          rows_direction=rows_direction, sides_direction=sides_direction)
+    out_ = new(structs.muslin_triangle_rows)
+    call_telling("muslin_triangle_rows_plan", ctypes.byref(wish), ctypes.byref(out_))
+    return TriangleRows._read(out_)
+
+
+def rescale(rows: Sequence[RescaleRow], spec: Optional[RescaleSpec] = None, *, numerator: Optional[int] = None,
+            denominator: Optional[int] = None, allowance: Optional[LengthLike] = None,
+            take_up: Optional[LengthLike] = None, grid: Optional[LengthLike] = None) -> Rescale:
+    """A pattern made larger or smaller: n finished sizes in the array (n 1 .. MUSLIN_COUNT_MAX), each scaled exactly
+    and given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them on
+    the marks.
+
+    Keywords: the members of RescaleSpec, over those of spec.
+
+    muslin_rescale() in muslin/fit.h. Since 0.1.
+    """
+    wish = merged(RescaleSpec, spec, numerator=numerator, denominator=denominator, allowance=allowance, take_up=take_up,
+                                     grid=grid)
+    rows_, n = rows_of(RescaleRow, rows, "rows")
+    out_ = new(structs.muslin_rescaled)
+    call_telling("muslin_rescale", ctypes.byref(wish), rows_, ctypes.sizeof(structs.muslin_rescale_row), n,
+                 ctypes.byref(out_))
+    return Rescale(tuple(RescaleRow._read(row) for row in rows_[:n]), Rescaled._read(out_))
 
 
 def binding_measure(spec: Optional[BindingWidthSpec] = None, *, fold: Optional[Fold] = None,

@@ -9,12 +9,14 @@ from ._values import Choice
 __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
            "CLOTH_MAY_TURN", "MOTIF_ANY_START", "STACK_ANY_START", "YIELD_FROM_ONE_END", "CUTLIST_ROWS_MAX",
-           "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
-           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction",
-           "Unit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind",
-           "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain", "Turning", "Join", "BorderStyle",
-           "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern",
-           "QuiltingStart", "CostKind"]
+           "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED",
+           "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT", "ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED",
+           "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument",
+           "Warning", "Direction", "Unit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge",
+           "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
+           "Turning", "Join", "BorderStyle", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
+           "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
+           "CostKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -38,6 +40,12 @@ CUTLIST_ROWS_MAX = 4096
 CUT_MAY_TURN = 1
 UNIT_MAX = 67108864
 BORDER_LENGTHWISE = 1
+BED_FOOT_GIVEN = 1
+FIT_ALLOW_STRAIGHT = 1
+FIT_ALLOW_SASHED = 2
+FIT_ALLOW_FRAMED = 4
+FIT_ALLOW_ON_POINT = 8
+ACROSS_FRAMED = 1
 BIAS_BLUNT_ENDS = 1
 BATTING_FIXED = 1
 BACKING_ROUND_PANELS = 1
@@ -220,6 +228,21 @@ class Argument(Choice):
     AMOUNT_KIND = 128
     PRICE = 129
     PRICE_PER = 130
+    MATTRESS_WIDTH = 131
+    MATTRESS_LENGTH = 132
+    MATTRESS_DEPTH = 133
+    FLOOR_HEIGHT = 134
+    DROP = 135
+    DROP_RULE = 136
+    PILLOW_TUCK = 137
+    FOOT_CORNER = 138
+    SASH_WIDTH = 139
+    SETTING_KIND = 140
+    PARITY = 141
+    RANK = 142
+    BEST = 143
+    WORK_LIMIT = 144
+    TRIANGLE_HEIGHT = 145
 
     @property
     def words(self) -> str:
@@ -462,6 +485,48 @@ class BorderStyle(Choice):
     TOP_FIRST = 2  # butted: top and bottom first
     CORNERSTONES = 3  # four squares in the corners
     MITRED = 4  # seams at 45 degrees in the corners
+
+
+class Drop(Choice):
+    """enum muslin_drop"""
+
+    DEPTH = 1  # as far as the mattress is deep: a coverlet that shows the base of the bed
+    OVER_JOINT = 2  # the depth and 3 in, or what else is asked: hides where mattress and base meet
+    FLOOR = 3  # from the top of the mattress down to the floor: a bedspread
+    GIVEN = 4  # as the spec says
+
+
+class FootCorner(Choice):
+    """enum muslin_foot_corner"""
+
+    SQUARE = 1  # left square: their points hang lower than the edges
+    ROUNDED = 2  # cut to a quarter circle, so that no point hangs lower than the edges
+
+
+class FitKind(Choice):
+    """enum muslin_fit_kind"""
+
+    STRAIGHT = 1  # side by side: c B + 2 b wide
+    SASHED = 2  # sashes between blocks: c B + (c - 1) S + 2 b
+    FRAMED = 3  # and one round the outside: c B + (c + 1) S + 2 b
+    # on their corners, c and r counted along the edges, (c - 1)(r - 1) alternate blocks between them: c B sqrt 2 + 2 b
+    ON_POINT = 4
+
+
+class Parity(Choice):
+    """enum muslin_parity"""
+
+    ANY = 1
+    EVEN = 2  # turned blocks that come in fours
+    ODD = 3  # every other block a plain one, and the same block in all four corners
+
+
+class FitRank(Choice):
+    """enum muslin_fit_rank"""
+
+    NEAREST = 1  # least off first: what width and length are off, added up
+    FEWEST_BLOCKS = 2  # blocks and alternate blocks
+    LARGEST_BLOCK = 3
 
 
 class Fold(Choice):

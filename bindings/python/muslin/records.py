@@ -10,12 +10,14 @@ from . import _api as structs
 from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
 from ._values import put, put_sign
-from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE, CLOTH_MAY_TURN,
-                        CUT_MAY_TURN, FORMAT_BARE, FORMAT_UNICODE, MOTIF_ANY_START, STACK_ANY_START,
-                        THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind, BorderStyle, Care,
-                        CostKind, CutAgain, CutShape, Direction, Edge, Fold, GoverningSource, Grain, Join, Nesting,
-                        PanelRole, Pressing, Print, QuiltingPattern, QuiltingStart, StockKind, Style, ThreadMethod, Tip,
-                        Turning, Unit, UnitKind, UnitMethod, Warning)
+from .constants import (ACROSS_FRAMED, BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS,
+                        BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT,
+                        FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, MOTIF_ANY_START,
+                        STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind,
+                        BorderStyle, Care, CostKind, CutAgain, CutShape, Direction, Drop, Edge, FitKind, FitRank, Fold,
+                        FootCorner, GoverningSource, Grain, Join, Nesting, PanelRole, Parity, Pressing, Print,
+                        QuiltingPattern, QuiltingStart, StockKind, Style, ThreadMethod, Tip, Turning, Unit, UnitKind,
+                        UnitMethod, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "RowAccuracySpec", "RowAccuracy", "TopAccuracySpec", "TopAccuracy",
@@ -25,11 +27,13 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
            "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "UnitSpec", "UnitPlan",
            "UnitPiece", "UnitStockSpec", "UnitYield", "SettingSpec", "Setting", "BlockSpec", "Block", "RunSpec", "Run",
-           "BorderSpec", "Border", "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias",
-           "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec",
-           "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting",
-           "WeightSpec", "Weight", "CostSpec", "Cost", "StockSize", "StripsetShortest", "StripsetPrints",
-           "UnitRecipeAt", "StripquiltPressing", "StitchCount"]
+           "BorderSpec", "Border", "BedSpec", "Bed", "BedCoverSpec", "BedCover", "FitSpec", "Fit", "AcrossSpec",
+           "Across", "TriangleRowsSpec", "TriangleRows", "RescaleSpec", "RescaleRow", "Rescaled", "BindingWidthSpec",
+           "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec",
+           "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec",
+           "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight", "CostSpec", "Cost",
+           "StockSize", "StripsetShortest", "StripsetPrints", "UnitRecipeAt", "Rescale", "StripquiltPressing",
+           "StitchCount"]
 
 
 @dataclass(frozen=True)
@@ -2134,6 +2138,543 @@ class Border:
 
 
 @dataclass(frozen=True)
+class BedSpec(Spec):
+    """struct muslin_bed_spec, muslin/fit.h
+
+    mattress_width: 1 or more (initially 0)
+    mattress_length: 1 or more (initially 0)
+    mattress_depth: 1 or more for DEPTH and OVER_JOINT (initially 0)
+    floor_height: floor to top of mattress; 1 or more for FLOOR, else 0 if unknown (initially 0)
+    beyond_depth: added to the depth by OVER_JOINT (initially 3 in)
+    side_drop: left and right, for GIVEN (initially 0)
+    foot_drop: for GIVEN and with MUSLIN_BED_FOOT_GIVEN (initially 0)
+    head_drop: beyond the mattress at the head, where the quilt hangs there too (initially 0)
+    pillow_tuck: to fold under and over the pillows (initially 0)
+    quilting_extra: what quilting will take up of width and of length: 1-3 in or more on a bed quilt (Standard quilt
+        sizes for mattresses); measure a sample (initially 0)
+    drop: enum muslin_drop (initially Drop.DEPTH)
+    foot_corner: enum muslin_foot_corner (initially FootCorner.SQUARE)
+    foot_given: the flag MUSLIN_BED_FOOT_GIVEN (initially False)
+    """
+
+    _kind = structs.muslin_bed_spec
+    _init = "muslin_bed_spec_init"
+
+    mattress_width: Optional[LengthLike] = None
+    mattress_length: Optional[LengthLike] = None
+    mattress_depth: Optional[LengthLike] = None
+    floor_height: Optional[LengthLike] = None
+    beyond_depth: Optional[LengthLike] = None
+    side_drop: Optional[LengthLike] = None
+    foot_drop: Optional[LengthLike] = None
+    head_drop: Optional[LengthLike] = None
+    pillow_tuck: Optional[LengthLike] = None
+    quilting_extra: Optional[LengthLike] = None
+    drop: Optional[Drop] = None
+    foot_corner: Optional[FootCorner] = None
+    foot_given: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "mattress_width", self.mattress_width)
+        put_length(struct, "mattress_length", self.mattress_length)
+        put_length(struct, "mattress_depth", self.mattress_depth)
+        put_length(struct, "floor_height", self.floor_height)
+        put_length(struct, "beyond_depth", self.beyond_depth)
+        put_length(struct, "side_drop", self.side_drop)
+        put_length(struct, "foot_drop", self.foot_drop)
+        put_length(struct, "head_drop", self.head_drop)
+        put_length(struct, "pillow_tuck", self.pillow_tuck)
+        put_length(struct, "quilting_extra", self.quilting_extra)
+        put(struct, "drop", self.drop)
+        put(struct, "foot_corner", self.foot_corner)
+        struct.flags |= BED_FOOT_GIVEN if self.foot_given else 0
+
+
+@dataclass(frozen=True)
+class Bed:
+    """struct muslin_bed, muslin/fit.h
+
+    side_drop: on each side, by the rule asked for
+    foot_drop
+    finished_width: of the quilt on the bed: mattress + 2 side drops
+    finished_length: mattress + head drop + foot drop + pillow tuck
+    top_width: finished width of the top to piece: the same and quilting_extra
+    top_length
+    corner_hang: how far below the mattress a foot corner reaches along the cloth, up to a tick: its point, sqrt(side
+        drop^2 + foot drop^2), so 1.414 drops where they are equal; when rounded, the longer of the two drops
+    corner_radius: of the quarter circle to draw: the shorter of the two drops; 0 when square
+    corner_cut_off: how far the point stands beyond that circle, (sqrt 2 - 1) radii, up to a tick: what is lost of the
+        corner along its diagonal; 0 when square
+    corner_clearance: floor_height - corner_hang, below 0 when the corner lies on the floor; 0 where floor_height is 0
+    corner_touches: 1 when floor_height is given and the corner hangs lower: feet catch in it
+    warnings: MUSLIN_WARN_SMALL_QUILT: no side of the mattress, as of a crib's, passes 60 in
+    """
+
+    side_drop: Length
+    foot_drop: Length
+    finished_width: Length
+    finished_length: Length
+    top_width: Length
+    top_length: Length
+    corner_hang: Length
+    corner_radius: Length
+    corner_cut_off: Length
+    corner_clearance: Length
+    corner_touches: bool
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Bed":
+        return cls(side_drop=Length(struct.side_drop), foot_drop=Length(struct.foot_drop),
+                   finished_width=Length(struct.finished_width), finished_length=Length(struct.finished_length),
+                   top_width=Length(struct.top_width), top_length=Length(struct.top_length),
+                   corner_hang=Length(struct.corner_hang), corner_radius=Length(struct.corner_radius),
+                   corner_cut_off=Length(struct.corner_cut_off), corner_clearance=Length(struct.corner_clearance),
+                   corner_touches=bool(struct.corner_touches), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class BedCoverSpec(Spec):
+    """struct muslin_bed_cover_spec, muslin/fit.h
+
+    quilt_width: finished, 1 or more (initially 0)
+    quilt_length: finished, 1 or more (initially 0)
+    mattress_width: 1 or more (initially 0)
+    mattress_length: 1 or more (initially 0)
+    mattress_depth: 0 if unknown (initially 0)
+    floor_height: from the floor to the top of the mattress; 0 if unknown (initially 0)
+    head_drop: (initially 0)
+    pillow_tuck: (initially 0)
+    foot_corner: enum muslin_foot_corner (initially FootCorner.SQUARE)
+    """
+
+    _kind = structs.muslin_bed_cover_spec
+    _init = "muslin_bed_cover_spec_init"
+
+    quilt_width: Optional[LengthLike] = None
+    quilt_length: Optional[LengthLike] = None
+    mattress_width: Optional[LengthLike] = None
+    mattress_length: Optional[LengthLike] = None
+    mattress_depth: Optional[LengthLike] = None
+    floor_height: Optional[LengthLike] = None
+    head_drop: Optional[LengthLike] = None
+    pillow_tuck: Optional[LengthLike] = None
+    foot_corner: Optional[FootCorner] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "quilt_width", self.quilt_width)
+        put_length(struct, "quilt_length", self.quilt_length)
+        put_length(struct, "mattress_width", self.mattress_width)
+        put_length(struct, "mattress_length", self.mattress_length)
+        put_length(struct, "mattress_depth", self.mattress_depth)
+        put_length(struct, "floor_height", self.floor_height)
+        put_length(struct, "head_drop", self.head_drop)
+        put_length(struct, "pillow_tuck", self.pillow_tuck)
+        put(struct, "foot_corner", self.foot_corner)
+
+
+@dataclass(frozen=True)
+class BedCover:
+    """struct muslin_bed_cover, muslin/fit.h
+
+    side_drop: on each side, half of what is left over, down to a tick; below 0 where the quilt is narrower than the
+        mattress
+    foot_drop: what is left of the length; below 0 where the quilt does not reach the foot
+    short_width: how much wider it must be for the sides to hang to the mattress's depth; 0: it is wide enough
+    short_length: the same for the length
+    corner_hang: as in struct muslin_bed; 0 where a drop is below 0
+    corner_clearance: as in struct muslin_bed
+    reaches_edges: 1 when the quilt covers the top of the mattress
+    reaches_depth: 1 when it hangs to the depth on both sides and at the foot
+    corner_touches: 1 when floor_height is given and a foot corner hangs lower
+    warnings: MUSLIN_WARN_SMALL_QUILT: no side of quilt or of mattress is longer than 60 in
+    """
+
+    side_drop: Length
+    foot_drop: Length
+    short_width: Length
+    short_length: Length
+    corner_hang: Length
+    corner_clearance: Length
+    reaches_edges: bool
+    reaches_depth: bool
+    corner_touches: bool
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "BedCover":
+        return cls(side_drop=Length(struct.side_drop), foot_drop=Length(struct.foot_drop),
+                   short_width=Length(struct.short_width), short_length=Length(struct.short_length),
+                   corner_hang=Length(struct.corner_hang), corner_clearance=Length(struct.corner_clearance),
+                   reaches_edges=bool(struct.reaches_edges), reaches_depth=bool(struct.reaches_depth),
+                   corner_touches=bool(struct.corner_touches), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class FitSpec(Spec):
+    """struct muslin_fit_spec, muslin/fit.h
+
+    wanted_width: 1 or more, with borders (initially 0)
+    wanted_length: 1 or more (initially 0)
+    width_under: how much narrower it may come out (initially 0)
+    width_over: how much wider (initially 0)
+    length_under: (initially 0)
+    length_over: (initially 0)
+    block_least: 1 or more (initially 6 in)
+    block_most: block_least or more (initially 14 in)
+    block_step: 1 or more (initially 1/2 in)
+    sash_least: 1 or more where sashes are allowed; all three are passed over where they are not (initially 1 in)
+    sash_most: (initially 3 in)
+    sash_step: (initially 1/2 in)
+    border_least: on each side, all borders together; 0: none (initially 0)
+    border_most: (initially 0)
+    border_step: 1 or more (initially 1 in)
+    columns_least: (initially 1)
+    columns_most: (initially 100)
+    rows_least: (initially 1)
+    rows_most: (initially 100)
+    best: list so many only; 0: all, to MUSLIN_COUNT_MAX (initially 0)
+    work_limit: the most combinations of kind, block, sash and border that are tried, and the most settings that are
+        found; 1 .. MUSLIN_COUNT_MAX (initially 1000000)
+    rank: enum muslin_fit_rank (initially FitRank.NEAREST)
+    columns_parity: enum muslin_parity (initially Parity.ANY)
+    rows_parity: enum muslin_parity (initially Parity.ANY)
+    allow_straight: the flag MUSLIN_FIT_ALLOW_STRAIGHT (initially False)
+    allow_sashed: the flag MUSLIN_FIT_ALLOW_SASHED (initially False)
+    allow_framed: the flag MUSLIN_FIT_ALLOW_FRAMED (initially False)
+    allow_on_point: the flag MUSLIN_FIT_ALLOW_ON_POINT (initially False)
+    """
+
+    _kind = structs.muslin_fit_spec
+    _init = "muslin_fit_spec_init"
+
+    wanted_width: Optional[LengthLike] = None
+    wanted_length: Optional[LengthLike] = None
+    width_under: Optional[LengthLike] = None
+    width_over: Optional[LengthLike] = None
+    length_under: Optional[LengthLike] = None
+    length_over: Optional[LengthLike] = None
+    block_least: Optional[LengthLike] = None
+    block_most: Optional[LengthLike] = None
+    block_step: Optional[LengthLike] = None
+    sash_least: Optional[LengthLike] = None
+    sash_most: Optional[LengthLike] = None
+    sash_step: Optional[LengthLike] = None
+    border_least: Optional[LengthLike] = None
+    border_most: Optional[LengthLike] = None
+    border_step: Optional[LengthLike] = None
+    columns_least: Optional[int] = None
+    columns_most: Optional[int] = None
+    rows_least: Optional[int] = None
+    rows_most: Optional[int] = None
+    best: Optional[int] = None
+    work_limit: Optional[int] = None
+    rank: Optional[FitRank] = None
+    columns_parity: Optional[Parity] = None
+    rows_parity: Optional[Parity] = None
+    allow_straight: Optional[bool] = None
+    allow_sashed: Optional[bool] = None
+    allow_framed: Optional[bool] = None
+    allow_on_point: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "wanted_width", self.wanted_width)
+        put_length(struct, "wanted_length", self.wanted_length)
+        put_length(struct, "width_under", self.width_under)
+        put_length(struct, "width_over", self.width_over)
+        put_length(struct, "length_under", self.length_under)
+        put_length(struct, "length_over", self.length_over)
+        put_length(struct, "block_least", self.block_least)
+        put_length(struct, "block_most", self.block_most)
+        put_length(struct, "block_step", self.block_step)
+        put_length(struct, "sash_least", self.sash_least)
+        put_length(struct, "sash_most", self.sash_most)
+        put_length(struct, "sash_step", self.sash_step)
+        put_length(struct, "border_least", self.border_least)
+        put_length(struct, "border_most", self.border_most)
+        put_length(struct, "border_step", self.border_step)
+        put(struct, "columns_least", self.columns_least)
+        put(struct, "columns_most", self.columns_most)
+        put(struct, "rows_least", self.rows_least)
+        put(struct, "rows_most", self.rows_most)
+        put(struct, "best", self.best)
+        put(struct, "work_limit", self.work_limit)
+        put(struct, "rank", self.rank)
+        put(struct, "columns_parity", self.columns_parity)
+        put(struct, "rows_parity", self.rows_parity)
+        struct.flags |= FIT_ALLOW_STRAIGHT if self.allow_straight else 0
+        struct.flags |= FIT_ALLOW_SASHED if self.allow_sashed else 0
+        struct.flags |= FIT_ALLOW_FRAMED if self.allow_framed else 0
+        struct.flags |= FIT_ALLOW_ON_POINT if self.allow_on_point else 0
+
+
+@dataclass(frozen=True)
+class Fit:
+    """struct muslin_fit, muslin/fit.h
+
+    kind: enum muslin_fit_kind
+    exact: 1 when width and length are as wanted to the tick
+    columns
+    rows
+    block
+    sash: 0 where the kind has none
+    border: on each side
+    finished_width: on point to the nearest tick, else exact
+    finished_length
+    off_width: finished_width - wanted_width
+    off_length
+    blocks: columns x rows
+    alternates: on point (columns - 1)(rows - 1), else 0
+    rank_key: what it is ranked by, the lowest first: ticks off in all; blocks and alternates; or minus the block in
+        ticks
+    """
+
+    kind: FitKind
+    exact: bool
+    columns: int
+    rows: int
+    block: Length
+    sash: Length
+    border: Length
+    finished_width: Length
+    finished_length: Length
+    off_width: Length
+    off_length: Length
+    blocks: int
+    alternates: int
+    rank_key: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Fit":
+        return cls(kind=FitKind(struct.kind), exact=bool(struct.exact), columns=int(struct.columns),
+                   rows=int(struct.rows), block=Length(struct.block), sash=Length(struct.sash),
+                   border=Length(struct.border), finished_width=Length(struct.finished_width),
+                   finished_length=Length(struct.finished_length), off_width=Length(struct.off_width),
+                   off_length=Length(struct.off_length), blocks=int(struct.blocks), alternates=int(struct.alternates),
+                   rank_key=int(struct.rank_key))
+
+
+@dataclass(frozen=True)
+class AcrossSpec(Spec):
+    """struct muslin_across_spec, muslin/fit.h
+
+    wanted: the width (or length) to fill, 1 or more (initially 0)
+    border: on each side (initially 0)
+    block: 1 or more (initially 0)
+    sash: between blocks; 0: none (initially 0)
+    direction: enum muslin_direction: fewer blocks, more, or the nearer of the two (ties: more) (initially
+        Direction.NEAREST)
+    framed: the flag MUSLIN_ACROSS_FRAMED (initially False)
+    """
+
+    _kind = structs.muslin_across_spec
+    _init = "muslin_across_spec_init"
+
+    wanted: Optional[LengthLike] = None
+    border: Optional[LengthLike] = None
+    block: Optional[LengthLike] = None
+    sash: Optional[LengthLike] = None
+    direction: Optional[Direction] = None
+    framed: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "wanted", self.wanted)
+        put_length(struct, "border", self.border)
+        put_length(struct, "block", self.block)
+        put_length(struct, "sash", self.sash)
+        put(struct, "direction", self.direction)
+        struct.flags |= ACROSS_FRAMED if self.framed else 0
+
+
+@dataclass(frozen=True)
+class Across:
+    """struct muslin_across, muslin/fit.h
+
+    blocks: 1 or more
+    finished_width: of so many blocks, their sashes and both borders
+    off: finished_width - wanted
+    room: the blocks that would fill it, exact as a fraction: room / pitch, where room is wanted - 2 border + sash, or -
+        sash when framed, ...
+    pitch: ... and pitch is block + sash
+    exact: 1 when it comes out at the wanted width
+    """
+
+    blocks: int
+    finished_width: Length
+    off: Length
+    room: Length
+    pitch: Length
+    exact: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Across":
+        return cls(blocks=int(struct.blocks), finished_width=Length(struct.finished_width), off=Length(struct.off),
+                   room=Length(struct.room), pitch=Length(struct.pitch), exact=bool(struct.exact))
+
+
+@dataclass(frozen=True)
+class TriangleRowsSpec(Spec):
+    """struct muslin_triangle_rows_spec, muslin/fit.h
+
+    wanted_width: 1 or more (initially 0)
+    wanted_length: 1 or more (initially 0)
+    height: finished height of a triangle, 1 or more: the depth of a row (initially 0)
+    rows_direction: enum muslin_direction: fewer rows, more, or the nearest (ties: more) (initially Direction.NEAREST)
+    sides_direction: enum muslin_direction, for the sides across (initially Direction.NEAREST)
+    """
+
+    _kind = structs.muslin_triangle_rows_spec
+    _init = "muslin_triangle_rows_spec_init"
+
+    wanted_width: Optional[LengthLike] = None
+    wanted_length: Optional[LengthLike] = None
+    height: Optional[LengthLike] = None
+    rows_direction: Optional[Direction] = None
+    sides_direction: Optional[Direction] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "wanted_width", self.wanted_width)
+        put_length(struct, "wanted_length", self.wanted_length)
+        put_length(struct, "height", self.height)
+        put(struct, "rows_direction", self.rows_direction)
+        put(struct, "sides_direction", self.sides_direction)
+
+
+@dataclass(frozen=True)
+class TriangleRows:
+    """struct muslin_triangle_rows, muslin/fit.h
+
+    rows: 1 or more
+    sides: whole sides of triangles across, 1 or more
+    side: 2 height / sqrt 3, to the nearest tick
+    finished_width: sides x 2 height / sqrt 3, rounded once to the nearest tick
+    finished_length: rows x height
+    off_width: finished - wanted
+    off_length
+    triangles: whole ones, with squared ends: 2 sides - 1 a row
+    half_triangles: two a row, one at each end
+    """
+
+    rows: int
+    sides: int
+    side: Length
+    finished_width: Length
+    finished_length: Length
+    off_width: Length
+    off_length: Length
+    triangles: int
+    half_triangles: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "TriangleRows":
+        return cls(rows=int(struct.rows), sides=int(struct.sides), side=Length(struct.side),
+                   finished_width=Length(struct.finished_width), finished_length=Length(struct.finished_length),
+                   off_width=Length(struct.off_width), off_length=Length(struct.off_length),
+                   triangles=int(struct.triangles), half_triangles=int(struct.half_triangles))
+
+
+@dataclass(frozen=True)
+class RescaleSpec(Spec):
+    """struct muslin_rescale_spec, muslin/fit.h
+
+    numerator: of the scale, 1 .. INT64_MAX: 3 / 2 is half as large again (initially 1)
+    denominator: 1 .. INT64_MAX (initially 1)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
+    grid: the ruler's marks, 1 or more: cut sizes shall lie on it (initially 1/8 in)
+    """
+
+    _kind = structs.muslin_rescale_spec
+    _init = "muslin_rescale_spec_init"
+
+    numerator: Optional[int] = None
+    denominator: Optional[int] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    grid: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "numerator", self.numerator)
+        put(struct, "denominator", self.denominator)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "grid", self.grid)
+
+
+@dataclass(frozen=True)
+class RescaleRow(Spec):
+    """struct muslin_rescale_row, muslin/fit.h
+
+    finished: in: as it is, 1 .. MUSLIN_SIZE_MAX
+    new_finished: finished x numerator / denominator, to the nearest tick, ties up ...
+    rest: ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator
+    new_cut: new_finished + 2 s + u
+    cut_below: the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of
+        it (2 s + u or less)
+    cut_nearest: the nearest on the grid, ties up
+    cut_above: the smallest on the grid that is not smaller
+    on_grid: 1 when the exact cut size lies on the grid: all four are then the same
+    """
+
+    _kind = structs.muslin_rescale_row
+
+    finished: Length = Length(0)
+    new_finished: Length = Length(0)
+    rest: int = 0
+    new_cut: Length = Length(0)
+    cut_below: Length = Length(0)
+    cut_nearest: Length = Length(0)
+    cut_above: Length = Length(0)
+    on_grid: bool = False
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "finished", self.finished)
+        put_length(struct, "new_finished", self.new_finished)
+        put(struct, "rest", self.rest)
+        put_length(struct, "new_cut", self.new_cut)
+        put_length(struct, "cut_below", self.cut_below)
+        put_length(struct, "cut_nearest", self.cut_nearest)
+        put_length(struct, "cut_above", self.cut_above)
+        put(struct, "on_grid", self.on_grid)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "RescaleRow":
+        return cls(finished=Length(struct.finished), new_finished=Length(struct.new_finished), rest=int(struct.rest),
+                   new_cut=Length(struct.new_cut), cut_below=Length(struct.cut_below),
+                   cut_nearest=Length(struct.cut_nearest), cut_above=Length(struct.cut_above),
+                   on_grid=bool(struct.on_grid))
+
+
+@dataclass(frozen=True)
+class Rescaled:
+    """struct muslin_rescaled, muslin/fit.h
+
+    off_grid: sizes that do not lie on the grid
+    unit: the largest measure of which all finished sizes are whole multiples
+    unit_below: what that unit may become so that every cut size lies on the grid: the next one not above the scale
+        asked for, 0 if there is none ...
+    unit_above: ... and the next one not below it, 0 if there is none
+    numerator: the nearer of the two as a scale in lowest terms, ties up: numerator / ...
+    denominator: ... denominator; 0 / 1 if there is none
+    warnings: MUSLIN_WARN_OFF_GRID
+    """
+
+    off_grid: int
+    unit: Length
+    unit_below: Length
+    unit_above: Length
+    numerator: int
+    denominator: int
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Rescaled":
+        return cls(off_grid=int(struct.off_grid), unit=Length(struct.unit), unit_below=Length(struct.unit_below),
+                   unit_above=Length(struct.unit_above), numerator=int(struct.numerator),
+                   denominator=int(struct.denominator), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
 class BindingWidthSpec(Spec):
     """struct muslin_binding_width_spec, muslin/finishing.h
 
@@ -3224,6 +3765,14 @@ class UnitRecipeAt:
 
     kind: int
     method: int
+
+
+@dataclass(frozen=True)
+class Rescale:
+    """What rescale() answers."""
+
+    rows: Tuple[RescaleRow, ...]
+    out: Rescaled
 
 
 @dataclass(frozen=True)
