@@ -175,7 +175,8 @@
     X(tip, "tip") \
     X(corner, "corner (finished)") \
     X(units, "number of units") \
-    X(height, "height")
+    X(height, "height") \
+    X(hand, "hand")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

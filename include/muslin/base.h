@@ -239,7 +239,8 @@ enum muslin_argument {
     MUSLIN_ARG_TIP = 103,
     MUSLIN_ARG_CORNER = 104,
     MUSLIN_ARG_UNITS = 105,
-    MUSLIN_ARG_HEIGHT = 106
+    MUSLIN_ARG_HEIGHT = 106,
+    MUSLIN_ARG_HAND = 107
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

@@ -38,7 +38,7 @@ def checked(kind: Type[Record], spec: Optional[Record], name: str) -> Record:
     return spec or kind()
 
 
-def merged(kind: Type[Record], spec: Optional[Record], **given: object) -> Any:
+def merged(kind: Type[Record], spec: Optional[Record], /, **given: object) -> Any:
     """A spec and single members over it, as the library reads them."""
     members = {name: value for name, value in given.items() if value is not None}
     return replace(checked(kind, spec, "spec"), **members)._struct()
