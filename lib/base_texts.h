@@ -172,11 +172,11 @@
     X(half_addition, "addition for a half-square") \
     X(quarter_addition, "addition for a quarter-square") \
     X(trim, "room to trim") \
-    X(tip, "tip") \
+    X(tip, "kind of tip") \
     X(corner, "corner (finished)") \
     X(units, "number of units") \
     X(height, "height") \
-    X(hand, "hand")
+    X(hand, "hand of the unit")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

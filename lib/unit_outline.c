@@ -276,17 +276,6 @@ static struct spot less(const struct spot *from, const struct spot *spot)
     return rest;
 }
 
-/* The sign of p + q sqrt 2; both are within +-2^61. */
-static int32_t sign_with_root_2(int64_t p, int64_t q)
-{
-    if (p >= 0 && q >= 0)
-        return p > 0 || q > 0;
-    if (p <= 0 && q <= 0)
-        return -1;
-    int32_t plain_wins = msl_wide_compare(msl_wide_multiply(p, p), msl_wide_multiply(q, 2 * q)) > 0;
-    return plain_wins == (p > 0) ? 1 : -1;
-}
-
 /* A nested root, sqrt(a + b sqrt 2) times r. */
 struct nest {
     int64_t r;
@@ -315,14 +304,18 @@ static int64_t nest_floor(const struct nest *nest)
     return nest->r < 0 ? -root - 1 : root;
 }
 
-/* Whether x + q sqrt 2 + nested root is above 0. With A for the first two, A A - (nested root)^2 is again a number
- * p + q sqrt 2, so two squarings decide. The sum is never 0, as no nested root is a number x + q sqrt 2. */
+/* Whether a sum x + q sqrt 2 + nested root, which lies between -1 and 1, is above 0. No nested root here is nearer to 0
+ * than 2, so A = x + q sqrt 2 has the other sign, and the longer one decides: A A - (nested root)^2 is again a number
+ * u + v sqrt 2, never 0, as no nested root is a number x + q sqrt 2. In all forms of the table u - v sqrt 2 is farther
+ * from 0 than that, so u and v differ in sign, and squaring once more decides. */
 static int32_t is_above_0(int64_t x, int64_t q, const struct nest *nest)
 {
     int64_t square = nest->r * nest->r;
-    int32_t sign = sign_with_root_2(x, q);
-    int32_t longer = sign_with_root_2(x * x + 2 * q * q - nest->a * square, 2 * x * q - nest->b * square);
-    return nest->r > 0 ? sign >= 0 || longer < 0 : sign > 0 && longer > 0;
+    int64_t u = x * x + 2 * q * q - nest->a * square;
+    int64_t v = 2 * x * q - nest->b * square;
+    int32_t u_wins = msl_wide_compare(msl_wide_multiply(u, u), msl_wide_multiply(v, 2 * v)) > 0;
+    int32_t a_is_longer = u_wins == (u > 0);
+    return a_is_longer == (nest->r < 0);
 }
 
 /* The floor of a sum is that of its parts, or one more. */
