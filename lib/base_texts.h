@@ -171,7 +171,7 @@
     X(policy, "allowance policy") \
     X(half_addition, "addition for a half-square") \
     X(quarter_addition, "addition for a quarter-square") \
-    X(trim, "room to trim") \
+    X(trim, "room to trim (cut)") \
     X(tip, "kind of tip") \
     X(corner, "corner (finished)") \
     X(units, "number of units") \

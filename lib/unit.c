@@ -54,7 +54,7 @@ void msl_unit_read_seam(struct msl_check *check, struct muslin_unit_spec *into, 
     msl_want_choice(check, MUSLIN_ARG_POLICY, into->policy, MUSLIN_ALLOWANCE_EXACT, MUSLIN_ALLOWANCE_OVERSIZE);
     msl_want_between(check, MUSLIN_ARG_TRIM, into->trim, 0,
                      into->policy == MUSLIN_ALLOWANCE_OVERSIZE ? MUSLIN_UNIT_MAX / 8 : 0);
-    msl_want_some_size(check, MUSLIN_ARG_GRID, into->grid);
+    msl_want_between(check, MUSLIN_ARG_GRID, into->grid, 1, MUSLIN_UNIT_MAX);
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, into->tolerance, 0, into->grid - 1);
     msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
     msl_want_choice(check, MUSLIN_ARG_TIP, into->tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
@@ -124,7 +124,8 @@ static struct muslin_rounding_spec rounding_of(const struct muslin_unit_spec *sp
 }
 
 /* The size that is brought to the grid: the geometry, or the trade's rule for it, with room to trim. */
-static struct msl_surd wanted_size(int32_t size, const struct msl_unit_sizes *sizes, const struct muslin_unit_spec *spec)
+static struct msl_surd wanted_size(int32_t size, const struct msl_unit_sizes *sizes,
+                                   const struct muslin_unit_spec *spec)
 {
     const struct unit_formula *f = unit_formula_of(size);
     int32_t customary = spec->policy != MUSLIN_ALLOWANCE_EXACT && f->rule != RULE_NONE;
@@ -143,9 +144,10 @@ static muslin_len size_to_cut(int32_t size, const struct msl_unit_sizes *sizes, 
     struct muslin_rounded rounded = { 0 };
     struct msl_surd need = unit_size_exact(size, sizes);
     struct msl_surd wanted = wanted_size(size, sizes, spec);
-    (void)msl_surd_round(&wanted, &rounding, &rounded); /* far from overflow: a step of 2^30 beyond 2^28 at most */
-    *surplus = rounded.value - msl_surd_ceiling(&need);
-    return rounded.value;
+    (void)msl_surd_round(&wanted, &rounding, &rounded); /* far from overflow: a step of 2^26 beyond 2^28 at most */
+    muslin_len cut = rounded.value > 0 ? rounded.value : spec->grid;
+    *surplus = cut - msl_surd_ceiling(&need);
+    return cut;
 }
 
 static muslin_len tick_above(int32_t size, const struct msl_unit_sizes *sizes)
@@ -203,7 +205,8 @@ static int64_t allowance_area(const struct unit_recipe *recipe, const struct msl
     return msl_surd_ceiling(&area);
 }
 
-static void tell_areas(const struct unit_recipe *recipe, const struct msl_unit_sizes *sizes, struct muslin_unit_plan *unit)
+static void tell_areas(const struct unit_recipe *recipe, const struct msl_unit_sizes *sizes,
+                       struct muslin_unit_plan *unit)
 {
     unit->finished_area = 2 * sizes->w * sizes->h * recipe->units;
     unit->allowance_area = allowance_area(recipe, sizes);
@@ -311,7 +314,7 @@ muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec, struct mus
 
 /* ---- the list of recipes ----------------------------------------------------------------------------------------- */
 
-int64_t muslin_unit_method_count(void)
+int64_t muslin_unit_recipe_count(void)
 {
     int64_t count = 0;
     for (int32_t i = 0; i < unit_recipe_count(); i++)
@@ -330,14 +333,14 @@ const struct unit_recipe *unit_method_at(int64_t index)
     }
 }
 
-muslin_status muslin_unit_method(int64_t index, int32_t *kind, int32_t *method)
+muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *method)
 {
     struct msl_check check = msl_check_start(NULL);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, kind);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, method);
     if (check.status != MUSLIN_OK)
         return check.status;
-    if (index < 0 || index >= muslin_unit_method_count())
+    if (index < 0 || index >= muslin_unit_recipe_count())
         return MUSLIN_ERR_INDEX;
     *kind = unit_method_at(index)->kind;
     *method = unit_method_at(index)->method;

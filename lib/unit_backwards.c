@@ -120,8 +120,8 @@ static struct muslin_unit_yield yield_of(const struct harvest *harvest, const st
     return yield;
 }
 
-muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
-                                struct muslin_unit_yield *out, struct muslin_problem *problem)
+muslin_status muslin_unit_from_stock(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
+                                     struct muslin_unit_yield *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_unit_spec s = { 0 };
@@ -140,57 +140,60 @@ muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec, const struc
 
 /* ---- the largest unit -------------------------------------------------------------------------------------------- */
 
-/* What stays the same while a unit grows: how H and the corner follow from the size that is tried. */
+/* What stays the same while a unit grows: W : H : corner in lowest terms. A kind that takes no width has 0 there. */
 struct proportion {
-    int64_t h; /* of W, as h / w */
-    int64_t c; /* of W, as c / w */
     int64_t w;
+    int64_t h;
+    int64_t c;
 };
 
-static int64_t share(int64_t size, int64_t part, int64_t whole)
+static int64_t common_divisor(int64_t a, int64_t b)
 {
-    int64_t found = size * part / whole;
-    return found < 1 ? 1 : found;
+    while (b != 0) {
+        int64_t rest = a % b;
+        a = b;
+        b = rest;
+    }
+    return a;
 }
 
-/* A kind that takes only H grows by it; all others by W. */
-static struct msl_unit_sizes grown(const struct unit_recipe *recipe, const struct proportion *proportion, int64_t size,
-                                   int64_t e)
+static struct proportion in_lowest_terms(int64_t w, int64_t h, int64_t c)
 {
-    const struct unit_kind *kind = unit_kind_of(recipe->kind);
-    struct msl_unit_sizes sizes = { size, size, 0, e };
-    if (!kind->takes_width) {
-        sizes.w = 0;
-        return sizes;
-    }
-    if (kind->height == HEIGHT_HALF)
-        sizes.h = size / 2;
-    if (kind->height == HEIGHT_FREE || kind->height == HEIGHT_NEEDED)
-        sizes.h = share(size, proportion->h, proportion->w);
-    if (kind->takes_corner)
-        sizes.c = share(size, proportion->c, proportion->w);
+    int64_t divisor = common_divisor(common_divisor(w, h), c);
+    struct proportion proportion = { w / divisor, h / divisor, c / divisor };
+    return proportion;
+}
+
+/* So many times the proportion. */
+static struct msl_unit_sizes grown(const struct proportion *proportion, int64_t times, int64_t e)
+{
+    struct msl_unit_sizes sizes = { times * proportion->w, times * proportion->h, times * proportion->c, e };
     return sizes;
 }
 
-/* A goose needs an even width. */
-static int64_t step_of(const struct unit_recipe *recipe, int64_t grid)
+/* The least number of times that puts the width (of a kind without one, the height) on the grid. */
+static int64_t step_of(const struct proportion *proportion, int64_t grid)
 {
-    int32_t in_halves = unit_kind_of(recipe->kind)->height == HEIGHT_HALF && grid % 2 != 0;
-    return in_halves ? 2 * grid : grid;
+    return grid / common_divisor(grid, proportion->w != 0 ? proportion->w : proportion->h);
 }
 
-/* The largest of which one recipe can be cut, and its harvest; 0 when none can. A size larger is never cut smaller, so
- * it is found by halving. `least` gets the harvest of the smallest size tried. */
-static int64_t largest_size(const struct unit_recipe *recipe, const struct proportion *proportion,
-                            const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock)
+static int64_t seam_of(const struct muslin_unit_spec *spec)
 {
-    int64_t e = 2 * spec->allowance + spec->take_up;
-    int64_t step = step_of(recipe, stock->finished_grid);
+    return 2 * spec->allowance + spec->take_up;
+}
+
+/* How many times the proportion the largest unit is of which a recipe can be cut; 0 when none can. In one proportion a
+ * larger unit is never cut smaller, so it is found by halving. */
+static int64_t largest_times(const struct unit_recipe *recipe, const struct proportion *proportion,
+                             const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock)
+{
+    int64_t step = step_of(proportion, stock->finished_grid);
+    int64_t longer = proportion->w > proportion->h ? proportion->w : proportion->h;
     int64_t fits = 0;
-    int64_t most = MUSLIN_UNIT_MAX / step;
+    int64_t most = MUSLIN_UNIT_MAX / longer / step;
     while (fits < most) {
         int64_t middle = fits + (most - fits + 1) / 2;
-        struct msl_unit_sizes sizes = grown(recipe, proportion, middle * step, e);
+        struct msl_unit_sizes sizes = grown(proportion, middle * step, seam_of(spec));
         struct harvest harvest = harvest_of(recipe, &sizes, spec, stock);
         if (every_row_fits(&harvest))
             fits = middle;
@@ -201,30 +204,20 @@ static int64_t largest_size(const struct unit_recipe *recipe, const struct propo
 }
 
 static struct muslin_unit_yield yield_at(const struct unit_recipe *recipe, const struct proportion *proportion,
-                                         int64_t size, const struct muslin_unit_spec *spec,
+                                         int64_t times, const struct muslin_unit_spec *spec,
                                          const struct muslin_unit_stock_spec *stock)
 {
-    struct msl_unit_sizes sizes = grown(recipe, proportion, size, 2 * spec->allowance + spec->take_up);
+    struct msl_unit_sizes sizes = grown(proportion, times, seam_of(spec));
     struct harvest harvest = harvest_of(recipe, &sizes, spec, stock);
     return yield_of(&harvest, &sizes, stock);
 }
 
-/* The height that the smallest size tried would need, for the problem. */
+/* The height that the smallest unit would need, for the problem. */
 static muslin_len least_height(const struct unit_recipe *recipe, const struct proportion *proportion,
                                const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock)
 {
-    int64_t e = 2 * spec->allowance + spec->take_up;
-    struct msl_unit_sizes sizes = grown(recipe, proportion, step_of(recipe, stock->finished_grid), e);
+    struct msl_unit_sizes sizes = grown(proportion, step_of(proportion, stock->finished_grid), seam_of(spec));
     return harvest_of(recipe, &sizes, spec, stock).highest;
-}
-
-/* The spec's own proportion; a square where it gives none. */
-static struct proportion proportion_of(const struct muslin_unit_spec *spec)
-{
-    struct proportion proportion = { spec->finished_height, spec->corner, spec->finished_width };
-    if (proportion.w == 0)
-        proportion.w = proportion.h;
-    return proportion;
 }
 
 muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
@@ -239,12 +232,12 @@ muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec, const str
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct unit_recipe *recipe = unit_recipe_for(s.kind, s.method, s.tip);
-    struct proportion proportion = proportion_of(&s);
-    int64_t size = largest_size(recipe, &proportion, &s, &in_hand);
-    if (size == 0)
+    struct proportion proportion = in_lowest_terms(s.finished_width, s.finished_height, s.corner);
+    int64_t times = largest_times(recipe, &proportion, &s, &in_hand);
+    if (times == 0)
         return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_STRIP_CUT, in_hand.height,
                         least_height(recipe, &proportion, &s, &in_hand));
-    struct muslin_unit_yield yield = yield_at(recipe, &proportion, size, &s, &in_hand);
+    struct muslin_unit_yield yield = yield_at(recipe, &proportion, times, &s, &in_hand);
     msl_write_struct(out, &yield, (uint32_t)sizeof yield);
     return MUSLIN_OK;
 }
@@ -253,12 +246,15 @@ muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec, const str
 
 static struct proportion usual_proportion(int32_t kind)
 {
-    struct proportion square = { 3, 1, 3 };
-    if (kind == MUSLIN_UNIT_HALF_RECTANGLE)
-        square.w = 6;
+    const struct unit_kind *takes = unit_kind_of(kind);
+    struct proportion usual = { takes->takes_width, 1, 0 };
+    if (kind == MUSLIN_UNIT_HALF_RECTANGLE || takes->height == HEIGHT_HALF)
+        usual.w = 2;
     if (kind == MUSLIN_UNIT_TRAPEZOID)
-        square.w = 9;
-    return square;
+        usual.w = 3;
+    if (takes->takes_corner)
+        usual = (struct proportion){ 3, 3, 1 };
+    return usual;
 }
 
 /* The recipe of the method's kind with the tip that the spec asks for. */
@@ -280,21 +276,21 @@ muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec, const struc
     read_stock(&check, &in_hand, stock);
     if (check.status != MUSLIN_OK)
         return check.status;
-    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         const struct unit_recipe *recipe = recipe_with_tip(i, &s);
         struct proportion proportion = usual_proportion(recipe->kind);
-        found += largest_size(recipe, &proportion, &s, &in_hand) != 0;
+        found += largest_times(recipe, &proportion, &s, &in_hand) != 0;
     }
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, found))
         return check.status;
     size_t row = 0;
-    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         const struct unit_recipe *recipe = recipe_with_tip(i, &s);
         struct proportion proportion = usual_proportion(recipe->kind);
-        int64_t size = largest_size(recipe, &proportion, &s, &in_hand);
-        if (size == 0)
+        int64_t times = largest_times(recipe, &proportion, &s, &in_hand);
+        if (times == 0)
             continue;
-        struct muslin_unit_yield yield = yield_at(recipe, &proportion, size, &s, &in_hand);
+        struct muslin_unit_yield yield = yield_at(recipe, &proportion, times, &s, &in_hand);
         msl_write_row(rows, row_size, row++, &yield, (uint32_t)sizeof yield);
     }
     return MUSLIN_OK;

@@ -5,9 +5,9 @@
  * Where the formulas come from. A raw edge lies e = E / 2 outside its seam. A corner of angle A between two such edges
  * moves e / tan(A / 2) along the edge: e for a right angle, (1 + sqrt 2) e for 45 degrees, (sqrt 2 - 1) e for 135,
  * sqrt 3 e for 60 and e / sqrt 3 for 120. So a right-angled triangle with finished legs F has raw legs F + e +
- * (1 + sqrt 2) e = F + (2 + sqrt 2) e and the raw long side of a quarter-square is F + 2 (1 + sqrt 2) e: the trade's 7/8
- * and 1 1/4 at e = 1/4 in are these, rounded up. Pieces that lie alternately up and down along a strip take half the sum
- * of their two parallel raw sides each. */
+ * (1 + sqrt 2) e = F + (2 + sqrt 2) e and the raw long side of a quarter-square is F + 2 (1 + sqrt 2) e: the trade's
+ * 7/8 and 1 1/4 at e = 1/4 in are these, rounded up. Pieces that lie alternately up and down along a strip take half
+ * the sum of their two parallel raw sides each. */
 #include "unit_table.h"
 
 enum unit_size {
@@ -310,10 +310,10 @@ static struct msl_surd wedge_sharp(const struct msl_unit_sizes *sizes)
     return height;
 }
 
-/* The raw base is 2 tan(22 1/2) = 2 (sqrt 2 - 1) times that: (sqrt 2 - 1)(W + E) + E sqrt(4 - 2 sqrt 2). Twice the pitch
- * of sharp wedges is the base, that of blunt ones, W/2 + E high, is (sqrt 2 - 1) W + 2 E sqrt(4 - 2 sqrt 2). Both are
- * a (sqrt 2 - 1) + n E sqrt(4 - 2 sqrt 2). Two different roots: each is taken up to a tick, so the sum is up to two ticks
- * too long and never too short. */
+/* The raw base is 2 tan(22 1/2) = 2 (sqrt 2 - 1) times that: (sqrt 2 - 1)(W + E) + E sqrt(4 - 2 sqrt 2). Twice the
+ * pitch of sharp wedges is the base, that of blunt ones, W/2 + E high, is (sqrt 2 - 1) W + 2 E sqrt(4 - 2 sqrt 2). Both
+ * are a (sqrt 2 - 1) + n E sqrt(4 - 2 sqrt 2). Two different roots: each is taken up to a tick, so the sum is up to two
+ * ticks too long and never too short. */
 static int64_t wedge_run(int64_t a, int64_t n_e)
 {
     struct msl_surd straight = msl_surd_of(-a, a, 2, 1);

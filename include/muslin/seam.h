@@ -72,7 +72,7 @@ MUSLIN_API muslin_status muslin_seam_finished_from_cut_n(const muslin_len *cut, 
 /* How a cut size is found where the trade has a customary addition instead of the geometry. */
 enum muslin_allowance_policy {
     MUSLIN_ALLOWANCE_EXACT = 1,     /* the geometry, rounded once */
-    MUSLIN_ALLOWANCE_CUSTOMARY = 2, /* the trade's addition (7/8 and 1 1/4 in at 1/4 in seams); refused where too small */
+    MUSLIN_ALLOWANCE_CUSTOMARY = 2, /* the trade's addition (7/8 in, 1 1/4 in at 1/4 in); refused where too small */
     MUSLIN_ALLOWANCE_OVERSIZE = 3   /* customary plus room to trim */
 };
 

@@ -2,24 +2,24 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Words. W and H are the finished width and height of the unit, s the allowance of an edge, u the take-up of a seam, and
- * E = 2 s + u what one seam takes, so that unfinished = finished + E. F is W where W and H are equal. All recipes are
- * derived from E by geometry: any seam works, inch or metric.
+ * Words. W and H are the finished width and height of the unit, s the allowance of an edge, u the take-up of a seam,
+ * and E = 2 s + u what one seam takes, so that unfinished = finished + E. F is W where W and H are equal. All recipes
+ * are derived from E by geometry: any seam works, inch or metric.
  *
- * A recipe is what one makes at one go: TWO_AT_A_TIME yields two half-squares, EIGHT_AT_A_TIME eight. Its pieces come as
- * rows, in the order of cutting; each row says the size as cut, how many, and how each is cut again.
+ * A recipe is what one makes at one go: TWO_AT_A_TIME yields two half-squares, EIGHT_AT_A_TIME eight. Its pieces come
+ * as rows, in the order of cutting; each row says the size as cut, how many, and how each is cut again.
  *
  * Every call
- *   Units       Lengths are ticks, areas doubled square ticks. Finished sizes are 1 .. MUSLIN_UNIT_MAX, allowance, take-up,
- *               additions and trim 0 .. MUSLIN_UNIT_MAX / 8, counts 0 .. MUSLIN_COUNT_MAX.
+ *   Units       Lengths are ticks, areas doubled square ticks. Finished sizes are 1 .. MUSLIN_UNIT_MAX, allowance,
+ *               take-up, additions and trim 0 .. MUSLIN_UNIT_MAX / 8, counts 0 .. MUSLIN_COUNT_MAX.
  *   Rounding    A cut size is found exactly and rounded once, to `grid` in `direction`, with `tolerance`, as struct
- *               muslin_rounding_spec says (length.h). Where that puts it below the need, its surplus is negative and
- *               MUSLIN_WARN_BELOW_EXACT is set.
+ *               muslin_rounding_spec says (length.h). What would round to nothing is one step of the grid.
+ *               Where rounding puts a size below the need, its surplus is negative and MUSLIN_WARN_BELOW_EXACT is set.
  *   Statuses    MUSLIN_ERR_NULL: a spec or output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS: a struct
- *               breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range. MUSLIN_ERR_CHOICE: none of the
- *               listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_CONSTANT: a customary
- *               addition is below what the geometry needs (the limit is the least that would do). What else a call can
- *               return stands with it. A height or corner that does not suit the kind is MUSLIN_ERR_RANGE.
+ *               breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range. MUSLIN_ERR_CHOICE: none of
+ *               the listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_CONSTANT: a
+ *               customary addition is below what the geometry needs (the limit is the least that would do). What else a
+ *               call can return stands with it. A height or corner that does not suit the kind is MUSLIN_ERR_RANGE.
  *   Cost        Constant time; calls backwards try at most 27 sizes a recipe. Nothing allocates.
  */
 #ifndef MUSLIN_UNIT_H
@@ -113,7 +113,7 @@ struct muslin_unit_spec {
     muslin_len half_addition;    /* customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick */
     muslin_len quarter_addition; /* ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
     muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size; else 0 */
-    muslin_len grid;             /* cut sizes are rounded to it; 1 or more */
+    muslin_len grid;             /* cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX */
     muslin_len tolerance;        /* below grid */
     int64_t units;               /* wanted, of the first hand */
     int64_t mirrored;            /* wanted, of the other hand; 0 for kinds without hands */
@@ -158,8 +158,8 @@ struct muslin_unit_plan {
 };
 /* The recipe for a finished size. Sources: published rules for 7/8 and 1 1/4 in (How to measure and cut triangles, blog
  * from a guild newsletter, 2018; Tilkkumatematiikkaa, teacher's blog, 2012, for any seam); geometry for all else.
- * Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2, units_per_recipe = 2,
- * unfinished 3 1/2 in. Since 0.1. */
+ * Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2, units_per_recipe =
+ * 2, unfinished 3 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct muslin_unit_plan *out,
                                             struct muslin_problem *problem);
 
@@ -180,18 +180,19 @@ struct muslin_unit_piece {
     int32_t grain;              /* enum muslin_grain, of the pieces in the end */
     int32_t hand;               /* 1: the first hand or none; 2: mirrored */
 };
-/* The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. Mirrored units add rows of hand
- * 2: a rectangle cut on its other diagonal gives triangles of the other hand, and no turning makes one into the other.
- * Example: half-squares of 3 in, two at a time: squares cut 3 7/8 in, one of each fabric for two units. Since 0.1. */
+/* The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. Mirrored units add rows of
+ * hand 2: a rectangle cut on its other diagonal gives triangles of the other hand, and no turning makes one into the
+ * other. Example: half-squares of 3 in, two at a time: squares cut 3 7/8 in, one of each fabric for two units. Since
+ * 0.1. */
 MUSLIN_API muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec, struct muslin_unit_piece *rows,
                                             size_t row_size, size_t capacity, size_t *count,
                                             struct muslin_problem *problem);
 
 /* How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX; a null
- * output is MUSLIN_ERR_NULL). Their order may change between versions. Example: muslin_unit_method(0, &kind, &method)
- * gives MUSLIN_UNIT_RECTANGLE and MUSLIN_METHOD_PIECES. Since 0.1 both. */
-MUSLIN_API int64_t muslin_unit_method_count(void);
-MUSLIN_API muslin_status muslin_unit_method(int64_t index, int32_t *kind, int32_t *method);
+ * output is MUSLIN_ERR_NULL). Their order may change between versions. Example: muslin_unit_recipe_at(0, &kind,
+ * &method) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_METHOD_PIECES. Since 0.1 both. */
+MUSLIN_API int64_t muslin_unit_recipe_count(void);
+MUSLIN_API muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *method);
 
 /* ---- backwards ------------------------------------------------------------------------------------------------- */
 
@@ -224,27 +225,29 @@ struct muslin_unit_yield {
     int32_t kind;
     int32_t method;
 };
-/* What the stock yields for a recipe of given size. Each rectangle of stock is cut for one row of pieces, in a plain grid,
- * never turned (strip shapes along its width); a region with several rows divides its rectangles so that the number of
- * whole recipes, at most MUSLIN_COUNT_MAX, is greatest. Hands are not counted. Zero recipes is an answer. Source: geometry. Example: 10 squares of 5 in a region
- * and half-squares of 4 in, two at a time: 20 units. Since 0.1. */
-MUSLIN_API muslin_status muslin_unit_yield(const struct muslin_unit_spec *spec,
-                                           const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
-                                           struct muslin_problem *problem);
+/* What the stock yields for a recipe of given size. Each rectangle of stock is cut for one row of pieces, in a plain
+ * grid, never turned (strip shapes along its width); a region with several rows divides its rectangles so that the
+ * number of whole recipes, at most MUSLIN_COUNT_MAX, is greatest. Hands are not counted. Zero recipes is an answer.
+ * Source: geometry. Example: 10 squares of 5 in a region and half-squares of 4 in, two at a time: 20 units.
+ * Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_from_stock(const struct muslin_unit_spec *spec,
+                                                const struct muslin_unit_stock_spec *stock,
+                                                struct muslin_unit_yield *out, struct muslin_problem *problem);
 
-/* The largest finished size, a multiple of the stock's finished_grid, of which one recipe can be cut from the stock when
- * every piece fits one rectangle of it. The spec's sizes only give the proportion, where the
- * kind leaves one open (W : H, and the snowball's corner as a share of W; such sizes are rounded down to a tick, at least
- * 1). MUSLIN_ERR_NO_FIT when not even the least size fits (value: the stock's height). Source: geometry. Example: two 5 in squares sewn all
- * round and cut on both diagonals finish 2 5/8 in, to the eighth. Since 0.1. */
+/* The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of it.
+ * The spec's own sizes only give the proportion of W to H and corner, which is kept exactly: tried are all multiples of
+ * it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up to MUSLIN_UNIT_MAX.
+ * MUSLIN_ERR_NO_FIT when not even the least of them fits (value: the stock's height; limit: what the least would need).
+ * Source: geometry. Example: two 5 in squares sewn all round and cut on both diagonals finish 2 5/8 in, to the eighth.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec,
                                              const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
                                              struct muslin_problem *problem);
 
-/* Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_method(); kinds that need a
- * proportion are offered at 2 : 1 (half-rectangle, trapezoid as 3 : 1, slanted slice as 1 : 1), a snowball with a corner of
- * one third. Of the spec, kind, method and sizes are not looked at. Statuses also as in base.h for ask-then-fill rows.
- * Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. Since 0.1. */
+/* Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_recipe_at(); a
+ * half-rectangle is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a corner
+ * of one third. Of the spec, kind, method and sizes are not looked at. Statuses also as in base.h for ask-then-fill
+ * rows. Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec,
                                            const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *rows,
                                            size_t row_size, size_t capacity, size_t *count,

@@ -1,12 +1,546 @@
-/* test_unit.c - recipes for pieced shapes, forwards and backwards.
+/* test_unit.c - recipes for pieced shapes: published sizes, geometry, refusals. The comparison with drawn polygons is in
+ * tests/property.
  *
  * SPDX-License-Identifier: MIT */
-#include "testing.h"
+#include "refusals.h"
+
+enum { ROWS_MOST = 6, MAKES_MOST = 40 };
+
+static struct muslin_unit_spec unit_of(int32_t kind, int32_t method, muslin_len width, muslin_len height)
+{
+    struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
+    spec.kind = kind;
+    spec.method = method;
+    spec.finished_width = width;
+    spec.finished_height = height;
+    return spec;
+}
+
+static struct muslin_unit_plan plan_of(const struct muslin_unit_spec *spec)
+{
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    ck_ok(muslin_unit_recipe(spec, &plan, NULL));
+    return plan;
+}
+
+struct rows {
+    struct muslin_unit_piece row[ROWS_MOST];
+    size_t count;
+};
+
+static struct rows rows_of(const struct muslin_unit_spec *spec)
+{
+    struct rows rows;
+    ck_ok(muslin_unit_pieces(spec, rows.row, sizeof rows.row[0], ROWS_MOST, &rows.count, NULL));
+    return rows;
+}
+
+/* ---- forwards ---------------------------------------------------------------------------------------------------- */
+
+/* How to measure and cut triangles (blog from a guild newsletter, 2018): finished + 7/8. */
+START_TEST(a_half_square_of_three_inches_takes_squares_of_three_and_seven_eighths)
+{
+    /* Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2,
+     * units_per_recipe = 2, unfinished 3 1/2 in. */
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
+    spec.units = 25;
+    struct muslin_unit_plan plan = plan_of(&spec);
+    ck_assert_int_eq(plan.pieces, 2);
+    ck_assert_int_eq(plan.units_per_recipe, 2);
+    ck_assert_int_eq(plan.unfinished_width, IN(3, 1, 2));
+    ck_assert_int_eq(plan.unfinished_height, IN(3, 1, 2));
+    ck_assert_int_eq(plan.recipes, 13);
+    ck_assert_int_eq(plan.spare_units, 1);
+    ck_assert_uint_eq(plan.warnings, 0);
+    /* Example: half-squares of 3 in, two at a time: squares cut 3 7/8 in, one of each fabric for two units. */
+    struct rows rows = rows_of(&spec);
+    ck_assert_uint_eq(rows.count, 2);
+    for (int32_t i = 0; i < 2; i++) {
+        ck_assert_int_eq(rows.row[i].cut_width, IN(3, 7, 8));
+        ck_assert_int_eq(rows.row[i].cut_height, IN(3, 7, 8));
+        ck_assert_int_eq(rows.row[i].region, i + 1);
+        ck_assert_int_eq(rows.row[i].count, 1);
+        ck_assert_int_eq(rows.row[i].total, 13);
+        ck_assert_int_eq(rows.row[i].shape, MUSLIN_CUT_RECTANGLE);
+        ck_assert_int_eq(rows.row[i].again, MUSLIN_AGAIN_NO);
+        ck_assert_int_eq(rows.row[i].grain, MUSLIN_GRAIN_SHORT_EDGES);
+        ck_assert_int_eq(rows.row[i].hand, 1);
+        ck_assert_uint_eq(rows.row[i].size, sizeof rows.row[i]);
+    }
+}
+END_TEST
+
+/* By hand: two squares of 3 7/8 in are 2 x 15.015625 sq in; two units 2 x 9; the allowances run along two triangles of
+ * legs 3 in each: 2 x 2 x (6 + 4.24264) in, a quarter inch wide: 10.24264. What remains is 1.78861 sq in. */
+START_TEST(what_is_wasted_is_what_remains)
+{
+    const int64_t square_inch = 2 * WHOLE_IN(1) * WHOLE_IN(1);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
+    struct muslin_unit_plan plan = plan_of(&spec);
+    ck_assert_int_eq(plan.cut_area, 2 * IN(3, 7, 8) * IN(3, 7, 8) * 2);
+    ck_assert_int_eq(plan.finished_area, 18 * square_inch);
+    ck_assert_int_eq(plan.allowance_area * 10000 / square_inch, 102426);
+    ck_assert_int_eq(plan.waste_area, plan.cut_area - plan.finished_area - plan.allowance_area);
+    ck_assert_int_eq(plan.waste_area * 10000 / square_inch, 17886);
+}
+END_TEST
+
+/* Geometry: legs 4 and 2 in have the inner radius (6 - sqrt 20) / 2 = 0.7639, so the raw legs are 1 + 0.25 / 0.7639 times
+ * as long: 5.3090 and 2.6545; to the eighth, up, 5 3/8 and 2 3/4. The seam climbs 1 in 2, so it misses the raw corner by
+ * half of 1/4 in. */
+START_TEST(left_and_right_leaning_half_rectangles_are_different_cuts)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
+    spec.units = 5;
+    spec.mirrored = 4;
+    struct muslin_unit_plan plan = plan_of(&spec);
+    ck_assert_int_eq(plan.recipes, 3);
+    ck_assert_int_eq(plan.mirrored_recipes, 2);
+    ck_assert_int_eq(plan.spare_units, 1);
+    ck_assert_int_eq(plan.pieces, 4);
+    ck_assert_int_eq(plan.seam_offset, IN(0, 1, 8));
+    struct rows rows = rows_of(&spec);
+    ck_assert_uint_eq(rows.count, 4);
+    for (size_t i = 0; i < 4; i++) {
+        ck_assert_int_eq(rows.row[i].cut_width, IN(5, 3, 8));
+        ck_assert_int_eq(rows.row[i].cut_height, IN(2, 3, 4));
+        ck_assert_int_eq(rows.row[i].hand, i < 2 ? 1 : 2);
+        ck_assert_int_eq(rows.row[i].total, i < 2 ? 3 : 2);
+        ck_assert_int_eq(rows.row[i].region, (int32_t)(i % 2) + 1);
+    }
+    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(2), WHOLE_IN(4));
+    ck_assert_int_eq(plan_of(&spec).seam_offset, IN(0, 1, 8));
+}
+END_TEST
+
+/* Geometry: from a corner cut 2 1/2 in, a second line half an inch from the first leaves 2.5 - 0.7071 = 1.7929 in: trim
+ * to 1 3/4. From one of half an inch nothing is left. */
+START_TEST(corners_cut_off_give_bonus_half_squares)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, WHOLE_IN(6), 0);
+    spec.corner = WHOLE_IN(2);
+    struct muslin_unit_plan plan = plan_of(&spec);
+    ck_assert_int_eq(plan.bonus_units, 4);
+    ck_assert_int_eq(plan.bonus_unfinished, 14572); /* 1.7929 x 8128 = 14572.6 */
+    spec.corner = IN(0, 1, 8);
+    ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
+}
+END_TEST
+
+/* Equilateral triangles from a strip: sharp 3 allowances more than the finished height, blunt 2. */
+START_TEST(a_blunt_tip_saves_an_allowance_of_strip)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_TRIANGLE_60, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(4));
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_height, IN(4, 1, 2));
+    spec.tip = MUSLIN_TIP_SHARP;
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_height, IN(4, 3, 4));
+    struct muslin_unit_plan plan = plan_of(&spec);
+    ck_assert_int_eq(plan.unfinished_width, 0);
+    ck_assert_int_eq(plan.unfinished_height, IN(4, 1, 2));
+    ck_assert_int_eq(plan.finished_width, 37542); /* 8 / sqrt 3 = 4.618802 in = 37541.6 */
+    ck_assert_uint_eq(plan.warnings, MUSLIN_WARN_BIAS_EDGE);
+}
+END_TEST
+
+/* 8 (sqrt 2 - 1) + 1.2071 = 4.521 in, nearest 1/8: 4 1/2, as Eight-pointed star blocks (quilting magazine) print it. */
+START_TEST(rounding_below_the_need_is_said)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(8), 0);
+    ck_assert_uint_eq(plan_of(&spec).warnings, 0);
+    spec.direction = MUSLIN_ROUND_NEAREST;
+    ck_assert_uint_eq(plan_of(&spec).warnings, MUSLIN_WARN_BELOW_EXACT);
+    struct rows rows = rows_of(&spec);
+    ck_assert_uint_eq(rows.count, 3);
+    ck_assert_int_eq(rows.row[2].cut_width, IN(4, 1, 2));
+    ck_assert_int_eq(rows.row[2].surplus_width, -170); /* 0.0208 in = 169.3, down */
+    spec.grid = MUSLIN_UNIT_MAX;
+    spec.direction = MUSLIN_ROUND_DOWN;
+    ck_assert_int_eq(rows_of(&spec).row[2].cut_width, MUSLIN_UNIT_MAX);
+}
+END_TEST
+
+/* 3.5 s is 2.625 cm at 0.75 cm; print's + 2.5 cm (from memory) is below the exact 2.5607 cm: 8194.02 ticks. */
+START_TEST(a_customary_addition_that_is_too_small_is_refused)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, 32000, 0);
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    struct muslin_problem problem = PROBLEM;
+    spec.allowance = 2400;
+    spec.half_addition = 8000;
+    ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
+    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_CONSTANT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_HALF_ADDITION);
+    ck_assert_int_eq(problem.value, 8000);
+    ck_assert_int_eq(problem.limit, 8195);
+    ck_assert_str_eq(problem.text, "Addition for a half-square is 25 mm, but the geometry needs at least about 1.0082 in.");
+    spec.half_addition = 8195;
+    ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
+    spec.quarter_addition = 11200;
+    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_CONSTANT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUARTER_ADDITION);
+    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.half_addition = 0;
+    spec.quarter_addition = 0;
+    spec.trim = 320;
+    spec.grid = 1;
+    ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, 32000 + 8400 + 320);
+}
+END_TEST
+
+/* ---- the list ---------------------------------------------------------------------------------------------------- */
+
+START_TEST(every_method_of_the_list_makes_its_kind)
+{
+    int32_t kind;
+    int32_t method;
+    /* Example: muslin_unit_recipe_at(0, &kind, &method) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_METHOD_PIECES. */
+    ck_ok(muslin_unit_recipe_at(0, &kind, &method));
+    ck_assert_int_eq(kind, MUSLIN_UNIT_RECTANGLE);
+    ck_assert_int_eq(method, MUSLIN_METHOD_PIECES);
+    int kinds_seen = 0;
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method));
+        kinds_seen |= 1 << kind;
+        for (int32_t tip = MUSLIN_TIP_SHARP; tip <= MUSLIN_TIP_BLUNT; tip++) {
+            int only_height = kind >= MUSLIN_UNIT_TRIANGLE_60 && kind <= MUSLIN_UNIT_HALF_HEXAGON;
+            int has_height = only_height || kind == MUSLIN_UNIT_HALF_RECTANGLE || kind == MUSLIN_UNIT_TRAPEZOID ||
+                             kind == MUSLIN_UNIT_SLANTED_SLICE;
+            struct muslin_unit_spec spec =
+                unit_of(kind, method, only_height ? 0 : WHOLE_IN(6), has_height ? WHOLE_IN(2) : 0);
+            spec.corner = kind == MUSLIN_UNIT_SNOWBALL ? WHOLE_IN(2) : 0;
+            spec.tip = tip;
+            (void)plan_of(&spec);
+        }
+    }
+    ck_assert_int_eq(kinds_seen, (1 << 19) - 2);
+}
+END_TEST
+
+START_TEST(the_list_has_an_end)
+{
+    int32_t kind = -7;
+    int32_t method = -7;
+    ck_status(muslin_unit_recipe_at(-1, &kind, &method), MUSLIN_ERR_INDEX);
+    ck_status(muslin_unit_recipe_at(muslin_unit_recipe_count(), &kind, &method), MUSLIN_ERR_INDEX);
+    ck_status(muslin_unit_recipe_at(0, NULL, &method), MUSLIN_ERR_NULL);
+    ck_status(muslin_unit_recipe_at(0, &kind, NULL), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(kind, -7);
+    ck_assert_int_eq(method, -7);
+}
+END_TEST
+
+/* ---- backwards --------------------------------------------------------------------------------------------------- */
+
+static struct muslin_unit_stock_spec squares_of(muslin_len side, int64_t per_region)
+{
+    struct muslin_unit_stock_spec stock = MUSLIN_UNIT_STOCK_SPEC_INIT;
+    stock.width = side;
+    stock.height = side;
+    stock.per_region = per_region;
+    return stock;
+}
+
+START_TEST(ten_squares_of_five_inches_a_fabric_give_twenty_half_squares)
+{
+    /* Example: 10 squares of 5 in a region and half-squares of 4 in, two at a time: 20 units. */
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(4), 0);
+    struct muslin_unit_stock_spec stock = squares_of(WHOLE_IN(5), 10);
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.recipes, 10);
+    ck_assert_int_eq(yield.units, 20);
+    ck_assert_int_eq(yield.cut_spare, IN(0, 1, 8));
+    spec.finished_width = IN(4, 1, 4);
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.recipes, 0);
+}
+END_TEST
+
+/* By hand, strips 40 x 2 1/2 in: blunt triangles finished 2 in high have raw sides 2 (2 + 3/4) / sqrt 3 = 3.1754 in and
+ * a pitch of 3 / sqrt 3 = 1.7321: 1 + floor(36.8246 / 1.7321) = 22 from a strip. With half an inch lost still 21. */
+START_TEST(triangles_lie_up_and_down_along_a_strip)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_TRIANGLE_60, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(2));
+    struct muslin_unit_stock_spec stock = squares_of(IN(2, 1, 2), 3);
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+    stock.width = WHOLE_IN(40);
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.units, 66);
+    stock.end_loss = IN(0, 1, 2);
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.units, 63);
+    stock.end_loss = WHOLE_IN(40);
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.units, 0);
+}
+END_TEST
+
+/* The 0.64 shortcut (The real maths for four-at-a-time half-square triangles, public forum) would give 3.2. */
+START_TEST(the_largest_unit_of_two_five_inch_squares_sewn_all_round)
+{
+    /* Example: two 5 in squares sewn all round and cut on both diagonals finish 2 5/8 in, to the eighth. */
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_FOUR_ALL_ROUND, WHOLE_IN(1), 0);
+    struct muslin_unit_stock_spec stock = squares_of(WHOLE_IN(5), 1);
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+    ck_ok(muslin_unit_largest(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.finished_width, IN(2, 5, 8));
+    ck_assert_int_eq(yield.units, 4);
+    ck_assert_int_eq(yield.kind, MUSLIN_UNIT_HALF_SQUARE);
+    ck_assert_int_eq(yield.method, MUSLIN_METHOD_FOUR_ALL_ROUND);
+}
+END_TEST
+
+START_TEST(stock_too_small_for_any_unit_is_no_fit)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(1), 0);
+    struct muslin_unit_stock_spec stock = squares_of(IN(0, 7, 8), 1);
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_unit_largest(&spec, &stock, &yield, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(problem.value, IN(0, 7, 8));
+    ck_assert_int_eq(problem.limit, WHOLE_IN(1)); /* 1/8 + 7/8 */
+    size_t count = 9;
+    stock = squares_of(IN(0, 1, 2), 1);
+    ck_ok(muslin_unit_makes(&spec, &stock, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 0);
+}
+END_TEST
+
+/* 1 1/8 in squares: a patch of 5/8 in can be cut, eight half-squares at a time (2 F + 1 3/4) cannot. */
+START_TEST(only_what_fits_is_offered)
+{
+    struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
+    struct muslin_unit_stock_spec stock = squares_of(IN(1, 1, 8), 1);
+    struct muslin_unit_yield rows[MAKES_MOST];
+    size_t count;
+    ck_ok(muslin_unit_makes(&spec, &stock, rows, sizeof rows[0], MAKES_MOST, &count, NULL));
+    ck_assert_int_eq(rows[0].finished_width, IN(0, 5, 8));
+    for (size_t i = 0; i < count; i++)
+        ck_assert_int_ne(rows[i].method, MUSLIN_METHOD_EIGHT_AT_A_TIME);
+}
+END_TEST
+
+START_TEST(all_that_a_two_and_a_half_inch_square_makes)
+{
+    struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
+    struct muslin_unit_stock_spec stock = squares_of(IN(2, 1, 2), 2);
+    struct muslin_unit_yield rows[MAKES_MOST];
+    size_t count;
+    int found = 0;
+    ck_ok(muslin_unit_makes(&spec, &stock, rows, sizeof rows[0], MAKES_MOST, &count, NULL));
+    for (size_t i = 0; i < count; i++) {
+        if (rows[i].kind != MUSLIN_UNIT_HALF_SQUARE || rows[i].method != MUSLIN_METHOD_TWO_AT_A_TIME)
+            continue;
+        /* Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. */
+        ck_assert_int_eq(rows[i].finished_width, IN(1, 5, 8));
+        ck_assert_int_eq(rows[i].units, 4);
+        found = 1;
+    }
+    ck_assert(found);
+}
+END_TEST
+
+/* ---- rules and refusals ------------------------------------------------------------------------------------------ */
+
+static muslin_status ruled_recipe(const void *spec, void *out, struct muslin_problem *problem)
+{
+    return muslin_unit_recipe(spec, out, problem);
+}
+
+static const struct muslin_unit_stock_spec five_inch_squares = MUSLIN_UNIT_STOCK_SPEC_INIT;
+static const struct muslin_unit_spec two_inch_half_squares = {
+    sizeof two_inch_half_squares, 0, 16256, 0, 0, 2032, 0, 0, 0, 0, 1016, 0, 1, 0, 2, 2, 1, 2, 1, 0
+};
+
+static muslin_status ruled_yield(const void *spec, void *out, struct muslin_problem *problem)
+{
+    return muslin_unit_yield(spec, &five_inch_squares, out, problem);
+}
+
+static muslin_status ruled_largest(const void *spec, void *out, struct muslin_problem *problem)
+{
+    return muslin_unit_largest(spec, &five_inch_squares, out, problem);
+}
+
+static muslin_status ruled_stock(const void *spec, void *out, struct muslin_problem *problem)
+{
+    return muslin_unit_from_stock(&two_inch_half_squares, spec, out, problem);
+}
+
+static muslin_status ruled_stock_largest(const void *spec, void *out, struct muslin_problem *problem)
+{
+    return muslin_unit_largest(&two_inch_half_squares, spec, out, problem);
+}
+
+START_TEST(structs_keep_the_rules)
+{
+    const struct ruled calls[] = {
+        RULED(ruled_recipe, two_inch_half_squares, muslin_unit_plan),
+        RULED(ruled_yield, two_inch_half_squares, muslin_unit_yield),
+        RULED(ruled_largest, two_inch_half_squares, muslin_unit_yield),
+        RULED(ruled_stock, five_inch_squares, muslin_unit_yield),
+        RULED(ruled_stock_largest, five_inch_squares, muslin_unit_yield),
+    };
+    ck_struct_rules(&calls[_i]);
+    ck_no_flag_known(&calls[_i]);
+}
+END_TEST
+
+START_TEST(members_out_of_range_are_refused)
+{
+    const struct ruled ruled = RULED(ruled_recipe, two_inch_half_squares, muslin_unit_plan);
+    const muslin_len part_most = MUSLIN_UNIT_MAX / 8;
+    const struct refusal refusals[] = {
+        OUTSIDE(muslin_unit_spec, finished_width, 1, MUSLIN_UNIT_MAX, MUSLIN_ARG_FINISHED),
+        REFUSAL(muslin_unit_spec, finished_height, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
+        REFUSAL(muslin_unit_spec, finished_height, 16255, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
+        REFUSAL(muslin_unit_spec, finished_height, 16257, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
+        REFUSAL(muslin_unit_spec, corner, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNER),
+        OUTSIDE(muslin_unit_spec, allowance, 0, part_most, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_unit_spec, take_up, 0, part_most, MUSLIN_ARG_TAKE_UP),
+        OUTSIDE(muslin_unit_spec, half_addition, 0, part_most, MUSLIN_ARG_HALF_ADDITION),
+        OUTSIDE(muslin_unit_spec, quarter_addition, 0, part_most, MUSLIN_ARG_QUARTER_ADDITION),
+        OUTSIDE(muslin_unit_spec, trim, 0, 0, MUSLIN_ARG_TRIM),
+        OUTSIDE(muslin_unit_spec, grid, 1, MUSLIN_UNIT_MAX, MUSLIN_ARG_GRID),
+        OUTSIDE(muslin_unit_spec, tolerance, 0, 1015, MUSLIN_ARG_TOLERANCE),
+        OUTSIDE(muslin_unit_spec, units, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_UNITS),
+        OUTSIDE(muslin_unit_spec, mirrored, 0, 0, MUSLIN_ARG_UNITS),
+        NOT_A_CHOICE(muslin_unit_spec, kind, MUSLIN_UNIT_SLANTED_SLICE, MUSLIN_ARG_UNIT_KIND),
+        NOT_A_CHOICE(muslin_unit_spec, method, MUSLIN_METHOD_BIAS_STRIPS, MUSLIN_ARG_METHOD),
+        REFUSAL(muslin_unit_spec, method, MUSLIN_METHOD_FLIPPED_CORNERS, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD),
+        NOT_A_CHOICE(muslin_unit_spec, policy, MUSLIN_ALLOWANCE_OVERSIZE, MUSLIN_ARG_POLICY),
+        NOT_A_CHOICE(muslin_unit_spec, tip, MUSLIN_TIP_BLUNT, MUSLIN_ARG_TIP),
+        NOT_A_CHOICE(muslin_unit_spec, direction, MUSLIN_ROUND_NEAREST, MUSLIN_ARG_DIRECTION),
+    };
+    ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+}
+END_TEST
+
+START_TEST(stock_out_of_range_is_refused)
+{
+    const struct ruled ruled = RULED(ruled_stock, five_inch_squares, muslin_unit_yield);
+    const struct refusal refusals[] = {
+        OUTSIDE(muslin_unit_stock_spec, width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
+        OUTSIDE(muslin_unit_stock_spec, height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_CUT),
+        OUTSIDE(muslin_unit_stock_spec, per_region, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_IN_HAND),
+        OUTSIDE(muslin_unit_stock_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_LOSS),
+        OUTSIDE(muslin_unit_stock_spec, finished_grid, 1, MUSLIN_UNIT_MAX, MUSLIN_ARG_GRID),
+    };
+    ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+}
+END_TEST
+
+static void ck_shape_refused(int32_t kind, int32_t method, muslin_len width, muslin_len height, int32_t argument,
+                             int64_t limit)
+{
+    struct muslin_unit_spec spec = unit_of(kind, method, width, height);
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, argument);
+    ck_assert_int_eq(problem.limit, limit);
+}
+
+START_TEST(sizes_that_do_not_suit_the_kind_are_refused)
+{
+    ck_shape_refused(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FLIPPED_CORNERS, WHOLE_IN(4), WHOLE_IN(3),
+                     MUSLIN_ARG_HEIGHT, WHOLE_IN(2));
+    ck_shape_refused(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FLIPPED_CORNERS, 8129, 0, MUSLIN_ARG_FINISHED, 8130);
+    ck_shape_refused(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 5, 5, MUSLIN_ARG_FINISHED, 0);
+    ck_shape_refused(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 0, 0, MUSLIN_ARG_HEIGHT, 1);
+    ck_shape_refused(MUSLIN_UNIT_TRAPEZOID, MUSLIN_METHOD_STRIPS, 199, 100, MUSLIN_ARG_FINISHED, 200);
+    ck_shape_refused(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 200, 0, MUSLIN_ARG_HEIGHT, 1);
+    ck_shape_refused(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 200, 0, MUSLIN_ARG_CORNER, 1);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 200, 100);
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    spec.corner = 51;
+    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_RANGE);
+    spec.corner = 50;
+    ck_ok(muslin_unit_recipe(&spec, &plan, NULL));
+}
+END_TEST
+
+START_TEST(a_pad_that_is_not_zero_is_refused)
+{
+    struct muslin_unit_spec spec = two_inch_half_squares;
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    spec.pad = 1;
+    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_STRUCT_TAIL);
+}
+END_TEST
+
+START_TEST(rows_are_asked_for_and_filled)
+{
+    struct muslin_unit_piece rows[2] = { { 0 } };
+    struct muslin_unit_yield made[MAKES_MOST];
+    size_t count = 77;
+    ck_ok(muslin_unit_pieces(&two_inch_half_squares, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 2);
+    ck_status(muslin_unit_pieces(&two_inch_half_squares, rows, sizeof rows[0], 1, &count, NULL), MUSLIN_ERR_BUFFER);
+    ck_assert_uint_eq(rows[0].size, 0);
+    ck_status(muslin_unit_pieces(NULL, rows, sizeof rows[0], 2, &count, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_unit_makes(NULL, &five_inch_squares, made, sizeof made[0], 2, &count, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_unit_makes(&two_inch_half_squares, &five_inch_squares, made, sizeof made[0], 2, &count, NULL),
+              MUSLIN_ERR_BUFFER);
+    ck_assert_uint_le(count, MAKES_MOST);
+}
+END_TEST
+
+INIT_CALL(unit)
+INIT_CALL(unit_stock)
+
+START_TEST(specs_start_from_their_initial_values)
+{
+    const struct muslin_unit_spec initial = MUSLIN_UNIT_SPEC_INIT;
+    ck_init_rules(init_unit, &initial, (uint32_t)sizeof initial);
+    ck_init_rules(init_unit_stock, &five_inch_squares, (uint32_t)sizeof five_inch_squares);
+    /* Example: muslin_unit_spec_init(&unit, sizeof unit). */
+    struct muslin_unit_spec unit;
+    ck_ok(muslin_unit_spec_init(&unit, sizeof unit));
+    ck_assert_int_eq(unit.allowance, MUSLIN_QUARTER_INCH);
+    /* Example: muslin_unit_stock_spec_init(&stock, sizeof stock). */
+    struct muslin_unit_stock_spec stock;
+    ck_ok(muslin_unit_stock_spec_init(&stock, sizeof stock));
+    ck_assert_int_eq(stock.height, WHOLE_IN(5));
+}
+END_TEST
 
 Suite *unit_suite(void);
 
 Suite *unit_suite(void)
 {
     Suite *suite = suite_create("unit");
+    TCase *forwards = tcase_create("forwards");
+    tcase_add_test(forwards, a_half_square_of_three_inches_takes_squares_of_three_and_seven_eighths);
+    tcase_add_test(forwards, what_is_wasted_is_what_remains);
+    tcase_add_test(forwards, left_and_right_leaning_half_rectangles_are_different_cuts);
+    tcase_add_test(forwards, corners_cut_off_give_bonus_half_squares);
+    tcase_add_test(forwards, a_blunt_tip_saves_an_allowance_of_strip);
+    tcase_add_test(forwards, rounding_below_the_need_is_said);
+    tcase_add_test(forwards, a_customary_addition_that_is_too_small_is_refused);
+    suite_add_tcase(suite, forwards);
+    TCase *list = tcase_create("the list");
+    tcase_add_test(list, every_method_of_the_list_makes_its_kind);
+    tcase_add_test(list, the_list_has_an_end);
+    suite_add_tcase(suite, list);
+    TCase *backwards = tcase_create("backwards");
+    tcase_add_test(backwards, ten_squares_of_five_inches_a_fabric_give_twenty_half_squares);
+    tcase_add_test(backwards, triangles_lie_up_and_down_along_a_strip);
+    tcase_add_test(backwards, the_largest_unit_of_two_five_inch_squares_sewn_all_round);
+    tcase_add_test(backwards, stock_too_small_for_any_unit_is_no_fit);
+    tcase_add_test(backwards, only_what_fits_is_offered);
+    tcase_add_test(backwards, all_that_a_two_and_a_half_inch_square_makes);
+    suite_add_tcase(suite, backwards);
+    TCase *rules = tcase_create("rules and refusals");
+    tcase_add_loop_test(rules, structs_keep_the_rules, 0, 5);
+    tcase_add_test(rules, members_out_of_range_are_refused);
+    tcase_add_test(rules, stock_out_of_range_is_refused);
+    tcase_add_test(rules, sizes_that_do_not_suit_the_kind_are_refused);
+    tcase_add_test(rules, a_pad_that_is_not_zero_is_refused);
+    tcase_add_test(rules, rows_are_asked_for_and_filled);
+    tcase_add_test(rules, specs_start_from_their_initial_values);
+    suite_add_tcase(suite, rules);
     return suite;
 }

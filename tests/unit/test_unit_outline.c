@@ -266,10 +266,10 @@ static void ck_areas(const struct muslin_unit_corner *rows, size_t count)
 
 START_TEST(every_recipe_is_drawn_with_all_its_corners)
 {
-    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         int32_t kind = 0;
         int32_t method = 0;
-        ck_ok(muslin_unit_method(i, &kind, &method));
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method));
         size_t blunt = kind == MUSLIN_UNIT_HALF_SQUARE && method == MUSLIN_METHOD_STRIPS ? 2 : 0;
         struct muslin_unit_spec spec = any_unit(kind, method, WHOLE_IN(4));
         for (int32_t hand = 1; hand <= 2; hand++) {
@@ -287,10 +287,10 @@ END_TEST
 START_TEST(outlines_reach_the_ends_of_their_ranges)
 {
     struct muslin_unit_corner rows[MANY] = { { 0 } };
-    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         int32_t kind = 0;
         int32_t method = 0;
-        ck_ok(muslin_unit_method(i, &kind, &method));
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method));
         struct muslin_unit_spec spec = any_unit(kind, method, MUSLIN_UNIT_MAX);
         spec.allowance = MUSLIN_UNIT_MAX / 8;
         spec.take_up = MUSLIN_UNIT_MAX / 8;
@@ -482,12 +482,12 @@ static int32_t times_of(const struct muslin_unit_step *rows, size_t count, int32
  * corner is sewn on its line, folded back or sewn beside its line. */
 START_TEST(the_steps_of_every_recipe_agree_with_its_pieces)
 {
-    for (int64_t i = 0; i < muslin_unit_method_count(); i++) {
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         struct muslin_unit_step rows[MANY] = { { 0 } };
         struct muslin_unit_plan unit = { .size = (uint32_t)sizeof unit };
         int32_t kind = 0;
         int32_t method = 0;
-        ck_ok(muslin_unit_method(i, &kind, &method));
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method));
         struct muslin_unit_spec spec = any_unit(kind, method, WHOLE_IN(4));
         size_t count = sew_unit(&spec, rows);
         ck_ok(muslin_unit_recipe(&spec, &unit, NULL));

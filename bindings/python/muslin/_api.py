@@ -447,6 +447,114 @@ class muslin_print_row(ctypes.Structure):
     ]
 
 
+class muslin_unit_spec(ctypes.Structure):
+    """muslin/unit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("corner", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("half_addition", ctypes.c_int64),
+        ("quarter_addition", ctypes.c_int64),
+        ("trim", ctypes.c_int64),
+        ("grid", ctypes.c_int64),
+        ("tolerance", ctypes.c_int64),
+        ("units", ctypes.c_int64),
+        ("mirrored", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("method", ctypes.c_int32),
+        ("policy", ctypes.c_int32),
+        ("tip", ctypes.c_int32),
+        ("direction", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_unit_plan(ctypes.Structure):
+    """muslin/unit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+        ("units_per_recipe", ctypes.c_int64),
+        ("recipes", ctypes.c_int64),
+        ("mirrored_recipes", ctypes.c_int64),
+        ("spare_units", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("cut_area", ctypes.c_int64),
+        ("finished_area", ctypes.c_int64),
+        ("allowance_area", ctypes.c_int64),
+        ("waste_area", ctypes.c_int64),
+        ("seam_offset", ctypes.c_int64),
+        ("bonus_units", ctypes.c_int64),
+        ("bonus_unfinished", ctypes.c_int64),
+        ("bias_outside", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+    ]
+
+
+class muslin_unit_piece(ctypes.Structure):
+    """muslin/unit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_width", ctypes.c_int64),
+        ("cut_height", ctypes.c_int64),
+        ("surplus_width", ctypes.c_int64),
+        ("surplus_height", ctypes.c_int64),
+        ("pitch", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("total", ctypes.c_int64),
+        ("region", ctypes.c_int32),
+        ("shape", ctypes.c_int32),
+        ("again", ctypes.c_int32),
+        ("gives", ctypes.c_int32),
+        ("grain", ctypes.c_int32),
+        ("hand", ctypes.c_int32),
+    ]
+
+
+class muslin_unit_stock_spec(ctypes.Structure):
+    """muslin/unit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("per_region", ctypes.c_int64),
+        ("end_loss", ctypes.c_int64),
+        ("finished_grid", ctypes.c_int64),
+    ]
+
+
+class muslin_unit_yield(ctypes.Structure):
+    """muslin/unit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+        ("cut_spare", ctypes.c_int64),
+        ("recipes", ctypes.c_int64),
+        ("units", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("method", ctypes.c_int32),
+    ]
+
+
 class muslin_setting_spec(ctypes.Structure):
     """muslin/setting.h"""
 
@@ -1081,6 +1189,25 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_stripset_prints": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_print_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int64,
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_unit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_unit_spec), ctypes.c_uint32)),
+    "muslin_unit_recipe": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_plan), ctypes.POINTER(muslin_problem))),
+    "muslin_unit_pieces": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_piece), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_unit_recipe_count": (ctypes.c_int64, ()),
+    "muslin_unit_recipe_at": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_int32))),
+    "muslin_unit_stock_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_unit_stock_spec), ctypes.c_uint32)),
+    "muslin_unit_from_stock": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_stock_spec), ctypes.POINTER(muslin_unit_yield),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_unit_largest": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_stock_spec), ctypes.POINTER(muslin_unit_yield),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_unit_makes": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_stock_spec), ctypes.POINTER(muslin_unit_yield),
+         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_setting_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_spec), ctypes.c_uint32)),
     "muslin_setting_straight": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_setting_spec), ctypes.POINTER(muslin_setting), ctypes.POINTER(muslin_problem))),

@@ -13,15 +13,16 @@ from ._library import library
 from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
 from ._values import new, utf8, whole
-from .constants import (Argument, BackingLayoutKind, BorderStyle, Direction, Edge, Fold, Join, Nesting, Pressing, Print,
-                        Style, Table, Turning, Unit, Warning)
+from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, Direction, Edge, Fold, Join, Nesting,
+                        Pressing, Print, Style, Table, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
 from .records import (Backing, BackingSpec, Batting, BattingSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
                       BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
                       ClothPieces, ClothSpec, FormatSpec, Hanging, HangingSpec, Harvest, HarvestSpec, Need, NeedSpec,
                       Panel, Parsed, ParseSpec, Piece, PieceSpec, PrintRow, Purchase, PurchaseSpec, Reference, Rounded,
                       RoundingSpec, Row, Run, RunSpec, SeamSpec, Setting, SettingSpec, StockSize, StockSpec,
                       StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints,
-                      StripsetShortest, StripsSpec, Yield, YieldSpec)
+                      StripsetShortest, StripsSpec, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStockSpec,
+                      UnitYield, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -34,7 +35,8 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "seam_carry_on", "seam_error_total", "seam_error_limit", "seam_share", "fabric_usable_width",
            "fabric_purchase", "fabric_pieces", "fabric_strips", "fabric_area_bound", "stock_size", "stock_strips_of",
            "stock_check", "print_may_turn", "reference_count", "reference_row", "reference_name", "reference_source",
-           "stripset_yield", "stripset_shortest", "stripset_need", "stripset_harvest", "stripset_prints",
+           "stripset_yield", "stripset_shortest", "stripset_need", "stripset_harvest", "stripset_prints", "unit_recipe",
+           "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
            "setting_straight", "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan",
            "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
            "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
@@ -827,6 +829,155 @@ def stripset_prints(rows: Sequence[PrintRow], sets_wanted: int) -> StripsetPrint
     call_telling("muslin_stripset_prints", rows_, ctypes.sizeof(structs.muslin_print_row), n,
                  whole(sets_wanted, "sets_wanted"), ctypes.byref(sets_), ctypes.byref(scarcest_))
     return StripsetPrints(tuple(PrintRow._read(row) for row in rows_[:n]), sets_.value, scarcest_.value)
+
+
+def unit_recipe(spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
+                finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
+                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
+                trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
+                kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
+                policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
+                direction: Optional[Direction] = None) -> UnitPlan:
+    """The recipe for a finished size.
+
+    Keywords: the members of UnitSpec, over those of spec.
+
+    muslin_unit_recipe() in muslin/unit.h. Since 0.1.
+    """
+    wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
+                                  allowance=allowance, take_up=take_up, half_addition=half_addition,
+                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
+                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
+                                  direction=direction)
+    out_ = new(structs.muslin_unit_plan)
+    call_telling("muslin_unit_recipe", ctypes.byref(wish), ctypes.byref(out_))
+    return UnitPlan._read(out_)
+
+
+def unit_pieces(spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
+                finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
+                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
+                trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
+                kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
+                policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
+                direction: Optional[Direction] = None) -> List[UnitPiece]:
+    """The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows.
+
+    Keywords: the members of UnitSpec, over those of spec.
+
+    muslin_unit_pieces() in muslin/unit.h. Since 0.1.
+    """
+    wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
+                                  allowance=allowance, take_up=take_up, half_addition=half_addition,
+                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
+                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
+                                  direction=direction)
+    return asked("muslin_unit_pieces", structs.muslin_unit_piece, UnitPiece._read, ctypes.byref(wish))
+
+
+def unit_recipe_count() -> int:
+    """How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX; a
+    null output is MUSLIN_ERR_NULL).
+
+    muslin_unit_recipe_count() in muslin/unit.h. Since 0.1.
+    """
+    return int(library.muslin_unit_recipe_count())
+
+
+def unit_recipe_at(index: int) -> UnitRecipeAt:
+    """How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX; a
+    null output is MUSLIN_ERR_NULL).
+
+    muslin_unit_recipe_at() in muslin/unit.h. Since 0.1.
+    """
+    kind_ = ctypes.c_int32()
+    method_ = ctypes.c_int32()
+    call("muslin_unit_recipe_at", whole(index, "index"), ctypes.byref(kind_), ctypes.byref(method_))
+    return UnitRecipeAt(kind_.value, method_.value)
+
+
+def unit_from_stock(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec] = None, *,
+                    finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
+                    corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                    take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
+                    quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+                    grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None,
+                    units: Optional[int] = None, mirrored: Optional[int] = None, kind: Optional[UnitKind] = None,
+                    method: Optional[UnitMethod] = None, policy: Optional[AllowancePolicy] = None,
+                    tip: Optional[Tip] = None, direction: Optional[Direction] = None) -> UnitYield:
+    """What the stock yields for a recipe of given size.
+
+    Keywords: the members of UnitSpec, over those of spec.
+
+    muslin_unit_from_stock() in muslin/unit.h. Since 0.1.
+    """
+    wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
+                                  allowance=allowance, take_up=take_up, half_addition=half_addition,
+                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
+                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
+                                  direction=direction)
+    stock_ = struct_of(UnitStockSpec, stock, "stock")
+    out_ = new(structs.muslin_unit_yield)
+    call_telling("muslin_unit_from_stock", ctypes.byref(wish), ctypes.byref(stock_), ctypes.byref(out_))
+    return UnitYield._read(out_)
+
+
+def unit_largest(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec] = None, *,
+                 finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
+                 corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                 take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
+                 quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+                 grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None, units: Optional[int] = None,
+                 mirrored: Optional[int] = None, kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
+                 policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
+                 direction: Optional[Direction] = None) -> UnitYield:
+    """The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of
+    it.
+
+    Keywords: the members of UnitSpec, over those of spec.
+
+    muslin_unit_largest() in muslin/unit.h. Since 0.1.
+    """
+    wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
+                                  allowance=allowance, take_up=take_up, half_addition=half_addition,
+                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
+                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
+                                  direction=direction)
+    stock_ = struct_of(UnitStockSpec, stock, "stock")
+    out_ = new(structs.muslin_unit_yield)
+    call_telling("muslin_unit_largest", ctypes.byref(wish), ctypes.byref(stock_), ctypes.byref(out_))
+    return UnitYield._read(out_)
+
+
+def unit_makes(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec] = None, *,
+               finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
+               corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+               take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
+               quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+               grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None, units: Optional[int] = None,
+               mirrored: Optional[int] = None, kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
+               policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
+               direction: Optional[Direction] = None) -> List[UnitYield]:
+    """Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_recipe_at(); a
+    half-rectangle is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a corner
+    of one third.
+
+    Keywords: the members of UnitSpec, over those of spec.
+
+    muslin_unit_makes() in muslin/unit.h. Since 0.1.
+    """
+    wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
+                                  allowance=allowance, take_up=take_up, half_addition=half_addition,
+                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
+                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
+                                  direction=direction)
+    stock_ = struct_of(UnitStockSpec, stock, "stock")
+    return asked("muslin_unit_makes", structs.muslin_unit_yield, UnitYield._read, ctypes.byref(wish),
+                 ctypes.byref(stock_))
 
 
 def setting_straight(spec: Optional[SettingSpec] = None, *, block_width: Optional[LengthLike] = None,

@@ -8,10 +8,11 @@ from ._values import Choice
 
 __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
-           "CLOTH_MAY_TURN", "YIELD_FROM_ONE_END", "BORDER_LENGTHWISE", "BIAS_BLUNT_ENDS", "BATTING_FIXED",
+           "CLOTH_MAY_TURN", "YIELD_FROM_ONE_END", "UNIT_MAX", "BORDER_LENGTHWISE", "BIAS_BLUNT_ENDS", "BATTING_FIXED",
            "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX", "Status", "Argument", "Warning", "Direction", "Unit", "Style",
-           "Edge", "Care", "Print", "StockKind", "Table", "Turning", "Join", "BorderStyle", "Fold", "BackingLayoutKind",
-           "PanelRole", "Nesting", "Pressing"]
+           "AllowancePolicy", "Edge", "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod", "Tip",
+           "CutShape", "CutAgain", "Grain", "Turning", "Join", "BorderStyle", "Fold", "BackingLayoutKind", "PanelRole",
+           "Nesting", "Pressing"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -29,6 +30,7 @@ QUARTER_INCH = 2032
 USABLE_WIDTH_USUAL = 325120
 CLOTH_MAY_TURN = 1
 YIELD_FROM_ONE_END = 1
+UNIT_MAX = 67108864
 BORDER_LENGTHWISE = 1
 BIAS_BLUNT_ENDS = 1
 BATTING_FIXED = 1
@@ -176,6 +178,16 @@ class Argument(Choice):
     STOCK_KIND = 94
     SQUARE_TOLERANCE = 95
     SETS = 96
+    UNIT_KIND = 97
+    METHOD = 98
+    POLICY = 99
+    HALF_ADDITION = 100
+    QUARTER_ADDITION = 101
+    TRIM = 102
+    TIP = 103
+    CORNER = 104
+    UNITS = 105
+    HEIGHT = 106
 
     @property
     def words(self) -> str:
@@ -200,6 +212,7 @@ class Warning(Choice):
     MIXED_WIDTHS = 2048  # strips of unequal usable length share the shortest
     BIAS_EDGE = 4096  # an outside edge lies on the bias and stretches
     OFF_GRID = 8192  # a size does not lie on the ruler's grid
+    BELOW_EXACT = 16384  # a size was rounded below what the geometry needs
 
     @property
     def sentence(self) -> str:
@@ -239,6 +252,14 @@ class Style(Choice):
     YARD_FRACTION = 3  # 1 3/8 yd
     MM = 4  # 63.5 mm
     CM = 5  # 6.35 cm
+
+
+class AllowancePolicy(Choice):
+    """enum muslin_allowance_policy"""
+
+    EXACT = 1  # the geometry, rounded once
+    CUSTOMARY = 2  # the trade's addition (7/8 in, 1 1/4 in at 1/4 in); refused where too small
+    OVERSIZE = 3  # customary plus room to trim
 
 
 class Edge(Choice):
@@ -282,6 +303,81 @@ class Table(Choice):
     BATTING = 1  # packaged batting, smallest first: width, length
     PRECUT = 2  # usual pre-cuts: cut width across, cut length along, pieces sold together
     FABRIC_WIDTH = 3  # usable widths people plan with, smallest first: width
+
+
+class UnitKind(Choice):
+    """enum muslin_unit_kind"""
+
+    RECTANGLE = 1  # one patch; W, H (0: a square). Region 1
+    HALF_SQUARE = 2  # a square of two triangles; W. Regions 1 and 2
+    QUARTER_SQUARE = 3  # a square of four triangles, two fabrics facing; W. Regions 1 and 2
+    # one half (region 1) and two quarters (2, 3); W. TWO_AT_A_TIME makes half of them the mirror image
+    SPLIT_QUARTER = 4
+    FLYING_GEESE = 5  # a goose (1) between two triangles (2); W, H = W / 2 (or 0)
+    SQUARE_IN_SQUARE = 6  # a square on its point (1) and four corners (2); W
+    SNOWBALL = 7  # a rectangle (1) that loses its corners (2); W, H (0: square), corner
+    HALF_RECTANGLE = 8  # a rectangle of two triangles (1, 2); W, H; has a left and a right hand
+    TRIANGLE_60 = 9  # an equilateral triangle; H, its height
+    DIAMOND_60 = 10  # a 60 degree diamond; H, between two parallel sides
+    DIAMOND_45 = 11  # a 45 degree diamond; H, between two parallel sides
+    HEXAGON = 12  # H, from flat to flat
+    HALF_HEXAGON = 13  # H, half of flat to flat
+    TRAPEZOID = 14  # ends at 45 degrees; W, the long side, and H; W at least 2 H
+    OCTAGON = 15  # a regular octagon (1) and its four corners (2); W
+    EIGHT_POINTED_STAR = 16  # eight diamonds (1), four squares and four triangles (2), set in; W
+    KALEIDOSCOPE = 17  # eight wedges (1) and four corners (2); W
+    SLANTED_SLICE = 18  # a slice at 45 degrees from a strip set; W, across the slice; H, of the set
+
+
+class UnitMethod(Choice):
+    """enum muslin_unit_method"""
+
+    PIECES = 1  # each piece cut by itself; triangles from squares cut on the diagonal
+    TWO_AT_A_TIME = 2  # two squares sewn on both sides of a drawn diagonal
+    FOUR_ALL_ROUND = 3  # two squares sewn all round and cut on both diagonals: bias outside
+    FOUR_MIDPOINTS = 4  # two squares sewn from middle to middle of the sides, cut into four squares
+    EIGHT_AT_A_TIME = 5  # two squares sewn on both sides of both diagonals, cut into eight
+    FOUR_AT_A_TIME = 6  # geese: one large square and four small ones
+    FLIPPED_CORNERS = 7  # squares sewn on their diagonal to a corner, folded back
+    STRIPS = 8  # triangles, diamonds and the like cut from a strip of one height
+    BIAS_STRIPS = 9  # half-squares cut on point along the seam of two strips
+
+
+class Tip(Choice):
+    """enum muslin_tip"""
+
+    SHARP = 1  # the whole raw point
+    BLUNT = 2  # cut off level with the allowance, as many rulers do: the strip is H + E high
+
+
+class CutShape(Choice):
+    """enum muslin_cut_shape"""
+
+    RECTANGLE = 1
+    TRIANGLES = 2  # from a strip, alternately up and down; `pitch` holds `gives` of them
+    DIAMONDS = 3  # from a strip, by parallel slanted cuts
+    HEXAGONS = 4
+    TRAPEZOIDS = 5  # from a strip, alternately up and down
+    WEDGES = 6  # from a strip, alternately up and down
+    OCTAGONS = 7  # a square that loses four corners
+    SLICES = 8  # from a strip set, by parallel cuts at 45 degrees
+
+
+class CutAgain(Choice):
+    """enum muslin_cut_again"""
+
+    NO = 1
+    ONCE = 2  # once on the diagonal: two pieces
+    TWICE = 3  # on both diagonals: four pieces
+
+
+class Grain(Choice):
+    """enum muslin_grain"""
+
+    ALL_EDGES = 1  # on all edges
+    SHORT_EDGES = 2  # a triangle's short sides; its long side is bias
+    LONG_EDGE = 3  # a triangle's long side; its short sides are bias
+    STRIP_EDGES = 4  # the edges that lay along the strip; the slanted ones are bias
 
 
 class Turning(Choice):

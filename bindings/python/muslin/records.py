@@ -11,17 +11,18 @@ from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
 from ._values import put, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE, CLOTH_MAY_TURN,
-                        FORMAT_BARE, FORMAT_UNICODE, YIELD_FROM_ONE_END, BackingLayoutKind, BorderStyle, Care,
-                        Direction, Edge, Fold, Join, Nesting, PanelRole, Pressing, Print, StockKind, Style, Turning,
-                        Unit, Warning)
+                        FORMAT_BARE, FORMAT_UNICODE, YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind,
+                        BorderStyle, Care, CutAgain, CutShape, Direction, Edge, Fold, Grain, Join, Nesting, PanelRole,
+                        Pressing, Print, StockKind, Style, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec", "Strips",
            "StockSpec", "StockStrips", "Reference", "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest",
-           "PrintRow", "SettingSpec", "Setting", "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec", "Border",
-           "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting",
-           "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup",
-           "StockSize", "StripsetShortest", "StripsetPrints", "StripquiltPressing"]
+           "PrintRow", "UnitSpec", "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield", "SettingSpec", "Setting",
+           "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec", "Border", "BindingWidthSpec", "BindingWidth",
+           "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel",
+           "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "StockSize", "StripsetShortest",
+           "StripsetPrints", "UnitRecipeAt", "StripquiltPressing"]
 
 
 @dataclass(frozen=True)
@@ -797,6 +798,232 @@ class PrintRow(Spec):
     @classmethod
     def _read(cls, struct: Any) -> "PrintRow":
         return cls(in_hand=int(struct.in_hand), per_set=int(struct.per_set), left=int(struct.left))
+
+
+@dataclass(frozen=True)
+class UnitSpec(Spec):
+    """struct muslin_unit_spec, muslin/unit.h
+
+    finished_width: W (initially 0)
+    finished_height: H; 0 where the kind says so (initially 0)
+    corner: finished leg of a snowball's corner; else 0 (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
+    half_addition: customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick (initially 0)
+    quarter_addition: ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick (initially 0)
+    trim: OVERSIZE: room to trim each unit, beyond the customary size; else 0 (initially 0)
+    grid: cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX (initially 1/8 in)
+    tolerance: below grid (initially 0)
+    units: wanted, of the first hand (initially 1)
+    mirrored: wanted, of the other hand; 0 for kinds without hands (initially 0)
+    kind: enum muslin_unit_kind (initially UnitKind.HALF_SQUARE)
+    method: enum muslin_unit_method (initially UnitMethod.TWO_AT_A_TIME)
+    policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
+    tip: enum muslin_tip; matters where triangles or wedges are cut from strips (initially Tip.BLUNT)
+    direction: enum muslin_direction (initially Direction.UP)
+    """
+
+    _kind = structs.muslin_unit_spec
+    _init = "muslin_unit_spec_init"
+
+    finished_width: Optional[LengthLike] = None
+    finished_height: Optional[LengthLike] = None
+    corner: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    half_addition: Optional[LengthLike] = None
+    quarter_addition: Optional[LengthLike] = None
+    trim: Optional[LengthLike] = None
+    grid: Optional[LengthLike] = None
+    tolerance: Optional[LengthLike] = None
+    units: Optional[int] = None
+    mirrored: Optional[int] = None
+    kind: Optional[UnitKind] = None
+    method: Optional[UnitMethod] = None
+    policy: Optional[AllowancePolicy] = None
+    tip: Optional[Tip] = None
+    direction: Optional[Direction] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "finished_width", self.finished_width)
+        put_length(struct, "finished_height", self.finished_height)
+        put_length(struct, "corner", self.corner)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "half_addition", self.half_addition)
+        put_length(struct, "quarter_addition", self.quarter_addition)
+        put_length(struct, "trim", self.trim)
+        put_length(struct, "grid", self.grid)
+        put_length(struct, "tolerance", self.tolerance)
+        put(struct, "units", self.units)
+        put(struct, "mirrored", self.mirrored)
+        put(struct, "kind", self.kind)
+        put(struct, "method", self.method)
+        put(struct, "policy", self.policy)
+        put(struct, "tip", self.tip)
+        put(struct, "direction", self.direction)
+
+
+@dataclass(frozen=True)
+class UnitPlan:
+    """struct muslin_unit_plan, muslin/unit.h
+
+    finished_width: nearest tick where it is irrational
+    finished_height
+    unfinished_width: trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with slanted sides,
+        which is not trimmed
+    unfinished_height: ... finished + E
+    units_per_recipe
+    recipes: for units, up
+    mirrored_recipes: for the other hand, up
+    spare_units: of the recipes, beyond both wishes
+    pieces: rows of muslin_unit_pieces()
+    cut_area: of one recipe, where all pieces leave the table as rectangles; else 0
+    finished_area: of its units: the finished area
+    allowance_area: of its units: over all edges of all pieces, length x E / 2, tips excluded, up
+    waste_area: what remains: cut - finished - allowance; all three 0 where cut_area is 0
+    seam_offset: half-rectangle: the seam meets the raw edge so far from the raw corner, measured along the shorter raw
+        side, nearest tick; 0 elsewhere and for a square
+    bonus_units: half-squares from the corners cut off by FLIPPED_CORNERS, of one recipe, when a second line is sewn E
+        beside the first
+    bonus_unfinished: their size, down to a tick: corner as cut - sqrt 2 E; 0 when nothing is left
+    bias_outside: 1 when outer edges of the unit lie on the bias
+    warnings: MUSLIN_WARN_BIAS_EDGE; MUSLIN_WARN_BELOW_EXACT
+    """
+
+    finished_width: Length
+    finished_height: Length
+    unfinished_width: Length
+    unfinished_height: Length
+    units_per_recipe: int
+    recipes: int
+    mirrored_recipes: int
+    spare_units: int
+    pieces: int
+    cut_area: int
+    finished_area: int
+    allowance_area: int
+    waste_area: int
+    seam_offset: Length
+    bonus_units: int
+    bonus_unfinished: Length
+    bias_outside: bool
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "UnitPlan":
+        return cls(finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
+                   units_per_recipe=int(struct.units_per_recipe), recipes=int(struct.recipes),
+                   mirrored_recipes=int(struct.mirrored_recipes), spare_units=int(struct.spare_units),
+                   pieces=int(struct.pieces), cut_area=int(struct.cut_area), finished_area=int(struct.finished_area),
+                   allowance_area=int(struct.allowance_area), waste_area=int(struct.waste_area),
+                   seam_offset=Length(struct.seam_offset), bonus_units=int(struct.bonus_units),
+                   bonus_unfinished=Length(struct.bonus_unfinished), bias_outside=bool(struct.bias_outside),
+                   warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class UnitPiece:
+    """struct muslin_unit_piece, muslin/unit.h
+
+    cut_width: of the rectangle; of a strip shape, its extent along the strip, up to a tick
+    cut_height: of the rectangle; height of the strip
+    surplus_width: cut - exact need, down to a tick; negative: below the need
+    surplus_height
+    pitch: along a strip: each further `gives` pieces take this much, up to a tick
+    count: of these, for one recipe
+    total: ... for all recipes of this row's hand
+    region: of the unit
+    shape: enum muslin_cut_shape
+    again: enum muslin_cut_again
+    gives: pieces from each: 1, 2 or 4
+    grain: enum muslin_grain, of the pieces in the end
+    hand: 1: the first hand or none; 2: mirrored
+    """
+
+    cut_width: Length
+    cut_height: Length
+    surplus_width: Length
+    surplus_height: Length
+    pitch: Length
+    count: int
+    total: int
+    region: int
+    shape: CutShape
+    again: CutAgain
+    gives: int
+    grain: Grain
+    hand: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "UnitPiece":
+        return cls(cut_width=Length(struct.cut_width), cut_height=Length(struct.cut_height),
+                   surplus_width=Length(struct.surplus_width), surplus_height=Length(struct.surplus_height),
+                   pitch=Length(struct.pitch), count=int(struct.count), total=int(struct.total),
+                   region=int(struct.region), shape=CutShape(struct.shape), again=CutAgain(struct.again),
+                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand))
+
+
+@dataclass(frozen=True)
+class UnitStockSpec(Spec):
+    """struct muslin_unit_stock_spec, muslin/unit.h
+
+    width: the longer side of a strip; 1 .. MUSLIN_SIZE_MAX (initially 5 in)
+    height: cut width of a strip; 1 .. MUSLIN_SIZE_MAX (initially 5 in)
+    per_region: how many there are for each region of the unit; 0 .. MUSLIN_COUNT_MAX (initially 1)
+    end_loss: taken off the width of each for squaring; 0 .. MUSLIN_SIZE_MAX (initially 0)
+    finished_grid: finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_MAX (initially 1/8 in)
+    """
+
+    _kind = structs.muslin_unit_stock_spec
+    _init = "muslin_unit_stock_spec_init"
+
+    width: Optional[LengthLike] = None
+    height: Optional[LengthLike] = None
+    per_region: Optional[int] = None
+    end_loss: Optional[LengthLike] = None
+    finished_grid: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "width", self.width)
+        put_length(struct, "height", self.height)
+        put(struct, "per_region", self.per_region)
+        put_length(struct, "end_loss", self.end_loss)
+        put_length(struct, "finished_grid", self.finished_grid)
+
+
+@dataclass(frozen=True)
+class UnitYield:
+    """struct muslin_unit_yield, muslin/unit.h
+
+    finished_width: nearest tick where it is irrational
+    finished_height
+    unfinished_width: as in struct muslin_unit_plan: trim to this
+    unfinished_height
+    cut_spare: of the stock's height, beyond the highest piece cut
+    recipes: that the stock gives
+    units
+    kind
+    method
+    """
+
+    finished_width: Length
+    finished_height: Length
+    unfinished_width: Length
+    unfinished_height: Length
+    cut_spare: Length
+    recipes: int
+    units: int
+    kind: int
+    method: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "UnitYield":
+        return cls(finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
+                   cut_spare=Length(struct.cut_spare), recipes=int(struct.recipes), units=int(struct.units),
+                   kind=int(struct.kind), method=int(struct.method))
 
 
 @dataclass(frozen=True)
@@ -1819,6 +2046,14 @@ class StripsetPrints:
     rows: Tuple[PrintRow, ...]
     sets: int
     scarcest: int
+
+
+@dataclass(frozen=True)
+class UnitRecipeAt:
+    """What unit_recipe_at() answers."""
+
+    kind: int
+    method: int
 
 
 @dataclass(frozen=True)
