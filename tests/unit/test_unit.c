@@ -356,7 +356,7 @@ static const struct muslin_unit_spec two_inch_half_squares = {
 
 static muslin_status ruled_yield(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_unit_yield(spec, &five_inch_squares, out, problem);
+    return muslin_unit_from_stock(spec, &five_inch_squares, out, problem);
 }
 
 static muslin_status ruled_largest(const void *spec, void *out, struct muslin_problem *problem)
