@@ -1,7 +1,7 @@
 /* unit_steps.c - how the pieces of a recipe are sewn, step by step.
  *
  * SPDX-License-Identifier: MIT */
-#include "unit_inside.h"
+#include "unit_cut.h"
 #include "unit_steps_texts.h"
 
 /* What a step measures. */
@@ -9,8 +9,7 @@ enum measure {
     NOTHING,
     SEAM,         /* s */
     UNFINISHED,   /* W + E, and for TRIM_TO H + E */
-    BETWEEN_CUTS, /* H + E, the width between the parallel sides of a diamond */
-    STAR_STRIP    /* the same of a star's diamonds: (sqrt 2 - 1) W / 2 + E */
+    STRIP         /* the strip's height as cut: what lies between the parallel sides of a diamond */
 };
 
 struct step {
@@ -80,7 +79,8 @@ static const struct step steps[STEPS] = {
                        TRIM_TO(4),
     [HALF_EIGHT] = MARK(BOTH, 2, 1), PAIR(2, 1, 1), SEW_BESIDE(2), CUT_SQUARES, CUT_APART(4), PRESS_TO(1, 8),
                    TRIM_TO(8),
-    [HALF_STRIPS] = PAIR(2, 1, 1), CUT_TURNING, JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2), TRIM_TO(2),
+    [HALF_STRIPS] = { MUSLIN_SEW_PAIR_STRIPS, 2, 1, 1, NOTHING, 0 }, CUT_TURNING, JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2),
+                    TRIM_TO(2),
     [HALF_BIAS] = { MUSLIN_SEW_JOIN, 1, 2, 1, SEAM, 0 }, PRESS_OPEN(1),
                   { MUSLIN_SEW_CUT_ON_POINT, 0, 0, 1, UNFINISHED, 0 },
     [QUARTER_PIECES] = JOIN(SHORT, 1, 2, 4), PRESS_TO(1, 4), JOIN(PARTS, 0, 0, 2), PRESS_OPEN(2), TRIM_TO(2),
@@ -99,10 +99,10 @@ static const struct step steps[STEPS] = {
                      PAIR_CORNER(2, 0, 2), SEW_ON_LINE(2), TRIM_CORNER(2), FOLD_BACK(2), TRIM_TO(1),
     [LEANING] = MARK_CORNERS(1, 2), MARK_CORNERS(2, 2), JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2), TRIM_TO(2),
     [TURNING] = CUT_TURNING,
-    [DIAMONDS] = CUT_SLANTED(BETWEEN_CUTS),
+    [DIAMONDS] = CUT_SLANTED(STRIP),
     [HEXAGON] = CUT_TO_SHAPE,
     [OCTAGON_PIECES] = CUT_TO_SHAPE, JOIN(CENTRED, 2, 1, 4), PRESS_TO(2, 4), TRIM_TO(1),
-    [STAR] = CUT_SLANTED(STAR_STRIP), MARK_CORNERS(1, 8), MARK_CORNERS(2, 4), MARK_CORNERS(3, 4),
+    [STAR] = CUT_SLANTED(STRIP), MARK_CORNERS(1, 8), MARK_CORNERS(2, 4), MARK_CORNERS(3, 4),
              { MUSLIN_SEW_PARTIAL, 1, 1, 4, SEAM, 0 }, PRESS_OPEN(4), JOIN(PARTS, 0, 0, 2), PRESS_OPEN(2),
              JOIN(PARTS, 0, 0, 1), PRESS_OPEN(1), SET_IN(2), PRESS_TO(1, 8), SET_IN(3), PRESS_TO(1, 8), TRIM_TO(1),
     [KALEIDOSCOPE] = CUT_TURNING, JOIN(LONG, 1, 1, 4), PRESS_OPEN(4), JOIN(PARTS, 0, 0, 2), PRESS_OPEN(2),
@@ -161,11 +161,11 @@ static const struct course *course_of(const struct muslin_unit_spec *spec)
 
 /* ---- rows -------------------------------------------------------------------------------------------------------- */
 
-static muslin_len star_strip(const struct msl_unit_sizes *sizes)
+static muslin_len strip_as_cut(const struct msl_unit_sizes *sizes, const struct muslin_unit_spec *spec)
 {
-    struct msl_surd strip = msl_surd_of(2 * sizes->e - sizes->w, sizes->w, 2, 2);
-    struct msl_exact exact = msl_surd_exact(&strip);
-    return exact.floor + exact.upper_half;
+    struct muslin_unit_piece piece = { 0 };
+    unit_cut_piece(&unit_recipe_for(spec->kind, spec->method, spec->tip)->row[0], sizes, spec, &piece);
+    return piece.cut_height;
 }
 
 static muslin_len measure_of(const struct step *step, const struct muslin_unit_spec *spec)
@@ -176,10 +176,8 @@ static muslin_len measure_of(const struct step *step, const struct muslin_unit_s
         return spec->allowance;
     case UNFINISHED:
         return sizes.w + sizes.e;
-    case BETWEEN_CUTS:
-        return sizes.h + sizes.e;
-    case STAR_STRIP:
-        return star_strip(&sizes);
+    case STRIP:
+        return strip_as_cut(&sizes, spec);
     default:
         return 0;
     }

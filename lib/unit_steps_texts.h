@@ -17,8 +17,8 @@
                    "seams lock.") \
     X(pair_corner, "Lay {piece} on a free corner of {other}, right sides together and edges even, the line cutting " \
                    "the corner off.") \
-    X(pair_opposite, "Lay two of {piece} on opposite corners of {other}, right sides together and edges even, so " \
-                     "that they overlap in the middle and their lines run on.") \
+    X(pair_opposite, "Lay {piece} on each of two opposite corners of {other}, right sides together and edges even, " \
+                     "so that they overlap in the middle and their lines run on.") \
     X(on_line, "Sew on the drawn line.") \
     X(beside, "Sew on both sides of the drawn line, {measure} from it.") \
     X(round, "Sew round all four edges, {measure} from them.") \
@@ -29,7 +29,7 @@
     X(fold_back, "Fold {piece} back over its seam and press it: it fills the corner again.") \
     X(press_open, "Press the seam open.") \
     X(press_to, "Press the seam towards fabric {region}.") \
-    X(join, "Sew {piece} to {other}, edge to edge, with a seam of {measure}.") \
+    X(join, "Sew {piece} to {other} along one long edge, with a seam of {measure}.") \
     X(join_long, "Sew {piece} and {other} together along their long sides, with a seam of {measure}.") \
     X(join_short, "Sew {piece} and {other} together along a short side, with a seam of {measure}; the same fabric " \
                   "always lies on the same side.") \
@@ -45,11 +45,13 @@
               "{measure}, and turn the work between them.") \
     X(partial, "Sew {piece} to {other}, with a seam of {measure}, from the middle of the unit outwards; stop at the " \
                "mark and secure the stitches.") \
-    X(cut_slanted, "Cut {piece} across the strip by parallel slanted cuts, {measure} apart.") \
-    X(cut_turning, "Cut {piece} from the strip side by side, alternately up and down.") \
+    X(cut_slanted, "Cut across the strip by parallel slanted cuts, {measure} apart; each further cut gives {piece}.") \
+    X(cut_turning, "Turn the ruler up and down along the strip, and cut {piece} with each turn.") \
     X(cut_to_shape, "Cut the corners off {piece} by a ruler or template, so that all sides come out alike.") \
     X(cut_on_point, "Cut a square on point, {measure} wide, with the seam from corner to corner.") \
     X(trim_to, "Trim to {measure} by {measure_height} unfinished: seams run into their corners, and points lie one " \
-               "seam allowance inside the edge.")
+               "seam allowance inside the edge.") \
+    X(pair_strips, "Lay the strip for {piece} on the strip for {other}, right sides together and edges even, so that " \
+                   "both are cut at one go.")
 
 #endif

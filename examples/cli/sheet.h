@@ -50,6 +50,9 @@ void show_border_answer(struct sheet *sheet, json_t *answer);
 void show_calibrate(struct sheet *sheet, json_t *answer);
 void show_yield(struct sheet *sheet, json_t *answer);
 void show_bias(struct sheet *sheet, json_t *answer);
+/* A pieced unit as one works, and what cloth can become as a table. */
+void show_unit(struct sheet *sheet, json_t *answer);
+void show_makes(struct sheet *sheet, json_t *answer);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */

@@ -310,7 +310,7 @@ enum muslin_sewing_step {
     MUSLIN_SEW_FOLD_BACK = 17,     /* fold the piece back over its seam and press */
     MUSLIN_SEW_PRESS_OPEN = 18,
     MUSLIN_SEW_PRESS_TO = 19,      /* press the seam towards `region` */
-    MUSLIN_SEW_JOIN = 20,          /* sew edge to edge */
+    MUSLIN_SEW_JOIN = 20,          /* sew edge to edge, along one long edge */
     MUSLIN_SEW_JOIN_LONG = 21,     /* sew two pieces together along their long sides */
     MUSLIN_SEW_JOIN_SHORT = 22,    /* ... along short sides, the same fabric always on the same side */
     MUSLIN_SEW_JOIN_POINT = 23,    /* sew a triangle's long side to a goose's short side, even at the foot */
@@ -319,11 +319,13 @@ enum muslin_sewing_step {
     MUSLIN_SEW_JOIN_PARTS = 26,    /* sew the parts together in pairs, seams meeting in the middle */
     MUSLIN_SEW_SET_IN = 27,        /* sew into an inner corner, mark to mark */
     MUSLIN_SEW_PARTIAL = 28,       /* sew from the middle outwards and stop at the mark */
-    MUSLIN_SEW_CUT_SLANTED = 29,   /* cut across the strip by parallel slanted cuts, `measure` apart */
+    MUSLIN_SEW_CUT_SLANTED = 29,   /* cut across the strip by parallel slanted cuts, `measure` apart: for
+                                      diamonds as far as the strip is wide as cut */
     MUSLIN_SEW_CUT_TURNING = 30,   /* cut from the strip alternately up and down */
     MUSLIN_SEW_CUT_TO_SHAPE = 31,  /* cut the corners off */
     MUSLIN_SEW_CUT_ON_POINT = 32,  /* cut squares on point, `measure` wide, their diagonal on the seam */
-    MUSLIN_SEW_TRIM_TO = 33        /* trim to `measure` by `measure_height` */
+    MUSLIN_SEW_TRIM_TO = 33,       /* trim to `measure` by `measure_height` */
+    MUSLIN_SEW_PAIR_STRIPS = 34    /* lay the strips together that the pieces are cut from, right sides together */
 };
 
 struct muslin_unit_step {
@@ -344,7 +346,8 @@ struct muslin_unit_step {
  * trimmed. Distances from a line or an edge are the allowance s: the take-up is what the fold eats afterwards. Statuses
  * also as in base.h for ask-then-fill rows, and those of the spec. Source: common practice, no source; half-squares
  * from middle to middle: P. Speth, Half square triangles finished size 2 inches, 2012. Example: half-squares of 3 in,
- * two at a time: draw a line, pair, sew beside it at 1/4 in, cut apart, press twice, trim twice to 3 1/2 in. Since 0.1. */
+ * two at a time: draw a line, pair, sew beside it at 1/4 in, cut apart, press twice, trim twice to 3 1/2 in.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_steps(const struct muslin_unit_spec *spec, struct muslin_unit_step *rows,
                                            size_t row_size, size_t capacity, size_t *count,
                                            struct muslin_problem *problem);

@@ -209,7 +209,9 @@ def cut_off(polygon, line):
 def blunt_line(spec, region, patch, e):
     """Where the ruler cuts a point off, or None."""
     kind = spec["kind"]
-    if spec["tip"] == SHARP or kind not in (HALF_SQUARE, TRIANGLE_60, KALEIDOSCOPE) or (kind, region) == (KALEIDOSCOPE, 2):
+    if spec["tip"] == SHARP or kind not in (HALF_SQUARE, TRIANGLE_60, KALEIDOSCOPE):
+        return None
+    if (kind, region) == (KALEIDOSCOPE, 2):
         return None
     if kind == TRIANGLE_60:
         return Decimal(0), Decimal(1), patch[2][1] + e
