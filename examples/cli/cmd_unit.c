@@ -446,7 +446,7 @@ static json_t *answer_makes(const void *request, struct desk *desk)
     size_t count = 0;
     int64_t shown = 0;
     if (!given(desk, "length"))
-        stock.width = stock.height;
+        stock.width = stock.height > 0 ? stock.height : 1; /* a square of no size is a complaint about its side */
     if (!worked(desk, muslin_unit_makes(&wanted->unit, &stock, yields, sizeof yields[0], YIELDS_MAX, &count,
                                         &desk->problem)))
         return NULL;
