@@ -215,6 +215,7 @@
     X(best, "number of settings to list") \
     X(work_limit, "work limit") \
     X(triangle_height, "height of a triangle (finished)")
+    X(hand, "hand of the unit")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -12,6 +12,7 @@ static const struct command *const seam_group[] = { &cut_command, &finished_comm
                                                     &drift_command, &accuracy_command, NULL };
 static const struct command *const set_group[] = { &yield_command, &sets_command, &bundle_command, &prints_command,
                                                    NULL };
+static const struct command *const unit_group[] = { &unit_command, &makes_command, NULL };
 static const struct command *const setting_group[] = { &block_command, &top_command, &border_command, &join_command,
                                                        NULL };
 static const struct command *const fit_group[] = { &bed_command, &cover_command, &fit_command, &across_command,
@@ -30,6 +31,7 @@ const struct command_group command_groups[] = {
     { "A whole quilt", quilt_group },
     { "Seams and sizes", seam_group },
     { "Strip sets", set_group },
+    { "Pieced units", unit_group },
     { "Blocks, top and borders", setting_group },
     { "Fitting a bed or a size", fit_group },
     { "Finishing", finishing_group },

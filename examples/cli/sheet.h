@@ -60,6 +60,9 @@ void show_bed(struct sheet *sheet, json_t *answer);
 void show_cover(struct sheet *sheet, json_t *answer);
 void show_fit(struct sheet *sheet, json_t *answer);
 void show_rescale(struct sheet *sheet, json_t *answer);
+/* A pieced unit as one works, and what cloth can become as a table. */
+void show_unit(struct sheet *sheet, json_t *answer);
+void show_makes(struct sheet *sheet, json_t *answer);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */

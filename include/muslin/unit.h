@@ -253,6 +253,111 @@ MUSLIN_API muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec,
                                            size_t row_size, size_t capacity, size_t *count,
                                            struct muslin_problem *problem);
 
+/* ---- drawn and sewn -------------------------------------------------------------------------------------------- */
+
+enum muslin_unit_stage {
+    MUSLIN_STAGE_FINISHED = 1, /* what is seen of a patch: the finished patches fill the unit without gap or overlap */
+    MUSLIN_STAGE_RAW = 2       /* the patch with e = E / 2 outside each edge: raw patches overlap by their seams */
+};
+
+struct muslin_unit_corner {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len x;   /* to the right of the finished unit's lower left, nearest tick; a half goes up */
+    muslin_len y;   /* upwards from it, so */
+    int32_t patch;  /* number of the patch in the unit, from 1 */
+    int32_t region; /* of the unit */
+    int32_t corner; /* 0, 1, ... of the patch, counterclockwise */
+    int32_t stage;  /* enum muslin_unit_stage */
+};
+/* Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw ones in
+ * the same order. The origin is the lower left of the smallest upright rectangle round the finished unit; raw corners
+ * reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a kaleidoscope)
+ * included. `hand` 1 draws the first hand, 2 its mirror image, left for right; kinds without hands take both. As hand 1
+ * lies: the seam of a half-square or half-rectangle rises to the right, region 1 below it; a split quarter has its half
+ * so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top; a goose points up; triangles,
+ * half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms; diamonds and slices lean to the
+ * right. Patches are numbered by region, then counterclockwise from the bottom or the lower left; a quarter-square's
+ * and a kaleidoscope's wedges counterclockwise from the bottom. With MUSLIN_TIP_BLUNT the raw point across the strip is
+ * cut off at e beyond the finished point, at right angles to the height: of TRIANGLE_60 the upper point, of a
+ * kaleidoscope's wedges that in the middle, of HALF_SQUARE by STRIPS those where the seam ends at the upper right. It
+ * makes no difference elsewhere: all other points are whole. Where the corners of a snowball meet in the middle of a
+ * side, or a trapezoid's ends meet above, the finished patch has an edge of no length, and its raw patch is cut level
+ * there. MUSLIN_ERR_CHOICE: `hand` is neither 1 nor 2. Statuses also as in base.h for ask-then-fill rows, and those of
+ * the spec. Source: geometry. Example: the first finished patch of a half-square of 3 in has corners at (0, 0), (3, 0)
+ * and (3, 3) in; its raw patch begins at (-(1 + sqrt 2)/4, -1/4) in. Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_outlines(const struct muslin_unit_spec *spec, int32_t hand,
+                                              struct muslin_unit_corner *rows, size_t row_size, size_t capacity,
+                                              size_t *count, struct muslin_problem *problem);
+
+enum muslin_sewing_step {
+    MUSLIN_SEW_MARK_LINE = 1,      /* draw a diagonal on the back */
+    MUSLIN_SEW_MARK_BOTH = 2,      /* draw both diagonals */
+    MUSLIN_SEW_MARK_MIDDLES = 3,   /* draw lines from middle to middle of neighbouring sides */
+    MUSLIN_SEW_MARK_ACROSS = 4,    /* draw a diagonal across the seam of a half-square */
+    MUSLIN_SEW_MARK_CORNERS = 5,   /* mark where the seam lines cross, `measure` in from both edges */
+    MUSLIN_SEW_PAIR = 6,           /* lay one on the other, right sides together */
+    MUSLIN_SEW_PAIR_HALVES = 7,    /* lay two half-squares together, fabrics opposite, seams locked */
+    MUSLIN_SEW_PAIR_CORNER = 8,    /* lay a small square on a corner */
+    MUSLIN_SEW_PAIR_OPPOSITE = 9,  /* lay two small squares on opposite corners, overlapping in the middle */
+    MUSLIN_SEW_ON_LINE = 10,       /* sew on the drawn line */
+    MUSLIN_SEW_BESIDE = 11,        /* sew on both sides of the line, `measure` from it */
+    MUSLIN_SEW_ROUND = 12,         /* sew round all edges, `measure` from them */
+    MUSLIN_SEW_CUT_APART = 13,     /* cut on the drawn line */
+    MUSLIN_SEW_CUT_SQUARES = 14,   /* cut through the middle both ways */
+    MUSLIN_SEW_CUT_DIAGONALS = 15, /* cut on both diagonals */
+    MUSLIN_SEW_TRIM_CORNER = 16,   /* cut the corner off, `measure` beyond the seam */
+    MUSLIN_SEW_FOLD_BACK = 17,     /* fold the piece back over its seam and press */
+    MUSLIN_SEW_PRESS_OPEN = 18,
+    MUSLIN_SEW_PRESS_TO = 19,      /* press the seam towards `region` */
+    MUSLIN_SEW_JOIN = 20,          /* sew edge to edge, along one long edge */
+    MUSLIN_SEW_JOIN_LONG = 21,     /* sew two pieces together along their long sides */
+    MUSLIN_SEW_JOIN_SHORT = 22,    /* ... along short sides, the same fabric always on the same side */
+    MUSLIN_SEW_JOIN_POINT = 23,    /* sew a triangle's long side to a goose's short side, even at the foot */
+    MUSLIN_SEW_JOIN_CENTRED = 24,  /* sew a triangle's long side on, its points sticking out alike */
+    MUSLIN_SEW_JOIN_AGAIN = 25,    /* the same on the other side */
+    MUSLIN_SEW_JOIN_PARTS = 26,    /* sew the parts together in pairs, seams meeting in the middle */
+    MUSLIN_SEW_SET_IN = 27,        /* sew into an inner corner, mark to mark */
+    MUSLIN_SEW_PARTIAL = 28,       /* sew from the middle outwards and stop at the mark */
+    MUSLIN_SEW_CUT_SLANTED = 29,   /* cut across the strip by parallel slanted cuts, `measure` apart: for
+                                      diamonds as far as the strip is wide as cut */
+    MUSLIN_SEW_CUT_TURNING = 30,   /* cut from the strip alternately up and down */
+    MUSLIN_SEW_CUT_TO_SHAPE = 31,  /* cut the corners off */
+    MUSLIN_SEW_CUT_ON_POINT = 32,  /* cut squares on point, `measure` wide, their diagonal on the seam */
+    MUSLIN_SEW_TRIM_TO = 33,       /* trim to `measure` by `measure_height` */
+    MUSLIN_SEW_PAIR_STRIPS = 34    /* lay the strips together that the pieces are cut from, right sides together */
+};
+
+struct muslin_unit_step {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len measure;        /* as the step says: the allowance s, a width, the unfinished width; 0 where none is */
+    muslin_len measure_height; /* TRIM_TO: the unfinished height; else 0 */
+    int32_t step;              /* enum muslin_sewing_step */
+    int32_t piece;             /* row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none */
+    int32_t other;             /* the row it meets, so */
+    int32_t times;             /* for one recipe */
+    int32_t region;            /* PRESS_TO: towards this region; else 0 */
+    int32_t pad;
+};
+/* How the pieces of one recipe become its units, a row each step in the order of the work. Piece numbers count the
+ * first hand's rows; for the second hand count on behind them. Lines are drawn on region 2, the lighter fabric, and
+ * half-squares pressed towards region 1, the darker. A rectangle takes no step. Units are trimmed last, where they are
+ * trimmed. Distances from a line or an edge are the allowance s: the take-up is what the fold eats afterwards. Statuses
+ * also as in base.h for ask-then-fill rows, and those of the spec. Source: common practice, no source; half-squares
+ * from middle to middle: P. Speth, Half square triangles finished size 2 inches, 2012. Example: half-squares of 3 in,
+ * two at a time: draw a line, pair, sew beside it at 1/4 in, cut apart, press twice, trim twice to 3 1/2 in.
+ * Since 0.1. */
+MUSLIN_API muslin_status muslin_unit_steps(const struct muslin_unit_spec *spec, struct muslin_unit_step *rows,
+                                           size_t row_size, size_t capacity, size_t *count,
+                                           struct muslin_problem *problem);
+
+/* One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height} and {region} for
+ * whoever shows it to fill, where the sentence has them; a sentence on unknown steps for a number that is none. Never
+ * null. Its wording may improve between versions. Constant time. Example:
+ * puts(muslin_sewing_step_text(MUSLIN_SEW_ON_LINE)). Since 0.1. */
+MUSLIN_API const char *muslin_sewing_step_text(int32_t step);
+
 #ifdef __cplusplus
 }
 #endif

@@ -241,6 +241,7 @@ void golden_run(struct golden *g)
     golden_cutlist(g);
     golden_shape(g);
     golden_unit(g);
+    golden_unit_drawn(g);
     golden_rounds(g);
     golden_fit(g);
     golden_supplies(g);

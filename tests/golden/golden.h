@@ -42,6 +42,7 @@ void golden_motif(struct golden *g);
 void golden_cutlist(struct golden *g);
 void golden_shape(struct golden *g);
 void golden_unit(struct golden *g);
+void golden_unit_drawn(struct golden *g);
 void golden_rounds(struct golden *g);
 void golden_fit(struct golden *g);
 void golden_supplies(struct golden *g);

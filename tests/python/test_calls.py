@@ -111,6 +111,16 @@ CASES: List[Case] = [
                                                  muslin.UnitStockSpec()).finished_width, inch("4 1/8")),
     ("unit_makes", lambda: muslin.unit_makes(muslin.UnitSpec(), muslin.UnitStockSpec())[0].finished_width,
      inch("4 1/2")),
+    # the last corner of a rectangle 3 by 2 in, and the first two of it raw
+    ("unit_outlines", lambda: [some(row, "x", "y", "stage") for row in muslin.unit_outlines(
+        1, kind=muslin.UnitKind.RECTANGLE, method=muslin.UnitMethod.PIECES, finished_width="3",
+        finished_height="2")][3:6],
+     [(inch("0"), inch("2"), muslin.UnitStage.FINISHED), (inch("-1/4"), inch("-1/4"), muslin.UnitStage.RAW),
+      (inch("3 1/4"), inch("-1/4"), muslin.UnitStage.RAW)]),
+    # trimmed to 3 + 2 x 1/4
+    ("unit_steps", lambda: some(muslin.unit_steps(finished_width="3")[-1], "step", "times", "measure"),
+     (muslin.SewingStep.TRIM_TO, 2, inch("3 1/2"))),
+    ("sewing_step_text", lambda: muslin.sewing_step_text(muslin.SewingStep.ON_LINE), "Sew on the drawn line."),
     ("seam_error_total", lambda: muslin.seam_error_total("1/32", 8), inch("1/4")),
     ("seam_error_limit", lambda: muslin.seam_error_limit("1/4", 8), inch("1/32")),
     ("seam_share", lambda: muslin.seam_share(100, 75), 250000),

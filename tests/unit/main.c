@@ -17,6 +17,7 @@
     X(cutlist_suite) \
     X(shape_suite) \
     X(unit_suite) \
+    X(unit_outline_suite) \
     X(setting_suite) \
     X(rounds_suite) \
     X(fit_suite) \
