@@ -214,7 +214,7 @@
     X(rank, "ranking") \
     X(best, "number of settings to list") \
     X(work_limit, "work limit") \
-    X(triangle_height, "height of a triangle (finished)")
+    X(triangle_height, "height of a triangle (finished)") \
     X(hand, "hand of the unit")
 
 #define WARNING_SENTENCES(X) \

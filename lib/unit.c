@@ -55,6 +55,8 @@ void msl_unit_read_seam(struct msl_check *check, struct muslin_unit_spec *into, 
     msl_want_between(check, MUSLIN_ARG_TRIM, into->trim, 0,
                      into->policy == MUSLIN_ALLOWANCE_OVERSIZE ? MUSLIN_UNIT_MAX / 8 : 0);
     msl_want_between(check, MUSLIN_ARG_GRID, into->grid, 1, MUSLIN_UNIT_MAX);
+    if (check->status != MUSLIN_OK)
+        return;
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, into->tolerance, 0, into->grid - 1);
     msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
     msl_want_choice(check, MUSLIN_ARG_TIP, into->tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);

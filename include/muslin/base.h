@@ -278,8 +278,8 @@ enum muslin_argument {
     MUSLIN_ARG_RANK = 142,
     MUSLIN_ARG_BEST = 143,
     MUSLIN_ARG_WORK_LIMIT = 144,
-    MUSLIN_ARG_TRIANGLE_HEIGHT = 145
-    MUSLIN_ARG_HAND = 107
+    MUSLIN_ARG_TRIANGLE_HEIGHT = 145,
+    MUSLIN_ARG_HAND = 146
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

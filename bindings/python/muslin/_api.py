@@ -987,6 +987,38 @@ class muslin_unit_yield(ctypes.Structure):
     ]
 
 
+class muslin_unit_corner(ctypes.Structure):
+    """muslin/unit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("patch", ctypes.c_int32),
+        ("region", ctypes.c_int32),
+        ("corner", ctypes.c_int32),
+        ("stage", ctypes.c_int32),
+    ]
+
+
+class muslin_unit_step(ctypes.Structure):
+    """muslin/unit.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("measure", ctypes.c_int64),
+        ("measure_height", ctypes.c_int64),
+        ("step", ctypes.c_int32),
+        ("piece", ctypes.c_int32),
+        ("other", ctypes.c_int32),
+        ("times", ctypes.c_int32),
+        ("region", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
 class muslin_setting_spec(ctypes.Structure):
     """muslin/setting.h"""
 
@@ -2124,6 +2156,13 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_unit_makes": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_stock_spec), ctypes.POINTER(muslin_unit_yield),
          ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_unit_outlines": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_unit_spec), ctypes.c_int32, ctypes.POINTER(muslin_unit_corner), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_unit_steps": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_step), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_sewing_step_text": (ctypes.c_char_p, (ctypes.c_int32,)),
     "muslin_setting_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_spec), ctypes.c_uint32)),
     "muslin_setting_straight": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_setting_spec), ctypes.POINTER(muslin_setting), ctypes.POINTER(muslin_problem))),

@@ -28,9 +28,9 @@ from .records import (Across, AcrossSpec, Backing, BackingSpec, Batting, Batting
                       RowAccuracySpec, Run, RunSpec, SeamSpec, Setting, SettingSpec, ShrinkageSpec, SizeToMake, Stack,
                       StackSpec, StitchCount, StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing,
                       StripquiltSpec, Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, Thread,
-                      ThreadSpec, TopAccuracy, TopAccuracySpec, TriangleRows, TriangleRowsSpec, UnitPiece, UnitPlan,
-                      UnitRecipeAt, UnitSpec, UnitStockSpec, UnitYield, WashChange, WashedSize, WashSpec, Weight,
-                      WeightSpec, Yield, YieldSpec)
+                      ThreadSpec, TopAccuracy, TopAccuracySpec, TriangleRows, TriangleRowsSpec, UnitCorner, UnitPiece,
+                      UnitPlan, UnitRecipeAt, UnitSpec, UnitStep, UnitStockSpec, UnitYield, WashChange, WashedSize,
+                      WashSpec, Weight, WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -49,12 +49,13 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
            "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe",
            "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
-           "setting_straight", "setting_turn", "block_from_segments", "join_loss", "run_plan", "border_plan",
-           "bed_size", "bed_covered", "fit_settings", "fit_nearest", "blocks_across", "triangle_rows_plan", "rescale",
-           "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
-           "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
-           "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines",
-           "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
+           "unit_outlines", "unit_steps", "sewing_step_text", "setting_straight", "setting_turn", "block_from_segments",
+           "join_loss", "run_plan", "border_plan", "bed_size", "bed_covered", "fit_settings", "fit_nearest",
+           "blocks_across", "triangle_rows_plan", "rescale", "binding_measure", "binding_plan", "bias_tube",
+           "bias_least_square", "bias_strips", "batting_plan", "backing_layouts", "backing_panels", "hanging_plan",
+           "stripquilt_plan", "stripquilt_groups", "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count",
+           "stitch_length", "quilting_lines", "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan",
+           "cost_total"]
 
 
 def version() -> int:
@@ -1300,6 +1301,63 @@ def unit_makes(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec] =
     stock_ = struct_of(UnitStockSpec, stock, "stock")
     return asked("muslin_unit_makes", structs.muslin_unit_yield, UnitYield._read, ctypes.byref(wish),
                  ctypes.byref(stock_))
+
+
+def unit_outlines(hand: int, spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
+                  finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
+                  allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                  half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
+                  trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                  tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
+                  kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
+                  policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
+                  direction: Optional[Direction] = None) -> List[UnitCorner]:
+    """Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw
+    ones in the same order.
+
+    Keywords: the members of UnitSpec, over those of spec.
+
+    muslin_unit_outlines() in muslin/unit.h. Since 0.1.
+    """
+    wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
+                                  allowance=allowance, take_up=take_up, half_addition=half_addition,
+                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
+                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
+                                  direction=direction)
+    return asked("muslin_unit_outlines", structs.muslin_unit_corner, UnitCorner._read, ctypes.byref(wish),
+                 whole(hand, "hand", 32))
+
+
+def unit_steps(spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
+               finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
+               allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+               half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
+               trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+               tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
+               kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
+               policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
+               direction: Optional[Direction] = None) -> List[UnitStep]:
+    """How the pieces of one recipe become its units, a row each step in the order of the work.
+
+    Keywords: the members of UnitSpec, over those of spec.
+
+    muslin_unit_steps() in muslin/unit.h. Since 0.1.
+    """
+    wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
+                                  allowance=allowance, take_up=take_up, half_addition=half_addition,
+                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
+                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
+                                  direction=direction)
+    return asked("muslin_unit_steps", structs.muslin_unit_step, UnitStep._read, ctypes.byref(wish))
+
+
+def sewing_step_text(step: int) -> str:
+    """One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height} and {region}
+    for whoever shows it to fill, where the sentence has them; a sentence on unknown steps for a number that is none.
+
+    muslin_sewing_step_text() in muslin/unit.h. Since 0.1.
+    """
+    return str(library.muslin_sewing_step_text(whole(step, "step", 32)).decode("utf-8"))
 
 
 def setting_straight(spec: Optional[SettingSpec] = None, *, block_width: Optional[LengthLike] = None,

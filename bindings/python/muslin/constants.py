@@ -14,9 +14,9 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument",
            "Warning", "Direction", "Unit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge",
            "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
-           "Turning", "Join", "BorderStyle", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
-           "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
-           "CostKind"]
+           "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "Drop", "FootCorner", "FitKind", "Parity",
+           "FitRank", "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod",
+           "QuiltingPattern", "QuiltingStart", "CostKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -243,6 +243,7 @@ class Argument(Choice):
     BEST = 143
     WORK_LIMIT = 144
     TRIANGLE_HEIGHT = 145
+    HAND = 146
 
     @property
     def words(self) -> str:
@@ -459,6 +460,53 @@ class Grain(Choice):
     SHORT_EDGES = 2  # a triangle's short sides; its long side is bias
     LONG_EDGE = 3  # a triangle's long side; its short sides are bias
     STRIP_EDGES = 4  # the edges that lay along the strip; the slanted ones are bias
+
+
+class UnitStage(Choice):
+    """enum muslin_unit_stage"""
+
+    FINISHED = 1  # what is seen of a patch: the finished patches fill the unit without gap or overlap
+    RAW = 2  # the patch with e = E / 2 outside each edge: raw patches overlap by their seams
+
+
+class SewingStep(Choice):
+    """enum muslin_sewing_step"""
+
+    MARK_LINE = 1  # draw a diagonal on the back
+    MARK_BOTH = 2  # draw both diagonals
+    MARK_MIDDLES = 3  # draw lines from middle to middle of neighbouring sides
+    MARK_ACROSS = 4  # draw a diagonal across the seam of a half-square
+    MARK_CORNERS = 5  # mark where the seam lines cross, `measure` in from both edges
+    PAIR = 6  # lay one on the other, right sides together
+    PAIR_HALVES = 7  # lay two half-squares together, fabrics opposite, seams locked
+    PAIR_CORNER = 8  # lay a small square on a corner
+    PAIR_OPPOSITE = 9  # lay two small squares on opposite corners, overlapping in the middle
+    ON_LINE = 10  # sew on the drawn line
+    BESIDE = 11  # sew on both sides of the line, `measure` from it
+    ROUND = 12  # sew round all edges, `measure` from them
+    CUT_APART = 13  # cut on the drawn line
+    CUT_SQUARES = 14  # cut through the middle both ways
+    CUT_DIAGONALS = 15  # cut on both diagonals
+    TRIM_CORNER = 16  # cut the corner off, `measure` beyond the seam
+    FOLD_BACK = 17  # fold the piece back over its seam and press
+    PRESS_OPEN = 18
+    PRESS_TO = 19  # press the seam towards `region`
+    JOIN = 20  # sew edge to edge, along one long edge
+    JOIN_LONG = 21  # sew two pieces together along their long sides
+    JOIN_SHORT = 22  # ... along short sides, the same fabric always on the same side
+    JOIN_POINT = 23  # sew a triangle's long side to a goose's short side, even at the foot
+    JOIN_CENTRED = 24  # sew a triangle's long side on, its points sticking out alike
+    JOIN_AGAIN = 25  # the same on the other side
+    JOIN_PARTS = 26  # sew the parts together in pairs, seams meeting in the middle
+    SET_IN = 27  # sew into an inner corner, mark to mark
+    PARTIAL = 28  # sew from the middle outwards and stop at the mark
+    # cut across the strip by parallel slanted cuts, `measure` apart: for diamonds as far as the strip is wide as cut
+    CUT_SLANTED = 29
+    CUT_TURNING = 30  # cut from the strip alternately up and down
+    CUT_TO_SHAPE = 31  # cut the corners off
+    CUT_ON_POINT = 32  # cut squares on point, `measure` wide, their diagonal on the seam
+    TRIM_TO = 33  # trim to `measure` by `measure_height`
+    PAIR_STRIPS = 34  # lay the strips together that the pieces are cut from, right sides together
 
 
 class Turning(Choice):

@@ -16,8 +16,8 @@ from .constants import (ACROSS_FRAMED, BACKING_ROUND_PANELS, BATTING_FIXED, BED_
                         STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind,
                         BorderStyle, Care, CostKind, CutAgain, CutShape, Direction, Drop, Edge, FitKind, FitRank, Fold,
                         FootCorner, GoverningSource, Grain, Join, Nesting, PanelRole, Parity, Pressing, Print,
-                        QuiltingPattern, QuiltingStart, StockKind, Style, ThreadMethod, Tip, Turning, Unit, UnitKind,
-                        UnitMethod, Warning)
+                        QuiltingPattern, QuiltingStart, SewingStep, StockKind, Style, ThreadMethod, Tip, Turning, Unit,
+                        UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "RowAccuracySpec", "RowAccuracy", "TopAccuracySpec", "TopAccuracy",
@@ -26,14 +26,14 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "StockSpec", "StockStrips", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
            "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "UnitSpec", "UnitPlan",
-           "UnitPiece", "UnitStockSpec", "UnitYield", "SettingSpec", "Setting", "BlockSpec", "Block", "RunSpec", "Run",
-           "BorderSpec", "Border", "BedSpec", "Bed", "BedCoverSpec", "BedCover", "FitSpec", "Fit", "AcrossSpec",
-           "Across", "TriangleRowsSpec", "TriangleRows", "RescaleSpec", "RescaleRow", "Rescaled", "BindingWidthSpec",
-           "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec",
-           "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec",
-           "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight", "CostSpec", "Cost",
-           "StockSize", "StripsetShortest", "StripsetPrints", "UnitRecipeAt", "Rescale", "StripquiltPressing",
-           "StitchCount"]
+           "UnitPiece", "UnitStockSpec", "UnitYield", "UnitCorner", "UnitStep", "SettingSpec", "Setting", "BlockSpec",
+           "Block", "RunSpec", "Run", "BorderSpec", "Border", "BedSpec", "Bed", "BedCoverSpec", "BedCover", "FitSpec",
+           "Fit", "AcrossSpec", "Across", "TriangleRowsSpec", "TriangleRows", "RescaleSpec", "RescaleRow", "Rescaled",
+           "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting",
+           "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup",
+           "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight",
+           "CostSpec", "Cost", "StockSize", "StripsetShortest", "StripsetPrints", "UnitRecipeAt", "Rescale",
+           "StripquiltPressing", "StitchCount"]
 
 
 @dataclass(frozen=True)
@@ -1856,6 +1856,59 @@ class UnitYield:
                    unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
                    cut_spare=Length(struct.cut_spare), recipes=int(struct.recipes), units=int(struct.units),
                    kind=UnitKind(struct.kind), method=UnitMethod(struct.method))
+
+
+@dataclass(frozen=True)
+class UnitCorner:
+    """struct muslin_unit_corner, muslin/unit.h
+
+    x: to the right of the finished unit's lower left, nearest tick; a half goes up
+    y: upwards from it, so
+    patch: number of the patch in the unit, from 1
+    region: of the unit
+    corner: 0, 1, ... of the patch, counterclockwise
+    stage: enum muslin_unit_stage
+    """
+
+    x: Length
+    y: Length
+    patch: int
+    region: int
+    corner: int
+    stage: UnitStage
+
+    @classmethod
+    def _read(cls, struct: Any) -> "UnitCorner":
+        return cls(x=Length(struct.x), y=Length(struct.y), patch=int(struct.patch), region=int(struct.region),
+                   corner=int(struct.corner), stage=UnitStage(struct.stage))
+
+
+@dataclass(frozen=True)
+class UnitStep:
+    """struct muslin_unit_step, muslin/unit.h
+
+    measure: as the step says: the allowance s, a width, the unfinished width; 0 where none is
+    measure_height: TRIM_TO: the unfinished height; else 0
+    step: enum muslin_sewing_step
+    piece: row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none
+    other: the row it meets, so
+    times: for one recipe
+    region: PRESS_TO: towards this region; else 0
+    """
+
+    measure: Length
+    measure_height: Length
+    step: SewingStep
+    piece: int
+    other: int
+    times: int
+    region: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "UnitStep":
+        return cls(measure=Length(struct.measure), measure_height=Length(struct.measure_height),
+                   step=SewingStep(struct.step), piece=int(struct.piece), other=int(struct.other),
+                   times=int(struct.times), region=int(struct.region))
 
 
 @dataclass(frozen=True)
