@@ -6,6 +6,23 @@
 /* What a value is measured in, which decides how a sentence shows it. */
 enum measure { MEASURE_NUMBER, MEASURE_LENGTH, MEASURE_SHARE };
 
+/* Of what grows round by round. */
+static enum measure measure_in_rounds(int32_t argument)
+{
+    switch (argument) {
+    case MUSLIN_ARG_CENTRE_WIDTH:
+    case MUSLIN_ARG_CENTRE_HEIGHT:
+    case MUSLIN_ARG_LOG_WIDTH:
+    case MUSLIN_ARG_UNIT_REPEAT:
+    case MUSLIN_ARG_COPING_MOST:
+    case MUSLIN_ARG_SPACER_LEAST:
+    case MUSLIN_ARG_DIAGONAL:
+        return MEASURE_LENGTH;
+    default:
+        return MEASURE_NUMBER;
+    }
+}
+
 static enum measure measure_of(int32_t argument)
 {
     switch (argument) {
@@ -61,7 +78,7 @@ static enum measure measure_of(int32_t argument)
     case MUSLIN_ARG_SQUARE_TOLERANCE:
         return MEASURE_LENGTH;
     default:
-        return MEASURE_NUMBER;
+        return measure_in_rounds(argument);
     }
 }
 
