@@ -29,10 +29,9 @@ static struct muslin_frame pieces_of(const struct muslin_frame_spec *spec, musli
     return frame;
 }
 
+/* Long is 10 + 1.2071 in, short 6 + 0.2071 in. */
 /* Example: a 6 in square opening, frame 2 in, 1/4 in seams, up to 1/8 in: strips cut 2 1/2 in, long 11 1/4 in, short
- * 6 1/4 in.
- *
- * Long is 10 + 1.2071 in, short 6 + 0.2071 in. */
+ * 6 1/4 in. */
 START_TEST(a_two_inch_frame_round_six_inches)
 {
     struct muslin_frame_spec spec = frame_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(2));

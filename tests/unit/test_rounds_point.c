@@ -30,10 +30,9 @@ static struct muslin_point_border plan_of(const struct muslin_point_border_spec 
     return found;
 }
 
+/* "Why I cut strips at 1.91 inches for that border" (blog, 2008): 2 / 1.414 + 1/2 = 1.914 in. */
 /* Example: diagonal 2 in, 1/4 in seams, a side of 40 in, up to 1/64 in: strips cut 1 59/64 in, 20 squares, 38 setting
- * triangles.
- *
- * "Why I cut strips at 1.91 inches for that border" (blog, 2008): 2 / 1.414 + 1/2 = 1.914 in. */
+ * triangles. */
 START_TEST(two_inch_diagonals_come_from_strips_of_one_point_nine)
 {
     struct muslin_point_border_spec spec = border_of(WHOLE_IN(40), WHOLE_IN(2), 0);

@@ -31,9 +31,9 @@ static size_t strips_of(const struct muslin_logcabin_spec *spec, const muslin_le
     return count;
 }
 
-/* By hand: twenty logs each of 7 1/2 in (five a strip: 4 strips, 2 1/2 in left), 6 1/2 (six a strip: 4, 27 in left), 5
- * 1/2 (four from that, then 3 strips, 29 left), 4 1/2 (six, then 2, 13 left), 3 1/2 (three, then 2, 19 left) and 2 1/2 in
- * (seven, then 1). */
+/* By hand: twenty logs each of 7 1/2 in (five a strip: 4 strips, 2 1/2 in left), 6 1/2 (six a strip: 4, 27 in left),
+ * 5 1/2 (four from that, then 3 strips, 29 left), 4 1/2 (six, then 2, 13 left), 3 1/2 (three, then 2, 19 left) and
+ * 2 1/2 in (seven, then 1). */
 /* Example: 20 blocks, centre 2 in, 3 rounds of logs 1 in finished, strips 40 in: of the first half 600 in, by length 15
  * strips; cut so, 16. */
 START_TEST(twenty_blocks_take_sixteen_strips_of_the_first_half)
