@@ -218,6 +218,13 @@ class Api:
             return f"{member.detail}." + {number: name for _, name, number in enum_members(enum)}[value]
         return str(value)
 
+    def nothing(self, member: Member) -> str:
+        """What a member of a row that is asked and answered holds when it is not given; of an enum its first choice."""
+        if member.kind == "enum":
+            enum = next(enum for name, enum in self.enums.items() if enum_class(name) == member.detail)
+            return f"{member.detail}.{enum_members(enum)[0][1]}"
+        return {"length": "Length(0)", "truth": "False"}.get(member.kind, "0")
+
     def enum_of_name(self, argument: Record) -> Optional[str]:
         """The enum that an integer holds by its name alone."""
         name = ARGUMENT_ENUMS.get(argument["name"], f"muslin_{argument['name']}")
@@ -604,7 +611,7 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
         if asked and not answered:
             lines.append(f"    {member.name}: Optional[{member.given()}] = None")
         else:
-            lines.append(f"    {member.name}: {member.answered()}" + (" = 0" if asked else ""))
+            lines.append(f"    {member.name}: {member.answered()}" + (f" = {api.nothing(member)}" if asked else ""))
     if asked:
         lines += ["", "    def _put(self, struct: Any) -> None:"]
         lines += [f"        {member.write()}" for member in members]

@@ -11,8 +11,9 @@ static size_t draw_widths(struct golden *g, muslin_len *widths, int64_t rounds)
     static const int64_t times[] = { 0, 1, 4, 2 };
     for (int32_t i = 0; i < WIDTHS; i++)
         widths[i] = draw_rarely(g, 3) ? draw_size(g, 3) : 8128;
-    int64_t n = draw_rarely(g, 20) ? draw_below(g, WIDTHS + 1) : rounds * times[draw_below(g, 4)];
-    return n < 0 || n > WIDTHS ? 0 : (size_t)n;
+    int64_t few_rounds = rounds < 0 || rounds > WIDTHS ? 0 : rounds;
+    int64_t n = draw_rarely(g, 20) ? draw_below(g, WIDTHS + 1) : few_rounds * times[draw_below(g, 4)];
+    return n > WIDTHS ? 0 : (size_t)n;
 }
 
 static void take_log_rows(struct golden *g, const struct muslin_log *rows, size_t count)
