@@ -155,6 +155,13 @@ class Member(NamedTuple):
         return {"length": "Length", "number": "int", "truth": "bool", "warnings": "Tuple[Warning, ...]",
                 "numbers": "Tuple[int, ...]"}.get(self.kind, self.detail)
 
+    def given_or_answered(self) -> str:
+        """Its type and nothing in a row that is both; a choice that is not given is none."""
+        if self.kind == "enum":
+            return f"Optional[{self.detail}] = None"
+        nothing = {"length": "Length(0)", "truth": "False"}.get(self.kind, "0")
+        return f"{self.answered()} = {nothing}"
+
     def read(self) -> str:
         value = f"struct.{self.name}"
         return {"length": f"Length({value})", "number": f"int({value})", "truth": f"bool({value})",
@@ -217,13 +224,6 @@ class Api:
             enum = next(enum for name, enum in self.enums.items() if enum_class(name) == member.detail)
             return f"{member.detail}." + {number: name for _, name, number in enum_members(enum)}[value]
         return str(value)
-
-    def nothing(self, member: Member) -> str:
-        """What a member of a row that is asked and answered holds when it is not given; of an enum its first choice."""
-        if member.kind == "enum":
-            enum = next(enum for name, enum in self.enums.items() if enum_class(name) == member.detail)
-            return f"{member.detail}.{enum_members(enum)[0][1]}"
-        return {"length": "Length(0)", "truth": "False"}.get(member.kind, "0")
 
     def enum_of_name(self, argument: Record) -> Optional[str]:
         """The enum that an integer holds by its name alone."""
@@ -611,7 +611,7 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
         if asked and not answered:
             lines.append(f"    {member.name}: Optional[{member.given()}] = None")
         else:
-            lines.append(f"    {member.name}: {member.answered()}" + (f" = {api.nothing(member)}" if asked else ""))
+            lines.append(f"    {member.name}: {member.given_or_answered() if asked else member.answered()}")
     if asked:
         lines += ["", "    def _put(self, struct: Any) -> None:"]
         lines += [f"        {member.write()}" for member in members]

@@ -182,8 +182,8 @@ CASES: List[Case] = [
         MedallionRow(RoundKind.PIECED, RoundCorner.SQUARES, inch("4"), inch("4"))],
         centre_width="20", centre_height="20").out, "finished_width", "units", "undivided"), (inch("32"), 24, 0)),
     # 50 = 12 x 4 + 2 x 1
-    ("repeat_plan", lambda: some(muslin.repeat_plan(rounding=EIGHTHS, side_finished="50", repeat_finished="4", spacers=2),
-                                 "units", "spacer_finished"), (12, inch("1"))),
+    ("repeat_plan", lambda: some(muslin.repeat_plan(rounding=EIGHTHS, side_finished="50", repeat_finished="4",
+                                                    spacers=2), "units", "spacer_finished"), (12, inch("1"))),
     # 42 = 14 x 3, 48 = 16 x 3
     ("repeat_common", lambda: some(muslin.repeat_common("42", "48", "2", "4"), "repeat", "across", "down"),
      (inch("3"), 14, 16)),
