@@ -14,6 +14,8 @@ static const struct command *const set_group[] = { &yield_command, &sets_command
                                                    NULL };
 static const struct command *const setting_group[] = { &block_command, &top_command, &border_command, &join_command,
                                                        NULL };
+static const struct command *const rounds_group[] = { &log_cabin_command, &frame_command, &medallion_command,
+                                                      &pieced_border_command, NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
@@ -25,6 +27,7 @@ const struct command_group command_groups[] = {
     { "Seams and sizes", seam_group },
     { "Strip sets", set_group },
     { "Blocks, top and borders", setting_group },
+    { "From the middle outwards", rounds_group },
     { "Finishing", finishing_group },
     { "Cloth", cloth_group },
     { "Numbers", number_group },

@@ -50,6 +50,10 @@ void show_border_answer(struct sheet *sheet, json_t *answer);
 void show_calibrate(struct sheet *sheet, json_t *answer);
 void show_yield(struct sheet *sheet, json_t *answer);
 void show_bias(struct sheet *sheet, json_t *answer);
+void show_log_cabin(struct sheet *sheet, json_t *answer);
+void show_frame(struct sheet *sheet, json_t *answer);
+void show_medallion(struct sheet *sheet, json_t *answer);
+void show_pieced_border(struct sheet *sheet, json_t *answer);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */
