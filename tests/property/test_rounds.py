@@ -161,7 +161,7 @@ usual_seams = st.builds(dict, allowance=st.integers(0, 2**20), take_up=st.intege
 
 
 def nearest_tick(exact):
-    """Fifty digits are enough to know the half that a root lies in; whole and half ticks never come from a root here."""
+    """Fifty digits are enough to know which half of a tick a root lies in: no root here is a whole or half tick."""
     return int(mpmath.floor(exact + mpmath.mpf(1) / 2))
 
 

@@ -103,8 +103,8 @@ static struct muslin_log_fit rounds_for(const struct muslin_log_fit_spec *spec)
     return fit;
 }
 
-/* Example: a 12 in block round a 2 in centre in 3 rounds, to the nearest 1/8 in: 10/6 in, so logs 1 5/8 in finished, cut
- * 2 1/8 in, and the block finishes at 11 3/4 in. */
+/* Example: a 12 in block round a 2 in centre in 3 rounds, to the nearest 1/8 in: 10/6 in, so logs 1 5/8 in finished,
+ * cut 2 1/8 in, and the block finishes at 11 3/4 in. */
 START_TEST(a_log_is_found_for_a_twelve_inch_block)
 {
     struct muslin_log_fit_spec spec = fit_of(WHOLE_IN(12), WHOLE_IN(2));

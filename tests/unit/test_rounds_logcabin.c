@@ -60,8 +60,8 @@ START_TEST(three_rounds_of_one_inch_make_eight)
 }
 END_TEST
 
-/* Example: centre 2 in, logs 1 in finished, from the top clockwise: cut lengths 2 1/2, 3 1/2, 3 1/2, 4 1/2 in; the block
- * then measures 4 1/2 in. */
+/* Example: centre 2 in, logs 1 in finished, from the top clockwise: cut lengths 2 1/2, 3 1/2, 3 1/2, 4 1/2 in; the
+ * block then measures 4 1/2 in. */
 START_TEST(logs_are_as_long_as_the_raw_edge)
 {
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 1);

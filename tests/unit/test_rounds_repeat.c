@@ -29,7 +29,8 @@ static struct muslin_repeat plan_of(const struct muslin_repeat_spec *spec, musli
     return found;
 }
 
-/* Example: 50 in of 4 in units with two spacers, to 1/8 in: 12 units leave 2 in, spacers 1 in finished, cut 1 1/2 in. */
+/* Example: 50 in of 4 in units with two spacers, to 1/8 in: 12 units leave 2 in, spacers 1 in finished, cut
+ * 1 1/2 in. */
 START_TEST(two_spacers_share_what_twelve_units_leave)
 {
     struct muslin_repeat_spec spec = side_of(WHOLE_IN(50), WHOLE_IN(4), 2);

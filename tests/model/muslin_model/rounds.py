@@ -243,8 +243,8 @@ def read_frame(spec, rounding):
 
 
 def frame(spec, rounding):
-    """Each edge lies half a seam outside its line; where lines meet at 45 or 135 degrees, the raw corner moves along the
-    edge by that times the tangent of half of what is left to 180: tan 67.5 = 1 + sqrt 2, tan 22.5 = sqrt 2 - 1."""
+    """Each edge lies half a seam outside its line; where lines meet at 45 or 135 degrees, the raw corner moves along
+    the edge by that times the tangent of half of what is left to 180: tan 67.5 = 1 + sqrt 2, tan 22.5 = sqrt 2 - 1."""
     read_frame(spec, rounding)
     seam, border = seam_of(spec), spec.frame_width
     found = {
@@ -349,8 +349,8 @@ def answered_round(row, width, height, side, top, seam):
 
 
 def medallion(spec, rows, equal):
-    """The rounds' answers and the quilt's. What is wrong with a later round may be found before or after what the growing
-    itself finds wrong, so both are reasons."""
+    """The rounds' answers and the quilt's. What is wrong with a later round may be found before or after what the
+    growing itself finds wrong, so both are reasons."""
     wants = Wants()
     wants.some_size(spec.centre_width, spec.centre_height)
     wants.seam(spec.allowance, spec.take_up)
