@@ -215,7 +215,22 @@
     X(best, "number of settings to list") \
     X(work_limit, "work limit") \
     X(triangle_height, "height of a triangle (finished)") \
-    X(hand, "hand of the unit")
+    X(hand, "hand of the unit") \
+    X(centre_width, "centre width") \
+    X(centre_height, "centre height") \
+    X(log_width, "width of a log") \
+    X(rounds, "number of rounds") \
+    X(log_order, "order of the logs") \
+    X(log_side, "side of the first log") \
+    X(log_turn, "way round the block") \
+    X(round_kind, "kind of round") \
+    X(round_corner, "corner of the round") \
+    X(unit_repeat, "repeat of a pieced border (finished)") \
+    X(coping_most, "widest coping strip (finished)") \
+    X(spacers, "number of spacers") \
+    X(spacer_least, "narrowest spacer (finished)") \
+    X(diagonal, "diagonal of a square (finished)") \
+    X(runs, "number of runs")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -157,6 +157,13 @@ class Member(NamedTuple):
         return {"length": "Length", "number": "int", "truth": "bool", "warnings": "Tuple[Warning, ...]",
                 "numbers": "Tuple[int, ...]"}.get(self.kind, self.detail)
 
+    def given_or_answered(self) -> str:
+        """Its type and nothing in a row that is both; a choice that is not given is none."""
+        if self.kind == "enum":
+            return f"Optional[{self.detail}] = None"
+        nothing = {"length": "Length(0)", "truth": "False"}.get(self.kind, "0")
+        return f"{self.answered()} = {nothing}"
+
     def read(self) -> str:
         value = f"struct.{self.name}"
         return {"length": f"Length({value})", "number": f"int({value})", "truth": f"bool({value})",
@@ -606,8 +613,7 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
         if asked and not answered:
             lines.append(f"    {member.name}: Optional[{member.given()}] = None")
         else:
-            nothing = {"length": "Length(0)", "truth": "False"}.get(member.kind, "0")
-            lines.append(f"    {member.name}: {member.answered()}" + (f" = {nothing}" if asked else ""))
+            lines.append(f"    {member.name}: {member.given_or_answered() if asked else member.answered()}")
     if asked:
         lines += ["", "    def _put(self, struct: Any) -> None:"]
         lines += [f"        {member.write()}" for member in members]

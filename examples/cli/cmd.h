@@ -18,6 +18,7 @@ extern const struct command cutlist_command, substitute_command, motif_command, 
 extern const struct command block_command, top_command, border_command, join_command;
 extern const struct command bed_command, cover_command, across_command, triangles_command;
 extern const struct command fit_command, rescale_command;
+extern const struct command log_cabin_command, frame_command, medallion_command, pieced_border_command;
 extern const struct command binding_command, bias_command, batting_command, backing_command, sleeve_command;
 extern const struct command seams_command, thread_command, stitches_command, quilting_lines_command, weight_command,
     cost_command;
@@ -25,6 +26,10 @@ extern const struct command length_command, table_command;
 
 /* What rounding changed: "rounded_by", left out when it is less than a tick. */
 void put_rounding(json_t *answer, const struct desk *desk, const struct muslin_rounded *rounded);
+
+/* A difference under one of two names: what is missing, or what is too much; neither when there is none. */
+void put_difference(json_t *answer, const struct desk *desk, const char *missing, const char *too_much,
+                    muslin_len difference);
 
 /* Print adds 1/2 to 6 in to a mitred piece for handling. */
 #define MITRE_EXTRA_USUAL (2 * MUSLIN_TICKS_PER_INCH)

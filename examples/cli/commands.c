@@ -17,6 +17,8 @@ static const struct command *const setting_group[] = { &block_command, &top_comm
                                                        NULL };
 static const struct command *const fit_group[] = { &bed_command, &cover_command, &fit_command, &across_command,
                                                    &triangles_command, &rescale_command, NULL };
+static const struct command *const rounds_group[] = { &log_cabin_command, &frame_command, &medallion_command,
+                                                      &pieced_border_command, NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, &shrinkage_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
@@ -34,6 +36,7 @@ const struct command_group command_groups[] = {
     { "Pieced units", unit_group },
     { "Blocks, top and borders", setting_group },
     { "Fitting a bed or a size", fit_group },
+    { "From the middle outwards", rounds_group },
     { "Finishing", finishing_group },
     { "Cloth", cloth_group },
     { "Thread, weight and cost", supplies_group },

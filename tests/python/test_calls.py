@@ -14,6 +14,8 @@ from muslin import (BackingLayoutKind, CutSpec, Direction, Edge, Join, Length, P
                     Turning, Unit, Warning, calls)
 from muslin import (BackingLayoutKind, CostKind, CostSpec, Direction, Edge, Join, Length, PrintRow, RoundingSpec,
                     StockSpec, Status, Table, Turning, Unit, Warning, calls)
+from muslin import (BackingLayoutKind, Direction, Edge, Join, Length, LogSide, MedallionRow, PrintRow, RoundCorner,
+                    RoundingSpec, RoundKind, StockSpec, Status, Table, Turning, Unit, Warning, calls)
 
 Case = Tuple[str, Callable[[], object], object]
 
@@ -247,6 +249,48 @@ CASES: List[Case] = [
     # (3 + 1/2) - 1/2 doubled is 6, cut 6 1/2 (handbook)
     ("rescale", lambda: [some(row, "new_finished", "new_cut", "on_grid") for row in muslin.rescale(
         [muslin.RescaleRow(finished=inch("3"))], numerator=2).rows], [(inch("6"), inch("6 1/2"), True)]),
+    # round a 2 in centre, three logs of 1 in on each side; the block's raw edge is the longest log
+    ("logcabin_plan", lambda: some(muslin.logcabin_plan([], centre_width="2", centre_height="2", log_width="1",
+                                                        rounds=3), "finished_width", "logs", "longest_log"),
+     (inch("8"), 12, inch("8 1/2"))),
+    # 2 in and two allowances; then with a log of 1 in on it
+    ("logcabin_logs", lambda: [some(log, "side", "cut_length") for log in muslin.logcabin_logs(
+        ["1"], centre_width="2", centre_height="2", rounds=1)],
+     [(LogSide.TOP, inch("2 1/2")), (LogSide.RIGHT, inch("3 1/2")), (LogSide.BOTTOM, inch("3 1/2")),
+      (LogSide.LEFT, inch("4 1/2"))]),
+    # 2 1/2 + 3 1/2; 3 1/2 + 4 1/2
+    ("logcabin_strips", lambda: [row.length for row in muslin.logcabin_strips(
+        [], centre_width="2", centre_height="2", log_width="1", rounds=1)], [inch("6"), inch("8")]),
+    # (12 - 2) / 6 = 1.667
+    ("logcabin_log_for", lambda: muslin.logcabin_log_for(rounding=EIGHTHS, wanted="12", centre="2",
+                                                             rounds=3).log_finished,
+     inch("1 5/8")),
+    # 2 + 2 x 2 x 1 1/2 = 8
+    ("logcabin_rounds_for", lambda: some(muslin.logcabin_rounds_for(wanted="10", centre="2", log_finished="1 1/2"),
+                                         "rounds", "rest"), (2, inch("2"))),
+    # 6 + 2 x 2 + 1.207 = 11.207; 6 + 0.207
+    ("frame_pieces", lambda: some(muslin.frame_pieces(rounding=EIGHTHS_UP, opening_width="6", opening_height="6",
+                                                      frame_width="2"), "top_long", "top_short"),
+     (inch("11 1/4"), inch("6 1/4"))),
+    # without seams: 6 + 2 x 2 along the outside
+    ("frame_outline", lambda: [some(corner, "x", "y") for corner in muslin.frame_outline(
+        rounding=EIGHTHS, opening_width="6", opening_height="6", frame_width="2", allowance="0")][:4],
+     [(inch("0"), inch("0")), (inch("10"), inch("0")), (inch("8"), inch("2")), (inch("2"), inch("2"))]),
+    # 20 + 2 x 2 = 24 = 6 x 4; then 24 + 2 x 4
+    ("medallion_plan", lambda: some(muslin.medallion_plan([
+        MedallionRow(RoundKind.COPING, RoundCorner.THROUGH, inch("1/2"), most=inch("3")),
+        MedallionRow(RoundKind.PIECED, RoundCorner.SQUARES, inch("4"), inch("4"))],
+        centre_width="20", centre_height="20").out, "finished_width", "units", "undivided"), (inch("32"), 24, 0)),
+    # 50 = 12 x 4 + 2 x 1
+    ("repeat_plan", lambda: some(muslin.repeat_plan(rounding=EIGHTHS, side_finished="50", repeat_finished="4",
+                                                    spacers=2), "units", "spacer_finished"), (12, inch("1"))),
+    # 42 = 14 x 3, 48 = 16 x 3
+    ("repeat_common", lambda: some(muslin.repeat_common("42", "48", "2", "4"), "repeat", "across", "down"),
+     (inch("3"), 14, 16)),
+    # 2 / 1.41421 + 1/2 = 1.914 (handbook)
+    ("point_border_plan", lambda: some(muslin.point_border_plan(
+        rounding=RoundingSpec(grid="1/64", direction=Direction.UP), side_finished="40", diagonal_finished="2"),
+        "square_cut", "squares"), (inch("1 59/64"), 20)),
     # 2 x (1/4 + 1/4 + 1/4)
     ("binding_measure", lambda: muslin.binding_measure().cut_width, inch("1 1/2")),
     # 2 x (96 + 110) + 12 = 424; 424 / 40: 11 (handbook)

@@ -1161,6 +1161,346 @@ class muslin_border(ctypes.Structure):
     ]
 
 
+class muslin_logcabin_spec(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("centre_width", ctypes.c_int64),
+        ("centre_height", ctypes.c_int64),
+        ("log_width", ctypes.c_int64),
+        ("rounds", ctypes.c_int64),
+        ("blocks", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
+        ("end_loss", ctypes.c_int64),
+        ("order", ctypes.c_int32),
+        ("start", ctypes.c_int32),
+        ("turn", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_logcabin(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("centre_cut_width", ctypes.c_int64),
+        ("centre_cut_height", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+        ("logs", ctypes.c_int64),
+        ("kinds", ctypes.c_int64),
+        ("first_length", ctypes.c_int64),
+        ("second_length", ctypes.c_int64),
+        ("longest_log", ctypes.c_int64),
+        ("strips_least", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("square", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_log(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("round", ctypes.c_int64),
+        ("cut_length", ctypes.c_int64),
+        ("cut_width", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("running_length", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+        ("side", ctypes.c_int32),
+        ("half", ctypes.c_int32),
+        ("closes_round", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_log_strips(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_width", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("longest", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("strips_least", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("half", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_log_fit_spec(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("wanted", ctypes.c_int64),
+        ("centre", ctypes.c_int64),
+        ("rounds", ctypes.c_int64),
+        ("log_finished", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("order", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_log_fit(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("rounds", ctypes.c_int64),
+        ("logs_across", ctypes.c_int64),
+        ("exact_numerator", ctypes.c_int64),
+        ("exact_denominator", ctypes.c_int64),
+        ("log_finished", ctypes.c_int64),
+        ("log_cut", ctypes.c_int64),
+        ("block_finished", ctypes.c_int64),
+        ("rest", ctypes.c_int64),
+        ("centre_to_fit", ctypes.c_int64),
+        ("next_finished", ctypes.c_int64),
+    ]
+
+
+class muslin_frame_spec(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("opening_width", ctypes.c_int64),
+        ("opening_height", ctypes.c_int64),
+        ("frame_width", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_frame(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_width", ctypes.c_int64),
+        ("top_long", ctypes.c_int64),
+        ("top_long_error", ctypes.c_int64),
+        ("top_short", ctypes.c_int64),
+        ("top_short_error", ctypes.c_int64),
+        ("side_long", ctypes.c_int64),
+        ("side_long_error", ctypes.c_int64),
+        ("side_short", ctypes.c_int64),
+        ("side_short_error", ctypes.c_int64),
+        ("strip_length", ctypes.c_int64),
+        ("strip_error", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+    ]
+
+
+class muslin_frame_corner(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("x", ctypes.c_int64),
+        ("x_error", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("y_error", ctypes.c_int64),
+        ("piece", ctypes.c_int32),
+        ("line", ctypes.c_int32),
+    ]
+
+
+class muslin_medallion_spec(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("centre_width", ctypes.c_int64),
+        ("centre_height", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_medallion_row(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("kind", ctypes.c_int32),
+        ("corner", ctypes.c_int32),
+        ("width", ctypes.c_int64),
+        ("repeat", ctypes.c_int64),
+        ("most", ctypes.c_int64),
+        ("before_width", ctypes.c_int64),
+        ("before_height", ctypes.c_int64),
+        ("after_width", ctypes.c_int64),
+        ("after_height", ctypes.c_int64),
+        ("side_pair", ctypes.c_int64),
+        ("top_pair", ctypes.c_int64),
+        ("side_finished", ctypes.c_int64),
+        ("top_finished", ctypes.c_int64),
+        ("side_cut", ctypes.c_int64),
+        ("top_cut", ctypes.c_int64),
+        ("side_length", ctypes.c_int64),
+        ("top_length", ctypes.c_int64),
+        ("side_units", ctypes.c_int64),
+        ("top_units", ctypes.c_int64),
+        ("units", ctypes.c_int64),
+        ("corner_squares", ctypes.c_int64),
+        ("side_rest", ctypes.c_int64),
+        ("top_rest", ctypes.c_int64),
+        ("unit_unfinished", ctypes.c_int64),
+        ("divides", ctypes.c_int32),
+        ("unequal", ctypes.c_int32),
+    ]
+
+
+class muslin_medallion(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+        ("undivided", ctypes.c_int64),
+        ("unequal", ctypes.c_int64),
+        ("units", ctypes.c_int64),
+        ("corner_squares", ctypes.c_int64),
+    ]
+
+
+class muslin_repeat_spec(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("side_finished", ctypes.c_int64),
+        ("repeat_finished", ctypes.c_int64),
+        ("spacers", ctypes.c_int64),
+        ("spacer_least", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_repeat(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("units_below", ctypes.c_int64),
+        ("rest_below", ctypes.c_int64),
+        ("units_above", ctypes.c_int64),
+        ("over_above", ctypes.c_int64),
+        ("units_nearest", ctypes.c_int64),
+        ("repeat_below", ctypes.c_int64),
+        ("repeat_below_error", ctypes.c_int64),
+        ("repeat_above", ctypes.c_int64),
+        ("repeat_above_error", ctypes.c_int64),
+        ("unit_unfinished", ctypes.c_int64),
+        ("units", ctypes.c_int64),
+        ("shared", ctypes.c_int64),
+        ("spacer_finished", ctypes.c_int64),
+        ("spacer_cut", ctypes.c_int64),
+        ("left_over", ctypes.c_int64),
+        ("divides", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_common_repeat(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("common", ctypes.c_int64),
+        ("parts", ctypes.c_int64),
+        ("repeat", ctypes.c_int64),
+        ("repeat_error", ctypes.c_int64),
+        ("across", ctypes.c_int64),
+        ("down", ctypes.c_int64),
+    ]
+
+
+class muslin_point_border_spec(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("side_finished", ctypes.c_int64),
+        ("diagonal_finished", ctypes.c_int64),
+        ("squares", ctypes.c_int64),
+        ("runs", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_point_border(ctypes.Structure):
+    """muslin/rounds.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("diagonal_numerator", ctypes.c_int64),
+        ("diagonal_denominator", ctypes.c_int64),
+        ("diagonal_finished", ctypes.c_int64),
+        ("diagonal_error", ctypes.c_int64),
+        ("squares_per_run", ctypes.c_int64),
+        ("rest", ctypes.c_int64),
+        ("square_finished", ctypes.c_int64),
+        ("square_finished_error", ctypes.c_int64),
+        ("square_cut", ctypes.c_int64),
+        ("square_cut_error", ctypes.c_int64),
+        ("setting_cut", ctypes.c_int64),
+        ("setting_cut_error", ctypes.c_int64),
+        ("end_cut", ctypes.c_int64),
+        ("end_cut_error", ctypes.c_int64),
+        ("border_unfinished", ctypes.c_int64),
+        ("squares", ctypes.c_int64),
+        ("setting_triangles", ctypes.c_int64),
+        ("setting_squares", ctypes.c_int64),
+        ("end_triangles", ctypes.c_int64),
+        ("end_squares", ctypes.c_int64),
+    ]
+
+
 class muslin_bed_spec(ctypes.Structure):
     """muslin/fit.h"""
 
@@ -2180,6 +2520,46 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_border_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_border_spec), ctypes.c_uint32)),
     "muslin_border_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_border_spec), ctypes.POINTER(muslin_border), ctypes.POINTER(muslin_problem))),
+    "muslin_logcabin_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_logcabin_spec), ctypes.c_uint32)),
+    "muslin_logcabin_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_logcabin_spec), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(muslin_logcabin), ctypes.POINTER(muslin_problem))),
+    "muslin_logcabin_logs": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_logcabin_spec), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(muslin_log), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_logcabin_strips": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_logcabin_spec), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(muslin_log_strips), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_log_fit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_log_fit_spec), ctypes.c_uint32)),
+    "muslin_logcabin_log_for": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_log_fit_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_log_fit),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_logcabin_rounds_for": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_log_fit_spec), ctypes.POINTER(muslin_log_fit), ctypes.POINTER(muslin_problem))),
+    "muslin_frame_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_frame_spec), ctypes.c_uint32)),
+    "muslin_frame_pieces": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_frame_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_frame),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_frame_outline": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_frame_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_frame_corner),
+         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_medallion_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_medallion_spec), ctypes.c_uint32)),
+    "muslin_medallion_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_medallion_spec), ctypes.POINTER(muslin_medallion_row), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(muslin_medallion), ctypes.POINTER(muslin_problem))),
+    "muslin_repeat_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_repeat_spec), ctypes.c_uint32)),
+    "muslin_repeat_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_repeat_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_repeat),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_repeat_common": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int64, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_common_repeat), ctypes.POINTER(muslin_problem))),
+    "muslin_point_border_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_point_border_spec), ctypes.c_uint32)),
+    "muslin_point_border_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_point_border_spec), ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_point_border), ctypes.POINTER(muslin_problem))),
     "muslin_bed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_bed_spec), ctypes.c_uint32)),
     "muslin_bed_size": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_bed_spec), ctypes.POINTER(muslin_bed), ctypes.POINTER(muslin_problem))),

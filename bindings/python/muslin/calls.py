@@ -14,17 +14,19 @@ from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
 from ._values import new, utf8, whole
 from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Drop, Edge,
-                        FitRank, Fold, FootCorner, GoverningRule, Join, Nesting, Parity, Pressing, Print,
-                        QuiltingPattern, QuiltingStart, Style, Table, ThreadMethod, Tip, Turning, Unit, UnitKind,
-                        UnitMethod, Warning)
+                        FitRank, Fold, FootCorner, GoverningRule, Join, LogOrder, LogSide, LogTurn, Nesting, Parity,
+                        Pressing, Print, QuiltingPattern, QuiltingStart, Style, Table, ThreadMethod, Tip, Turning, Unit,
+                        UnitKind, UnitMethod, Warning)
 from .records import (Across, AcrossSpec, Backing, BackingSpec, Batting, BattingSpec, Bed, BedCover, BedCoverSpec,
                       BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec, Block, BlockGroup,
-                      BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces, ClothSpec, Cost, CostSpec,
-                      CutlistRow, CutlistSets, CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitSpec,
-                      FormatSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Meeting, MeetingSpec, Motif,
-                      MotifSpec, MotifYield, Need, NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing,
-                      PiecingSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quilting, QuiltingSpec,
-                      Reference, Rescale, Rescaled, RescaleRow, RescaleSpec, Rounded, RoundingSpec, Row, RowAccuracy,
+                      BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces, ClothSpec, CommonRepeat,
+                      Cost, CostSpec, CutlistRow, CutlistSets, CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit,
+                      FitSpec, FormatSpec, Frame, FrameCorner, FrameSpec, Governing, Hanging, HangingSpec, Harvest,
+                      HarvestSpec, Log, Logcabin, LogcabinSpec, LogFit, LogFitSpec, LogStrips, Medallion, MedallionPlan,
+                      MedallionRow, MedallionSpec, Meeting, MeetingSpec, Motif, MotifSpec, MotifYield, Need, NeedSpec,
+                      Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, PointBorder, PointBorderSpec,
+                      Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quilting, QuiltingSpec, Reference, Repeat,
+                      RepeatSpec, Rescale, Rescaled, RescaleRow, RescaleSpec, Rounded, RoundingSpec, Row, RowAccuracy,
                       RowAccuracySpec, Run, RunSpec, SeamSpec, Setting, SettingSpec, ShrinkageSpec, SizeToMake, Stack,
                       StackSpec, StitchCount, StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing,
                       StripquiltSpec, Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, Thread,
@@ -50,7 +52,9 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe",
            "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
            "unit_outlines", "unit_steps", "sewing_step_text", "setting_straight", "setting_turn", "block_from_segments",
-           "join_loss", "run_plan", "border_plan", "bed_size", "bed_covered", "fit_settings", "fit_nearest",
+           "join_loss", "run_plan", "border_plan", "logcabin_plan", "logcabin_logs", "logcabin_strips",
+           "logcabin_log_for", "logcabin_rounds_for", "frame_pieces", "frame_outline", "medallion_plan", "repeat_plan",
+           "repeat_common", "point_border_plan", "bed_size", "bed_covered", "fit_settings", "fit_nearest",
            "blocks_across", "triangle_rows_plan", "rescale", "binding_measure", "binding_plan", "bias_tube",
            "bias_least_square", "bias_strips", "batting_plan", "backing_layouts", "backing_panels", "hanging_plan",
            "stripquilt_plan", "stripquilt_groups", "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count",
@@ -1453,6 +1457,217 @@ def border_plan(spec: Optional[BorderSpec] = None, *, unfinished_width: Optional
     out_ = new(structs.muslin_border)
     call_telling("muslin_border_plan", ctypes.byref(wish), ctypes.byref(out_))
     return Border._read(out_)
+
+
+def logcabin_plan(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centre_width: Optional[LengthLike] = None,
+                  centre_height: Optional[LengthLike] = None, log_width: Optional[LengthLike] = None,
+                  rounds: Optional[int] = None, blocks: Optional[int] = None, allowance: Optional[LengthLike] = None,
+                  take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
+                  end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None,
+                  start: Optional[LogSide] = None, turn: Optional[LogTurn] = None,
+                  given_cut: Optional[bool] = None) -> Logcabin:
+    """A log cabin block: its size, its logs, and the strips for all blocks.
+
+    Keywords: the members of LogcabinSpec, over those of spec.
+
+    muslin_logcabin_plan() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(LogcabinSpec, spec, centre_width=centre_width, centre_height=centre_height, log_width=log_width,
+                                      rounds=rounds, blocks=blocks, allowance=allowance, take_up=take_up,
+                                      usable_width=usable_width, end_loss=end_loss, order=order, start=start, turn=turn,
+                                      given_cut=given_cut)
+    widths_ = gathered(widths, "widths")
+    out_ = new(structs.muslin_logcabin)
+    call_telling("muslin_logcabin_plan", ctypes.byref(wish), widths_.numbers, widths_.count, ctypes.byref(out_))
+    return Logcabin._read(out_)
+
+
+def logcabin_logs(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centre_width: Optional[LengthLike] = None,
+                  centre_height: Optional[LengthLike] = None, log_width: Optional[LengthLike] = None,
+                  rounds: Optional[int] = None, blocks: Optional[int] = None, allowance: Optional[LengthLike] = None,
+                  take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
+                  end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None,
+                  start: Optional[LogSide] = None, turn: Optional[LogTurn] = None,
+                  given_cut: Optional[bool] = None) -> List[Log]:
+    """The logs of one block in sewing order (ask-then-fill), as many as muslin_logcabin.logs.
+
+    Keywords: the members of LogcabinSpec, over those of spec.
+
+    muslin_logcabin_logs() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(LogcabinSpec, spec, centre_width=centre_width, centre_height=centre_height, log_width=log_width,
+                                      rounds=rounds, blocks=blocks, allowance=allowance, take_up=take_up,
+                                      usable_width=usable_width, end_loss=end_loss, order=order, start=start, turn=turn,
+                                      given_cut=given_cut)
+    widths_ = gathered(widths, "widths")
+    return asked("muslin_logcabin_logs", structs.muslin_log, Log._read, ctypes.byref(wish), widths_.numbers,
+                 widths_.count)
+
+
+def logcabin_strips(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centre_width: Optional[LengthLike] = None,
+                    centre_height: Optional[LengthLike] = None, log_width: Optional[LengthLike] = None,
+                    rounds: Optional[int] = None, blocks: Optional[int] = None, allowance: Optional[LengthLike] = None,
+                    take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
+                    end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None,
+                    start: Optional[LogSide] = None, turn: Optional[LogTurn] = None,
+                    given_cut: Optional[bool] = None) -> List[LogStrips]:
+    """Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first
+    logs (ask-then-fill).
+
+    Keywords: the members of LogcabinSpec, over those of spec.
+
+    muslin_logcabin_strips() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(LogcabinSpec, spec, centre_width=centre_width, centre_height=centre_height, log_width=log_width,
+                                      rounds=rounds, blocks=blocks, allowance=allowance, take_up=take_up,
+                                      usable_width=usable_width, end_loss=end_loss, order=order, start=start, turn=turn,
+                                      given_cut=given_cut)
+    widths_ = gathered(widths, "widths")
+    return asked("muslin_logcabin_strips", structs.muslin_log_strips, LogStrips._read, ctypes.byref(wish),
+                 widths_.numbers, widths_.count)
+
+
+def logcabin_log_for(spec: Optional[LogFitSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                     wanted: Optional[LengthLike] = None, centre: Optional[LengthLike] = None,
+                     rounds: Optional[int] = None, log_finished: Optional[LengthLike] = None,
+                     allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                     order: Optional[LogOrder] = None) -> LogFit:
+    """The log width that finishes a block of `wanted` with so many rounds round the centre, brought to the grid, and
+    what the block then becomes.
+
+    Keywords: the members of LogFitSpec, over those of spec.
+
+    muslin_logcabin_log_for() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(LogFitSpec, spec, wanted=wanted, centre=centre, rounds=rounds, log_finished=log_finished,
+                                    allowance=allowance, take_up=take_up, order=order)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_log_fit)
+    call_telling("muslin_logcabin_log_for", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return LogFit._read(out_)
+
+
+def logcabin_rounds_for(spec: Optional[LogFitSpec] = None, *, wanted: Optional[LengthLike] = None,
+                        centre: Optional[LengthLike] = None, rounds: Optional[int] = None,
+                        log_finished: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                        take_up: Optional[LengthLike] = None, order: Optional[LogOrder] = None) -> LogFit:
+    """How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does.
+
+    Keywords: the members of LogFitSpec, over those of spec.
+
+    muslin_logcabin_rounds_for() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(LogFitSpec, spec, wanted=wanted, centre=centre, rounds=rounds, log_finished=log_finished,
+                                    allowance=allowance, take_up=take_up, order=order)
+    out_ = new(structs.muslin_log_fit)
+    call_telling("muslin_logcabin_rounds_for", ctypes.byref(wish), ctypes.byref(out_))
+    return LogFit._read(out_)
+
+
+def frame_pieces(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                 opening_width: Optional[LengthLike] = None, opening_height: Optional[LengthLike] = None,
+                 frame_width: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                 take_up: Optional[LengthLike] = None) -> Frame:
+    """Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece.
+
+    Keywords: the members of FrameSpec, over those of spec.
+
+    muslin_frame_pieces() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(FrameSpec, spec, opening_width=opening_width, opening_height=opening_height, frame_width=frame_width,
+                                   allowance=allowance, take_up=take_up)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_frame)
+    call_telling("muslin_frame_pieces", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Frame._read(out_)
+
+
+def frame_outline(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                  opening_width: Optional[LengthLike] = None, opening_height: Optional[LengthLike] = None,
+                  frame_width: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                  take_up: Optional[LengthLike] = None) -> List[FrameCorner]:
+    """The outlines for a template: 16 rows, top then side, cut then finished, each from the left outer corner to the
+    right one and back along the inner edge (ask-then-fill).
+
+    Keywords: the members of FrameSpec, over those of spec.
+
+    muslin_frame_outline() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(FrameSpec, spec, opening_width=opening_width, opening_height=opening_height, frame_width=frame_width,
+                                   allowance=allowance, take_up=take_up)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    return asked("muslin_frame_outline", structs.muslin_frame_corner, FrameCorner._read, ctypes.byref(wish),
+                 ctypes.byref(rounding_))
+
+
+def medallion_plan(rows: Sequence[MedallionRow], spec: Optional[MedallionSpec] = None, *,
+                   centre_width: Optional[LengthLike] = None, centre_height: Optional[LengthLike] = None,
+                   allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                   equal_coping: Optional[bool] = None) -> MedallionPlan:
+    """Grows a medallion round by round and answers into the caller's n rows (1 .. MUSLIN_ROUNDS_MAX).
+
+    Keywords: the members of MedallionSpec, over those of spec.
+
+    muslin_medallion_plan() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(MedallionSpec, spec, centre_width=centre_width, centre_height=centre_height, allowance=allowance,
+                                       take_up=take_up, equal_coping=equal_coping)
+    rows_, n = rows_of(MedallionRow, rows, "rows")
+    out_ = new(structs.muslin_medallion)
+    call_telling("muslin_medallion_plan", ctypes.byref(wish), rows_, ctypes.sizeof(structs.muslin_medallion_row), n,
+                 ctypes.byref(out_))
+    return MedallionPlan(tuple(MedallionRow._read(row) for row in rows_[:n]), Medallion._read(out_))
+
+
+def repeat_plan(spec: Optional[RepeatSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                side_finished: Optional[LengthLike] = None, repeat_finished: Optional[LengthLike] = None,
+                spacers: Optional[int] = None, spacer_least: Optional[LengthLike] = None,
+                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> Repeat:
+    """Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share what
+    is left.
+
+    Keywords: the members of RepeatSpec, over those of spec.
+
+    muslin_repeat_plan() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(RepeatSpec, spec, side_finished=side_finished, repeat_finished=repeat_finished, spacers=spacers,
+                                    spacer_least=spacer_least, allowance=allowance, take_up=take_up)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_repeat)
+    call_telling("muslin_repeat_plan", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Repeat._read(out_)
+
+
+def repeat_common(width: LengthLike, height: LengthLike, least: LengthLike, most: LengthLike,
+                  rounding: Optional[RoundingSpec] = None) -> CommonRepeat:
+    """The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole
+    part of their greatest common measure.
+
+    muslin_repeat_common() in muslin/rounds.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_common_repeat)
+    call_telling("muslin_repeat_common", ticks_of(width, "width"), ticks_of(height, "height"), ticks_of(least, "least"),
+                 ticks_of(most, "most"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return CommonRepeat._read(out_)
+
+
+def point_border_plan(spec: Optional[PointBorderSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                      side_finished: Optional[LengthLike] = None, diagonal_finished: Optional[LengthLike] = None,
+                      squares: Optional[int] = None, runs: Optional[int] = None, allowance: Optional[LengthLike] = None,
+                      take_up: Optional[LengthLike] = None) -> PointBorder:
+    """A pieced border of squares on point: sizes to cut, counts, and what the side leaves.
+
+    Keywords: the members of PointBorderSpec, over those of spec.
+
+    muslin_point_border_plan() in muslin/rounds.h. Since 0.1.
+    """
+    wish = merged(PointBorderSpec, spec, side_finished=side_finished, diagonal_finished=diagonal_finished,
+                                         squares=squares, runs=runs, allowance=allowance, take_up=take_up)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_point_border)
+    call_telling("muslin_point_border_plan", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return PointBorder._read(out_)
 
 
 def bed_size(spec: Optional[BedSpec] = None, *, mattress_width: Optional[LengthLike] = None,

@@ -9,14 +9,16 @@ from ._values import Choice
 __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
            "CLOTH_MAY_TURN", "MOTIF_ANY_START", "STACK_ANY_START", "YIELD_FROM_ONE_END", "CUTLIST_ROWS_MAX",
-           "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED",
+           "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT",
+           "MEDALLION_EQUAL_COPING", "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED",
            "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT", "ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED",
            "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument",
            "Warning", "Direction", "Unit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge",
            "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
-           "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "Drop", "FootCorner", "FitKind", "Parity",
-           "FitRank", "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod",
-           "QuiltingPattern", "QuiltingStart", "CostKind"]
+           "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "LogOrder", "LogSide", "LogTurn", "LogHalf",
+           "FramePiece", "FrameLine", "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank",
+           "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern",
+           "QuiltingStart", "CostKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -40,6 +42,11 @@ CUTLIST_ROWS_MAX = 4096
 CUT_MAY_TURN = 1
 UNIT_MAX = 67108864
 BORDER_LENGTHWISE = 1
+ROUNDS_MAX = 1000
+LOGCABIN_BLOCKS_MAX = 100000
+LOGCABIN_GIVEN_CUT = 1
+MEDALLION_EQUAL_COPING = 1
+POINT_SQUARES_MAX = 536870912
 BED_FOOT_GIVEN = 1
 FIT_ALLOW_STRAIGHT = 1
 FIT_ALLOW_SASHED = 2
@@ -244,6 +251,21 @@ class Argument(Choice):
     WORK_LIMIT = 144
     TRIANGLE_HEIGHT = 145
     HAND = 146
+    CENTRE_WIDTH = 147
+    CENTRE_HEIGHT = 148
+    LOG_WIDTH = 149
+    ROUNDS = 150
+    LOG_ORDER = 151
+    LOG_SIDE = 152
+    LOG_TURN = 153
+    ROUND_KIND = 154
+    ROUND_CORNER = 155
+    UNIT_REPEAT = 156
+    COPING_MOST = 157
+    SPACERS = 158
+    SPACER_LEAST = 159
+    DIAGONAL = 160
+    RUNS = 161
 
     @property
     def words(self) -> str:
@@ -533,6 +555,66 @@ class BorderStyle(Choice):
     TOP_FIRST = 2  # butted: top and bottom first
     CORNERSTONES = 3  # four squares in the corners
     MITRED = 4  # seams at 45 degrees in the corners
+
+
+class LogOrder(Choice):
+    """enum muslin_log_order"""
+
+    ROUND = 1  # each log turns the corner: four sides one after the other
+    COURTHOUSE = 2  # courthouse steps: a side and its opposite, then the other two
+    QUARTER = 3  # two neighbouring sides only: the centre stays in a corner
+
+
+class LogSide(Choice):
+    """enum muslin_log_side"""
+
+    TOP = 1
+    RIGHT = 2
+    BOTTOM = 3
+    LEFT = 4
+
+
+class LogTurn(Choice):
+    """enum muslin_log_turn"""
+
+    CLOCKWISE = 1
+    ANTICLOCKWISE = 2
+
+
+class LogHalf(Choice):
+    """enum muslin_log_half"""
+
+    FIRST = 1
+    SECOND = 2
+
+
+class FramePiece(Choice):
+    """enum muslin_frame_piece"""
+
+    TOP = 1  # top or bottom
+    SIDE = 2
+
+
+class FrameLine(Choice):
+    """enum muslin_frame_line"""
+
+    CUT = 1  # the raw edge
+    FINISHED = 2  # the stitched line
+
+
+class RoundKind(Choice):
+    """enum muslin_round_kind"""
+
+    PLAIN = 1  # a border of whole strips
+    PIECED = 2  # a border of equal units side by side
+    COPING = 3  # plain strips just wide enough that the pieced round behind them comes out
+
+
+class RoundCorner(Choice):
+    """enum muslin_round_corner"""
+
+    SQUARES = 1  # each run is a side's length, and four squares stand in the corners
+    THROUGH = 2  # sides first; top and bottom run through the corners
 
 
 class Drop(Choice):

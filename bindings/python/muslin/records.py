@@ -12,12 +12,13 @@ from ._records import Spec, warnings_in
 from ._values import put, put_sign
 from .constants import (ACROSS_FRAMED, BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS,
                         BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT,
-                        FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, MOTIF_ANY_START,
-                        STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind,
-                        BorderStyle, Care, CostKind, CutAgain, CutShape, Direction, Drop, Edge, FitKind, FitRank, Fold,
-                        FootCorner, GoverningSource, Grain, Join, Nesting, PanelRole, Parity, Pressing, Print,
-                        QuiltingPattern, QuiltingStart, SewingStep, StockKind, Style, ThreadMethod, Tip, Turning, Unit,
-                        UnitKind, UnitMethod, UnitStage, Warning)
+                        FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, LOGCABIN_GIVEN_CUT,
+                        MEDALLION_EQUAL_COPING, MOTIF_ANY_START, STACK_ANY_START, THREAD_READY_BOBBINS,
+                        YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CostKind, CutAgain,
+                        CutShape, Direction, Drop, Edge, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
+                        GoverningSource, Grain, Join, LogHalf, LogOrder, LogSide, LogTurn, Nesting, PanelRole, Parity,
+                        Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SewingStep, StockKind,
+                        Style, ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "RowAccuracySpec", "RowAccuracy", "TopAccuracySpec", "TopAccuracy",
@@ -27,13 +28,15 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
            "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "UnitSpec", "UnitPlan",
            "UnitPiece", "UnitStockSpec", "UnitYield", "UnitCorner", "UnitStep", "SettingSpec", "Setting", "BlockSpec",
-           "Block", "RunSpec", "Run", "BorderSpec", "Border", "BedSpec", "Bed", "BedCoverSpec", "BedCover", "FitSpec",
-           "Fit", "AcrossSpec", "Across", "TriangleRowsSpec", "TriangleRows", "RescaleSpec", "RescaleRow", "Rescaled",
-           "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting",
-           "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup",
-           "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight",
-           "CostSpec", "Cost", "StockSize", "StripsetShortest", "StripsetPrints", "UnitRecipeAt", "Rescale",
-           "StripquiltPressing", "StitchCount"]
+           "Block", "RunSpec", "Run", "BorderSpec", "Border", "LogcabinSpec", "Logcabin", "Log", "LogStrips",
+           "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner", "MedallionSpec", "MedallionRow", "Medallion",
+           "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec", "PointBorder", "BedSpec", "Bed", "BedCoverSpec",
+           "BedCover", "FitSpec", "Fit", "AcrossSpec", "Across", "TriangleRowsSpec", "TriangleRows", "RescaleSpec",
+           "RescaleRow", "Rescaled", "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias",
+           "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec",
+           "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting",
+           "WeightSpec", "Weight", "CostSpec", "Cost", "StockSize", "StripsetShortest", "StripsetPrints",
+           "UnitRecipeAt", "MedallionPlan", "Rescale", "StripquiltPressing", "StitchCount"]
 
 
 @dataclass(frozen=True)
@@ -2191,6 +2194,714 @@ class Border:
 
 
 @dataclass(frozen=True)
+class LogcabinSpec(Spec):
+    """struct muslin_logcabin_spec, muslin/rounds.h
+
+    centre_width: finished, or cut with the flag (initially 0)
+    centre_height: (initially 0)
+    log_width: of every log, finished or cut as above; not used, and may be 0, where an array of widths is given
+        (initially 0)
+    rounds: 1 .. MUSLIN_ROUNDS_MAX (initially 0)
+    blocks: alike, cut together; 1 .. MUSLIN_LOGCABIN_BLOCKS_MAX (initially 1)
+    allowance: (initially 1/4 in)
+    take_up: (initially 0)
+    usable_width: of the cloth: the length of a strip across it; 0: strips are not counted (initially 40 in)
+    end_loss: of each strip, where its ends are squared; 0 or more (initially 0)
+    order: enum muslin_log_order (initially LogOrder.ROUND)
+    start: enum muslin_log_side: the side of each round's first log (initially LogSide.TOP)
+    turn: enum muslin_log_turn: where the next side lies (initially LogTurn.CLOCKWISE)
+    given_cut: the flag MUSLIN_LOGCABIN_GIVEN_CUT (initially False)
+    """
+
+    _kind = structs.muslin_logcabin_spec
+    _init = "muslin_logcabin_spec_init"
+
+    centre_width: Optional[LengthLike] = None
+    centre_height: Optional[LengthLike] = None
+    log_width: Optional[LengthLike] = None
+    rounds: Optional[int] = None
+    blocks: Optional[int] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    usable_width: Optional[LengthLike] = None
+    end_loss: Optional[LengthLike] = None
+    order: Optional[LogOrder] = None
+    start: Optional[LogSide] = None
+    turn: Optional[LogTurn] = None
+    given_cut: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "centre_width", self.centre_width)
+        put_length(struct, "centre_height", self.centre_height)
+        put_length(struct, "log_width", self.log_width)
+        put(struct, "rounds", self.rounds)
+        put(struct, "blocks", self.blocks)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "usable_width", self.usable_width)
+        put_length(struct, "end_loss", self.end_loss)
+        put(struct, "order", self.order)
+        put(struct, "start", self.start)
+        put(struct, "turn", self.turn)
+        struct.flags |= LOGCABIN_GIVEN_CUT if self.given_cut else 0
+
+
+@dataclass(frozen=True)
+class Logcabin:
+    """struct muslin_logcabin, muslin/rounds.h
+
+    centre_cut_width
+    centre_cut_height
+    finished_width: of the block
+    finished_height
+    unfinished_width
+    unfinished_height
+    logs: in one block
+    kinds: of strips: rows of muslin_logcabin_strips()
+    first_length: cut lengths of all logs of the first half, of all blocks, end to end
+    second_length: of the second half
+    longest_log: cut length
+    strips_least: the plain running length over the strip, up, for each kind: no plan needs fewer
+    strips: cut without joins, longest log first; 0 when not counted, as above
+    cloth_length: strips x their cut widths
+    square: 1 when the block is as wide as high
+    """
+
+    centre_cut_width: Length
+    centre_cut_height: Length
+    finished_width: Length
+    finished_height: Length
+    unfinished_width: Length
+    unfinished_height: Length
+    logs: int
+    kinds: int
+    first_length: Length
+    second_length: Length
+    longest_log: Length
+    strips_least: int
+    strips: int
+    cloth_length: Length
+    square: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Logcabin":
+        return cls(centre_cut_width=Length(struct.centre_cut_width), centre_cut_height=Length(struct.centre_cut_height),
+                   finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
+                   logs=int(struct.logs), kinds=int(struct.kinds), first_length=Length(struct.first_length),
+                   second_length=Length(struct.second_length), longest_log=Length(struct.longest_log),
+                   strips_least=int(struct.strips_least), strips=int(struct.strips),
+                   cloth_length=Length(struct.cloth_length), square=bool(struct.square))
+
+
+@dataclass(frozen=True)
+class Log:
+    """struct muslin_log, muslin/rounds.h
+
+    round: from 1
+    cut_length: the raw edge it is sewn to
+    cut_width
+    finished_length
+    finished_width
+    running_length: cut lengths so far, of one block
+    unfinished_width: what the block must measure now, this log sewn on and pressed
+    unfinished_height
+    side: enum muslin_log_side
+    half: enum muslin_log_half
+    closes_round: 1 when it is its round's last: measure here, and square up
+    """
+
+    round: int
+    cut_length: Length
+    cut_width: Length
+    finished_length: Length
+    finished_width: Length
+    running_length: Length
+    unfinished_width: Length
+    unfinished_height: Length
+    side: LogSide
+    half: LogHalf
+    closes_round: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Log":
+        return cls(round=int(struct.round), cut_length=Length(struct.cut_length), cut_width=Length(struct.cut_width),
+                   finished_length=Length(struct.finished_length), finished_width=Length(struct.finished_width),
+                   running_length=Length(struct.running_length), unfinished_width=Length(struct.unfinished_width),
+                   unfinished_height=Length(struct.unfinished_height), side=LogSide(struct.side),
+                   half=LogHalf(struct.half), closes_round=bool(struct.closes_round))
+
+
+@dataclass(frozen=True)
+class LogStrips:
+    """struct muslin_log_strips, muslin/rounds.h
+
+    cut_width
+    pieces: logs
+    longest: of them, cut length
+    length: cut lengths end to end
+    strips_least: length over the usable width without its end loss, up; 0 when not counted
+    strips: cut without joins; 0 when not counted
+    cloth_length: strips x cut_width
+    half: enum muslin_log_half
+    """
+
+    cut_width: Length
+    pieces: int
+    longest: Length
+    length: Length
+    strips_least: int
+    strips: int
+    cloth_length: Length
+    half: LogHalf
+
+    @classmethod
+    def _read(cls, struct: Any) -> "LogStrips":
+        return cls(cut_width=Length(struct.cut_width), pieces=int(struct.pieces), longest=Length(struct.longest),
+                   length=Length(struct.length), strips_least=int(struct.strips_least), strips=int(struct.strips),
+                   cloth_length=Length(struct.cloth_length), half=LogHalf(struct.half))
+
+
+@dataclass(frozen=True)
+class LogFitSpec(Spec):
+    """struct muslin_log_fit_spec, muslin/rounds.h
+
+    wanted: finished side of the block (initially 0)
+    centre: finished side of the centre, 1 or more and less than wanted (initially 0)
+    rounds: 1 .. MUSLIN_ROUNDS_MAX; for muslin_logcabin_log_for() (initially 0)
+    log_finished: for muslin_logcabin_rounds_for() (initially 0)
+    allowance: (initially 1/4 in)
+    take_up: (initially 0)
+    order: enum muslin_log_order (initially LogOrder.ROUND)
+    """
+
+    _kind = structs.muslin_log_fit_spec
+    _init = "muslin_log_fit_spec_init"
+
+    wanted: Optional[LengthLike] = None
+    centre: Optional[LengthLike] = None
+    rounds: Optional[int] = None
+    log_finished: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    order: Optional[LogOrder] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "wanted", self.wanted)
+        put_length(struct, "centre", self.centre)
+        put(struct, "rounds", self.rounds)
+        put_length(struct, "log_finished", self.log_finished)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put(struct, "order", self.order)
+
+
+@dataclass(frozen=True)
+class LogFit:
+    """struct muslin_log_fit, muslin/rounds.h
+
+    rounds
+    logs_across: in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_QUARTER
+    exact_numerator: the log that finishes the block exactly: wanted - centre ...
+    exact_denominator: ... over logs_across
+    log_finished
+    log_cut
+    block_finished: centre + logs_across x log_finished
+    rest: wanted - block_finished; negative when the block comes out larger
+    centre_to_fit: the finished centre with which the block comes out as wanted: centre + rest; no centre does when it
+        is 0 or less
+    next_finished: the block with one round more
+    """
+
+    rounds: int
+    logs_across: int
+    exact_numerator: Length
+    exact_denominator: int
+    log_finished: Length
+    log_cut: Length
+    block_finished: Length
+    rest: Length
+    centre_to_fit: Length
+    next_finished: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "LogFit":
+        return cls(rounds=int(struct.rounds), logs_across=int(struct.logs_across),
+                   exact_numerator=Length(struct.exact_numerator), exact_denominator=int(struct.exact_denominator),
+                   log_finished=Length(struct.log_finished), log_cut=Length(struct.log_cut),
+                   block_finished=Length(struct.block_finished), rest=Length(struct.rest),
+                   centre_to_fit=Length(struct.centre_to_fit), next_finished=Length(struct.next_finished))
+
+
+@dataclass(frozen=True)
+class FrameSpec(Spec):
+    """struct muslin_frame_spec, muslin/rounds.h
+
+    opening_width: finished, as all sizes here (initially 0)
+    opening_height: (initially 0)
+    frame_width: W (initially 0)
+    allowance: (initially 1/4 in)
+    take_up: (initially 0)
+    """
+
+    _kind = structs.muslin_frame_spec
+    _init = "muslin_frame_spec_init"
+
+    opening_width: Optional[LengthLike] = None
+    opening_height: Optional[LengthLike] = None
+    frame_width: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "opening_width", self.opening_width)
+        put_length(struct, "opening_height", self.opening_height)
+        put_length(struct, "frame_width", self.frame_width)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+
+
+@dataclass(frozen=True)
+class Frame:
+    """struct muslin_frame, muslin/rounds.h
+
+    cut_width: of the strip: W + m
+    top_long: raw long edge of top and bottom, from tip to tip, rounded
+    top_long_error
+    top_short: raw short edge
+    top_short_error
+    side_long
+    side_long_error
+    side_short
+    side_short_error
+    strip_length: of one strip that holds all four, each turned against the one before
+    strip_error
+    finished_width: of the whole
+    finished_height
+    unfinished_width
+    unfinished_height
+    """
+
+    cut_width: Length
+    top_long: Length
+    top_long_error: Length
+    top_short: Length
+    top_short_error: Length
+    side_long: Length
+    side_long_error: Length
+    side_short: Length
+    side_short_error: Length
+    strip_length: Length
+    strip_error: Length
+    finished_width: Length
+    finished_height: Length
+    unfinished_width: Length
+    unfinished_height: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Frame":
+        return cls(cut_width=Length(struct.cut_width), top_long=Length(struct.top_long),
+                   top_long_error=Length(struct.top_long_error), top_short=Length(struct.top_short),
+                   top_short_error=Length(struct.top_short_error), side_long=Length(struct.side_long),
+                   side_long_error=Length(struct.side_long_error), side_short=Length(struct.side_short),
+                   side_short_error=Length(struct.side_short_error), strip_length=Length(struct.strip_length),
+                   strip_error=Length(struct.strip_error), finished_width=Length(struct.finished_width),
+                   finished_height=Length(struct.finished_height), unfinished_width=Length(struct.unfinished_width),
+                   unfinished_height=Length(struct.unfinished_height))
+
+
+@dataclass(frozen=True)
+class FrameCorner:
+    """struct muslin_frame_corner, muslin/rounds.h
+
+    x: rounded
+    x_error
+    y
+    y_error
+    piece: enum muslin_frame_piece
+    line: enum muslin_frame_line
+    """
+
+    x: Length
+    x_error: Length
+    y: Length
+    y_error: Length
+    piece: FramePiece
+    line: FrameLine
+
+    @classmethod
+    def _read(cls, struct: Any) -> "FrameCorner":
+        return cls(x=Length(struct.x), x_error=Length(struct.x_error), y=Length(struct.y),
+                   y_error=Length(struct.y_error), piece=FramePiece(struct.piece), line=FrameLine(struct.line))
+
+
+@dataclass(frozen=True)
+class MedallionSpec(Spec):
+    """struct muslin_medallion_spec, muslin/rounds.h
+
+    centre_width: finished (initially 0)
+    centre_height: (initially 0)
+    allowance: (initially 1/4 in)
+    take_up: (initially 0)
+    equal_coping: the flag MUSLIN_MEDALLION_EQUAL_COPING (initially False)
+    """
+
+    _kind = structs.muslin_medallion_spec
+    _init = "muslin_medallion_spec_init"
+
+    centre_width: Optional[LengthLike] = None
+    centre_height: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    equal_coping: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "centre_width", self.centre_width)
+        put_length(struct, "centre_height", self.centre_height)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        struct.flags |= MEDALLION_EQUAL_COPING if self.equal_coping else 0
+
+
+@dataclass(frozen=True)
+class MedallionRow(Spec):
+    """struct muslin_medallion_row, muslin/rounds.h
+
+    kind: enum muslin_round_kind
+    corner: enum muslin_round_corner
+    width: finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0
+    repeat: PIECED: finished length of a unit along the border; else not used, 0 or more
+    most: COPING: the greatest width allowed, width or more; else not used, 0 or more
+    before_width: out: finished, within this round
+    before_height
+    after_width: finished, with this round
+    after_height
+    side_pair: finished width of both side borders together: after_width - before_width
+    top_pair
+    side_finished: of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider
+    top_finished
+    side_cut: width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip
+    top_cut
+    side_length: length of a side as cut, of PIECED unfinished: what it must measure
+    top_length
+    side_units: PIECED: whole units in each side ...
+    top_units: ... and in top and bottom each
+    units: in the round: 2 x both, corner squares apart
+    corner_squares: 4 or 0; cut as wide as side_cut and as high as top_cut
+    side_rest: PIECED: of the run, beyond its whole units
+    top_rest
+    unit_unfinished: PIECED: repeat + m
+    divides: 1 unless a PIECED round leaves a rest on a side or on the top
+    unequal: 1 when side and top differ in width: COPING only
+    """
+
+    _kind = structs.muslin_medallion_row
+
+    kind: Optional[RoundKind] = None
+    corner: Optional[RoundCorner] = None
+    width: Length = Length(0)
+    repeat: Length = Length(0)
+    most: Length = Length(0)
+    before_width: Length = Length(0)
+    before_height: Length = Length(0)
+    after_width: Length = Length(0)
+    after_height: Length = Length(0)
+    side_pair: Length = Length(0)
+    top_pair: Length = Length(0)
+    side_finished: Length = Length(0)
+    top_finished: Length = Length(0)
+    side_cut: Length = Length(0)
+    top_cut: Length = Length(0)
+    side_length: Length = Length(0)
+    top_length: Length = Length(0)
+    side_units: int = 0
+    top_units: int = 0
+    units: int = 0
+    corner_squares: int = 0
+    side_rest: Length = Length(0)
+    top_rest: Length = Length(0)
+    unit_unfinished: Length = Length(0)
+    divides: int = 0
+    unequal: bool = False
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "kind", self.kind)
+        put(struct, "corner", self.corner)
+        put_length(struct, "width", self.width)
+        put_length(struct, "repeat", self.repeat)
+        put_length(struct, "most", self.most)
+        put_length(struct, "before_width", self.before_width)
+        put_length(struct, "before_height", self.before_height)
+        put_length(struct, "after_width", self.after_width)
+        put_length(struct, "after_height", self.after_height)
+        put_length(struct, "side_pair", self.side_pair)
+        put_length(struct, "top_pair", self.top_pair)
+        put_length(struct, "side_finished", self.side_finished)
+        put_length(struct, "top_finished", self.top_finished)
+        put_length(struct, "side_cut", self.side_cut)
+        put_length(struct, "top_cut", self.top_cut)
+        put_length(struct, "side_length", self.side_length)
+        put_length(struct, "top_length", self.top_length)
+        put(struct, "side_units", self.side_units)
+        put(struct, "top_units", self.top_units)
+        put(struct, "units", self.units)
+        put(struct, "corner_squares", self.corner_squares)
+        put_length(struct, "side_rest", self.side_rest)
+        put_length(struct, "top_rest", self.top_rest)
+        put_length(struct, "unit_unfinished", self.unit_unfinished)
+        put(struct, "divides", self.divides)
+        put(struct, "unequal", self.unequal)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "MedallionRow":
+        return cls(kind=RoundKind(struct.kind), corner=RoundCorner(struct.corner), width=Length(struct.width),
+                   repeat=Length(struct.repeat), most=Length(struct.most), before_width=Length(struct.before_width),
+                   before_height=Length(struct.before_height), after_width=Length(struct.after_width),
+                   after_height=Length(struct.after_height), side_pair=Length(struct.side_pair),
+                   top_pair=Length(struct.top_pair), side_finished=Length(struct.side_finished),
+                   top_finished=Length(struct.top_finished), side_cut=Length(struct.side_cut),
+                   top_cut=Length(struct.top_cut), side_length=Length(struct.side_length),
+                   top_length=Length(struct.top_length), side_units=int(struct.side_units),
+                   top_units=int(struct.top_units), units=int(struct.units), corner_squares=int(struct.corner_squares),
+                   side_rest=Length(struct.side_rest), top_rest=Length(struct.top_rest),
+                   unit_unfinished=Length(struct.unit_unfinished), divides=int(struct.divides),
+                   unequal=bool(struct.unequal))
+
+
+@dataclass(frozen=True)
+class Medallion:
+    """struct muslin_medallion, muslin/rounds.h
+
+    finished_width
+    finished_height
+    unfinished_width
+    unfinished_height
+    undivided: pieced rounds that leave a rest
+    unequal: coping rounds whose sides differ from top and bottom
+    units: in all pieced rounds
+    corner_squares: in all rounds
+    """
+
+    finished_width: Length
+    finished_height: Length
+    unfinished_width: Length
+    unfinished_height: Length
+    undivided: int
+    unequal: int
+    units: int
+    corner_squares: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Medallion":
+        return cls(finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
+                   undivided=int(struct.undivided), unequal=int(struct.unequal), units=int(struct.units),
+                   corner_squares=int(struct.corner_squares))
+
+
+@dataclass(frozen=True)
+class RepeatSpec(Spec):
+    """struct muslin_repeat_spec, muslin/rounds.h
+
+    side_finished: the run to be filled (initially 0)
+    repeat_finished: length of a unit along it (initially 0)
+    spacers: that share what the units leave; 0 .. MUSLIN_COUNT_MAX (initially 0)
+    spacer_least: finished, 0 or more; without spacers not used (initially 0)
+    allowance: (initially 1/4 in)
+    take_up: (initially 0)
+    """
+
+    _kind = structs.muslin_repeat_spec
+    _init = "muslin_repeat_spec_init"
+
+    side_finished: Optional[LengthLike] = None
+    repeat_finished: Optional[LengthLike] = None
+    spacers: Optional[int] = None
+    spacer_least: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "side_finished", self.side_finished)
+        put_length(struct, "repeat_finished", self.repeat_finished)
+        put(struct, "spacers", self.spacers)
+        put_length(struct, "spacer_least", self.spacer_least)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+
+
+@dataclass(frozen=True)
+class Repeat:
+    """struct muslin_repeat, muslin/rounds.h
+
+    units_below: the most that do not pass the side
+    rest_below: what they leave
+    units_above: the fewest that reach it
+    over_above: how far they pass it
+    units_nearest: of the two, the nearer; the larger when equally near
+    repeat_below: the repeat with which units_below fill the side, rounded; 0 without a unit
+    repeat_below_error
+    repeat_above: the repeat with which units_above fill it
+    repeat_above_error
+    unit_unfinished: repeat_finished + m
+    units: with spacers: the most that leave every spacer its least; else units_below
+    shared: what they leave; the exact spacer is this over `spacers`
+    spacer_finished: rounded; 0 without spacers
+    spacer_cut: spacer_finished + m; 0 without
+    left_over: shared - spacers x spacer_finished; negative when they pass the side
+    divides: 1 when the units alone fill the side
+    """
+
+    units_below: int
+    rest_below: Length
+    units_above: int
+    over_above: Length
+    units_nearest: int
+    repeat_below: Length
+    repeat_below_error: Length
+    repeat_above: Length
+    repeat_above_error: Length
+    unit_unfinished: Length
+    units: int
+    shared: Length
+    spacer_finished: Length
+    spacer_cut: Length
+    left_over: Length
+    divides: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Repeat":
+        return cls(units_below=int(struct.units_below), rest_below=Length(struct.rest_below),
+                   units_above=int(struct.units_above), over_above=Length(struct.over_above),
+                   units_nearest=int(struct.units_nearest), repeat_below=Length(struct.repeat_below),
+                   repeat_below_error=Length(struct.repeat_below_error), repeat_above=Length(struct.repeat_above),
+                   repeat_above_error=Length(struct.repeat_above_error), unit_unfinished=Length(struct.unit_unfinished),
+                   units=int(struct.units), shared=Length(struct.shared),
+                   spacer_finished=Length(struct.spacer_finished), spacer_cut=Length(struct.spacer_cut),
+                   left_over=Length(struct.left_over), divides=bool(struct.divides))
+
+
+@dataclass(frozen=True)
+class CommonRepeat:
+    """struct muslin_common_repeat, muslin/rounds.h
+
+    common: the greatest length that divides both sides
+    parts: the repeat is this part of it: common / parts exactly
+    repeat: finished, rounded
+    repeat_error
+    across: units along the width
+    down: units along the height
+    """
+
+    common: Length
+    parts: int
+    repeat: Length
+    repeat_error: Length
+    across: int
+    down: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "CommonRepeat":
+        return cls(common=Length(struct.common), parts=int(struct.parts), repeat=Length(struct.repeat),
+                   repeat_error=Length(struct.repeat_error), across=int(struct.across), down=int(struct.down))
+
+
+@dataclass(frozen=True)
+class PointBorderSpec(Spec):
+    """struct muslin_point_border_spec, muslin/rounds.h
+
+    side_finished: the run to be filled (initially 0)
+    diagonal_finished: of a square: the depth of the border; 0: as `squares` need it to fill the side (initially 0)
+    squares: in the run, 1 .. MUSLIN_POINT_SQUARES_MAX, when no diagonal is given; else not used, 0 or more (initially
+        0)
+    runs: alike, counted together; 1 .. MUSLIN_COUNT_MAX (initially 1)
+    allowance: (initially 1/4 in)
+    take_up: (initially 0)
+    """
+
+    _kind = structs.muslin_point_border_spec
+    _init = "muslin_point_border_spec_init"
+
+    side_finished: Optional[LengthLike] = None
+    diagonal_finished: Optional[LengthLike] = None
+    squares: Optional[int] = None
+    runs: Optional[int] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "side_finished", self.side_finished)
+        put_length(struct, "diagonal_finished", self.diagonal_finished)
+        put(struct, "squares", self.squares)
+        put(struct, "runs", self.runs)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+
+
+@dataclass(frozen=True)
+class PointBorder:
+    """struct muslin_point_border, muslin/rounds.h
+
+    diagonal_numerator: the finished diagonal D, exactly: this over ...
+    diagonal_denominator: ... this, 1 when it was given
+    diagonal_finished: rounded
+    diagonal_error
+    squares_per_run
+    rest: of the side, beyond the squares
+    square_finished: D / sqrt 2, rounded
+    square_finished_error
+    square_cut: D / sqrt 2 + m: also the strip that squares are cut from
+    square_cut_error
+    setting_cut: a square cut twice, corner to corner, for four triangles: D + (1 + sqrt 2) m
+    setting_cut_error
+    end_cut: a square cut once for two half triangles: D / 2 + (1 + 1 / sqrt 2) m
+    end_cut_error
+    border_unfinished: depth of the border: D, rounded, + m
+    squares: in all runs
+    setting_triangles: two for each pair of neighbours
+    setting_squares: to cut for them, a quarter each, up
+    end_triangles: four a run
+    end_squares: two a run
+    """
+
+    diagonal_numerator: Length
+    diagonal_denominator: int
+    diagonal_finished: Length
+    diagonal_error: Length
+    squares_per_run: int
+    rest: Length
+    square_finished: Length
+    square_finished_error: Length
+    square_cut: Length
+    square_cut_error: Length
+    setting_cut: Length
+    setting_cut_error: Length
+    end_cut: Length
+    end_cut_error: Length
+    border_unfinished: Length
+    squares: int
+    setting_triangles: int
+    setting_squares: int
+    end_triangles: int
+    end_squares: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PointBorder":
+        return cls(diagonal_numerator=Length(struct.diagonal_numerator),
+                   diagonal_denominator=int(struct.diagonal_denominator),
+                   diagonal_finished=Length(struct.diagonal_finished), diagonal_error=Length(struct.diagonal_error),
+                   squares_per_run=int(struct.squares_per_run), rest=Length(struct.rest),
+                   square_finished=Length(struct.square_finished),
+                   square_finished_error=Length(struct.square_finished_error), square_cut=Length(struct.square_cut),
+                   square_cut_error=Length(struct.square_cut_error), setting_cut=Length(struct.setting_cut),
+                   setting_cut_error=Length(struct.setting_cut_error), end_cut=Length(struct.end_cut),
+                   end_cut_error=Length(struct.end_cut_error), border_unfinished=Length(struct.border_unfinished),
+                   squares=int(struct.squares), setting_triangles=int(struct.setting_triangles),
+                   setting_squares=int(struct.setting_squares), end_triangles=int(struct.end_triangles),
+                   end_squares=int(struct.end_squares))
+
+
+@dataclass(frozen=True)
 class BedSpec(Spec):
     """struct muslin_bed_spec, muslin/fit.h
 
@@ -3818,6 +4529,14 @@ class UnitRecipeAt:
 
     kind: int
     method: int
+
+
+@dataclass(frozen=True)
+class MedallionPlan:
+    """What medallion_plan() answers."""
+
+    rows: Tuple[MedallionRow, ...]
+    out: Medallion
 
 
 @dataclass(frozen=True)
