@@ -16,7 +16,7 @@ static bool has(json_t *object, const char *member)
 
 /* ---- log cabins -------------------------------------------------------------------------------------------------- */
 
-static void show_fit(struct sheet *sheet, json_t *answer)
+static void show_rounds_that_fit(struct sheet *sheet, json_t *answer)
 {
     json_t *fit = json_object_get(answer, "to_finish_as_wanted");
     if (fit == NULL)
@@ -98,7 +98,7 @@ static const char *cabin_title(json_t *answer)
 void show_log_cabin(struct sheet *sheet, json_t *answer)
 {
     sheet_say(sheet, answer, cabin_title(answer));
-    show_fit(sheet, answer);
+    show_rounds_that_fit(sheet, answer);
     sheet_point(sheet, answer, "Seam allowance {seam_allowance}. Sew a test block first.");
     sheet_point(sheet, answer, says(answer, "order", "quarter")
                                    ? "The first log of each round is of the first fabrics, the second of the second: "
