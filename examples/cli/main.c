@@ -172,6 +172,21 @@ static const char main_doc[] =
     "again. Figures are exact or say about, and sizes say cut, unfinished or finished.\v";
 
 /* The list of commands, below the options. */
+/* A command's line; what is too long for it goes on below, under the words. */
+static void list_command(FILE *out, const char *name, const char *about)
+{
+    enum { COLUMN = 16, LINE = 78 };
+    int used = fprintf(out, "  %-14s", name);
+    for (const char *word = about; *word != '\0';) {
+        int length = (int)strcspn(word, " ");
+        if (used + 1 + length > LINE)
+            used = fprintf(out, "\n%*s", COLUMN, "") - 1;
+        used += fprintf(out, " %.*s", length, word);
+        word += length + (word[length] == ' ');
+    }
+    fputc('\n', out);
+}
+
 static char *list_commands(void)
 {
     char *text = NULL;
@@ -180,11 +195,13 @@ static char *list_commands(void)
     for (const struct command_group *group = command_groups; group->title != NULL; group++) {
         fprintf(out, "%s:\n", group->title);
         for (const struct command *const *command = group->commands; *command != NULL; command++)
-            fprintf(out, "  %-14s %s\n", (*command)->name, (*command)->about);
+            list_command(out, (*command)->name, (*command)->about);
         fputc('\n', out);
     }
-    fprintf(out, "For scripts:\n  %-14s %s\n  %-14s %s\n\n", "batch", batch_command.about, "completion",
-            "a completion script for bash");
+    fputs("For scripts:\n", out);
+    list_command(out, "batch", batch_command.about);
+    list_command(out, "completion", "a completion script for bash");
+    fputc('\n', out);
     fputs("muslin COMMAND --help tells more, with examples. Exit status: 0 answered, 1 the sum has no answer, 2 wrong "
           "input, 3 trouble with a file, 130 interrupted.", out);
     fclose(out);
