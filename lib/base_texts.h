@@ -165,7 +165,14 @@
     X(in_hand, "strips in hand") \
     X(stock_kind, "kind of stock") \
     X(square_tolerance, "square tolerance") \
-    X(sets, "sets")
+    X(sets, "sets") \
+    X(sash_width, "sash width (finished)") \
+    X(set_off, "set-off") \
+    X(trim_room, "trimming room") \
+    X(policy, "allowance policy") \
+    X(setting_layout, "layout on point") \
+    X(edge_style, "style of the edge") \
+    X(first_block, "first block")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

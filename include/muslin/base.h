@@ -229,7 +229,14 @@ enum muslin_argument {
     MUSLIN_ARG_IN_HAND = 93,
     MUSLIN_ARG_STOCK_KIND = 94,
     MUSLIN_ARG_SQUARE_TOLERANCE = 95,
-    MUSLIN_ARG_SETS = 96
+    MUSLIN_ARG_SETS = 96,
+    MUSLIN_ARG_SASH_WIDTH = 97,
+    MUSLIN_ARG_SET_OFF = 98,
+    MUSLIN_ARG_TRIM_ROOM = 99,
+    MUSLIN_ARG_POLICY = 100,
+    MUSLIN_ARG_SETTING_LAYOUT = 101,
+    MUSLIN_ARG_EDGE_STYLE = 102,
+    MUSLIN_ARG_FIRST_BLOCK = 103
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
