@@ -57,7 +57,7 @@ static struct msl_surd total_of(const struct muslin_point_spec *spec, const stru
     return msl_surd_of(square->side * below + above * added, 0, 0, above);
 }
 
-/* Where both diagonals are the root, the additions are compared; else a fraction and the need, both times its divisor. */
+/* Where both diagonals are the root, the additions are compared; else a fraction and the need, times its divisor. */
 static int is_too_small(const struct msl_surd *total, const struct muslin_point_spec *spec,
                         const struct msl_point_square *square)
 {

@@ -130,11 +130,10 @@ static struct muslin_sash_piece piece_of(int32_t kind, int64_t pieces, muslin_le
     return piece;
 }
 
-static void cut_from_single_strips(struct msl_check *check, struct muslin_sash_piece *piece, muslin_len strip_length)
+static void cut_from_single_strips(struct muslin_sash_piece *piece, muslin_len strip_length)
 {
     piece->per_strip = strip_length / piece->cut_length;
     piece->strips = (piece->pieces - 1) / piece->per_strip + 1;
-    msl_want_between(check, MUSLIN_ARG_STRIPS, piece->strips, 0, MUSLIN_COUNT_MAX);
     piece->spare_pieces = piece->strips * piece->per_strip - piece->pieces;
     piece->narrower_by = strip_length - piece->per_strip * piece->cut_length;
 }
@@ -164,7 +163,7 @@ static void find_strips(struct msl_check *check, struct muslin_sash_piece *piece
     if (check->status != MUSLIN_OK)
         return;
     if (piece->cut_length <= strip_length)
-        cut_from_single_strips(check, piece, strip_length);
+        cut_from_single_strips(piece, strip_length);
     else
         cut_from_a_run(check, piece, strip_length, spec->allowance);
     piece->cloth_length = piece->strips * piece->cut_width;

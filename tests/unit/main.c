@@ -18,6 +18,8 @@
     X(shape_suite) \
     X(unit_suite) \
     X(setting_suite) \
+    X(setting_sashed_suite) \
+    X(setting_point_suite) \
     X(rounds_suite) \
     X(fit_suite) \
     X(finishing_suite) \
