@@ -12,8 +12,8 @@ static const struct command *const seam_group[] = { &cut_command, &finished_comm
                                                     &drift_command, NULL };
 static const struct command *const set_group[] = { &yield_command, &sets_command, &bundle_command, &prints_command,
                                                    NULL };
-static const struct command *const setting_group[] = { &block_command, &top_command, &border_command, &join_command,
-                                                       NULL };
+static const struct command *const setting_group[] = { &block_command, &top_command, &sashing_command,
+                                                       &on_point_command, &border_command, &join_command, NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,

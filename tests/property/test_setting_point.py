@@ -122,8 +122,8 @@ def test_fifty_digits_agree(spec):
 
 # ---- the drawing ----------------------------------------------------------------------------------------------------
 #
-# Drawn turned back by 45 degrees, so that blocks stand straight: u and v run along the blocks' sides, x = (u + v)/sqrt 2
-# across the quilt and y = (v - u)/sqrt 2 down it. Areas and lengths are those of the quilt.
+# Drawn turned back by 45 degrees, so that blocks stand straight: u and v run along the blocks' sides,
+# x = (u + v) / sqrt 2 across the quilt and y = (v - u) / sqrt 2 down it. Areas and lengths are those of the quilt.
 
 def square(u, v, width, height):
     """Round its middle."""
