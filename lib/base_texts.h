@@ -230,7 +230,12 @@
     X(spacers, "number of spacers") \
     X(spacer_least, "narrowest spacer (finished)") \
     X(diagonal, "diagonal of a square (finished)") \
-    X(runs, "number of runs")
+    X(runs, "number of runs") \
+    X(set_off, "set-off") \
+    X(trim_room, "trimming room") \
+    X(setting_layout, "layout on point") \
+    X(edge_style, "style of the edge") \
+    X(first_block, "first block")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -85,6 +85,8 @@ static const uint8_t measures[] = {
     [MUSLIN_ARG_COPING_MOST] = MEASURE_LENGTH,
     [MUSLIN_ARG_SPACER_LEAST] = MEASURE_LENGTH,
     [MUSLIN_ARG_DIAGONAL] = MEASURE_LENGTH,
+    [MUSLIN_ARG_SET_OFF] = MEASURE_LENGTH,
+    [MUSLIN_ARG_TRIM_ROOM] = MEASURE_LENGTH,
 };
 
 static enum measure measure_of(int32_t argument)

@@ -13,12 +13,12 @@ static const struct command *const seam_group[] = { &cut_command, &finished_comm
 static const struct command *const set_group[] = { &yield_command, &sets_command, &bundle_command, &prints_command,
                                                    NULL };
 static const struct command *const unit_group[] = { &unit_command, &makes_command, NULL };
-static const struct command *const setting_group[] = { &block_command, &top_command, &border_command, &join_command,
-                                                       NULL };
 static const struct command *const fit_group[] = { &bed_command, &cover_command, &fit_command, &across_command,
                                                    &triangles_command, &rescale_command, NULL };
 static const struct command *const rounds_group[] = { &log_cabin_command, &frame_command, &medallion_command,
                                                       &pieced_border_command, NULL };
+static const struct command *const setting_group[] = { &block_command, &top_command, &sashing_command,
+                                                       &on_point_command, &border_command, &join_command, NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, &shrinkage_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,

@@ -294,7 +294,12 @@ enum muslin_argument {
     MUSLIN_ARG_SPACERS = 158,
     MUSLIN_ARG_SPACER_LEAST = 159,
     MUSLIN_ARG_DIAGONAL = 160,
-    MUSLIN_ARG_RUNS = 161
+    MUSLIN_ARG_RUNS = 161,
+    MUSLIN_ARG_SET_OFF = 162,
+    MUSLIN_ARG_TRIM_ROOM = 163,
+    MUSLIN_ARG_SETTING_LAYOUT = 164,
+    MUSLIN_ARG_EDGE_STYLE = 165,
+    MUSLIN_ARG_FIRST_BLOCK = 166
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

@@ -34,6 +34,14 @@ extern "C" {
 /* 1/4 in, the usual allowance: a default of the ..._SPEC_INIT values, never a hidden constant. */
 #define MUSLIN_QUARTER_INCH 2032
 
+/* What is added to the finished size of a piece that is cut on the diagonal, so that its seams find room: a choice that
+ * pieced units (unit.h) and settings on point (setting.h) share. */
+enum muslin_allowance_policy {
+    MUSLIN_ALLOWANCE_EXACT = 1,     /* what the geometry of the seams asks for, and no more */
+    MUSLIN_ALLOWANCE_CUSTOMARY = 2, /* the trade's round figures, or the caller's; refused where they are too small */
+    MUSLIN_ALLOWANCE_OVERSIZE = 3   /* the customary figures and some room to trim away after sewing */
+};
+
 struct muslin_seam_spec {
     uint32_t size;
     uint32_t flags;       /* 0 */
@@ -68,13 +76,6 @@ MUSLIN_API muslin_status muslin_seam_cut_from_finished_n(const muslin_len *finis
 MUSLIN_API muslin_status muslin_seam_finished_from_cut_n(const muslin_len *cut, size_t n,
                                                          const struct muslin_seam_spec *seam, muslin_len *out,
                                                          muslin_status *statuses, size_t *failed);
-
-/* How a cut size is found where the trade has a customary addition instead of the geometry. */
-enum muslin_allowance_policy {
-    MUSLIN_ALLOWANCE_EXACT = 1,     /* the geometry, rounded once */
-    MUSLIN_ALLOWANCE_CUSTOMARY = 2, /* the trade's addition (7/8 in, 1 1/4 in at 1/4 in); refused where too small */
-    MUSLIN_ALLOWANCE_OVERSIZE = 3   /* customary plus room to trim */
-};
 
 /* ---- a piece with its own allowance on each edge --------------------------------------------------------------- */
 

@@ -245,4 +245,5 @@ void golden_run(struct golden *g)
     golden_rounds(g);
     golden_fit(g);
     golden_supplies(g);
+    golden_setting_more(g);
 }

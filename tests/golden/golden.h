@@ -34,6 +34,7 @@ void golden_fabric(struct golden *g);
 void golden_reference(struct golden *g);
 void golden_stripset(struct golden *g);
 void golden_setting(struct golden *g);
+void golden_setting_more(struct golden *g);
 void golden_finishing(struct golden *g);
 void golden_stripquilt(struct golden *g);
 void golden_accuracy(struct golden *g);

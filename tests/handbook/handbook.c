@@ -203,7 +203,8 @@ void must(const struct figure *f, muslin_status status)
     X(questions_rounds) \
     X(questions_fit) \
     X(questions_supplies) \
-    X(questions_reference)
+    X(questions_reference) \
+    X(questions_setting)
 
 #define DECLARE(table) extern const struct question table[];
 TABLES(DECLARE)

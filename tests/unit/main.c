@@ -19,6 +19,8 @@
     X(unit_suite) \
     X(unit_outline_suite) \
     X(setting_suite) \
+    X(setting_sashed_suite) \
+    X(setting_point_suite) \
     X(rounds_suite) \
     X(fit_suite) \
     X(finishing_suite) \

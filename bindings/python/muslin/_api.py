@@ -1161,6 +1161,210 @@ class muslin_border(ctypes.Structure):
     ]
 
 
+class muslin_sashed_spec(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("block_width", ctypes.c_int64),
+        ("block_height", ctypes.c_int64),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("sash_width", ctypes.c_int64),
+        ("sash_height", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
+        ("end_loss", ctypes.c_int64),
+    ]
+
+
+class muslin_sashed(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("blocks", ctypes.c_int64),
+        ("vertical_sashes", ctypes.c_int64),
+        ("horizontal_sashes", ctypes.c_int64),
+        ("cornerstones", ctypes.c_int64),
+        ("vertical_cut_width", ctypes.c_int64),
+        ("vertical_cut_length", ctypes.c_int64),
+        ("horizontal_cut_width", ctypes.c_int64),
+        ("horizontal_cut_length", ctypes.c_int64),
+        ("cornerstone_cut_width", ctypes.c_int64),
+        ("cornerstone_cut_height", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_length", ctypes.c_int64),
+    ]
+
+
+class muslin_sash_piece(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
+        ("cut_length", ctypes.c_int64),
+        ("cut_width", ctypes.c_int64),
+        ("per_strip", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
+        ("joins", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("narrower_by", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+    ]
+
+
+class muslin_alternate_spec(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("block_width", ctypes.c_int64),
+        ("block_height", ctypes.c_int64),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("first", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_alternate(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieced", ctypes.c_int64),
+        ("plain", ctypes.c_int64),
+        ("plain_cut_width", ctypes.c_int64),
+        ("plain_cut_height", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_length", ctypes.c_int64),
+    ]
+
+
+class muslin_line_spec(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("sash", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("wanted", ctypes.c_int64),
+    ]
+
+
+class muslin_line(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("sashes", ctypes.c_int64),
+        ("finished", ctypes.c_int64),
+        ("unfinished", ctypes.c_int64),
+        ("longer_by", ctypes.c_int64),
+    ]
+
+
+class muslin_line_place(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("start", ctypes.c_int64),
+        ("finished", ctypes.c_int64),
+        ("unfinished", ctypes.c_int64),
+    ]
+
+
+class muslin_point_spec(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("block", ctypes.c_int64),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("sash", ctypes.c_int64),
+        ("set_off", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("trim_room", ctypes.c_int64),
+        ("side_add", ctypes.c_int64),
+        ("corner_add", ctypes.c_int64),
+        ("factor_numerator", ctypes.c_int64),
+        ("factor_denominator", ctypes.c_int64),
+        ("layout", ctypes.c_int32),
+        ("edge", ctypes.c_int32),
+        ("policy", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_point(ctypes.Structure):
+    """muslin/setting.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("blocks", ctypes.c_int64),
+        ("alternates", ctypes.c_int64),
+        ("side_triangles", ctypes.c_int64),
+        ("side_squares", ctypes.c_int64),
+        ("spare_side_triangles", ctypes.c_int64),
+        ("corner_triangles", ctypes.c_int64),
+        ("corner_squares", ctypes.c_int64),
+        ("half_blocks", ctypes.c_int64),
+        ("alternate_cut", ctypes.c_int64),
+        ("side_square_cut", ctypes.c_int64),
+        ("side_need", ctypes.c_int64),
+        ("side_surplus", ctypes.c_int64),
+        ("corner_square_cut", ctypes.c_int64),
+        ("corner_need", ctypes.c_int64),
+        ("corner_surplus", ctypes.c_int64),
+        ("half_block_beyond", ctypes.c_int64),
+        ("diagonal", ctypes.c_int64),
+        ("diagonal_error", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("width_error", ctypes.c_int64),
+        ("finished_length", ctypes.c_int64),
+        ("length_error", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_length", ctypes.c_int64),
+        ("sashes", ctypes.c_int64),
+        ("edge_sashes", ctypes.c_int64),
+        ("cornerstones", ctypes.c_int64),
+        ("edge_cornerstones", ctypes.c_int64),
+        ("edge_cornerstone_squares", ctypes.c_int64),
+        ("sash_cut_width", ctypes.c_int64),
+        ("sash_cut_length", ctypes.c_int64),
+        ("edge_sash_cut_length", ctypes.c_int64),
+        ("cornerstone_cut", ctypes.c_int64),
+        ("edge_cornerstone_cut", ctypes.c_int64),
+        ("straight_grain", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+    ]
+
+
 class muslin_logcabin_spec(ctypes.Structure):
     """muslin/rounds.h"""
 
@@ -2520,6 +2724,33 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_border_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_border_spec), ctypes.c_uint32)),
     "muslin_border_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_border_spec), ctypes.POINTER(muslin_border), ctypes.POINTER(muslin_problem))),
+    "muslin_sashed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_sashed_spec), ctypes.c_uint32)),
+    "muslin_sashed_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_sashed_spec), ctypes.POINTER(muslin_sashed), ctypes.POINTER(muslin_problem))),
+    "muslin_sashed_pieces": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_sashed_spec), ctypes.POINTER(muslin_sash_piece), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_alternate_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_alternate_spec), ctypes.c_uint32)),
+    "muslin_setting_alternate": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_alternate_spec), ctypes.POINTER(muslin_alternate), ctypes.POINTER(muslin_problem))),
+    "muslin_line_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_line_spec), ctypes.c_uint32)),
+    "muslin_line_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_line_spec), ctypes.POINTER(muslin_line),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_line_places": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_line_spec),
+         ctypes.POINTER(muslin_line_place), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_point_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_point_spec), ctypes.c_uint32)),
+    "muslin_point_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_point_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_point), ctypes.POINTER(muslin_problem))),
+    "muslin_point_block_for_width": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_point_spec), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_point_block_from_side": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_point_spec), ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_rounded), ctypes.POINTER(muslin_problem))),
     "muslin_logcabin_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_logcabin_spec), ctypes.c_uint32)),
     "muslin_logcabin_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_logcabin_spec), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,

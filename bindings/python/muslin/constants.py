@@ -9,16 +9,17 @@ from ._values import Choice
 __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
            "CLOTH_MAY_TURN", "MOTIF_ANY_START", "STACK_ANY_START", "YIELD_FROM_ONE_END", "CUTLIST_ROWS_MAX",
-           "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT",
-           "MEDALLION_EQUAL_COPING", "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED",
-           "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT", "ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED",
-           "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument",
-           "Warning", "Direction", "Unit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge",
-           "Care", "Print", "StockKind", "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
-           "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "LogOrder", "LogSide", "LogTurn", "LogHalf",
-           "FramePiece", "FrameLine", "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank",
-           "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern",
-           "QuiltingStart", "CostKind"]
+           "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "SASHED_FRAME", "SASHED_CORNERSTONES", "LINE_FRAME",
+           "POINT_DIAGONAL_FIRST", "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING",
+           "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED",
+           "FIT_ALLOW_ON_POINT", "ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
+           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction",
+           "Unit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind",
+           "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain", "UnitStage", "SewingStep",
+           "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock", "PointLayout", "PointEdge", "LogOrder",
+           "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine", "RoundKind", "RoundCorner", "Drop", "FootCorner",
+           "FitKind", "Parity", "FitRank", "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing",
+           "ThreadMethod", "QuiltingPattern", "QuiltingStart", "CostKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -42,6 +43,10 @@ CUTLIST_ROWS_MAX = 4096
 CUT_MAY_TURN = 1
 UNIT_MAX = 67108864
 BORDER_LENGTHWISE = 1
+SASHED_FRAME = 1
+SASHED_CORNERSTONES = 2
+LINE_FRAME = 1
+POINT_DIAGONAL_FIRST = 1
 ROUNDS_MAX = 1000
 LOGCABIN_BLOCKS_MAX = 100000
 LOGCABIN_GIVEN_CUT = 1
@@ -266,6 +271,11 @@ class Argument(Choice):
     SPACER_LEAST = 159
     DIAGONAL = 160
     RUNS = 161
+    SET_OFF = 162
+    TRIM_ROOM = 163
+    SETTING_LAYOUT = 164
+    EDGE_STYLE = 165
+    FIRST_BLOCK = 166
 
     @property
     def words(self) -> str:
@@ -335,9 +345,9 @@ class Style(Choice):
 class AllowancePolicy(Choice):
     """enum muslin_allowance_policy"""
 
-    EXACT = 1  # the geometry, rounded once
-    CUSTOMARY = 2  # the trade's addition (7/8 in, 1 1/4 in at 1/4 in); refused where too small
-    OVERSIZE = 3  # customary plus room to trim
+    EXACT = 1  # what the geometry of the seams asks for, and no more
+    CUSTOMARY = 2  # the trade's round figures, or the caller's; refused where they are too small
+    OVERSIZE = 3  # the customary figures and some room to trim away after sewing
 
 
 class GoverningRule(Choice):
@@ -555,6 +565,40 @@ class BorderStyle(Choice):
     TOP_FIRST = 2  # butted: top and bottom first
     CORNERSTONES = 3  # four squares in the corners
     MITRED = 4  # seams at 45 degrees in the corners
+
+
+class SashKind(Choice):
+    """enum muslin_sash_kind"""
+
+    VERTICAL = 1
+    HORIZONTAL = 2
+    CORNERSTONE = 3
+
+
+class FirstBlock(Choice):
+    """enum muslin_first_block"""
+
+    PIECED = 1  # a pieced block in the first corner
+    PLAIN = 2  # a plain one
+
+
+class PointLayout(Choice):
+    """enum muslin_point_layout"""
+
+    PLAIN = 1  # block to block, no sashes
+    SASH_OUTER = 2  # every block has four sashes; the outer cornerstones touch the edge by their tips
+    SASH_CUT = 3  # the same, the edge runs through the middle of the outer cornerstones: triangles
+    # no sash outside the corner blocks; the outer blocks touch the edge by their tips, sashes beside side triangles end
+    # at the edge, cut off at 45 degrees
+    SASH_INNER = 4
+
+
+class PointEdge(Choice):
+    """enum muslin_point_edge"""
+
+    TRIANGLES = 1  # setting triangles: straight grain lies on the outside
+    # blocks cut beyond their diagonal, one half from each, with bias on the outside; the corners stay triangles
+    HALF_BLOCKS = 2
 
 
 class LogOrder(Choice):

@@ -12,13 +12,15 @@ from ._records import Spec, warnings_in
 from ._values import put, put_sign
 from .constants import (ACROSS_FRAMED, BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS,
                         BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT,
-                        FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, LOGCABIN_GIVEN_CUT,
-                        MEDALLION_EQUAL_COPING, MOTIF_ANY_START, STACK_ANY_START, THREAD_READY_BOBBINS,
-                        YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CostKind, CutAgain,
-                        CutShape, Direction, Drop, Edge, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
+                        FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, LINE_FRAME,
+                        LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_START, POINT_DIAGONAL_FIRST,
+                        SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END,
+                        AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CostKind, CutAgain, CutShape, Direction,
+                        Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
                         GoverningSource, Grain, Join, LogHalf, LogOrder, LogSide, LogTurn, Nesting, PanelRole, Parity,
-                        Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SewingStep, StockKind,
-                        Style, ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod, UnitStage, Warning)
+                        PointEdge, PointLayout, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind,
+                        SashKind, SewingStep, StockKind, Style, ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod,
+                        UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "RowAccuracySpec", "RowAccuracy", "TopAccuracySpec", "TopAccuracy",
@@ -28,15 +30,16 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
            "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "UnitSpec", "UnitPlan",
            "UnitPiece", "UnitStockSpec", "UnitYield", "UnitCorner", "UnitStep", "SettingSpec", "Setting", "BlockSpec",
-           "Block", "RunSpec", "Run", "BorderSpec", "Border", "LogcabinSpec", "Logcabin", "Log", "LogStrips",
-           "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner", "MedallionSpec", "MedallionRow", "Medallion",
-           "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec", "PointBorder", "BedSpec", "Bed", "BedCoverSpec",
-           "BedCover", "FitSpec", "Fit", "AcrossSpec", "Across", "TriangleRowsSpec", "TriangleRows", "RescaleSpec",
-           "RescaleRow", "Rescaled", "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias",
-           "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec",
-           "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting",
-           "WeightSpec", "Weight", "CostSpec", "Cost", "StockSize", "StripsetShortest", "StripsetPrints",
-           "UnitRecipeAt", "MedallionPlan", "Rescale", "StripquiltPressing", "StitchCount"]
+           "Block", "RunSpec", "Run", "BorderSpec", "Border", "SashedSpec", "Sashed", "SashPiece", "AlternateSpec",
+           "Alternate", "LineSpec", "Line", "LinePlace", "PointSpec", "Point", "LogcabinSpec", "Logcabin", "Log",
+           "LogStrips", "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner", "MedallionSpec", "MedallionRow",
+           "Medallion", "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec", "PointBorder", "BedSpec", "Bed",
+           "BedCoverSpec", "BedCover", "FitSpec", "Fit", "AcrossSpec", "Across", "TriangleRowsSpec", "TriangleRows",
+           "RescaleSpec", "RescaleRow", "Rescaled", "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding",
+           "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging",
+           "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread",
+           "QuiltingSpec", "Quilting", "WeightSpec", "Weight", "CostSpec", "Cost", "StockSize", "StripsetShortest",
+           "StripsetPrints", "UnitRecipeAt", "MedallionPlan", "Rescale", "StripquiltPressing", "StitchCount"]
 
 
 @dataclass(frozen=True)
@@ -2191,6 +2194,444 @@ class Border:
                    spare=Length(struct.spare), unfinished_width=Length(struct.unfinished_width),
                    unfinished_length=Length(struct.unfinished_length), finished_width=Length(struct.finished_width),
                    finished_length=Length(struct.finished_length), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class SashedSpec(Spec):
+    """struct muslin_sashed_spec, muslin/setting.h
+
+    block_width: finished, 1 or more (initially 0)
+    block_height: finished, 1 or more (initially 0)
+    columns: of blocks (initially 1)
+    rows: (initially 1)
+    sash_width: finished, of the vertical sashes beside the blocks of a row; 0: there are none (initially 0)
+    sash_height: finished, of the horizontal sashes above and below the rows; 0: there are none (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
+    usable_width: of the cloth: the length of a strip across it (initially 40 in)
+    end_loss: taken off each strip for squaring its ends; at most usable_width (initially 0)
+    frame: the flag MUSLIN_SASHED_FRAME (initially False)
+    cornerstones: the flag MUSLIN_SASHED_CORNERSTONES (initially False)
+    """
+
+    _kind = structs.muslin_sashed_spec
+    _init = "muslin_sashed_spec_init"
+
+    block_width: Optional[LengthLike] = None
+    block_height: Optional[LengthLike] = None
+    columns: Optional[int] = None
+    rows: Optional[int] = None
+    sash_width: Optional[LengthLike] = None
+    sash_height: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    usable_width: Optional[LengthLike] = None
+    end_loss: Optional[LengthLike] = None
+    frame: Optional[bool] = None
+    cornerstones: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "block_width", self.block_width)
+        put_length(struct, "block_height", self.block_height)
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put_length(struct, "sash_width", self.sash_width)
+        put_length(struct, "sash_height", self.sash_height)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "usable_width", self.usable_width)
+        put_length(struct, "end_loss", self.end_loss)
+        struct.flags |= SASHED_FRAME if self.frame else 0
+        struct.flags |= SASHED_CORNERSTONES if self.cornerstones else 0
+
+
+@dataclass(frozen=True)
+class Sashed:
+    """struct muslin_sashed, muslin/setting.h
+
+    blocks
+    vertical_sashes: c columns, r rows: r (c - 1), with a frame r (c + 1)
+    horizontal_sashes: with cornerstones c (r - 1), with a frame c (r + 1); without them long sashes: r - 1, with a
+        frame r + 1
+    cornerstones: (c - 1)(r - 1), with a frame (c + 1)(r + 1); 0 without cornerstones
+    vertical_cut_width: each finished size plus 2 s + u; the sizes of what there is none of are 0
+    vertical_cut_length: a block's height as cut
+    horizontal_cut_width
+    horizontal_cut_length: a block's width as cut; of a long sash, a whole row's
+    cornerstone_cut_width
+    cornerstone_cut_height: equal to the width where both kinds of sashes are equally wide
+    finished_width: of the top without borders: c blocks and c - 1 sashes, with a frame c + 1
+    finished_length
+    unfinished_width: finished + 2 s + u
+    unfinished_length
+    """
+
+    blocks: int
+    vertical_sashes: int
+    horizontal_sashes: int
+    cornerstones: int
+    vertical_cut_width: Length
+    vertical_cut_length: Length
+    horizontal_cut_width: Length
+    horizontal_cut_length: Length
+    cornerstone_cut_width: Length
+    cornerstone_cut_height: Length
+    finished_width: Length
+    finished_length: Length
+    unfinished_width: Length
+    unfinished_length: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Sashed":
+        return cls(blocks=int(struct.blocks), vertical_sashes=int(struct.vertical_sashes),
+                   horizontal_sashes=int(struct.horizontal_sashes), cornerstones=int(struct.cornerstones),
+                   vertical_cut_width=Length(struct.vertical_cut_width),
+                   vertical_cut_length=Length(struct.vertical_cut_length),
+                   horizontal_cut_width=Length(struct.horizontal_cut_width),
+                   horizontal_cut_length=Length(struct.horizontal_cut_length),
+                   cornerstone_cut_width=Length(struct.cornerstone_cut_width),
+                   cornerstone_cut_height=Length(struct.cornerstone_cut_height),
+                   finished_width=Length(struct.finished_width), finished_length=Length(struct.finished_length),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_length=Length(struct.unfinished_length))
+
+
+@dataclass(frozen=True)
+class SashPiece:
+    """struct muslin_sash_piece, muslin/setting.h
+
+    pieces: of this kind
+    cut_length: along the strip
+    cut_width: of the strip
+    per_strip: pieces from a strip across the cloth, down; 0 when a piece is longer than a strip
+    strips: up
+    spare_pieces: that the last strip could still give; 0 when strips are joined
+    joins: straight seams, when pieces longer than a strip are cut from one joined run; else 0
+    cloth_length: strips x cut_width
+    narrower_by: the cloth may be this much narrower before a full strip gives one piece less; when strips are joined,
+        before one more of them is needed
+    kind: enum muslin_sash_kind
+    warnings: MUSLIN_WARN_NO_SLACK when narrower_by is 0
+    """
+
+    pieces: int
+    cut_length: Length
+    cut_width: Length
+    per_strip: int
+    strips: int
+    spare_pieces: int
+    joins: int
+    cloth_length: Length
+    narrower_by: Length
+    kind: SashKind
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SashPiece":
+        return cls(pieces=int(struct.pieces), cut_length=Length(struct.cut_length), cut_width=Length(struct.cut_width),
+                   per_strip=int(struct.per_strip), strips=int(struct.strips), spare_pieces=int(struct.spare_pieces),
+                   joins=int(struct.joins), cloth_length=Length(struct.cloth_length),
+                   narrower_by=Length(struct.narrower_by), kind=SashKind(struct.kind),
+                   warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class AlternateSpec(Spec):
+    """struct muslin_alternate_spec, muslin/setting.h
+
+    block_width: finished, 1 or more (initially 0)
+    block_height: finished, 1 or more (initially 0)
+    columns: of blocks, pieced and plain (initially 1)
+    rows: (initially 1)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
+    first: enum muslin_first_block (initially FirstBlock.PIECED)
+    """
+
+    _kind = structs.muslin_alternate_spec
+    _init = "muslin_alternate_spec_init"
+
+    block_width: Optional[LengthLike] = None
+    block_height: Optional[LengthLike] = None
+    columns: Optional[int] = None
+    rows: Optional[int] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    first: Optional[FirstBlock] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "block_width", self.block_width)
+        put_length(struct, "block_height", self.block_height)
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put(struct, "first", self.first)
+
+
+@dataclass(frozen=True)
+class Alternate:
+    """struct muslin_alternate, muslin/setting.h
+
+    pieced: with an odd number of blocks, the first kind is one more than the other
+    plain
+    plain_cut_width: finished + 2 s + u
+    plain_cut_height
+    finished_width: of the top without borders
+    finished_length
+    unfinished_width: finished + 2 s + u
+    unfinished_length
+    """
+
+    pieced: int
+    plain: int
+    plain_cut_width: Length
+    plain_cut_height: Length
+    finished_width: Length
+    finished_length: Length
+    unfinished_width: Length
+    unfinished_length: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Alternate":
+        return cls(pieced=int(struct.pieced), plain=int(struct.plain), plain_cut_width=Length(struct.plain_cut_width),
+                   plain_cut_height=Length(struct.plain_cut_height), finished_width=Length(struct.finished_width),
+                   finished_length=Length(struct.finished_length), unfinished_width=Length(struct.unfinished_width),
+                   unfinished_length=Length(struct.unfinished_length))
+
+
+@dataclass(frozen=True)
+class LineSpec(Spec):
+    """struct muslin_line_spec, muslin/setting.h
+
+    sash: finished width of the sash between neighbours; 0: none (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
+    wanted: finished size that the line should have; 0: none is wanted (initially 0)
+    frame: the flag MUSLIN_LINE_FRAME (initially False)
+    """
+
+    _kind = structs.muslin_line_spec
+    _init = "muslin_line_spec_init"
+
+    sash: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    wanted: Optional[LengthLike] = None
+    frame: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "sash", self.sash)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "wanted", self.wanted)
+        struct.flags |= LINE_FRAME if self.frame else 0
+
+
+@dataclass(frozen=True)
+class Line:
+    """struct muslin_line, muslin/setting.h
+
+    sashes: n - 1, with a frame n + 1; 0 without a sash
+    finished: the whole line
+    unfinished: finished + 2 s + u
+    longer_by: finished - wanted: negative when it falls short; 0 when no size is wanted
+    """
+
+    sashes: int
+    finished: Length
+    unfinished: Length
+    longer_by: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Line":
+        return cls(sashes=int(struct.sashes), finished=Length(struct.finished), unfinished=Length(struct.unfinished),
+                   longer_by=Length(struct.longer_by))
+
+
+@dataclass(frozen=True)
+class LinePlace:
+    """struct muslin_line_place, muslin/setting.h
+
+    start: finished, from the first edge of the line to this block's first edge
+    finished: its own size
+    unfinished: finished + 2 s + u: what the block must measure before it is sewn in
+    """
+
+    start: Length
+    finished: Length
+    unfinished: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "LinePlace":
+        return cls(start=Length(struct.start), finished=Length(struct.finished), unfinished=Length(struct.unfinished))
+
+
+@dataclass(frozen=True)
+class PointSpec(Spec):
+    """struct muslin_point_spec, muslin/setting.h
+
+    block: B, finished side, 1 or more; above w in SASH_INNER (initially 0)
+    columns: c, of blocks side by side, without alternates; one is a runner (initially 1)
+    rows: r (initially 1)
+    sash: w; 0 in PLAIN, else 1 or more (initially 0)
+    set_off: f: blocks float this far inside the edge, and it stays; 0 in SASH_CUT, SASH_INNER and with half-blocks,
+        where something is cut at the edge itself (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
+    trim_room: added to the cut squares, trimmed away after sewing; 0 unless policy is OVERSIZE (initially 0)
+    side_add: customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in (initially 0)
+    corner_add: ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in (initially 0)
+    factor_numerator: customary diagonal of a square, for instance 1414 over 1000: 0 (with a denominator of 0) for the
+        root itself, or 1 .. 1000000 (initially 0)
+    factor_denominator: 0 or 1 .. 1000000; additions and factor are not used with the exact policy (initially 0)
+    layout: enum muslin_point_layout (initially PointLayout.PLAIN)
+    edge: enum muslin_point_edge; half-blocks in PLAIN and SASH_CUT only (initially PointEdge.TRIANGLES)
+    policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
+    diagonal_first: the flag MUSLIN_POINT_DIAGONAL_FIRST (initially False)
+    """
+
+    _kind = structs.muslin_point_spec
+    _init = "muslin_point_spec_init"
+
+    block: Optional[LengthLike] = None
+    columns: Optional[int] = None
+    rows: Optional[int] = None
+    sash: Optional[LengthLike] = None
+    set_off: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    trim_room: Optional[LengthLike] = None
+    side_add: Optional[LengthLike] = None
+    corner_add: Optional[LengthLike] = None
+    factor_numerator: Optional[int] = None
+    factor_denominator: Optional[int] = None
+    layout: Optional[PointLayout] = None
+    edge: Optional[PointEdge] = None
+    policy: Optional[AllowancePolicy] = None
+    diagonal_first: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "block", self.block)
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put_length(struct, "sash", self.sash)
+        put_length(struct, "set_off", self.set_off)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "trim_room", self.trim_room)
+        put_length(struct, "side_add", self.side_add)
+        put_length(struct, "corner_add", self.corner_add)
+        put(struct, "factor_numerator", self.factor_numerator)
+        put(struct, "factor_denominator", self.factor_denominator)
+        put(struct, "layout", self.layout)
+        put(struct, "edge", self.edge)
+        put(struct, "policy", self.policy)
+        struct.flags |= POINT_DIAGONAL_FIRST if self.diagonal_first else 0
+
+
+@dataclass(frozen=True)
+class Point:
+    """struct muslin_point, muslin/setting.h
+
+    blocks: c r
+    alternates: (c - 1)(r - 1), pieced or plain
+    side_triangles: 2 (c - 1) + 2 (r - 1); 0 with half-blocks
+    side_squares: squares cut twice on the diagonal, four triangles each: up
+    spare_side_triangles: triangles those squares give beyond the need
+    corner_triangles: 4
+    corner_squares: 2, cut once on the diagonal, two triangles each
+    half_blocks: 2 (c - 1) + 2 (r - 1) with half-blocks, each from a block of its own; else 0
+    alternate_cut: side of a plain alternate square: B + 2 s + u
+    side_square_cut: as the policy asks, rounded as `cutting`; 0 without side triangles
+    side_need: exact need of it, up to a tick, without trimming room
+    side_surplus: cut less exact need, down to a tick; negative: rounding left it too small
+    corner_square_cut
+    corner_need
+    corner_surplus
+    half_block_beyond: half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; else 0
+    diagonal: finished diagonal of a block, B sqrt 2, rounded as `measuring`
+    diagonal_error: value less exact, down to a tick, as in struct muslin_rounded
+    finished_width: of the centre without borders, rounded once as `measuring`
+    width_error
+    finished_length
+    length_error
+    unfinished_width: finished_width + 2 s + u
+    unfinished_length
+    sashes: whole ones
+    edge_sashes: SASH_INNER: those that end at the edge
+    cornerstones: whole ones
+    edge_cornerstones: SASH_CUT: triangles at the edge, 2 c + 2 r
+    edge_cornerstone_squares: squares cut twice on the diagonal, four of those triangles each: up
+    sash_cut_width: w + 2 s + u
+    sash_cut_length: B + 2 s + u
+    edge_sash_cut_length: long side before the end is cut at 45 degrees: B + (1 + 1 / sqrt 2)(2 s + u), rounded as
+        `cutting`
+    cornerstone_cut: w + 2 s + u
+    edge_cornerstone_cut: side of the squares for edge cornerstones, made like the side squares
+    straight_grain: 1 when the whole outer edge lies on the straight grain
+    warnings: MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that was rounded by its
+        diagonal does not lie on the cutting grid
+    """
+
+    blocks: int
+    alternates: int
+    side_triangles: int
+    side_squares: int
+    spare_side_triangles: int
+    corner_triangles: int
+    corner_squares: int
+    half_blocks: int
+    alternate_cut: Length
+    side_square_cut: Length
+    side_need: Length
+    side_surplus: Length
+    corner_square_cut: Length
+    corner_need: Length
+    corner_surplus: Length
+    half_block_beyond: Length
+    diagonal: Length
+    diagonal_error: Length
+    finished_width: Length
+    width_error: Length
+    finished_length: Length
+    length_error: Length
+    unfinished_width: Length
+    unfinished_length: Length
+    sashes: int
+    edge_sashes: int
+    cornerstones: int
+    edge_cornerstones: int
+    edge_cornerstone_squares: int
+    sash_cut_width: Length
+    sash_cut_length: Length
+    edge_sash_cut_length: Length
+    cornerstone_cut: Length
+    edge_cornerstone_cut: Length
+    straight_grain: bool
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Point":
+        return cls(blocks=int(struct.blocks), alternates=int(struct.alternates),
+                   side_triangles=int(struct.side_triangles), side_squares=int(struct.side_squares),
+                   spare_side_triangles=int(struct.spare_side_triangles), corner_triangles=int(struct.corner_triangles),
+                   corner_squares=int(struct.corner_squares), half_blocks=int(struct.half_blocks),
+                   alternate_cut=Length(struct.alternate_cut), side_square_cut=Length(struct.side_square_cut),
+                   side_need=Length(struct.side_need), side_surplus=Length(struct.side_surplus),
+                   corner_square_cut=Length(struct.corner_square_cut), corner_need=Length(struct.corner_need),
+                   corner_surplus=Length(struct.corner_surplus), half_block_beyond=Length(struct.half_block_beyond),
+                   diagonal=Length(struct.diagonal), diagonal_error=Length(struct.diagonal_error),
+                   finished_width=Length(struct.finished_width), width_error=Length(struct.width_error),
+                   finished_length=Length(struct.finished_length), length_error=Length(struct.length_error),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_length=Length(struct.unfinished_length),
+                   sashes=int(struct.sashes), edge_sashes=int(struct.edge_sashes),
+                   cornerstones=int(struct.cornerstones), edge_cornerstones=int(struct.edge_cornerstones),
+                   edge_cornerstone_squares=int(struct.edge_cornerstone_squares),
+                   sash_cut_width=Length(struct.sash_cut_width), sash_cut_length=Length(struct.sash_cut_length),
+                   edge_sash_cut_length=Length(struct.edge_sash_cut_length),
+                   cornerstone_cut=Length(struct.cornerstone_cut),
+                   edge_cornerstone_cut=Length(struct.edge_cornerstone_cut), straight_grain=bool(struct.straight_grain),
+                   warnings=warnings_in(struct.warnings))
 
 
 @dataclass(frozen=True)

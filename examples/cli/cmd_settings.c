@@ -1,0 +1,446 @@
+/* cmd_settings.c - sashing, on-point: blocks with sashes between them, and blocks standing on their corners.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "answer.h"
+#include "cmd.h"
+#include "look.h"
+#include "sheet.h"
+#include "words.h"
+
+/* ---- sashing ---------------------------------------------------------------------------------------------------- */
+
+struct sashing_request {
+    struct muslin_sashed_spec sashed;
+    int32_t frame;
+    int32_t cornerstones;
+};
+
+static void start_sashing(void *request)
+{
+    struct sashing_request *wanted = request;
+    wanted->sashed = (struct muslin_sashed_spec)MUSLIN_SASHED_SPEC_INIT;
+}
+
+static const struct word sash_kind_words[] = {
+    { "vertical sash", MUSLIN_SASH_VERTICAL }, { "horizontal sash", MUSLIN_SASH_HORIZONTAL },
+    { "cornerstone", MUSLIN_SASH_CORNERSTONE }, { NULL, 0 }
+};
+
+static void put_sash_piece(json_t *list, const struct desk *desk, const struct muslin_sash_piece *row,
+                           uint32_t *warnings)
+{
+    json_t *piece = append_object(list);
+    put_text(piece, "kind", word_of(sash_kind_words, row->kind));
+    put_count(piece, "count", row->pieces);
+    put_length(piece, desk, "cut_width", row->cut_width);
+    put_length(piece, desk, "cut_length", row->cut_length);
+    put_count(piece, "from_each_strip", row->per_strip);
+    put_count(piece, "strips", row->strips);
+    put_count(piece, "spare_pieces", row->spare_pieces);
+    put_count(piece, "joins", row->joins);
+    put_cloth(piece, desk, "cloth_length", row->cloth_length);
+    put_spare(piece, desk, "cloth_may_be_narrower_by", row->narrower_by);
+    *warnings |= row->warnings;
+}
+
+static json_t *answer_sashing(const void *request, struct desk *desk)
+{
+    const struct sashing_request *wanted = request;
+    struct muslin_sashed_spec spec = wanted->sashed;
+    struct muslin_sashed top = { .size = sizeof top };
+    struct muslin_sash_piece rows[3];
+    size_t count = 0;
+    uint32_t warnings = 0;
+    if (!given(desk, "height"))
+        spec.block_height = spec.block_width;
+    if (!given(desk, "sash-between-rows"))
+        spec.sash_height = spec.sash_width;
+    spec.flags = (wanted->frame ? MUSLIN_SASHED_FRAME : 0) | (wanted->cornerstones ? MUSLIN_SASHED_CORNERSTONES : 0);
+    if (!worked(desk, muslin_sashed_plan(&spec, &top, &desk->problem)) ||
+        !worked(desk, muslin_sashed_pieces(&spec, rows, sizeof rows[0], 3, &count, &desk->problem)))
+        return NULL;
+    json_t *answer = json_object();
+    put_count(answer, "blocks", top.blocks);
+    put_length(answer, desk, "cloth_usable_width", spec.usable_width);
+    json_t *list = put_list(answer, "pieces");
+    for (size_t i = 0; i < count; i++)
+        put_sash_piece(list, desk, &rows[i], &warnings);
+    put_truth(answer, "cornerstones", wanted->cornerstones != 0);
+    put_length(answer, desk, "finished_width", top.finished_width);
+    put_length(answer, desk, "finished_length", top.finished_length);
+    put_length(answer, desk, "unfinished_width", top.unfinished_width);
+    put_length(answer, desk, "unfinished_length", top.unfinished_length);
+    put_warnings(answer, warnings);
+    return answer;
+}
+
+static void show_sash_piece(struct sheet *sheet, json_t *piece)
+{
+    bool corner = says(piece, "kind", "cornerstone");
+    sheet_point(sheet, piece, corner ? "{count:cornerstone}, cut {cut_width} by {cut_length}."
+                              : says(piece, "kind", "vertical sash")
+                                  ? "{count} vertical sashes, beside the blocks of each row: cut {cut_width} by "
+                                    "{cut_length}."
+                                  : "{count} horizontal sashes, above and below the rows: cut {cut_width} by "
+                                    "{cut_length}.");
+    if (json_integer_value(json_object_get(piece, "from_each_strip")) == 0)
+        sheet_under(sheet, piece, "They are longer than a strip: cut {strips:strip} {cut_width} wide across the cloth, "
+                                  "{cloth_length} of it, join them end to end with {joins:straight seam}, and cut the "
+                                  "pieces from that run.");
+    else
+        sheet_under(sheet, piece, "Cut {strips:strip} {cut_width} wide across the cloth, {cloth_length} of it: "
+                                  "{from_each_strip} from each, {spare_pieces} to spare. The cloth may be "
+                                  "{cloth_may_be_narrower_by} narrower before a strip gives one fewer.");
+}
+
+static void show_sashing(struct sheet *sheet, json_t *answer)
+{
+    json_t *pieces = json_object_get(answer, "pieces");
+    bool cornerstones = json_is_true(json_object_get(answer, "cornerstones"));
+    sheet_say(sheet, answer, "{blocks:block} with sashes make a top {finished_width} by {finished_length} finished "
+                             "({unfinished_width} by {unfinished_length} unfinished). From cloth "
+                             "{cloth_usable_width} wide without its selvages (usable):");
+    sheet_gap(sheet);
+    for (size_t i = 0; i < json_array_size(pieces); i++)
+        show_sash_piece(sheet, json_array_get(pieces, i));
+    sheet_point(sheet, answer, cornerstones
+                                   ? "Sew rows of blocks and vertical sashes, and rows of cornerstones and horizontal "
+                                     "sashes; press all seams towards the sashes, so that they nest where rows meet."
+                                   : "Sew rows of blocks and vertical sashes, measure them all, and cut the horizontal "
+                                     "sashes to what the rows measure on average; the length above is the arithmetic. "
+                                     "Mark the columns on each long sash so that blocks line up across it.");
+    sheet_point(sheet, answer, "Make one block first and measure it: sashes are cut to the blocks you have.");
+    show_sentences(sheet, json_object_get(answer, "warnings"));
+}
+
+static const struct option_row sashing_options[] = {
+    { "block", KIND_LENGTH, offsetof(struct sashing_request, sashed.block_width), MUSLIN_ARG_BLOCK_WIDTH,
+      OPTION_REQUIRED | OPTION_OPERAND, NULL, "finished width of a block" },
+    { "height", KIND_LENGTH, offsetof(struct sashing_request, sashed.block_height), MUSLIN_ARG_BLOCK_HEIGHT, 0, NULL,
+      "finished height of a block (the same)" },
+    { "columns", KIND_COUNT, offsetof(struct sashing_request, sashed.columns), MUSLIN_ARG_COLUMNS, OPTION_REQUIRED,
+      NULL, "blocks across" },
+    { "rows", KIND_COUNT, offsetof(struct sashing_request, sashed.rows), MUSLIN_ARG_QUILT_ROWS, OPTION_REQUIRED, NULL,
+      "blocks down" },
+    { "sash", KIND_LENGTH, offsetof(struct sashing_request, sashed.sash_width), MUSLIN_ARG_SASH_WIDTH, OPTION_REQUIRED,
+      NULL, "finished width of the sashes" },
+    { "sash-between-rows", KIND_LENGTH, offsetof(struct sashing_request, sashed.sash_height), MUSLIN_ARG_SASH_WIDTH, 0,
+      NULL, "finished width of the horizontal ones, where it differs" },
+    { "frame", KIND_SWITCH, offsetof(struct sashing_request, frame), MUSLIN_ARG_NONE, 0, NULL,
+      "sashes all round the outside too" },
+    { "cornerstones", KIND_SWITCH, offsetof(struct sashing_request, cornerstones), MUSLIN_ARG_NONE, 0, NULL,
+      "squares where sashes cross; without them long sashes run between the rows" },
+    OPTION_HEADING("Cloth and seams"),
+    { "usable", KIND_LENGTH, offsetof(struct sashing_request, sashed.usable_width), MUSLIN_ARG_USABLE_WIDTH, 0, NULL,
+      "usable width of the sash cloth (40 in)" },
+    { "end-loss", KIND_LENGTH, offsetof(struct sashing_request, sashed.end_loss), MUSLIN_ARG_END_LOSS, 0, NULL,
+      "what squaring its ends takes off each strip (none)" },
+    OPTION_SEAM(sashing_request, sashed.allowance, sashed.take_up),
+    OPTION_END
+};
+
+const struct command sashing_command = {
+    .name = "sashing",
+    .about = "sashes and cornerstones between blocks: counts, cut sizes, strips",
+    .operands = "FINISHED-BLOCK",
+    .examples = "  muslin sashing 12 --columns 4 --rows 5 --sash 4 --frame --cornerstones --usable 44\n"
+                "  muslin sashing 9 --columns 5 --rows 6 --sash \"1 1/2\"",
+    .options = sashing_options,
+    .request_size = sizeof(struct sashing_request),
+    .start = start_sashing,
+    .answer = answer_sashing,
+    .show = show_sashing
+};
+
+/* ---- on point --------------------------------------------------------------------------------------------------- */
+
+enum factor { FACTOR_ROOT = 1, FACTOR_1414, FACTOR_141 };
+
+struct point_request {
+    struct muslin_point_spec point;
+    struct muslin_rounding_spec cutting;
+    int32_t factor;
+    int32_t diagonal_first;
+};
+
+static const struct word point_layout_words[] = {
+    { "plain", MUSLIN_POINT_PLAIN }, { "outer", MUSLIN_POINT_SASH_OUTER }, { "cut", MUSLIN_POINT_SASH_CUT },
+    { "inner", MUSLIN_POINT_SASH_INNER }, { NULL, 0 }
+};
+static const struct word point_edge_words[] = {
+    { "triangles", MUSLIN_POINT_TRIANGLES }, { "half-blocks", MUSLIN_POINT_HALF_BLOCKS }, { NULL, 0 }
+};
+static const struct word policy_words[] = {
+    { "exact", MUSLIN_ALLOWANCE_EXACT }, { "customary", MUSLIN_ALLOWANCE_CUSTOMARY },
+    { "oversize", MUSLIN_ALLOWANCE_OVERSIZE }, { NULL, 0 }
+};
+static const struct word factor_words[] = {
+    { "root", FACTOR_ROOT }, { "1.414", FACTOR_1414 }, { "1.41", FACTOR_141 }, { NULL, 0 }
+};
+
+/* Customary sizes up to 1/8 in, as most charts have them. */
+static void start_point(void *request)
+{
+    struct point_request *wanted = request;
+    wanted->point = (struct muslin_point_spec)MUSLIN_POINT_SPEC_INIT;
+    wanted->point.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    wanted->cutting = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
+    wanted->cutting.grid = MUSLIN_TICKS_PER_INCH / 8;
+    wanted->cutting.direction = MUSLIN_ROUND_UP;
+    wanted->factor = FACTOR_ROOT;
+}
+
+/* What the words ask for; a sash without a layout goes all round, room to trim means oversize. */
+static struct muslin_point_spec point_spec(const struct point_request *wanted, const struct desk *desk)
+{
+    struct muslin_point_spec spec = wanted->point;
+    spec.flags = wanted->diagonal_first ? MUSLIN_POINT_DIAGONAL_FIRST : 0;
+    if (given(desk, "sash") && !given(desk, "layout"))
+        spec.layout = MUSLIN_POINT_SASH_OUTER;
+    if (given(desk, "trim") && !given(desk, "policy"))
+        spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    if (wanted->factor != FACTOR_ROOT) {
+        spec.factor_numerator = wanted->factor == FACTOR_1414 ? 1414 : 141;
+        spec.factor_denominator = wanted->factor == FACTOR_1414 ? 1000 : 100;
+    }
+    return spec;
+}
+
+/* What a square is larger than its exact need by, or smaller. */
+static void put_surplus(json_t *part, const struct desk *desk, muslin_len surplus)
+{
+    muslin_len less = 0;
+    if (surplus >= 0)
+        put_slack(part, desk, "larger_than_need_by", surplus);
+    else if (muslin_length_subtract(0, surplus, &less) == MUSLIN_OK)
+        put_least(part, desk, "smaller_than_need_by", less);
+}
+
+static void put_sides(json_t *answer, const struct desk *desk, const struct muslin_point *made)
+{
+    if (made->side_triangles == 0)
+        return;
+    json_t *sides = put_object(answer, "side_triangles");
+    put_count(sides, "count", made->side_triangles);
+    put_count(sides, "squares_cut_twice", made->side_squares);
+    put_length(sides, desk, "square_cut", made->side_square_cut);
+    put_least(sides, desk, "exact_need", made->side_need);
+    put_surplus(sides, desk, made->side_surplus);
+    put_count(sides, "spare_triangles", made->spare_side_triangles);
+}
+
+static void put_corners(json_t *answer, const struct desk *desk, const struct muslin_point *made)
+{
+    json_t *corners = put_object(answer, "corner_triangles");
+    put_count(corners, "count", made->corner_triangles);
+    put_count(corners, "squares_cut_once", made->corner_squares);
+    put_length(corners, desk, "square_cut", made->corner_square_cut);
+    put_least(corners, desk, "exact_need", made->corner_need);
+    put_surplus(corners, desk, made->corner_surplus);
+}
+
+static void put_sashes(json_t *answer, const struct desk *desk, const struct muslin_point *made)
+{
+    if (made->sash_cut_width == 0)
+        return;
+    json_t *sashes = put_object(answer, "sashes");
+    put_count(sashes, "count", made->sashes);
+    put_length(sashes, desk, "cut_width", made->sash_cut_width);
+    put_length(sashes, desk, "cut_length", made->sash_cut_length);
+    put_count(sashes, "at_the_edge", made->edge_sashes);
+    if (made->edge_sashes > 0)
+        put_length(sashes, desk, "edge_sash_cut_length", made->edge_sash_cut_length);
+    put_count(sashes, "cornerstones", made->cornerstones);
+    put_length(sashes, desk, "cornerstone_cut", made->cornerstone_cut);
+    put_count(sashes, "edge_cornerstones", made->edge_cornerstones);
+    if (made->edge_cornerstones > 0) {
+        put_count(sashes, "edge_cornerstone_squares_cut_twice", made->edge_cornerstone_squares);
+        put_length(sashes, desk, "edge_cornerstone_square_cut", made->edge_cornerstone_cut);
+    }
+}
+
+static json_t *point_as_json(struct desk *desk, const struct muslin_point_spec *spec, const struct muslin_point *made)
+{
+    muslin_len beyond = 0;
+    if (!worked(desk, muslin_length_add(spec->set_off, spec->allowance, &beyond)))
+        return NULL;
+    json_t *answer = json_object();
+    put_length(answer, desk, "block_finished", spec->block);
+    put_text(answer, "layout", word_of(point_layout_words, spec->layout));
+    put_text(answer, "policy", word_of(policy_words, spec->policy));
+    put_count(answer, "blocks", made->blocks);
+    put_count(answer, "alternate_blocks", made->alternates);
+    put_length(answer, desk, "alternate_cut", made->alternate_cut);
+    put_sides(answer, desk, made);
+    put_corners(answer, desk, made);
+    put_count(answer, "half_blocks", made->half_blocks);
+    put_length(answer, desk, "half_block_cut_beyond_diagonal", made->half_block_beyond);
+    put_sashes(answer, desk, made);
+    put_length(answer, desk, "block_diagonal_finished", made->diagonal);
+    json_t *edges = put_object(answer, "edges");
+    put_length(edges, desk, "set_off", spec->set_off);
+    put_length(edges, desk, "trim_outside", beyond);
+    put_length(answer, desk, "finished_width", made->finished_width);
+    put_length(answer, desk, "finished_length", made->finished_length);
+    put_length(answer, desk, "unfinished_width", made->unfinished_width);
+    put_length(answer, desk, "unfinished_length", made->unfinished_length);
+    put_warnings(answer, made->warnings);
+    return answer;
+}
+
+static json_t *answer_point(const void *request, struct desk *desk)
+{
+    const struct point_request *wanted = request;
+    const struct muslin_rounding_spec to_a_tick = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_point_spec spec = point_spec(wanted, desk);
+    struct muslin_point made = { .size = sizeof made };
+    if (!worked(desk, muslin_point_plan(&spec, &wanted->cutting, &to_a_tick, &made, &desk->problem)))
+        return NULL;
+    return point_as_json(desk, &spec, &made);
+}
+
+static void show_square(struct sheet *sheet, json_t *part, bool exact)
+{
+    if (json_object_get(part, "smaller_than_need_by") != NULL)
+        sheet_under(sheet, part, "By rounding, the square is {smaller_than_need_by} smaller than the exact need of "
+                                 "{exact_need}: cut it larger.");
+    else if (!exact)
+        sheet_under(sheet, part, "The exact need is {exact_need}, so {larger_than_need_by} of it is there to trim.");
+}
+
+static void show_triangles(struct sheet *sheet, json_t *answer)
+{
+    json_t *sides = json_object_get(answer, "side_triangles");
+    json_t *corners = json_object_get(answer, "corner_triangles");
+    bool exact = says(answer, "policy", "exact");
+    if (sides != NULL) {
+        sheet_point(sheet, sides, "{count} side triangles: cut {squares_cut_twice:square} {square_cut} on each side "
+                                  "and cut each TWICE on the diagonal, into four triangles ({spare_triangles} to "
+                                  "spare). The long side, which will lie on the outside, is then on the straight "
+                                  "grain.");
+        show_square(sheet, sides, exact);
+    }
+    sheet_point(sheet, corners, "{count} corner triangles: cut {squares_cut_once:square} {square_cut} on each side and "
+                                "cut each ONCE on the diagonal, into two triangles. Their two short sides, which will "
+                                "lie on the outside, are on the straight grain.");
+    show_square(sheet, corners, exact);
+    if (sides != NULL)
+        sheet_point(sheet, answer, "Do not swap the two cuts: a triangle from the other kind of square would put bias "
+                                   "on the edge of the quilt, and the edge would stretch. The sides that are sewn to "
+                                   "the blocks are bias: handle them gently, press without pushing.");
+}
+
+static void show_half_blocks(struct sheet *sheet, json_t *answer)
+{
+    if (json_integer_value(json_object_get(answer, "half_blocks")) == 0)
+        return;
+    sheet_point(sheet, answer, "{half_blocks:half-block} at the edges, each from a whole block of its own: lay the "
+                               "ruler {half_block_cut_beyond_diagonal} beyond the diagonal, cut there, and keep the "
+                               "larger part. One block gives one half, not two.");
+}
+
+static void show_point_sashes(struct sheet *sheet, json_t *answer)
+{
+    json_t *sashes = json_object_get(answer, "sashes");
+    if (sashes == NULL)
+        return;
+    if (json_integer_value(json_object_get(sashes, "count")) > 0)
+        sheet_point(sheet, sashes, "{count} whole sashes, cut {cut_width} by {cut_length}.");
+    if (json_integer_value(json_object_get(sashes, "at_the_edge")) > 0)
+        sheet_point(sheet, sashes, "{at_the_edge} sashes between a block and a side triangle, cut {cut_width} by "
+                                   "{edge_sash_cut_length}: they run to the edge and are trimmed there at 45 degrees, "
+                                   "on the bias.");
+    if (json_integer_value(json_object_get(sashes, "cornerstones")) > 0)
+        sheet_point(sheet, sashes, "{cornerstones:whole cornerstone}, cut {cornerstone_cut} square.");
+    if (json_integer_value(json_object_get(sashes, "edge_cornerstones")) > 0)
+        sheet_point(sheet, sashes, "{edge_cornerstones} half cornerstones at the edge: cut "
+                                   "{edge_cornerstone_squares_cut_twice:square} {edge_cornerstone_square_cut} on each "
+                                   "side and cut each TWICE on the diagonal, like the side triangles.");
+}
+
+static void show_trimming(struct sheet *sheet, json_t *answer)
+{
+    if (any(answer, "edges", "set_off"))
+        sheet_point(sheet, answer, "Trim the edges straight, {edges.trim_outside} outside the outermost tips: "
+                                   "{edges.set_off} of it stays, so that the blocks float, the rest is for the seam.");
+    else if (says(answer, "layout", "cut"))
+        sheet_point(sheet, answer, "Trim the edges straight, {edges.trim_outside} outside the middles of the outer "
+                                   "cornerstones, for the seam.");
+    else
+        sheet_point(sheet, answer, "Trim the edges straight, {edges.trim_outside} outside the outermost tips, for the "
+                                   "seam.");
+}
+
+static void show_point(struct sheet *sheet, json_t *answer)
+{
+    sheet_say(sheet, answer, "{blocks:block} of {block_finished} finished on point: the centre measures "
+                             "{finished_width} by {finished_length} finished ({unfinished_width} by "
+                             "{unfinished_length} unfinished).");
+    sheet_gap(sheet);
+    if (json_integer_value(json_object_get(answer, "alternate_blocks")) > 0)
+        sheet_point(sheet, answer, "{alternate_blocks:alternate block} between them; plain ones are squares cut "
+                                   "{alternate_cut}.");
+    show_half_blocks(sheet, answer);
+    show_triangles(sheet, answer);
+    show_point_sashes(sheet, answer);
+    sheet_point(sheet, answer, "Sew diagonal rows, each with its setting pieces at both ends, then the rows to each "
+                               "other, the corners last.");
+    show_trimming(sheet, answer);
+    sheet_point(sheet, answer, "Sew a test block first: sizes follow the block you really get.");
+    show_sentences(sheet, json_object_get(answer, "warnings"));
+}
+
+static const struct option_row point_options[] = {
+    { "block", KIND_LENGTH, offsetof(struct point_request, point.block), MUSLIN_ARG_BLOCK_WIDTH,
+      OPTION_REQUIRED | OPTION_OPERAND, NULL, "finished side of a block" },
+    { "columns", KIND_COUNT, offsetof(struct point_request, point.columns), MUSLIN_ARG_COLUMNS, OPTION_REQUIRED, NULL,
+      "blocks across, without the alternate ones" },
+    { "rows", KIND_COUNT, offsetof(struct point_request, point.rows), MUSLIN_ARG_QUILT_ROWS, OPTION_REQUIRED, NULL,
+      "blocks down, without the alternate ones" },
+    { "sash", KIND_LENGTH, offsetof(struct point_request, point.sash), MUSLIN_ARG_SASH_WIDTH, 0, NULL,
+      "finished width of the sashes (none)" },
+    { "layout", KIND_CHOICE, offsetof(struct point_request, point.layout), MUSLIN_ARG_SETTING_LAYOUT, 0,
+      point_layout_words, "plain: no sashes; outer: sashes round every block; cut: the same, the edge through the "
+      "middle of the outer cornerstones; inner: none outside the outer blocks (plain, with a sash outer)" },
+    { "edge", KIND_CHOICE, offsetof(struct point_request, point.edge), MUSLIN_ARG_EDGE_STYLE, 0, point_edge_words,
+      "triangles (the usual) or half-blocks" },
+    { "set-off", KIND_LENGTH, offsetof(struct point_request, point.set_off), MUSLIN_ARG_SET_OFF, 0, NULL,
+      "how far the blocks float inside the edge; it stays in the quilt (none)" },
+    OPTION_HEADING("Squares for the triangles"),
+    { "policy", KIND_CHOICE, offsetof(struct point_request, point.policy), MUSLIN_ARG_POLICY, 0, policy_words,
+      "customary (the usual): 1 1/4 in and 7/8 in added for a 1/4 in seam; exact: what geometry needs; oversize: "
+      "customary and room to trim" },
+    { "trim", KIND_LENGTH, offsetof(struct point_request, point.trim_room), MUSLIN_ARG_TRIM_ROOM, 0, NULL,
+      "room added to each square, cut away after sewing (none)" },
+    { "factor", KIND_CHOICE, offsetof(struct point_request, factor), MUSLIN_ARG_FACTOR, 0, factor_words,
+      "diagonal of a square by root (the usual), 1.414 or 1.41" },
+    { "diagonal-first", KIND_SWITCH, offsetof(struct point_request, diagonal_first), MUSLIN_ARG_NONE, 0, NULL,
+      "round the diagonal, then add" },
+    { "side-add", KIND_LENGTH, offsetof(struct point_request, point.side_add), MUSLIN_ARG_EXTRA, 0, NULL,
+      "customary addition to squares cut twice (five seam allowances)" },
+    { "corner-add", KIND_LENGTH, offsetof(struct point_request, point.corner_add), MUSLIN_ARG_EXTRA, 0, NULL,
+      "customary addition to squares cut once (three and a half)" },
+    { "to", KIND_LENGTH, offsetof(struct point_request, cutting.grid), MUSLIN_ARG_GRID, 0, NULL,
+      "grid of the sizes to cut (1/8 in)" },
+    { "round", KIND_CHOICE, offsetof(struct point_request, cutting.direction), MUSLIN_ARG_DIRECTION, 0, rounding_words,
+      "up (the usual), down or nearest" },
+    { "tolerance", KIND_LENGTH, offsetof(struct point_request, cutting.tolerance), MUSLIN_ARG_TOLERANCE, 0, NULL,
+      "what rounding up or down may overlook (none)" },
+    OPTION_HEADING("Seams"),
+    OPTION_SEAM(point_request, point.allowance, point.take_up),
+    OPTION_END
+};
+
+const struct command on_point_command = {
+    .name = "on-point",
+    .about = "blocks set on point: setting triangles, sashes, size of the centre",
+    .operands = "FINISHED-BLOCK",
+    .examples = "  muslin on-point 6 --columns 4 --rows 4\n"
+                "  muslin on-point 12 --columns 3 --rows 5 --set-off 1 --trim 1/2\n"
+                "  muslin on-point 8 --columns 3 --rows 3 --sash 2 --layout cut --policy exact",
+    .options = point_options,
+    .request_size = sizeof(struct point_request),
+    .start = start_point,
+    .answer = answer_point,
+    .show = show_point
+};

@@ -1,0 +1,131 @@
+"""Sashing and settings on point, against figures from outside the program.
+
+SPDX-License-Identifier: MIT
+"""
+from __future__ import annotations
+
+from program import Muslin, inches
+
+SASHED = ("sashing", "12", "--columns", "4", "--rows", "5", "--sash", "4", "--frame", "--cornerstones", "--usable",
+          "44")
+
+
+def test_a_framed_top_of_four_by_five_blocks(muslin: Muslin) -> None:
+    # How much fabric do I need for quilt sashing? (tutorial site): 68 x 84 in; 24 cut 12 1/2 x 4 1/2 in, 3 a strip.
+    top = muslin.answer(*SASHED)
+    assert (inches(top["finished_width"]), inches(top["finished_length"])) == (68, 84)
+    assert [(piece["kind"], piece["count"], piece["strips"]) for piece in top["pieces"]] == [
+        ("vertical sash", 25, 9), ("horizontal sash", 24, 8), ("cornerstone", 30, 4)]
+    assert (inches(top["pieces"][1]["cut_length"]), inches(top["pieces"][1]["cut_width"])) == (12.5, 4.5)
+
+
+def test_sashing_says_which_way_each_size_is_meant(muslin: Muslin) -> None:
+    words = muslin.words(*SASHED)
+    assert "68 in by 84 in finished (68 1/2 in by 84 1/2 in unfinished)" in words
+    assert "24 horizontal sashes, above and below the rows: cut 4 1/2 in by 12 1/2 in." in words
+    assert "30 cornerstones, cut 4 1/2 in by 4 1/2 in." in words
+
+
+def test_long_sashes_are_joined_and_cut_to_the_rows(muslin: Muslin) -> None:
+    # Geometry: 5 x 9 + 4 x 1 1/2 = 51 in; 5 x 51 1/2 = 257 1/2 in from n strips of 40 less (n - 1)/2: 7.
+    words = muslin.words("sashing", "9", "--columns", "5", "--rows", "6", "--sash", "1 1/2")
+    assert "5 horizontal sashes, above and below the rows: cut 2 in by 51 1/2 in." in words
+    assert "cut 7 strips 2 in wide across the cloth" in words
+    assert "6 straight seams" in words
+    assert "measure them all" in words
+
+
+def test_rows_may_have_another_sash(muslin: Muslin) -> None:
+    top = muslin.answer("sashing", "9", "--height", "12", "--columns", "2", "--rows", "2", "--sash", "1",
+                        "--sash-between-rows", "2")
+    assert (inches(top["finished_width"]), inches(top["finished_length"])) == (19, 26)
+
+
+def test_cornerstones_need_sashes_both_ways(muslin: Muslin) -> None:
+    complaint = muslin.complaint(2, "sashing", "9", "--columns", "2", "--rows", "2", "--sash", "0", "--cornerstones")
+    assert "--sash: Sash width (finished) is 0 in, but must be more than 0 in." in complaint
+
+
+def test_six_inch_blocks_on_point(muslin: Muslin) -> None:
+    # Setting and corner triangle chart (Tani): 9 3/4 and 5 1/8 in; 4 x 4 on point: 9 alternates, 12 sides, 4 corners.
+    found = muslin.answer("on-point", "6", "--columns", "4", "--rows", "4", "--factor", "1.414")
+    sides, corners = found["side_triangles"], found["corner_triangles"]
+    assert (found["alternate_blocks"], sides["count"], corners["count"]) == (9, 12, 4)
+    assert (sides["squares_cut_twice"], inches(sides["square_cut"])) == (3, 9.75)
+    assert (corners["squares_cut_once"], inches(corners["square_cut"])) == (2, 5.125)
+
+
+def test_on_point_teaches_which_square_is_cut_twice(muslin: Muslin) -> None:
+    words = muslin.words("on-point", "6", "--columns", "4", "--rows", "4")
+    assert ("12 side triangles: cut 3 squares 9 3/4 in on each side and cut each TWICE on the diagonal, into four "
+            "triangles (0 to spare).") in words
+    assert "4 corner triangles: cut 2 squares 5 1/8 in on each side and cut each ONCE on the diagonal" in words
+    assert "Do not swap the two cuts" in words
+    assert "plain ones are squares cut 6 1/2 in" in words
+    assert "Trim the edges straight, 1/4 in outside the outermost tips, for the seam." in words
+
+
+def test_a_guild_rounds_the_diagonal_first(muslin: Muslin) -> None:
+    # Moonlight Quilters Guild, Tip - On Point Settings: 6 x 1.41 up to 8 1/2, half of it 4 1/4.
+    found = muslin.answer("on-point", "6", "--columns", "3", "--rows", "3", "--factor", "1.41", "--diagonal-first")
+    assert inches(found["side_triangles"]["square_cut"]) == 9.75
+    assert inches(found["corner_triangles"]["square_cut"]) == 5.125
+
+
+def test_room_to_trim_makes_the_squares_oversize(muslin: Muslin) -> None:
+    # Quilt math made easy (teacher's blog): 10 1/2 in for blocks of 6 in: 8.485 + 1 1/4 + 3/4 = 10.485.
+    found = muslin.answer("on-point", "6", "--columns", "4", "--rows", "4", "--trim", "3/4")
+    assert (found["policy"], inches(found["side_triangles"]["square_cut"])) == ("oversize", 10.5)
+
+
+def test_a_set_off_stays_and_is_said(muslin: Muslin) -> None:
+    words = muslin.words("on-point", "12", "--columns", "3", "--rows", "5", "--set-off", "1")
+    assert "Trim the edges straight, 1 1/4 in outside the outermost tips: 1 in of it stays" in words
+
+
+def test_sashes_on_point_go_all_round_unless_told_otherwise(muslin: Muslin) -> None:
+    # Geometry: 4 c r sashes, (c + 1) r + c (r + 1) cornerstones; the edge through their middles halves 2 c + 2 r.
+    found = muslin.answer("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2")
+    assert (found["layout"], found["sashes"]["count"], found["sashes"]["cornerstones"]) == ("outer", 36, 24)
+    cut = muslin.answer("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2", "--layout", "cut")["sashes"]
+    assert (cut["cornerstones"], cut["edge_cornerstones"], cut["edge_cornerstone_squares_cut_twice"]) == (12, 12, 3)
+    words = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2", "--layout", "cut")
+    assert "12 half cornerstones at the edge: cut 3 squares" in words
+    assert "outside the middles of the outer cornerstones" in words
+
+
+def test_half_blocks_and_sashes_at_the_edge_are_bias(muslin: Muslin) -> None:
+    halves = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--edge", "half-blocks")
+    assert "8 half-blocks at the edges, each from a whole block of its own" in halves
+    assert "An outside edge lies on the bias" in halves
+    inner = muslin.words("on-point", "8", "--columns", "2", "--rows", "2", "--sash", "2", "--layout", "inner")
+    assert "8 sashes between a block and a side triangle" in inner
+    assert "An outside edge lies on the bias" in inner
+
+
+def test_a_square_rounded_too_small_is_said(muslin: Muslin) -> None:
+    # Piecing a quilt on point (chart): 14 in, printed 21 in; the exact need is 21.006 in.
+    words = muslin.words("on-point", "14", "--columns", "2", "--rows", "2", "--to", "1/4", "--round", "nearest")
+    assert "smaller than the exact need" in words
+
+
+def test_a_factor_that_is_too_small_is_refused(muslin: Muslin) -> None:
+    # Geometry: 1.41 x 20 + 1 1/4 = 29.45 in, the exact need is 29.49 in.
+    complaint = muslin.complaint(2, "on-point", "20", "--columns", "2", "--rows", "2", "--factor", "1.41")
+    assert "smaller than the geometry needs" in complaint
+
+
+def test_what_a_layout_does_not_allow_is_named(muslin: Muslin) -> None:
+    assert "--set-off" in muslin.complaint(2, "on-point", "8", "--columns", "2", "--rows", "2", "--sash", "1",
+                                           "--layout", "inner", "--set-off", "1")
+    assert "--edge" in muslin.complaint(1, "on-point", "8", "--columns", "2", "--rows", "2", "--sash", "1", "--edge",
+                                        "half-blocks")
+    assert "--block" in muslin.complaint(2, "on-point", "1", "--columns", "2", "--rows", "2", "--sash", "1",
+                                         "--layout", "inner")
+
+
+def test_settings_answer_in_a_batch(muslin: Muslin) -> None:
+    replies = muslin.batch({"command": "on-point", "block": "6", "columns": 4, "rows": 4},
+                           {"command": "sashing", "block": "12", "columns": 2, "rows": 2, "sash": "2"})
+    assert replies[0]["answer"]["side_triangles"]["squares_cut_twice"] == 3
+    assert inches(replies[1]["answer"]["finished_width"]) == 26
