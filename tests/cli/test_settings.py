@@ -112,7 +112,7 @@ def test_a_square_rounded_too_small_is_said(muslin: Muslin) -> None:
 def test_a_factor_that_is_too_small_is_refused(muslin: Muslin) -> None:
     # Geometry: 1.41 x 20 + 1 1/4 = 29.45 in, the exact need is 29.49 in.
     complaint = muslin.complaint(2, "on-point", "20", "--columns", "2", "--rows", "2", "--factor", "1.41")
-    assert "smaller than the geometry needs" in complaint
+    assert "the geometry needs at least about 29.4913 in" in complaint
 
 
 def test_what_a_layout_does_not_allow_is_named(muslin: Muslin) -> None:
