@@ -9,12 +9,6 @@
 #include "fabric_stock.h"
 #include "wide.h"
 
-/* a / b up, for a >= 0 and b > 0. */
-static inline int64_t msl_divided_up(int64_t a, int64_t b)
-{
-    return a / b + (a % b != 0);
-}
-
 /* The caller's rows. */
 struct msl_cuts {
     const void *rows;

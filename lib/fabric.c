@@ -8,12 +8,6 @@
 
 #include "inside.h"
 
-/* a / b up, for a >= 0 and b > 0. */
-static int64_t divided_up(int64_t a, int64_t b)
-{
-    return a / b + (a % b != 0);
-}
-
 /* Values that share a name in a problem, told apart by its `at`. */
 static void want_pair(struct msl_check *check, void want(struct msl_check *, int32_t, muslin_len), int32_t argument,
                       muslin_len first, muslin_len second)
@@ -48,13 +42,13 @@ muslin_status muslin_fabric_usable_width(muslin_len labelled, muslin_len selvage
 /* What shrinks to `length`: length / (1 - shrinkage), up. */
 static muslin_len before_washing(muslin_len length, int32_t shrinkage)
 {
-    return divided_up(length * MUSLIN_PPM, MUSLIN_PPM - shrinkage);
+    return msl_divided_up(length * MUSLIN_PPM, MUSLIN_PPM - shrinkage);
 }
 
 /* length x share, up; the whole millionths apart, because an unshrunk length can be 2^50. */
 static muslin_len share_up(muslin_len length, int32_t share)
 {
-    return length / MUSLIN_PPM * share + divided_up(length % MUSLIN_PPM * share, MUSLIN_PPM);
+    return length / MUSLIN_PPM * share + msl_divided_up(length % MUSLIN_PPM * share, MUSLIN_PPM);
 }
 
 muslin_status muslin_purchase_spec_init(struct muslin_purchase_spec *spec, uint32_t size)
@@ -87,7 +81,7 @@ muslin_status muslin_fabric_purchase(const struct muslin_purchase_spec *spec, st
     buy.needed = s.needed;
     buy.unshrunk = before_washing(s.needed, s.shrinkage);
     buy.with_extra = buy.unshrunk + share_up(buy.unshrunk, s.extra_share) + s.extra;
-    buy.steps = divided_up(buy.with_extra, s.step);
+    buy.steps = msl_divided_up(buy.with_extra, s.step);
     buy.bought = buy.steps * s.step;
     buy.spare = buy.bought - buy.with_extra;
     if (buy.steps > 0)
@@ -202,7 +196,7 @@ muslin_status muslin_fabric_strips(const struct muslin_strips_spec *spec, struct
                         s.end_loss + s.piece_across);
     struct muslin_strips strips = { 0 };
     strips.per_strip = fit.pieces;
-    strips.strips = divided_up(s.pieces, fit.pieces);
+    strips.strips = msl_divided_up(s.pieces, fit.pieces);
     strips.spare_pieces = strips.strips * fit.pieces - s.pieces;
     strips.length = strips.strips * s.strip_cut + s.straightening;
     strips.left_per_strip = fit.left;
@@ -221,6 +215,6 @@ muslin_status muslin_fabric_area_bound(int64_t area, muslin_len usable_width, mu
     msl_want_some_size(&check, MUSLIN_ARG_USABLE_WIDTH, usable_width);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
     if (check.status == MUSLIN_OK)
-        *out = divided_up(area, 2 * usable_width);
+        *out = msl_divided_up(area, 2 * usable_width);
     return check.status;
 }

@@ -9,11 +9,6 @@ muslin_len msl_up_to_step(muslin_len length, muslin_len step)
     return over == 0 ? length : length + (step - over);
 }
 
-int64_t msl_quotient_up(int64_t amount, int64_t divisor)
-{
-    return amount / divisor + (amount % divisor != 0);
-}
-
 muslin_len msl_with_margins(struct msl_check *check, int32_t argument, muslin_len quilt, muslin_len before,
                             muslin_len after)
 {

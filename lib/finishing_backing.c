@@ -88,12 +88,12 @@ static int lay_seams(const struct bed *bed, struct panels *panels)
     const muslin_len lost = 2 * bed->seam;
     if (bed->across <= bed->usable || bed->usable <= lost)
         return 0;
-    int64_t n = msl_quotient_up(bed->across - lost, bed->usable - lost);
+    int64_t n = msl_divided_up(bed->across - lost, bed->usable - lost);
     panels->panels = n;
     panels->pieces = n;
     panels->seams = n - 1;
     panels->joined = n * bed->usable - panels->seams * lost;
-    panels->least_usable = msl_quotient_up(bed->across + panels->seams * lost, n);
+    panels->least_usable = msl_divided_up(bed->across + panels->seams * lost, n);
     return 1;
 }
 
@@ -102,7 +102,7 @@ static int lay_seams(const struct bed *bed, struct panels *panels)
  * odd does the half of K not do. */
 static muslin_len least_for_paired_sides(muslin_len k)
 {
-    return msl_quotient_up(k, 2) + (k % 4 == 2);
+    return msl_divided_up(k, 2) + (k % 4 == 2);
 }
 
 /* u + 2 c - 4 q >= across, so with K = across + 4 q the sides are c = (K - u) / 2 wide, up. They come from one further
@@ -112,14 +112,14 @@ static int lay_centre(const struct bed *bed, struct panels *panels)
     const muslin_len k = bed->across + 4 * bed->seam;
     if (bed->across <= bed->usable || k > 3 * bed->usable)
         return 0;
-    muslin_len side = msl_quotient_up(k - bed->usable, 2);
+    muslin_len side = msl_divided_up(k - bed->usable, 2);
     int paired = 2 * side <= bed->usable;
     panels->panels = paired ? 2 : 3;
     panels->pieces = 3;
     panels->seams = 2;
     panels->joined = bed->usable + 2 * side - 4 * bed->seam;
     panels->strip_cut = side;
-    panels->least_usable = paired ? least_for_paired_sides(k) : msl_quotient_up(k, 3);
+    panels->least_usable = paired ? least_for_paired_sides(k) : msl_divided_up(k, 3);
     return 1;
 }
 
@@ -129,7 +129,7 @@ static int64_t strips_for(const struct bed *bed)
     const muslin_len lost = 2 * bed->seam;
     if (bed->panel_length <= bed->usable)
         return 1;
-    return msl_quotient_up(bed->panel_length - lost, bed->usable - lost);
+    return msl_divided_up(bed->panel_length - lost, bed->usable - lost);
 }
 
 /* The panel is split and a strip x let in: u + x - 4 q = across. With K = across + 4 q, x = K - u is at most u / 2
@@ -147,8 +147,8 @@ static int lay_insert(const struct bed *bed, struct panels *panels)
     panels->strips = n;
     panels->joined = bed->across;
     panels->strip_cut = insert;
-    muslin_len for_width = msl_quotient_up(2 * k, 3);
-    muslin_len for_length = msl_quotient_up(bed->panel_length + (n - 1) * 2 * bed->seam, n);
+    muslin_len for_width = msl_divided_up(2 * k, 3);
+    muslin_len for_length = msl_divided_up(bed->panel_length + (n - 1) * 2 * bed->seam, n);
     panels->least_usable = for_width > for_length ? for_width : for_length;
     return 1;
 }

@@ -81,7 +81,7 @@ struct pieced {
 
 static struct pieced piece_roll(muslin_len across, muslin_len along, muslin_len roll)
 {
-    struct pieced pieced = { msl_quotient_up(across, roll), 0 };
+    struct pieced pieced = { msl_divided_up(across, roll), 0 };
     pieced.length = pieced.pieces * along;
     return pieced;
 }

@@ -76,7 +76,7 @@ muslin_status muslin_binding_measure(const struct muslin_binding_width_spec *spe
     width.cut_width = asked.binding_cut != 0 ? asked.binding_cut : cut_for_back(&asked);
     muslin_len doubled = doubled_back(&asked, width.cut_width);
     width.back = half_down(doubled);
-    width.folded = asked.fold == MUSLIN_FOLD_DOUBLE ? msl_quotient_up(width.cut_width, 2) : width.cut_width;
+    width.folded = asked.fold == MUSLIN_FOLD_DOUBLE ? msl_divided_up(width.cut_width, 2) : width.cut_width;
     width.warnings = width_warnings(doubled - 2 * asked.front, asked.uneven_limit);
     msl_write_struct(out, &width, (uint32_t)sizeof width);
     return MUSLIN_OK;

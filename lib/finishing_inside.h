@@ -10,8 +10,6 @@
 /* The least multiple of `step` (1 or more) not below `length` (0 or more). */
 muslin_len msl_up_to_step(muslin_len length, muslin_len step);
 
-/* amount / divisor, up; amount 0 or more, divisor 1 or more. */
-int64_t msl_quotient_up(int64_t amount, int64_t divisor);
 
 /* The quilt's side with its two margins, all checked; 0 after a failure. */
 muslin_len msl_with_margins(struct msl_check *check, int32_t argument, muslin_len quilt, muslin_len before,

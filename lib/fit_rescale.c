@@ -203,16 +203,6 @@ static int above_is_nearer(const struct muslin_rescaled *found, const struct sca
     return missing <= (exact->half_or_more ? 1 : 0);
 }
 
-static int64_t common_divisor(int64_t a, int64_t b)
-{
-    while (b != 0) {
-        int64_t rest = a % b;
-        a = b;
-        b = rest;
-    }
-    return a;
-}
-
 static void find_scales(struct muslin_rescaled *found, const struct pattern *pattern,
                         const struct muslin_rescale_spec *spec, const struct unit *unit)
 {
@@ -224,7 +214,7 @@ static void find_scales(struct muslin_rescaled *found, const struct pattern *pat
     if (serves_all(pattern, spec, unit, remainder))
         find_units(found, unit, &exact, spec, remainder);
     muslin_len nearest = above_is_nearer(found, &exact) ? found->unit_above : found->unit_below;
-    int64_t divisor = common_divisor(unit->length, nearest);
+    int64_t divisor = msl_common_divisor(unit->length, nearest);
     found->numerator = nearest / divisor;
     found->denominator = unit->length / divisor;
 }

@@ -82,6 +82,17 @@ int msl_rows_wanted(struct msl_check *check, void *rows, size_t row_size, uint32
 /* Writes row `index` at its stride; its size member becomes row_size. */
 void msl_write_row(void *rows, size_t row_size, size_t index, const void *from, uint32_t known);
 
+/* ---- whole numbers --------------------------------------------------------------------------------------------- */
+
+/* a / b up, for a >= 0 and b > 0. */
+/*@ requires 0 <= a && 0 < b;
+    assigns \nothing;
+    ensures (\result - 1) * b < a <= \result * b; */
+int64_t msl_divided_up(int64_t a, int64_t b);
+
+/* The greatest common divisor of two numbers, neither below 0; the other one where one is 0. */
+int64_t msl_common_divisor(int64_t a, int64_t b);
+
 /* ---- text being written ---------------------------------------------------------------------------------------- */
 
 /* Appends to a buffer and counts; what does not fit is counted and dropped. */

@@ -159,19 +159,9 @@ static const char *vulgar_of(int64_t above, int64_t below)
     return "";
 }
 
-static int64_t common_divisor(int64_t a, int64_t b)
-{
-    while (b != 0) {
-        int64_t rest = a % b;
-        a = b;
-        b = rest;
-    }
-    return a;
-}
-
 static void put_fraction(struct msl_text *text, const struct shown *shown, int unicode)
 {
-    int64_t divisor = common_divisor(shown->parts, shown->part);
+    int64_t divisor = msl_common_divisor(shown->parts, shown->part);
     int64_t above = shown->part / divisor;
     int64_t below = shown->parts / divisor;
     const char *vulgar = unicode ? vulgar_of(above, below) : "";

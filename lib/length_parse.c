@@ -369,16 +369,6 @@ static int32_t read_unit(struct reader *reader)
 
 /* ---- the sum of the parts ---------------------------------------------------------------------------------------- */
 
-static int64_t common_divisor(int64_t a, int64_t b)
-{
-    while (b != 0) {
-        int64_t rest = a % b;
-        a = b;
-        b = rest;
-    }
-    return a;
-}
-
 /* number x ticks, in whole ticks and a fraction of one in lowest terms. Returns 0 where it passes the range. The
  * fraction adds less than a unit, so the sum cannot wrap. */
 static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
@@ -388,7 +378,7 @@ static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
     if (!msl_wide_floor(msl_wide_multiply(number.whole, ticks), 1, &out->whole, &nothing))
         return 0;
     (void)msl_wide_floor(msl_wide_multiply(number.above, ticks), number.below, &part, &out->above);
-    int64_t divisor = common_divisor(number.below, out->above);
+    int64_t divisor = msl_common_divisor(number.below, out->above);
     out->whole += part;
     out->above /= divisor;
     out->below = number.below / divisor;
@@ -398,7 +388,7 @@ static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
 /* a + b. Returns 0 where the common denominator, or the sum, passes its range. */
 static int add_exact(struct exact a, struct exact b, struct exact *out)
 {
-    int64_t divisor = common_divisor(a.below, b.below);
+    int64_t divisor = msl_common_divisor(a.below, b.below);
     int64_t times = b.below / divisor;
     if (a.below > MUSLIN_LENGTH_MAX / times)
         return 0;

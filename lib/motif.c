@@ -8,12 +8,6 @@
 
 #include "inside.h"
 
-/* a / b up, for a >= 0 and b > 0. */
-static int64_t divided_up(int64_t a, int64_t b)
-{
-    return a / b + (a % b != 0);
-}
-
 /* ---- windows ----------------------------------------------------------------------------------------------------- */
 
 muslin_status muslin_motif_spec_init(struct muslin_motif_spec *spec, uint32_t size)
@@ -58,7 +52,7 @@ static struct across across_of(const struct muslin_motif_spec *spec)
         across.columns = spec->usable_width >= spec->cut_width;
         return across;
     }
-    across.repeats = divided_up(spec->cut_width, spec->repeat_width);
+    across.repeats = msl_divided_up(spec->cut_width, spec->repeat_width);
     across.step = across.repeats * spec->repeat_width;
     across.first = is_any_start(spec) ? spec->repeat_width + spec->cut_width : across.step;
     if (spec->usable_width >= across.first)
@@ -82,7 +76,7 @@ static struct muslin_motif row_of(const struct muslin_motif_spec *spec, const st
 {
     struct muslin_motif motif = { 0 };
     motif.repeats_across_each = across->repeats;
-    motif.repeats_along_each = divided_up(spec->cut_length, spec->repeat_length);
+    motif.repeats_along_each = msl_divided_up(spec->cut_length, spec->repeat_length);
     motif.per_row = across->columns * spec->motifs;
     motif.row_length = motif.repeats_along_each * spec->repeat_length;
     motif.waste_per_row = motif.row_length - spec->cut_length;
@@ -91,7 +85,7 @@ static struct muslin_motif row_of(const struct muslin_motif_spec *spec, const st
 
 static void find_rows(struct muslin_motif *motif, const struct muslin_motif_spec *spec)
 {
-    motif->rows = divided_up(spec->pieces, motif->per_row);
+    motif->rows = msl_divided_up(spec->pieces, motif->per_row);
     motif->repeats = motif->rows * motif->repeats_along_each;
     motif->spare_pieces = motif->rows * motif->per_row - spec->pieces;
     if (motif->rows > 0 && is_any_start(spec))
@@ -102,7 +96,7 @@ static void find_rows(struct muslin_motif *motif, const struct muslin_motif_spec
 /* The width in which the pieces come from so many rows. */
 static muslin_len width_for(const struct muslin_motif_spec *spec, const struct across *across, int64_t rows)
 {
-    int64_t columns = divided_up(spec->pieces, rows * spec->motifs);
+    int64_t columns = msl_divided_up(spec->pieces, rows * spec->motifs);
     return across->first + (columns - 1) * across->step;
 }
 
@@ -199,11 +193,11 @@ static void read_stack(struct msl_check *check, struct muslin_stack_spec *spec, 
 static struct muslin_stack layer_of(const struct muslin_stack_spec *spec)
 {
     struct muslin_stack stack = { 0 };
-    stack.strips = divided_up(spec->stacks, spec->per_strip);
+    stack.strips = msl_divided_up(spec->stacks, spec->per_strip);
     if (stack.strips == 0)
         return stack;
     muslin_len wanted = stack.strips * spec->strip_cut + spec->straightening;
-    stack.repeats_per_layer = divided_up(wanted, spec->repeat_length);
+    stack.repeats_per_layer = msl_divided_up(wanted, spec->repeat_length);
     stack.layer_length = stack.repeats_per_layer * spec->repeat_length;
     stack.strips_in_layers = (stack.layer_length - spec->straightening) / spec->strip_cut;
     stack.left_over = (stack.layer_length - spec->straightening) % spec->strip_cut;

@@ -78,17 +78,6 @@ muslin_status muslin_repeat_plan(const struct muslin_repeat_spec *spec, const st
 
 /* ---- both sides -------------------------------------------------------------------------------------------------- */
 
-/* Euclid's way. */
-static muslin_len common_measure(muslin_len a, muslin_len b)
-{
-    while (b != 0) {
-        muslin_len rest = a % b;
-        a = b;
-        b = rest;
-    }
-    return a;
-}
-
 muslin_status muslin_repeat_common(muslin_len width, muslin_len height, muslin_len least, muslin_len most,
                                    const struct muslin_rounding_spec *rounding, struct muslin_common_repeat *out,
                                    struct muslin_problem *problem)
@@ -106,7 +95,7 @@ muslin_status muslin_repeat_common(muslin_len width, muslin_len height, muslin_l
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    found.common = common_measure(width, height);
+    found.common = msl_common_divisor(width, height);
     found.parts = (found.common - 1) / most + 1;
     if (found.common < found.parts * least)
         return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_UNIT_REPEAT, most, 0);

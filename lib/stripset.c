@@ -7,15 +7,6 @@
 
 #include "inside.h"
 
-/* a / b up, for a >= 0 and b > 0. */
-/*@ requires 0 <= a && 0 < b;
-    assigns \nothing;
-    ensures (\result - 1) * b < a <= \result * b; */
-static int64_t divided_up(int64_t a, int64_t b)
-{
-    return a / b + (a % b != 0);
-}
-
 /* ---- the yield of one set ---------------------------------------------------------------------------------------- */
 
 muslin_status muslin_yield_spec_init(struct muslin_yield_spec *spec, uint32_t size)
@@ -212,11 +203,11 @@ muslin_status muslin_stripset_need(const struct muslin_need_spec *spec, struct m
     if (check.status != MUSLIN_OK)
         return check.status;
     struct muslin_need need = { 0 };
-    need.sets = s.segments > 0 ? divided_up(s.segments, s.segments_per_set) : 0;
+    need.sets = s.segments > 0 ? msl_divided_up(s.segments, s.segments_per_set) : 0;
     need.spare_segments = need.sets * s.segments_per_set - s.segments;
     need.strips = need.sets * s.strips_per_set;
     if (s.strips_per_bundle > 0) {
-        need.bundles = divided_up(need.strips, s.strips_per_bundle);
+        need.bundles = msl_divided_up(need.strips, s.strips_per_bundle);
         need.spare_strips = need.bundles * s.strips_per_bundle - need.strips;
     }
     need.cloth_length = cloth_for(&check, need.strips, s.strip_cut);
@@ -248,7 +239,7 @@ static void read_harvest(struct msl_check *check, struct muslin_harvest_spec *sp
 static int64_t strips_for_one_more(struct msl_check *check, const struct muslin_harvest_spec *s, int64_t tops)
 {
     int64_t segments = (tops + 1) * (s->blocks_per_top * s->segments_per_block);
-    int64_t sets = divided_up(segments, s->segments_per_set);
+    int64_t sets = msl_divided_up(segments, s->segments_per_set);
     if (sets > MUSLIN_LENGTH_MAX / s->strips_per_set) {
         msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_BLOCKS, s->blocks_per_top, 0);
         return 0;
@@ -260,7 +251,7 @@ static int64_t strips_for_one_more(struct msl_check *check, const struct muslin_
 static void use_up(struct msl_check *check, const struct muslin_harvest_spec *s, struct muslin_harvest *harvest)
 {
     int64_t segments = harvest->tops * s->blocks_per_top * s->segments_per_block;
-    harvest->sets_used = divided_up(segments, s->segments_per_set);
+    harvest->sets_used = msl_divided_up(segments, s->segments_per_set);
     harvest->strips_used = harvest->sets_used * s->strips_per_set;
     harvest->segments_left = harvest->sets_used * s->segments_per_set - segments;
     harvest->strips_for_one_more = strips_for_one_more(check, s, harvest->tops);

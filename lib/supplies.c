@@ -21,11 +21,6 @@ muslin_status msl_share_out(struct msl_wide numerator, int64_t denominator, int6
     return MUSLIN_OK;
 }
 
-int64_t msl_shared_up(int64_t a, int64_t b)
-{
-    return a / b + (a % b != 0);
-}
-
 int64_t msl_step_of(int32_t decimals)
 {
     static const int16_t steps[] = { 1000, 100, 10, 1 };
@@ -180,13 +175,13 @@ static void count_holders(const struct muslin_thread_spec *s, struct ratio ratio
 {
     int ready = (s->flags & MUSLIN_THREAD_READY_BOBBINS) != 0;
     if (s->bobbin > 0) {
-        thread->bobbins = msl_shared_up(thread->bobbin_thread, s->bobbin);
+        thread->bobbins = msl_divided_up(thread->bobbin_thread, s->bobbin);
         thread->left_on_bobbin = thread->bobbins * s->bobbin - thread->bobbin_thread;
         thread->bobbin_longer_by = longer_by(s->seam, ratio, thread->bobbins * s->bobbin);
     }
     if (s->spool > 0) {
         muslin_len needed = thread->needle + (ready ? 0 : thread->bobbin_thread);
-        thread->spools = msl_shared_up(needed, s->spool);
+        thread->spools = msl_divided_up(needed, s->spool);
         muslin_len held = thread->spools * s->spool;
         thread->left_on_spool = held - needed;
         thread->spool_longer_by = longer_by(s->seam, ratio, ready ? held : held / 2);
@@ -211,7 +206,7 @@ muslin_status muslin_thread_plan(const struct muslin_thread_spec *spec, struct m
     (void)msl_share_out(msl_wide_multiply(s.seam, bare.above), bare.below, 1, MUSLIN_ROUND_UP, &thread.thread, NULL);
     (void)msl_share_out(msl_wide_multiply(1000, bare.above), bare.below, 1, MUSLIN_ROUND_NEAREST,
                         &thread.ratio_thousandths, NULL);
-    thread.needle = msl_shared_up(thread.with_waste, 2);
+    thread.needle = msl_divided_up(thread.with_waste, 2);
     thread.bobbin_thread = thread.needle;
     count_holders(&s, ratio, &thread);
     msl_write_struct(out, &thread, (uint32_t)sizeof thread);

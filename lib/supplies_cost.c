@@ -143,7 +143,7 @@ static struct muslin_cost cost_of(struct msl_check *check, const struct muslin_c
     int whole = spec->sold == MUSLIN_COST_BUNDLES;
     if (check->status != MUSLIN_OK)
         return cost;
-    cost.bought = whole ? msl_shared_up(spec->amount, spec->per) : spec->amount;
+    cost.bought = whole ? msl_divided_up(spec->amount, spec->per) : spec->amount;
     cost.spare = whole ? cost.bought * spec->per - spec->amount : 0;
     if (msl_share_out(msl_wide_multiply(cost.bought, spec->price), whole ? 1 : spec->per, 1, spec->direction,
                       &cost.cost, &cost.exact) != MUSLIN_OK)

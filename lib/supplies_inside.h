@@ -17,7 +17,5 @@ muslin_status msl_share_out(struct msl_wide numerator, int64_t denominator, int6
 /* The step, in thousandths, of a number with 0 to 3 decimals. */
 int64_t msl_step_of(int32_t decimals);
 
-/* a / b up, for a >= 0 and b > 0. */
-int64_t msl_shared_up(int64_t a, int64_t b);
 
 #endif

@@ -25,7 +25,7 @@ static void settle_addition(struct msl_check *check, int32_t argument, muslin_le
 {
     int64_t least = msl_surd_ceiling(need);
     if (*addition == 0)
-        *addition = usual_quarters / 4 + (usual_quarters % 4 != 0);
+        *addition = msl_divided_up(usual_quarters, 4);
     if (*addition < least)
         msl_fail(check, MUSLIN_ERR_CONSTANT, argument, *addition, least);
 }
@@ -178,11 +178,6 @@ void unit_cut_piece(const struct unit_row *row, const struct msl_unit_sizes *siz
 
 /* ---- the recipe -------------------------------------------------------------------------------------------------- */
 
-static int64_t recipes_for(int64_t units, int64_t per_recipe)
-{
-    return units / per_recipe + (units % per_recipe != 0);
-}
-
 void unit_tell_sizes(int32_t kind_number, const struct msl_unit_sizes *sizes, struct muslin_unit_plan *unit)
 {
     const struct unit_kind *kind = unit_kind_of(kind_number);
@@ -244,8 +239,8 @@ static struct muslin_unit_plan recipe_of(const struct unit_recipe *recipe, const
     struct muslin_unit_piece piece = { 0 };
     unit_tell_sizes(spec->kind, &sizes, &unit);
     unit.units_per_recipe = recipe->units;
-    unit.recipes = recipes_for(spec->units, recipe->units);
-    unit.mirrored_recipes = recipes_for(spec->mirrored, recipe->units);
+    unit.recipes = msl_divided_up(spec->units, recipe->units);
+    unit.mirrored_recipes = msl_divided_up(spec->mirrored, recipe->units);
     unit.spare_units = (unit.recipes + unit.mirrored_recipes) * recipe->units - spec->units - spec->mirrored;
     unit.pieces = recipe->rows * (spec->mirrored != 0 ? 2 : 1);
     unit.bias_outside = recipe->bias;
@@ -290,7 +285,7 @@ static void write_pieces(const struct unit_recipe *recipe, const struct muslin_u
     for (int32_t i = 0; i < recipe->rows; i++) {
         struct muslin_unit_piece piece = { 0 };
         unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);
-        piece.total = piece.count * recipes_for(units, recipe->units);
+        piece.total = piece.count * msl_divided_up(units, recipe->units);
         piece.hand = hand;
         msl_write_row(rows, row_size, first + (size_t)i, &piece, (uint32_t)sizeof piece);
     }

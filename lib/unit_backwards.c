@@ -72,7 +72,7 @@ static int64_t rectangles_for(const struct harvest *harvest, int32_t region, int
         int64_t per = harvest->per_rectangle[i];
         int64_t needed = recipes * row->count;
         if (row->region == region)
-            rectangles += needed / per + (needed % per != 0);
+            rectangles += msl_divided_up(needed, per);
     }
     return rectangles;
 }
@@ -147,19 +147,9 @@ struct proportion {
     int64_t c;
 };
 
-static int64_t common_divisor(int64_t a, int64_t b)
-{
-    while (b != 0) {
-        int64_t rest = a % b;
-        a = b;
-        b = rest;
-    }
-    return a;
-}
-
 static struct proportion in_lowest_terms(int64_t w, int64_t h, int64_t c)
 {
-    int64_t divisor = common_divisor(common_divisor(w, h), c);
+    int64_t divisor = msl_common_divisor(msl_common_divisor(w, h), c);
     struct proportion proportion = { w / divisor, h / divisor, c / divisor };
     return proportion;
 }
@@ -174,7 +164,7 @@ static struct msl_unit_sizes grown(const struct proportion *proportion, int64_t 
 /* The least number of times that puts the width (of a kind without one, the height) on the grid. */
 static int64_t step_of(const struct proportion *proportion, int64_t grid)
 {
-    return grid / common_divisor(grid, proportion->w != 0 ? proportion->w : proportion->h);
+    return grid / msl_common_divisor(grid, proportion->w != 0 ? proportion->w : proportion->h);
 }
 
 static int64_t seam_of(const struct muslin_unit_spec *spec)
