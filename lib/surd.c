@@ -41,7 +41,7 @@ static int64_t twice_the_root(const struct msl_surd *surd, int32_t *whole_root)
     int32_t inner_is_whole = 1;
     int64_t inner = msl_wide_root(four_times(four_times(surd->inner)), &inner_is_whole);
     int64_t root = msl_wide_root(msl_wide_add(four_times(surd->radicand), msl_wide_from(inner)), whole_root);
-    *whole_root = *whole_root && inner_is_whole;
+    *whole_root &= inner_is_whole;
     return root;
 }
 
@@ -58,7 +58,7 @@ struct msl_exact msl_surd_exact(const struct msl_surd *surd)
         twice += root;
     if (surd->sign < 0)
         twice -= root + 1 - whole_root;
-    whole_root = whole_root || surd->sign == 0;
+    whole_root |= surd->sign == 0;
     int64_t halves = floor_of(twice, surd->divisor);
     exact.floor = floor_of(halves, 2);
     exact.upper_half = halves != 2 * exact.floor;

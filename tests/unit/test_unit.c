@@ -189,6 +189,20 @@ START_TEST(a_customary_addition_that_is_too_small_is_refused)
 }
 END_TEST
 
+/* By hand: a corner of half 8129 ticks and 4064 is 8128 1/2 ticks; up to a tick 8129, and nothing less would do. */
+START_TEST(half_a_tick_is_rounded_too)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_FLIPPED_CORNERS, 8129, 0);
+    spec.grid = 1;
+    struct rows rows = rows_of(&spec);
+    ck_assert_int_eq(rows.row[1].cut_width, 8129);
+    ck_assert_int_eq(rows.row[1].surplus_width, 0);
+    spec.direction = MUSLIN_ROUND_DOWN;
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_width, 8128);
+    ck_assert_int_eq(rows_of(&spec).row[1].surplus_width, -1);
+}
+END_TEST
+
 /* ---- the list ---------------------------------------------------------------------------------------------------- */
 
 START_TEST(every_method_of_the_list_makes_its_kind)
@@ -520,6 +534,7 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, a_blunt_tip_saves_an_allowance_of_strip);
     tcase_add_test(forwards, rounding_below_the_need_is_said);
     tcase_add_test(forwards, a_customary_addition_that_is_too_small_is_refused);
+    tcase_add_test(forwards, half_a_tick_is_rounded_too);
     suite_add_tcase(suite, forwards);
     TCase *list = tcase_create("the list");
     tcase_add_test(list, every_method_of_the_list_makes_its_kind);
