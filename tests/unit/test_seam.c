@@ -52,6 +52,9 @@ START_TEST(a_limit_is_told_in_the_unit_of_the_value)
     const struct muslin_seam_spec six_millimetres = { sizeof six_millimetres, 0, 1920, 0 };
     ck_status(muslin_seam_finished_from_cut(3200, &six_millimetres, &total, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
     ck_assert_str_eq(problem.text, "Cut size is 10 mm, but its seams take 12 mm.");
+    const struct muslin_seam_spec eighth = { sizeof eighth, 0, 1016, 0 };
+    ck_status(muslin_seam_finished_from_cut(320, &eighth, &total, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_str_eq(problem.text, "Cut size is 1 mm, but its seams take 1/4 in.");
 }
 END_TEST
 
