@@ -165,7 +165,18 @@
     X(in_hand, "strips in hand") \
     X(stock_kind, "kind of stock") \
     X(square_tolerance, "square tolerance") \
-    X(sets, "sets")
+    X(sets, "sets") \
+    X(corner, "row of the corner") \
+    X(piece, "number of the piece") \
+    X(tip, "tip of the corner") \
+    X(place, "place of the corner (finished)") \
+    X(centre, "place of the centre") \
+    X(radius, "radius") \
+    X(curve, "curve of the edge") \
+    X(grain, "grain direction") \
+    X(sides, "number of sides") \
+    X(measure, "measure") \
+    X(quarter_turns, "quarter turns")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -59,6 +59,9 @@ static enum measure measure_of(int32_t argument)
     case MUSLIN_ARG_CORNER_TRIANGLE:
     case MUSLIN_ARG_LABEL:
     case MUSLIN_ARG_SQUARE_TOLERANCE:
+    case MUSLIN_ARG_PLACE:
+    case MUSLIN_ARG_CENTRE:
+    case MUSLIN_ARG_RADIUS:
         return MEASURE_LENGTH;
     default:
         return MEASURE_NUMBER;

@@ -229,7 +229,18 @@ enum muslin_argument {
     MUSLIN_ARG_IN_HAND = 93,
     MUSLIN_ARG_STOCK_KIND = 94,
     MUSLIN_ARG_SQUARE_TOLERANCE = 95,
-    MUSLIN_ARG_SETS = 96
+    MUSLIN_ARG_SETS = 96,
+    MUSLIN_ARG_CORNER = 97,
+    MUSLIN_ARG_PIECE = 98,
+    MUSLIN_ARG_TIP = 99,
+    MUSLIN_ARG_PLACE = 100,
+    MUSLIN_ARG_CENTRE = 101,
+    MUSLIN_ARG_RADIUS = 102,
+    MUSLIN_ARG_CURVE = 103,
+    MUSLIN_ARG_GRAIN = 104,
+    MUSLIN_ARG_SIDES = 105,
+    MUSLIN_ARG_MEASURE = 106,
+    MUSLIN_ARG_QUARTER_TURNS = 107
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
