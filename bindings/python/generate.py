@@ -396,12 +396,12 @@ class Call:
         names = [other["name"] for other in self.function["arguments"]]
         if of == "struct muslin_problem":
             self.telling = True
-        elif name in ("row_size", "capacity", "cap", "failed"):
+        elif name in ("row_size", "corner_size", "capacity", "cap", "failed"):
             pass
         elif name in ("count", "need") and pointer:
             pass
-        elif of.startswith("struct ") and names[at + 1:at + 2] == ["row_size"]:
-            self.take_rows(name, without_struct(of), "capacity" in names)
+        elif of.startswith("struct ") and names[at + 1:at + 2] in (["row_size"], ["corner_size"]):
+            self.take_rows(name, without_struct(of), "capacity" in names and not const)
         elif of.startswith("struct ") and const:
             self.take_spec(at, name, without_struct(of))
         elif of.startswith("struct "):

@@ -158,7 +158,7 @@ MUSLIN_API muslin_status muslin_shape_template(const struct muslin_corner_spec *
                                                struct muslin_template_corner *rows, size_t row_size, size_t capacity,
                                                size_t *count, struct muslin_problem *problem);
 
-struct muslin_piece_spec {
+struct muslin_shape_piece_spec {
     uint32_t size;
     uint32_t flags;      /* 0 */
     int32_t piece;       /* 0, 1, ... */
@@ -168,12 +168,12 @@ struct muslin_piece_spec {
     muslin_len margin;   /* added all round the rectangles, 0 .. MUSLIN_SHAPE_MAX: for a foundation, or for safety */
 };
 /* Piece 0, grain to be chosen, no margin. */
-#define MUSLIN_PIECE_SPEC_INIT { sizeof(struct muslin_piece_spec), 0, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Example: muslin_piece_spec_init(&spec, sizeof spec) gives
- * piece 0 without a margin. Since 0.1. */
-MUSLIN_API muslin_status muslin_piece_spec_init(struct muslin_piece_spec *spec, uint32_t size);
+#define MUSLIN_SHAPE_PIECE_SPEC_INIT { sizeof(struct muslin_shape_piece_spec), 0, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Example: muslin_shape_piece_spec_init(&spec, sizeof spec)
+ * gives piece 0 without a margin. Since 0.1. */
+MUSLIN_API muslin_status muslin_shape_piece_spec_init(struct muslin_shape_piece_spec *spec, uint32_t size);
 
-struct muslin_piece {
+struct muslin_shape_piece {
     uint32_t size;
     uint32_t flags;
     int64_t finished_area;     /* of the polygon of its corners, doubled square ticks */
@@ -200,16 +200,16 @@ struct muslin_piece {
  * Time grows with the square of the rows. Example: the half square of 3 in, its two short edges outside: grain along x,
  * no bias edge, and a rectangle of about 3.86 in square (3.8536). Since 0.1. */
 MUSLIN_API muslin_status muslin_shape_piece(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
-                                            const struct muslin_piece_spec *spec,
-                                            const struct muslin_rounding_spec *rounding, struct muslin_piece *out,
+                                            const struct muslin_shape_piece_spec *spec,
+                                            const struct muslin_rounding_spec *rounding, struct muslin_shape_piece *out,
                                             struct muslin_problem *problem);
 
 /* The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_MAX) all round when one of its straight
- * edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge starts (a
- * row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE). *along gets the size along the
- * edge, *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_piece(). Source: geometry; that a foundation piece is cut
- * with a margin all round is common practice, no source. Example: the half square of 3 in laid with its long edge along
- * the strip: 5.45 in along and 2.725 in across. Since 0.1. */
+ * edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge starts (a row
+ * of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE). *along gets the size along the edge,
+ * *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_piece(). Source: geometry;
+ * that a foundation piece is cut with a margin all round is common practice, no source. Example: the half square of 3
+ * in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 0.1. */
 MUSLIN_API muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
                                                  int32_t corner, muslin_len margin,
                                                  const struct muslin_rounding_spec *rounding, muslin_len *along,
