@@ -160,13 +160,15 @@ static void direction_at(const struct msl_edge *edge, int arriving, int64_t *dx,
     *dy = bulge * ((arriving ? edge->qx : edge->px) - edge->cx);
 }
 
-/* Two edges, one an arc, that leave a corner side by side: their chords tell which one is to the left, or, where an arc
- * lies inside the other's curve, their radii. */
+/* Two edges, one an arc, that leave a corner side by side or go on smoothly: their chords tell which way the ring
+ * turns, or, where an arc lies inside the other's curve, their radii; the two halves of a disc turn as both of them do.
+ * */
 static int32_t turn_where_they_touch(const struct msl_edge *in, const struct msl_edge *out)
 {
+    int64_t chords = msl_cross(in->qx - in->px, in->qy - in->py, out->qx - out->px, out->qy - out->py);
     if (msl_bulge(in) * msl_bulge(out) < 0)
         return msl_sign(in->radius - out->radius) * msl_bulge(in);
-    return msl_sign(msl_cross(in->qx - in->px, in->qy - in->py, out->qx - out->px, out->qy - out->py));
+    return chords != 0 ? msl_sign(chords) : msl_sign(msl_bulge(in) + msl_bulge(out));
 }
 
 static int64_t size_of(int64_t number)
