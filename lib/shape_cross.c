@@ -168,7 +168,7 @@ int msl_arcs_meet(const struct msl_edge *a, const struct msl_edge *b)
     int before = b->next == a->row;
     if (d2 == 0 && a->radius == b->radius)
         return one_circle_meets(a, b);
-    if (square.sign < 0 || d2 == 0 || (after && before))
+    if (square.sign < 0 || (after && before)) /* circles about one centre have a square below 0 */
         return 0;
     int64_t vx = (after ? a->qx : a->px) - a->cx;
     int64_t vy = (after ? a->qy : a->py) - a->cy;

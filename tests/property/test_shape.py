@@ -326,7 +326,7 @@ def test_a_regular_polygon_by_its_angles(sides, measure, size):
         half = mpmath.pi / sides
         side, flat = 2 * mpmath.sin(half), mpmath.cos(half)
         parts = [side, 2 * flat if sides % 2 == 0 else 1 + flat, 2 if sides % 2 == 0 else side, 1]
-        centre = size / parts[measure - 1]
+        centre = mpmath.mpf(size) / parts[measure - 1]
         wanted = [int(mpmath.floor(part * centre + mpmath.mpf("0.5") + mpmath.mpf(10)**-30)) for part in parts]
         area = int(mpmath.floor(sides * side * flat * centre**2 + mpmath.mpf("0.5") + mpmath.mpf(10)**-20))
     found = ask("shape_regular", sides, measure, size, TO_TICK)
