@@ -33,6 +33,10 @@ EIGHTHS = RoundingSpec(grid="1/8 in")
 WISH = muslin.StripquiltSpec(strips=42, columns=3, rows=3, usable_length="42 in", end_trim="1/2 in",
                              segment_cut="6 1/2 in")
 
+SHEET = [muslin.CornerSpec(piece=-1, x=x, y=y) for x, y in ("00", "30", "33", "03")]
+HALVES = [muslin.CornerSpec(piece=piece, x=x, y=y) for piece, places in enumerate((("00", "30", "03"), ("30", "33", "03")))
+          for x, y in places]
+
 CASES: List[Case] = [
     ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
     ("version_text", lambda: muslin.version_text().count("."), 2),
@@ -134,6 +138,24 @@ CASES: List[Case] = [
         "strips_left"), (2, 6)),
     ("stripset_prints", lambda: muslin.stripset_prints([PrintRow(10, 2), PrintRow(9, 2)], 0),
      muslin.StripsetPrints((PrintRow(10, 2, 2), PrintRow(9, 2, 1)), 4, 1)),
+    # two half squares of 3 in: each with two edges outside; their tips are 1/4 in x (1 + sqrt 2) = 0.6036 beyond
+    ("shape_check", lambda: some(muslin.shape_check(SHEET + HALVES), "pieces", "outside_edges", "finished_width"),
+     (2, 4, inch("3"))),
+    ("shape_template", lambda: [some(row, "x", "y") for row in muslin.shape_template(HALVES, 0, EIGHTHS)],
+     [(-inch("1/4"), -inch("1/4")), (inch("3 5/8"), -inch("1/4")), (-inch("1/4"), inch("3 5/8"))]),
+    ("shape_piece", lambda: some(muslin.shape_piece(SHEET + HALVES, rounding=EIGHTHS), "cut_width", "bias_edges"),
+     (inch("3 7/8"), 0)),
+    # along a short edge, 1/2 in more all round
+    ("shape_foundation", lambda: some(muslin.shape_foundation(HALVES, 0, "1/2", EIGHTHS), "along", "across"),
+     (inch("4 7/8"), inch("4 7/8"))),
+    # r + s and r - s
+    ("shape_quarter", lambda: some(muslin.shape_quarter(finished="7", radius="5"), "convex_cut_radius",
+                                   "concave_cut_radius"), (inch("5 1/4"), inch("4 3/4"))),
+    # 5 x 3.1416
+    ("arc_length", lambda: muslin.arc_length("5", 2, EIGHTHS).value, inch("15 3/4")),
+    # a hexagon of 2 in (handbook)
+    ("shape_regular", lambda: some(muslin.shape_regular(6, muslin.Measure.SIDE, "2"), "centre", "corners"),
+     (inch("2"), inch("4"))),
     # 3 x 12 in
     ("setting_straight", lambda: some(muslin.setting_straight(block_width="12", block_height="12", columns=3, rows=3),
                                       "finished_width", "unfinished_width"), (inch("36"), inch("36 1/2"))),
