@@ -12,6 +12,7 @@ extern const struct command cut_command, finished_command, piece_command, row_co
 extern const struct command yield_command, sets_command, bundle_command, prints_command;
 extern const struct command usable_command, pieces_command, strips_command, stock_command, buy_command;
 extern const struct command block_command, top_command, border_command, join_command;
+extern const struct command curve_command, polygon_command;
 extern const struct command binding_command, bias_command, batting_command, backing_command, sleeve_command;
 extern const struct command length_command, table_command;
 

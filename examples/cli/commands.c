@@ -14,6 +14,7 @@ static const struct command *const set_group[] = { &yield_command, &sets_command
                                                    NULL };
 static const struct command *const setting_group[] = { &block_command, &top_command, &border_command, &join_command,
                                                        NULL };
+static const struct command *const shape_group[] = { &curve_command, &polygon_command, NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
@@ -24,6 +25,7 @@ const struct command_group command_groups[] = {
     { "A whole quilt", quilt_group },
     { "Seams and sizes", seam_group },
     { "Strip sets", set_group },
+    { "Curves and polygons", shape_group },
     { "Blocks, top and borders", setting_group },
     { "Finishing", finishing_group },
     { "Cloth", cloth_group },
