@@ -274,10 +274,10 @@ static struct muslin_shape_piece piece_of(struct msl_check *check, const struct 
     return piece;
 }
 
-muslin_status muslin_shape_piece(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
-                                 const struct muslin_shape_piece_spec *spec,
-                                 const struct muslin_rounding_spec *rounding, struct muslin_shape_piece *out,
-                                 struct muslin_problem *problem)
+muslin_status muslin_shape_measure(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
+                                   const struct muslin_shape_piece_spec *spec,
+                                   const struct muslin_rounding_spec *rounding, struct muslin_shape_piece *out,
+                                   struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_shape_piece_spec in = { 0 };

@@ -199,15 +199,15 @@ struct muslin_shape_piece {
  * for a piece sewn onto one. Straight grain on the outside edges is common practice, no source; the rest is geometry.
  * Time grows with the square of the rows. Example: the half square of 3 in, its two short edges outside: grain along x,
  * no bias edge, and a rectangle of about 3.86 in square (3.8536). Since 0.1. */
-MUSLIN_API muslin_status muslin_shape_piece(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
-                                            const struct muslin_shape_piece_spec *spec,
-                                            const struct muslin_rounding_spec *rounding, struct muslin_shape_piece *out,
-                                            struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_shape_measure(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
+                                              const struct muslin_shape_piece_spec *spec,
+                                              const struct muslin_rounding_spec *rounding,
+                                              struct muslin_shape_piece *out, struct muslin_problem *problem);
 
 /* The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_MAX) all round when one of its straight
  * edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge starts (a row
  * of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE). *along gets the size along the edge,
- * *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_piece(). Source: geometry;
+ * *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_measure(). Source: geometry;
  * that a foundation piece is cut with a margin all round is common practice, no source. Example: the half square of 3
  * in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 0.1. */
 MUSLIN_API muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, size_t row_size, size_t n,

@@ -154,7 +154,7 @@ static void piece_of(struct golden *g, const struct unit *unit)
     spec.grain_x = draw_rarely(g, 2) ? 0 : draw_between(g, -9, 9);
     spec.grain_y = draw_rarely(g, 2) ? 0 : draw_between(g, -9, 9);
     spec.margin = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
-    told(g, muslin_shape_piece(unit->rows, sizeof unit->rows[0], unit->n, &spec, &rounding, &piece, ask(g)));
+    told(g, muslin_shape_measure(unit->rows, sizeof unit->rows[0], unit->n, &spec, &rounding, &piece, ask(g)));
     TAKE(g, muslin_shape_piece, piece);
     told(g, muslin_shape_foundation(unit->rows, sizeof unit->rows[0], unit->n, corner, spec.margin, &rounding, &along,
                                     &across, ask(g)));

@@ -30,7 +30,7 @@ def objects(rows):
 
 def both(call, rows, *rest):
     """Ask library and model alike; dicts among the rest become objects for the model."""
-    modelled = {"shape_check": model.check, "shape_template": model.template, "shape_piece": model.piece,
+    modelled = {"shape_check": model.check, "shape_template": model.template, "shape_measure": model.piece,
                 "shape_foundation": model.foundation}[call]
     agree(lambda: ask(call, rows, *rest),
           lambda: modelled(objects(rows), *(as_object(one) if isinstance(one, dict) else one for one in rest)))
@@ -154,7 +154,7 @@ directions = mostly(st.just(0), st.integers(-5, 5), rarely=[model.SHAPE_MAX, -mo
 def test_what_one_knows_of_a_polygon(rows, spec, rounding, at, outlined):
     if outlined:
         rows = [dict(row, piece=-1) for row in rows] + rows
-    both("shape_piece", rows, spec, rounding)
+    both("shape_measure", rows, spec, rounding)
     both("shape_foundation", rows, at, spec["margin"], rounding)
 
 
@@ -255,7 +255,7 @@ def test_the_template_of_a_piece_with_arcs(rows, rounding):
 @given(with_arcs, requests(piece=st.just(0), grain_x=st.integers(-5, 5), grain_y=st.integers(-5, 5),
                            margin=st.integers(0, 9000)), roundings(), st.integers(0, 3))
 def test_what_one_knows_of_a_piece_with_arcs(rows, spec, rounding, at):
-    both("shape_piece", rows, spec, rounding)
+    both("shape_measure", rows, spec, rounding)
     both("shape_foundation", rows, at, spec["margin"], rounding)
 
 

@@ -143,7 +143,7 @@ CASES: List[Case] = [
      (2, 4, inch("3"))),
     ("shape_template", lambda: [some(row, "x", "y") for row in muslin.shape_template(HALVES, 0, EIGHTHS)],
      [(-inch("1/4"), -inch("1/4")), (inch("3 5/8"), -inch("1/4")), (-inch("1/4"), inch("3 5/8"))]),
-    ("shape_piece", lambda: some(muslin.shape_piece(SHEET + HALVES, rounding=EIGHTHS), "cut_width", "bias_edges"),
+    ("shape_measure", lambda: some(muslin.shape_measure(SHEET + HALVES, rounding=EIGHTHS), "cut_width", "bias_edges"),
      (inch("3 7/8"), 0)),
     # along a short edge, 1/2 in more all round
     ("shape_foundation", lambda: some(muslin.shape_foundation(HALVES, 0, "1/2", EIGHTHS), "along", "across"),

@@ -51,7 +51,7 @@ static struct muslin_shape_piece piece_of_house(int32_t number)
     struct muslin_shape_piece_spec spec = MUSLIN_SHAPE_PIECE_SPEC_INIT;
     struct muslin_shape_piece piece = { .size = (uint32_t)sizeof piece };
     spec.piece = number;
-    ck_ok(muslin_shape_piece(house, sizeof house[0], HOUSE_ROWS, &spec, &to_tick, &piece, NULL));
+    ck_ok(muslin_shape_measure(house, sizeof house[0], HOUSE_ROWS, &spec, &to_tick, &piece, NULL));
     return piece;
 }
 
@@ -107,7 +107,7 @@ START_TEST(the_house_s_outside_edges_get_the_straight_grain)
     ck_assert_int_eq(sky.grain_y, 0);
     spec.grain_x = 1;
     spec.grain_y = 1;
-    ck_ok(muslin_shape_piece(house, sizeof house[0], HOUSE_ROWS, &spec, &to_tick, &sky, NULL));
+    ck_ok(muslin_shape_measure(house, sizeof house[0], HOUSE_ROWS, &spec, &to_tick, &sky, NULL));
     ck_assert_int_eq(sky.bias_edges, 2);
     ck_assert_uint_eq(sky.warnings, MUSLIN_WARN_BIAS_EDGE);
     ck_assert_int_eq(sky.grain_corner, -1);

@@ -17,7 +17,7 @@ static struct muslin_shape_piece piece_of(const struct muslin_corner_spec *rows,
 {
     struct muslin_shape_piece piece = { .size = (uint32_t)sizeof piece };
     struct muslin_problem problem = PROBLEM;
-    muslin_status status = muslin_shape_piece(rows, sizeof rows[0], n, spec, &to_tick, &piece, &problem);
+    muslin_status status = muslin_shape_measure(rows, sizeof rows[0], n, spec, &to_tick, &piece, &problem);
     ck_assert_msg(status == MUSLIN_OK, "%s", problem.text);
     return piece;
 }
@@ -187,7 +187,7 @@ END_TEST
 
 static muslin_status call_piece(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_shape_piece(ROWS(half_square), spec, &to_tick, out, problem);
+    return muslin_shape_measure(ROWS(half_square), spec, &to_tick, out, problem);
 }
 static const struct muslin_shape_piece_spec good_piece = MUSLIN_SHAPE_PIECE_SPEC_INIT;
 static const struct ruled ruled_piece = RULED(call_piece, good_piece, muslin_shape_piece);
@@ -213,7 +213,7 @@ START_TEST(a_piece_that_cannot_be_cut_leaves_its_answer_alone)
     struct muslin_corner_spec pie[] = { CORNER(0, 0, 0), ARC(0, 8 * K, 0, CONVEX, 0, 0, 8 * K), CORNER(0, 0, 8 * K) };
     struct muslin_shape_piece piece = { .size = (uint32_t)sizeof piece, .longest = 77 };
     pie[2].tip = MUSLIN_TIP_BLUNT;
-    ck_status(muslin_shape_piece(ROWS(pie), &good_piece, &to_tick, &piece, NULL), MUSLIN_ERR_CHOICE);
+    ck_status(muslin_shape_measure(ROWS(pie), &good_piece, &to_tick, &piece, NULL), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(piece.longest, 77);
 }
 END_TEST
