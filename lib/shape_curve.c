@@ -106,7 +106,8 @@ muslin_status muslin_shape_quarter(const struct muslin_quarter_spec *spec, const
     msl_want_between(&check, MUSLIN_ARG_FINISHED, in.finished, 2, MUSLIN_SIZE_MAX / 4);
     msl_want_seam(&check, MUSLIN_ARG_SEAM_ALLOWANCE, in.allowance);
     msl_want_seam(&check, MUSLIN_ARG_TAKE_UP, in.take_up);
-    msl_want_between(&check, MUSLIN_ARG_RADIUS, in.radius, 1, in.finished - 1);
+    if (check.status == MUSLIN_OK)
+        msl_want_between(&check, MUSLIN_ARG_RADIUS, in.radius, 1, in.finished - 1);
     msl_read_rounding(&check, &to, rounding);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status == MUSLIN_OK && in.radius < 2 * in.allowance + in.take_up)

@@ -207,9 +207,9 @@ MUSLIN_API muslin_status muslin_shape_measure(const struct muslin_corner_spec *c
 /* The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_MAX) all round when one of its straight
  * edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge starts (a row
  * of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE). *along gets the size along the edge,
- * *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_measure(). Source: geometry;
- * that a foundation piece is cut with a margin all round is common practice, no source. Example: the half square of 3
- * in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 0.1. */
+ * *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_measure(). Source:
+ * geometry; that a foundation piece is cut with a margin all round is common practice, no source. Example: the half
+ * square of 3 in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 0.1. */
 MUSLIN_API muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
                                                  int32_t corner, muslin_len margin,
                                                  const struct muslin_rounding_spec *rounding, muslin_len *along,
