@@ -114,9 +114,10 @@ struct muslin_shape {
  * answered by no neighbour and not by the outline, or by too many. A straight edge may meet several neighbours; an arc
  * must be the same arc on both sides, from corner to corner. Source: geometry: where every piece and the outline go
  * round once, and their boundaries cancel, stretch by stretch, the pieces' winding numbers add up to the outline's,
- * which is 1 at each point inside. Exact. Time grows with the square of the rows, times the corners that lie on one
- * edge; nothing is allocated. Example: a 6 in square of two triangles: 2 pieces, 4 edges outside and 2 inside, 6 by 6
- * in finished. Since 0.1. */
+ * which is 1 at each point inside. Exact, but for one thing: as corners may lie a tick off their arcs, an arc of radius
+ * r and its neighbour may meet a second time within 6 sqrt(r) ticks of their common corner, and are then taken to touch
+ * there. Time grows with the square of the rows, times the corners that lie on one edge; nothing is allocated. Example:
+ * a 6 in square of two triangles: 2 pieces, 4 edges outside and 2 inside, 6 by 6 in finished. Since 0.1. */
 MUSLIN_API muslin_status muslin_shape_check(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
                                             struct muslin_shape *out, struct muslin_problem *problem);
 
