@@ -166,9 +166,9 @@
     X(stock_kind, "kind of stock") \
     X(square_tolerance, "square tolerance") \
     X(sets, "sets") \
-    X(corner, "row of the corner") \
+    X(corner_row, "row of the corner") \
     X(piece, "number of the piece") \
-    X(tip, "tip of the corner") \
+    X(corner_tip, "tip of the corner") \
     X(place, "place of the corner (finished)") \
     X(centre, "place of the centre") \
     X(radius, "radius") \

@@ -176,7 +176,7 @@ static void put_count_limit(struct msl_text *text, const struct muslin_problem *
 static void put_reason(struct msl_text *text, const struct muslin_problem *p)
 {
     int no_least = p->status == MUSLIN_ERR_NO_FIT && p->limit == 0;
-    int no_seam = p->status == MUSLIN_ERR_SEAM_TOO_WIDE && p->argument == MUSLIN_ARG_CORNER;
+    int no_seam = p->status == MUSLIN_ERR_SEAM_TOO_WIDE && p->argument == MUSLIN_ARG_CORNER_ROW;
     switch (no_least || no_seam ? MUSLIN_OK : p->status) {
     case MUSLIN_ERR_RANGE:
         put_range(text, p);

@@ -29,7 +29,7 @@ static struct muslin_corner_spec read_corner(struct msl_check *check, const void
     struct muslin_corner_spec corner = { 0 };
     msl_read_struct(check, MUSLIN_ARG_ROWS, &corner, (uint32_t)sizeof corner, (uint32_t)sizeof corner, 0,
                     msl_row_to_read(check, rows, row_size, (size_t)row));
-    msl_want_choice(check, MUSLIN_ARG_TIP, corner.tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_TRIM_LEAVING);
+    msl_want_choice(check, MUSLIN_ARG_CORNER_TIP, corner.tip, MUSLIN_CORNER_TIP_SHARP, MUSLIN_CORNER_TIP_TRIM_LEAVING);
     msl_want_between(check, MUSLIN_ARG_PLACE, corner.x, 0, MUSLIN_SHAPE_MAX);
     msl_want_between(check, MUSLIN_ARG_PLACE, corner.y, 0, MUSLIN_SHAPE_MAX);
     msl_want_between(check, MUSLIN_ARG_SEAM_ALLOWANCE, corner.allowance, 0, MUSLIN_SHAPE_SEAM_MAX);
@@ -42,7 +42,7 @@ static struct muslin_corner_spec read_corner(struct msl_check *check, const void
 void msl_fail_at(struct msl_check *check, muslin_status status, int32_t row)
 {
     check->at = row;
-    msl_fail(check, status, MUSLIN_ARG_CORNER, row, 0);
+    msl_fail(check, status, MUSLIN_ARG_CORNER_ROW, row, 0);
 }
 
 /* The first row is the outline's or piece 0's, and each further one of the same piece or the next. */

@@ -143,11 +143,11 @@ static void add_cut_tip(struct msl_joint *joint, const struct corner *v, int32_t
 {
     struct terms first, second;
     switch (tip) {
-    case MUSLIN_TIP_BLUNT:
+    case MUSLIN_CORNER_TIP_BLUNT:
         first = past_arriving(v, v->t);
         second = past_leaving(v, v->s);
         break;
-    case MUSLIN_TIP_TRIM_ARRIVING:
+    case MUSLIN_CORNER_TIP_TRIM_ARRIVING:
         first = ear_arriving(v);
         second = one_root(v, v->a * v->t, v->b * v->t, v->n, v->cross);
         break;
@@ -177,7 +177,7 @@ static void add_lines(struct msl_joint *joint, const struct msl_edge *in, const 
         add_step(joint, &v, rounding);
         return;
     }
-    if (v.cross > 0 && v.dot < 0 && out->tip != MUSLIN_TIP_SHARP) {
+    if (v.cross > 0 && v.dot < 0 && out->tip != MUSLIN_CORNER_TIP_SHARP) {
         add_cut_tip(joint, &v, out->tip, rounding);
         return;
     }
@@ -340,9 +340,9 @@ struct msl_joint msl_joint_of(struct msl_check *check, const struct msl_edge *in
     struct msl_joint joint = { 0 };
     if (msl_bulge(in) == 0 && msl_bulge(out) == 0) {
         add_lines(&joint, in, out, rounding);
-    } else if (out->tip != MUSLIN_TIP_SHARP) {
+    } else if (out->tip != MUSLIN_CORNER_TIP_SHARP) {
         check->at = out->row;
-        msl_fail(check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_TIP, out->tip, MUSLIN_TIP_SHARP);
+        msl_fail(check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_CORNER_TIP, out->tip, MUSLIN_CORNER_TIP_SHARP);
     } else {
         muslin_status status = add_with_arc(&joint, in, out, rounding);
         if (status != MUSLIN_OK)

@@ -148,7 +148,7 @@ muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, 
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, along);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, across);
     if (check.status == MUSLIN_OK && (corner < 0 || corner >= drawing.n))
-        msl_fail(&check, MUSLIN_ERR_INDEX, MUSLIN_ARG_CORNER, corner, drawing.n - 1);
+        msl_fail(&check, MUSLIN_ERR_INDEX, MUSLIN_ARG_CORNER_ROW, corner, drawing.n - 1);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct msl_edge laid = msl_edge_of(&drawing, row, 0);

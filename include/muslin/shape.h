@@ -57,16 +57,16 @@ enum muslin_curve {
 
 /* How the allowances of two straight edges meet at a corner whose angle is below a right angle; at any other corner all
  * of them are as SHARP. Geometry; what the trade calls them differs. */
-enum muslin_tip {
-    MUSLIN_TIP_SHARP = 1,       /* the raw edges run on until they meet */
-    MUSLIN_TIP_BLUNT = 2,       /* each raw edge runs past the corner, measured along its seam, by the effective
+enum muslin_corner_tip {
+    MUSLIN_CORNER_TIP_SHARP = 1,       /* the raw edges run on until they meet */
+    MUSLIN_CORNER_TIP_BLUNT = 2,       /* each raw edge runs past the corner, measured along its seam, by the effective
                                  * allowance of the other edge; the tip is cut off straight between the two ends. With
                                  * equal allowances that cut is square to the line that halves the corner, and 1 to 1.41
                                  * allowances beyond it */
-    MUSLIN_TIP_TRIM_ARRIVING = 3, /* without the dog-ear that would peep out when the seam of the edge that ends at the
+    MUSLIN_CORNER_TIP_TRIM_ARRIVING = 3, /* without the dog-ear that would peep out when the seam of the edge that ends at the
                                  * corner is sewn and its allowance folded under the piece: the raw edge of the other
                                  * edge, mirrored in that seam, cuts it off */
-    MUSLIN_TIP_TRIM_LEAVING = 4 /* the same for the seam of the edge that starts at the corner */
+    MUSLIN_CORNER_TIP_TRIM_LEAVING = 4 /* the same for the seam of the edge that starts at the corner */
 };
 
 /* One corner, and the edge that starts at it. */
@@ -74,7 +74,7 @@ struct muslin_corner_spec {
     uint32_t size;
     uint32_t flags;       /* 0 */
     int32_t piece;        /* MUSLIN_SHAPE_OUTLINE, 0, 1, ... */
-    int32_t tip;          /* enum muslin_tip; SHARP where an arc ends or starts */
+    int32_t tip;          /* enum muslin_corner_tip; SHARP where an arc ends or starts */
     muslin_len x;         /* finished corner */
     muslin_len y;
     muslin_len allowance; /* of the edge, as stitched */

@@ -23,7 +23,7 @@ static struct muslin_corner_spec *add_row(struct golden *g, struct unit *unit, i
     row.y = y;
     row.allowance = draw_rarely(g, 3) ? draw_below(g, 5000) : 2032;
     row.take_up = draw_rarely(g, 3) ? draw_below(g, 200) : 0;
-    row.tip = MUSLIN_TIP_SHARP;
+    row.tip = MUSLIN_CORNER_TIP_SHARP;
     row.curve = MUSLIN_CURVE_STRAIGHT;
     row.centre_x = 0;
     row.centre_y = 0;
@@ -44,7 +44,7 @@ static void add_halves(struct golden *g, struct unit *unit, muslin_len width, mu
 {
     muslin_len below = draw_between(g, 1, width - 1);
     muslin_len above = draw_between(g, 1, width - 1);
-    int32_t tip = draw_choice(g, MUSLIN_TIP_SHARP, MUSLIN_TIP_TRIM_LEAVING);
+    int32_t tip = draw_choice(g, MUSLIN_CORNER_TIP_SHARP, MUSLIN_CORNER_TIP_TRIM_LEAVING);
     add_row(g, unit, 0, 0, 0);
     add_row(g, unit, 0, below, 0)->tip = tip;
     add_row(g, unit, 0, above, height)->tip = tip;
@@ -104,7 +104,7 @@ static void spoil(struct golden *g, struct unit *unit)
         row->take_up = draw_take_up(g);
         break;
     case 6:
-        row->tip = draw_choice(g, MUSLIN_TIP_SHARP, MUSLIN_TIP_TRIM_LEAVING);
+        row->tip = draw_choice(g, MUSLIN_CORNER_TIP_SHARP, MUSLIN_CORNER_TIP_TRIM_LEAVING);
         break;
     default:
         unit->n = (size_t)draw_below(g, (int64_t)unit->n + 1);

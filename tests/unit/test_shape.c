@@ -416,7 +416,7 @@ START_TEST(a_row_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_corner_spec, centre_x, 0, 0, MUSLIN_ARG_CENTRE),
         OUTSIDE(muslin_corner_spec, centre_y, 0, 0, MUSLIN_ARG_CENTRE),
         OUTSIDE(muslin_corner_spec, radius, 0, 0, MUSLIN_ARG_RADIUS),
-        NOT_A_CHOICE(muslin_corner_spec, tip, 4, MUSLIN_ARG_TIP),
+        NOT_A_CHOICE(muslin_corner_spec, tip, 4, MUSLIN_ARG_CORNER_TIP),
         NOT_A_CHOICE(muslin_corner_spec, curve, 3, MUSLIN_ARG_CURVE),
         REFUSAL(muslin_corner_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
         REFUSAL(muslin_corner_spec, piece, -2, MUSLIN_ERR_SHAPE, MUSLIN_ARG_PIECE),

@@ -162,7 +162,7 @@ START_TEST(a_foundation_needs_a_straight_edge_of_a_piece)
     ck_status(muslin_shape_foundation(ROWS(pie), 1, 0, &to_tick, &along, &across, &problem), MUSLIN_ERR_SHAPE);
     ck_assert_int_eq(problem.at, 1);
     ck_status(muslin_shape_foundation(ROWS(pie), 3, 0, &to_tick, &along, &across, &problem), MUSLIN_ERR_INDEX);
-    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CORNER);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CORNER_ROW);
     ck_assert_int_eq(problem.limit, 2);
     ck_status(muslin_shape_foundation(ROWS(pie), -1, 0, &to_tick, &along, &across, &problem), MUSLIN_ERR_INDEX);
     ck_status(muslin_shape_foundation(ROWS(half_square), 0, 0, &to_tick, &along, &across, &problem), MUSLIN_ERR_INDEX);
@@ -175,8 +175,8 @@ START_TEST(a_foundation_needs_a_straight_edge_of_a_piece)
     ck_status(muslin_shape_foundation(ROWS(pie), 0, 0, &to_tick, NULL, &across, &problem), MUSLIN_ERR_NULL);
     ck_status(muslin_shape_foundation(ROWS(pie), 0, 0, &to_tick, &along, NULL, &problem), MUSLIN_ERR_NULL);
     ck_status(muslin_shape_foundation(NULL, sizeof pie[0], 3, 0, 0, &to_tick, &along, &across, NULL), MUSLIN_ERR_NULL);
-    pie[0].tip = MUSLIN_TIP_BLUNT;
-    pie[2].tip = MUSLIN_TIP_BLUNT;
+    pie[0].tip = MUSLIN_CORNER_TIP_BLUNT;
+    pie[2].tip = MUSLIN_CORNER_TIP_BLUNT;
     ck_status(muslin_shape_foundation(ROWS(pie), 0, 0, &to_tick, &along, &across, &problem), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(along, 7);
     ck_assert_int_eq(across, 8);
@@ -212,7 +212,7 @@ START_TEST(a_piece_that_cannot_be_cut_leaves_its_answer_alone)
 {
     struct muslin_corner_spec pie[] = { CORNER(0, 0, 0), ARC(0, 8 * K, 0, CONVEX, 0, 0, 8 * K), CORNER(0, 0, 8 * K) };
     struct muslin_shape_piece piece = { .size = (uint32_t)sizeof piece, .longest = 77 };
-    pie[2].tip = MUSLIN_TIP_BLUNT;
+    pie[2].tip = MUSLIN_CORNER_TIP_BLUNT;
     ck_status(muslin_shape_measure(ROWS(pie), &good_piece, &to_tick, &piece, NULL), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(piece.longest, 77);
 }

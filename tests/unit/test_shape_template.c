@@ -79,15 +79,15 @@ START_TEST(a_blunt_tip_is_flush_with_a_square_of_the_same_size)
 {
     struct muslin_corner_spec rows[3];
     memcpy(rows, half_square, sizeof rows);
-    rows[1].tip = MUSLIN_TIP_BLUNT;
+    rows[1].tip = MUSLIN_CORNER_TIP_BLUNT;
     struct made made = template_of(rows, 3);
     ck_assert_uint_eq(made.count, 4);
     ck_corner(made, 1, 1, IN(3, 1, 4), -2032);
     ck_corner(made, 2, 1, WHOLE_IN(3) + 2874, 0);
     ck_assert_int_eq(made.rows[1].has_seam, 0);
     ck_assert_int_eq(made.rows[2].has_seam, 1);
-    rows[1].tip = MUSLIN_TIP_SHARP;
-    rows[0].tip = MUSLIN_TIP_BLUNT; /* a right angle stays as it is */
+    rows[1].tip = MUSLIN_CORNER_TIP_SHARP;
+    rows[0].tip = MUSLIN_CORNER_TIP_BLUNT; /* a right angle stays as it is */
     ck_assert_uint_eq(template_of(rows, 3).count, 3);
 }
 END_TEST
@@ -100,12 +100,12 @@ START_TEST(a_trimmed_tip_has_no_dog_ear)
 {
     struct muslin_corner_spec rows[3];
     memcpy(rows, half_square, sizeof rows);
-    rows[1].tip = MUSLIN_TIP_TRIM_LEAVING;
+    rows[1].tip = MUSLIN_CORNER_TIP_TRIM_LEAVING;
     struct made made = template_of(rows, 3);
     ck_assert_uint_eq(made.count, 4);
     ck_corner(made, 1, 1, IN(3, 1, 4), -2032);
     ck_corner(made, 2, 1, IN(3, 1, 4), 842);
-    rows[1].tip = MUSLIN_TIP_TRIM_ARRIVING;
+    rows[1].tip = MUSLIN_CORNER_TIP_TRIM_ARRIVING;
     made = template_of(rows, 3);
     ck_corner(made, 1, 1, WHOLE_IN(3) + 842, -2032);
     ck_corner(made, 2, 1, WHOLE_IN(3) + 2874, 0);
@@ -222,7 +222,7 @@ START_TEST(the_largest_pieces_can_be_cut)
         rows[i].take_up = MUSLIN_SHAPE_SEAM_MAX;
     }
     struct made sharp = template_of(rows, 3);
-    for (int32_t tip = MUSLIN_TIP_BLUNT; tip <= MUSLIN_TIP_TRIM_LEAVING; tip++) {
+    for (int32_t tip = MUSLIN_CORNER_TIP_BLUNT; tip <= MUSLIN_CORNER_TIP_TRIM_LEAVING; tip++) {
         rows[0].tip = tip;
         struct made made = template_of(rows, 3);
         ck_assert_uint_eq(made.count, 4);
@@ -386,10 +386,10 @@ START_TEST(what_is_not_worked_out_is_refused)
     ck_template_refuses(slice, MUSLIN_ERR_SEAM_TOO_WIDE, 0);
     struct muslin_corner_spec turned_slice[] = { slice[3], slice[0], slice[1], slice[2] };
     ck_template_refuses(turned_slice, MUSLIN_ERR_SEAM_TOO_WIDE, 0);
-    tipped[1].tip = MUSLIN_TIP_BLUNT;
+    tipped[1].tip = MUSLIN_CORNER_TIP_BLUNT;
     ck_template_refuses(tipped, MUSLIN_ERR_CHOICE, 1);
-    tipped[1].tip = MUSLIN_TIP_SHARP;
-    tipped[2].tip = MUSLIN_TIP_BLUNT;
+    tipped[1].tip = MUSLIN_CORNER_TIP_SHARP;
+    tipped[2].tip = MUSLIN_CORNER_TIP_BLUNT;
     ck_template_refuses(tipped, MUSLIN_ERR_CHOICE, 2);
 }
 END_TEST
