@@ -235,7 +235,18 @@
     X(trim_room, "trimming room") \
     X(setting_layout, "layout on point") \
     X(edge_style, "style of the edge") \
-    X(first_block, "first block")
+    X(first_block, "first block") \
+    X(corner_row, "row of the corner") \
+    X(piece, "number of the piece") \
+    X(corner_tip, "tip of the corner") \
+    X(place, "place of the corner (finished)") \
+    X(centre, "place of the centre") \
+    X(radius, "radius") \
+    X(curve, "curve of the edge") \
+    X(grain, "grain direction") \
+    X(sides, "number of sides") \
+    X(measure, "measure") \
+    X(quarter_turns, "quarter turns")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

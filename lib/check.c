@@ -87,6 +87,9 @@ static const uint8_t measures[] = {
     [MUSLIN_ARG_DIAGONAL] = MEASURE_LENGTH,
     [MUSLIN_ARG_SET_OFF] = MEASURE_LENGTH,
     [MUSLIN_ARG_TRIM_ROOM] = MEASURE_LENGTH,
+    [MUSLIN_ARG_PLACE] = MEASURE_LENGTH,
+    [MUSLIN_ARG_CENTRE] = MEASURE_LENGTH,
+    [MUSLIN_ARG_RADIUS] = MEASURE_LENGTH,
 };
 
 static enum measure measure_of(int32_t argument)
@@ -240,7 +243,8 @@ static void put_count_limit(struct msl_text *text, const struct muslin_problem *
 static void put_reason(struct msl_text *text, const struct muslin_problem *p)
 {
     int no_least = p->status == MUSLIN_ERR_NO_FIT && p->limit == 0;
-    switch (no_least ? MUSLIN_OK : p->status) {
+    int no_seam = p->status == MUSLIN_ERR_SEAM_TOO_WIDE && p->argument == MUSLIN_ARG_CORNER_ROW;
+    switch (no_least || no_seam ? MUSLIN_OK : p->status) {
     case MUSLIN_ERR_RANGE:
         put_range(text, p);
         return;

@@ -34,7 +34,7 @@ ARGUMENT_ENUMS = {"layout": "muslin_backing_layout_kind", "align": "muslin_edge"
 # Integer outputs that are truth values.
 TRUTHS = {"allowed", "exact"}
 # What tells the stride of the rows before it: of those given, and of those found where both are in one call.
-ROW_SIZES = ("row_size", "found_size")
+ROW_SIZES = ("row_size", "found_size", "corner_size")
 # Members that hold one character.
 SIGNS = {"decimal_sign"}
 # Enums for whose members the library has words.

@@ -12,6 +12,8 @@ sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent))
 
 from muslin_model import (accuracy, backing, base, fabric, finishing, length, seam, setting, shrinkage,  # noqa: E402
                           stripquilt, stripset, text)
+from muslin_model import (backing, base, fabric, finishing, length, seam, setting, shape, stripquilt,  # noqa: E402
+                          stripset, text)
 
 INCH = 8128
 QUARTER_INCH = Request(allowance=INCH // 4, take_up=0)
@@ -188,3 +190,47 @@ def test_an_error_in_each_seam_multiplies_by_the_seams():
     found = accuracy.row(Request(pieces=9, seams=8, seam_error=INCH // 32, cut_error=0))
     assert found["worst"] == inches("1/4")
     assert (found["likely"] - 1)**2 < 8 * (INCH // 32)**2 <= found["likely"]**2
+# ---- shapes ---------------------------------------------------------------------------------------------------------
+
+def corner(piece, x, y, **more):
+    return Request(**{**dict(piece=piece, tip=shape.SHARP, x=x, y=y, allowance=INCH // 4, take_up=0, centre_x=0,
+                             centre_y=0, radius=0, curve=shape.STRAIGHT), **more})
+
+
+def drawn(piece, *places):
+    return [corner(piece, x, y) for x, y in places]
+
+
+SHEET = [(0, 0), (4, 0), (4, 4), (0, 4)]
+
+
+def test_two_triangles_cover_a_square_and_one_does_not():
+    low, high = drawn(0, (0, 0), (4, 0), (4, 4)), drawn(1, (0, 0), (4, 4), (0, 4))
+    assert shape.check(drawn(-1, *SHEET) + low + high)["inside_edges"] == 2
+    for rows in (low, low + drawn(1, (0, 0), (4, 0), (4, 4)), low + drawn(1, (0, 0), (4, 4), (0, 5))):
+        with pytest.raises(base.Refused) as refused:
+            shape.check(drawn(-1, *SHEET) + rows)
+        assert refused.value.statuses == {"ERR_NOT_TILED"}
+
+
+def test_only_counter_clockwise_polygons_that_do_not_cross_are_shapes():
+    assert shape.is_simple(drawn(0, *SHEET))
+    assert not shape.is_simple(drawn(0, *SHEET[::-1]))
+    assert not shape.is_simple(drawn(0, (0, 0), (4, 4), (4, 0), (0, 4)))
+    assert not shape.is_simple(drawn(0, (0, 0), (4, 0), (2, 0), (2, 2)))
+
+
+def test_a_half_square_is_cut_seven_eighths_larger():
+    """Common practice: the cut legs are 7/8 in longer than the finished ones."""
+    rows = drawn(0, (0, 0), (3 * INCH, 0), (0, 3 * INCH))
+    places = [(row["x"], row["y"]) for row in shape.template(rows, 0, Request(grid=INCH // 8, tolerance=0,
+                                                                              direction=base.NEAREST))]
+    assert places[1][0] - places[0][0] == inches(3 + Fraction(7, 8))
+    assert places[2][1] - places[0][1] == inches(3 + Fraction(7, 8))
+
+
+def test_regular_polygons_have_the_printed_measures():
+    """Octagon 30 in wide: side 12.43 in (Math Central); hexagon 2.75 in from flat to flat: side 1.588 in (blog)."""
+    to_tick = Request(grid=1, tolerance=0, direction=base.NEAREST)
+    assert round(shape.regular(8, 2, 30 * INCH, to_tick)["side"] / INCH, 2) == 12.43
+    assert round(shape.regular(6, 2, 11 * INCH // 4, to_tick)["side"] / INCH, 3) == 1.588

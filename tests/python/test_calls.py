@@ -42,6 +42,10 @@ SQUARES = [CutSpec(cut_width="4", cut_length="4", count=52), CutSpec(cut_width="
 HALF_STRIPS = [CutSpec(cut_width="22", cut_length="2 1/2", count=80)]
 FAT_QUARTERS = StockSpec(width="22", length="18", count=20)
 
+SHEET = [muslin.CornerSpec(piece=-1, x=x, y=y) for x, y in ("00", "30", "33", "03")]
+HALVES = [muslin.CornerSpec(piece=piece, x=x, y=y) for piece, places in enumerate((("00", "30", "03"), ("30", "33", "03")))
+          for x, y in places]
+
 CASES: List[Case] = [
     ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
     ("version_text", lambda: muslin.version_text().count("."), 2),
@@ -212,6 +216,24 @@ CASES: List[Case] = [
         [CutSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1)).sets, 4),
     ("cutlist_substitute", lambda: some(muslin.cutlist_substitute(HALF_STRIPS, 8, FAT_QUARTERS), "possible", "fabrics",
                                         "per_fabric_most"), (True, 8, 2)),
+    # two half squares of 3 in: each with two edges outside; their tips are 1/4 in x (1 + sqrt 2) = 0.6036 beyond
+    ("shape_check", lambda: some(muslin.shape_check(SHEET + HALVES), "pieces", "outside_edges", "finished_width"),
+     (2, 4, inch("3"))),
+    ("shape_template", lambda: [some(row, "x", "y") for row in muslin.shape_template(HALVES, 0, EIGHTHS)],
+     [(-inch("1/4"), -inch("1/4")), (inch("3 5/8"), -inch("1/4")), (-inch("1/4"), inch("3 5/8"))]),
+    ("shape_measure", lambda: some(muslin.shape_measure(SHEET + HALVES, rounding=EIGHTHS), "cut_width", "bias_edges"),
+     (inch("3 7/8"), 0)),
+    # along a short edge, 1/2 in more all round
+    ("shape_foundation", lambda: some(muslin.shape_foundation(HALVES, 0, "1/2", EIGHTHS), "along", "across"),
+     (inch("4 7/8"), inch("4 7/8"))),
+    # r + s and r - s
+    ("shape_quarter", lambda: some(muslin.shape_quarter(finished="7", radius="5"), "convex_cut_radius",
+                                   "concave_cut_radius"), (inch("5 1/4"), inch("4 3/4"))),
+    # 5 x 3.1416
+    ("arc_length", lambda: muslin.arc_length("5", 2, EIGHTHS).value, inch("15 3/4")),
+    # a hexagon of 2 in (handbook)
+    ("shape_regular", lambda: some(muslin.shape_regular(6, muslin.Measure.SIDE, "2"), "centre", "corners"),
+     (inch("2"), inch("4"))),
     # 3 x 12 in
     ("setting_straight", lambda: some(muslin.setting_straight(block_width="12", block_height="12", columns=3, rows=3),
                                       "finished_width", "unfinished_width"), (inch("36"), inch("36 1/2"))),

@@ -879,6 +879,144 @@ class muslin_substitution(ctypes.Structure):
     ]
 
 
+class muslin_corner_spec(ctypes.Structure):
+    """muslin/shape.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("piece", ctypes.c_int32),
+        ("tip", ctypes.c_int32),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("centre_x", ctypes.c_int64),
+        ("centre_y", ctypes.c_int64),
+        ("radius", ctypes.c_int64),
+        ("curve", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_shape(ctypes.Structure):
+    """muslin/shape.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
+        ("corners", ctypes.c_int64),
+        ("outside_edges", ctypes.c_int64),
+        ("inside_edges", ctypes.c_int64),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("finished_area", ctypes.c_int64),
+        ("has_arcs", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_template_corner(ctypes.Structure):
+    """muslin/shape.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("corner", ctypes.c_int32),
+        ("curve", ctypes.c_int32),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("centre_x", ctypes.c_int64),
+        ("centre_y", ctypes.c_int64),
+        ("radius", ctypes.c_int64),
+        ("has_seam", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_shape_piece_spec(ctypes.Structure):
+    """muslin/shape.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("piece", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+        ("grain_x", ctypes.c_int64),
+        ("grain_y", ctypes.c_int64),
+        ("margin", ctypes.c_int64),
+    ]
+
+
+class muslin_shape_piece(ctypes.Structure):
+    """muslin/shape.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished_area", ctypes.c_int64),
+        ("cut_area", ctypes.c_int64),
+        ("cut_width", ctypes.c_int64),
+        ("cut_height", ctypes.c_int64),
+        ("longest", ctypes.c_int64),
+        ("grain_x", ctypes.c_int64),
+        ("grain_y", ctypes.c_int64),
+        ("rectangle_along", ctypes.c_int64),
+        ("rectangle_across", ctypes.c_int64),
+        ("longest_corner", ctypes.c_int32),
+        ("grain_corner", ctypes.c_int32),
+        ("outside_edges", ctypes.c_int32),
+        ("bias_edges", ctypes.c_int32),
+        ("has_arcs", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+    ]
+
+
+class muslin_quarter_spec(ctypes.Structure):
+    """muslin/shape.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished", ctypes.c_int64),
+        ("radius", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+    ]
+
+
+class muslin_quarter(ctypes.Structure):
+    """muslin/shape.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("convex_cut_square", ctypes.c_int64),
+        ("convex_cut_radius", ctypes.c_int64),
+        ("convex_cut_leg", ctypes.c_int64),
+        ("concave_cut_square", ctypes.c_int64),
+        ("concave_cut_radius", ctypes.c_int64),
+        ("concave_cut_leg", ctypes.c_int64),
+        ("centre_inset", ctypes.c_int64),
+        ("seam_length", ctypes.c_int64),
+    ]
+
+
+class muslin_regular(ctypes.Structure):
+    """muslin/shape.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("side", ctypes.c_int64),
+        ("flats", ctypes.c_int64),
+        ("corners", ctypes.c_int64),
+        ("centre", ctypes.c_int64),
+        ("area", ctypes.c_int64),
+    ]
+
+
 class muslin_unit_spec(ctypes.Structure):
     """muslin/unit.h"""
 
@@ -2681,6 +2819,32 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_cutlist_substitute": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.c_int64, ctypes.POINTER(muslin_substitution), ctypes.POINTER(muslin_problem))),
+    "muslin_corner_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_corner_spec), ctypes.c_uint32)),
+    "muslin_shape_check": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_corner_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_shape),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_shape_template": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_corner_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int32,
+         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_template_corner), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_shape_piece_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_shape_piece_spec), ctypes.c_uint32)),
+    "muslin_shape_measure": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_corner_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_shape_piece_spec),
+         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_shape_piece), ctypes.POINTER(muslin_problem))),
+    "muslin_shape_foundation": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_corner_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int32, ctypes.c_int64,
+         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quarter_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quarter_spec), ctypes.c_uint32)),
+    "muslin_shape_quarter": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quarter_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_quarter),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_arc_length": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_shape_regular": (ctypes.c_int32, 
+        (ctypes.c_int32, ctypes.c_int32, ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_regular), ctypes.POINTER(muslin_problem))),
     "muslin_unit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_unit_spec), ctypes.c_uint32)),
     "muslin_unit_recipe": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_plan), ctypes.POINTER(muslin_problem))),

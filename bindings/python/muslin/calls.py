@@ -14,25 +14,26 @@ from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
 from ._values import new, utf8, whole
 from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Drop, Edge,
-                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LogOrder, LogSide, LogTurn, Nesting,
-                        Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern, QuiltingStart, Style, Table,
-                        ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
+                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LogOrder, LogSide, LogTurn, Measure,
+                        Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern, QuiltingStart, Style,
+                        Table, ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
 from .records import (Across, AcrossSpec, Alternate, AlternateSpec, Backing, BackingSpec, Batting, BattingSpec, Bed,
                       BedCover, BedCoverSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
                       BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
-                      ClothPieces, ClothSpec, CommonRepeat, Cost, CostSpec, CutlistRow, CutlistSets, CutlistSpec,
-                      CutlistStock, CutlistYardage, CutSpec, Fit, FitSpec, FormatSpec, Frame, FrameCorner, FrameSpec,
-                      Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Line, LinePlace, LineSpec, Log, Logcabin,
-                      LogcabinSpec, LogFit, LogFitSpec, LogStrips, Medallion, MedallionPlan, MedallionRow,
+                      ClothPieces, ClothSpec, CommonRepeat, CornerSpec, Cost, CostSpec, CutlistRow, CutlistSets,
+                      CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitSpec, FormatSpec, Frame, FrameCorner,
+                      FrameSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Line, LinePlace, LineSpec, Log,
+                      Logcabin, LogcabinSpec, LogFit, LogFitSpec, LogStrips, Medallion, MedallionPlan, MedallionRow,
                       MedallionSpec, Meeting, MeetingSpec, Motif, MotifSpec, MotifYield, Need, NeedSpec, Panel, Parsed,
                       ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, Point, PointBorder, PointBorderSpec, PointSpec,
-                      Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quilting, QuiltingSpec, Reference, Repeat,
-                      RepeatSpec, Rescale, Rescaled, RescaleRow, RescaleSpec, Rounded, RoundingSpec, Row, RowAccuracy,
-                      RowAccuracySpec, Run, RunSpec, Sashed, SashedSpec, SashPiece, SeamSpec, Setting, SettingSpec,
+                      Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quarter, QuarterSpec, Quilting,
+                      QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rescale, Rescaled, RescaleRow, RescaleSpec,
+                      Rounded, RoundingSpec, Row, RowAccuracy, RowAccuracySpec, Run, RunSpec, Sashed, SashedSpec,
+                      SashPiece, SeamSpec, Setting, SettingSpec, Shape, ShapeFoundation, ShapePiece, ShapePieceSpec,
                       ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount, StockSize, StockSpec, StockStrips,
                       Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints, StripsetShortest,
-                      StripsSpec, Substitution, Thread, ThreadSpec, TopAccuracy, TopAccuracySpec, TriangleRows,
-                      TriangleRowsSpec, UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep,
+                      StripsSpec, Substitution, TemplateCorner, Thread, ThreadSpec, TopAccuracy, TopAccuracySpec,
+                      TriangleRows, TriangleRowsSpec, UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep,
                       UnitStockSpec, UnitYield, WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
@@ -50,18 +51,19 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count", "reference_row",
            "reference_name", "reference_source", "reference_note", "stripset_yield", "stripset_shortest",
            "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
-           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "unit_recipe",
-           "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
-           "unit_outlines", "unit_steps", "sewing_step_text", "setting_straight", "setting_turn", "block_from_segments",
-           "join_loss", "run_plan", "border_plan", "sashed_plan", "sashed_pieces", "setting_alternate", "line_plan",
-           "line_places", "point_plan", "point_block_for_width", "point_block_from_side", "logcabin_plan",
-           "logcabin_logs", "logcabin_strips", "logcabin_log_for", "logcabin_rounds_for", "frame_pieces",
-           "frame_outline", "medallion_plan", "repeat_plan", "repeat_common", "point_border_plan", "bed_size",
-           "bed_covered", "fit_settings", "fit_nearest", "blocks_across", "triangle_rows_plan", "rescale",
-           "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
-           "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
-           "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines",
-           "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
+           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "shape_check",
+           "shape_template", "shape_measure", "shape_foundation", "shape_quarter", "arc_length", "shape_regular",
+           "unit_recipe", "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest",
+           "unit_makes", "unit_outlines", "unit_steps", "sewing_step_text", "setting_straight", "setting_turn",
+           "block_from_segments", "join_loss", "run_plan", "border_plan", "sashed_plan", "sashed_pieces",
+           "setting_alternate", "line_plan", "line_places", "point_plan", "point_block_for_width",
+           "point_block_from_side", "logcabin_plan", "logcabin_logs", "logcabin_strips", "logcabin_log_for",
+           "logcabin_rounds_for", "frame_pieces", "frame_outline", "medallion_plan", "repeat_plan", "repeat_common",
+           "point_border_plan", "bed_size", "bed_covered", "fit_settings", "fit_nearest", "blocks_across",
+           "triangle_rows_plan", "rescale", "binding_measure", "binding_plan", "bias_tube", "bias_least_square",
+           "bias_strips", "batting_plan", "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan",
+           "stripquilt_groups", "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length",
+           "quilting_lines", "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
 
 
 def version() -> int:
@@ -1158,6 +1160,110 @@ def cutlist_substitute(rows: Sequence[CutSpec], prints: int, stock: Optional[Sto
     call_telling("muslin_cutlist_substitute", rows_, ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_),
                  whole(prints, "prints"), ctypes.byref(out_))
     return Substitution._read(out_)
+
+
+def shape_check(corners: Sequence[CornerSpec]) -> Shape:
+    """Whether the drawing is a unit: outline and pieces are simple shapes that run counter-clockwise, and the pieces
+    cover the outline exactly once.
+
+    muslin_shape_check() in muslin/shape.h. Since 0.1.
+    """
+    corners_, n = rows_of(CornerSpec, corners, "corners")
+    out_ = new(structs.muslin_shape)
+    call_telling("muslin_shape_check", corners_, ctypes.sizeof(structs.muslin_corner_spec), n, ctypes.byref(out_))
+    return Shape._read(out_)
+
+
+def shape_template(corners: Sequence[CornerSpec], piece: int,
+                   rounding: Optional[RoundingSpec] = None) -> List[TemplateCorner]:
+    """The template of one piece as cut: each edge moved out by its effective allowance, each corner where the moved
+    edges meet, x and y rounded on their own to the grid.
+
+    muslin_shape_template() in muslin/shape.h. Since 0.1.
+    """
+    corners_, n = rows_of(CornerSpec, corners, "corners")
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    return asked("muslin_shape_template", structs.muslin_template_corner, TemplateCorner._read, corners_,
+                 ctypes.sizeof(structs.muslin_corner_spec), n, whole(piece, "piece", 32), ctypes.byref(rounding_))
+
+
+def shape_measure(corners: Sequence[CornerSpec], spec: Optional[ShapePieceSpec] = None,
+                  rounding: Optional[RoundingSpec] = None, *, piece: Optional[int] = None,
+                  grain_x: Optional[LengthLike] = None, grain_y: Optional[LengthLike] = None,
+                  margin: Optional[LengthLike] = None) -> ShapePiece:
+    """What one needs to know before cutting a piece: areas, the rectangle to cut it from, grain.
+
+    Keywords: the members of ShapePieceSpec, over those of spec.
+
+    muslin_shape_measure() in muslin/shape.h. Since 0.1.
+    """
+    corners_, n = rows_of(CornerSpec, corners, "corners")
+    wish = merged(ShapePieceSpec, spec, piece=piece, grain_x=grain_x, grain_y=grain_y, margin=margin)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_shape_piece)
+    call_telling("muslin_shape_measure", corners_, ctypes.sizeof(structs.muslin_corner_spec), n, ctypes.byref(wish),
+                 ctypes.byref(rounding_), ctypes.byref(out_))
+    return ShapePiece._read(out_)
+
+
+def shape_foundation(corners: Sequence[CornerSpec], corner: int, margin: LengthLike,
+                     rounding: Optional[RoundingSpec] = None) -> ShapeFoundation:
+    """The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_MAX) all round when one of its
+    straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
+    starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE).
+
+    muslin_shape_foundation() in muslin/shape.h. Since 0.1.
+    """
+    corners_, n = rows_of(CornerSpec, corners, "corners")
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    along_ = ctypes.c_int64()
+    across_ = ctypes.c_int64()
+    call_telling("muslin_shape_foundation", corners_, ctypes.sizeof(structs.muslin_corner_spec), n,
+                 whole(corner, "corner", 32), ticks_of(margin, "margin"), ctypes.byref(rounding_), ctypes.byref(along_),
+                 ctypes.byref(across_))
+    return ShapeFoundation(Length(along_.value), Length(across_.value))
+
+
+def shape_quarter(spec: Optional[QuarterSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                  finished: Optional[LengthLike] = None, radius: Optional[LengthLike] = None,
+                  allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> Quarter:
+    """The two pieces of a square with a quarter circle about one corner: the convex one (a slice of the disc) and the
+    concave one (the background).
+
+    Keywords: the members of QuarterSpec, over those of spec.
+
+    muslin_shape_quarter() in muslin/shape.h. Since 0.1.
+    """
+    wish = merged(QuarterSpec, spec, finished=finished, radius=radius, allowance=allowance, take_up=take_up)
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_quarter)
+    call_telling("muslin_shape_quarter", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Quarter._read(out_)
+
+
+def arc_length(radius: LengthLike, quarter_turns: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
+    """The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarter_turns.
+
+    muslin_arc_length() in muslin/shape.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_rounded)
+    call_telling("muslin_arc_length", ticks_of(radius, "radius"), whole(quarter_turns, "quarter_turns", 32),
+                 ctypes.byref(rounding_), ctypes.byref(out_))
+    return Rounded._read(out_)
+
+
+def shape_regular(sides: int, measure: Measure, length: LengthLike, rounding: Optional[RoundingSpec] = None) -> Regular:
+    """The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MUSLIN_ERR_CHOICE) from
+    one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it.
+
+    muslin_shape_regular() in muslin/shape.h. Since 0.1.
+    """
+    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    out_ = new(structs.muslin_regular)
+    call_telling("muslin_shape_regular", whole(sides, "sides", 32), whole(measure, "measure", 32),
+                 ticks_of(length, "length"), ctypes.byref(rounding_), ctypes.byref(out_))
+    return Regular._read(out_)
 
 
 def unit_recipe(spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,

@@ -9,17 +9,18 @@ from ._values import Choice
 __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
            "CLOTH_MAY_TURN", "MOTIF_ANY_START", "STACK_ANY_START", "YIELD_FROM_ONE_END", "CUTLIST_ROWS_MAX",
-           "CUT_MAY_TURN", "UNIT_MAX", "BORDER_LENGTHWISE", "SASHED_FRAME", "SASHED_CORNERSTONES", "LINE_FRAME",
-           "POINT_DIAGONAL_FIRST", "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING",
-           "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED",
-           "FIT_ALLOW_ON_POINT", "ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
-           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction",
-           "Unit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind",
-           "Table", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain", "UnitStage", "SewingStep",
-           "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock", "PointLayout", "PointEdge", "LogOrder",
-           "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine", "RoundKind", "RoundCorner", "Drop", "FootCorner",
-           "FitKind", "Parity", "FitRank", "Fold", "BackingLayoutKind", "PanelRole", "Nesting", "Pressing",
-           "ThreadMethod", "QuiltingPattern", "QuiltingStart", "CostKind"]
+           "CUT_MAY_TURN", "SHAPE_MAX", "SHAPE_SEAM_MAX", "SHAPE_CORNERS", "SHAPE_OUTLINE", "TEMPLATE_REACH",
+           "UNIT_MAX", "BORDER_LENGTHWISE", "SASHED_FRAME", "SASHED_CORNERSTONES", "LINE_FRAME", "POINT_DIAGONAL_FIRST",
+           "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING", "POINT_SQUARES_MAX",
+           "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT",
+           "ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX",
+           "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction", "Unit", "Style",
+           "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind", "Table",
+           "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
+           "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock", "PointLayout",
+           "PointEdge", "LogOrder", "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine", "RoundKind",
+           "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold", "BackingLayoutKind",
+           "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart", "CostKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -41,6 +42,11 @@ STACK_ANY_START = 1
 YIELD_FROM_ONE_END = 1
 CUTLIST_ROWS_MAX = 4096
 CUT_MAY_TURN = 1
+SHAPE_MAX = 1048576
+SHAPE_SEAM_MAX = 131072
+SHAPE_CORNERS = 1024
+SHAPE_OUTLINE = -1
+TEMPLATE_REACH = 4194304
 UNIT_MAX = 67108864
 BORDER_LENGTHWISE = 1
 SASHED_FRAME = 1
@@ -276,6 +282,17 @@ class Argument(Choice):
     SETTING_LAYOUT = 164
     EDGE_STYLE = 165
     FIRST_BLOCK = 166
+    CORNER_ROW = 167
+    PIECE = 168
+    CORNER_TIP = 169
+    PLACE = 170
+    CENTRE = 171
+    RADIUS = 172
+    CURVE = 173
+    GRAIN = 174
+    SIDES = 175
+    MEASURE = 176
+    QUARTER_TURNS = 177
 
     @property
     def words(self) -> str:
@@ -417,6 +434,32 @@ class Table(Choice):
     CAUTION = 10  # behind cautions: sizes, or an age in months as count; see each row's note
     # packaged batting where other lists disagree with MUSLIN_TABLE_BATTING; never chosen by muslin_batting_plan()
     BATTING_OTHER = 11
+
+
+class Curve(Choice):
+    """enum muslin_curve"""
+
+    STRAIGHT = 1
+    CONVEX = 2  # an arc that bulges out of its piece: counter-clockwise round its centre
+    CONCAVE = 3  # an arc that bulges into its piece: clockwise round its centre
+
+
+class CornerTip(Choice):
+    """enum muslin_corner_tip"""
+
+    TIP_SHARP = 1
+    TIP_BLUNT = 2
+    TIP_TRIM_ARRIVING = 3
+    TIP_TRIM_LEAVING = 4
+
+
+class Measure(Choice):
+    """enum muslin_measure"""
+
+    SIDE = 1
+    FLATS = 2  # from a side straight across to the opposite side, of a triangle to the corner
+    CORNERS = 3  # between the two corners farthest apart; of a triangle its side
+    CENTRE = 4  # from the centre to a corner
 
 
 class UnitKind(Choice):

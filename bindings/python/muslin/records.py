@@ -15,12 +15,12 @@ from .constants import (ACROSS_FRAMED, BACKING_ROUND_PANELS, BATTING_FIXED, BED_
                         FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, LINE_FRAME,
                         LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_START, POINT_DIAGONAL_FIRST,
                         SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END,
-                        AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CostKind, CutAgain, CutShape, Direction,
-                        Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
-                        GoverningSource, Grain, Join, LogHalf, LogOrder, LogSide, LogTurn, Nesting, PanelRole, Parity,
-                        PointEdge, PointLayout, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind,
-                        SashKind, SewingStep, StockKind, Style, ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod,
-                        UnitStage, Warning)
+                        AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain,
+                        CutShape, Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine,
+                        FramePiece, GoverningSource, Grain, Join, LogHalf, LogOrder, LogSide, LogTurn, Nesting,
+                        PanelRole, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern, QuiltingStart,
+                        RoundCorner, RoundKind, SashKind, SewingStep, StockKind, Style, ThreadMethod, Tip, Turning,
+                        Unit, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "RowAccuracySpec", "RowAccuracy", "TopAccuracySpec", "TopAccuracy",
@@ -28,18 +28,20 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "PrewashSpec", "Prewash", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec", "Strips",
            "StockSpec", "StockStrips", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
-           "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "UnitSpec", "UnitPlan",
-           "UnitPiece", "UnitStockSpec", "UnitYield", "UnitCorner", "UnitStep", "SettingSpec", "Setting", "BlockSpec",
-           "Block", "RunSpec", "Run", "BorderSpec", "Border", "SashedSpec", "Sashed", "SashPiece", "AlternateSpec",
-           "Alternate", "LineSpec", "Line", "LinePlace", "PointSpec", "Point", "LogcabinSpec", "Logcabin", "Log",
-           "LogStrips", "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner", "MedallionSpec", "MedallionRow",
-           "Medallion", "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec", "PointBorder", "BedSpec", "Bed",
-           "BedCoverSpec", "BedCover", "FitSpec", "Fit", "AcrossSpec", "Across", "TriangleRowsSpec", "TriangleRows",
-           "RescaleSpec", "RescaleRow", "Rescaled", "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding",
-           "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging",
-           "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread",
+           "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "CornerSpec", "Shape",
+           "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterSpec", "Quarter", "Regular", "UnitSpec",
+           "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield", "UnitCorner", "UnitStep", "SettingSpec", "Setting",
+           "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec", "Border", "SashedSpec", "Sashed", "SashPiece",
+           "AlternateSpec", "Alternate", "LineSpec", "Line", "LinePlace", "PointSpec", "Point", "LogcabinSpec",
+           "Logcabin", "Log", "LogStrips", "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner", "MedallionSpec",
+           "MedallionRow", "Medallion", "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec", "PointBorder",
+           "BedSpec", "Bed", "BedCoverSpec", "BedCover", "FitSpec", "Fit", "AcrossSpec", "Across", "TriangleRowsSpec",
+           "TriangleRows", "RescaleSpec", "RescaleRow", "Rescaled", "BindingWidthSpec", "BindingWidth", "BindingSpec",
+           "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec",
+           "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread",
            "QuiltingSpec", "Quilting", "WeightSpec", "Weight", "CostSpec", "Cost", "StockSize", "StripsetShortest",
-           "StripsetPrints", "UnitRecipeAt", "MedallionPlan", "Rescale", "StripquiltPressing", "StitchCount"]
+           "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan", "Rescale", "StripquiltPressing",
+           "StitchCount"]
 
 
 @dataclass(frozen=True)
@@ -1636,6 +1638,264 @@ class Substitution:
                    cloth_length=Length(struct.cloth_length), cloth_missing=Length(struct.cloth_missing),
                    narrower_by=Length(struct.narrower_by), shorter_by=Length(struct.shorter_by),
                    possible=bool(struct.possible), enough=bool(struct.enough), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class CornerSpec(Spec):
+    """struct muslin_corner_spec, muslin/shape.h
+
+    piece: MUSLIN_SHAPE_OUTLINE, 0, 1, ... (initially 0)
+    tip: enum muslin_corner_tip; SHARP where an arc ends or starts (initially CornerTip.TIP_SHARP)
+    x: finished corner (initially 0)
+    y: (initially 0)
+    allowance: of the edge, as stitched (initially 1/4 in)
+    take_up: of its seam, when pressed (initially 0)
+    centre_x: of the edge's arc; 0 for a straight edge (initially 0)
+    centre_y: (initially 0)
+    radius: (initially 0)
+    curve: enum muslin_curve (initially Curve.STRAIGHT)
+    """
+
+    _kind = structs.muslin_corner_spec
+    _init = "muslin_corner_spec_init"
+
+    piece: Optional[int] = None
+    tip: Optional[CornerTip] = None
+    x: Optional[LengthLike] = None
+    y: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    centre_x: Optional[LengthLike] = None
+    centre_y: Optional[LengthLike] = None
+    radius: Optional[LengthLike] = None
+    curve: Optional[Curve] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "piece", self.piece)
+        put(struct, "tip", self.tip)
+        put_length(struct, "x", self.x)
+        put_length(struct, "y", self.y)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put_length(struct, "centre_x", self.centre_x)
+        put_length(struct, "centre_y", self.centre_y)
+        put_length(struct, "radius", self.radius)
+        put(struct, "curve", self.curve)
+
+
+@dataclass(frozen=True)
+class Shape:
+    """struct muslin_shape, muslin/shape.h
+
+    pieces
+    corners: of the pieces together
+    outside_edges: edges of pieces that lie on the outline
+    inside_edges: the others: each is sewn to a neighbour
+    finished_width: of the outline along x, arcs included, up to a tick
+    finished_height
+    finished_area: of the polygon of the outline's corners, doubled square ticks
+    has_arcs: 1 when some edge is an arc, so that the area is not the polygon's
+    """
+
+    pieces: int
+    corners: int
+    outside_edges: int
+    inside_edges: int
+    finished_width: Length
+    finished_height: Length
+    finished_area: int
+    has_arcs: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Shape":
+        return cls(pieces=int(struct.pieces), corners=int(struct.corners), outside_edges=int(struct.outside_edges),
+                   inside_edges=int(struct.inside_edges), finished_width=Length(struct.finished_width),
+                   finished_height=Length(struct.finished_height), finished_area=int(struct.finished_area),
+                   has_arcs=bool(struct.has_arcs))
+
+
+@dataclass(frozen=True)
+class TemplateCorner:
+    """struct muslin_template_corner, muslin/shape.h
+
+    corner: row of the finished corner that it belongs to
+    curve: enum muslin_curve: of the cut edge
+    x: cut corner, on the grid; may be negative
+    y
+    centre_x: of a cut arc, else 0
+    centre_y
+    radius: of a cut arc, to the nearest tick, a half up: r + e of a convex, r - e of a concave one
+    has_seam: 1 when the edge runs along a seam, 0 for the short cut across a tip or a step
+    """
+
+    corner: int
+    curve: Curve
+    x: Length
+    y: Length
+    centre_x: Length
+    centre_y: Length
+    radius: Length
+    has_seam: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "TemplateCorner":
+        return cls(corner=int(struct.corner), curve=Curve(struct.curve), x=Length(struct.x), y=Length(struct.y),
+                   centre_x=Length(struct.centre_x), centre_y=Length(struct.centre_y), radius=Length(struct.radius),
+                   has_seam=bool(struct.has_seam))
+
+
+@dataclass(frozen=True)
+class ShapePieceSpec(Spec):
+    """struct muslin_shape_piece_spec, muslin/shape.h
+
+    piece: 0, 1, ... (initially 0)
+    grain_x: where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_MAX .. (initially 0)
+    grain_y: MUSLIN_SHAPE_MAX; both 0: say where it should run (initially 0)
+    margin: added all round the rectangles, 0 .. MUSLIN_SHAPE_MAX: for a foundation, or for safety (initially 0)
+    """
+
+    _kind = structs.muslin_shape_piece_spec
+    _init = "muslin_shape_piece_spec_init"
+
+    piece: Optional[int] = None
+    grain_x: Optional[LengthLike] = None
+    grain_y: Optional[LengthLike] = None
+    margin: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "piece", self.piece)
+        put_length(struct, "grain_x", self.grain_x)
+        put_length(struct, "grain_y", self.grain_y)
+        put_length(struct, "margin", self.margin)
+
+
+@dataclass(frozen=True)
+class ShapePiece:
+    """struct muslin_shape_piece, muslin/shape.h
+
+    finished_area: of the polygon of its corners, doubled square ticks
+    cut_area: of the polygon of the template's rounded corners, doubled square ticks
+    cut_width: of the template along x, arcs included, up to a tick, without margin
+    cut_height: along y
+    longest: finished length of its longest straight edge, to the nearest tick; 0: it has none
+    grain_x: the straight grain: as given, or as recommended
+    grain_y
+    rectangle_along: cut size that holds template and margin, along the straight grain, up to a tick
+    rectangle_across: across it: the cut width of a strip that holds them
+    longest_corner: row of the corner where the longest straight edge starts (the first of equals); -1
+    grain_corner: row of the edge that the recommended grain follows; -1 when it was given, or none
+    outside_edges: edges that lie on the outline, wholly or in part; 0 without an outline
+    bias_edges: of them: arcs, and straight ones neither along nor across the grain
+    has_arcs: 1 when some edge is an arc, so that areas are not the polygons'
+    warnings: MUSLIN_WARN_BIAS_EDGE when there are bias edges
+    """
+
+    finished_area: int
+    cut_area: int
+    cut_width: Length
+    cut_height: Length
+    longest: Length
+    grain_x: Length
+    grain_y: Length
+    rectangle_along: Length
+    rectangle_across: Length
+    longest_corner: int
+    grain_corner: int
+    outside_edges: int
+    bias_edges: int
+    has_arcs: bool
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "ShapePiece":
+        return cls(finished_area=int(struct.finished_area), cut_area=int(struct.cut_area),
+                   cut_width=Length(struct.cut_width), cut_height=Length(struct.cut_height),
+                   longest=Length(struct.longest), grain_x=Length(struct.grain_x), grain_y=Length(struct.grain_y),
+                   rectangle_along=Length(struct.rectangle_along), rectangle_across=Length(struct.rectangle_across),
+                   longest_corner=int(struct.longest_corner), grain_corner=int(struct.grain_corner),
+                   outside_edges=int(struct.outside_edges), bias_edges=int(struct.bias_edges),
+                   has_arcs=bool(struct.has_arcs), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class QuarterSpec(Spec):
+    """struct muslin_quarter_spec, muslin/shape.h
+
+    finished: F, side of the finished square, 2 .. MUSLIN_SIZE_MAX / 4 (initially 0)
+    radius: r, of the seam, 1 .. F - 1 (initially 0)
+    allowance: of every edge (initially 1/4 in)
+    take_up: (initially 0)
+    """
+
+    _kind = structs.muslin_quarter_spec
+    _init = "muslin_quarter_spec_init"
+
+    finished: Optional[LengthLike] = None
+    radius: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "finished", self.finished)
+        put_length(struct, "radius", self.radius)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+
+
+@dataclass(frozen=True)
+class Quarter:
+    """struct muslin_quarter, muslin/shape.h
+
+    convex_cut_square: r + 2 e: square that holds the convex piece, exact
+    convex_cut_radius: r + e, from the finished corner of the square, rounded
+    convex_cut_leg: straight edge from the cut corner to the cut arc, rounded
+    concave_cut_square: F + 2 e: square that the concave piece is cut from, exact
+    concave_cut_radius: r - e, from the same point, rounded
+    concave_cut_leg: straight edge from the cut corner that is left of the square to the cut arc, rounded: the shorter
+        of the two kinds that the piece has
+    centre_inset: e, from two cut edges of the square to the centre of the arcs, rounded
+    seam_length: r x pi / 2, the curved seam, rounded
+    """
+
+    convex_cut_square: Length
+    convex_cut_radius: Length
+    convex_cut_leg: Length
+    concave_cut_square: Length
+    concave_cut_radius: Length
+    concave_cut_leg: Length
+    centre_inset: Length
+    seam_length: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Quarter":
+        return cls(convex_cut_square=Length(struct.convex_cut_square),
+                   convex_cut_radius=Length(struct.convex_cut_radius), convex_cut_leg=Length(struct.convex_cut_leg),
+                   concave_cut_square=Length(struct.concave_cut_square),
+                   concave_cut_radius=Length(struct.concave_cut_radius), concave_cut_leg=Length(struct.concave_cut_leg),
+                   centre_inset=Length(struct.centre_inset), seam_length=Length(struct.seam_length))
+
+
+@dataclass(frozen=True)
+class Regular:
+    """struct muslin_regular, muslin/shape.h
+
+    side: each rounded on its own from the exact value
+    flats
+    corners
+    centre
+    area: doubled square ticks, nearest
+    """
+
+    side: Length
+    flats: Length
+    corners: Length
+    centre: Length
+    area: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Regular":
+        return cls(side=Length(struct.side), flats=Length(struct.flats), corners=Length(struct.corners),
+                   centre=Length(struct.centre), area=int(struct.area))
 
 
 @dataclass(frozen=True)
@@ -4962,6 +5222,14 @@ class StripsetPrints:
     rows: Tuple[PrintRow, ...]
     sets: int
     scarcest: int
+
+
+@dataclass(frozen=True)
+class ShapeFoundation:
+    """What shape_foundation() answers."""
+
+    along: Length
+    across: Length
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,365 @@
+/* shape_joint.c - where two edges meet when both are moved out by their allowances.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Everything is in half ticks, in which an effective allowance s = 2 x allowance + take-up is whole. A straight edge
+ * along (a, b) with length L = sqrt(a^2 + b^2) and the piece on its left has the outward normal (b, -a) / L. */
+#include "shape_inside.h"
+
+/* (2 vx + (px sqrt(m) + qx sqrt(n)) / d, the same in y), d not 0. */
+struct terms {
+    int64_t vx, vy; /* in ticks */
+    struct msl_big px, py, m;
+    struct msl_big qx, qy, n;
+    struct msl_big d;
+};
+
+static struct msl_sum sum_of(int64_t v, struct msl_big p, struct msl_big m, struct msl_big q, struct msl_big n,
+                             struct msl_big d)
+{
+    struct msl_sum sum;
+    sum.whole = msl_big_multiply(msl_big_of(2 * v), d);
+    sum.first = msl_big_root(p, m);
+    sum.second = msl_big_root(q, n);
+    sum.divisor = d;
+    return sum;
+}
+
+static int64_t rounded(const struct msl_sum *sum, const struct muslin_rounding_spec *rounding)
+{
+    struct muslin_rounded result = { 0 };
+    (void)msl_grid_round(msl_sum_exact(sum), rounding, &result); /* cannot overflow: the reach is below 2^26 */
+    return result.value;
+}
+
+static void add_place(struct msl_joint *joint, const struct terms *t, const struct muslin_rounding_spec *rounding)
+{
+    struct msl_sum x = sum_of(t->vx, t->px, t->m, t->qx, t->n, t->d);
+    struct msl_sum y = sum_of(t->vy, t->py, t->m, t->qy, t->n, t->d);
+    joint->x[joint->count] = rounded(&x, rounding);
+    joint->y[joint->count] = rounded(&y, rounding);
+    joint->count++;
+}
+
+/* ---- two straight edges ----------------------------------------------------------------------------------------- */
+
+/* The corner between direction (a, b), square of length m, allowance s, and (c, d), n, t. */
+struct corner {
+    int64_t vx, vy;
+    int64_t a, b, m, s;
+    int64_t c, d, n, t;
+    int64_t cross;
+    int64_t dot;
+};
+
+static struct corner corner_between(const struct msl_edge *in, const struct msl_edge *out)
+{
+    struct corner v = { 0 };
+    v.vx = out->px;
+    v.vy = out->py;
+    v.a = in->qx - in->px;
+    v.b = in->qy - in->py;
+    v.c = out->qx - out->px;
+    v.d = out->qy - out->py;
+    v.m = v.a * v.a + v.b * v.b;
+    v.n = v.c * v.c + v.d * v.d;
+    v.s = in->seam;
+    v.t = out->seam;
+    v.cross = msl_cross(v.a, v.b, v.c, v.d);
+    v.dot = v.a * v.c + v.b * v.d;
+    return v;
+}
+
+/* Terms with one root only: v + (px, py) sqrt(under) / divisor. */
+static struct terms one_root(const struct corner *v, int64_t px, int64_t py, int64_t under, int64_t divisor)
+{
+    struct terms t = { 0 };
+    t.vx = v->vx;
+    t.vy = v->vy;
+    t.px = msl_big_of(px);
+    t.py = msl_big_of(py);
+    t.m = msl_big_of(under);
+    t.d = msl_big_of(divisor);
+    return t;
+}
+
+/* The moved lines b x - a y = s L1 and d x - c y = t L2, seen from the corner, meet at (a t L2 - c s L1, b t L2 - d s
+ * L1) / cross. */
+static struct terms sharp(const struct corner *v)
+{
+    struct terms t = one_root(v, -v->c * v->s, -v->d * v->s, v->m, v->cross);
+    t.qx = msl_big_of(v->a * v->t);
+    t.qy = msl_big_of(v->b * v->t);
+    t.n = msl_big_of(v->n);
+    return t;
+}
+
+/* On the raw edge that arrives, `past` beyond the corner along its seam: (s (b, -a) + past (a, b)) / L1. */
+static struct terms past_arriving(const struct corner *v, int64_t past)
+{
+    return one_root(v, v->s * v->b + past * v->a, -v->s * v->a + past * v->b, v->m, v->m);
+}
+
+/* On the raw edge that leaves, `past` before the corner: (t (d, -c) - past (c, d)) / L2. */
+static struct terms past_leaving(const struct corner *v, int64_t past)
+{
+    return one_root(v, v->t * v->d - past * v->c, -v->t * v->c - past * v->d, v->n, v->n);
+}
+
+/* The raw edge that leaves, mirrored in the arriving seam, crosses the arriving raw edge x = (t + s cos) / sin beyond
+ * the corner, where cos = dot / (L1 L2), sin = cross / (L1 L2): s (b, -a) / L1 + (a, b) (t L2 + s dot L1 / m) / cross,
+ * here over m cross. */
+static struct terms ear_arriving(const struct corner *v)
+{
+    struct terms t = one_root(v, 0, 0, v->m, 0);
+    t.px = msl_big_add(msl_big_product(v->b, v->cross), msl_big_product(v->a, v->dot));
+    t.px = msl_big_multiply(msl_big_of(v->s), t.px);
+    t.py = msl_big_multiply(msl_big_of(v->s), msl_big_cross(v->b, v->dot, v->a, v->cross));
+    t.qx = msl_big_product(v->a * v->t, v->m);
+    t.qy = msl_big_product(v->b * v->t, v->m);
+    t.n = msl_big_of(v->n);
+    t.d = msl_big_product(v->m, v->cross);
+    return t;
+}
+
+/* The same for the raw edge that leaves: t (d, -c) / L2 - (c, d) (s L1 + t dot L2 / n) / cross, over n cross. */
+static struct terms ear_leaving(const struct corner *v)
+{
+    struct terms t = one_root(v, 0, 0, v->n, 0);
+    t.px = msl_big_multiply(msl_big_of(v->t), msl_big_cross(v->d, v->cross, v->c, v->dot));
+    t.py = msl_big_add(msl_big_product(v->c, v->cross), msl_big_product(v->d, v->dot));
+    t.py = msl_big_multiply(msl_big_of(-v->t), t.py);
+    t.qx = msl_big_product(-v->c * v->s, v->n);
+    t.qy = msl_big_product(-v->d * v->s, v->n);
+    t.n = msl_big_of(v->m);
+    t.d = msl_big_product(v->n, v->cross);
+    return t;
+}
+
+/* A corner with an angle below a right angle, its tip cut off. The mirrored raw edge meets its own original on the line
+ * of the seam, (a, b) t L2 / cross beyond the corner. */
+static void add_cut_tip(struct msl_joint *joint, const struct corner *v, int32_t tip,
+                        const struct muslin_rounding_spec *rounding)
+{
+    struct terms first, second;
+    switch (tip) {
+    case MUSLIN_CORNER_TIP_BLUNT:
+        first = past_arriving(v, v->t);
+        second = past_leaving(v, v->s);
+        break;
+    case MUSLIN_CORNER_TIP_TRIM_ARRIVING:
+        first = ear_arriving(v);
+        second = one_root(v, v->a * v->t, v->b * v->t, v->n, v->cross);
+        break;
+    default:
+        first = one_root(v, -v->c * v->s, -v->d * v->s, v->m, v->cross);
+        second = ear_leaving(v);
+    }
+    add_place(joint, &first, rounding);
+    add_place(joint, &second, rounding);
+}
+
+/* Edges in one line: one place, or two where the allowances make a step. */
+static void add_step(struct msl_joint *joint, const struct corner *v, const struct muslin_rounding_spec *rounding)
+{
+    struct terms first = past_arriving(v, 0);
+    struct terms second = past_leaving(v, 0);
+    add_place(joint, &first, rounding);
+    if (v->s != v->t)
+        add_place(joint, &second, rounding);
+}
+
+static void add_lines(struct msl_joint *joint, const struct msl_edge *in, const struct msl_edge *out,
+                      const struct muslin_rounding_spec *rounding)
+{
+    struct corner v = corner_between(in, out);
+    if (v.cross == 0) {
+        add_step(joint, &v, rounding);
+        return;
+    }
+    if (v.cross > 0 && v.dot < 0 && out->tip != MUSLIN_CORNER_TIP_SHARP) {
+        add_cut_tip(joint, &v, out->tip, rounding);
+        return;
+    }
+    struct terms tip = sharp(&v);
+    add_place(joint, &tip, rounding);
+}
+
+/* ---- an arc and a straight edge --------------------------------------------------------------------------------- */
+
+int64_t msl_cut_diameter(const struct msl_edge *arc)
+{
+    return 2 * arc->radius + msl_bulge(arc) * arc->seam;
+}
+
+/* Terms seen from the centre of an arc. */
+static struct terms from_centre(const struct msl_edge *arc, int64_t px, int64_t py, int64_t under, int64_t divisor)
+{
+    struct terms t = { 0 };
+    t.vx = arc->cx;
+    t.vy = arc->cy;
+    t.px = msl_big_of(px);
+    t.py = msl_big_of(py);
+    t.m = msl_big_of(under);
+    t.d = msl_big_of(divisor);
+    return t;
+}
+
+/* An edge along (dx, dy), one of the axes, stands `off` from the centre when moved; the corner lies on `side` of the
+ * foot of that distance, the root of R^2 - off^2 along the edge. (vx, vy) is the finished corner from the centre. */
+static muslin_status add_parallel(struct msl_joint *joint, const struct msl_edge *arc, const struct msl_edge *line,
+                                  int64_t vx, int64_t vy, const struct muslin_rounding_spec *rounding)
+{
+    int64_t dx = msl_sign(line->qx - line->px), dy = msl_sign(line->qy - line->py);
+    int64_t radius = msl_cut_diameter(arc);
+    int64_t off = 2 * msl_cross(vx, vy, dx, dy) + line->seam;
+    int64_t square = radius * radius - off * off;
+    int64_t side = msl_sign(vx * dx + vy * dy);
+    if (square < 0)
+        return MUSLIN_ERR_SEAM_TOO_WIDE;
+    if (side == 0 && square != 0)
+        return MUSLIN_ERR_SHAPE;
+    struct terms t = from_centre(arc, off * dy, -off * dx, 1, 1);
+    t.qx = msl_big_of(side * dx);
+    t.qy = msl_big_of(side * dy);
+    t.n = msl_big_of(square);
+    add_place(joint, &t, rounding);
+    return MUSLIN_OK;
+}
+
+/* An edge on the line from the centre through the corner (vx, vy): `way` is 1 where it runs outwards, -1 inwards.
+ * Moved, it stands s off the centre: s x way (vy, -vx) / |v| + v / |v| x sqrt(R^2 - s^2). */
+static muslin_status add_radial(struct msl_joint *joint, const struct msl_edge *arc, const struct msl_edge *line,
+                                int64_t vx, int64_t vy, const struct muslin_rounding_spec *rounding)
+{
+    int64_t way = msl_sign(vx * (line->qx - line->px) + vy * (line->qy - line->py));
+    int64_t radius = msl_cut_diameter(arc);
+    int64_t square = radius * radius - line->seam * line->seam;
+    int64_t length2 = vx * vx + vy * vy;
+    if (square < 0)
+        return MUSLIN_ERR_SEAM_TOO_WIDE;
+    struct terms t = from_centre(arc, line->seam * way * vy, -line->seam * way * vx, length2, length2);
+    t.qx = msl_big_of(vx);
+    t.qy = msl_big_of(vy);
+    t.n = msl_big_product(length2, square);
+    add_place(joint, &t, rounding);
+    return MUSLIN_OK;
+}
+
+/* Does the edge's line pass the centre within a tick? */
+static int is_radial(const struct msl_edge *line, int64_t vx, int64_t vy)
+{
+    int64_t ex = line->qx - line->px, ey = line->qy - line->py;
+    int64_t beside = msl_cross(vx, vy, ex, ey);
+    return msl_big_cross(beside, beside, 1, ex * ex + ey * ey).sign <= 0;
+}
+
+static muslin_status add_arc_and_line(struct msl_joint *joint, const struct msl_edge *arc, const struct msl_edge *line,
+                                      const struct msl_edge *out, const struct muslin_rounding_spec *rounding)
+{
+    int64_t vx = out->px - arc->cx, vy = out->py - arc->cy;
+    if (line->px == line->qx || line->py == line->qy)
+        return add_parallel(joint, arc, line, vx, vy, rounding);
+    if (is_radial(line, vx, vy))
+        return add_radial(joint, arc, line, vx, vy, rounding);
+    return MUSLIN_ERR_SHAPE;
+}
+
+/* ---- two arcs --------------------------------------------------------------------------------------------------- */
+
+/* Two arcs of one circle: the corner moves along its radius, with a step where the allowances differ. */
+static void add_along_radius(struct msl_joint *joint, const struct msl_edge *in, const struct msl_edge *out,
+                             const struct muslin_rounding_spec *rounding)
+{
+    int64_t vx = out->px - in->cx, vy = out->py - in->cy;
+    int64_t length2 = vx * vx + vy * vy;
+    int64_t r = msl_cut_diameter(in), q = msl_cut_diameter(out);
+    struct terms first = from_centre(in, r * vx, r * vy, length2, length2);
+    struct terms second = from_centre(in, q * vx, q * vy, length2, length2);
+    add_place(joint, &first, rounding);
+    if (r != q)
+        add_place(joint, &second, rounding);
+}
+
+/* Circles of radius R and Q whose centres are d apart meet at (s d +- sqrt(m) d') / (2 d^2) from the first centre, d'
+ * being d turned left, s = R^2 - Q^2 + d^2, m = 4 d^2 R^2 - s^2; the corner says on which side. */
+static muslin_status add_arcs(struct msl_joint *joint, const struct msl_edge *in, const struct msl_edge *out,
+                              const struct muslin_rounding_spec *rounding)
+{
+    int64_t dx = 2 * (out->cx - in->cx), dy = 2 * (out->cy - in->cy);
+    int64_t r = msl_cut_diameter(in), q = msl_cut_diameter(out);
+    int64_t d2 = dx * dx + dy * dy;
+    int64_t s = r * r - q * q + d2;
+    int64_t side = msl_sign(msl_cross(dx, dy, out->px - in->cx, out->py - in->cy));
+    struct msl_big square = msl_big_cross(4 * d2, r * r, s, s);
+    if (d2 == 0) {
+        add_along_radius(joint, in, out, rounding);
+        return MUSLIN_OK;
+    }
+    if (square.sign < 0)
+        return MUSLIN_ERR_SEAM_TOO_WIDE;
+    if (side == 0 && square.sign != 0)
+        return MUSLIN_ERR_SHAPE;
+    struct terms t = from_centre(in, 0, 0, 1, 2 * d2);
+    t.px = msl_big_product(s, dx);
+    t.py = msl_big_product(s, dy);
+    t.qx = msl_big_of(-side * dy);
+    t.qy = msl_big_of(side * dx);
+    t.n = square;
+    add_place(joint, &t, rounding);
+    return MUSLIN_OK;
+}
+
+/* ---- any joint -------------------------------------------------------------------------------------------------- */
+
+static int is_too_tight(const struct msl_edge *edge)
+{
+    return edge->curve == MUSLIN_CURVE_CONCAVE && msl_cut_diameter(edge) <= 0;
+}
+
+static muslin_status add_with_arc(struct msl_joint *joint, const struct msl_edge *in, const struct msl_edge *out,
+                                  const struct muslin_rounding_spec *rounding)
+{
+    if (is_too_tight(in) || is_too_tight(out))
+        return MUSLIN_ERR_SEAM_TOO_WIDE;
+    if (msl_bulge(in) == 0)
+        return add_arc_and_line(joint, out, in, out, rounding);
+    if (msl_bulge(out) == 0)
+        return add_arc_and_line(joint, in, out, out, rounding);
+    return add_arcs(joint, in, out, rounding);
+}
+
+static int is_far(int64_t coordinate)
+{
+    return coordinate > MUSLIN_TEMPLATE_REACH || coordinate < -MUSLIN_TEMPLATE_REACH;
+}
+
+struct msl_joint msl_joint_of(struct msl_check *check, const struct msl_edge *in, const struct msl_edge *out,
+                              const struct muslin_rounding_spec *rounding)
+{
+    struct msl_joint joint = { 0 };
+    if (msl_bulge(in) == 0 && msl_bulge(out) == 0) {
+        add_lines(&joint, in, out, rounding);
+    } else if (out->tip != MUSLIN_CORNER_TIP_SHARP) {
+        check->at = out->row;
+        msl_fail(check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_CORNER_TIP, out->tip, MUSLIN_CORNER_TIP_SHARP);
+    } else {
+        muslin_status status = add_with_arc(&joint, in, out, rounding);
+        if (status != MUSLIN_OK)
+            msl_fail_at(check, status, out->row);
+    }
+    for (int32_t i = 0; i < joint.count; i++)
+        if (is_far(joint.x[i]) || is_far(joint.y[i]))
+            msl_fail_at(check, MUSLIN_ERR_OVERFLOW, out->row);
+    return joint;
+}
+
+void msl_want_cut_edge(struct msl_check *check, const struct msl_edge *edge, const struct msl_joint *from,
+                       const struct msl_joint *to)
+{
+    int32_t last = from->count - 1;
+    int64_t along = (to->x[0] - from->x[last]) * (edge->qx - edge->px) +
+                    (to->y[0] - from->y[last]) * (edge->qy - edge->py);
+    if (along <= 0)
+        msl_fail_at(check, MUSLIN_ERR_SEAM_TOO_WIDE, edge->row);
+}
