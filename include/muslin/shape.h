@@ -60,12 +60,12 @@ enum muslin_curve {
 enum muslin_corner_tip {
     /* the raw edges run on until they meet */
     MUSLIN_CORNER_TIP_SHARP = 1,
-    /* each raw edge runs past the corner, measured along its seam, by the effective allowance of the other edge; the tip
-     * is cut off straight between the two ends. With equal allowances that cut is square to the line that halves the
+    /* each raw edge runs past the corner, measured along its seam, by the effective allowance of the other edge; the
+     * tip is cut off straight between the two ends. With equal allowances that cut is square to the line that halves the
      * corner, and 1 to 1.41 allowances beyond it */
     MUSLIN_CORNER_TIP_BLUNT = 2,
-    /* without the dog-ear that would peep out when the seam of the edge that ends at the corner is sewn and its allowance
-     * folded under the piece: the raw edge of the other edge, mirrored in that seam, cuts it off */
+    /* without the dog-ear that would peep out when the seam of the edge that ends at the corner is sewn and its
+     * allowance folded under the piece: the raw edge of the other edge, mirrored in that seam, cuts it off */
     MUSLIN_CORNER_TIP_TRIM_ARRIVING = 3,
     /* the same for the seam of the edge that starts at the corner */
     MUSLIN_CORNER_TIP_TRIM_LEAVING = 4
