@@ -61,8 +61,8 @@ enum muslin_corner_tip {
     /* the raw edges run on until they meet */
     MUSLIN_CORNER_TIP_SHARP = 1,
     /* each raw edge runs past the corner, measured along its seam, by the effective allowance of the other edge; the
-     * tip is cut off straight between the two ends. With equal allowances that cut is square to the line that halves the
-     * corner, and 1 to 1.41 allowances beyond it */
+     * tip is cut off straight between the two ends. With equal allowances that cut is square to the line that halves
+     * the corner, and 1 to 1.41 allowances beyond it */
     MUSLIN_CORNER_TIP_BLUNT = 2,
     /* without the dog-ear that would peep out when the seam of the edge that ends at the corner is sewn and its
      * allowance folded under the piece: the raw edge of the other edge, mirrored in that seam, cuts it off */
