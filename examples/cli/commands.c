@@ -19,7 +19,7 @@ static const struct command *const rounds_group[] = { &log_cabin_command, &frame
                                                       &pieced_border_command, NULL };
 static const struct command *const setting_group[] = { &block_command, &top_command, &sashing_command,
                                                        &on_point_command, &border_command, &join_command, NULL };
-static const struct command *const shape_group[] = { &curve_command, &polygon_command, NULL };
+static const struct command *const shape_group[] = { &curve_command, &polygon_command, &template_command, NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, &shrinkage_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,

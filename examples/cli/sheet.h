@@ -49,9 +49,10 @@ void show_backing_answer(struct sheet *sheet, json_t *answer);
 void show_border_answer(struct sheet *sheet, json_t *answer);
 void show_calibrate(struct sheet *sheet, json_t *answer);
 void show_yield(struct sheet *sheet, json_t *answer);
-/* A quarter circle, a regular polygon: as one draws and cuts them. */
+/* A quarter circle, a regular polygon, a unit of one's own shape: as one draws and cuts them. */
 void show_curve(struct sheet *sheet, json_t *answer);
 void show_polygon(struct sheet *sheet, json_t *answer);
+void show_template_answer(struct sheet *sheet, json_t *answer);
 void show_bias(struct sheet *sheet, json_t *answer);
 /* A cut list as one cuts it, and what it could be cut from instead. */
 void show_cutlist(struct sheet *sheet, json_t *answer);
