@@ -218,7 +218,7 @@ const struct command template_command = {
                 "  muslin template \"0 0, 5 0 convex 0 0 5, 0 5\" --units decimal\n"
                 "  muslin template \"0 0, 6 0, 2 1/2 4\" --foundation --margin 1/2\n"
                 "\n"
-                "The last but one is a quarter disc: its arc starts at the second corner, about the centre 0 0 with a "
+                "The second one is a quarter disc: its arc starts at the second corner, about the centre 0 0 with a "
                 "radius of 5.",
     .options = template_options,
     .request_size = sizeof(struct template_request),
