@@ -15,40 +15,40 @@ struct shown {
 };
 
 /* NIST Handbook 44, Appendix C: 1 in = 25.4 mm, 1 ft = 12 in, 1 yd = 36 in, all exact. */
-muslin_len muslin_unit_ticks(int32_t unit)
+muslin_len muslin_length_unit_ticks(int32_t unit)
 {
     switch (unit) {
-    case MUSLIN_UNIT_INCH:
+    case MUSLIN_LENGTH_UNIT_INCH:
         return MUSLIN_TICKS_PER_INCH;
-    case MUSLIN_UNIT_FOOT:
+    case MUSLIN_LENGTH_UNIT_FOOT:
         return 12 * MUSLIN_TICKS_PER_INCH;
-    case MUSLIN_UNIT_YARD:
+    case MUSLIN_LENGTH_UNIT_YARD:
         return 36 * MUSLIN_TICKS_PER_INCH;
-    case MUSLIN_UNIT_MM:
+    case MUSLIN_LENGTH_UNIT_MM:
         return MUSLIN_TICKS_PER_MM;
-    case MUSLIN_UNIT_CM:
+    case MUSLIN_LENGTH_UNIT_CM:
         return 10 * MUSLIN_TICKS_PER_MM;
-    case MUSLIN_UNIT_M:
+    case MUSLIN_LENGTH_UNIT_M:
         return 1000 * MUSLIN_TICKS_PER_MM;
     default:
         return 0;
     }
 }
 
-const char *muslin_unit_word(int32_t unit)
+const char *muslin_length_unit_word(int32_t unit)
 {
     switch (unit) {
-    case MUSLIN_UNIT_INCH:
+    case MUSLIN_LENGTH_UNIT_INCH:
         return "in";
-    case MUSLIN_UNIT_FOOT:
+    case MUSLIN_LENGTH_UNIT_FOOT:
         return "ft";
-    case MUSLIN_UNIT_YARD:
+    case MUSLIN_LENGTH_UNIT_YARD:
         return "yd";
-    case MUSLIN_UNIT_MM:
+    case MUSLIN_LENGTH_UNIT_MM:
         return "mm";
-    case MUSLIN_UNIT_CM:
+    case MUSLIN_LENGTH_UNIT_CM:
         return "cm";
-    case MUSLIN_UNIT_M:
+    case MUSLIN_LENGTH_UNIT_M:
         return "m";
     default:
         return "";
@@ -59,13 +59,13 @@ static int32_t unit_of_style(int32_t style)
 {
     switch (style) {
     case MUSLIN_STYLE_YARD_FRACTION:
-        return MUSLIN_UNIT_YARD;
+        return MUSLIN_LENGTH_UNIT_YARD;
     case MUSLIN_STYLE_MM:
-        return MUSLIN_UNIT_MM;
+        return MUSLIN_LENGTH_UNIT_MM;
     case MUSLIN_STYLE_CM:
-        return MUSLIN_UNIT_CM;
+        return MUSLIN_LENGTH_UNIT_CM;
     default:
-        return MUSLIN_UNIT_INCH;
+        return MUSLIN_LENGTH_UNIT_INCH;
     }
 }
 
@@ -102,7 +102,7 @@ static int64_t round_part(int64_t rest, int64_t parts, int64_t unit, int32_t dir
  * out last. */
 static struct shown split(muslin_len a, const struct muslin_format_spec *spec)
 {
-    int64_t unit = muslin_unit_ticks(unit_of_style(spec->style));
+    int64_t unit = muslin_length_unit_ticks(unit_of_style(spec->style));
     struct shown shown = { 0, 0, 0, 0, 1 };
     shown.parts = is_fraction_style(spec->style) ? spec->denominator : power_of_ten(spec->decimals);
     int64_t rest = a % unit < 0 ? a % unit + unit : a % unit;
@@ -191,7 +191,7 @@ static void put_shown(struct msl_text *text, const struct shown *shown, const st
     if ((spec->flags & MUSLIN_FORMAT_BARE) != 0)
         return;
     msl_put(text, " ");
-    msl_put(text, muslin_unit_word(unit_of_style(spec->style)));
+    msl_put(text, muslin_length_unit_word(unit_of_style(spec->style)));
 }
 
 muslin_status muslin_format_spec_init(struct muslin_format_spec *spec, uint32_t size)

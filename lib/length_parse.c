@@ -303,15 +303,19 @@ static const struct unit_word {
     unsigned char unit;
     unsigned char may_have_point; /* as an abbreviation: "in." */
 } unit_words[] = {
-    { "in", MUSLIN_UNIT_INCH, 1 },       { "inch", MUSLIN_UNIT_INCH, 0 },    { "inches", MUSLIN_UNIT_INCH, 0 },
-    { "ft", MUSLIN_UNIT_FOOT, 1 },       { "foot", MUSLIN_UNIT_FOOT, 0 },    { "feet", MUSLIN_UNIT_FOOT, 0 },
-    { "yd", MUSLIN_UNIT_YARD, 1 },       { "yds", MUSLIN_UNIT_YARD, 1 },     { "yard", MUSLIN_UNIT_YARD, 0 },
-    { "yards", MUSLIN_UNIT_YARD, 0 },    { "mm", MUSLIN_UNIT_MM, 0 },        { "millimetre", MUSLIN_UNIT_MM, 0 },
-    { "millimetres", MUSLIN_UNIT_MM, 0 }, { "millimeter", MUSLIN_UNIT_MM, 0 }, { "millimeters", MUSLIN_UNIT_MM, 0 },
-    { "cm", MUSLIN_UNIT_CM, 0 },         { "centimetre", MUSLIN_UNIT_CM, 0 }, { "centimetres", MUSLIN_UNIT_CM, 0 },
-    { "centimeter", MUSLIN_UNIT_CM, 0 }, { "centimeters", MUSLIN_UNIT_CM, 0 }, { "m", MUSLIN_UNIT_M, 0 },
-    { "metre", MUSLIN_UNIT_M, 0 },       { "metres", MUSLIN_UNIT_M, 0 },     { "meter", MUSLIN_UNIT_M, 0 },
-    { "meters", MUSLIN_UNIT_M, 0 },
+    { "in", MUSLIN_LENGTH_UNIT_INCH, 1 },              { "inch", MUSLIN_LENGTH_UNIT_INCH, 0 },
+    { "inches", MUSLIN_LENGTH_UNIT_INCH, 0 },          { "ft", MUSLIN_LENGTH_UNIT_FOOT, 1 },
+    { "foot", MUSLIN_LENGTH_UNIT_FOOT, 0 },            { "feet", MUSLIN_LENGTH_UNIT_FOOT, 0 },
+    { "yd", MUSLIN_LENGTH_UNIT_YARD, 1 },              { "yds", MUSLIN_LENGTH_UNIT_YARD, 1 },
+    { "yard", MUSLIN_LENGTH_UNIT_YARD, 0 },            { "yards", MUSLIN_LENGTH_UNIT_YARD, 0 },
+    { "mm", MUSLIN_LENGTH_UNIT_MM, 0 },                { "millimetre", MUSLIN_LENGTH_UNIT_MM, 0 },
+    { "millimetres", MUSLIN_LENGTH_UNIT_MM, 0 },       { "millimeter", MUSLIN_LENGTH_UNIT_MM, 0 },
+    { "millimeters", MUSLIN_LENGTH_UNIT_MM, 0 },       { "cm", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "centimetre", MUSLIN_LENGTH_UNIT_CM, 0 },        { "centimetres", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "centimeter", MUSLIN_LENGTH_UNIT_CM, 0 },        { "centimeters", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "m", MUSLIN_LENGTH_UNIT_M, 0 },                  { "metre", MUSLIN_LENGTH_UNIT_M, 0 },
+    { "metres", MUSLIN_LENGTH_UNIT_M, 0 },             { "meter", MUSLIN_LENGTH_UNIT_M, 0 },
+    { "meters", MUSLIN_LENGTH_UNIT_M, 0 },
 };
 
 /* Do these letters, in either case, spell the word? It ends with a zero byte, so the loop stops within it. */
@@ -327,9 +331,9 @@ static int spells(const char *text, size_t at, size_t length, const char *word)
 static int32_t unit_of_mark(uint32_t c)
 {
     if (c == '"' || c == 0x2033 || c == 0x201D || c == 0x201C)
-        return MUSLIN_UNIT_INCH;
+        return MUSLIN_LENGTH_UNIT_INCH;
     if (c == '\'' || c == 0x2032 || c == 0x2019 || c == 0x2018)
-        return MUSLIN_UNIT_FOOT;
+        return MUSLIN_LENGTH_UNIT_FOOT;
     return 0;
 }
 
@@ -361,10 +365,10 @@ static int32_t read_unit(struct reader *reader)
     int32_t unit = unit_of_mark(c);
     if (unit != 0)
         reader->at += bytes;
-    if (unit != MUSLIN_UNIT_FOOT || peek(reader, &bytes) != c)
+    if (unit != MUSLIN_LENGTH_UNIT_FOOT || peek(reader, &bytes) != c)
         return unit;
     reader->at += bytes; /* the mark for feet written twice means inches */
-    return MUSLIN_UNIT_INCH;
+    return MUSLIN_LENGTH_UNIT_INCH;
 }
 
 /* ---- the sum of the parts ---------------------------------------------------------------------------------------- */
@@ -409,7 +413,7 @@ struct parts {
 /* Units go from larger to smaller. */
 static int is_falling(const struct parts *parts, int32_t unit)
 {
-    return parts->unit == 0 || muslin_unit_ticks(unit) < muslin_unit_ticks(parts->unit);
+    return parts->unit == 0 || muslin_length_unit_ticks(unit) < muslin_length_unit_ticks(parts->unit);
 }
 
 /* One part: a number and, unless the text ends there, its unit. */
@@ -431,7 +435,7 @@ static void read_part(struct reader *reader, struct parts *parts)
                 named != 0 ? reader->at - unit_start : end - start);
     if (reader->check->status != MUSLIN_OK)
         return;
-    if (!in_ticks(number, muslin_unit_ticks(unit), &part) || !add_exact(parts->sum, part, &parts->sum))
+    if (!in_ticks(number, muslin_length_unit_ticks(unit), &part) || !add_exact(parts->sum, part, &parts->sum))
         fail_at(reader, MUSLIN_ERR_OVERFLOW, start, end - start);
     parts->unit = unit;
     skip_blanks(reader);
@@ -494,7 +498,7 @@ static void read_spec(struct msl_check *check, struct muslin_parse_spec *into, c
                     from != NULL ? from : &initial);
     if (check->status != MUSLIN_OK)
         return;
-    msl_want_choice(check, MUSLIN_ARG_UNIT, into->default_unit, MUSLIN_UNIT_INCH, MUSLIN_UNIT_M);
+    msl_want_choice(check, MUSLIN_ARG_UNIT, into->default_unit, MUSLIN_LENGTH_UNIT_INCH, MUSLIN_LENGTH_UNIT_M);
     msl_want_decimal_sign(check, into->decimal_sign);
 }
 

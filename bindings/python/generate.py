@@ -41,7 +41,7 @@ SIGNS = {"decimal_sign"}
 WORDS = {"muslin_status_code": [("sentence", "muslin_status_sentence")],
          "muslin_argument": [("words", "muslin_argument_name")],
          "muslin_warning": [("sentence", "muslin_warning_sentence")],
-         "muslin_unit": [("word", "muslin_unit_word")]}
+         "muslin_length_unit": [("word", "muslin_length_unit_word")]}
 
 HEAD = '''# SPDX-License-Identifier: MIT
 """{about}
@@ -69,8 +69,9 @@ def enum_class(name: str) -> str:
 def enum_members(enum: Record) -> List[Tuple[str, str, int]]:
     """(C name, Python name, value): MUSLIN_EDGE_STRAIGHT is Edge.STRAIGHT."""
     names = list(enum["values"])
+    own = enum["name"].upper() + "_"
     shared = "_".join(names[0].split("_")[:2]) + "_"
-    prefix = shared if all(name.startswith(shared) for name in names) else "MUSLIN_"
+    prefix = next((start for start in (own, shared) if all(name.startswith(start) for name in names)), "MUSLIN_")
     return [(name, name[len(prefix):], value) for name, value in enum["values"].items()]
 
 

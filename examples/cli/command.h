@@ -116,7 +116,7 @@ enum units { UNITS_INCH = 1, UNITS_INCH_DECIMAL, UNITS_CM, UNITS_MM };
 /* Options that every command knows and every batch line may name. */
 struct common {
     int32_t units;         /* how lengths are written; never how they are read */
-    int32_t bare_unit;     /* enum muslin_unit of a number that names none */
+    int32_t bare_unit;     /* enum muslin_length_unit of a number that names none */
     int32_t decimal_comma;
 };
 

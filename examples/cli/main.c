@@ -16,7 +16,7 @@
 #include "output.h"
 #include "sheet.h"
 
-static const struct common usual = { .units = UNITS_INCH, .bare_unit = MUSLIN_UNIT_INCH, .decimal_comma = 0 };
+static const struct common usual = { .units = UNITS_INCH, .bare_unit = MUSLIN_LENGTH_UNIT_INCH, .decimal_comma = 0 };
 
 /* ---- complaints ------------------------------------------------------------------------------------------------- */
 

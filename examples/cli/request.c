@@ -14,8 +14,8 @@ const struct word unit_words[] = {
     { "in", UNITS_INCH }, { "decimal", UNITS_INCH_DECIMAL }, { "cm", UNITS_CM }, { "mm", UNITS_MM }, { NULL, 0 }
 };
 static const struct word bare_unit_words[] = {
-    { "in", MUSLIN_UNIT_INCH }, { "ft", MUSLIN_UNIT_FOOT }, { "yd", MUSLIN_UNIT_YARD },
-    { "mm", MUSLIN_UNIT_MM }, { "cm", MUSLIN_UNIT_CM }, { "m", MUSLIN_UNIT_M }, { NULL, 0 }
+    { "in", MUSLIN_LENGTH_UNIT_INCH }, { "ft", MUSLIN_LENGTH_UNIT_FOOT }, { "yd", MUSLIN_LENGTH_UNIT_YARD },
+    { "mm", MUSLIN_LENGTH_UNIT_MM }, { "cm", MUSLIN_LENGTH_UNIT_CM }, { "m", MUSLIN_LENGTH_UNIT_M }, { NULL, 0 }
 };
 
 const struct option_row common_options[] = {

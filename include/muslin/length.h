@@ -152,27 +152,27 @@ MUSLIN_API muslin_status muslin_length_root_of_area(int64_t area, const struct m
 
 /* ---- text in --------------------------------------------------------------------------------------------------- */
 
-enum muslin_unit {
-    MUSLIN_UNIT_INCH = 1,
-    MUSLIN_UNIT_FOOT = 2,
-    MUSLIN_UNIT_YARD = 3,
-    MUSLIN_UNIT_MM = 4,
-    MUSLIN_UNIT_CM = 5,
-    MUSLIN_UNIT_M = 6
+enum muslin_length_unit {
+    MUSLIN_LENGTH_UNIT_INCH = 1,
+    MUSLIN_LENGTH_UNIT_FOOT = 2,
+    MUSLIN_LENGTH_UNIT_YARD = 3,
+    MUSLIN_LENGTH_UNIT_MM = 4,
+    MUSLIN_LENGTH_UNIT_CM = 5,
+    MUSLIN_LENGTH_UNIT_M = 6
 };
 
 /* The length of one unit in ticks (exact for all six); 0 for anything else. Source: NIST Handbook 44, Appendix C.
- * Example: muslin_unit_ticks(MUSLIN_UNIT_YARD) gives 292608. Since 0.1. */
-MUSLIN_API muslin_len muslin_unit_ticks(int32_t unit);
+ * Example: muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_YARD) gives 292608. Since 0.1. */
+MUSLIN_API muslin_len muslin_length_unit_ticks(int32_t unit);
 
 /* The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. Never null. Example:
- * muslin_unit_word(MUSLIN_UNIT_CM) gives "cm". Since 0.1. */
-MUSLIN_API const char *muslin_unit_word(int32_t unit);
+ * muslin_length_unit_word(MUSLIN_LENGTH_UNIT_CM) gives "cm". Since 0.1. */
+MUSLIN_API const char *muslin_length_unit_word(int32_t unit);
 
 struct muslin_parse_spec {
     uint32_t size;
     uint32_t flags;        /* 0 */
-    int32_t default_unit;  /* enum muslin_unit, for a number that names none */
+    int32_t default_unit;  /* enum muslin_length_unit, for a number that names none */
     int32_t decimal_sign;  /* '.' or ',' */
 };
 /* Inches and a decimal point. */

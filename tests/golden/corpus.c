@@ -203,7 +203,7 @@ static void parse(struct golden *g, const char *text, size_t length)
     SPEC(muslin_parse_spec, spec);
     OUT(muslin_parsed, out);
     spec.flags = draw_flags(g, 0);
-    spec.default_unit = draw_choice(g, MUSLIN_UNIT_INCH, MUSLIN_UNIT_M);
+    spec.default_unit = draw_choice(g, MUSLIN_LENGTH_UNIT_INCH, MUSLIN_LENGTH_UNIT_M);
     spec.decimal_sign = draw_rarely(g, 4) ? ',' : '.';
     told(g, muslin_length_parse(text, length, draw_rarely(g, 3) ? NULL : &spec, &out, ask(g)));
     TAKE(g, muslin_parsed, out);
@@ -241,9 +241,9 @@ static void format(struct golden *g)
 
 void golden_text(struct golden *g)
 {
-    for (int32_t unit = -1; unit <= MUSLIN_UNIT_M + 1; unit++) {
-        const char *word = muslin_unit_word(unit);
-        take_number(g, muslin_unit_ticks(unit));
+    for (int32_t unit = -1; unit <= MUSLIN_LENGTH_UNIT_M + 1; unit++) {
+        const char *word = muslin_length_unit_word(unit);
+        take_number(g, muslin_length_unit_ticks(unit));
         take_text(g, word, word[0] == 0 ? 0 : 1);
     }
     for (int32_t round = 0; round < 10 * ROUNDS; round++) {

@@ -10,12 +10,10 @@ from typing import Any, Callable, List, Tuple
 import pytest
 
 import muslin
-from muslin import (BackingLayoutKind, CutSpec, Direction, Edge, Join, Length, PrintRow, RoundingSpec, StockSpec, Status, Table,
-                    Turning, Unit, Warning, calls)
-from muslin import (BackingLayoutKind, CostKind, CostSpec, Direction, Edge, Join, Length, PrintRow, RoundingSpec,
-                    StockSpec, Status, Table, Turning, Unit, Warning, calls)
-from muslin import (BackingLayoutKind, Direction, Edge, Join, Length, LogSide, MedallionRow, PrintRow, RoundCorner,
-                    RoundingSpec, RoundKind, StockSpec, Status, Table, Turning, Unit, Warning, calls)
+from muslin import (BackingLayoutKind, CostKind, CostSpec, CutSpec, Direction, Edge, Join, Length, LengthUnit, LogSide,
+                    MedallionRow, PrintRow, RoundCorner, RoundingSpec, RoundKind, Status, StockSpec, Table, Turning,
+                    Warning, calls)
+
 
 Case = Tuple[str, Callable[[], object], object]
 
@@ -43,8 +41,8 @@ HALF_STRIPS = [CutSpec(cut_width="22", cut_length="2 1/2", count=80)]
 FAT_QUARTERS = StockSpec(width="22", length="18", count=20)
 
 SHEET = [muslin.CornerSpec(piece=-1, x=x, y=y) for x, y in ("00", "30", "33", "03")]
-HALVES = [muslin.CornerSpec(piece=piece, x=x, y=y) for piece, places in enumerate((("00", "30", "03"), ("30", "33", "03")))
-          for x, y in places]
+HALVES = [muslin.CornerSpec(piece=piece, x=x, y=y)
+          for piece, places in enumerate((("00", "30", "03"), ("30", "33", "03"))) for x, y in places]
 
 CASES: List[Case] = [
     ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
@@ -80,10 +78,10 @@ CASES: List[Case] = [
     # 3, 4, 5; a square of 5 in has 2 x (5 x 8128)^2 doubled square ticks
     ("length_hypotenuse", lambda: some(muslin.length_hypotenuse("3", "4"), "value", "exact"), (inch("5"), True)),
     ("length_root_of_area", lambda: muslin.length_root_of_area(2 * (5 * 8128)**2).value, inch("5")),
-    ("unit_ticks", lambda: muslin.unit_ticks(Unit.YARD), inch("36")),
-    ("unit_word", lambda: muslin.unit_word(Unit.CM), "cm"),
-    ("length_parse", lambda: some(muslin.length_parse("1/3", default_unit=Unit.YARD), "value", "exact", "unit"),
-     (inch("12"), True, Unit.YARD)),
+    ("length_unit_ticks", lambda: muslin.length_unit_ticks(LengthUnit.YARD), inch("36")),
+    ("length_unit_word", lambda: muslin.length_unit_word(LengthUnit.CM), "cm"),
+    ("length_parse", lambda: some(muslin.length_parse("1/3", default_unit=LengthUnit.YARD), "value", "exact", "unit"),
+     (inch("12"), True, LengthUnit.YARD)),
     ("length_format", lambda: some(muslin.length_format("2 1/2", unicode=True), "text", "exact"), ("2½ in", True)),
     # 6 in finished: cut 6 1/2 (handbook), and back
     ("seam_cut_from_finished", lambda: muslin.seam_cut_from_finished("6"), inch("6 1/2")),

@@ -116,7 +116,7 @@ def test_the_constants_have_the_headers_values() -> None:
 
 def test_the_words_of_an_enum_are_the_librarys() -> None:
     assert constants.Argument.SEAM_ALLOWANCE.words == "seam allowance"
-    assert constants.Unit.YARD.word == "yd"
+    assert constants.LengthUnit.YARD.word == "yd"
     assert all(warning.sentence.endswith(".") for warning in constants.Warning)
     assert muslin.argument_count() == len(constants.Argument)
     assert len({argument.words for argument in constants.Argument}) == len(constants.Argument)

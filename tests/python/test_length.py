@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import muslin
-from muslin import Direction, InexactError, Length, LengthLike, Style, Unit
+from muslin import Direction, InexactError, Length, LengthLike, Style, LengthUnit
 
 TICK = Fraction(1, 8128)  # of an inch: 1/64 in is 127 ticks and, with 25.4 mm to the inch, 1 mm is 320
 MM = Fraction(10, 254)
@@ -39,7 +39,8 @@ def test_its_repr_gives_it_back(length: Length) -> None:
 @given(lengths, st.sampled_from(list(Style)), st.booleans(), st.booleans(), st.sampled_from(".,"))
 def test_a_text_said_to_be_exact_gives_it_back(length: Length, style: Style, unicode: bool, bare: bool,
                                                sign: str) -> None:
-    unit = {Style.MM: Unit.MM, Style.CM: Unit.CM, Style.YARD_FRACTION: Unit.YARD}.get(style, Unit.INCH)
+    units = {Style.MM: LengthUnit.MM, Style.CM: LengthUnit.CM, Style.YARD_FRACTION: LengthUnit.YARD}
+    unit = units.get(style, LengthUnit.INCH)
     written = length.written(style=style, unicode=unicode, bare=bare, decimal_sign=sign)
     found = Length.parse(written.text, unit=unit, decimal_sign=sign, inexact=True)
     assert not written.exact or found == length
@@ -53,7 +54,7 @@ def test_text_is_read_exactly(text: str, inches: Fraction) -> None:
 
 
 def test_the_default_unit_and_the_decimal_sign_can_be_named() -> None:
-    assert Length.parse("6,35", unit=Unit.CM, decimal_sign=",") == Length.parse("2 1/2 in")
+    assert Length.parse("6,35", unit=LengthUnit.CM, decimal_sign=",") == Length.parse("2 1/2 in")
 
 
 def test_text_off_the_grid_is_refused_unless_inexact_will_do() -> None:
@@ -77,13 +78,13 @@ def test_text_can_be_styled() -> None:
 def test_inches_and_millimetres_are_exact(length: Length) -> None:
     assert length.inches == length.ticks * TICK
     assert length.mm * MM == length.inches
-    assert length.to(Unit.YARD) * 36 == length.inches
+    assert length.to(LengthUnit.YARD) * 36 == length.inches
 
 
 @given(lengths)
 def test_a_fraction_gives_it_back(length: Length) -> None:
     assert Length.from_fraction(length.inches) == length
-    assert Length.from_fraction(length.mm, unit=Unit.MM) == length
+    assert Length.from_fraction(length.mm, unit=LengthUnit.MM) == length
 
 
 @given(st.fractions(-10**6, 10**6), st.sampled_from(list(Direction)))
@@ -245,7 +246,7 @@ def test_a_length_can_be_copied_and_pickled() -> None:
 
 def test_a_unit_or_direction_that_is_none_is_refused() -> None:
     with pytest.raises(ValueError):
-        Length.from_fraction(1, unit=Unit(99))
+        Length.from_fraction(1, unit=LengthUnit(99))
     with pytest.raises(ValueError):
         Length.from_fraction(Fraction(1, 3), rounding=Direction(99))
     with pytest.raises(muslin.errors.ChoiceError):

@@ -49,7 +49,7 @@ def test_lengths_come_back_as_lengths_counts_as_numbers_choices_as_enums() -> No
     assert (type(row.unfinished), type(row.pieces)) == (Length, int)
     assert type(muslin.stripset_yield(segment_cut="6 in").warnings) is tuple
     assert type(muslin.fabric_pieces(piece_width="5 in", piece_length="5 in").turned) is bool
-    assert type(muslin.length_parse("1 in").unit) is muslin.Unit
+    assert type(muslin.length_parse("1 in").unit) is muslin.LengthUnit
 
 
 def test_warnings_come_back_one_by_one() -> None:

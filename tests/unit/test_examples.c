@@ -256,8 +256,8 @@ END_TEST
 
 START_TEST(a_yard_has_its_ticks)
 {
-    /* Example: muslin_unit_ticks(MUSLIN_UNIT_YARD) gives 292608. */
-    ck_assert_int_eq(muslin_unit_ticks(MUSLIN_UNIT_YARD), 292608);
+    /* Example: muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_YARD) gives 292608. */
+    ck_assert_int_eq(muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_YARD), 292608);
 }
 END_TEST
 
@@ -292,8 +292,8 @@ END_TEST
 
 START_TEST(a_unit_has_its_word)
 {
-    /* Example: muslin_unit_word(MUSLIN_UNIT_CM) gives "cm". */
-    ck_assert_str_eq(muslin_unit_word(MUSLIN_UNIT_CM), "cm");
+    /* Example: muslin_length_unit_word(MUSLIN_LENGTH_UNIT_CM) gives "cm". */
+    ck_assert_str_eq(muslin_length_unit_word(MUSLIN_LENGTH_UNIT_CM), "cm");
 }
 END_TEST
 

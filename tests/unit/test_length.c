@@ -962,24 +962,30 @@ END_TEST
 START_TEST(units_stand_to_each_other_as_the_handbook_says)
 {
     /* NIST Handbook 44, Appendix C: 1 in = 25.4 mm, 1 ft = 12 in, 1 yd = 3 ft = 0.9144 m, all exact. */
-    ck_assert_int_eq(10 * muslin_unit_ticks(MUSLIN_UNIT_INCH), 254 * muslin_unit_ticks(MUSLIN_UNIT_MM));
-    ck_assert_int_eq(muslin_unit_ticks(MUSLIN_UNIT_FOOT), 12 * muslin_unit_ticks(MUSLIN_UNIT_INCH));
-    ck_assert_int_eq(muslin_unit_ticks(MUSLIN_UNIT_YARD), 3 * muslin_unit_ticks(MUSLIN_UNIT_FOOT));
-    ck_assert_int_eq(10000 * muslin_unit_ticks(MUSLIN_UNIT_YARD), 9144 * muslin_unit_ticks(MUSLIN_UNIT_M));
-    ck_assert_int_eq(muslin_unit_ticks(MUSLIN_UNIT_CM), 10 * muslin_unit_ticks(MUSLIN_UNIT_MM));
-    ck_assert_int_eq(muslin_unit_ticks(MUSLIN_UNIT_M), 100 * muslin_unit_ticks(MUSLIN_UNIT_CM));
-    ck_assert_int_eq(muslin_unit_ticks(MUSLIN_UNIT_INCH), 8128);
+    ck_assert_int_eq(10 * muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_INCH),
+                     254 * muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_MM));
+    ck_assert_int_eq(muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_FOOT),
+                     12 * muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_INCH));
+    ck_assert_int_eq(muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_YARD),
+                     3 * muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_FOOT));
+    ck_assert_int_eq(10000 * muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_YARD),
+                     9144 * muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_M));
+    ck_assert_int_eq(muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_CM),
+                     10 * muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_MM));
+    ck_assert_int_eq(muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_M),
+                     100 * muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_CM));
+    ck_assert_int_eq(muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_INCH), 8128);
 }
 END_TEST
 
 START_TEST(units_have_their_usual_words)
 {
-    ck_assert_str_eq(muslin_unit_word(MUSLIN_UNIT_INCH), "in");
-    ck_assert_str_eq(muslin_unit_word(MUSLIN_UNIT_FOOT), "ft");
-    ck_assert_str_eq(muslin_unit_word(MUSLIN_UNIT_YARD), "yd");
-    ck_assert_str_eq(muslin_unit_word(MUSLIN_UNIT_MM), "mm");
-    ck_assert_str_eq(muslin_unit_word(MUSLIN_UNIT_CM), "cm");
-    ck_assert_str_eq(muslin_unit_word(MUSLIN_UNIT_M), "m");
+    ck_assert_str_eq(muslin_length_unit_word(MUSLIN_LENGTH_UNIT_INCH), "in");
+    ck_assert_str_eq(muslin_length_unit_word(MUSLIN_LENGTH_UNIT_FOOT), "ft");
+    ck_assert_str_eq(muslin_length_unit_word(MUSLIN_LENGTH_UNIT_YARD), "yd");
+    ck_assert_str_eq(muslin_length_unit_word(MUSLIN_LENGTH_UNIT_MM), "mm");
+    ck_assert_str_eq(muslin_length_unit_word(MUSLIN_LENGTH_UNIT_CM), "cm");
+    ck_assert_str_eq(muslin_length_unit_word(MUSLIN_LENGTH_UNIT_M), "m");
 }
 END_TEST
 
@@ -987,8 +993,8 @@ START_TEST(what_is_no_unit_has_no_length_and_no_word)
 {
     const int32_t bad[] = { 0, 7, -1, INT32_MIN, INT32_MAX };
     for (size_t i = 0; i < COUNT(bad); i++) {
-        ck_assert_int_eq(muslin_unit_ticks(bad[i]), 0);
-        ck_assert_str_eq(muslin_unit_word(bad[i]), "");
+        ck_assert_int_eq(muslin_length_unit_ticks(bad[i]), 0);
+        ck_assert_str_eq(muslin_length_unit_word(bad[i]), "");
     }
 }
 END_TEST

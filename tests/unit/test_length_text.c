@@ -128,13 +128,15 @@ START_TEST(every_word_and_mark_of_a_unit_is_known_in_either_case)
         int32_t unit;
         const char *words[10];
     } rows[] = {
-        { MUSLIN_UNIT_INCH, { "in", "in.", "inch", "inches", "\"", "\xE2\x80\xB3", "\xE2\x80\x9D", "\xE2\x80\x9C", "''",
-                              "\xE2\x80\xB2\xE2\x80\xB2" } },
-        { MUSLIN_UNIT_FOOT, { "ft", "ft.", "foot", "feet", "'", "\xE2\x80\xB2", "\xE2\x80\x99", "\xE2\x80\x98" } },
-        { MUSLIN_UNIT_YARD, { "yd", "yd.", "yds", "yds.", "yard", "yards" } },
-        { MUSLIN_UNIT_MM, { "mm", "millimetre", "millimetres", "millimeter", "millimeters" } },
-        { MUSLIN_UNIT_CM, { "cm", "centimetre", "centimetres", "centimeter", "centimeters" } },
-        { MUSLIN_UNIT_M, { "m", "metre", "metres", "meter", "meters" } },
+        { MUSLIN_LENGTH_UNIT_INCH,
+          { "in", "in.", "inch", "inches", "\"", "\xE2\x80\xB3", "\xE2\x80\x9D", "\xE2\x80\x9C", "''",
+            "\xE2\x80\xB2\xE2\x80\xB2" } },
+        { MUSLIN_LENGTH_UNIT_FOOT,
+          { "ft", "ft.", "foot", "feet", "'", "\xE2\x80\xB2", "\xE2\x80\x99", "\xE2\x80\x98" } },
+        { MUSLIN_LENGTH_UNIT_YARD, { "yd", "yd.", "yds", "yds.", "yard", "yards" } },
+        { MUSLIN_LENGTH_UNIT_MM, { "mm", "millimetre", "millimetres", "millimeter", "millimeters" } },
+        { MUSLIN_LENGTH_UNIT_CM, { "cm", "centimetre", "centimetres", "centimeter", "centimeters" } },
+        { MUSLIN_LENGTH_UNIT_M, { "m", "metre", "metres", "meter", "meters" } },
     };
     for (size_t i = 0; i < COUNT(rows); i++)
         for (size_t j = 0; j < 10 && rows[i].words[j] != NULL; j++) {
@@ -142,12 +144,12 @@ START_TEST(every_word_and_mark_of_a_unit_is_known_in_either_case)
             struct muslin_parsed parsed = { .size = sizeof parsed };
             snprintf(text, sizeof text, "3%s", rows[i].words[j]);
             ck_ok(muslin_length_parse(text, strlen(text), NULL, &parsed, NULL));
-            ck_assert_int_eq(parsed.value, 3 * muslin_unit_ticks(rows[i].unit));
+            ck_assert_int_eq(parsed.value, 3 * muslin_length_unit_ticks(rows[i].unit));
             ck_assert_int_eq(parsed.unit, rows[i].unit);
             for (char *c = text; *c != 0; c++)
                 if (*c >= 'a' && *c <= 'z')
                     *c = (char)(*c - 'a' + 'A');
-            ck_assert_int_eq(read_exactly(text), 3 * muslin_unit_ticks(rows[i].unit));
+            ck_assert_int_eq(read_exactly(text), 3 * muslin_length_unit_ticks(rows[i].unit));
         }
 }
 END_TEST
@@ -190,7 +192,8 @@ END_TEST
 
 START_TEST(every_blank_is_a_blank)
 {
-    static const char *const blanks[] = { " ", "\t", "\n", "\r\n", "\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x89", " \xC2\xA0\t" };
+    static const char *const blanks[] = { " ",        "\t",           "\n",           "\r\n",
+                                          "\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x89", " \xC2\xA0\t" };
     for (size_t i = 0; i < COUNT(blanks); i++) {
         const char *b = blanks[i];
         char text[80];
@@ -202,11 +205,11 @@ END_TEST
 
 START_TEST(a_number_without_unit_takes_the_default_one)
 {
-    for (int32_t unit = MUSLIN_UNIT_INCH; unit <= MUSLIN_UNIT_M; unit++) {
+    for (int32_t unit = MUSLIN_LENGTH_UNIT_INCH; unit <= MUSLIN_LENGTH_UNIT_M; unit++) {
         struct muslin_parse_spec spec = parse_spec_of(unit, '.');
         struct muslin_parsed parsed = { .size = sizeof parsed };
         ck_ok(muslin_length_parse("2.5", 3, &spec, &parsed, NULL));
-        ck_assert_int_eq(2 * parsed.value, 5 * muslin_unit_ticks(unit));
+        ck_assert_int_eq(2 * parsed.value, 5 * muslin_length_unit_ticks(unit));
         ck_assert_int_eq(parsed.unit, unit);
     }
 }
@@ -216,15 +219,15 @@ START_TEST(the_unit_reported_is_that_of_the_last_part)
 {
     struct muslin_parsed parsed = { .size = sizeof parsed };
     ck_ok(muslin_length_parse("1 yd 2 ft", 9, NULL, &parsed, NULL));
-    ck_assert_int_eq(parsed.unit, MUSLIN_UNIT_FOOT);
+    ck_assert_int_eq(parsed.unit, MUSLIN_LENGTH_UNIT_FOOT);
     ck_ok(muslin_length_parse("1 yd 2", 6, NULL, &parsed, NULL));
-    ck_assert_int_eq(parsed.unit, MUSLIN_UNIT_INCH);
+    ck_assert_int_eq(parsed.unit, MUSLIN_LENGTH_UNIT_INCH);
 }
 END_TEST
 
 START_TEST(a_comma_is_the_decimal_sign_on_request)
 {
-    struct muslin_parse_spec comma = parse_spec_of(MUSLIN_UNIT_CM, ',');
+    struct muslin_parse_spec comma = parse_spec_of(MUSLIN_LENGTH_UNIT_CM, ',');
     ck_assert_int_eq(read_with("6,35", &comma), IN(2, 1, 2));
     ck_assert_int_eq(read_with(",5 in", &comma), IN(0, 1, 2));
     ck_assert_int_eq(read_with("18 in.", &comma), WHOLE_IN(18));
@@ -421,7 +424,7 @@ START_TEST(units_that_do_not_fall_are_refused)
         { "5\" 6 1/2", MUSLIN_ERR_TEXT_UNIT, 3, 5 },
     };
     ck_all_refused(rows, COUNT(rows));
-    struct muslin_parse_spec yards = parse_spec_of(MUSLIN_UNIT_YARD, '.');
+    struct muslin_parse_spec yards = parse_spec_of(MUSLIN_LENGTH_UNIT_YARD, '.');
     ck_refused_text("1 yd 2", 6, &yards, MUSLIN_ERR_TEXT_UNIT, 5, 1);
 }
 END_TEST
@@ -438,7 +441,7 @@ START_TEST(the_other_decimal_sign_is_refused_never_guessed)
         { "1/2,", MUSLIN_ERR_TEXT_DECIMAL, 3, 1 },
     };
     ck_all_refused(rows, COUNT(rows));
-    struct muslin_parse_spec comma = parse_spec_of(MUSLIN_UNIT_INCH, ',');
+    struct muslin_parse_spec comma = parse_spec_of(MUSLIN_LENGTH_UNIT_INCH, ',');
     ck_refused_text("2.5", 3, &comma, MUSLIN_ERR_TEXT_DECIMAL, 1, 1);
     ck_refused_text(".5", 2, &comma, MUSLIN_ERR_TEXT_DECIMAL, 0, 1);
     ck_refused_text("1.000,5", 7, &comma, MUSLIN_ERR_TEXT_DECIMAL, 1, 1);
@@ -707,7 +710,7 @@ START_TEST(choices_of_reading_are_checked)
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_UNIT);
     }
     for (size_t i = 0; i < COUNT(decimal_signs); i++) {
-        struct muslin_parse_spec spec = parse_spec_of(MUSLIN_UNIT_INCH, decimal_signs[i]);
+        struct muslin_parse_spec spec = parse_spec_of(MUSLIN_LENGTH_UNIT_INCH, decimal_signs[i]);
         ck_status(muslin_length_parse("2", 1, &spec, &parsed, &problem), MUSLIN_ERR_CHOICE);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_DECIMAL_SIGN);
         ck_assert_int_eq(problem.value, decimal_signs[i]);
@@ -882,8 +885,12 @@ END_TEST
 
 START_TEST(what_is_written_exactly_reads_back_the_same)
 {
-    static const int32_t unit_of_style[] = { 0, MUSLIN_UNIT_INCH, MUSLIN_UNIT_INCH, MUSLIN_UNIT_YARD, MUSLIN_UNIT_MM,
-                                             MUSLIN_UNIT_CM };
+    static const int32_t unit_of_style[] = { 0,
+                                             MUSLIN_LENGTH_UNIT_INCH,
+                                             MUSLIN_LENGTH_UNIT_INCH,
+                                             MUSLIN_LENGTH_UNIT_YARD,
+                                             MUSLIN_LENGTH_UNIT_MM,
+                                             MUSLIN_LENGTH_UNIT_CM };
     uint64_t state = 1;
     int64_t exact_ones = 0;
     int same = 1;

@@ -9,7 +9,7 @@ from . import _api
 from ._library import library
 from ._problem import call, call_telling
 from ._values import new, put, put_sign, utf8, whole
-from .constants import FORMAT_BARE, FORMAT_UNICODE, TICKS_PER_INCH, TICKS_PER_MM, Direction, Style, Unit
+from .constants import FORMAT_BARE, FORMAT_UNICODE, TICKS_PER_INCH, TICKS_PER_MM, Direction, Style, LengthUnit
 
 
 class InexactError(ValueError):
@@ -39,8 +39,8 @@ def _in_ticks(exact: Fraction, rounding: Optional[Direction], said: str) -> int:
     raise ValueError(f"{rounding!r} is no direction of rounding")
 
 
-def _unit_ticks(unit: Unit) -> int:
-    ticks = int(library.muslin_unit_ticks(whole(unit, "unit", 32)))
+def _unit_ticks(unit: LengthUnit) -> int:
+    ticks = int(library.muslin_length_unit_ticks(whole(unit, "unit", 32)))
     if ticks == 0:
         raise ValueError(f"{unit!r} is no unit of length")
     return ticks
@@ -63,7 +63,7 @@ class Length:
     # ---- from elsewhere ----
 
     @classmethod
-    def parse(cls, text: str, *, unit: Optional[Unit] = None, decimal_sign: Optional[str] = None,
+    def parse(cls, text: str, *, unit: Optional[LengthUnit] = None, decimal_sign: Optional[str] = None,
               inexact: bool = False) -> "Length":
         """Reads a length such as "2 1/2", "1 yd 4 1/2 in" or "6.35 cm".
 
@@ -83,7 +83,7 @@ class Length:
         return cls(out.value)
 
     @classmethod
-    def from_fraction(cls, value: Union[Fraction, int], *, unit: Unit = Unit.INCH,
+    def from_fraction(cls, value: Union[Fraction, int], *, unit: LengthUnit = LengthUnit.INCH,
                       rounding: Optional[Direction] = None) -> "Length":
         """value x unit. Without a rounding the answer must be exact."""
         if not isinstance(value, (Fraction, int)):
@@ -91,7 +91,7 @@ class Length:
         return cls(_in_ticks(Fraction(value) * _unit_ticks(unit), rounding, f"{value} {unit.word}"))
 
     @classmethod
-    def from_float(cls, value: float, *, rounding: Direction, unit: Unit = Unit.INCH) -> "Length":
+    def from_float(cls, value: float, *, rounding: Direction, unit: LengthUnit = LengthUnit.INCH) -> "Length":
         """value x unit, taken for exactly what the float is and rounded once, in the direction given."""
         return cls(_in_ticks(Fraction(value) * _unit_ticks(unit), rounding, f"{value} {unit.word}"))
 
@@ -107,7 +107,7 @@ class Length:
         """Millimetres, exactly."""
         return Fraction(self.ticks, TICKS_PER_MM)
 
-    def to(self, unit: Unit) -> Fraction:
+    def to(self, unit: LengthUnit) -> Fraction:
         """The length in any unit, exactly."""
         return Fraction(self.ticks, _unit_ticks(unit))
 

@@ -14,9 +14,9 @@ from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
 from ._values import new, utf8, whole
 from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Drop, Edge,
-                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LogOrder, LogSide, LogTurn, Measure,
-                        Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern, QuiltingStart, Style,
-                        Table, ThreadMethod, Tip, Turning, Unit, UnitKind, UnitMethod, Warning)
+                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LengthUnit, LogOrder, LogSide,
+                        LogTurn, Measure, Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
+                        QuiltingStart, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
 from .records import (Across, AcrossSpec, Alternate, AlternateSpec, Backing, BackingSpec, Batting, BattingSpec, Bed,
                       BedCover, BedCoverSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
                       BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
@@ -41,9 +41,9 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "length_scale", "length_snap", "length_compare", "length_sum", "length_dot", "length_add_n",
            "length_subtract_n", "length_multiply_n", "length_scale_n", "length_snap_n", "length_times_root2",
            "length_over_root2", "length_equilateral_height", "length_equilateral_side", "length_hypotenuse",
-           "length_root_of_area", "unit_ticks", "unit_word", "length_parse", "length_format", "seam_cut_from_finished",
-           "seam_finished_from_cut", "seam_cut_from_finished_n", "seam_finished_from_cut_n", "seam_piece",
-           "seam_row_equal", "seam_row", "seam_strip_for_finished", "seam_resize_cut", "seam_calibrate",
+           "length_root_of_area", "length_unit_ticks", "length_unit_word", "length_parse", "length_format",
+           "seam_cut_from_finished", "seam_finished_from_cut", "seam_cut_from_finished_n", "seam_finished_from_cut_n",
+           "seam_piece", "seam_row_equal", "seam_row", "seam_strip_for_finished", "seam_resize_cut", "seam_calibrate",
            "seam_carry_on", "seam_error_total", "seam_error_limit", "seam_share", "accuracy_row", "accuracy_top",
            "accuracy_meet", "shrinkage_change", "shrinkage_measure", "shrinkage_size_to_make", "shrinkage_becomes",
            "shrinkage_from_sample", "shrinkage_governs", "shrinkage_prewash", "fabric_usable_width", "fabric_purchase",
@@ -371,23 +371,23 @@ def length_root_of_area(area: int, rounding: Optional[RoundingSpec] = None) -> R
     return Rounded._read(out_)
 
 
-def unit_ticks(unit: Unit) -> Length:
+def length_unit_ticks(unit: int) -> Length:
     """The length of one unit in ticks (exact for all six); 0 for anything else.
 
-    muslin_unit_ticks() in muslin/length.h. Since 0.1.
+    muslin_length_unit_ticks() in muslin/length.h. Since 0.1.
     """
-    return Length(library.muslin_unit_ticks(whole(unit, "unit", 32)))
+    return Length(library.muslin_length_unit_ticks(whole(unit, "unit", 32)))
 
 
-def unit_word(unit: Unit) -> str:
+def length_unit_word(unit: int) -> str:
     """The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else.
 
-    muslin_unit_word() in muslin/length.h. Since 0.1.
+    muslin_length_unit_word() in muslin/length.h. Since 0.1.
     """
-    return str(library.muslin_unit_word(whole(unit, "unit", 32)).decode("utf-8"))
+    return str(library.muslin_length_unit_word(whole(unit, "unit", 32)).decode("utf-8"))
 
 
-def length_parse(text: str, spec: Optional[ParseSpec] = None, *, default_unit: Optional[Unit] = None,
+def length_parse(text: str, spec: Optional[ParseSpec] = None, *, default_unit: Optional[LengthUnit] = None,
                  decimal_sign: Optional[str] = None) -> Parsed:
     """Reads one length from `length` bytes of UTF-8 text, which need not be terminated.
 

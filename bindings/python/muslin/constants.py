@@ -14,7 +14,7 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING", "POINT_SQUARES_MAX",
            "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT",
            "ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX",
-           "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction", "Unit", "Style",
+           "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction", "LengthUnit", "Style",
            "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind", "Table",
            "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
            "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock", "PointLayout",
@@ -333,8 +333,8 @@ class Direction(Choice):
     NEAREST = 3  # to the nearest; ties upwards
 
 
-class Unit(Choice):
-    """enum muslin_unit"""
+class LengthUnit(Choice):
+    """enum muslin_length_unit"""
 
     INCH = 1
     FOOT = 2
@@ -346,7 +346,7 @@ class Unit(Choice):
     @property
     def word(self) -> str:
         """In the library's words."""
-        return str(library.muslin_unit_word(int(self)).decode("utf-8"))
+        return str(library.muslin_length_unit_word(int(self)).decode("utf-8"))
 
 
 class Style(Choice):
@@ -447,10 +447,10 @@ class Curve(Choice):
 class CornerTip(Choice):
     """enum muslin_corner_tip"""
 
-    TIP_SHARP = 1
-    TIP_BLUNT = 2
-    TIP_TRIM_ARRIVING = 3
-    TIP_TRIM_LEAVING = 4
+    SHARP = 1
+    BLUNT = 2
+    TRIM_ARRIVING = 3
+    TRIM_LEAVING = 4
 
 
 class Measure(Choice):

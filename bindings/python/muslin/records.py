@@ -17,10 +17,10 @@ from .constants import (ACROSS_FRAMED, BACKING_ROUND_PANELS, BATTING_FIXED, BED_
                         SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END,
                         AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain,
                         CutShape, Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine,
-                        FramePiece, GoverningSource, Grain, Join, LogHalf, LogOrder, LogSide, LogTurn, Nesting,
-                        PanelRole, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern, QuiltingStart,
-                        RoundCorner, RoundKind, SashKind, SewingStep, StockKind, Style, ThreadMethod, Tip, Turning,
-                        Unit, UnitKind, UnitMethod, UnitStage, Warning)
+                        FramePiece, GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn,
+                        Nesting, PanelRole, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
+                        QuiltingStart, RoundCorner, RoundKind, SashKind, SewingStep, StockKind, Style, ThreadMethod,
+                        Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "RowAccuracySpec", "RowAccuracy", "TopAccuracySpec", "TopAccuracy",
@@ -91,14 +91,14 @@ class Rounded:
 class ParseSpec(Spec):
     """struct muslin_parse_spec, muslin/length.h
 
-    default_unit: enum muslin_unit, for a number that names none (initially Unit.INCH)
+    default_unit: enum muslin_length_unit, for a number that names none (initially LengthUnit.INCH)
     decimal_sign: '.' or ',' (initially '.')
     """
 
     _kind = structs.muslin_parse_spec
     _init = "muslin_parse_spec_init"
 
-    default_unit: Optional[Unit] = None
+    default_unit: Optional[LengthUnit] = None
     decimal_sign: Optional[str] = None
 
     def _put(self, struct: Any) -> None:
@@ -117,11 +117,11 @@ class Parsed:
 
     value: Length
     exact: bool
-    unit: Unit
+    unit: int
 
     @classmethod
     def _read(cls, struct: Any) -> "Parsed":
-        return cls(value=Length(struct.value), exact=bool(struct.exact), unit=Unit(struct.unit))
+        return cls(value=Length(struct.value), exact=bool(struct.exact), unit=int(struct.unit))
 
 
 @dataclass(frozen=True)
@@ -1645,7 +1645,7 @@ class CornerSpec(Spec):
     """struct muslin_corner_spec, muslin/shape.h
 
     piece: MUSLIN_SHAPE_OUTLINE, 0, 1, ... (initially 0)
-    tip: enum muslin_corner_tip; SHARP where an arc ends or starts (initially CornerTip.TIP_SHARP)
+    tip: enum muslin_corner_tip; SHARP where an arc ends or starts (initially CornerTip.SHARP)
     x: finished corner (initially 0)
     y: (initially 0)
     allowance: of the edge, as stitched (initially 1/4 in)
