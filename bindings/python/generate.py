@@ -30,7 +30,7 @@ C_TYPES = {"char": "ctypes.c_char", "int32_t": "ctypes.c_int32", "uint32_t": "ct
 BITS = {"int32_t": "32", "muslin_status": "32", "uint32_t": "32, signed=False", "int64_t": "64"}
 
 # Integers whose enum is named otherwise and not told by a comment.
-ARGUMENT_ENUMS = {"layout": "muslin_backing_layout_kind", "align": "muslin_edge"}
+ARGUMENT_ENUMS = {"unit": "muslin_length_unit", "layout": "muslin_backing_layout_kind", "align": "muslin_edge"}
 # Integer outputs that are truth values.
 TRUTHS = {"allowed", "exact"}
 # What tells the stride of the rows before it: of those given, and of those found where both are in one call.

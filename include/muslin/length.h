@@ -187,7 +187,7 @@ struct muslin_parsed {
     uint32_t flags;
     muslin_len value;
     int32_t exact; /* 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards */
-    int32_t unit;  /* of the last part, named or the default */
+    int32_t unit;  /* enum muslin_length_unit: of the last part, named or the default */
 };
 
 /* Reads one length from `length` bytes of UTF-8 text, which need not be terminated.

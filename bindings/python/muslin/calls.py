@@ -371,7 +371,7 @@ def length_root_of_area(area: int, rounding: Optional[RoundingSpec] = None) -> R
     return Rounded._read(out_)
 
 
-def length_unit_ticks(unit: int) -> Length:
+def length_unit_ticks(unit: LengthUnit) -> Length:
     """The length of one unit in ticks (exact for all six); 0 for anything else.
 
     muslin_length_unit_ticks() in muslin/length.h. Since 0.1.
@@ -379,7 +379,7 @@ def length_unit_ticks(unit: int) -> Length:
     return Length(library.muslin_length_unit_ticks(whole(unit, "unit", 32)))
 
 
-def length_unit_word(unit: int) -> str:
+def length_unit_word(unit: LengthUnit) -> str:
     """The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else.
 
     muslin_length_unit_word() in muslin/length.h. Since 0.1.

@@ -112,16 +112,16 @@ class Parsed:
 
     value
     exact: 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards
-    unit: of the last part, named or the default
+    unit: enum muslin_length_unit: of the last part, named or the default
     """
 
     value: Length
     exact: bool
-    unit: int
+    unit: LengthUnit
 
     @classmethod
     def _read(cls, struct: Any) -> "Parsed":
-        return cls(value=Length(struct.value), exact=bool(struct.exact), unit=int(struct.unit))
+        return cls(value=Length(struct.value), exact=bool(struct.exact), unit=LengthUnit(struct.unit))
 
 
 @dataclass(frozen=True)
