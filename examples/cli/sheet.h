@@ -58,6 +58,8 @@ void show_prewash(struct sheet *sheet, json_t *answer);
 void show_accuracy(struct sheet *sheet, json_t *answer);
 void show_bed(struct sheet *sheet, json_t *answer);
 void show_cover(struct sheet *sheet, json_t *answer);
+void show_across(struct sheet *sheet, json_t *answer);
+void show_triangle_rows(struct sheet *sheet, json_t *answer);
 void show_fit(struct sheet *sheet, json_t *answer);
 void show_rescale(struct sheet *sheet, json_t *answer);
 /* A pieced unit as one works, and what cloth can become as a table. */
