@@ -174,11 +174,10 @@ void put_off_by(json_t *answer, const struct desk *desk, const char *name, const
 
 void put_yards(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    static const struct style in_cm = { MUSLIN_STYLE_CM, 1, 0 };
     struct length_text text = { .exact = 0 };
     if (!in_inches(desk))
-        write_in_style(desk, value, &in_cm, MUSLIN_ROUND_UP, &text);
-    for (size_t i = 0; i < 2 && in_inches(desk) && !text.exact; i++)
+        return;
+    for (size_t i = 0; i < 2 && !text.exact; i++)
         write_in_style(desk, value, &in_yards[1 - i], MUSLIN_ROUND_UP, &text);
     json_object_set_new(answer, name, length_as_json(value, &text));
 }

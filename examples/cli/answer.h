@@ -30,7 +30,7 @@ void put_on_mark(json_t *answer, const struct desk *desk, const char *name, musl
                  int32_t parts, int32_t tenths);
 /* What something comes out more (above 0) or less than wanted: the difference, and how much it is without its sign. */
 void put_off_by(json_t *answer, const struct desk *desk, const char *name, const char *amount, muslin_len value);
-/* A long length in yards, up to an eighth, or exactly in thirds; in whole centimetres, up, where lengths are metric. */
+/* A long length in yards, up to an eighth or exactly in thirds; nothing where lengths are metric. */
 void put_yards(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
 void put_count(json_t *answer, const char *name, int64_t value);
 /* {"thousandths": 10160, "text": "10.16"} */

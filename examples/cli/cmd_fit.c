@@ -335,8 +335,8 @@ static bool read_sizes(struct desk *desk, const struct rescale_request *wanted, 
 static void put_size(json_t *answer, const struct desk *desk, const struct muslin_rescale_row *row)
 {
     put_length(answer, desk, "finished", row->finished);
-    put_about(answer, desk, "new_finished", row->new_finished);
-    put_about(answer, desk, "new_cut", row->new_cut);
+    put_length(answer, desk, "new_finished", row->new_finished);
+    put_length(answer, desk, "new_cut", row->new_cut);
     put_truth(answer, "on_the_marks", row->on_grid == 1);
     put_length(answer, desk, "cut_on_mark_below", row->cut_below);
     put_length(answer, desk, "cut_on_nearest_mark", row->cut_nearest);

@@ -111,7 +111,8 @@ static bool can_be_answered(struct desk *desk, const struct shrinkage_request *w
     return true;
 }
 
-/* "shrank about 5.6 %", "grew 1 %": to the nearest tenth of a per cent. The change itself keeps the sign of ISO 5077. */
+/* "shrank about 5.6 %", "grew 1 %": to the nearest tenth of a per cent. The change itself keeps the sign that ISO 5077
+ * gives it. */
 static void put_in_words(json_t *answer, const struct desk *desk, const char *name, int32_t change, const char *shrank,
                          const char *grew)
 {
@@ -228,6 +229,9 @@ static void put_shares(json_t *side, const struct desk *desk, int32_t quilting, 
     put_share(side, desk, "lost_in_the_wash", washing);
 }
 
+/* Less than that nobody sees in a quilt. */
+#define SEEN (MUSLIN_TICKS_PER_INCH / 64)
+
 /* What the quilt must measure before the wash, and what the size to make ends at. */
 static void put_checks(json_t *side, const struct desk *desk, muslin_len quilted, muslin_len washed)
 {
@@ -258,6 +262,7 @@ static bool put_size_to_make(json_t *answer, struct desk *desk, const struct shr
                    i == 0 ? made.washed_width : made.washed_length);
         put_about(side, desk, "multiplying_would_say", i == 0 ? made.multiplied_width : made.multiplied_length);
         put_about(side, desk, "and_end_short_by", i == 0 ? made.short_width : made.short_length);
+        put_truth(side, "short_by_what_is_seen", (i == 0 ? made.short_width : made.short_length) >= SEEN);
     }
     return true;
 }

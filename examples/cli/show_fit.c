@@ -54,9 +54,9 @@ static void show_rounding(struct sheet *sheet, json_t *answer)
 {
     if (!has(answer, "corner_radius"))
         return;
-    sheet_point(sheet, answer, "Round both foot corners before binding: set a string at {corner_radius} from both edges "
-                               "and draw a quarter circle of that radius. It takes {corner_cut_off} off the point. "
-                               "Bind a curve with bias binding.");
+    sheet_point(sheet, answer, "Round both foot corners before binding: set a string at {corner_radius} from both "
+                               "edges and draw a quarter circle of that radius. It takes {corner_cut_off} off the "
+                               "point. Bind a curve with bias binding.");
 }
 
 void show_bed(struct sheet *sheet, json_t *answer)
@@ -81,7 +81,8 @@ void show_bed(struct sheet *sheet, json_t *answer)
                                    "(--quilting adds that), and washing shrinks it (see muslin shrinkage). With "
                                    "nothing added the top is {top_unfinished_width} by {top_unfinished_length} "
                                    "unfinished (seam allowance {seam_allowance}).");
-    sheet_point(sheet, answer, "Mattresses of one name differ by an inch or more: measure this one, with its covers on.");
+    sheet_point(sheet, answer, "Mattresses of one name differ by an inch or more: measure this one, with its covers "
+                               "on.");
     show_sentences(sheet, json_object_get(answer, "warnings"));
 }
 
@@ -93,10 +94,10 @@ static const char *edges_sentence(json_t *answer)
     if (narrow && has(answer, "missing_at_the_foot"))
         return "It does not cover the mattress: {missing_on_each_side} is missing on each side and "
                "{missing_at_the_foot} at the foot.";
-    return narrow ? "It does not cover the mattress: {missing_on_each_side} is missing on each side; it hangs {foot_drop} "
-                    "at the foot."
-                  : "It does not cover the mattress: {missing_at_the_foot} is missing at the foot; it hangs {side_drop} "
-                    "over each side.";
+    return narrow ? "It does not cover the mattress: {missing_on_each_side} is missing on each side; it hangs "
+                    "{foot_drop} at the foot."
+                  : "It does not cover the mattress: {missing_at_the_foot} is missing at the foot; it hangs "
+                    "{side_drop} over each side.";
 }
 
 /* How far below the mattress it hangs, where it hides it. */
@@ -110,8 +111,8 @@ static const char *margin_sentence(json_t *answer)
     if (sides)
         return "It hangs {beyond_the_depth_at_the_sides} below the mattress's lower edge on both sides; at the foot it "
                "just reaches it, with no margin.";
-    return foot ? "It hangs {beyond_the_depth_at_the_foot} below the mattress's lower edge at the foot; on both sides it "
-                  "just reaches it, with no margin."
+    return foot ? "It hangs {beyond_the_depth_at_the_foot} below the mattress's lower edge at the foot; on both sides "
+                  "it just reaches it, with no margin."
                 : "It just reaches the lower edge of the mattress on both sides and at the foot: there is no margin.";
 }
 
@@ -142,20 +143,23 @@ void show_cover(struct sheet *sheet, json_t *answer)
 
 /* ---- how many fit ----------------------------------------------------------------------------------------------- */
 
+/* Half of 1/64 in, in ticks: what is off by less is not seen. */
+enum { UNSEEN = 64 };
+
 /* How a side comes out against the size wanted: one of three sentences. */
 static const char *compared(json_t *answer, const char *off, const char *more, const char *less, const char *equal)
 {
-    if (ticks(answer, off) > 0)
+    if (ticks(answer, off) >= UNSEEN)
         return more;
-    return ticks(answer, off) < 0 ? less : equal;
+    return ticks(answer, off) <= -UNSEEN ? less : equal;
 }
 
 void show_across(struct sheet *sheet, json_t *answer)
 {
     bool sashes = ticks(answer, "finished_sash") != 0;
-    sheet_point(sheet, answer, compared(answer, "wider_than_wanted_by", "That is {off_by} wider than {wanted_width}, as "
-                                                                        "wanted.",
-                                        "That is {off_by} narrower than {wanted_width}, as wanted.",
+    sheet_point(sheet, answer, compared(answer, "wider_than_wanted_by", "Wanted were {wanted_width}: it is {off_by} "
+                                                                        "wider.",
+                                        "Wanted were {wanted_width}: it is {off_by} narrower.",
                                         "That is as wide as wanted."));
     if (sashes)
         sheet_point(sheet, answer, is_true(answer, "sash_at_both_ends")
@@ -169,9 +173,9 @@ void show_across(struct sheet *sheet, json_t *answer)
 static void show_halves(struct sheet *sheet, json_t *answer)
 {
     sheet_point(sheet, answer, "For the ends of the rows cut {half_triangles_of_each_hand} left and "
-                               "{half_triangles_of_each_hand} right half triangles, mirror images of each other, one of "
-                               "each a row: from the same strips, square to the strip on one side, at 60 degrees on the "
-                               "other, {cut_base_of_a_half_triangle} wide at the wider edge. That is half a whole "
+                               "{half_triangles_of_each_hand} right half triangles, mirror images of each other, one "
+                               "of each a row: from the same strips, square to the strip on one side, at 60 degrees on "
+                               "the other, {cut_base_of_a_half_triangle} wide at the wider edge. That is half a whole "
                                "triangle and a seam allowance for the straight side, up to the next mark; what is too "
                                "much is trimmed when the sides are straightened.");
 }
@@ -185,21 +189,22 @@ void show_triangle_rows(struct sheet *sheet, json_t *answer)
              compared(answer, "longer_than_wanted_by", "{length_off_by} longer", "{length_off_by} shorter",
                       "as long as wanted"));
     sheet_point(sheet, answer, off);
-    sheet_point(sheet, answer, "Finished, a triangle is {finished_height_of_a_row} high, which is the depth of a row, and "
-                               "{finished_side_of_a_triangle} along each side.");
+    sheet_point(sheet, answer, "Finished, a triangle is {finished_height_of_a_row} high, which is the depth of a row, "
+                               "and {finished_side_of_a_triangle} along each side.");
     sheet_point(sheet, answer, ticks(answer, "take_up") == 0
                                    ? "Cut strips {strip_cut_for_sharp_tips} wide for triangles with sharp tips (the "
                                      "finished height and three seam allowances of {seam_allowance}), or "
-                                     "{strip_cut_for_blunt_tips} wide where the ruler blunts the upper tip (and two)."
+                                     "{strip_cut_for_blunt_tips} wide where the ruler blunts the upper tip (the "
+                                     "height and two)."
                                    : "Cut strips {strip_cut_for_sharp_tips} wide for triangles with sharp tips, or "
                                      "{strip_cut_for_blunt_tips} wide where the ruler blunts the upper tip; seam "
                                      "allowance {seam_allowance}, take-up {take_up}.");
-    sheet_point(sheet, answer, "Cut {whole_triangles:whole triangle} from them at 60 degrees, point up and point down in "
-                               "turn. A cut one measures {cut_base_of_a_triangle} along the strip, its two lower tips "
-                               "left sharp.");
+    sheet_point(sheet, answer, "Cut {whole_triangles:whole triangle} from them at 60 degrees, point up and point down "
+                               "in turn. A cut one measures {cut_base_of_a_triangle} along the strip, its two lower "
+                               "tips left sharp.");
     show_halves(sheet, answer);
-    sheet_point(sheet, answer, "Slanted edges lie on the bias: handle them little. Sew one row and measure it before you "
-                               "cut the rest.");
+    sheet_point(sheet, answer, "Slanted edges lie on the bias: handle them little. Sew one row and measure it before "
+                               "you cut the rest.");
 }
 
 /* ---- a table of settings ---------------------------------------------------------------------------------------- */
@@ -262,9 +267,9 @@ static const char *kinds_sentence(json_t *rows, const char *setting)
     for (size_t i = 0; i < json_array_size(rows); i++)
         if (says(json_array_get(rows, i), "setting", setting))
             return strcmp(setting, "on-point") == 0
-                       ? "On point, blocks are counted along the edges, and those behind the + are the alternate blocks "
-                         "between them; side and corner triangles come on top. Widths and lengths with \"about\" are "
-                         "to the nearest 1/16 in."
+                       ? "On point, blocks are counted along the edges, and those behind the + are the alternate "
+                         "blocks between them; side and corner triangles come on top. Widths and lengths with \"about\""
+                         " are to the nearest 1/16 in."
                        : "Framed settings have a sash round the outside too.";
     return NULL;
 }
@@ -301,13 +306,13 @@ static void show_tried(struct sheet *sheet, json_t *tried)
     snprintf(sentence, sizeof sentence,
              "Tried: %s, {columns_least} to {columns_most} of them across and {rows_least} to {rows_most} down; %s%s.",
              range_sentence(json_object_get(tried, "finished_block"),
-                            "blocks from {finished_block.least} to {finished_block.most} in steps of "
-                            "{finished_block.step}", "blocks of {finished_block.least}", ""),
-             sash == NULL ? "" : range_sentence(sash, "sashes from {finished_sash.least} to {finished_sash.most} in "
-                                                      "steps of {finished_sash.step}; ",
+                            "blocks from {finished_block.least} to {finished_block.most}, every {finished_block.step}",
+                            "blocks of {finished_block.least}", ""),
+             sash == NULL ? "" : range_sentence(sash, "sashes from {finished_sash.least} to {finished_sash.most}, "
+                                                      "every {finished_sash.step}; ",
                                                 "sashes of {finished_sash.least}; ", ""),
              range_sentence(json_object_get(tried, "finished_border"),
-                            "borders from {finished_border.least} to {finished_border.most} in steps of "
+                            "borders from {finished_border.least} to {finished_border.most}, every "
                             "{finished_border.step}", "a border of {finished_border.least}", "no border"));
     sheet_point(sheet, tried, sentence);
 }
@@ -324,8 +329,8 @@ static void show_missing(struct sheet *sheet, json_t *answer)
             sheet_point(sheet, one, "No {setting} setting comes within {within} of the size.");
         else
             sheet_point(sheet, one, border ? "No {setting} setting comes within {within} of the size; the nearest has "
-                                             "{nearest.columns} x {nearest.rows} blocks of {nearest.finished_block} and "
-                                             "a border of {nearest.finished_border}: {nearest.finished_width} by "
+                                             "{nearest.columns} x {nearest.rows} blocks of {nearest.finished_block} "
+                                             "and a border of {nearest.finished_border}: {nearest.finished_width} by "
                                              "{nearest.finished_length}."
                                            : "No {setting} setting comes within {within} of the size; the nearest has "
                                              "{nearest.columns} x {nearest.rows} blocks of {nearest.finished_block}: "
@@ -401,8 +406,8 @@ static const char *unit_sentence(json_t *answer)
                "{unit_on_marks_below} or {unit_on_marks_above}, every cut lies on the marks; the nearer of the two is "
                "--times {nearest_scale_on_marks.times} --over {nearest_scale_on_marks.over}.";
     if (!below && !above)
-        return "All finished sizes are multiples of {unit_of_all_sizes}, and no scale puts every cut on these marks: use "
-               "finer marks, or another seam allowance.";
+        return "All finished sizes are multiples of {unit_of_all_sizes}, and no scale puts every cut on these marks: "
+               "use finer marks, or another seam allowance.";
     return above ? "All finished sizes are multiples of {unit_of_all_sizes}. If {unit_of_all_sizes} finished becomes "
                    "{unit_on_marks_above}, every cut lies on the marks: --times {nearest_scale_on_marks.times} --over "
                    "{nearest_scale_on_marks.over}."

@@ -49,13 +49,14 @@ static const char *shares_sentence(json_t *side)
     bool quilting = any_of(side, "lost_to_quilting");
     bool washing = any_of(side, "lost_in_the_wash");
     if (quilting && washing)
-        return "Of the {side}, {lost_to_quilting} goes to quilting, and of what is left {lost_in_the_wash} in the wash.";
+        return "Of the {side}, {lost_to_quilting} goes to quilting, and of what is left {lost_in_the_wash} in the "
+               "wash.";
     if (quilting)
-        return "Of the {side}, {lost_to_quilting} goes to quilting; no share for the wash was given: nothing is allowed "
-               "for it.";
+        return "Of the {side}, {lost_to_quilting} goes to quilting; no share for the wash was given: nothing is "
+               "allowed for it.";
     if (washing)
-        return "Of the {side}, {lost_in_the_wash} goes in the wash; no share for quilting was given: nothing is allowed "
-               "for it.";
+        return "Of the {side}, {lost_in_the_wash} goes in the wash; no share for quilting was given: nothing is "
+               "allowed for it.";
     return "Of the {side} nothing is taken to be lost.";
 }
 
@@ -65,7 +66,7 @@ static void show_shares(struct sheet *sheet, json_t *sides)
         sheet_point(sheet, json_array_get(sides, i), shares_sentence(json_array_get(sides, i)));
 }
 
-/* Only where adding the shares on is wrong by a tick or more; one share that is added is no sum. */
+/* Only where adding the shares on is wrong by what can be seen. */
 static void show_shortfalls(struct sheet *sheet, json_t *sides)
 {
     for (size_t i = 0; i < json_array_size(sides); i++) {
@@ -73,10 +74,10 @@ static void show_shortfalls(struct sheet *sheet, json_t *sides)
         bool both = any_of(side, "lost_to_quilting") && any_of(side, "lost_in_the_wash");
         const char *share = any_of(side, "lost_to_quilting") ? "{lost_to_quilting}" : "{lost_in_the_wash}";
         char sentence[240];
-        if (!any_of(side, "and_end_short_by"))
+        if (!json_is_true(json_object_get(side, "short_by_what_is_seen")))
             continue;
         snprintf(sentence, sizeof sentence, "Note: adding %s to the {side} instead would give {multiplying_would_say}, "
-                                            "too little by {and_end_short_by}: divide by what is left.",
+                                            "which ends {and_end_short_by} too small: divide by what is left.",
                  both ? "{lost_to_quilting} and then {lost_in_the_wash}" : share);
         sheet_point(sheet, side, sentence);
     }
