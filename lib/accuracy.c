@@ -166,20 +166,42 @@ static void meet_at_worst(struct muslin_meeting *met, const struct muslin_meetin
     met->largest_seam_error = room < 0 ? 0 : room;
 }
 
-/* The squares grow by 2 (e^2 + 2 c^2) from seam to seam. With t the tolerance, e may be as large as the root of
- * t^2 / (2 n) - 2 c^2, which in whole ticks is the root of the quotient's floor. */
-static void meet_by_chance(struct muslin_meeting *met, const struct muslin_meeting_spec *s)
+/* What chance does to all n seams, `times` (1 or 2) the likely size being held against the tolerance. */
+struct chance {
+    int64_t first_missed;
+    muslin_len largest_seam_error;
+    int cuts_meet;
+};
+
+/* The squares grow by 2 (e^2 + 2 c^2) from seam to seam, at most 2^57. With t the tolerance over `times`, e may be as
+ * large as the root of t^2 / (2 n) - 2 c^2, which in whole ticks is the root of the quotient's floor. */
+static struct chance chance_of(const struct muslin_meeting_spec *s, int64_t times)
 {
     int64_t cuts = 2 * s->cut_error * s->cut_error;
     int64_t each = 2 * (s->seam_error * s->seam_error + cuts);
     int64_t square = s->tolerance * s->tolerance;
-    int64_t room = square / (2 * s->seams) - cuts;
+    int64_t room = square / (2 * times * times * s->seams) - cuts;
     const struct msl_surd largest = { 0, 1, msl_wide_from(room < 0 ? 0 : room), 1, { 0, 0 } };
-    met->likely = root_up(msl_wide_multiply(s->seams, each));
-    met->likely_first_missed = first_beyond(each, square, s->seams);
-    met->likely_meets = met->likely_first_missed == 0;
-    met->likely_cuts_meet = room >= 0;
-    met->likely_largest_seam_error = msl_surd_floor(&largest);
+    struct chance chance = { 0, 0, room >= 0 };
+    chance.first_missed = first_beyond(times * times * each, square, s->seams);
+    chance.largest_seam_error = msl_surd_floor(&largest);
+    return chance;
+}
+
+static void meet_by_chance(struct muslin_meeting *met, const struct muslin_meeting_spec *s)
+{
+    struct chance once = chance_of(s, 1);
+    struct chance twice = chance_of(s, 2);
+    int64_t square = 2 * (s->seam_error * s->seam_error + 2 * s->cut_error * s->cut_error);
+    met->likely = root_up(msl_wide_multiply(s->seams, square));
+    met->likely_first_missed = once.first_missed;
+    met->likely_meets = once.first_missed == 0;
+    met->likely_cuts_meet = once.cuts_meet;
+    met->likely_largest_seam_error = once.largest_seam_error;
+    met->twice_likely_first_missed = twice.first_missed;
+    met->twice_likely_meets = twice.first_missed == 0;
+    met->twice_likely_cuts_meet = twice.cuts_meet;
+    met->twice_likely_largest_seam_error = twice.largest_seam_error;
 }
 
 muslin_status muslin_accuracy_meet(const struct muslin_meeting_spec *spec, struct muslin_meeting *out,

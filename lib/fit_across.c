@@ -107,6 +107,8 @@ static void read_rows(struct msl_check *check, struct muslin_triangle_rows_spec 
     check->at = 1;
     want_direction(check, spec->sides_direction);
     check->at = 0;
+    msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
+    msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
 }
 
 /* n sides are n 2 h / sqrt 3 wide, at most w when n^2 is at most 3 w^2 over 4 h^2; never exactly, for sqrt 3 is no
@@ -139,6 +141,23 @@ static void find_rows(struct muslin_triangle_rows *rows, const struct muslin_tri
     rows->off_length = rows->finished_length - spec->wanted_length;
     rows->triangles = rows->rows * (2 * rows->sides - 1);
     rows->half_triangles = 2 * rows->rows;
+    rows->halves_each_hand = rows->rows;
+}
+
+/* A raw edge lies E / 2 outside the finished one. The raw triangle's height is then 3 E / 2 more, and the half of its
+ * base, with E / 2 on the straight side, is (3 E + (2 height + 3 E) sqrt 3) / 6. */
+static void find_cuts(struct muslin_triangle_rows *rows, const struct muslin_triangle_rows_spec *spec)
+{
+    muslin_len seam = 2 * spec->allowance + spec->take_up;
+    muslin_len raw = 2 * spec->height + 3 * seam;
+    const struct msl_surd base = msl_surd_of(0, raw, 3, 3);
+    const struct msl_surd half = msl_surd_of(3 * seam, raw, 3, 6);
+    rows->unfinished_width = rows->finished_width + seam;
+    rows->unfinished_length = rows->finished_length + seam;
+    rows->strip_cut = msl_divided_up(raw, 2);
+    rows->strip_cut_blunt = spec->height + seam;
+    rows->cut_base = msl_surd_ceiling(&base);
+    rows->half_cut_base = msl_surd_ceiling(&half);
 }
 
 muslin_status muslin_triangle_rows_plan(const struct muslin_triangle_rows_spec *spec, struct muslin_triangle_rows *out,
@@ -158,6 +177,7 @@ muslin_status muslin_triangle_rows_plan(const struct muslin_triangle_rows_spec *
     if (check.status != MUSLIN_OK)
         return check.status;
     find_rows(&rows, &s);
+    find_cuts(&rows, &s);
     msl_write_struct(out, &rows, (uint32_t)sizeof rows);
     return MUSLIN_OK;
 }

@@ -186,6 +186,8 @@ static struct muslin_bed_cover cover_of(const struct muslin_bed_cover_spec *spec
     cover.short_length = not_below_zero(spec->mattress_depth - cover.foot_drop);
     cover.reaches_edges = cover.side_drop >= 0 && cover.foot_drop >= 0;
     cover.reaches_depth = (cover.short_width | cover.short_length) == 0;
+    cover.beyond_side = cover.side_drop - spec->mattress_depth;
+    cover.beyond_foot = cover.foot_drop - spec->mattress_depth;
     if (cover.reaches_edges)
         cover.corner_hang = hang_of(cover.side_drop, cover.foot_drop, spec->foot_corner);
     if (spec->floor_height > 0)

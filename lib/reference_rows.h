@@ -66,13 +66,14 @@
     X(counts_vary, "counts vary by maker") \
     X(depth_met, "18 x 19 to 18 x 22 in are met: measure it") \
     X(crib_28, "28 x 52 in elsewhere; what the law fixes is in the table of cribs") \
-    X(crib_27, "the trade body says 27 x 52 in") \
+    X(crib_27, "not verified (unnamed charts), measure the mattress: the trade body says 27 x 52 in") \
     X(twin_39, "39 x 75 in in many charts") \
-    X(twin_38, "the trade body says 38 x 75 in") \
-    X(full_53, "lists disagree by an inch: 53 x 75 in elsewhere") \
-    X(full_54, "lists disagree by an inch: 54 x 75 in elsewhere") \
+    X(twin_38, "not verified (worked back from slides), measure the mattress: the trade body says 38 x 75 in") \
+    X(full_53, "not verified (worked back from slides), measure the mattress: 53 x 75 in elsewhere") \
+    X(full_54, "not verified (from memory), measure the mattress: 54 x 75 in elsewhere") \
     X(king_78, "78 x 80 in in older charts") \
-    X(king_76, "76 x 80 in in newer lists") \
+    X(king_76, "not verified (unnamed charts), measure the mattress: 76 x 80 in in newer lists") \
+    X(bed_memory, "not verified (from memory), measure the mattress") \
     X(law_not_met, "what the law fixes for a crib; no claim that a quilt or a bed meets it") \
     X(tucks, "sources disagree: 10, 12 and 15 in are met") \
     X(depths, "least and greatest depth; the source's depths leave gaps and touch") \
@@ -80,11 +81,13 @@
     X(drop_more, "so that the joint below the mattress is hidden; some go down to the floor") \
     X(spi_13, "about 13 stitches to the inch; a printed table gives 13, another 12") \
     X(spi_10, "10.16 stitches to the inch; a usual setting of a machine when it is switched on") \
-    X(cylinder, "inside diameter and greatest depth of a cylinder cut off slantwise, for things meant for children " \
-                "under 3 years: a part that fits into it whole is too small. Paper, cloth, yarn, fuzz, elastic and " \
-                "string are left out of the test. No claim of meeting it is made here") \
-    X(cylinder_least, "least depth of the same cylinder, where it is cut off") \
-    X(three_years, "the rule is for things meant for children under 3 years") \
+    X(cylinder, "a test for parts a child could choke on, applied to things meant for children under 36 months: " \
+                "inside diameter and greatest depth of a cylinder cut off slantwise; a part that fits into it whole " \
+                "is too small. Paper, cloth, yarn, fuzz, elastic and string are left out of the test, and left out " \
+                "of the test does not mean safe: long cords and loose trims are a hazard of their own. No claim of " \
+                "meeting it is made here") \
+    X(cylinder_least, "not verified (from memory): least depth of the same cylinder, where it is cut off") \
+    X(three_years, "the rule is about choking and applies to things meant for children under 36 months (3 years)") \
     X(first_year, "no quilt, comforter or other loose or soft bedding in the sleep space of an " \
                   "infant under 12 months; a quilt of crib size is for play under supervision, or for the wall") \
     X(slat_gap, "background: the widest gap between the slats of a crib; a quilt has none to meet")
@@ -130,13 +133,13 @@
     X(bed_crib_charts, charts, crib_27, "crib (other lists)", INCHES(28), INCHES(52), 0) \
     X(bed_twin, two_answers, twin_39, "twin (trade body)", INCHES(38), INCHES(75), 0) \
     X(bed_twin_charts, slides, twin_38, "twin (many charts)", INCHES(39), INCHES(75), 0) \
-    X(bed_twin_long, memory, no_note, "twin, extra long", INCHES(38), INCHES(80), 0) \
+    X(bed_twin_long, memory, bed_memory, "twin, extra long", INCHES(38), INCHES(80), 0) \
     X(bed_full, slides, full_53, "full or double (class slides)", INCHES(54), INCHES(75), 0) \
     X(bed_full_narrow, memory, full_54, "full or double (other lists)", INCHES(53), INCHES(75), 0) \
     X(bed_queen, answers, no_note, "queen", INCHES(60), INCHES(80), 0) \
     X(bed_king, answers, king_78, "king", INCHES(76), INCHES(80), 0) \
     X(bed_king_old, charts, king_76, "king (older charts)", INCHES(78), INCHES(80), 0) \
-    X(bed_king_long, memory, no_note, "california king", INCHES(72), INCHES(84), 0)
+    X(bed_king_long, memory, bed_memory, "california king", INCHES(72), INCHES(84), 0)
 
 #define CRIBS(X) \
     X(crib_inside, crib_law, law_not_met, "full-size crib, interior", INCHES(28), EIGHTHS(419), 0) \

@@ -43,17 +43,19 @@ struct straight {
     int64_t lines;
     muslin_len left;
     muslin_len even;
+    muslin_len last; /* from the last line to its edge */
 };
 
 /* Lines side by side over `extent`. */
 static struct straight lay_straight(const struct muslin_quilting_spec *spec, muslin_len extent)
 {
-    struct straight laid = { 0, 0, 0 };
+    struct straight laid = { 0, 0, 0, 0 };
     muslin_len room = extent - 2 * spec->offset;
     if (room < 0)
         return laid;
     laid.lines = room / spec->spacing + 1;
     laid.left = room % spec->spacing;
+    laid.last = spec->offset + laid.left;
     if (laid.lines > 1)
         laid.even = room / (laid.lines - 1);
     return laid;
@@ -61,7 +63,7 @@ static struct straight lay_straight(const struct muslin_quilting_spec *spec, mus
 
 static void quilt_straight(const struct muslin_quilting_spec *s, struct muslin_quilting *quilting)
 {
-    const struct straight none = { 0, 0, 0 };
+    const struct straight none = { 0, 0, 0, 0 };
     struct straight across = s->pattern == MUSLIN_QUILTING_ALONG ? none : lay_straight(s, s->length);
     struct straight along = s->pattern == MUSLIN_QUILTING_ACROSS ? none : lay_straight(s, s->width);
     quilting->lines_first = across.lines;
@@ -70,6 +72,8 @@ static void quilt_straight(const struct muslin_quilting_spec *s, struct muslin_q
     quilting->lines_second = along.lines;
     quilting->left_second = along.left;
     quilting->even_second = along.even;
+    quilting->last_first = across.last;
+    quilting->last_second = along.last;
     quilting->length = across.lines * s->width + along.lines * s->length;
     quilting->exact = 1;
 }

@@ -137,6 +137,51 @@ void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin
     json_object_set_new(answer, name, length_as_json(value, yards.exact ? &yards : &plain));
 }
 
+/* A mark of the grid, or the value itself where that is too large for one. */
+static muslin_len on_grid(muslin_len value, muslin_len grid, int32_t direction)
+{
+    struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded rounded = { .size = sizeof rounded };
+    spec.grid = grid;
+    spec.direction = direction;
+    return muslin_length_snap(value, &spec, &rounded) == MUSLIN_OK ? rounded.value : value;
+}
+
+void put_about(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    muslin_len grid = in_inches(desk) ? MUSLIN_TICKS_PER_INCH / 16 : MUSLIN_TICKS_PER_MM;
+    muslin_len near = on_grid(value, grid, MUSLIN_ROUND_NEAREST);
+    struct length_text text = write_length(desk, value, MUSLIN_ROUND_NEAREST);
+    if (!text.exact && near != 0) {
+        text = write_length(desk, near, MUSLIN_ROUND_NEAREST);
+        text.exact = 0;
+    }
+    json_object_set_new(answer, name, length_as_json(value, &text));
+}
+
+void put_on_mark(json_t *answer, const struct desk *desk, const char *name, muslin_len value, int32_t direction,
+                 int32_t parts, int32_t tenths)
+{
+    muslin_len grid = in_inches(desk) ? MUSLIN_TICKS_PER_INCH / parts : tenths * MUSLIN_TICKS_PER_MM / 10;
+    put_length(answer, desk, name, on_grid(value, grid, direction));
+}
+
+void put_off_by(json_t *answer, const struct desk *desk, const char *name, const char *amount, muslin_len value)
+{
+    put_about(answer, desk, name, value);
+    put_about(answer, desk, amount, value < 0 ? -value : value);
+}
+
+void put_yards(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    struct length_text text = { .exact = 0 };
+    if (!in_inches(desk))
+        return;
+    for (size_t i = 0; i < 2 && !text.exact; i++)
+        write_in_style(desk, value, &in_yards[1 - i], MUSLIN_ROUND_UP, &text);
+    json_object_set_new(answer, name, length_as_json(value, &text));
+}
+
 /* Yards of thread are counted whole, and centimetres as well. A few yards and less are said as lengths are. */
 #define FEW_YARDS (10 * 36 * MUSLIN_TICKS_PER_INCH)
 

@@ -22,6 +22,16 @@ void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin
 /* A length of thread: whole yards or centimetres, up for what is needed, down for what is left; a few yards are said as
  * cloth is. */
 void put_thread(json_t *answer, const struct desk *desk, const char *name, muslin_len value, int32_t direction);
+/* A length as one says it: its text, where that is not exact, to the nearest 1/16 in or millimetre. */
+void put_about(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
+/* A size that one measures by, brought to marks 1 / `parts` in or `tenths` of a millimetre apart, as `direction` says:
+ * its ticks are those of the mark. */
+void put_on_mark(json_t *answer, const struct desk *desk, const char *name, muslin_len value, int32_t direction,
+                 int32_t parts, int32_t tenths);
+/* What something comes out more (above 0) or less than wanted: the difference, and how much it is without its sign. */
+void put_off_by(json_t *answer, const struct desk *desk, const char *name, const char *amount, muslin_len value);
+/* A long length in yards, up to an eighth or exactly in thirds; nothing where lengths are metric. */
+void put_yards(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
 void put_count(json_t *answer, const char *name, int64_t value);
 /* {"thousandths": 10160, "text": "10.16"} */
 void put_thousandths(json_t *answer, const struct desk *desk, const char *name, int64_t thousandths);

@@ -20,26 +20,14 @@ static void start_accuracy(void *request)
     wanted->within = MEETING_USUAL;
 }
 
-/* Errors are small: in inches they are said in 64ths where that is exact, else in decimals. */
-static struct desk finer(const struct desk *desk, muslin_len value)
-{
-    struct desk fine = *desk;
-    if (fine.common.units == UNITS_INCH && value % (MUSLIN_TICKS_PER_INCH / 64) != 0)
-        fine.common.units = UNITS_INCH_DECIMAL;
-    return fine;
-}
-
-/* What may be off is rounded up, what one is allowed is rounded down. */
+/* Errors are said to the nearest 64th of an inch; below 1/16 in, where that would be coarse, in decimals. */
 static void put_error(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    const struct desk fine = finer(desk, value);
-    put_least(answer, &fine, name, value);
-}
-
-static void put_allowed(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
-{
-    const struct desk fine = finer(desk, value);
-    put_slack(answer, &fine, name, value);
+    struct desk fine = *desk;
+    if (fine.common.units == UNITS_INCH && value < MUSLIN_TICKS_PER_INCH / 16 &&
+        value % (MUSLIN_TICKS_PER_INCH / 64) != 0)
+        fine.common.units = UNITS_INCH_DECIMAL;
+    put_length(answer, &fine, name, value);
 }
 
 /* One measure of a block or a top, from raw edge to raw edge. */
@@ -75,6 +63,20 @@ static void put_measures(json_t *answer, const struct desk *desk, const struct m
         put_measure(list, desk, &measures[i]);
 }
 
+/* What one seam may be off by, where the cuts alone leave room for it. */
+static void put_allowed(json_t *rows, const struct desk *desk, const struct muslin_meeting *met)
+{
+    put_truth(rows, "cuts_alone_meet_at_worst", met->cuts_meet == 1);
+    put_truth(rows, "cuts_alone_let_nineteen_in_twenty_meet", met->twice_likely_cuts_meet == 1);
+    put_truth(rows, "cuts_alone_let_two_in_three_meet", met->likely_cuts_meet == 1);
+    if (met->cuts_meet)
+        put_error(rows, desk, "seam_error_allowed_at_worst", met->largest_seam_error);
+    if (met->twice_likely_cuts_meet)
+        put_error(rows, desk, "seam_error_for_nineteen_in_twenty", met->twice_likely_largest_seam_error);
+    if (met->likely_cuts_meet)
+        put_error(rows, desk, "seam_error_for_two_in_three", met->likely_largest_seam_error);
+}
+
 /* Neighbouring rows, sewn across the whole top or the one block. */
 static bool put_meeting(json_t *answer, struct desk *desk, const struct accuracy_request *wanted, int64_t seams)
 {
@@ -95,14 +97,12 @@ static bool put_meeting(json_t *answer, struct desk *desk, const struct accuracy
     put_truth(rows, "all_meet_as_chance_has_it", met.likely_meets == 1);
     if (!met.meets)
         put_count(rows, "first_seam_that_may_miss", met.first_missed);
+    put_truth(rows, "nineteen_in_twenty_meet", met.twice_likely_meets == 1);
+    if (!met.twice_likely_meets)
+        put_count(rows, "one_in_twenty_misses_from_seam", met.twice_likely_first_missed);
     if (!met.likely_meets)
-        put_count(rows, "first_seam_likely_to_miss", met.likely_first_missed);
-    put_truth(rows, "cuts_alone_meet_at_worst", met.cuts_meet == 1);
-    put_truth(rows, "cuts_alone_meet_as_chance_has_it", met.likely_cuts_meet == 1);
-    if (met.cuts_meet)
-        put_allowed(rows, desk, "seam_error_allowed_at_worst", met.largest_seam_error);
-    if (met.likely_cuts_meet)
-        put_allowed(rows, desk, "seam_error_allowed_as_chance_has_it", met.likely_largest_seam_error);
+        put_count(rows, "one_in_three_misses_from_seam", met.likely_first_missed);
+    put_allowed(rows, desk, &met);
     return true;
 }
 
@@ -141,7 +141,7 @@ static const struct option_row accuracy_options[] = {
       "blocks down the top (1)" },
     OPTION_HEADING("How far off the work is, either way"),
     { "seam-error", KIND_LENGTH, offsetof(struct accuracy_request, top.seam_error), MUSLIN_ARG_SEAM_ERROR, 0, NULL,
-      "what one seam takes too much or too little, both edges together (none)" },
+      "what one seam takes too much or too little in all, half of it on each of its two allowances (none)" },
     { "cut-error", KIND_LENGTH, offsetof(struct accuracy_request, top.cut_error), MUSLIN_ARG_CUT_ERROR, 0, NULL,
       "how far one cut edge lies beside its line; a piece has two (none)" },
     { "within", KIND_LENGTH, offsetof(struct accuracy_request, within), MUSLIN_ARG_TOLERANCE, 0, NULL,

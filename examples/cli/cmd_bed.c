@@ -18,14 +18,14 @@ static const struct word corner_words[] = {
 static bool put_corner(json_t *answer, struct desk *desk, muslin_len hang, muslin_len floor_height, bool touches)
 {
     muslin_len difference = 0;
-    put_least(answer, desk, "corner_hangs", hang);
+    put_about(answer, desk, "corner_hangs", hang);
     put_truth(answer, "corner_touches_floor", touches);
     if (floor_height == 0)
         return true;
     if (!worked(desk, touches ? muslin_length_subtract(hang, floor_height, &difference)
                               : muslin_length_subtract(floor_height, hang, &difference)))
         return false;
-    put_length(answer, desk, touches ? "corner_lies_on_floor" : "corner_above_floor", difference);
+    put_about(answer, desk, touches ? "corner_lies_on_floor" : "corner_above_floor", difference);
     return true;
 }
 
@@ -33,12 +33,14 @@ static bool put_corner(json_t *answer, struct desk *desk, muslin_len hang, musli
 
 struct bed_request {
     struct muslin_bed_spec bed;
+    struct muslin_seam_spec seam;
 };
 
 static void start_bed(void *request)
 {
     struct bed_request *wanted = request;
     wanted->bed = (struct muslin_bed_spec)MUSLIN_BED_SPEC_INIT;
+    wanted->seam = (struct muslin_seam_spec)MUSLIN_SEAM_SPEC_INIT;
 }
 
 static struct muslin_bed_spec bed_wanted(const struct bed_request *wanted, const struct desk *desk)
@@ -53,9 +55,26 @@ static struct muslin_bed_spec bed_wanted(const struct bed_request *wanted, const
     return spec;
 }
 
+/* The top to piece, finished and with the seam that will go round it. */
+static bool put_top(json_t *answer, struct desk *desk, const struct muslin_bed *bed,
+                    const struct muslin_seam_spec *seam)
+{
+    const muslin_len finished[] = { bed->top_width, bed->top_length };
+    muslin_len unfinished[2];
+    if (!worked(desk, muslin_seam_cut_from_finished_n(finished, 2, seam, unfinished, NULL, &desk->problem)))
+        return false;
+    put_length(answer, desk, "top_finished_width", finished[0]);
+    put_length(answer, desk, "top_finished_length", finished[1]);
+    put_length(answer, desk, "top_unfinished_width", unfinished[0]);
+    put_length(answer, desk, "top_unfinished_length", unfinished[1]);
+    put_length(answer, desk, "seam_allowance", seam->allowance);
+    return true;
+}
+
 static json_t *answer_bed(const void *request, struct desk *desk)
 {
-    struct muslin_bed_spec spec = bed_wanted(request, desk);
+    const struct bed_request *wanted = request;
+    struct muslin_bed_spec spec = bed_wanted(wanted, desk);
     struct muslin_bed bed = { .size = sizeof bed };
     if (!worked(desk, muslin_bed_size(&spec, &bed, &desk->problem)))
         return NULL;
@@ -70,16 +89,15 @@ static json_t *answer_bed(const void *request, struct desk *desk)
     put_length(answer, desk, "finished_width", bed.finished_width);
     put_length(answer, desk, "finished_length", bed.finished_length);
     put_length(answer, desk, "quilting_takes_up", spec.quilting_extra);
-    put_length(answer, desk, "top_finished_width", bed.top_width);
-    put_length(answer, desk, "top_finished_length", bed.top_length);
     put_text(answer, "foot_corner", word_of(corner_words, spec.foot_corner));
-    if (!put_corner(answer, desk, bed.corner_hang, spec.floor_height, bed.corner_touches == 1)) {
+    if (!put_top(answer, desk, &bed, &wanted->seam) ||
+        !put_corner(answer, desk, bed.corner_hang, spec.floor_height, bed.corner_touches == 1)) {
         json_decref(answer);
         return NULL;
     }
     if (spec.foot_corner == MUSLIN_FOOT_ROUNDED) {
         put_length(answer, desk, "corner_radius", bed.corner_radius);
-        put_least(answer, desk, "corner_cut_off", bed.corner_cut_off);
+        put_about(answer, desk, "corner_cut_off", bed.corner_cut_off);
     }
     put_warnings(answer, bed.warnings);
     return answer;
@@ -118,6 +136,8 @@ static const struct option_row bed_options[] = {
     OPTION_ENDS(bed_request, bed),
     { "quilting", KIND_LENGTH, offsetof(struct bed_request, bed.quilting_extra), MUSLIN_ARG_EXTRA, 0, NULL,
       "what quilting will take up of width and length: 1 to 3 in or more (none)" },
+    OPTION_HEADING("The seam round the top, for its unfinished size"),
+    OPTION_SEAM(bed_request, seam.allowance, seam.take_up),
     OPTION_END
 };
 
@@ -131,8 +151,8 @@ const struct command bed_command = {
     .request_size = sizeof(struct bed_request),
     .start = start_bed,
     .answer = answer_bed,
-    .lead = "A quilt {finished_width} by {finished_length} finished, for a mattress {mattress_width} by "
-            "{mattress_length}.",
+    .lead = "A quilt {finished_width} by {finished_length} finished, after quilting and washing, for a mattress "
+            "{mattress_width} by {mattress_length}.",
     .show = show_bed
 };
 
@@ -148,6 +168,20 @@ static void start_cover(void *request)
     wanted->cover = (struct muslin_bed_cover_spec)MUSLIN_BED_COVER_SPEC_INIT;
 }
 
+/* What hangs below the mattress, and what is missing at its edges. */
+static void put_beyond(json_t *answer, const struct desk *desk, const struct muslin_bed_cover_spec *spec,
+                       const struct muslin_bed_cover *cover)
+{
+    if (spec->mattress_depth > 0) {
+        put_slack(answer, desk, "beyond_the_depth_at_the_sides", cover->beyond_side);
+        put_length(answer, desk, "beyond_the_depth_at_the_foot", cover->beyond_foot);
+    }
+    if (cover->side_drop < 0)
+        put_least(answer, desk, "missing_on_each_side", -cover->side_drop);
+    if (cover->foot_drop < 0)
+        put_length(answer, desk, "missing_at_the_foot", -cover->foot_drop);
+}
+
 static json_t *answer_cover(const void *request, struct desk *desk)
 {
     const struct cover_request *wanted = request;
@@ -161,10 +195,12 @@ static json_t *answer_cover(const void *request, struct desk *desk)
     put_length(answer, desk, "mattress_width", spec->mattress_width);
     put_length(answer, desk, "mattress_length", spec->mattress_length);
     put_truth(answer, "depth_known", spec->mattress_depth > 0);
+    put_length(answer, desk, "pillow_tuck", spec->pillow_tuck);
     put_slack(answer, desk, "side_drop", cover.side_drop);
     put_length(answer, desk, "foot_drop", cover.foot_drop);
     put_truth(answer, "reaches_edges", cover.reaches_edges == 1);
     put_truth(answer, "reaches_depth", cover.reaches_depth == 1);
+    put_beyond(answer, desk, spec, &cover);
     put_length(answer, desk, "short_in_width", cover.short_width);
     put_length(answer, desk, "short_in_length", cover.short_length);
     if (!put_corner(answer, desk, cover.corner_hang, spec->floor_height, cover.corner_touches == 1)) {
@@ -230,7 +266,7 @@ static json_t *answer_across(const void *request, struct desk *desk)
     put_length(answer, desk, "finished_border_on_each_side", spec.border);
     put_length(answer, desk, "finished_width", across.finished_width);
     put_length(answer, desk, "wanted_width", spec.wanted);
-    put_length(answer, desk, "wider_than_wanted_by", across.off);
+    put_off_by(answer, desk, "wider_than_wanted_by", "off_by", across.off);
     put_truth(answer, "exactly_as_wanted", across.exact == 1);
     return answer;
 }
@@ -259,7 +295,8 @@ const struct command across_command = {
     .request_size = sizeof(struct across_request),
     .start = start_across,
     .answer = answer_across,
-    .lead = "{blocks:block} of {finished_block} come out {finished_width} wide, finished."
+    .lead = "{blocks:block} of {finished_block} come out {finished_width} wide, finished.",
+    .show = show_across
 };
 
 /* ---- rows of triangles ------------------------------------------------------------------------------------------ */
@@ -274,6 +311,18 @@ static void start_triangles(void *request)
     wanted->rows = (struct muslin_triangle_rows_spec)MUSLIN_TRIANGLE_ROWS_SPEC_INIT;
 }
 
+/* Strips are cut to the size itself where a ruler shows it, else to the next mark up. */
+static void put_triangle_cuts(json_t *answer, const struct desk *desk, const struct muslin_triangle_rows_spec *spec,
+                              const struct muslin_triangle_rows *rows)
+{
+    put_length(answer, desk, "seam_allowance", spec->allowance);
+    put_length(answer, desk, "take_up", spec->take_up);
+    put_on_mark(answer, desk, "strip_cut_for_sharp_tips", rows->strip_cut, MUSLIN_ROUND_UP, 16, 10);
+    put_on_mark(answer, desk, "strip_cut_for_blunt_tips", rows->strip_cut_blunt, MUSLIN_ROUND_UP, 16, 10);
+    put_about(answer, desk, "cut_base_of_a_triangle", rows->cut_base);
+    put_on_mark(answer, desk, "cut_base_of_a_half_triangle", rows->half_cut_base, MUSLIN_ROUND_UP, 8, 50);
+}
+
 static json_t *answer_triangles(const void *request, struct desk *desk)
 {
     const struct triangles_request *wanted = request;
@@ -284,13 +333,17 @@ static json_t *answer_triangles(const void *request, struct desk *desk)
     put_count(answer, "rows", rows.rows);
     put_count(answer, "sides_across", rows.sides);
     put_length(answer, desk, "finished_height_of_a_row", wanted->rows.height);
-    put_length(answer, desk, "finished_side_of_a_triangle", rows.side);
-    put_length(answer, desk, "finished_width", rows.finished_width);
-    put_length(answer, desk, "finished_length", rows.finished_length);
-    put_length(answer, desk, "wider_than_wanted_by", rows.off_width);
-    put_length(answer, desk, "longer_than_wanted_by", rows.off_length);
+    put_about(answer, desk, "finished_side_of_a_triangle", rows.side);
+    put_about(answer, desk, "finished_width", rows.finished_width);
+    put_about(answer, desk, "finished_length", rows.finished_length);
+    put_about(answer, desk, "unfinished_width", rows.unfinished_width);
+    put_about(answer, desk, "unfinished_length", rows.unfinished_length);
+    put_off_by(answer, desk, "wider_than_wanted_by", "width_off_by", rows.off_width);
+    put_off_by(answer, desk, "longer_than_wanted_by", "length_off_by", rows.off_length);
     put_count(answer, "whole_triangles", rows.triangles);
     put_count(answer, "half_triangles_at_the_ends", rows.half_triangles);
+    put_count(answer, "half_triangles_of_each_hand", rows.halves_each_hand);
+    put_triangle_cuts(answer, desk, &wanted->rows, &rows);
     return answer;
 }
 
@@ -305,6 +358,7 @@ static const struct option_row triangles_options[] = {
       rounding_words, "rows: up, down or nearest (the usual)" },
     { "round-sides", KIND_CHOICE, offsetof(struct triangles_request, rows.sides_direction), MUSLIN_ARG_DIRECTION, 0,
       rounding_words, "sides across: up, down or nearest (the usual)" },
+    OPTION_SEAM(triangles_request, rows.allowance, rows.take_up),
     OPTION_END
 };
 
@@ -317,5 +371,7 @@ const struct command triangles_command = {
     .request_size = sizeof(struct triangles_request),
     .start = start_triangles,
     .answer = answer_triangles,
-    .lead = "{rows:row} of triangles, {sides_across:side} across: {finished_width} by {finished_length} finished."
+    .lead = "{rows:row} of triangles, {sides_across:side} across: {finished_width} by {finished_length} finished, "
+            "{unfinished_width} by {unfinished_length} unfinished.",
+    .show = show_triangle_rows
 };

@@ -81,20 +81,58 @@ static bool read_densities(struct desk *desk, const struct weight_request *wante
            read_density(desk, "binding", wanted->binding, &spec->binding_density);
 }
 
-/* The layers that were given. */
-static bool put_masses(json_t *answer, struct desk *desk, const struct muslin_weight *weight)
+enum { LAYERS = 4 };
+static const char *const layer_names[LAYERS] = { "top", "batting", "backing", "binding" };
+
+/* "120 g a square metre", "4 oz a square yard" */
+static void put_cloth_weight(json_t *layer, const char *density)
 {
-    const struct {
-        const char *name;
-        int64_t mass;
-    } layers[] = {
-        { "top", weight->top }, { "batting", weight->batting }, { "backing", weight->backing },
-        { "binding", weight->binding }
-    };
-    for (size_t i = 0; i < sizeof layers / sizeof layers[0]; i++)
-        if (given(desk, layers[i].name) && !put_mass(answer, desk, layers[i].name, layers[i].mass))
+    char text[80];
+    bool metric = strchr(density, 'z') == NULL;
+    snprintf(text, sizeof text, "%.40s a square %s", density, metric ? "metre" : "yard");
+    put_text(layer, "cloth", text);
+}
+
+/* The layers that were given, each with what it was reckoned from. */
+static bool put_layers(json_t *answer, struct desk *desk, const struct weight_request *wanted,
+                       const struct muslin_weight *weight)
+{
+    const int64_t masses[LAYERS] = { weight->top, weight->batting, weight->backing, weight->binding };
+    const char *const densities[LAYERS] = { wanted->top, wanted->batting, wanted->backing, wanted->binding };
+    json_t *list = put_list(answer, "layers");
+    for (size_t i = 0; i < LAYERS; i++) {
+        if (!given(desk, layer_names[i]))
+            continue;
+        json_t *layer = append_object(list);
+        put_text(layer, "layer", layer_names[i]);
+        put_cloth_weight(layer, densities[i]);
+        if (i == 0 && wanted->weight.seam_share > 0)
+            put_share(layer, desk, "in_seams", wanted->weight.seam_share);
+        if (!put_mass(layer, desk, "mass", masses[i]))
             return false;
+    }
     return put_mass(answer, desk, "total", weight->total);
+}
+
+/* "top and backing" and ", batting or binding": what was counted and what was not. */
+static void put_layer_words(json_t *answer, const struct desk *desk)
+{
+    const char *parts[2][LAYERS];
+    size_t counts[2] = { 0, 0 };
+    char text[2][80] = { "", "" };
+    for (size_t i = 0; i < LAYERS; i++) {
+        size_t missing = given(desk, layer_names[i]) ? 0 : 1;
+        parts[missing][counts[missing]++] = layer_names[i];
+    }
+    for (size_t way = 0; way < 2; way++)
+        for (size_t i = 0; i < counts[way]; i++) {
+            bool last = i + 1 == counts[way];
+            const char *between = way == 1 ? (last ? " or " : ", ") : i == 0 ? "" : last ? " and " : ", ";
+            size_t used = strlen(text[way]);
+            snprintf(text[way] + used, sizeof text[way] - used, "%s%s", between, parts[way][i]);
+        }
+    put_text(answer, "counted", text[0]);
+    put_text(answer, "not_counted", text[1]);
 }
 
 static json_t *answer_weight(const void *request, struct desk *desk)
@@ -105,9 +143,10 @@ static json_t *answer_weight(const void *request, struct desk *desk)
     if (!read_densities(desk, wanted, &spec) || !worked(desk, muslin_weight_plan(&spec, &weight, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
-    put_length(answer, desk, "finished_width", spec.width);
-    put_length(answer, desk, "finished_length", spec.length);
-    if (put_masses(answer, desk, &weight))
+    put_about(answer, desk, "finished_width", spec.width);
+    put_about(answer, desk, "finished_length", spec.length);
+    put_layer_words(answer, desk);
+    if (put_layers(answer, desk, wanted, &weight))
         return answer;
     json_decref(answer);
     return NULL;
@@ -148,7 +187,7 @@ const struct command weight_command = {
     .request_size = sizeof(struct weight_request),
     .start = start_weight,
     .answer = answer_weight,
-    .lead = "The quilt weighs {total}, without thread."
+    .show = show_weight
 };
 
 /* ---- cost ------------------------------------------------------------------------------------------------------- */
@@ -209,6 +248,18 @@ static bool read_per(struct desk *desk, const char *text, const char *words, str
     return read_length(desk, "thing", one, strlen(one), &thing->per);
 }
 
+/* How much of "45", "45 pieces" or "1 piece" is its number. */
+static size_t digits_before(const char *text, size_t length)
+{
+    static const char *const words[] = { " pieces", " piece" };
+    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++) {
+        size_t word = strlen(words[i]);
+        if (length > word && strncmp(text + length - word, words[i], word) == 0)
+            return length - word;
+    }
+    return length;
+}
+
 static bool read_thing(struct desk *desk, const struct cost_request *wanted, const char *text,
                        struct muslin_cost_spec *thing)
 {
@@ -223,7 +274,7 @@ static bool read_thing(struct desk *desk, const struct cost_request *wanted, con
     size_t length = (size_t)(at - text);
     if (thing->sold == MUSLIN_COST_LENGTH)
         return read_length(desk, "thing", text, length, &thing->amount);
-    return read_whole(text, length, &thing->amount) || complain_of_thing(desk, text);
+    return read_whole(text, digits_before(text, length), &thing->amount) || complain_of_thing(desk, text);
 }
 
 /* {"minor": 3594, "text": "35.94"} */
@@ -242,6 +293,19 @@ static void put_money(json_t *answer, const struct desk *desk, const struct cost
     put_text(object, "text", text);
 }
 
+/* "45 at ..." is said as "45 pieces at ...". */
+static void put_thing_text(json_t *row, const char *text, const struct muslin_cost_spec *thing)
+{
+    char said[200];
+    const char *price = strstr(text, " at ");
+    if (thing->sold == MUSLIN_COST_LENGTH)
+        snprintf(said, sizeof said, "%.180s", text);
+    else
+        snprintf(said, sizeof said, "%lld piece%s%.140s", (long long)thing->amount, thing->amount == 1 ? "" : "s",
+                 price);
+    put_text(row, "thing", said);
+}
+
 static bool put_thing(json_t *list, struct desk *desk, const struct cost_request *wanted, const char *text,
                       const struct muslin_cost_spec *thing)
 {
@@ -249,7 +313,7 @@ static bool put_thing(json_t *list, struct desk *desk, const struct cost_request
     if (!worked(desk, muslin_cost_plan(thing, &cost, &desk->problem)))
         return false;
     json_t *row = append_object(list);
-    put_text(row, "thing", text);
+    put_thing_text(row, text, thing);
     if (thing->sold == MUSLIN_COST_BUNDLES) {
         put_count(row, "bundles", cost.bought);
         put_count(row, "pieces_to_spare", cost.spare);
@@ -296,7 +360,8 @@ static void show_cost(struct sheet *sheet, json_t *answer)
             sheet_under(sheet, thing, "{bundles:bundle}, with {pieces_to_spare:piece} to spare");
     }
     sheet_gap(sheet);
-    sheet_say(sheet, answer, "Together {total}. Each line is rounded on its own, as a bill does it.");
+    sheet_say(sheet, answer, "Together {total}, without tax or shipping. Each line is rounded on its own, as a bill "
+                             "does it.");
 }
 
 static const struct option_row cost_options[] = {

@@ -104,10 +104,10 @@ static void put_fit(json_t *answer, const struct desk *desk, const struct muslin
     put_length(answer, desk, "finished_block", fit->block);
     put_length(answer, desk, "finished_sash", fit->sash);
     put_length(answer, desk, "finished_border", fit->border);
-    put_length(answer, desk, "finished_width", fit->finished_width);
-    put_length(answer, desk, "finished_length", fit->finished_length);
-    put_length(answer, desk, "wider_than_wanted_by", fit->off_width);
-    put_length(answer, desk, "longer_than_wanted_by", fit->off_length);
+    put_about(answer, desk, "finished_width", fit->finished_width);
+    put_about(answer, desk, "finished_length", fit->finished_length);
+    put_off_by(answer, desk, "wider_than_wanted_by", "width_off_by", fit->off_width);
+    put_off_by(answer, desk, "longer_than_wanted_by", "length_off_by", fit->off_length);
     put_truth(answer, "exactly_as_wanted", fit->exact == 1);
     put_count(answer, "blocks", fit->blocks);
     put_count(answer, "alternate_blocks", fit->alternates);
@@ -158,6 +158,69 @@ static bool put_nearest(json_t *answer, struct desk *desk, const struct muslin_f
     return true;
 }
 
+/* One range of sizes that was tried. */
+static void put_range(json_t *tried, const struct desk *desk, const char *name, const muslin_len *range)
+{
+    json_t *put = put_object(tried, name);
+    put_length(put, desk, "least", range[0]);
+    put_length(put, desk, "most", range[1]);
+    put_length(put, desk, "step", range[2]);
+}
+
+static void put_tried(json_t *answer, const struct desk *desk, const struct muslin_fit_spec *spec)
+{
+    const muslin_len block[] = { spec->block_least, spec->block_most, spec->block_step };
+    const muslin_len sash[] = { spec->sash_least, spec->sash_most, spec->sash_step };
+    const muslin_len border[] = { spec->border_least, spec->border_most, spec->border_step };
+    json_t *tried = put_object(answer, "tried");
+    put_range(tried, desk, "finished_block", block);
+    if ((spec->flags & (MUSLIN_FIT_ALLOW_SASHED | MUSLIN_FIT_ALLOW_FRAMED)) != 0)
+        put_range(tried, desk, "finished_sash", sash);
+    put_range(tried, desk, "finished_border", border);
+    put_count(tried, "columns_least", spec->columns_least);
+    put_count(tried, "columns_most", spec->columns_most);
+    put_count(tried, "rows_least", spec->rows_least);
+    put_count(tried, "rows_most", spec->rows_most);
+}
+
+/* "straight", "sashed or on-point": the settings asked for. */
+static void put_asked(json_t *answer, uint32_t flags)
+{
+    struct word asked[sizeof allow_words / sizeof allow_words[0]];
+    size_t count = 0;
+    char text[100];
+    for (const struct word *word = allow_words; word->word != NULL; word++)
+        if ((flags & (uint32_t)word->value) != 0)
+            asked[count++] = *word;
+    asked[count] = (struct word){ NULL, 0 };
+    list_words(asked, text, sizeof text);
+    put_text(answer, "settings_asked", text);
+}
+
+/* Where several settings were asked for: those of which none comes out at the size, and the nearest of each. */
+static bool put_missing(json_t *answer, struct desk *desk, const struct muslin_fit_spec *spec)
+{
+    json_t *list = put_list(answer, "settings_without_a_fit");
+    for (const struct word *word = allow_words; word->word != NULL; word++) {
+        struct muslin_fit_spec one = *spec;
+        struct muslin_fit nearest = { .size = sizeof nearest };
+        size_t count = 0;
+        one.flags = (uint32_t)word->value;
+        one.best = 1;
+        if ((spec->flags & one.flags) == 0)
+            continue;
+        if (!worked(desk, muslin_fit_settings(&one, NULL, 0, 0, &count, &desk->problem)))
+            return false;
+        if (count > 0)
+            continue;
+        json_t *missing = append_object(list);
+        put_text(missing, "setting", word->word);
+        if (muslin_fit_nearest(&one, &nearest, NULL) == MUSLIN_OK)
+            put_fit(put_object(missing, "nearest"), desk, &nearest);
+    }
+    return true;
+}
+
 static json_t *answer_fit(const void *request, struct desk *desk)
 {
     const struct fit_request *wanted = request;
@@ -169,7 +232,9 @@ static json_t *answer_fit(const void *request, struct desk *desk)
     put_length(answer, desk, "wanted_length", spec.wanted_length);
     put_length(answer, desk, "within", wanted->within);
     put_text(answer, "ranked_by", word_of(rank_words, spec.rank));
-    bool fine = put_fits(answer, desk, &spec);
+    put_asked(answer, spec.flags);
+    put_tried(answer, desk, &spec);
+    bool fine = put_fits(answer, desk, &spec) && put_missing(answer, desk, &spec);
     if (fine && json_array_size(json_object_get(answer, "settings")) == 0)
         fine = put_nearest(answer, desk, &spec);
     if (fine)

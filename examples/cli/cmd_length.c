@@ -1,6 +1,8 @@
 /* cmd_length.c - length, table: the numbers themselves, and the library's tables.
  *
  * SPDX-License-Identifier: MIT */
+#include <stdio.h>
+
 #include "answer.h"
 #include "cmd.h"
 #include "sheet.h"
@@ -139,7 +141,7 @@ static const struct word table_words[] = {
 };
 
 struct table_request {
-    int32_t table;
+    const char *table;
 };
 
 static void start_table(void *request)
@@ -174,16 +176,35 @@ static bool put_row(json_t *answer, struct desk *desk, int32_t table, int64_t in
     return true;
 }
 
+/* Says what was written, the nearest table there is, and all of them. */
+static void complain_of_table(struct desk *desk, const char *written)
+{
+    struct nearest nearest = nearest_start(written);
+    char list[300];
+    char hint[80] = "";
+    for (const struct word *word = table_words; word->word != NULL; word++)
+        nearest_offer(&nearest, word->word);
+    if (nearest.word != NULL)
+        snprintf(hint, sizeof hint, " Did you mean %s?", nearest.word);
+    list_words(table_words, list, sizeof list);
+    failure_say(desk->failure, "table", "There is no table \"%.60s\".%s Choose one of %s.", written, hint, list);
+}
+
 static json_t *answer_table(const void *request, struct desk *desk)
 {
     const struct table_request *wanted = request;
+    const struct word *table = find_word(table_words, wanted->table);
     int64_t count = 0;
-    if (!worked(desk, muslin_reference_count(wanted->table, &count)))
+    if (table == NULL) {
+        complain_of_table(desk, wanted->table);
+        return NULL;
+    }
+    if (!worked(desk, muslin_reference_count(table->value, &count)))
         return NULL;
     json_t *answer = json_object();
     json_t *rows = put_list(answer, "rows");
     for (int64_t i = 0; i < count; i++)
-        if (!put_row(append_object(rows), desk, wanted->table, i)) {
+        if (!put_row(append_object(rows), desk, table->value, i)) {
             json_decref(answer);
             return NULL;
         }
@@ -191,7 +212,7 @@ static json_t *answer_table(const void *request, struct desk *desk)
 }
 
 static const struct option_row table_options[] = {
-    { "table", KIND_CHOICE, offsetof(struct table_request, table), MUSLIN_ARG_TABLE, OPTION_REQUIRED | OPTION_OPERAND,
+    { "table", KIND_TEXT, offsetof(struct table_request, table), MUSLIN_ARG_TABLE, OPTION_REQUIRED | OPTION_OPERAND,
       table_words, "batting (packages), other-batting (where lists disagree), precut (bundles), fabric-width (usable "
       "widths people plan with), mattress, crib (by law), pillow-tuck, drop (depths of mattresses), yard-fraction, "
       "stitch or caution (small parts, infants)" },

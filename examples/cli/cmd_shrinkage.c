@@ -1,6 +1,8 @@
 /* cmd_shrinkage.c - shrinkage, prewash: what washing and quilting do to a size, and the size to make.
  *
  * SPDX-License-Identifier: MIT */
+#include <stdio.h>
+
 #include "answer.h"
 #include "cmd.h"
 #include "sheet.h"
@@ -17,6 +19,7 @@ struct shrinkage_request {
     int32_t batting;
     int32_t governs;
     int32_t made;
+    struct muslin_seam_spec seam;
     struct muslin_rounding_spec rounding;
 };
 
@@ -41,6 +44,7 @@ static void start_shrinkage(void *request)
     wanted->sample = (struct muslin_wash_spec)MUSLIN_WASH_SPEC_INIT;
     wanted->quilt = (struct muslin_shrinkage_spec)MUSLIN_SHRINKAGE_SPEC_INIT;
     wanted->governs = MUSLIN_GOVERNING_BATTING;
+    wanted->seam = (struct muslin_seam_spec)MUSLIN_SEAM_SPEC_INIT;
     wanted->rounding = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
     wanted->rounding.grid = MUSLIN_TICKS_PER_INCH / 8;
     wanted->rounding.direction = MUSLIN_ROUND_UP;
@@ -107,6 +111,35 @@ static bool can_be_answered(struct desk *desk, const struct shrinkage_request *w
     return true;
 }
 
+/* "shrank about 5.6 %", "grew 1 %": to the nearest tenth of a per cent. The change itself keeps the sign that ISO 5077
+ * gives it. */
+static void put_in_words(json_t *answer, const struct desk *desk, const char *name, int32_t change, const char *shrank,
+                         const char *grew)
+{
+    const int32_t tenth = MUSLIN_PPM / 1000;
+    int32_t size = change < 0 ? -change : change;
+    int32_t tenths = (size + tenth / 2) / tenth;
+    char decimal[8] = "";
+    char words[80];
+    if (tenths % 10 != 0)
+        snprintf(decimal, sizeof decimal, "%c%d", desk->common.decimal_comma ? ',' : '.', (int)(tenths % 10));
+    snprintf(words, sizeof words, "%s%s %d%s %%", change < 0 ? shrank : grew, size % tenth == 0 ? "" : " about",
+             (int)(tenths / 10), decimal);
+    put_text(answer, name, change == 0 ? "stays as it is" : words);
+}
+
+/* A size to make, finished and unfinished. */
+static bool put_make(json_t *side, struct desk *desk, const struct shrinkage_request *wanted, muslin_len make)
+{
+    muslin_len unfinished = 0;
+    if (!worked(desk, muslin_seam_cut_from_finished(make, &wanted->seam, &unfinished, &desk->problem)))
+        return false;
+    put_length(side, desk, "make_finished", make);
+    put_length(side, desk, "make_unfinished", unfinished);
+    put_length(side, desk, "seam_allowance", wanted->seam.allowance);
+    return true;
+}
+
 /* ---- what was measured */
 
 static bool put_measured(json_t *answer, struct desk *desk, const struct muslin_wash_spec *sample)
@@ -125,6 +158,7 @@ static bool put_measured(json_t *answer, struct desk *desk, const struct muslin_
         put_length(side, desk, "before", before[i]);
         put_length(side, desk, "after", after[i]);
         put_share(side, desk, "change", change);
+        put_in_words(side, desk, "in_words", change, "shrank", "grew");
     }
     if (json_array_size(list) < SIDES)
         return true;
@@ -132,6 +166,7 @@ static bool put_measured(json_t *answer, struct desk *desk, const struct muslin_
     if (!worked(desk, muslin_shrinkage_measure(sample, &change, &desk->problem)))
         return false;
     put_share(answer, desk, "change_of_the_area", change.change_area);
+    put_in_words(answer, desk, "area_in_words", change.change_area, "shrank", "grew");
     return true;
 }
 
@@ -152,7 +187,8 @@ static bool put_sample(json_t *answer, struct desk *desk, const struct shrinkage
         json_t *side = append_object(list);
         put_text(side, "side", sides[i].name);
         put_length(side, desk, "wanted_finished", targets[i]);
-        put_length(side, desk, "make_finished", make.value);
+        if (!put_make(side, desk, wanted, make.value))
+            return false;
         put_rounding(side, desk, &make);
     }
     return true;
@@ -172,6 +208,8 @@ static bool settle_shares(json_t *answer, struct desk *desk, const struct shrink
         json_t *told = put_object(answer, "governing");
         put_share(told, desk, "share", governing.share);
         put_text(told, "source", word_of(source_words, governing.source));
+        put_truth(told, "larger", governing.share == (wanted->fabric > wanted->batting ? wanted->fabric
+                                                                                       : wanted->batting));
     }
     *quilt = wanted->quilt;
     if (!given(desk, "quilting-across"))
@@ -191,11 +229,23 @@ static void put_shares(json_t *side, const struct desk *desk, int32_t quilting, 
     put_share(side, desk, "lost_in_the_wash", washing);
 }
 
-static bool put_size_to_make(json_t *answer, struct desk *desk, const struct muslin_shrinkage_spec *quilt,
-                             const struct muslin_rounding_spec *rounding)
+/* Less than that nobody sees in a quilt. */
+#define SEEN (MUSLIN_TICKS_PER_INCH / 64)
+
+/* What the quilt must measure before the wash, and what the size to make ends at. */
+static void put_checks(json_t *side, const struct desk *desk, muslin_len quilted, muslin_len washed)
+{
+    put_least(side, desk, "must_measure_when_quilted", quilted);
+    put_on_mark(side, desk, "quilted_at_least", quilted, MUSLIN_ROUND_UP, 64, 1);
+    put_on_mark(side, desk, "quilted_in_practice", quilted, MUSLIN_ROUND_UP, 8, 50);
+    put_about(side, desk, "then_ends_at", washed);
+}
+
+static bool put_size_to_make(json_t *answer, struct desk *desk, const struct shrinkage_request *wanted,
+                             const struct muslin_shrinkage_spec *quilt)
 {
     struct muslin_size_to_make made = { .size = sizeof made };
-    if (!worked(desk, muslin_shrinkage_size_to_make(quilt, rounding, &made, &desk->problem)))
+    if (!worked(desk, muslin_shrinkage_size_to_make(quilt, &wanted->rounding, &made, &desk->problem)))
         return false;
     json_t *list = put_list(answer, "make");
     for (size_t i = 0; i < SIDES; i++) {
@@ -206,11 +256,13 @@ static bool put_size_to_make(json_t *answer, struct desk *desk, const struct mus
         put_length(side, desk, "wanted_finished", i == 0 ? quilt->width : quilt->length);
         put_shares(side, desk, i == 0 ? quilt->quilting_across : quilt->quilting_along,
                    i == 0 ? quilt->washing_across : quilt->washing_along);
-        put_length(side, desk, "make_finished", i == 0 ? made.make_width : made.make_length);
-        put_length(side, desk, "must_measure_when_quilted", i == 0 ? made.quilted_width : made.quilted_length);
-        put_length(side, desk, "then_ends_at", i == 0 ? made.washed_width : made.washed_length);
-        put_length(side, desk, "multiplying_would_say", i == 0 ? made.multiplied_width : made.multiplied_length);
-        put_length(side, desk, "and_end_short_by", i == 0 ? made.short_width : made.short_length);
+        if (!put_make(side, desk, wanted, i == 0 ? made.make_width : made.make_length))
+            return false;
+        put_checks(side, desk, i == 0 ? made.quilted_width : made.quilted_length,
+                   i == 0 ? made.washed_width : made.washed_length);
+        put_about(side, desk, "multiplying_would_say", i == 0 ? made.multiplied_width : made.multiplied_length);
+        put_about(side, desk, "and_end_short_by", i == 0 ? made.short_width : made.short_length);
+        put_truth(side, "short_by_what_is_seen", (i == 0 ? made.short_width : made.short_length) >= SEEN);
     }
     return true;
 }
@@ -234,9 +286,11 @@ static bool put_becomes(json_t *answer, struct desk *desk, const struct muslin_s
         put_length(side, desk, "made_finished", i == 0 ? quilt->width : quilt->length);
         put_shares(side, desk, i == 0 ? quilt->quilting_across : quilt->quilting_along,
                    i == 0 ? quilt->washing_across : quilt->washing_along);
-        put_length(side, desk, "quilted", i == 0 ? washed.quilted_width : washed.quilted_length);
-        put_length(side, desk, "washed", i == 0 ? washed.washed_width : washed.washed_length);
+        put_about(side, desk, "quilted", i == 0 ? washed.quilted_width : washed.quilted_length);
+        put_about(side, desk, "washed", i == 0 ? washed.washed_width : washed.washed_length);
         put_share(side, desk, "change", i == 0 ? washed.change_across : washed.change_along);
+        put_in_words(side, desk, "in_words", i == 0 ? washed.change_across : washed.change_along, "shrinks by",
+                     "grows by");
     }
     return true;
 }
@@ -247,7 +301,7 @@ static bool put_by_shares(json_t *answer, struct desk *desk, const struct shrink
     if (!settle_shares(answer, desk, wanted, &quilt))
         return false;
     return wanted->made != 0 ? put_becomes(answer, desk, &quilt, wanted->rounding)
-                             : put_size_to_make(answer, desk, &quilt, &wanted->rounding);
+                             : put_size_to_make(answer, desk, wanted, &quilt);
 }
 
 static bool put_shrinkage(json_t *answer, struct desk *desk, const struct shrinkage_request *wanted)
@@ -306,6 +360,8 @@ static const struct option_row shrinkage_options[] = {
     { "governs", KIND_CHOICE, offsetof(struct shrinkage_request, governs), MUSLIN_ARG_GOVERNING_RULE, 0,
       governing_words, "which of the two the quilt follows: batting (the usual, closely quilted), fabric, larger or "
                        "smaller" },
+    OPTION_HEADING("The seam round the top, for its unfinished size"),
+    OPTION_SEAM(shrinkage_request, seam.allowance, seam.take_up),
     OPTION_HEADING("Rounding of the size to make: up to 1/8 in unless told otherwise"),
     OPTION_ROUNDING(shrinkage_request, rounding),
     OPTION_END

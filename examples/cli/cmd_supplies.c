@@ -18,17 +18,6 @@ static void assume(json_t *answer, const char *sentence)
     json_array_append_new(list, json_string(sentence));
 }
 
-/* The figures, then what they take for granted. */
-static void show_with_assumptions(struct sheet *sheet, json_t *answer)
-{
-    json_t *figures = json_copy(answer);
-    json_object_del(figures, "assumptions");
-    show_figures(sheet, figures);
-    json_decref(figures);
-    sheet_gap(sheet);
-    show_sentences(sheet, json_object_get(answer, "assumptions"));
-}
-
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 
 struct seams_request {
@@ -39,6 +28,22 @@ static void start_seams(void *request)
 {
     struct seams_request *wanted = request;
     wanted->piecing = (struct muslin_piecing_spec)MUSLIN_PIECING_SPEC_INIT;
+}
+
+/* What the seams were counted of. */
+static void put_counted(json_t *answer, const struct desk *desk, const struct muslin_piecing_spec *spec)
+{
+    json_t *counted = put_object(answer, "counted");
+    put_count(counted, "sets", spec->sets);
+    put_count(counted, "strips_per_set", spec->strips_per_set);
+    put_length(counted, desk, "strip_length", spec->strip_length);
+    put_count(counted, "tops", spec->tops);
+    put_count(counted, "columns", spec->columns);
+    put_count(counted, "rows", spec->rows);
+    put_count(counted, "segments_per_block", spec->segments_per_block);
+    put_length(counted, desk, "finished_block_width", spec->block_width);
+    put_length(counted, desk, "finished_block_height", spec->block_height);
+    put_length(counted, desk, "seam_allowance", spec->allowance);
 }
 
 static json_t *answer_seams(const void *request, struct desk *desk)
@@ -54,11 +59,13 @@ static json_t *answer_seams(const void *request, struct desk *desk)
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "seams", piecing.seams);
-    put_cloth(answer, desk, "in_the_sets", piecing.in_sets);
-    put_cloth(answer, desk, "within_blocks", piecing.in_blocks);
-    put_cloth(answer, desk, "from_block_to_block", piecing.in_rows);
-    put_cloth(answer, desk, "from_row_to_row", piecing.between_rows);
-    put_cloth(answer, desk, "total", piecing.total);
+    put_length(answer, desk, "in_the_sets", piecing.in_sets);
+    put_length(answer, desk, "within_blocks", piecing.in_blocks);
+    put_length(answer, desk, "from_block_to_block", piecing.in_rows);
+    put_length(answer, desk, "from_row_to_row", piecing.between_rows);
+    put_length(answer, desk, "total", piecing.total);
+    put_yards(answer, desk, "total_in_yards", piecing.total);
+    put_counted(answer, desk, &spec);
     assume(answer, "A seam is as long as the unfinished piece, from raw edge to raw edge.");
     assume(answer, "Borders, backing and binding are not counted: add their lengths in muslin thread.");
     return answer;
@@ -96,7 +103,7 @@ const struct command seams_command = {
     .start = start_seams,
     .answer = answer_seams,
     .lead = "{seams:seam}, {total} together.",
-    .show = show_with_assumptions
+    .show = show_seams
 };
 
 /* ---- thread ----------------------------------------------------------------------------------------------------- */
@@ -144,12 +151,27 @@ static bool thread_options_fit(struct desk *desk)
     return false;
 }
 
+/* "2.5 yd of thread for each yd of seam" */
+static void put_per_seam(json_t *answer, const struct desk *desk, int64_t thousandths)
+{
+    bool metric = desk->common.units == UNITS_CM || desk->common.units == UNITS_MM;
+    char text[100];
+    put_thousandths(answer, desk, "thread_per_seam", thousandths);
+    json_t *put = json_object_get(answer, "thread_per_seam");
+    snprintf(text, sizeof text, "%s %s of seam", json_string_value(json_object_get(put, "text")),
+             metric ? "m of thread for each metre" : "yd of thread for each yard");
+    put_text(put, "text", text);
+}
+
+/* A bobbin that is wound has room left; one that is bought wound has thread left. */
 static void put_holders(json_t *answer, const struct desk *desk, const struct muslin_thread_spec *spec,
                         const struct muslin_thread *thread)
 {
+    bool ready = (spec->flags & MUSLIN_THREAD_READY_BOBBINS) != 0;
     if (spec->bobbin > 0) {
         put_count(answer, "bobbins", thread->bobbins);
-        put_thread(answer, desk, "left_on_the_last_bobbin", thread->left_on_bobbin, MUSLIN_ROUND_DOWN);
+        put_thread(answer, desk, ready ? "left_on_the_last_bobbin" : "room_on_the_last_bobbin", thread->left_on_bobbin,
+                   MUSLIN_ROUND_DOWN);
         put_spare(answer, desk, "bobbins_reach_for_so_much_more_seam", thread->bobbin_longer_by);
     }
     if (spec->spool > 0) {
@@ -175,7 +197,7 @@ static json_t *answer_thread(const void *request, struct desk *desk)
     json_t *answer = json_object();
     put_cloth(answer, desk, "seam", spec.seam);
     put_text(answer, "reckoned_by", formula ? "formula" : "ratio");
-    put_thousandths(answer, desk, "thread_for_one_of_seam", thread.ratio_thousandths);
+    put_per_seam(answer, desk, thread.ratio_thousandths);
     put_thread(answer, desk, "thread_without_waste", thread.thread, MUSLIN_ROUND_UP);
     put_share(answer, desk, "waste", spec.waste);
     put_thread(answer, desk, "thread", thread.with_waste, MUSLIN_ROUND_UP);
@@ -183,8 +205,8 @@ static json_t *answer_thread(const void *request, struct desk *desk)
     put_thread(answer, desk, "bobbin_thread", thread.bobbin_thread, MUSLIN_ROUND_UP);
     put_holders(answer, desk, &spec, &thread);
     assume(answer, "A lockstitch takes half its thread from the needle and half from the bobbin.");
-    assume(answer, formula ? "The formula is 2 + 2 x thickness sewn x stitches, for one of seam: press and measure all "
-                             "layers together."
+    assume(answer, formula ? "The formula, for each millimetre of seam: 2 + 2 x thickness sewn in mm x stitches to the "
+                             "mm. Press and measure all layers together."
                            : "Five of thread for two of seam is usual for a lockstitch; a denser or thicker seam takes "
                              "more.");
     assume(answer, "Sources give 10 to 20 % for waste: tails, tests, unpicking and refilled bobbins.");
@@ -226,7 +248,7 @@ const struct command thread_command = {
     .start = start_thread,
     .answer = answer_thread,
     .lead = "For {seam} of seam have {thread} of thread ready.",
-    .show = show_with_assumptions
+    .show = show_thread
 };
 
 /* ---- stitches --------------------------------------------------------------------------------------------------- */
@@ -332,7 +354,8 @@ const struct command stitches_command = {
     .request_size = sizeof(struct stitches_request),
     .start = start_stitches,
     .answer = answer_stitches,
-    .lead = "Stitches of {stitch}: {stitches_per_inch} to the inch, {stitches_per_cm} to the centimetre."
+    .lead = "Stitches of {stitch}: {stitches_per_inch} to the inch, {stitches_per_cm} to the centimetre.",
+    .show = show_stitches
 };
 
 /* ---- lines of quilting ------------------------------------------------------------------------------------------ */
@@ -373,35 +396,65 @@ static bool lines_options_fit(struct desk *desk, int32_t pattern)
     return false;
 }
 
-/* Lines one way: how many; of straight ones, what is left and how to use it up. */
-static void put_way(json_t *answer, const struct desk *desk, const char *name, int64_t lines, muslin_len left,
-                    muslin_len even)
+/* Straight lines one way: how many, how long, where the last one lies, what is left and how to use it up. */
+struct way {
+    const char *name;
+    int64_t lines;
+    muslin_len length;
+    muslin_len last;
+    muslin_len left;
+    muslin_len even;
+};
+
+static void put_way(json_t *answer, const struct desk *desk, const struct way *straight)
 {
-    if (lines == 0)
+    if (straight->lines == 0)
         return;
-    json_t *way = put_object(answer, name);
-    put_count(way, "lines", lines);
-    if (even > 0) {
-        put_slack(way, desk, "left_behind_the_last", left);
-        put_slack(way, desk, "spaced_evenly_they_lie", even);
+    json_t *way = put_object(answer, straight->name);
+    put_count(way, "lines", straight->lines);
+    put_length(way, desk, "length_of_one", straight->length);
+    put_length(way, desk, "last_from_the_edge", straight->last);
+    if (straight->even > 0) {
+        put_slack(way, desk, "left_behind_the_last", straight->left);
+        put_about(way, desk, "spaced_evenly_they_lie", straight->even);
     }
+}
+
+static void put_diagonals(json_t *answer, const char *name, int64_t lines)
+{
+    if (lines > 0)
+        put_count(put_object(answer, name), "lines", lines);
 }
 
 static void put_ways(json_t *answer, const struct desk *desk, const struct muslin_quilting_spec *spec,
                      const struct muslin_quilting *quilting)
 {
-    bool straight = spec->pattern <= MUSLIN_QUILTING_GRID;
-    put_way(answer, desk, straight ? "from_side_to_side" : "down_to_the_right", quilting->lines_first,
-            quilting->left_first, quilting->even_first);
-    put_way(answer, desk, straight ? "from_top_to_bottom" : "down_to_the_left", quilting->lines_second,
-            quilting->left_second, quilting->even_second);
+    const struct way across = { "from_side_to_side", quilting->lines_first, spec->width, quilting->last_first,
+                                quilting->left_first, quilting->even_first };
+    const struct way along = { "from_top_to_bottom", quilting->lines_second, spec->length, quilting->last_second,
+                               quilting->left_second, quilting->even_second };
+    put_length(answer, desk, "width", spec->width);
+    put_length(answer, desk, "length", spec->length);
+    put_length(answer, desk, "spacing", spec->spacing);
+    put_length(answer, desk, "offset", spec->offset);
+    if (spec->pattern <= MUSLIN_QUILTING_GRID) {
+        put_way(answer, desk, &across);
+        put_way(answer, desk, &along);
+        return;
+    }
+    put_diagonals(answer, "down_to_the_right", quilting->lines_first);
+    put_diagonals(answer, "down_to_the_left", quilting->lines_second);
 }
 
 static void assume_lines(json_t *answer, const struct muslin_quilting_spec *spec)
 {
-    if (spec->pattern == MUSLIN_QUILTING_OUTLINE)
-        assume(answer, "An outline is as long as what it follows.");
-    else if (spec->pattern <= MUSLIN_QUILTING_GRID)
+    if (spec->pattern == MUSLIN_QUILTING_OUTLINE) {
+        assume(answer, "In the ditch a line is as long as the seam it follows. Beside the seam it is longer where it "
+                       "goes round the outside of a shape and shorter inside it.");
+        assume(answer, "Tails and turns belong into the waste of muslin thread.");
+        return;
+    }
+    if (spec->pattern <= MUSLIN_QUILTING_GRID)
         assume(answer, "The first line lies at the offset from its edge, and the last no nearer to the other edge; "
                        "with no offset a line on the edge itself counts.");
     else if (spec->start == MUSLIN_QUILTING_FROM_CORNER)
@@ -424,9 +477,12 @@ static json_t *answer_lines(const void *request, struct desk *desk)
     json_t *answer = json_object();
     put_text(answer, "pattern", word_of(pattern_words, spec.pattern));
     put_count(answer, "lines", quilting.lines);
-    put_cloth(answer, desk, "length_of_all_lines", quilting.length);
+    put_ample(answer, desk, "length_of_all_lines", quilting.length);
+    put_yards(answer, desk, "length_of_all_lines_in_yards", quilting.length);
     if (spec.pattern != MUSLIN_QUILTING_OUTLINE)
         put_ways(answer, desk, &spec, &quilting);
+    else
+        put_length(answer, desk, "outline", spec.outline);
     assume_lines(answer, &spec);
     return answer;
 }
@@ -464,5 +520,5 @@ const struct command quilting_lines_command = {
     .start = start_lines,
     .answer = answer_lines,
     .lead = "{lines:line} of quilting, {length_of_all_lines} together.",
-    .show = show_with_assumptions
+    .show = show_quilting_lines
 };

@@ -62,8 +62,15 @@ void show_prewash(struct sheet *sheet, json_t *answer);
 void show_accuracy(struct sheet *sheet, json_t *answer);
 void show_bed(struct sheet *sheet, json_t *answer);
 void show_cover(struct sheet *sheet, json_t *answer);
+void show_across(struct sheet *sheet, json_t *answer);
+void show_triangle_rows(struct sheet *sheet, json_t *answer);
 void show_fit(struct sheet *sheet, json_t *answer);
 void show_rescale(struct sheet *sheet, json_t *answer);
+void show_seams(struct sheet *sheet, json_t *answer);
+void show_thread(struct sheet *sheet, json_t *answer);
+void show_stitches(struct sheet *sheet, json_t *answer);
+void show_quilting_lines(struct sheet *sheet, json_t *answer);
+void show_weight(struct sheet *sheet, json_t *answer);
 /* A pieced unit as one works, and what cloth can become as a table. */
 void show_unit(struct sheet *sheet, json_t *answer);
 void show_makes(struct sheet *sheet, json_t *answer);

@@ -54,9 +54,9 @@ static void show_rounding(struct sheet *sheet, json_t *answer)
 {
     if (!has(answer, "corner_radius"))
         return;
-    sheet_point(sheet, answer, "Round both foot corners before binding: set a string at {corner_radius} from both edges "
-                               "and draw a quarter circle of that radius. It takes {corner_cut_off} off the point. "
-                               "Bind a curve with bias binding.");
+    sheet_point(sheet, answer, "Round both foot corners before binding: set a string at {corner_radius} from both "
+                               "edges and draw a quarter circle of that radius. It takes {corner_cut_off} off the "
+                               "point. Bind a curve with bias binding.");
 }
 
 void show_bed(struct sheet *sheet, json_t *answer)
@@ -64,28 +64,56 @@ void show_bed(struct sheet *sheet, json_t *answer)
     sheet_point(sheet, answer, drop_sentence(answer));
     sheet_point(sheet, answer, ticks(answer, "foot_drop") != 0 ? "It hangs {foot_drop} at the foot."
                                                               : "It ends where the mattress ends at the foot.");
-    if (ticks(answer, "pillow_tuck") != 0)
-        sheet_point(sheet, answer, "Of its length, {pillow_tuck} is tucked under and over the pillows.");
+    sheet_point(sheet, answer, ticks(answer, "pillow_tuck") != 0
+                                   ? "Of its length, {pillow_tuck} is tucked under and over the pillows."
+                                   : "Nothing is allowed for a pillow tuck (--tuck).");
     if (ticks(answer, "head_drop") != 0)
         sheet_point(sheet, answer, "It hangs {head_drop} at the head.");
     show_corner(sheet, answer);
     show_rounding(sheet, answer);
     if (ticks(answer, "quilting_takes_up") != 0)
-        sheet_point(sheet, answer, "Piece the top {top_finished_width} by {top_finished_length} finished: quilting is "
-                                   "taken to draw it in by {quilting_takes_up} each way. Quilt a sample to see.");
+        sheet_point(sheet, answer, "Piece the top {top_finished_width} by {top_finished_length} finished, "
+                                   "{top_unfinished_width} by {top_unfinished_length} unfinished (seam allowance "
+                                   "{seam_allowance}): quilting is taken to draw it in by {quilting_takes_up} each "
+                                   "way. Quilt a sample to see; what the wash takes is for muslin shrinkage.");
     else
-        sheet_point(sheet, answer, "Quilting draws a bed quilt in, by 1 to 3 in or more: with --quilting, the top is "
-                                   "made larger by that.");
-    sheet_point(sheet, answer, "Mattresses of one name differ by an inch or more: measure this one, with its covers on.");
+        sheet_point(sheet, answer, "Make the top larger than this: quilting draws a bed quilt in, by 1 to 3 in or more "
+                                   "(--quilting adds that), and washing shrinks it (see muslin shrinkage). With "
+                                   "nothing added the top is {top_unfinished_width} by {top_unfinished_length} "
+                                   "unfinished (seam allowance {seam_allowance}).");
+    sheet_point(sheet, answer, "Mattresses of one name differ by an inch or more: measure this one, with its covers "
+                               "on.");
     show_sentences(sheet, json_object_get(answer, "warnings"));
 }
 
 static const char *edges_sentence(json_t *answer)
 {
-    return is_true(answer, "reaches_edges")
-               ? "It hangs {side_drop} over each side and {foot_drop} at the foot."
-               : "It does not cover the mattress: what it has over is {side_drop} on each side and {foot_drop} at the "
-                 "foot, below zero where it falls short.";
+    bool narrow = has(answer, "missing_on_each_side");
+    if (is_true(answer, "reaches_edges"))
+        return "It hangs {side_drop} over each side and {foot_drop} at the foot.";
+    if (narrow && has(answer, "missing_at_the_foot"))
+        return "It does not cover the mattress: {missing_on_each_side} is missing on each side and "
+               "{missing_at_the_foot} at the foot.";
+    return narrow ? "It does not cover the mattress: {missing_on_each_side} is missing on each side; it hangs "
+                    "{foot_drop} at the foot."
+                  : "It does not cover the mattress: {missing_at_the_foot} is missing at the foot; it hangs "
+                    "{side_drop} over each side.";
+}
+
+/* How far below the mattress it hangs, where it hides it. */
+static const char *margin_sentence(json_t *answer)
+{
+    bool sides = ticks(answer, "beyond_the_depth_at_the_sides") > 0;
+    bool foot = ticks(answer, "beyond_the_depth_at_the_foot") > 0;
+    if (sides && foot)
+        return "It hides the mattress: it hangs {beyond_the_depth_at_the_sides} below its lower edge on both sides and "
+               "{beyond_the_depth_at_the_foot} at the foot.";
+    if (sides)
+        return "It hangs {beyond_the_depth_at_the_sides} below the mattress's lower edge on both sides; at the foot it "
+               "just reaches it, with no margin.";
+    return foot ? "It hangs {beyond_the_depth_at_the_foot} below the mattress's lower edge at the foot; on both sides "
+                  "it just reaches it, with no margin."
+                : "It just reaches the lower edge of the mattress on both sides and at the foot: there is no margin.";
 }
 
 static const char *depth_sentence(json_t *answer)
@@ -98,17 +126,85 @@ static const char *depth_sentence(json_t *answer)
         return "To hide the mattress it would have to be {short_in_width} wider and {short_in_length} longer.";
     if (narrow)
         return "To hide the mattress it would have to be {short_in_width} wider.";
-    return low ? "To hide the mattress it would have to be {short_in_length} longer."
-               : "It hides the mattress on both sides and at the foot.";
+    return low ? "To hide the mattress it would have to be {short_in_length} longer." : margin_sentence(answer);
 }
 
 void show_cover(struct sheet *sheet, json_t *answer)
 {
     sheet_point(sheet, answer, edges_sentence(answer));
     sheet_point(sheet, answer, depth_sentence(answer));
+    sheet_point(sheet, answer, ticks(answer, "pillow_tuck") != 0 ? "Of its length, {pillow_tuck} is tucked under and "
+                                                                   "over the pillows."
+                                                                 : "Nothing is allowed for a pillow tuck (--tuck).");
     if (is_true(answer, "reaches_edges"))
         show_corner(sheet, answer);
     show_sentences(sheet, json_object_get(answer, "warnings"));
+}
+
+/* ---- how many fit ----------------------------------------------------------------------------------------------- */
+
+/* Half of 1/64 in, in ticks: what is off by less is not seen. */
+enum { UNSEEN = 64 };
+
+/* How a side comes out against the size wanted: one of three sentences. */
+static const char *compared(json_t *answer, const char *off, const char *more, const char *less, const char *equal)
+{
+    if (ticks(answer, off) >= UNSEEN)
+        return more;
+    return ticks(answer, off) <= -UNSEEN ? less : equal;
+}
+
+void show_across(struct sheet *sheet, json_t *answer)
+{
+    bool sashes = ticks(answer, "finished_sash") != 0;
+    sheet_point(sheet, answer, compared(answer, "wider_than_wanted_by", "Wanted were {wanted_width}: it is {off_by} "
+                                                                        "wider.",
+                                        "Wanted were {wanted_width}: it is {off_by} narrower.",
+                                        "That is as wide as wanted."));
+    if (sashes)
+        sheet_point(sheet, answer, is_true(answer, "sash_at_both_ends")
+                                       ? "Sashes {finished_sash} wide finished lie between the blocks and at both ends."
+                                       : "Sashes {finished_sash} wide finished lie between the blocks.");
+    sheet_point(sheet, answer, ticks(answer, "finished_border_on_each_side") != 0
+                                   ? "The border is {finished_border_on_each_side} wide finished on each side."
+                                   : "There is no border.");
+}
+
+static void show_halves(struct sheet *sheet, json_t *answer)
+{
+    sheet_point(sheet, answer, "For the ends of the rows cut {half_triangles_of_each_hand} left and "
+                               "{half_triangles_of_each_hand} right half triangles, mirror images of each other, one "
+                               "of each a row: from the same strips, square to the strip on one side, at 60 degrees on "
+                               "the other, {cut_base_of_a_half_triangle} wide at the wider edge. That is half a whole "
+                               "triangle and a seam allowance for the straight side, up to the next mark; what is too "
+                               "much is trimmed when the sides are straightened.");
+}
+
+void show_triangle_rows(struct sheet *sheet, json_t *answer)
+{
+    char off[200];
+    snprintf(off, sizeof off, "That is %s and %s.",
+             compared(answer, "wider_than_wanted_by", "{width_off_by} wider than wanted",
+                      "{width_off_by} narrower than wanted", "as wide as wanted"),
+             compared(answer, "longer_than_wanted_by", "{length_off_by} longer", "{length_off_by} shorter",
+                      "as long as wanted"));
+    sheet_point(sheet, answer, off);
+    sheet_point(sheet, answer, "Finished, a triangle is {finished_height_of_a_row} high, which is the depth of a row, "
+                               "and {finished_side_of_a_triangle} along each side.");
+    sheet_point(sheet, answer, ticks(answer, "take_up") == 0
+                                   ? "Cut strips {strip_cut_for_sharp_tips} wide for triangles with sharp tips (the "
+                                     "finished height and three seam allowances of {seam_allowance}), or "
+                                     "{strip_cut_for_blunt_tips} wide where the ruler blunts the upper tip (the "
+                                     "height and two)."
+                                   : "Cut strips {strip_cut_for_sharp_tips} wide for triangles with sharp tips, or "
+                                     "{strip_cut_for_blunt_tips} wide where the ruler blunts the upper tip; seam "
+                                     "allowance {seam_allowance}, take-up {take_up}.");
+    sheet_point(sheet, answer, "Cut {whole_triangles:whole triangle} from them at 60 degrees, point up and point down "
+                               "in turn. A cut one measures {cut_base_of_a_triangle} along the strip, its two lower "
+                               "tips left sharp.");
+    show_halves(sheet, answer);
+    sheet_point(sheet, answer, "Slanted edges lie on the bias: handle them little. Sew one row and measure it before "
+                               "you cut the rest.");
 }
 
 /* ---- a table of settings ---------------------------------------------------------------------------------------- */
@@ -171,9 +267,9 @@ static const char *kinds_sentence(json_t *rows, const char *setting)
     for (size_t i = 0; i < json_array_size(rows); i++)
         if (says(json_array_get(rows, i), "setting", setting))
             return strcmp(setting, "on-point") == 0
-                       ? "On point, blocks are counted along the edges, and those behind the + are the alternate blocks "
-                         "between them; side and corner triangles come on top. Widths and lengths are to the "
-                         "nearest mark that can be written."
+                       ? "On point, blocks are counted along the edges, and those behind the + are the alternate "
+                         "blocks between them; side and corner triangles come on top. Widths and lengths with \"about\""
+                         " are to the nearest 1/16 in."
                        : "Framed settings have a sash round the outside too.";
     return NULL;
 }
@@ -195,16 +291,71 @@ static const char *order_sentence(json_t *answer)
     return says(answer, "ranked_by", "largest-block") ? "largest block first" : "nearest first";
 }
 
+/* One range of sizes: all of it, the one size there is, or nothing. */
+static const char *range_sentence(json_t *range, const char *all, const char *one, const char *none)
+{
+    if (ticks(range, "most") == 0)
+        return none;
+    return ticks(range, "least") == ticks(range, "most") ? one : all;
+}
+
+static void show_tried(struct sheet *sheet, json_t *tried)
+{
+    json_t *sash = json_object_get(tried, "finished_sash");
+    char sentence[600];
+    snprintf(sentence, sizeof sentence,
+             "Tried: %s, {columns_least} to {columns_most} of them across and {rows_least} to {rows_most} down; %s%s.",
+             range_sentence(json_object_get(tried, "finished_block"),
+                            "blocks from {finished_block.least} to {finished_block.most}, every {finished_block.step}",
+                            "blocks of {finished_block.least}", ""),
+             sash == NULL ? "" : range_sentence(sash, "sashes from {finished_sash.least} to {finished_sash.most}, "
+                                                      "every {finished_sash.step}; ",
+                                                "sashes of {finished_sash.least}; ", ""),
+             range_sentence(json_object_get(tried, "finished_border"),
+                            "borders from {finished_border.least} to {finished_border.most}, every "
+                            "{finished_border.step}", "a border of {finished_border.least}", "no border"));
+    sheet_point(sheet, tried, sentence);
+}
+
+/* The settings that were asked for and have no line in the table. */
+static void show_missing(struct sheet *sheet, json_t *answer)
+{
+    json_t *missing = json_object_get(answer, "settings_without_a_fit");
+    for (size_t i = 0; i < json_array_size(missing); i++) {
+        json_t *one = json_array_get(missing, i);
+        bool border = ticks(json_object_get(one, "nearest"), "finished_border") != 0;
+        json_object_set(one, "within", json_object_get(answer, "within"));
+        if (!has(one, "nearest"))
+            sheet_point(sheet, one, "No {setting} setting comes within {within} of the size.");
+        else
+            sheet_point(sheet, one, border ? "No {setting} setting comes within {within} of the size; the nearest has "
+                                             "{nearest.columns} x {nearest.rows} blocks of {nearest.finished_block} "
+                                             "and a border of {nearest.finished_border}: {nearest.finished_width} by "
+                                             "{nearest.finished_length}."
+                                           : "No {setting} setting comes within {within} of the size; the nearest has "
+                                             "{nearest.columns} x {nearest.rows} blocks of {nearest.finished_block}: "
+                                             "{nearest.finished_width} by {nearest.finished_length}.");
+        json_object_del(one, "within");
+    }
+}
+
 static void show_nearest(struct sheet *sheet, json_t *answer)
 {
     json_t *alone = json_pack("[O]", json_object_get(answer, "nearest"));
-    sheet_say(sheet, answer, "No setting tried comes out within {within} of {wanted_width} by {wanted_length}. The "
-                             "nearest one is {nearest.wider_than_wanted_by} wider and "
-                             "{nearest.longer_than_wanted_by} longer than that, finished (below zero: narrower, "
-                             "shorter):");
+    json_t *nearest = json_object_get(answer, "nearest");
+    char sentence[400];
+    snprintf(sentence, sizeof sentence,
+             "No {settings_asked} setting comes out within {within} of {wanted_width} by {wanted_length}. The nearest "
+             "one is %s and %s, finished:",
+             compared(nearest, "wider_than_wanted_by", "{nearest.width_off_by} wider than wanted",
+                      "{nearest.width_off_by} narrower than wanted", "as wide as wanted"),
+             compared(nearest, "longer_than_wanted_by", "{nearest.length_off_by} longer",
+                      "{nearest.length_off_by} shorter", "as long as wanted"));
+    sheet_say(sheet, answer, sentence);
     sheet_gap(sheet);
     show_settings(sheet, alone);
     sheet_gap(sheet);
+    show_tried(sheet, json_object_get(answer, "tried"));
     sheet_point(sheet, answer, "Allow more with --within, other blocks with --block-least and --block-most, or borders "
                                "with --border-most.");
     explain_kinds(sheet, alone);
@@ -226,7 +377,9 @@ void show_fit(struct sheet *sheet, json_t *answer)
     sheet_gap(sheet);
     if (json_integer_value(json_object_get(answer, "settings_found")) > (json_int_t)json_array_size(rows))
         sheet_point(sheet, answer, "These are the first of {settings_found}; --list 0 lists all.");
+    show_missing(sheet, answer);
     explain_kinds(sheet, rows);
+    show_tried(sheet, json_object_get(answer, "tried"));
     sheet_point(sheet, answer, "Borders are the width of all borders on one side. Sew a test block before you trust a "
                                "finished size: what each block is off, every column and row repeats.");
 }
@@ -249,17 +402,17 @@ static const char *unit_sentence(json_t *answer)
     bool below = has(answer, "unit_on_marks_below");
     bool above = has(answer, "unit_on_marks_above");
     if (below && above)
-        return "All finished sizes are multiples of {unit_of_all_sizes}. Every cut lies on the marks if that becomes "
-               "{unit_on_marks_below} or {unit_on_marks_above}; the nearer of the two is --times "
-               "{nearest_scale_on_marks.times} --over {nearest_scale_on_marks.over}.";
+        return "All finished sizes are multiples of {unit_of_all_sizes}. If {unit_of_all_sizes} finished becomes "
+               "{unit_on_marks_below} or {unit_on_marks_above}, every cut lies on the marks; the nearer of the two is "
+               "--times {nearest_scale_on_marks.times} --over {nearest_scale_on_marks.over}.";
     if (!below && !above)
-        return "All finished sizes are multiples of {unit_of_all_sizes}, and no scale puts every cut on these marks: use "
-               "finer marks, or another seam allowance.";
-    return above ? "All finished sizes are multiples of {unit_of_all_sizes}. Every cut lies on the marks if that becomes "
-                   "{unit_on_marks_above}: --times {nearest_scale_on_marks.times} --over "
+        return "All finished sizes are multiples of {unit_of_all_sizes}, and no scale puts every cut on these marks: "
+               "use finer marks, or another seam allowance.";
+    return above ? "All finished sizes are multiples of {unit_of_all_sizes}. If {unit_of_all_sizes} finished becomes "
+                   "{unit_on_marks_above}, every cut lies on the marks: --times {nearest_scale_on_marks.times} --over "
                    "{nearest_scale_on_marks.over}."
-                 : "All finished sizes are multiples of {unit_of_all_sizes}. Every cut lies on the marks if that becomes "
-                   "{unit_on_marks_below}: --times {nearest_scale_on_marks.times} --over "
+                 : "All finished sizes are multiples of {unit_of_all_sizes}. If {unit_of_all_sizes} finished becomes "
+                   "{unit_on_marks_below}, every cut lies on the marks: --times {nearest_scale_on_marks.times} --over "
                    "{nearest_scale_on_marks.over}.";
 }
 

@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include <stdbool.h>
+#include <stdio.h>
 
 #include "look.h"
 #include "sheet.h"
@@ -19,12 +20,18 @@ static bool has(json_t *answer, const char *member)
     return json_object_get(answer, member) != NULL;
 }
 
+/* A length or a share of the side that is not zero. */
+static bool any_of(json_t *side, const char *member)
+{
+    return json_integer_value(part(side, member, "ticks")) != 0 || json_integer_value(part(side, member, "ppm")) != 0;
+}
+
 static void show_measured(struct sheet *sheet, json_t *answer)
 {
-    sheet_say(sheet, answer, "Measured before and after (a change below zero is shrinkage):");
-    show_each_point(sheet, answer, "measured", "The {side} went from {before} to {after}: {change}.");
+    sheet_say(sheet, answer, "Measured before and after:");
+    show_each_point(sheet, answer, "measured", "The {side} went from {before} to {after}: it {in_words}.");
     if (has(answer, "change_of_the_area"))
-        sheet_point(sheet, answer, "The area changed by {change_of_the_area}, which is neither of the two.");
+        sheet_point(sheet, answer, "The area {area_in_words}, which is neither of the two nor their sum.");
 }
 
 static void show_by_sample(struct sheet *sheet, json_t *answer)
@@ -32,39 +39,90 @@ static void show_by_sample(struct sheet *sheet, json_t *answer)
     sheet_gap(sheet);
     sheet_say(sheet, answer, "By this sample, to end at the size wanted:");
     show_each_point(sheet, answer, "make_by_the_sample",
-                    "Make the {side} {make_finished} finished, to end at {wanted_finished} finished.");
+                    "Make the {side} {make_finished} finished ({make_unfinished} unfinished, with a seam allowance of "
+                    "{seam_allowance}), to end at {wanted_finished} finished.");
 }
 
-/* Only where multiplying is wrong by a tick or more. */
+/* The shares of a side, and those for which none was given. */
+static const char *shares_sentence(json_t *side)
+{
+    bool quilting = any_of(side, "lost_to_quilting");
+    bool washing = any_of(side, "lost_in_the_wash");
+    if (quilting && washing)
+        return "Of the {side}, {lost_to_quilting} goes to quilting, and of what is left {lost_in_the_wash} in the "
+               "wash.";
+    if (quilting)
+        return "Of the {side}, {lost_to_quilting} goes to quilting; no share for the wash was given: nothing is "
+               "allowed for it.";
+    if (washing)
+        return "Of the {side}, {lost_in_the_wash} goes in the wash; no share for quilting was given: nothing is "
+               "allowed for it.";
+    return "Of the {side} nothing is taken to be lost.";
+}
+
+static void show_shares(struct sheet *sheet, json_t *sides)
+{
+    for (size_t i = 0; i < json_array_size(sides); i++)
+        sheet_point(sheet, json_array_get(sides, i), shares_sentence(json_array_get(sides, i)));
+}
+
+/* Only where adding the shares on is wrong by what can be seen. */
 static void show_shortfalls(struct sheet *sheet, json_t *sides)
 {
     for (size_t i = 0; i < json_array_size(sides); i++) {
         json_t *side = json_array_get(sides, i);
-        if (json_integer_value(part(side, "and_end_short_by", "ticks")) > 0)
-            sheet_point(sheet, side, "Multiplying the {side} by the shares would say {multiplying_would_say} and end "
-                                     "{and_end_short_by} short, so divide by what is left.");
+        bool both = any_of(side, "lost_to_quilting") && any_of(side, "lost_in_the_wash");
+        const char *share = any_of(side, "lost_to_quilting") ? "{lost_to_quilting}" : "{lost_in_the_wash}";
+        char sentence[240];
+        if (!json_is_true(json_object_get(side, "short_by_what_is_seen")))
+            continue;
+        snprintf(sentence, sizeof sentence, "Note: adding %s to the {side} instead would give {multiplying_would_say}, "
+                                            "which ends {and_end_short_by} too small: divide by what is left.",
+                 both ? "{lost_to_quilting} and then {lost_in_the_wash}" : share);
+        sheet_point(sheet, side, sentence);
     }
 }
 
 static void show_make(struct sheet *sheet, json_t *answer)
 {
-    sheet_say(sheet, answer, "Before quilting and washing, make the quilt (all sizes are finished ones):");
+    json_t *sides = json_object_get(answer, "make");
+    sheet_say(sheet, answer, "Before quilting and washing:");
     show_each_point(sheet, answer, "make",
-                    "Make the {side} {make_finished} finished, to end at {wanted_finished}. {lost_to_quilting} goes to "
-                    "quilting, {lost_in_the_wash} in the wash.");
+                    "Make the {side} {make_finished} finished ({make_unfinished} unfinished, with a seam allowance of "
+                    "{seam_allowance}), to end at {wanted_finished} finished.");
     sheet_gap(sheet);
-    sheet_say(sheet, answer, "On the way, to check:");
+    sheet_say(sheet, answer, "Check 1, quilted and not yet washed:");
     show_each_point(sheet, answer, "make",
-                    "Quilted and not yet washed, the {side} must be at least {must_measure_when_quilted}; the size to "
-                    "make ends at {then_ends_at}.");
-    show_shortfalls(sheet, json_object_get(answer, "make"));
+                    "The {side} must measure {quilted_at_least} or more: {quilted_in_practice} is easy to measure by.");
+    sheet_gap(sheet);
+    sheet_say(sheet, answer, "Check 2, washed:");
+    show_each_point(sheet, answer, "make", "The {side} comes out at {then_ends_at}.");
+    sheet_gap(sheet);
+    show_shares(sheet, sides);
+    show_shortfalls(sheet, sides);
 }
 
 static void show_becomes(struct sheet *sheet, json_t *answer)
 {
     sheet_say(sheet, answer, "The quilt as made becomes (all sizes are finished ones):");
     show_each_point(sheet, answer, "becomes",
-                    "The {side}, made {made_finished}, is {quilted} quilted and {washed} washed: {change} in all.");
+                    "The {side}, made {made_finished}, is {quilted} when quilted and {washed} when washed: in all it "
+                    "{in_words}.");
+    sheet_gap(sheet);
+    show_shares(sheet, json_object_get(answer, "becomes"));
+}
+
+/* Which of two shares was used, and why the other was not. */
+static const char *governing_sentence(json_t *answer)
+{
+    json_t *governing = json_object_get(answer, "governing");
+    if (says(governing, "source", "both alike"))
+        return "In the wash fabric and batting lose the same share, {governing.share}; it was used once, not twice.";
+    if (json_is_true(json_object_get(governing, "larger")))
+        return "For the wash the larger share ({governing.source}, {governing.share}) was used, not the sum of both; "
+               "this is a rule of thumb.";
+    return "For the wash the share of {governing.source} ({governing.share}) was used, not the sum of both; this is a "
+           "rule of thumb.";
 }
 
 void show_shrinkage(struct sheet *sheet, json_t *answer)
@@ -79,8 +137,7 @@ void show_shrinkage(struct sheet *sheet, json_t *answer)
         show_becomes(sheet, answer);
     sheet_gap(sheet);
     if (has(answer, "governing"))
-        sheet_say(sheet, answer, "In the wash {governing.share} was reckoned with, by {governing.source}. That one of "
-                                 "them governs is a rule of thumb.");
+        sheet_say(sheet, answer, governing_sentence(answer));
     sheet_say(sheet, answer, has(answer, "measured")
                                  ? "A sample counts for a quilt of the same fabric, batting and quilting, washed the "
                                    "same way."
@@ -106,37 +163,62 @@ void show_prewash(struct sheet *sheet, json_t *answer)
 static void show_allowed(struct sheet *sheet, json_t *rows)
 {
     if (has(rows, "seam_error_allowed_at_worst"))
-        sheet_point(sheet, rows, "For all to meet even at worst, one seam may be off by "
-                                 "{seam_error_allowed_at_worst}.");
+        sheet_point(sheet, rows, "For all to meet even at worst, a seam may be off by {seam_error_allowed_at_worst}.");
     else
-        sheet_point(sheet, rows, "The cuts alone keep them from meeting at worst, however exact the seams.");
-    if (has(rows, "seam_error_allowed_as_chance_has_it"))
-        sheet_point(sheet, rows, "As chance has it, one seam may be off by {seam_error_allowed_as_chance_has_it}.");
+        sheet_point(sheet, rows, "At worst the cuts alone keep them from meeting, however exact the seams.");
+    if (has(rows, "seam_error_for_nineteen_in_twenty"))
+        sheet_point(sheet, rows, "For nineteen in twenty to meet at the last seam, a seam may be off by "
+                                 "{seam_error_for_nineteen_in_twenty}.");
+    else if (has(rows, "seam_error_for_two_in_three"))
+        sheet_point(sheet, rows, "The cuts alone make more than one in twenty miss at the last seam, however exact the "
+                                 "seams.");
     else
-        sheet_point(sheet, rows, "The cuts alone are likely to keep them from meeting.");
+        sheet_point(sheet, rows, "The cuts alone make more than one in three miss at the last seam, however exact the "
+                                 "seams.");
+}
+
+/* From where on chance makes seams miss; two seams at once where it soon makes many of them. */
+static const char *chance_sentence(json_t *rows)
+{
+    if (has(rows, "one_in_three_misses_from_seam"))
+        return "By chance, from seam {one_in_twenty_misses_from_seam} on about one in twenty misses, or more; by seam "
+               "{one_in_three_misses_from_seam} about one in three.";
+    return has(rows, "one_in_twenty_misses_from_seam")
+               ? "By chance, from seam {one_in_twenty_misses_from_seam} on about one in twenty misses, or more."
+               : "By chance, at least about nineteen in twenty meet at every seam.";
 }
 
 static void show_rows(struct sheet *sheet, json_t *rows)
 {
     sheet_gap(sheet);
     sheet_say(sheet, rows, "Neighbouring rows, laid edge to edge at one end, {seams:seam} in each:");
-    sheet_point(sheet, rows, "At the last seam they are {apart_at_worst} apart at worst, {apart_as_chance_has_it} as "
-                             "chance has it. Seams within {meet_within} of each other meet.");
+    sheet_point(sheet, rows, "At the last seam they are {apart_at_worst} apart at worst; about two in three are within "
+                             "{apart_as_chance_has_it}. Seams within {meet_within} of each other count as meeting.");
     sheet_point(sheet, rows, has(rows, "first_seam_that_may_miss")
                                  ? "At worst seam {first_seam_that_may_miss} is the first to miss."
                                  : "All seams meet, even at worst.");
-    if (has(rows, "first_seam_likely_to_miss"))
-        sheet_point(sheet, rows, "As chance has it, seam {first_seam_likely_to_miss} is the first to miss.");
-    else if (has(rows, "first_seam_that_may_miss"))
-        sheet_point(sheet, rows, "As chance has it, all seams meet.");
+    if (has(rows, "first_seam_that_may_miss"))
+        sheet_point(sheet, rows, chance_sentence(rows));
     show_allowed(sheet, rows);
     sheet_point(sheet, rows, "Pinned at the middle seam and eased from there, only half as many seams lie between.");
 }
 
+static bool any_error(json_t *answer, const char *member)
+{
+    return json_integer_value(part(answer, member, "ticks")) > 0;
+}
+
 void show_accuracy(struct sheet *sheet, json_t *answer)
 {
-    sheet_say(sheet, answer, "Each seam off by {error_of_a_seam} and each cut by {error_of_a_cut}, measured from raw "
-                             "edge to raw edge:");
+    sheet_say(sheet, answer, any_error(answer, "error_of_a_seam")
+                                 ? "Each seam takes {error_of_a_seam} too much or too little in all (half of that on "
+                                   "each of its two allowances)."
+                                 : "Seams are taken to be exact.");
+    sheet_say(sheet, answer, any_error(answer, "error_of_a_cut")
+                                 ? "Each cut edge lies {error_of_a_cut} beside its line, and every piece has two."
+                                 : "Cuts are taken to be exact.");
+    sheet_gap(sheet);
+    sheet_say(sheet, answer, "From raw edge to raw edge:");
     show_each_point(sheet, answer, "measures",
                     "The {measure} may be off by {off_at_worst} at worst, {off_as_chance_has_it} as chance has it "
                     "({seams:seam}, {cut_edges:cut edge}).");

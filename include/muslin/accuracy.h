@@ -126,21 +126,29 @@ struct muslin_meeting {
     muslin_len worst;                     /* apart at the last seam: 2 n (e + 2 c), both rows off opposite ways */
     muslin_len likely;                    /* the same by chance: sqrt(2 n (e^2 + 2 c^2)), up to a tick */
     int64_t first_missed;                 /* the first seam at which the worst case passes the tolerance; 0: none */
-    int64_t likely_first_missed;          /* the first at which the likely one does; 0: none */
+    int64_t likely_first_missed;          /* the first at which the likely one does: from it on about one in three
+                                             misses, or more; 0: none */
     muslin_len largest_seam_error;        /* the largest e for which all n meet at worst, down to a tick; also 0 when
                                              the cuts alone are too much */
     muslin_len likely_largest_seam_error; /* ... for which all n are likely to meet */
     int32_t meets;                        /* 1 when all n seams meet even at worst */
-    int32_t likely_meets;                 /* 1 when they do by chance */
+    int32_t likely_meets;                 /* 1 when the likely one is within the tolerance at all n: about two in three
+                                             then meet at the last seam, and more of them before it */
     int32_t cuts_meet;                    /* 1 when they would at worst if no seam were off: 4 n c <= tolerance */
     int32_t likely_cuts_meet;             /* 1 when they would by chance */
+    int64_t twice_likely_first_missed;    /* the first seam at which twice the likely one passes the tolerance: from it
+                                             on about one in twenty misses, or more; 0: none */
+    muslin_len twice_likely_largest_seam_error; /* the largest e for which twice the likely one is within the tolerance
+                                             at all n, down to a tick; also 0 when the cuts alone are too much */
+    int32_t twice_likely_meets;           /* 1 when twice the likely one is within the tolerance at all n seams */
+    int32_t twice_likely_cuts_meet;       /* 1 when it would be if no seam were off */
 };
 /* Whether the seams of two neighbouring rows meet. The rows are cut alike, laid edge to edge at one end, and eased
  * nowhere. Before the k-th seam lie k pieces, so its place is off by k seams (its own counted in full, which is on the
  * safe side) and 2 k cuts in each row; the two rows are independent of each other. Pinned in the middle instead, only
  * half the seams lie between. Example: 8 seams, each off by 1/64 in, cuts without error, within 1/16 in: the third seam
- * is the first that may miss, at worst; as chance has it all meet, and at worst a seam may be off by 31 ticks.
- * Since 0.1. */
+ * is the first that may miss, at worst; by chance about two in three still meet at the eighth, and from the third on
+ * about one in twenty misses; at worst a seam may be off by 31 ticks. Since 0.1. */
 MUSLIN_API muslin_status muslin_accuracy_meet(const struct muslin_meeting_spec *spec, struct muslin_meeting *out,
                                               struct muslin_problem *problem);
 

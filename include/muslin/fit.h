@@ -132,6 +132,9 @@ struct muslin_bed_cover {
     int32_t reaches_depth;         /* 1 when it hangs to the depth on both sides and at the foot */
     int32_t corner_touches;        /* 1 when floor_height is given and a foot corner hangs lower */
     uint32_t warnings;             /* MUSLIN_WARN_SMALL_QUILT: no side of quilt or of mattress is longer than 60 in */
+    muslin_len beyond_side;        /* how far each side hangs below the mattress's lower edge, down to a tick: side_drop
+                                      less the depth; 0: it just reaches it, below 0: it falls short */
+    muslin_len beyond_foot;        /* the same at the foot */
 };
 /* Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by. Source: the
  * same sums turned round. Example: a quilt 84 x 92 in on a mattress 60 x 80 in hangs 12 in on each side and at the
@@ -297,9 +300,11 @@ struct muslin_triangle_rows_spec {
     muslin_len height;       /* finished height of a triangle, 1 or more: the depth of a row */
     int32_t rows_direction;  /* enum muslin_direction: fewer rows, more, or the nearest (ties: more) */
     int32_t sides_direction; /* enum muslin_direction, for the sides across */
+    muslin_len allowance;    /* s */
+    muslin_len take_up;      /* u */
 };
-/* The nearest both ways; sizes are still to be given. */
-#define MUSLIN_TRIANGLE_ROWS_SPEC_INIT { sizeof(struct muslin_triangle_rows_spec), 0, 0, 0, 0, 3, 3 }
+/* The nearest both ways, 1/4 in seams; sizes are still to be given. */
+#define MUSLIN_TRIANGLE_ROWS_SPEC_INIT { sizeof(struct muslin_triangle_rows_spec), 0, 0, 0, 0, 3, 3, 2032, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_triangle_rows_spec_init(struct muslin_triangle_rows_spec *spec, uint32_t size);
 
@@ -314,12 +319,24 @@ struct muslin_triangle_rows {
     muslin_len off_width;        /* finished - wanted */
     muslin_len off_length;
     int64_t triangles;           /* whole ones, with squared ends: 2 sides - 1 a row */
-    int64_t half_triangles;      /* two a row, one at each end */
+    int64_t half_triangles;      /* two a row, one at each end ... */
+    int64_t halves_each_hand;    /* ... which are mirror images: so many lean to the left, so many to the right */
+    muslin_len unfinished_width; /* of the quilt, with E = 2 s + u on it: nearest tick */
+    muslin_len unfinished_length;
+    muslin_len strip_cut;        /* cut width of the strips for triangles with sharp tips: height + 3/2 E (3 s where
+                                    nothing is taken up), up to a tick */
+    muslin_len strip_cut_blunt;  /* ... where the ruler cuts the upper tip off level with its allowance: height + E */
+    muslin_len cut_base;         /* of a whole triangle along the strip, from raw point to raw point, whether the upper
+                                    tip is sharp or blunt: (2 height + 3 E) / sqrt 3, up to a tick */
+    muslin_len half_cut_base;    /* of a half triangle along the strip, from its straight side, which has its allowance
+                                    too: cut_base / 2 + E / 2 before rounding, up to a tick */
 };
-/* Rows of equilateral triangles, point up and point down in turn, for a quilt of about this size. The counts are found
- * exactly; one at least of each. MUSLIN_ERR_NO_FIT when rounded down and not even one row or side fits. Source: How to
- * cut equilateral triangles (blog) for rows and sides, geometry for the rest. Example: 40 x 50 in with a height of
- * 4 1/4 in: 12 rows, 51 in long, and 8 sides across. Since 0.1. */
+/* Rows of equilateral triangles, point up and point down in turn, for a quilt of about this size, and how to cut them
+ * from strips. The counts are found exactly; one at least of each. The halves are cut from the same strips: square to
+ * the strip on one side, at 60 degrees on the other, left and right ones in turn. MUSLIN_ERR_NO_FIT when rounded down
+ * and not even one row or side fits. Source: How to cut equilateral triangles (blog) for rows and sides, geometry for
+ * the rest. Example: 40 x 50 in with a height of 4 1/4 in: 12 rows, 51 in long, and 8 sides across; strips cut 5 in for
+ * sharp tips, 4 3/4 in for blunt ones. Since 0.1. */
 MUSLIN_API muslin_status muslin_triangle_rows_plan(const struct muslin_triangle_rows_spec *spec,
                                                    struct muslin_triangle_rows *out, struct muslin_problem *problem);
 

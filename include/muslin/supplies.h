@@ -177,6 +177,9 @@ struct muslin_quilting {
     muslin_len even_second;
     int32_t exact;            /* 1 when the length is a whole number of ticks */
     int32_t pad;
+    muslin_len last_first;    /* straight lines: from the last one to the edge behind it, offset and what is left; 0
+                               * where there is no line, and for diagonals */
+    muslin_len last_second;
 };
 /* Number and length of the lines of quilting on a rectangle. Straight lines lie at offset, offset + d, ... from the
  * first edge and no nearer than the offset to the last; with an offset of 0 a line on the edge itself counts. Diagonals

@@ -20,7 +20,10 @@ def test_a_bed_quilt_is_the_mattress_and_its_drops(muslin: Muslin) -> None:
     assert (inches(bed["finished_width"]), inches(bed["finished_length"])) == (84, 102)
     assert bed["warnings"] == []
     words = muslin.words("bed", *QUEEN, "--depth", "12")
-    assert "A quilt 84 in by 92 in finished, for a mattress 60 in by 80 in." in words
+    assert "A quilt 84 in by 92 in finished, after quilting and washing, for a mattress 60 in by 80 in." in words
+    assert "84 1/2 in by 92 1/2 in unfinished (seam allowance 1/4 in)" in words and "muslin shrinkage" in words
+    assert "Nothing is allowed for a pillow tuck" in words
+    assert "hang about 17 in" in words  # 12 sqrt 2 = 16.97
     assert "12 in over each side: as deep as the mattress" in words and "12 in at the foot" in words
 
 
@@ -52,6 +55,7 @@ def test_a_square_corner_may_lie_on_the_floor_and_a_round_one_not(muslin: Muslin
     rounded = muslin.answer("bed", *QUEEN, "--drop", "16", "--height", "22", "--corner", "rounded")
     assert not rounded["corner_touches_floor"] and inches(rounded["corner_above_floor"]) == 6
     assert inches(rounded["corner_radius"]) == 16
+    assert rounded["corner_cut_off"]["text"] == "6 5/8 in"  # 16 (sqrt 2 - 1) = 6.627
     words = muslin.words("bed", *QUEEN, "--drop", "16", "--height", "22", "--corner", "rounded")
     assert "bias binding" in words and "6 in to the floor is left" in words
 
@@ -60,7 +64,7 @@ def test_a_top_is_pieced_larger_for_the_quilting(muslin: Muslin) -> None:
     bed = muslin.answer("bed", *QUEEN, "--depth", "12", "--quilting", "2", "--head", "1")
     assert (inches(bed["top_finished_width"]), inches(bed["top_finished_length"])) == (86, 95)
     words = muslin.words("bed", *QUEEN, "--depth", "12", "--quilting", "2", "--head", "1")
-    assert "Piece the top 86 in by 95 in finished" in words and "1 in at the head" in words
+    assert "Piece the top 86 in by 95 in finished, 86 1/2 in by 95 1/2 in unfinished" in words and "1 in at the head" in words
 
 
 def test_a_crib_has_its_warning(muslin: Muslin) -> None:
@@ -76,12 +80,24 @@ def test_a_quilt_in_hand_is_laid_on_the_bed(muslin: Muslin) -> None:
     size = ("--quilt-width", "84", "--quilt-length", "92")
     lies = muslin.answer("cover", *size, *QUEEN, "--depth", "12")
     assert inches(lies["side_drop"]) == inches(lies["foot_drop"]) == 12 and lies["reaches_depth"]
-    assert "It hides the mattress" in muslin.words("cover", *size, *QUEEN, "--depth", "12")
+    words = muslin.words("cover", *size, *QUEEN, "--depth", "12")
+    assert "It just reaches the lower edge of the mattress on both sides and at the foot: there is no margin." in words
+    assert "Nothing is allowed for a pillow tuck" in words
+    words = muslin.words("cover", *size, *QUEEN, "--depth", "10")
+    assert "it hangs 2 in below its lower edge on both sides and 2 in at the foot" in words
+    assert "at the foot; on both sides it just reaches it" in muslin.words(
+        "cover", "--quilt-width", "84", "--quilt-length", "94", *QUEEN, "--depth", "12")
+    assert "on both sides; at the foot it just reaches it" in muslin.words(
+        "cover", "--quilt-width", "86", "--quilt-length", "92", *QUEEN, "--depth", "12")
     assert "2 in wider and 1 in longer" in muslin.words("cover", *size, *QUEEN, "--depth", "13")
     assert "would have to be 10 in longer" in muslin.words("cover", *size, *QUEEN, "--depth", "12", "--tuck", "10")
     assert "would have to be 4 in wider" in muslin.words("cover", "--quilt-width", "80", "--quilt-length", "92", *QUEEN,
                                                          "--depth", "12")
-    assert "does not cover" in muslin.words("cover", "--quilt-width", "54", "--quilt-length", "92", *QUEEN)
+    narrow = ("cover", "--quilt-width", "54", "--quilt-length")
+    assert "3 in is missing on each side; it hangs 12 in at the foot" in muslin.words(*narrow, "92", *QUEEN)
+    assert "3 in is missing on each side and 2 in at the foot" in muslin.words(*narrow, "78", *QUEEN)
+    assert "2 in is missing at the foot; it hangs 12 in over each side" in muslin.words(
+        "cover", "--quilt-width", "84", "--quilt-length", "78", *QUEEN)
     touching = muslin.answer("cover", "--quilt-width", "76", "--quilt-length", "95", *QUEEN, "--height", "16")
     assert inches(touching["corner_hangs"]) == 17 and inches(touching["corner_lies_on_floor"]) == 1
 
@@ -132,7 +148,29 @@ def test_where_nothing_comes_out_the_nearest_is_told(muslin: Muslin) -> None:
     found = muslin.answer("fit", "--width", "61", "--length", "72", "--within", "0", "--block", "12")
     assert found["settings"] == [] and inches(found["nearest"]["wider_than_wanted_by"]) == -1
     words = muslin.words("fit", "--width", "61", "--length", "72", "--within", "0", "--block", "12")
-    assert "The nearest one is -1 in wider and 0 in longer" in words and "straight 5 x 6" in words
+    assert "No straight setting comes out within 0 in" in words and "straight 5 x 6" in words
+    assert "The nearest one is 1 in narrower than wanted and as long as wanted" in words
+    assert "Tried: blocks of 12 in, 1 to 100 of them across and 1 to 100 down; no border." in words
+    longer = muslin.words("fit", "--width", "59", "--length", "71", "--within", "0", "--block", "12")
+    assert "1 in wider than wanted and 1 in longer" in longer
+
+
+def test_a_setting_that_was_asked_for_and_does_not_fit_is_named(muslin: Muslin) -> None:
+    # 6 x 9 sqrt 2 = 76.4 and 7 x 9 sqrt 2 = 89.1; a border of 2 in makes 80.4 and 93.1.
+    words = ("fit", "--width", "84", "--length", "92", "--setting", "sashed", "--setting", "on-point", "--block-least",
+             "9", "--block-most", "12", "--border-most", "6")
+    missing = muslin.answer(*words)["settings_without_a_fit"]
+    assert [one["setting"] for one in missing] == ["on-point"]
+    text = muslin.words(*words)
+    assert "No on-point setting comes within 2 in of the size; the nearest has 6 x 7 blocks of 9 in and a border of " \
+           "2 in: about 80 3/8 in by about 93 1/8 in." in text
+    assert "sashes from 1 in to 3 in, every 1/2 in; borders from 0 in to 6 in, every 1 in." in text
+    bare = muslin.words("fit", "--width", "60", "--length", "72", "--within", "0", "--setting", "straight", "--setting",
+                        "on-point", "--block", "12")
+    assert "No on-point setting comes within 0 in of the size; the nearest has 4 x 4 blocks of 12 in:" in bare
+    none = muslin.words("fit", "--width", "60", "--length", "60", "--setting", "straight", "--setting", "sashed",
+                        "--block", "30", "--sash", "7 in", "--columns-most", "2", "--rows-most", "2")
+    assert "No sashed setting comes within 2 in of the size" in none and "sashes of 7 in; no border" in none
 
 
 def test_wrong_ranges_and_too_much_work_are_named(muslin: Muslin) -> None:
@@ -152,7 +190,13 @@ def test_blocks_fit_a_width(muslin: Muslin) -> None:
     assert (found["blocks"], inches(found["finished_width"])) == (6, 90)
     assert muslin.answer(*words, "--round", "down")["blocks"] == 5
     assert inches(muslin.answer(*words, "--framed")["finished_width"]) == 94
-    assert "6 blocks of 12 in come out 90 in wide, finished." in muslin.words(*words)
+    text = muslin.words(*words)
+    assert "6 blocks of 12 in come out 90 in wide, finished." in text
+    assert "Wanted were 88 in: it is 2 in wider." in text and "between the blocks." in text
+    assert "it is 12 in narrower" in muslin.words(*words, "--round", "down")
+    assert "at both ends." in muslin.words(*words, "--framed")
+    plain = muslin.words("across", "60", "--block", "12")
+    assert "as wide as wanted" in plain and "There is no border." in plain
 
 
 def test_triangles_fill_a_quilt_in_rows(muslin: Muslin) -> None:
@@ -161,6 +205,16 @@ def test_triangles_fill_a_quilt_in_rows(muslin: Muslin) -> None:
     found = muslin.answer(*words)
     assert (found["rows"], found["sides_across"], inches(found["finished_length"])) == (12, 8, 51)
     assert muslin.answer(*words, "--round-rows", "down", "--round-sides", "up")["rows"] == 11
+    # The same blog: strips of the height and 3/4 in. 8 x 8.5 / sqrt 3 = 39.26; (8.5 + 1.5) / sqrt 3 = 5.77; half of
+    # that and 1/4 in is 3.14.
+    assert inches(found["strip_cut_for_sharp_tips"]) == 5 and inches(found["strip_cut_for_blunt_tips"]) == 4.75
+    assert inches(found["cut_base_of_a_half_triangle"]) == 3.25
+    text = muslin.words(*words)
+    assert "about 39 1/4 in by 51 in finished, about 39 3/4 in by 51 1/2 in unfinished" in text
+    assert "about 3/4 in narrower than wanted and 1 in longer" in text
+    assert "Cut strips 5 in wide for triangles with sharp tips" in text and "about 5 3/4 in along the strip" in text
+    assert "cut 12 left and 12 right half triangles, mirror images" in text
+    assert "take-up 1/64 in" in muslin.words(*words, "--take-up", "1/64")
 
 
 def test_a_pattern_is_resized_with_all_its_sizes(muslin: Muslin) -> None:
@@ -178,6 +232,7 @@ def test_sizes_off_the_ruler_are_named_with_a_scale_that_keeps_to_it(muslin: Mus
     assert (inches(found["unit_on_marks_below"]), inches(found["unit_on_marks_above"])) == (1.25, 1.375)
     assert found["nearest_scale_on_marks"] == {"times": 11, "over": 16}
     words = muslin.words("rescale", "2", "4", "6", "--times", "2", "--over", "3")
+    assert "If 2 in finished becomes 1 1/4 in or 1 3/8 in, every cut lies on the marks" in words
     assert "between 1 3/4 in and 1 7/8 in" in words and "--times 11 --over 16" in words and "test block" in words
     assert len(found["warnings"]) == 1
     none = muslin.words("rescale", "1", "2", "--times", "3", "--over", "2", "--marks", "1/4", "--seam", "1/16")

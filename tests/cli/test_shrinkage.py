@@ -15,7 +15,7 @@ def test_a_sample_that_went_from_twenty_to_seventeen_lost_fifteen_per_cent(musli
     found = muslin.answer("shrinkage", "--before-length", "20", "--after-length", "17")
     assert found["measured"] == [{"side": "length", "before": {"ticks": 162560, "text": "20 in", "exact": True},
                                   "after": {"ticks": 138176, "text": "17 in", "exact": True},
-                                  "change": {"ppm": -150000, "text": "-15 %"}}]
+                                  "change": {"ppm": -150000, "text": "-15 %"}, "in_words": "shrank 15 %"}]
     assert "change_of_the_area" not in found
 
 
@@ -27,7 +27,15 @@ def test_an_area_is_told_beside_both_sides(muslin: Muslin) -> None:
     assert [side["change"]["ppm"] for side in found["measured"]] == [-23810, -27778]
     assert found["change_of_the_area"]["text"] == "-5.0926 %"
     text = muslin.words(*words)
-    assert "The width went from 42 in to 41 in: -2.381 %." in text and "neither of the two" in text
+    assert "The width went from 42 in to 41 in: it shrank about 2.4 %." in text
+    assert "The area shrank about 5.1 %, which is neither of the two" in text
+
+
+def test_a_sample_may_grow_or_stay(muslin: Muslin) -> None:
+    words = ("shrinkage", "--before-width", "20", "--after-width", "20 1/2", "--before-length", "20", "--after-length",
+             "20", "--decimal-comma")
+    text = muslin.words(*words)
+    assert "it grew 2,5 %" in text and "it stays as it is" in text
 
 
 def test_a_change_below_one_per_cent_keeps_its_sign_and_comma(muslin: Muslin) -> None:
@@ -41,7 +49,9 @@ def test_a_sample_says_how_large_to_make_the_quilt(muslin: Muslin) -> None:
     words = ("shrinkage", "--length", "90", "--before-length", "20", "--after-length", "18")
     made = muslin.answer(*words)["make_by_the_sample"]
     assert [(side["side"], inches(side["make_finished"])) for side in made] == [("length", 100)]
-    assert "Make the length 100 in finished, to end at 90 in finished." in muslin.words(*words)
+    assert "Make the length 100 in finished (100 1/2 in unfinished, with a seam allowance of 1/4 in), to end at 90 in " \
+           "finished." in muslin.words(*words)
+    assert "--seam: " in muslin.complaint(2, *words, "--seam=-1")
 
 
 def test_a_sample_is_rounded_once_up_to_an_eighth(muslin: Muslin) -> None:
@@ -64,8 +74,24 @@ def test_shares_are_divided_away(muslin: Muslin) -> None:
     assert abs(inches(width["multiplying_would_say"]) - 60 * 1.02 * 1.05) < 1 / 8128
     assert inches(width["and_end_short_by"]) > 0.17
     text = muslin.words(*words)
-    assert "Make the width 64 1/2 in finished, to end at 60 in. 2 % goes to quilting, 5 % in the wash." in text
-    assert "so divide by what is left" in text and "sample first" in text
+    assert "Make the width 64 1/2 in finished (65 in unfinished, with a seam allowance of 1/4 in), to end at 60 in " \
+           "finished." in text
+    # 60 / 0.95 = 63.158, up: 63 11/64 (63.172) and 63 1/4
+    assert "The width must measure 63 11/64 in or more: 63 1/4 in is easy to measure by." in text
+    assert "Check 2, washed: - The width comes out at about 60 1/16 in." in text  # 64.5 x 0.931 = 60.05
+    assert "Of the width, 2 % goes to quilting, and of what is left 5 % in the wash." in text
+    assert "Note: adding 2 % and then 5 % to the width instead would give about 64 1/4 in" in text
+    assert "divide by what is left" in text and "sample first" in text
+    assert "--seam: " in muslin.complaint(2, *words, "--seam=-1")
+
+
+def test_a_share_that_was_not_given_is_not_called_nothing(muslin: Muslin) -> None:
+    washed = muslin.words("shrinkage", "--width", "60", "--washing", "5 %")
+    assert "no share for quilting was given: nothing is allowed for it" in washed
+    assert "adding 5 % to the width" in washed
+    quilted = muslin.words("shrinkage", "--width", "60", "--quilting", "2 %")
+    assert "no share for the wash was given" in quilted and "adding 2 % to the width" in quilted
+    assert "Of the width nothing is taken to be lost." in muslin.words("shrinkage", "--width", "60", "--washing", "0 %")
 
 
 def test_a_share_of_one_way_goes_before_that_of_both(muslin: Muslin) -> None:
@@ -89,9 +115,13 @@ def test_the_batting_governs_unless_told_otherwise(muslin: Muslin) -> None:
     # Public forum, 2014: cotton batting 3 to 5 %; closely quilted, the batting governs. 95 / 0.95 = 100.
     words = ("shrinkage", "--width", "95", "--fabric", "2 %", "--batting", "5 %")
     found = muslin.answer(*words)
-    assert found["governing"] == {"share": {"ppm": 50000, "text": "5 %"}, "source": "the batting"}
+    assert found["governing"] == {"share": {"ppm": 50000, "text": "5 %"}, "source": "the batting",
+                                  "larger": True}
     assert inches(found["make"][0]["make_finished"]) == 100
-    assert "5 % was reckoned with, by the batting. That one of them governs is a rule of thumb." in muslin.words(*words)
+    assert "For the wash the larger share (the batting, 5 %) was used, not the sum of both" in muslin.words(*words)
+    assert "the share of the fabric (2 %) was used" in muslin.words(*words, "--governs", "fabric")
+    assert "the same share, 5 %; it was used once" in muslin.words(
+        "shrinkage", "--width", "95", "--fabric", "5 %", "--batting", "5 %", "--governs", "larger")
     assert muslin.answer(*words, "--governs", "smaller")["governing"]["source"] == "the fabric"
     assert muslin.answer(*words, "--governs", "fabric")["governing"]["share"]["ppm"] == 20000
     assert muslin.answer("shrinkage", "--width", "95", "--fabric", "5 %", "--batting", "5 %", "--governs",
@@ -107,7 +137,8 @@ def test_a_made_quilt_becomes_smaller(muslin: Muslin) -> None:
     assert side["change"] == {"ppm": -69000, "text": "-6.9 %"}
     assert inches(muslin.answer(*words, "--to", "1/2")["becomes"][0]["washed"]) == 93
     assert inches(muslin.answer(*words, "--to", "1/2", "--round", "up")["becomes"][0]["washed"]) == 93.5
-    assert "made 100 in, is 98 in quilted" in muslin.words(*words)
+    assert "made 100 in, is 98 in when quilted" in muslin.words(*words)
+    assert "in all it shrinks by 6.9 %" in muslin.words(*words)
 
 
 def test_half_a_measure_is_refused(muslin: Muslin) -> None:

@@ -129,6 +129,8 @@ static void counts_across(struct golden *g)
         triangles.height = draw_size(g, 9);
         triangles.rows_direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
         triangles.sides_direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+        triangles.allowance = draw_seam(g);
+        triangles.take_up = draw_rarely(g, 3) ? draw_seam(g) : 0;
         told(g, muslin_triangle_rows_plan(&triangles, &rows, ask(g)));
         TAKE(g, muslin_triangle_rows, rows);
     }

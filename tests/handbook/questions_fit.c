@@ -83,6 +83,7 @@ static void triangle_rows(struct figure *f)
     answer_count(f, "rows", rows.rows);
     answer_count(f, "sides", rows.sides);
     answer_length(f, "made_length", rows.finished_length);
+    answer_length(f, "strip_cut", rows.strip_cut);
 }
 
 /* A cut piece: its seams come off before the call and are put back by it. */

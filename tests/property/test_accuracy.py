@@ -86,7 +86,7 @@ def test_the_largest_error_that_meets_does_and_the_next_does_not(seams, cut_erro
     spec = {"seams": seams, "cut_error": cut_error, "tolerance": tolerance}
     met = ask("accuracy_meet", dict(spec, seam_error=0))
     assume(met["cuts_meet"])
-    for kind in ("", "likely_"):
+    for kind in ("", "likely_", "twice_likely_"):
         error = met[kind + "largest_seam_error"]
         assert ask("accuracy_meet", dict(spec, seam_error=error))[kind + "meets"]
         assert not ask("accuracy_meet", dict(spec, seam_error=error + 1))[kind + "meets"]
@@ -96,7 +96,7 @@ def test_the_largest_error_that_meets_does_and_the_next_does_not(seams, cut_erro
 def test_before_the_first_missed_seam_all_meet(seams, seam_error, cut_error, tolerance):
     spec = {"seam_error": seam_error, "cut_error": cut_error, "tolerance": tolerance}
     met = ask("accuracy_meet", dict(spec, seams=seams))
-    for kind in ("", "likely_"):
+    for kind in ("", "likely_", "twice_likely_"):
         first = met[kind + "first_missed"]
         if first > 1:
             assert ask("accuracy_meet", dict(spec, seams=first - 1))[kind + "meets"]

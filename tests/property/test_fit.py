@@ -142,7 +142,7 @@ def test_blocks_across_a_width(spec, framed):
 
 
 @given(requests(wanted_width=sizes, wanted_length=sizes, height=mostly(small_sizes, sizes, rarely=[1, 0]),
-                rows_direction=choices(3), sides_direction=choices(3)))
+                rows_direction=choices(3), sides_direction=choices(3), allowance=seams, take_up=take_ups))
 def test_rows_of_triangles(spec):
     agree(lambda: ask("triangle_rows_plan", spec), lambda: model.triangle_rows(as_object(spec)))
 
@@ -157,6 +157,29 @@ def test_sides_of_triangles_fill_the_width_to_half_a_side(width, height):
     triangle = side * height / 2
     strip = found["sides"] * side * height
     assert abs((found["triangles"] + mpmath.mpf(found["half_triangles"]) / 2) * triangle - strip) < strip * 1e-40
+
+
+def offset_corner(corner, directions, out):
+    """Where two edges through a corner meet when both move out by so much, square to themselves; each edge is given by
+    its unit normal that points outwards."""
+    (a, b), (c, d) = directions
+    determinant = a * d - b * c
+    return corner[0] + out * (d - b) / determinant, corner[1] + out * (a - c) / determinant
+
+
+@given(st.integers(1, SIZE_MAX), st.integers(0, 10**6), st.integers(0, 1000))
+def test_raw_triangles_have_their_edges_beside_the_finished_ones(height, allowance, take_up):
+    found = ask("triangle_rows_plan", {"wanted_width": height, "wanted_length": height, "height": height,
+                                       "allowance": allowance, "take_up": take_up})
+    out = mpmath.mpf(2 * allowance + take_up) / 2
+    side = 2 * mpmath.mpf(height) / ROOT_3
+    below, slanting, straight = (0, -1), (ROOT_3 / 2, mpmath.mpf(1) / 2), (-1, 0)
+    right = offset_corner((side / 2, 0), (below, slanting), out)
+    top = offset_corner((0, height), (slanting, (-ROOT_3 / 2, mpmath.mpf(1) / 2)), out)
+    square = offset_corner((0, 0), (below, straight), out)
+    for name, exact in (("cut_base", 2 * right[0]), ("half_cut_base", right[0] - square[0]),
+                        ("strip_cut", top[1] - right[1]), ("strip_cut_blunt", height + 2 * out)):
+        assert exact - mpmath.mpf(10)**-20 <= found[name] < exact + 1, name
 
 
 # ---- patterns resized -----------------------------------------------------------------------------------------------

@@ -313,7 +313,8 @@ static struct muslin_meeting met_by(const struct muslin_meeting_spec *spec)
 START_TEST(neighbouring_rows_drift_apart_by_two_errors_a_seam)
 {
     /* Example: 8 seams, each off by 1/64 in, cuts without error, within 1/16 in: the third seam is the first that may
-     * miss, at worst; as chance has it all meet, and at worst a seam may be off by 31 ticks. */
+     * miss, at worst; by chance about two in three still meet at the eighth, and from the third on about one in twenty
+     * misses; at worst a seam may be off by 31 ticks. */
     struct muslin_meeting_spec spec = meeting_of(8, SIXTY_FOURTH, 0, IN(0, 1, 16));
     struct muslin_meeting met = met_by(&spec);
     ck_assert_int_eq(met.worst, IN(0, 1, 4));
@@ -323,6 +324,13 @@ START_TEST(neighbouring_rows_drift_apart_by_two_errors_a_seam)
     ck_assert_int_eq(met.largest_seam_error, 31);
     ck_assert_int_eq(met.likely_largest_seam_error, SIXTY_FOURTH);
     ck_assert(met.meets == 0 && met.likely_meets == 1 && met.cuts_meet == 1 && met.likely_cuts_meet == 1);
+    /* 2 sqrt(2 k) / 64 is 1/16 at k = 2 and beyond it at 3; with 8 seams an error of half a sixty-fourth would do */
+    ck_assert_int_eq(met.twice_likely_first_missed, 3);
+    ck_assert_int_eq(met.twice_likely_largest_seam_error, SIXTY_FOURTH / 2);
+    ck_assert(met.twice_likely_meets == 0 && met.twice_likely_cuts_meet == 1);
+    spec.seams = 2;
+    ck_assert(met_by(&spec).twice_likely_first_missed == 0 && met_by(&spec).twice_likely_meets == 1);
+    spec.seams = 8;
     spec.tolerance--;
     ck_assert_int_eq(met_by(&spec).likely_first_missed, 8);
     ck_assert_int_eq(met_by(&spec).likely_largest_seam_error, SIXTY_FOURTH - 1);
@@ -335,6 +343,8 @@ START_TEST(without_error_all_seams_meet_without_tolerance)
     struct muslin_meeting_spec spec = meeting_of(MUSLIN_COUNT_MAX, 0, 0, 0);
     struct muslin_meeting met = met_by(&spec);
     ck_assert(met.meets == 1 && met.likely_meets == 1 && met.cuts_meet == 1 && met.likely_cuts_meet == 1);
+    ck_assert(met.twice_likely_meets == 1 && met.twice_likely_cuts_meet == 1);
+    ck_assert(met.twice_likely_first_missed == 0 && met.twice_likely_largest_seam_error == 0);
     ck_assert_int_eq(met.first_missed, 0);
     ck_assert_int_eq(met.largest_seam_error, 0);
     ck_assert_int_eq(met.worst, 0);
@@ -353,6 +363,12 @@ START_TEST(cuts_alone_can_keep_seams_from_meeting)
     spec.tolerance = 128;
     ck_assert_int_eq(met_by(&spec).cuts_meet, 1);
     ck_assert_int_eq(met_by(&spec).meets, 1);
+    spec.tolerance = 64; /* twice 32 */
+    ck_assert_int_eq(met_by(&spec).twice_likely_cuts_meet, 1);
+    spec.tolerance = 63;
+    ck_assert_int_eq(met_by(&spec).twice_likely_cuts_meet, 0);
+    ck_assert_int_eq(met_by(&spec).twice_likely_first_missed, 4);
+    ck_assert_int_eq(met_by(&spec).likely_cuts_meet, 1);
     spec.tolerance = 31;
     ck_assert_int_eq(met_by(&spec).likely_cuts_meet, 0);
     ck_assert_int_eq(met_by(&spec).likely_largest_seam_error, 0);
@@ -388,23 +404,31 @@ static int agrees_with_walking(const struct muslin_meeting_spec *s)
     int64_t t = s->tolerance * s->tolerance;
     int64_t missed = 0;
     int64_t likely_missed = 0;
+    int64_t twice_missed = 0;
     muslin_len e = 0;
     muslin_len likely_e = 0;
+    muslin_len twice_e = 0;
     for (int64_t k = s->seams; k >= 1; k--) {
         missed = apart_at(k, s->seam_error, s->cut_error) > s->tolerance ? k : missed;
         likely_missed = square_at(k, s->seam_error, s->cut_error) > t ? k : likely_missed;
+        twice_missed = 4 * square_at(k, s->seam_error, s->cut_error) > t ? k : twice_missed;
     }
     while (apart_at(s->seams, e + 1, s->cut_error) <= s->tolerance)
         e++;
     while (square_at(s->seams, likely_e + 1, s->cut_error) <= t)
         likely_e++;
+    while (4 * square_at(s->seams, twice_e + 1, s->cut_error) <= t)
+        twice_e++;
     return met.worst == apart_at(s->seams, s->seam_error, s->cut_error) && met.first_missed == missed &&
            met.likely == counted_root_up(square_at(s->seams, s->seam_error, s->cut_error)) &&
            met.likely_first_missed == likely_missed && met.largest_seam_error == e &&
            met.likely_largest_seam_error == likely_e && met.meets == (missed == 0) &&
            met.likely_meets == (likely_missed == 0) &&
            met.cuts_meet == (apart_at(s->seams, 0, s->cut_error) <= s->tolerance) &&
-           met.likely_cuts_meet == (square_at(s->seams, 0, s->cut_error) <= t);
+           met.likely_cuts_meet == (square_at(s->seams, 0, s->cut_error) <= t) &&
+           met.twice_likely_first_missed == twice_missed && met.twice_likely_largest_seam_error == twice_e &&
+           met.twice_likely_meets == (twice_missed == 0) &&
+           met.twice_likely_cuts_meet == (4 * square_at(s->seams, 0, s->cut_error) <= t);
 }
 
 START_TEST(seams_meet_as_walking_along_the_rows_says)
@@ -431,11 +455,13 @@ START_TEST(the_longest_rows_do_not_overflow)
     ck_assert_int_eq(met.likely, INT64_C(15235280019020));
     ck_assert_int_eq(met.first_missed, 2); /* 2^30 / (6 x 2^27) = 1.33 */
     ck_assert_int_eq(met.likely_first_missed, 11); /* 2^60 / (6 x 2^54) = 10.67 */
+    ck_assert_int_eq(met.twice_likely_first_missed, 3); /* 2.67 */
     ck_assert(met.cuts_meet == 0 && met.likely_cuts_meet == 0);
     spec.cut_error = 0;
     ck_assert_int_eq(met_by(&spec).largest_seam_error, 0);
     ck_assert_int_eq(met_by(&spec).cuts_meet, 1);
     ck_assert_int_eq(met_by(&spec).likely_largest_seam_error, 16384);
+    ck_assert_int_eq(met_by(&spec).twice_likely_largest_seam_error, 8192);
 }
 END_TEST
 

@@ -176,7 +176,8 @@ static struct muslin_triangle_rows rows_of(const struct muslin_triangle_rows_spe
  * squared ends has two triangles a side, one of which is in two halves. */
 START_TEST(twelve_rows_of_triangles_make_fifty_one_inches)
 {
-    /* Example: 40 x 50 in with a height of 4 1/4 in: 12 rows, 51 in long, and 8 sides across. */
+    /* Example: 40 x 50 in with a height of 4 1/4 in: 12 rows, 51 in long, and 8 sides across; strips cut 5 in for sharp
+     * tips, 4 3/4 in for blunt ones. */
     struct muslin_triangle_rows_spec spec = triangles_for(WHOLE_IN(40), WHOLE_IN(50), IN(4, 1, 4));
     struct muslin_triangle_rows rows = rows_of(&spec);
     ck_assert_int_eq(rows.rows, 12);
@@ -186,6 +187,11 @@ START_TEST(twelve_rows_of_triangles_make_fifty_one_inches)
     ck_assert_int_eq(rows.triangles, 12 * 15);
     ck_assert_int_eq(rows.half_triangles, 24);
     ck_assert_int_eq(rows.off_width, rows.finished_width - WHOLE_IN(40));
+    ck_assert_int_eq(rows.halves_each_hand, 12);
+    ck_assert_int_eq(rows.strip_cut, WHOLE_IN(5)); /* the same blog: height + 3/4 in */
+    ck_assert_int_eq(rows.strip_cut_blunt, IN(4, 3, 4));
+    ck_assert_int_eq(rows.unfinished_length, IN(51, 1, 2));
+    ck_assert_int_eq(rows.unfinished_width, rows.finished_width + IN(0, 1, 2));
     spec.rows_direction = MUSLIN_ROUND_DOWN;
     spec.sides_direction = MUSLIN_ROUND_UP;
     ck_assert_int_eq(rows_of(&spec).rows, 11);
@@ -237,6 +243,38 @@ START_TEST(every_small_width_holds_the_sides_that_laying_them_gives)
 }
 END_TEST
 
+/* a is the least whole number of at least (p + q sqrt 3) / d, which is no whole number, when a d - p is above q sqrt 3
+ * and (a - 1) d - p is not. */
+static int is_ceiling(muslin_len a, int64_t p, int64_t q, int64_t d)
+{
+    int64_t above = a * d - p;
+    int64_t below = above - d;
+    return above * above > 3 * q * q && (below < 0 || below * below < 3 * q * q);
+}
+
+/* The raw triangle's sides lie E / 2 outside the finished ones: its height is E / 2 more below and E more at the tip,
+ * and its base 2 / sqrt 3 of that height. A half base is half of it, and E / 2 beside the straight side. */
+START_TEST(raw_triangles_are_the_finished_ones_with_a_seam_all_round)
+{
+    struct muslin_triangle_rows_spec spec = triangles_for(900, 900, 1);
+    int good = 1;
+    for (spec.height = 1; spec.height <= 30; spec.height++)
+        for (spec.allowance = 0; spec.allowance <= 9; spec.allowance++)
+            for (spec.take_up = 0; spec.take_up <= 3; spec.take_up++) {
+                struct muslin_triangle_rows cut = rows_of(&spec);
+                muslin_len seam = 2 * spec.allowance + spec.take_up;
+                int64_t raw = 2 * spec.height + 3 * seam;
+                good &= cut.strip_cut == spec.height + seam + (seam + 1) / 2;
+                good &= cut.strip_cut_blunt == spec.height + seam;
+                good &= cut.unfinished_width == cut.finished_width + seam;
+                good &= cut.unfinished_length == cut.finished_length + seam;
+                good &= is_ceiling(cut.cut_base, 0, raw, 3);
+                good &= is_ceiling(cut.half_cut_base, 3 * seam, raw, 6);
+            }
+    ck_assert(good);
+}
+END_TEST
+
 START_TEST(a_quilt_smaller_than_its_triangles_is_no_fit)
 {
     struct muslin_triangle_rows_spec spec = triangles_for(10, 10, 9);
@@ -260,7 +298,7 @@ static muslin_status call_rows(const void *spec, void *out, struct muslin_proble
     return muslin_triangle_rows_plan(spec, out, problem);
 }
 static const struct muslin_triangle_rows_spec good_rows = {
-    (uint32_t)sizeof good_rows, 0, WHOLE_IN(40), WHOLE_IN(50), IN(4, 1, 4), MUSLIN_ROUND_UP, MUSLIN_ROUND_DOWN
+    (uint32_t)sizeof good_rows, 0, WHOLE_IN(40), WHOLE_IN(50), IN(4, 1, 4), MUSLIN_ROUND_UP, MUSLIN_ROUND_DOWN, 2032, 8
 };
 static const struct ruled rows = RULED(call_rows, good_rows, muslin_triangle_rows);
 
@@ -279,6 +317,8 @@ START_TEST(triangle_rows_refuse_what_lies_outside_their_ranges)
         OUTSIDE(muslin_triangle_rows_spec, height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_TRIANGLE_HEIGHT),
         NOT_A_CHOICE(muslin_triangle_rows_spec, rows_direction, 3, MUSLIN_ARG_DIRECTION),
         NOT_A_CHOICE(muslin_triangle_rows_spec, sides_direction, 3, MUSLIN_ARG_DIRECTION),
+        OUTSIDE(muslin_triangle_rows_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_triangle_rows_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
     };
     ck_refusals(&rows, refusals, COUNT_OF(refusals));
 }
@@ -298,6 +338,11 @@ START_TEST(the_largest_rows_of_triangles_are_still_right)
     ck_assert_int_eq(rows_of(&spec).rows, 1);
     spec.wanted_width = MUSLIN_SIZE_MAX;
     ck_assert_int_eq(rows_of(&spec).sides, 1);
+    spec.allowance = spec.take_up = MUSLIN_SIZE_MAX / 8;
+    struct muslin_triangle_rows cut = rows_of(&spec);
+    ck_assert_int_eq(cut.strip_cut, MUSLIN_SIZE_MAX / 16 * 25); /* 1 + 9 / 16 */
+    ck_assert(is_ceiling(cut.cut_base / 2 + 1, 0, MUSLIN_SIZE_MAX / 16 * 25, 3) ||
+              is_ceiling((cut.cut_base + 1) / 2, 0, MUSLIN_SIZE_MAX / 16 * 25, 3));
 }
 END_TEST
 
@@ -325,6 +370,7 @@ void add_fit_across(Suite *suite)
     tcase_add_test(counts, the_largest_widths_are_still_right);
     tcase_add_test(counts, twelve_rows_of_triangles_make_fifty_one_inches);
     tcase_add_test(counts, every_small_width_holds_the_sides_that_laying_them_gives);
+    tcase_add_test(counts, raw_triangles_are_the_finished_ones_with_a_seam_all_round);
     tcase_add_test(counts, a_quilt_smaller_than_its_triangles_is_no_fit);
     tcase_add_test(counts, triangle_rows_check_their_structs);
     tcase_add_test(counts, triangle_rows_refuse_what_lies_outside_their_ranges);

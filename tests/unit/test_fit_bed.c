@@ -275,11 +275,13 @@ START_TEST(a_quilt_hangs_by_what_is_left_of_it)
     ck_assert_int_eq(cover.foot_drop, WHOLE_IN(12));
     ck_assert(cover.reaches_edges == 1 && cover.reaches_depth == 1);
     ck_assert(cover.short_width == 0 && cover.short_length == 0);
+    ck_assert(cover.beyond_side == 0 && cover.beyond_foot == 0); /* 12 in deep: it just reaches the lower edge */
     spec.pillow_tuck = WHOLE_IN(10);
     spec.head_drop = WHOLE_IN(1);
     cover = cover_of(&spec);
     ck_assert_int_eq(cover.foot_drop, WHOLE_IN(1));
     ck_assert_int_eq(cover.short_length, WHOLE_IN(11));
+    ck_assert(cover.beyond_side == 0 && cover.beyond_foot == -WHOLE_IN(11));
     ck_assert(cover.reaches_edges == 1 && cover.reaches_depth == 0);
     spec.quilt_width = WHOLE_IN(80);
     spec.head_drop = 0;
@@ -296,6 +298,7 @@ START_TEST(a_quilt_may_be_smaller_than_its_mattress)
     spec.floor_height = 5;
     struct muslin_bed_cover cover = cover_of(&spec);
     ck_assert_int_eq(cover.side_drop, -1);
+    ck_assert_int_eq(cover.beyond_side, -1); /* of a depth that is not known */
     ck_assert_int_eq(cover.short_width, 1);
     ck_assert(cover.reaches_edges == 0 && cover.reaches_depth == 0);
     ck_assert(cover.corner_hang == 0 && cover.corner_clearance == 5);

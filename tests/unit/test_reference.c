@@ -141,6 +141,15 @@ START_TEST(mattresses_are_listed_with_their_disagreements)
     ck_assert_ptr_nonnull(strstr(note_of(MUSLIN_TABLE_MATTRESS, "twin (trade body)"), "39 x 75"));
     ck_assert_ptr_nonnull(strstr(note_of(MUSLIN_TABLE_MATTRESS, "king"), "78 x 80"));
     ck_assert_str_eq(note_of(MUSLIN_TABLE_MATTRESS, "queen"), "");
+    /* What is from memory, worked back from slides or from charts that nobody names says so first. */
+    const char *const unsure[] = { "crib (other lists)", "twin (many charts)", "twin, extra long",
+                                   "full or double (class slides)", "full or double (other lists)",
+                                   "king (older charts)", "california king" };
+    for (size_t i = 0; i < sizeof unsure / sizeof unsure[0]; i++) {
+        ck_assert_ptr_eq(strstr(note_of(MUSLIN_TABLE_MATTRESS, unsure[i]), "not verified ("),
+                         note_of(MUSLIN_TABLE_MATTRESS, unsure[i]));
+        ck_assert_ptr_nonnull(strstr(note_of(MUSLIN_TABLE_MATTRESS, unsure[i]), "measure the mattress"));
+    }
 }
 END_TEST
 
@@ -208,6 +217,9 @@ START_TEST(stitches_and_cautions_are_as_their_sources_have_them)
     ck_row(MUSLIN_TABLE_CAUTION, "crib slats, gap at most", IN(2, 3, 8), 0, 0);
     ck_assert_str_eq(source_of(MUSLIN_TABLE_CAUTION, "small-parts cylinder, least depth"), "from memory, no source");
     ck_assert_ptr_nonnull(strstr(source_of(MUSLIN_TABLE_CAUTION, "no loose bedding under so many months"), "2022"));
+    const char *cylinder = note_of(MUSLIN_TABLE_CAUTION, "small-parts cylinder");
+    ck_assert(strstr(cylinder, "choke") != NULL && strstr(cylinder, "36 months") != NULL);
+    ck_assert(strstr(cylinder, "does not mean safe") != NULL && strstr(cylinder, "long cords") != NULL);
     for (int64_t i = 0; i < rows_in(MUSLIN_TABLE_CAUTION); i++)
         ck_assert_uint_gt(strlen(muslin_reference_note(MUSLIN_TABLE_CAUTION, i)), 20);
 }

@@ -32,6 +32,8 @@ START_TEST(a_grid_over_a_small_quilt)
     ck_assert_int_eq(out.lines, 22);
     ck_assert_int_eq(out.length, WHOLE_IN(12 * 40 + 10 * 48));
     ck_assert_int_eq(out.left_first, 0);
+    ck_assert_int_eq(out.last_first, WHOLE_IN(48 - 46));
+    ck_assert_int_eq(out.last_second, WHOLE_IN(40 - 38));
     ck_assert_int_eq(out.even_first, WHOLE_IN(4));
     ck_assert_int_eq(out.exact, 1);
     /* 48 / (4 sqrt 2) = 8.5 and 40 / (4 sqrt 2) = 7.1 lines on the sides of the first, both ways */
@@ -41,6 +43,7 @@ START_TEST(a_grid_over_a_small_quilt)
     ck_assert_int_eq(out.lines, 2 * (1 + 8 + 7));
     ck_assert_int_eq(out.lines_first, 16);
     ck_assert_int_eq(out.lines_second, 16);
+    ck_assert(out.last_first == 0 && out.last_second == 0);
     ck_assert_int_eq(out.exact, 0);
 }
 END_TEST
@@ -55,6 +58,8 @@ START_TEST(straight_lines_go_one_way_or_the_other)
     ck_assert_int_eq(out.lines_second, 0);
     ck_assert_int_eq(out.length, WHOLE_IN(400));
     ck_assert_int_eq(out.left_first, WHOLE_IN(3));
+    ck_assert_int_eq(out.last_first, WHOLE_IN(48 - 45));
+    ck_assert_int_eq(out.last_second, 0);
     ck_assert_int_eq(out.even_first, WHOLE_IN(48) / 9); /* nine spaces fill 48 in */
     ck_assert_int_eq(out.even_second, 0);
     spec.pattern = MUSLIN_QUILTING_ALONG;
@@ -74,6 +79,7 @@ START_TEST(an_offset_may_leave_one_line_or_none)
     struct muslin_quilting out = quilt(&spec);
     ck_assert_int_eq(out.lines_first, 1);
     ck_assert_int_eq(out.left_first, WHOLE_IN(8));
+    ck_assert_int_eq(out.last_first, WHOLE_IN(48 - 20));
     ck_assert_int_eq(out.even_first, 0);
     ck_assert_int_eq(out.lines_second, 1); /* just in the middle */
     spec.offset++;

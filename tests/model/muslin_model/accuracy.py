@@ -67,6 +67,7 @@ def meet(spec):
     tolerance = spec.tolerance
     missed = first(lambda k: apart(k, spec.seam_error) > tolerance)
     likely_missed = first(lambda k: square(k, spec.seam_error) > tolerance**2)
+    twice_missed = first(lambda k: 4 * square(k, spec.seam_error) > tolerance**2)
     return {
         "worst": apart(spec.seams, spec.seam_error),
         "likely": root_up(square(spec.seams, spec.seam_error)),
@@ -74,6 +75,11 @@ def meet(spec):
         "likely_first_missed": likely_missed,
         "largest_seam_error": largest(lambda error: apart(spec.seams, error) <= tolerance, tolerance),
         "likely_largest_seam_error": largest(lambda error: square(spec.seams, error) <= tolerance**2, tolerance),
+        "twice_likely_first_missed": twice_missed,
+        "twice_likely_largest_seam_error":
+            largest(lambda error: 4 * square(spec.seams, error) <= tolerance**2, tolerance),
+        "twice_likely_meets": int(twice_missed == 0),
+        "twice_likely_cuts_meet": int(4 * square(spec.seams, 0) <= tolerance**2),
         "meets": int(missed == 0),
         "likely_meets": int(likely_missed == 0),
         "cuts_meet": int(apart(spec.seams, 0) <= tolerance),

@@ -88,6 +88,8 @@ def cover(spec):
         "short_length": short_length,
         "reaches_edges": int(reaches),
         "reaches_depth": int(short_width == 0 == short_length),
+        "beyond_side": down(Fraction(spec.quilt_width - spec.mattress_width - 2 * spec.mattress_depth, 2)),
+        "beyond_foot": spec.quilt_length - used - spec.mattress_depth,
         "warnings": small(spec.quilt_width, spec.quilt_length) | small(spec.mattress_width, spec.mattress_length),
         **floor_of(spec, hang(side, foot, spec.foot_corner) if reaches else 0),
     }
@@ -272,6 +274,7 @@ def triangle_rows(spec):
     wants.some_size(spec.wanted_width, spec.wanted_length, spec.height)
     wants.choice(spec.rows_direction, UP, NEAREST)
     wants.choice(spec.sides_direction, UP, NEAREST)
+    wants.seam(spec.allowance, spec.take_up)
     wants.done()
     exact = Fraction(spec.wanted_length, spec.height)
     rows = directed(down(exact), up(exact), nearest(exact) > down(exact), spec.rows_direction)
@@ -281,7 +284,14 @@ def triangle_rows(spec):
     is_high = enclosed(root, lambda end: nearest(end / (2 * spec.height))) > low
     sides = directed(low, low + 1, is_high, spec.sides_direction)
     side, width = (enclosed(12 * (count * spec.height) ** 2, lambda end: nearest(end / 3)) for count in (1, sides))
-    return {"rows": rows, "sides": sides, "side": side, "finished_width": width,
+    seam = 2 * spec.allowance + spec.take_up
+    # a raw height is the finished one and a whole and a half seam; a half base is x / 2 with half a seam beside it
+    raw = Fraction(2 * spec.height + 3 * seam, 2)
+    base, half = (enclosed(4 * raw.numerator**2 * 3, lambda end: up(end / (3 * raw.denominator) / part + beside))
+                  for part, beside in ((1, 0), (2, Fraction(seam, 2))))
+    return {"strip_cut": up(raw), "strip_cut_blunt": spec.height + seam, "cut_base": base, "half_cut_base": half,
+            "unfinished_width": width + seam, "unfinished_length": rows * spec.height + seam,
+            "halves_each_hand": rows, "rows": rows, "sides": sides, "side": side, "finished_width": width,
             "finished_length": rows * spec.height, "off_width": width - spec.wanted_width,
             "off_length": rows * spec.height - spec.wanted_length, "triangles": rows * (2 * sides - 1),
             "half_triangles": 2 * rows}

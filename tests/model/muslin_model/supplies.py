@@ -119,13 +119,18 @@ def stitch_length(length, thousandths, rounding):
 
 # ---- lines of quilting ------------------------------------------------------------------------------------------
 
+STRAIGHT = ("lines", "left", "even", "last")
+
+
 def straight_lines(extent, spec):
-    """How many lines, what is left behind the last one, and the widest spacing that gives as many."""
+    """How many lines, what is left behind the last one, the widest spacing that gives as many, and how far the last
+    one lies from the edge behind it."""
     room = extent - 2 * spec.offset
     if room < 0:
-        return 0, 0, 0
+        return 0, 0, 0, 0
     lines = 1 + largest(lambda n: n * spec.spacing <= room, room)
-    return lines, room - (lines - 1) * spec.spacing, room // (lines - 1) if lines > 1 else 0
+    last = spec.offset + (lines - 1) * spec.spacing
+    return lines, room - (lines - 1) * spec.spacing, room // (lines - 1) if lines > 1 else 0, extent - last
 
 
 def series(first, step, count):
@@ -175,7 +180,7 @@ def quilting(spec):
     wants.choice(spec.pattern, ACROSS, OUTLINE)
     wants.choice(spec.start, AT_OFFSET, FROM_CORNER)
     wants.done()
-    found = dict.fromkeys(("lines_first", "lines_second", "left_first", "left_second", "even_first", "even_second"), 0)
+    found = dict.fromkeys((name + way for name in STRAIGHT for way in ("_first", "_second")), 0)
     found["exact"] = 1
     if spec.pattern == OUTLINE:
         found.update(lines_first=spec.passes, length=brought(spec.outline * spec.passes, UP))
@@ -188,9 +193,9 @@ def quilting(spec):
                      exact=int(root == 0))
     else:
         if spec.pattern != ALONG:
-            found["lines_first"], found["left_first"], found["even_first"] = straight_lines(spec.length, spec)
+            found.update(zip((name + "_first" for name in STRAIGHT), straight_lines(spec.length, spec)))
         if spec.pattern != ACROSS:
-            found["lines_second"], found["left_second"], found["even_second"] = straight_lines(spec.width, spec)
+            found.update(zip((name + "_second" for name in STRAIGHT), straight_lines(spec.width, spec)))
         found["length"] = found["lines_first"] * spec.width + found["lines_second"] * spec.length
     found["lines"] = found["lines_first"] + found["lines_second"]
     return found
