@@ -287,6 +287,10 @@ class muslin_meeting(ctypes.Structure):
         ("likely_meets", ctypes.c_int32),
         ("cuts_meet", ctypes.c_int32),
         ("likely_cuts_meet", ctypes.c_int32),
+        ("twice_likely_first_missed", ctypes.c_int64),
+        ("twice_likely_largest_seam_error", ctypes.c_int64),
+        ("twice_likely_meets", ctypes.c_int32),
+        ("twice_likely_cuts_meet", ctypes.c_int32),
     ]
 
 
@@ -1920,6 +1924,8 @@ class muslin_bed_cover(ctypes.Structure):
         ("reaches_depth", ctypes.c_int32),
         ("corner_touches", ctypes.c_int32),
         ("warnings", ctypes.c_uint32),
+        ("beyond_side", ctypes.c_int64),
+        ("beyond_foot", ctypes.c_int64),
     ]
 
 
@@ -2022,6 +2028,8 @@ class muslin_triangle_rows_spec(ctypes.Structure):
         ("height", ctypes.c_int64),
         ("rows_direction", ctypes.c_int32),
         ("sides_direction", ctypes.c_int32),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
     ]
 
 
@@ -2040,6 +2048,13 @@ class muslin_triangle_rows(ctypes.Structure):
         ("off_length", ctypes.c_int64),
         ("triangles", ctypes.c_int64),
         ("half_triangles", ctypes.c_int64),
+        ("halves_each_hand", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_length", ctypes.c_int64),
+        ("strip_cut", ctypes.c_int64),
+        ("strip_cut_blunt", ctypes.c_int64),
+        ("cut_base", ctypes.c_int64),
+        ("half_cut_base", ctypes.c_int64),
     ]
 
 
@@ -2538,6 +2553,8 @@ class muslin_quilting(ctypes.Structure):
         ("even_second", ctypes.c_int64),
         ("exact", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("last_first", ctypes.c_int64),
+        ("last_second", ctypes.c_int64),
     ]
 
 

@@ -2083,16 +2083,18 @@ def blocks_across(spec: Optional[AcrossSpec] = None, *, wanted: Optional[LengthL
 
 def triangle_rows_plan(spec: Optional[TriangleRowsSpec] = None, *, wanted_width: Optional[LengthLike] = None,
                        wanted_length: Optional[LengthLike] = None, height: Optional[LengthLike] = None,
-                       rows_direction: Optional[Direction] = None,
-                       sides_direction: Optional[Direction] = None) -> TriangleRows:
-    """Rows of equilateral triangles, point up and point down in turn, for a quilt of about this size.
+                       rows_direction: Optional[Direction] = None, sides_direction: Optional[Direction] = None,
+                       allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> TriangleRows:
+    """Rows of equilateral triangles, point up and point down in turn, for a quilt of about this size, and how to cut
+    them from strips.
 
     Keywords: the members of TriangleRowsSpec, over those of spec.
 
     muslin_triangle_rows_plan() in muslin/fit.h. Since 0.1.
     """
     wish = merged(TriangleRowsSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, height=height,
-                                          rows_direction=rows_direction, sides_direction=sides_direction)
+                                          rows_direction=rows_direction, sides_direction=sides_direction,
+                                          allowance=allowance, take_up=take_up)
     out_ = new(structs.muslin_triangle_rows)
     call_telling("muslin_triangle_rows_plan", ctypes.byref(wish), ctypes.byref(out_))
     return TriangleRows._read(out_)

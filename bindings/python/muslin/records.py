@@ -485,14 +485,21 @@ class Meeting:
     worst: apart at the last seam: 2 n (e + 2 c), both rows off opposite ways
     likely: the same by chance: sqrt(2 n (e^2 + 2 c^2)), up to a tick
     first_missed: the first seam at which the worst case passes the tolerance; 0: none
-    likely_first_missed: the first at which the likely one does; 0: none
+    likely_first_missed: the first at which the likely one does: from it on about one in three misses, or more; 0: none
     largest_seam_error: the largest e for which all n meet at worst, down to a tick; also 0 when the cuts alone are too
         much
     likely_largest_seam_error: ... for which all n are likely to meet
     meets: 1 when all n seams meet even at worst
-    likely_meets: 1 when they do by chance
+    likely_meets: 1 when the likely one is within the tolerance at all n: about two in three then meet at the last seam,
+        and more of them before it
     cuts_meet: 1 when they would at worst if no seam were off: 4 n c <= tolerance
     likely_cuts_meet: 1 when they would by chance
+    twice_likely_first_missed: the first seam at which twice the likely one passes the tolerance: from it on about one
+        in twenty misses, or more; 0: none
+    twice_likely_largest_seam_error: the largest e for which twice the likely one is within the tolerance at all n, down
+        to a tick; also 0 when the cuts alone are too much
+    twice_likely_meets: 1 when twice the likely one is within the tolerance at all n seams
+    twice_likely_cuts_meet: 1 when it would be if no seam were off
     """
 
     worst: Length
@@ -505,6 +512,10 @@ class Meeting:
     likely_meets: bool
     cuts_meet: bool
     likely_cuts_meet: bool
+    twice_likely_first_missed: int
+    twice_likely_largest_seam_error: Length
+    twice_likely_meets: bool
+    twice_likely_cuts_meet: bool
 
     @classmethod
     def _read(cls, struct: Any) -> "Meeting":
@@ -513,7 +524,11 @@ class Meeting:
                    largest_seam_error=Length(struct.largest_seam_error),
                    likely_largest_seam_error=Length(struct.likely_largest_seam_error), meets=bool(struct.meets),
                    likely_meets=bool(struct.likely_meets), cuts_meet=bool(struct.cuts_meet),
-                   likely_cuts_meet=bool(struct.likely_cuts_meet))
+                   likely_cuts_meet=bool(struct.likely_cuts_meet),
+                   twice_likely_first_missed=int(struct.twice_likely_first_missed),
+                   twice_likely_largest_seam_error=Length(struct.twice_likely_largest_seam_error),
+                   twice_likely_meets=bool(struct.twice_likely_meets),
+                   twice_likely_cuts_meet=bool(struct.twice_likely_cuts_meet))
 
 
 @dataclass(frozen=True)
@@ -3753,6 +3768,9 @@ class BedCover:
     reaches_depth: 1 when it hangs to the depth on both sides and at the foot
     corner_touches: 1 when floor_height is given and a foot corner hangs lower
     warnings: MUSLIN_WARN_SMALL_QUILT: no side of quilt or of mattress is longer than 60 in
+    beyond_side: how far each side hangs below the mattress's lower edge, down to a tick: side_drop less the depth; 0:
+        it just reaches it, below 0: it falls short
+    beyond_foot: the same at the foot
     """
 
     side_drop: Length
@@ -3765,6 +3783,8 @@ class BedCover:
     reaches_depth: bool
     corner_touches: bool
     warnings: Tuple[Warning, ...]
+    beyond_side: Length
+    beyond_foot: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "BedCover":
@@ -3772,7 +3792,8 @@ class BedCover:
                    short_width=Length(struct.short_width), short_length=Length(struct.short_length),
                    corner_hang=Length(struct.corner_hang), corner_clearance=Length(struct.corner_clearance),
                    reaches_edges=bool(struct.reaches_edges), reaches_depth=bool(struct.reaches_depth),
-                   corner_touches=bool(struct.corner_touches), warnings=warnings_in(struct.warnings))
+                   corner_touches=bool(struct.corner_touches), warnings=warnings_in(struct.warnings),
+                   beyond_side=Length(struct.beyond_side), beyond_foot=Length(struct.beyond_foot))
 
 
 @dataclass(frozen=True)
@@ -3986,6 +4007,8 @@ class TriangleRowsSpec(Spec):
     height: finished height of a triangle, 1 or more: the depth of a row (initially 0)
     rows_direction: enum muslin_direction: fewer rows, more, or the nearest (ties: more) (initially Direction.NEAREST)
     sides_direction: enum muslin_direction, for the sides across (initially Direction.NEAREST)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     """
 
     _kind = structs.muslin_triangle_rows_spec
@@ -3996,6 +4019,8 @@ class TriangleRowsSpec(Spec):
     height: Optional[LengthLike] = None
     rows_direction: Optional[Direction] = None
     sides_direction: Optional[Direction] = None
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "wanted_width", self.wanted_width)
@@ -4003,6 +4028,8 @@ class TriangleRowsSpec(Spec):
         put_length(struct, "height", self.height)
         put(struct, "rows_direction", self.rows_direction)
         put(struct, "sides_direction", self.sides_direction)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
 
 
 @dataclass(frozen=True)
@@ -4017,7 +4044,17 @@ class TriangleRows:
     off_width: finished - wanted
     off_length
     triangles: whole ones, with squared ends: 2 sides - 1 a row
-    half_triangles: two a row, one at each end
+    half_triangles: two a row, one at each end ...
+    halves_each_hand: ... which are mirror images: so many lean to the left, so many to the right
+    unfinished_width: of the quilt, with E = 2 s + u on it: nearest tick
+    unfinished_length
+    strip_cut: cut width of the strips for triangles with sharp tips: height + 3/2 E (3 s where nothing is taken up), up
+        to a tick
+    strip_cut_blunt: ... where the ruler cuts the upper tip off level with its allowance: height + E
+    cut_base: of a whole triangle along the strip, from raw point to raw point, whether the upper tip is sharp or blunt:
+        (2 height + 3 E) / sqrt 3, up to a tick
+    half_cut_base: of a half triangle along the strip, from its straight side, which has its allowance too: cut_base / 2
+        + E / 2 before rounding, up to a tick
     """
 
     rows: int
@@ -4029,13 +4066,24 @@ class TriangleRows:
     off_length: Length
     triangles: int
     half_triangles: int
+    halves_each_hand: int
+    unfinished_width: Length
+    unfinished_length: Length
+    strip_cut: Length
+    strip_cut_blunt: Length
+    cut_base: Length
+    half_cut_base: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "TriangleRows":
         return cls(rows=int(struct.rows), sides=int(struct.sides), side=Length(struct.side),
                    finished_width=Length(struct.finished_width), finished_length=Length(struct.finished_length),
                    off_width=Length(struct.off_width), off_length=Length(struct.off_length),
-                   triangles=int(struct.triangles), half_triangles=int(struct.half_triangles))
+                   triangles=int(struct.triangles), half_triangles=int(struct.half_triangles),
+                   halves_each_hand=int(struct.halves_each_hand), unfinished_width=Length(struct.unfinished_width),
+                   unfinished_length=Length(struct.unfinished_length), strip_cut=Length(struct.strip_cut),
+                   strip_cut_blunt=Length(struct.strip_cut_blunt), cut_base=Length(struct.cut_base),
+                   half_cut_base=Length(struct.half_cut_base))
 
 
 @dataclass(frozen=True)
@@ -5060,6 +5108,9 @@ class Quilting:
         below two lines and for diagonals
     even_second
     exact: 1 when the length is a whole number of ticks
+    last_first: straight lines: from the last one to the edge behind it, offset and what is left; 0 where there is no
+        line, and for diagonals
+    last_second
     """
 
     lines: int
@@ -5071,13 +5122,16 @@ class Quilting:
     even_first: Length
     even_second: Length
     exact: bool
+    last_first: Length
+    last_second: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Quilting":
         return cls(lines=int(struct.lines), length=Length(struct.length), lines_first=int(struct.lines_first),
                    lines_second=int(struct.lines_second), left_first=Length(struct.left_first),
                    left_second=Length(struct.left_second), even_first=Length(struct.even_first),
-                   even_second=Length(struct.even_second), exact=bool(struct.exact))
+                   even_second=Length(struct.even_second), exact=bool(struct.exact),
+                   last_first=Length(struct.last_first), last_second=Length(struct.last_second))
 
 
 @dataclass(frozen=True)
