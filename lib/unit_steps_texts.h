@@ -63,7 +63,7 @@
     X(mark_inner, "On the back of {piece}, mark the point at one right-angled corner that lies {measure} inside " \
                   "both edges: that corner will be set in.") \
     X(pair_each_half, "Lay each of the two half-square triangles on {other}, cut {measure}, right sides together " \
-                      "and edges even; where one is larger than the other, trim it first.") \
+                      "and edges even; check it against that square first, and trim the larger to the smaller.") \
     X(pair_corner_left, "Lay {piece} on one of the two corners of {other} that have none yet, right sides " \
                         "together and edges even, the line cutting that corner off.") \
     X(pair_last_corner, "Lay {piece} on the one corner of the large square that {other} has kept, right sides " \
@@ -107,7 +107,7 @@
                     "{from_corner} from that corner.") \
     X(trim_star, "Trim to {measure} by {measure_height} unfinished: along each edge two points lie one seam " \
                  "allowance inside it, {from_corner} from its corners.") \
-    X(trim_leaning, "Trim to {measure} by {measure_height} unfinished: the seam does not run into corners, but " \
-                    "meets each of the shorter edges {from_corner} from one.")
+    X(trim_leaning, "Trim to {measure} by {measure_height} unfinished: the seam does not run into the corners, " \
+                    "but meets each of the two shorter edges {from_corner} from the corner it runs towards.")
 
 #endif
