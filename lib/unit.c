@@ -110,7 +110,7 @@ void msl_unit_read(struct msl_check *check, struct muslin_unit_spec *into, const
 
 struct msl_unit_sizes msl_unit_sizes_of(const struct muslin_unit_spec *spec)
 {
-    struct msl_unit_sizes sizes = { spec->finished_width, spec->finished_height, spec->corner, seam_of(spec) };
+    struct msl_unit_sizes sizes = { spec->finished_width, spec->finished_height, spec->corner, seam_of(spec), 0 };
     return sizes;
 }
 
@@ -167,13 +167,17 @@ void unit_cut_piece(const struct unit_row *row, const struct msl_unit_sizes *siz
     piece->gives = row->gives;
     piece->grain = row->grain;
     piece->count = row->count;
+    piece->angle = row->angle;
     piece->cut_height = size_to_cut(row->height, sizes, spec, &piece->surplus_height);
-    if (row->pitch == 0) {
+    struct msl_unit_sizes along = *sizes;
+    along.cut = piece->cut_height;
+    if (row->pitch == 0)
         piece->cut_width = size_to_cut(row->width, sizes, spec, &piece->surplus_width);
-    } else {
-        piece->cut_width = tick_above(row->width, sizes);
-        piece->pitch = tick_above(row->pitch, sizes);
-    }
+    else
+        piece->cut_width = tick_above(row->width, &along);
+    piece->pitch = tick_above(row->pitch, &along);
+    piece->wide_edge = tick_above(row->wide, &along);
+    piece->narrow_edge = tick_above(row->narrow, &along);
 }
 
 /* ---- the recipe -------------------------------------------------------------------------------------------------- */
@@ -212,7 +216,7 @@ static void tell_areas(const struct unit_recipe *recipe, const struct msl_unit_s
 
 /* The seam runs from finished corner to finished corner at the slope of the longer to the shorter side, so on its way
  * out through the allowance e it climbs e short / long, and misses the raw corner by e (long - short) / long. */
-static muslin_len seam_offset(const struct msl_unit_sizes *sizes)
+muslin_len unit_seam_offset(const struct msl_unit_sizes *sizes)
 {
     int64_t longer = sizes->w > sizes->h ? sizes->w : sizes->h;
     int64_t shorter = sizes->w > sizes->h ? sizes->h : sizes->w;
@@ -239,6 +243,7 @@ static struct muslin_unit_plan recipe_of(const struct unit_recipe *recipe, const
     struct muslin_unit_piece piece = { 0 };
     unit_tell_sizes(spec->kind, &sizes, &unit);
     unit.units_per_recipe = recipe->units;
+    unit.mirrored_per_recipe = recipe->mirrored;
     unit.recipes = msl_divided_up(spec->units, recipe->units);
     unit.mirrored_recipes = msl_divided_up(spec->mirrored, recipe->units);
     unit.spare_units = (unit.recipes + unit.mirrored_recipes) * recipe->units - spec->units - spec->mirrored;
@@ -255,7 +260,7 @@ static struct muslin_unit_plan recipe_of(const struct unit_recipe *recipe, const
     else
         tell_areas(recipe, &sizes, &unit);
     if (spec->kind == MUSLIN_UNIT_HALF_RECTANGLE)
-        unit.seam_offset = seam_offset(&sizes);
+        unit.seam_offset = unit_seam_offset(&sizes);
     unit.bonus_units = recipe->bonus;
     if (recipe->bonus != 0) /* the corners are the last row */
         unit.bonus_unfinished = bonus_unfinished(&sizes, piece.cut_height);

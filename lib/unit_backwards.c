@@ -115,6 +115,7 @@ static struct muslin_unit_yield yield_of(const struct harvest *harvest, const st
     yield.cut_spare = stock->height - harvest->highest;
     yield.recipes = recipes_from(harvest, stock->per_region);
     yield.units = yield.recipes * harvest->recipe->units;
+    yield.units_of_one = recipes_from(harvest, 1) * harvest->recipe->units;
     yield.kind = harvest->recipe->kind;
     yield.method = harvest->recipe->method;
     return yield;
@@ -157,7 +158,7 @@ static struct proportion in_lowest_terms(int64_t w, int64_t h, int64_t c)
 /* So many times the proportion. */
 static struct msl_unit_sizes grown(const struct proportion *proportion, int64_t times, int64_t e)
 {
-    struct msl_unit_sizes sizes = { times * proportion->w, times * proportion->h, times * proportion->c, e };
+    struct msl_unit_sizes sizes = { times * proportion->w, times * proportion->h, times * proportion->c, e, 0 };
     return sizes;
 }
 

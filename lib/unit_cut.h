@@ -13,6 +13,9 @@ void unit_cut_piece(const struct unit_row *row, const struct msl_unit_sizes *siz
 /* The sizes that the unit itself has: finished, and unfinished to trim to. */
 void unit_tell_sizes(int32_t kind, const struct msl_unit_sizes *sizes, struct muslin_unit_plan *unit);
 
+/* How far from the raw corner the seam of a half-rectangle meets the shorter raw side, nearest tick. */
+muslin_len unit_seam_offset(const struct msl_unit_sizes *sizes);
+
 /* The recipe behind muslin_unit_recipe_at(), 0 .. count - 1. */
 const struct unit_recipe *unit_method_at(int64_t index);
 

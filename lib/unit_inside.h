@@ -8,12 +8,13 @@
 
 #include "surd.h"
 
-/* W, H, the corner, and E = 2 s + u, which one seam takes. */
+/* W, H, the corner, E = 2 s + u, which one seam takes, and once it is known the height of a strip as cut. */
 struct msl_unit_sizes {
     int64_t w;
     int64_t h;
     int64_t c;
     int64_t e;
+    int64_t cut;
 };
 
 /* A spec read and checked, with H filled in where the kind leaves it to W. */

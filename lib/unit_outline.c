@@ -161,9 +161,10 @@ struct patch {
 #define PATCH(region, place, first, corners) { region, place, first, corners, first, corners }
 #define HALF_SQUARE(region, place) { region, place, AT_HALF, 3, AT_HALF_BLUNT, 4 }
 #define WEDGE(place) { 1, place, AT_WEDGE, 3, AT_WEDGE_BLUNT, 4 }
-#define TURNED_WEDGE(place) { 1, place, AT_TURNED_WEDGE, 3, AT_TURNED_WEDGE_BLUNT, 4 }
-#define FOUR_CORNERS(at) \
-    PATCH(2, 0, at, 3), PATCH(2, FLIP_X, at, 3), PATCH(2, FLIP_X | FLIP_Y, at, 3), PATCH(2, FLIP_Y, at, 3)
+#define TURNED_WEDGE(place) { 2, place, AT_TURNED_WEDGE, 3, AT_TURNED_WEDGE_BLUNT, 4 }
+#define FOUR_CORNERS(region, at)                                                                       \
+    PATCH(region, 0, at, 3), PATCH(region, FLIP_X, at, 3), PATCH(region, FLIP_X | FLIP_Y, at, 3), \
+        PATCH(region, FLIP_Y, at, 3)
 
 enum patch_at {
     OF_RECTANGLE = 0,
@@ -194,8 +195,8 @@ static const struct patch patches[PATCHES] = {
                           PATCH(2, TURN_3, AT_QUARTER, 3),
     [OF_SPLIT_QUARTER] = PATCH(1, 0, AT_HALF, 3), PATCH(2, TURN_3, AT_QUARTER, 3), PATCH(3, TURN_2, AT_QUARTER, 3),
     [OF_GEESE] = PATCH(1, 0, AT_QUARTER, 3), PATCH(2, 0, AT_GOOSE_SIDE, 3), PATCH(2, FLIP_X, AT_GOOSE_SIDE, 3),
-    [OF_SQUARE_IN_SQUARE] = PATCH(1, 0, AT_ON_POINT, 4), FOUR_CORNERS(AT_MIDDLE_CORNER),
-    [OF_SNOWBALL] = PATCH(1, 0, AT_SNOWBALL, 8), FOUR_CORNERS(AT_SNOWBALL_CORNER),
+    [OF_SQUARE_IN_SQUARE] = PATCH(1, 0, AT_ON_POINT, 4), FOUR_CORNERS(2, AT_MIDDLE_CORNER),
+    [OF_SNOWBALL] = PATCH(1, 0, AT_SNOWBALL, 8), FOUR_CORNERS(2, AT_SNOWBALL_CORNER),
     [OF_HALF_RECTANGLE] = PATCH(1, 0, AT_HALF, 3), PATCH(2, TURN_2, AT_HALF, 3),
     [OF_TRIANGLE_60] = { 1, 0, AT_TRIANGLE_60, 3, AT_TRIANGLE_60_BLUNT, 4 },
     [OF_DIAMOND_60] = PATCH(1, 0, AT_DIAMOND_60, 4),
@@ -203,7 +204,7 @@ static const struct patch patches[PATCHES] = {
     [OF_HEXAGON] = PATCH(1, 0, AT_HEXAGON, 6),
     [OF_HALF_HEXAGON] = PATCH(1, 0, AT_HALF_HEXAGON, 4),
     [OF_TRAPEZOID] = PATCH(1, 0, AT_TRAPEZOID, 4),
-    [OF_OCTAGON] = PATCH(1, 0, AT_OCTAGON, 8), FOUR_CORNERS(AT_OCTAGON_CORNER),
+    [OF_OCTAGON] = PATCH(1, 0, AT_OCTAGON, 8), FOUR_CORNERS(2, AT_OCTAGON_CORNER),
     [OF_STAR] = PATCH(1, 0, AT_STAR_DIAMOND, 4), PATCH(1, FLIP_X, AT_STAR_DIAMOND, 4),
                 PATCH(1, TURN_1, AT_STAR_DIAMOND, 4), PATCH(1, SWAP | TURN_2, AT_STAR_DIAMOND, 4),
                 PATCH(1, TURN_2, AT_STAR_DIAMOND, 4), PATCH(1, FLIP_Y, AT_STAR_DIAMOND, 4),
@@ -213,7 +214,7 @@ static const struct patch patches[PATCHES] = {
                 PATCH(2, 0, AT_STAR_TRIANGLE, 3), PATCH(2, TURN_1, AT_STAR_TRIANGLE, 3),
                 PATCH(2, TURN_2, AT_STAR_TRIANGLE, 3), PATCH(2, TURN_3, AT_STAR_TRIANGLE, 3),
     [OF_KALEIDOSCOPE] = WEDGE(0), TURNED_WEDGE(FLIP_X), WEDGE(TURN_1), TURNED_WEDGE(TURN_2), WEDGE(TURN_2),
-                        TURNED_WEDGE(FLIP_Y), WEDGE(TURN_3), TURNED_WEDGE(0), FOUR_CORNERS(AT_OCTAGON_CORNER),
+                        TURNED_WEDGE(FLIP_Y), WEDGE(TURN_3), TURNED_WEDGE(0), FOUR_CORNERS(3, AT_OCTAGON_CORNER),
     [OF_SLICE] = PATCH(1, 0, AT_SLICE, 4),
 };
 

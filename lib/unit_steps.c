@@ -7,9 +7,11 @@
 /* What a step measures. */
 enum measure {
     NOTHING,
-    SEAM,         /* s */
-    UNFINISHED,   /* W + E, and for TRIM_TO H + E */
-    STRIP         /* the strip's height as cut: what lies between the parallel sides of a diamond */
+    SEAM,       /* s */
+    UNFINISHED, /* W + E */
+    STRIP,      /* the height as cut of its piece: what lies between the parallel sides of a diamond */
+    EDGE,       /* the edge as cut of its piece */
+    OTHER       /* the size as cut of the piece it meets */
 };
 
 struct step {
@@ -21,92 +23,90 @@ struct step {
     int8_t region;
 };
 
-#define MARK(how, piece, times) { MUSLIN_SEW_MARK_##how, piece, 0, times, NOTHING, 0 }
-#define MARK_CORNERS(piece, times) { MUSLIN_SEW_MARK_CORNERS, piece, 0, times, SEAM, 0 }
-#define PAIR(piece, other, times) { MUSLIN_SEW_PAIR, piece, other, times, NOTHING, 0 }
-#define PAIR_HALVES { MUSLIN_SEW_PAIR_HALVES, 0, 0, 1, NOTHING, 0 }
-#define PAIR_CORNER(piece, other, times) { MUSLIN_SEW_PAIR_CORNER, piece, other, times, NOTHING, 0 }
-#define SEW_ON_LINE(times) { MUSLIN_SEW_ON_LINE, 0, 0, times, NOTHING, 0 }
-#define SEW_BESIDE(times) { MUSLIN_SEW_BESIDE, 0, 0, times, SEAM, 0 }
-#define CUT_APART(times) { MUSLIN_SEW_CUT_APART, 0, 0, times, NOTHING, 0 }
-#define CUT_SQUARES { MUSLIN_SEW_CUT_SQUARES, 0, 0, 1, NOTHING, 0 }
-#define CUT_TURNING { MUSLIN_SEW_CUT_TURNING, 1, 0, 1, NOTHING, 0 }
-#define CUT_SLANTED(measure) { MUSLIN_SEW_CUT_SLANTED, 1, 0, 1, measure, 0 }
-#define CUT_TO_SHAPE { MUSLIN_SEW_CUT_TO_SHAPE, 1, 0, 1, NOTHING, 0 }
-#define TRIM_CORNER(times) { MUSLIN_SEW_TRIM_CORNER, 0, 0, times, SEAM, 0 }
-#define FOLD_BACK(times) { MUSLIN_SEW_FOLD_BACK, 2, 0, times, NOTHING, 0 }
-#define PRESS_OPEN(times) { MUSLIN_SEW_PRESS_OPEN, 0, 0, times, NOTHING, 0 }
+#define STEP(how, piece, other, times, measure) { MUSLIN_SEW_##how, piece, other, times, measure, 0 }
+#define MARK(how, piece, times) STEP(MARK_##how, piece, 0, times, NOTHING)
+#define MARK_POINTS(how, piece, times) STEP(MARK_##how, piece, 0, times, SEAM)
+#define PAIR(piece, other, times) STEP(PAIR, piece, other, times, NOTHING)
+#define PAIR_AT(how, piece, other, times) STEP(PAIR_##how, piece, other, times, NOTHING)
+#define SEW_ON_LINE(times) STEP(ON_LINE, 0, 0, times, NOTHING)
+#define SEW_BESIDE(times) STEP(BESIDE, 0, 0, times, SEAM)
+#define CUT_APART(times) STEP(CUT_APART, 0, 0, times, NOTHING)
+#define CUT_SQUARES STEP(CUT_SQUARES, 0, 0, 1, NOTHING)
+#define CUT_TURNING(piece) STEP(CUT_TURNING, piece, 0, 1, NOTHING)
+#define CUT_SLANTED(measure) STEP(CUT_SLANTED, 1, 0, 1, measure)
+#define CUT_TO_SHAPE STEP(CUT_TO_SHAPE, 1, 0, 1, EDGE)
+#define TRIM_CORNER(times) STEP(TRIM_CORNER, 0, 0, times, SEAM)
+#define TRIM_EARS STEP(TRIM_EARS, 0, 0, 1, NOTHING)
+#define FOLD_BACK(times) STEP(FOLD_BACK, 2, 0, times, NOTHING)
+#define PRESS_OPEN(times) STEP(PRESS_OPEN, 0, 0, times, NOTHING)
 #define PRESS_TO(region, times) { MUSLIN_SEW_PRESS_TO, 0, 0, times, NOTHING, region }
-#define JOIN(how, piece, other, times) { MUSLIN_SEW_JOIN_##how, piece, other, times, SEAM, 0 }
-#define SET_IN(piece) { MUSLIN_SEW_SET_IN, piece, 0, 4, SEAM, 0 }
-#define TRIM_TO(times) { MUSLIN_SEW_TRIM_TO, 0, 0, times, UNFINISHED, 0 }
+#define JOIN(how, piece, other, times) STEP(JOIN_##how, piece, other, times, SEAM)
+#define SET_IN(how, piece) STEP(how, piece, 0, 4, SEAM)
 
-/* Where the steps of each recipe begin: one list behind the other. */
+/* Where the steps of each recipe begin: one list behind the other. Its trimming, the last, stands with the course. */
 enum {
     HALF_PIECES = 0,
-    HALF_TWO = HALF_PIECES + 3,
-    HALF_ROUND = HALF_TWO + 6,
-    HALF_MIDPOINTS = HALF_ROUND + 5,
-    HALF_EIGHT = HALF_MIDPOINTS + 7,
-    HALF_STRIPS = HALF_EIGHT + 7,
-    HALF_BIAS = HALF_STRIPS + 5,
+    HALF_TWO = HALF_PIECES + 2,
+    HALF_ROUND = HALF_TWO + 5,
+    HALF_MIDPOINTS = HALF_ROUND + 4,
+    HALF_EIGHT = HALF_MIDPOINTS + 6,
+    HALF_STRIPS = HALF_EIGHT + 6,
+    HALF_BIAS = HALF_STRIPS + 4,
     QUARTER_PIECES = HALF_BIAS + 3,
-    QUARTER_TWO = QUARTER_PIECES + 5,
-    SPLIT_PIECES = QUARTER_TWO + 11,
-    SPLIT_TWO = SPLIT_PIECES + 5,
-    GEESE_PIECES = SPLIT_TWO + 11,
-    GEESE_FOUR = GEESE_PIECES + 5,
-    GEESE_FLIPPED = GEESE_FOUR + 10,
-    ON_POINT_PIECES = GEESE_FLIPPED + 10,
+    QUARTER_TWO = QUARTER_PIECES + 4,
+    SPLIT_PIECES = QUARTER_TWO + 10,
+    SPLIT_TWO = SPLIT_PIECES + 4,
+    GEESE_PIECES = SPLIT_TWO + 10,
+    GEESE_FOUR = GEESE_PIECES + 4,
+    GEESE_FLIPPED = GEESE_FOUR + 9,
+    ON_POINT_PIECES = GEESE_FLIPPED + 9,
     FLIPPED_FOUR = ON_POINT_PIECES + 5,
-    LEANING = FLIPPED_FOUR + 10,
-    TURNING = LEANING + 5,
+    LEANING = FLIPPED_FOUR + 9,
+    TURNING = LEANING + 4,
     DIAMONDS = TURNING + 1,
     HEXAGON = DIAMONDS + 1,
     OCTAGON_PIECES = HEXAGON + 1,
-    STAR = OCTAGON_PIECES + 4,
-    KALEIDOSCOPE = STAR + 15,
+    STAR = OCTAGON_PIECES + 3,
+    KALEIDOSCOPE = STAR + 14,
     SLICE = KALEIDOSCOPE + 10,
     STEPS = SLICE + 1
 };
 
 static const struct step steps[STEPS] = {
-    [HALF_PIECES] = JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2), TRIM_TO(2),
-    [HALF_TWO] = MARK(LINE, 2, 1), PAIR(2, 1, 1), SEW_BESIDE(1), CUT_APART(1), PRESS_TO(1, 2), TRIM_TO(2),
-    [HALF_ROUND] = PAIR(2, 1, 1), { MUSLIN_SEW_ROUND, 0, 0, 1, SEAM, 0 },
-                   { MUSLIN_SEW_CUT_DIAGONALS, 0, 0, 1, NOTHING, 0 }, PRESS_TO(1, 4), TRIM_TO(4),
+    [HALF_PIECES] = JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2),
+    [HALF_TWO] = MARK(LINE, 2, 1), PAIR(2, 1, 1), SEW_BESIDE(1), CUT_APART(1), PRESS_TO(1, 2),
+    [HALF_ROUND] = PAIR(2, 1, 1), STEP(ROUND, 0, 0, 1, SEAM), STEP(CUT_DIAGONALS, 0, 0, 1, NOTHING), PRESS_TO(1, 4),
     [HALF_MIDPOINTS] = MARK(MIDDLES, 2, 1), PAIR(2, 1, 1), SEW_ON_LINE(4), CUT_SQUARES, TRIM_CORNER(4), PRESS_TO(1, 4),
-                       TRIM_TO(4),
-    [HALF_EIGHT] = MARK(BOTH, 2, 1), PAIR(2, 1, 1), SEW_BESIDE(2), CUT_SQUARES, CUT_APART(4), PRESS_TO(1, 8),
-                   TRIM_TO(8),
-    [HALF_STRIPS] = { MUSLIN_SEW_PAIR_STRIPS, 2, 1, 1, NOTHING, 0 }, CUT_TURNING, JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2),
-                    TRIM_TO(2),
-    [HALF_BIAS] = { MUSLIN_SEW_JOIN, 1, 2, 1, SEAM, 0 }, PRESS_OPEN(1),
-                  { MUSLIN_SEW_CUT_ON_POINT, 0, 0, 1, UNFINISHED, 0 },
-    [QUARTER_PIECES] = JOIN(SHORT, 1, 2, 4), PRESS_TO(1, 4), JOIN(PARTS, 0, 0, 2), PRESS_OPEN(2), TRIM_TO(2),
+    [HALF_EIGHT] = MARK(BOTH, 2, 1), PAIR(2, 1, 1), STEP(BESIDE_BOTH, 0, 0, 1, SEAM), CUT_SQUARES,
+                   STEP(CUT_EACH_APART, 0, 0, 1, NOTHING), PRESS_TO(1, 8),
+    [HALF_STRIPS] = PAIR_AT(STRIPS, 2, 1, 1), CUT_TURNING(1), JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2),
+    [HALF_BIAS] = STEP(JOIN, 1, 2, 1, SEAM), PRESS_OPEN(1), STEP(CUT_ON_POINT, 0, 0, 1, UNFINISHED),
+    [QUARTER_PIECES] = JOIN(SHORT, 1, 2, 4), PRESS_TO(1, 4), JOIN(PARTS, 0, 0, 2), PRESS_OPEN(2),
     [QUARTER_TWO] = MARK(LINE, 2, 1), PAIR(2, 1, 1), SEW_BESIDE(1), CUT_APART(1), PRESS_TO(1, 2), MARK(ACROSS, 0, 1),
-                    PAIR_HALVES, SEW_BESIDE(1), CUT_APART(1), PRESS_OPEN(2), TRIM_TO(2),
-    [SPLIT_PIECES] = JOIN(SHORT, 2, 3, 4), PRESS_TO(2, 4), JOIN(LONG, 1, 0, 4), PRESS_TO(1, 4), TRIM_TO(4),
-    [SPLIT_TWO] = MARK(LINE, 3, 1), PAIR(3, 2, 1), SEW_BESIDE(1), CUT_APART(1), PRESS_TO(2, 2), MARK(ACROSS, 0, 2),
-                  PAIR(0, 1, 2), SEW_BESIDE(2), CUT_APART(2), PRESS_TO(1, 4), TRIM_TO(4),
-    [GEESE_PIECES] = JOIN(POINT, 2, 1, 4), PRESS_TO(2, 4), JOIN(AGAIN, 2, 0, 4), PRESS_TO(2, 4), TRIM_TO(4),
-    [GEESE_FOUR] = MARK(LINE, 2, 4), { MUSLIN_SEW_PAIR_OPPOSITE, 2, 1, 1, NOTHING, 0 }, SEW_BESIDE(1), CUT_APART(1),
-                   PRESS_TO(2, 2), PAIR_CORNER(2, 0, 2), SEW_BESIDE(2), CUT_APART(2), PRESS_TO(2, 4), TRIM_TO(4),
-    [GEESE_FLIPPED] = MARK(LINE, 2, 2), PAIR_CORNER(2, 1, 1), SEW_ON_LINE(1), TRIM_CORNER(1), FOLD_BACK(1),
-                      PAIR_CORNER(2, 0, 1), SEW_ON_LINE(1), TRIM_CORNER(1), FOLD_BACK(1), TRIM_TO(1),
-    [ON_POINT_PIECES] = JOIN(CENTRED, 2, 1, 2), PRESS_TO(2, 2), JOIN(AGAIN, 2, 0, 2), PRESS_TO(2, 2), TRIM_TO(1),
-    [FLIPPED_FOUR] = MARK(LINE, 2, 4), PAIR_CORNER(2, 1, 2), SEW_ON_LINE(2), TRIM_CORNER(2), FOLD_BACK(2),
-                     PAIR_CORNER(2, 0, 2), SEW_ON_LINE(2), TRIM_CORNER(2), FOLD_BACK(2), TRIM_TO(1),
-    [LEANING] = MARK_CORNERS(1, 2), MARK_CORNERS(2, 2), JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2), TRIM_TO(2),
-    [TURNING] = CUT_TURNING,
+                    PAIR_AT(HALVES, 0, 0, 1), SEW_BESIDE(1), CUT_APART(1), PRESS_OPEN(2),
+    [SPLIT_PIECES] = JOIN(SHORT, 2, 3, 4), PRESS_TO(2, 4), JOIN(LONG, 1, 0, 4), PRESS_TO(1, 4),
+    [SPLIT_TWO] = MARK(LINE, 3, 1), PAIR(3, 2, 1), SEW_BESIDE(1), CUT_APART(1), PRESS_TO(2, 2),
+                  MARK(ACROSS_EACH, 0, 1), STEP(PAIR_EACH_HALF, 0, 1, 1, OTHER), SEW_BESIDE(2), CUT_APART(2),
+                  PRESS_TO(1, 4),
+    [GEESE_PIECES] = JOIN(POINT, 2, 1, 4), PRESS_TO(2, 4), JOIN(AGAIN, 2, 0, 4), PRESS_TO(2, 4),
+    [GEESE_FOUR] = MARK(LINE, 2, 4), PAIR_AT(OPPOSITE, 2, 1, 1), SEW_BESIDE(1), CUT_APART(1), PRESS_TO(2, 2),
+                   PAIR_AT(LAST_CORNER, 2, 0, 2), SEW_BESIDE(2), CUT_APART(2), PRESS_TO(2, 4),
+    [GEESE_FLIPPED] = MARK(LINE, 2, 2), PAIR_AT(END, 2, 1, 1), SEW_ON_LINE(1), TRIM_CORNER(1), FOLD_BACK(1),
+                      PAIR_AT(OTHER_END, 2, 0, 1), SEW_ON_LINE(1), TRIM_CORNER(1), FOLD_BACK(1),
+    [ON_POINT_PIECES] = JOIN(CENTRED, 2, 1, 2), PRESS_TO(2, 2), TRIM_EARS, JOIN(OTHERS, 2, 0, 2), PRESS_TO(2, 2),
+    [FLIPPED_FOUR] = MARK(LINE, 2, 4), PAIR_AT(CORNER, 2, 1, 2), SEW_ON_LINE(2), TRIM_CORNER(2), FOLD_BACK(2),
+                     PAIR_AT(CORNER_LEFT, 2, 0, 2), SEW_ON_LINE(2), TRIM_CORNER(2), FOLD_BACK(2),
+    [LEANING] = MARK_POINTS(CORNERS, 1, 2), MARK_POINTS(CORNERS, 2, 2), JOIN(MARKED, 1, 2, 2), PRESS_TO(1, 2),
+    [TURNING] = CUT_TURNING(1),
     [DIAMONDS] = CUT_SLANTED(STRIP),
     [HEXAGON] = CUT_TO_SHAPE,
-    [OCTAGON_PIECES] = CUT_TO_SHAPE, JOIN(CENTRED, 2, 1, 4), PRESS_TO(2, 4), TRIM_TO(1),
-    [STAR] = CUT_SLANTED(STRIP), MARK_CORNERS(1, 8), MARK_CORNERS(2, 4), MARK_CORNERS(3, 4),
-             { MUSLIN_SEW_PARTIAL, 1, 1, 4, SEAM, 0 }, PRESS_OPEN(4), JOIN(PARTS, 0, 0, 2), PRESS_OPEN(2),
-             JOIN(PARTS, 0, 0, 1), PRESS_OPEN(1), SET_IN(2), PRESS_TO(1, 8), SET_IN(3), PRESS_TO(1, 8), TRIM_TO(1),
-    [KALEIDOSCOPE] = CUT_TURNING, JOIN(LONG, 1, 1, 4), PRESS_OPEN(4), JOIN(PARTS, 0, 0, 2), PRESS_OPEN(2),
-                     JOIN(PARTS, 0, 0, 1), PRESS_OPEN(1), JOIN(CENTRED, 2, 0, 4), PRESS_TO(2, 4), TRIM_TO(1),
+    [OCTAGON_PIECES] = CUT_TO_SHAPE, JOIN(EVERY_SECOND, 2, 1, 4), PRESS_TO(2, 4),
+    [STAR] = CUT_SLANTED(STRIP), MARK_POINTS(WIDE, 1, 8), MARK_POINTS(INNER, 2, 4), MARK_POINTS(INNER, 3, 4),
+             STEP(PARTIAL, 1, 1, 4, SEAM), PRESS_OPEN(4), STEP(PARTIAL_PARTS, 0, 0, 2, SEAM), PRESS_OPEN(2),
+             JOIN(THROUGH, 0, 0, 1), PRESS_OPEN(1), SET_IN(SET_IN, 2), PRESS_TO(1, 8), SET_IN(SET_IN_SHORT, 3),
+             PRESS_TO(1, 8),
+    [KALEIDOSCOPE] = CUT_TURNING(1), CUT_TURNING(2), JOIN(WEDGES, 1, 2, 4), PRESS_OPEN(4), JOIN(MIDDLE, 0, 0, 2),
+                     PRESS_OPEN(2), JOIN(MIDDLE, 0, 0, 1), PRESS_OPEN(1), JOIN(WIDE_END, 3, 2, 4), PRESS_TO(3, 4),
     [SLICE] = CUT_SLANTED(UNFINISHED),
 };
 
@@ -115,39 +115,43 @@ struct course {
     int8_t method;
     uint8_t first;
     uint8_t steps;
+    int8_t trim; /* enum muslin_sewing_step; 0 where it is not trimmed */
 };
+#define COURSE(kind, method, first, end, trim) \
+    { MUSLIN_UNIT_##kind, MUSLIN_METHOD_##method, first, (end) - (first), MUSLIN_SEW_TRIM_##trim }
+#define UNTRIMMED(kind, method, first, end) { MUSLIN_UNIT_##kind, MUSLIN_METHOD_##method, first, (end) - (first), 0 }
 
 static const struct course courses[] = {
-    { MUSLIN_UNIT_RECTANGLE, MUSLIN_METHOD_PIECES, 0, 0 },
-    { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, HALF_PIECES, HALF_TWO - HALF_PIECES },
-    { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, HALF_TWO, HALF_ROUND - HALF_TWO },
-    { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_FOUR_ALL_ROUND, HALF_ROUND, HALF_MIDPOINTS - HALF_ROUND },
-    { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_FOUR_MIDPOINTS, HALF_MIDPOINTS, HALF_EIGHT - HALF_MIDPOINTS },
-    { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_EIGHT_AT_A_TIME, HALF_EIGHT, HALF_STRIPS - HALF_EIGHT },
-    { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_STRIPS, HALF_STRIPS, HALF_BIAS - HALF_STRIPS },
-    { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_BIAS_STRIPS, HALF_BIAS, QUARTER_PIECES - HALF_BIAS },
-    { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_METHOD_PIECES, QUARTER_PIECES, QUARTER_TWO - QUARTER_PIECES },
-    { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, QUARTER_TWO, SPLIT_PIECES - QUARTER_TWO },
-    { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_PIECES, SPLIT_PIECES, SPLIT_TWO - SPLIT_PIECES },
-    { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_TWO_AT_A_TIME, SPLIT_TWO, GEESE_PIECES - SPLIT_TWO },
-    { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_PIECES, GEESE_PIECES, GEESE_FOUR - GEESE_PIECES },
-    { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, GEESE_FOUR, GEESE_FLIPPED - GEESE_FOUR },
-    { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FLIPPED_CORNERS, GEESE_FLIPPED, ON_POINT_PIECES - GEESE_FLIPPED },
-    { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_PIECES, ON_POINT_PIECES, FLIPPED_FOUR - ON_POINT_PIECES },
-    { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_FLIPPED_CORNERS, FLIPPED_FOUR, LEANING - FLIPPED_FOUR },
-    { MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, FLIPPED_FOUR, LEANING - FLIPPED_FOUR },
-    { MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, LEANING, TURNING - LEANING },
-    { MUSLIN_UNIT_TRIANGLE_60, MUSLIN_METHOD_STRIPS, TURNING, DIAMONDS - TURNING },
-    { MUSLIN_UNIT_DIAMOND_60, MUSLIN_METHOD_STRIPS, DIAMONDS, HEXAGON - DIAMONDS },
-    { MUSLIN_UNIT_DIAMOND_45, MUSLIN_METHOD_STRIPS, DIAMONDS, HEXAGON - DIAMONDS },
-    { MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, HEXAGON, OCTAGON_PIECES - HEXAGON },
-    { MUSLIN_UNIT_HALF_HEXAGON, MUSLIN_METHOD_STRIPS, TURNING, DIAMONDS - TURNING },
-    { MUSLIN_UNIT_TRAPEZOID, MUSLIN_METHOD_STRIPS, TURNING, DIAMONDS - TURNING },
-    { MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, OCTAGON_PIECES, STAR - OCTAGON_PIECES },
-    { MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_FLIPPED_CORNERS, FLIPPED_FOUR, LEANING - FLIPPED_FOUR },
-    { MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, STAR, KALEIDOSCOPE - STAR },
-    { MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, KALEIDOSCOPE, SLICE - KALEIDOSCOPE },
-    { MUSLIN_UNIT_SLANTED_SLICE, MUSLIN_METHOD_STRIPS, SLICE, STEPS - SLICE },
+    UNTRIMMED(RECTANGLE, PIECES, 0, 0),
+    COURSE(HALF_SQUARE, PIECES, HALF_PIECES, HALF_TWO, TO),
+    COURSE(HALF_SQUARE, TWO_AT_A_TIME, HALF_TWO, HALF_ROUND, TO),
+    COURSE(HALF_SQUARE, FOUR_ALL_ROUND, HALF_ROUND, HALF_MIDPOINTS, TO),
+    COURSE(HALF_SQUARE, FOUR_MIDPOINTS, HALF_MIDPOINTS, HALF_EIGHT, TO),
+    COURSE(HALF_SQUARE, EIGHT_AT_A_TIME, HALF_EIGHT, HALF_STRIPS, TO),
+    COURSE(HALF_SQUARE, STRIPS, HALF_STRIPS, HALF_BIAS, TO),
+    UNTRIMMED(HALF_SQUARE, BIAS_STRIPS, HALF_BIAS, QUARTER_PIECES),
+    COURSE(QUARTER_SQUARE, PIECES, QUARTER_PIECES, QUARTER_TWO, CROSSED),
+    COURSE(QUARTER_SQUARE, TWO_AT_A_TIME, QUARTER_TWO, SPLIT_PIECES, CROSSED),
+    COURSE(SPLIT_QUARTER, PIECES, SPLIT_PIECES, SPLIT_TWO, CROSSED),
+    COURSE(SPLIT_QUARTER, TWO_AT_A_TIME, SPLIT_TWO, GEESE_PIECES, CROSSED),
+    COURSE(FLYING_GEESE, PIECES, GEESE_PIECES, GEESE_FOUR, GEESE),
+    COURSE(FLYING_GEESE, FOUR_AT_A_TIME, GEESE_FOUR, GEESE_FLIPPED, GEESE),
+    COURSE(FLYING_GEESE, FLIPPED_CORNERS, GEESE_FLIPPED, ON_POINT_PIECES, GEESE),
+    COURSE(SQUARE_IN_SQUARE, PIECES, ON_POINT_PIECES, FLIPPED_FOUR, POINTS),
+    COURSE(SQUARE_IN_SQUARE, FLIPPED_CORNERS, FLIPPED_FOUR, LEANING, POINTS),
+    COURSE(SNOWBALL, FLIPPED_CORNERS, FLIPPED_FOUR, LEANING, CORNERS),
+    COURSE(HALF_RECTANGLE, PIECES, LEANING, TURNING, LEANING),
+    UNTRIMMED(TRIANGLE_60, STRIPS, TURNING, DIAMONDS),
+    UNTRIMMED(DIAMOND_60, STRIPS, DIAMONDS, HEXAGON),
+    UNTRIMMED(DIAMOND_45, STRIPS, DIAMONDS, HEXAGON),
+    UNTRIMMED(HEXAGON, STRIPS, HEXAGON, OCTAGON_PIECES),
+    UNTRIMMED(HALF_HEXAGON, STRIPS, TURNING, DIAMONDS),
+    UNTRIMMED(TRAPEZOID, STRIPS, TURNING, DIAMONDS),
+    COURSE(OCTAGON, PIECES, OCTAGON_PIECES, STAR, CORNERS),
+    COURSE(OCTAGON, FLIPPED_CORNERS, FLIPPED_FOUR, LEANING, CORNERS),
+    COURSE(EIGHT_POINTED_STAR, PIECES, STAR, KALEIDOSCOPE, STAR),
+    COURSE(KALEIDOSCOPE, PIECES, KALEIDOSCOPE, SLICE, CORNERS),
+    UNTRIMMED(SLANTED_SLICE, STRIPS, SLICE, STEPS),
 };
 
 /* Every recipe that a spec can ask for has its course. */
@@ -161,40 +165,80 @@ static const struct course *course_of(const struct muslin_unit_spec *spec)
 
 /* ---- rows -------------------------------------------------------------------------------------------------------- */
 
-static muslin_len strip_as_cut(const struct msl_unit_sizes *sizes, const struct muslin_unit_spec *spec)
+/* A piece of the recipe as it is cut. */
+static struct muslin_unit_piece piece_of(int32_t number, const struct muslin_unit_spec *spec)
 {
+    struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
     struct muslin_unit_piece piece = { 0 };
-    unit_cut_piece(&unit_recipe_for(spec->kind, spec->method, spec->tip)->row[0], sizes, spec, &piece);
-    return piece.cut_height;
+    unit_cut_piece(&unit_recipe_for(spec->kind, spec->method, spec->tip)->row[number - 1], &sizes, spec, &piece);
+    return piece;
 }
 
 static muslin_len measure_of(const struct step *step, const struct muslin_unit_spec *spec)
 {
-    struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
     switch (step->measure) {
     case SEAM:
         return spec->allowance;
     case UNFINISHED:
-        return sizes.w + sizes.e;
+        return spec->finished_width + msl_unit_sizes_of(spec).e;
     case STRIP:
-        return strip_as_cut(&sizes, spec);
+        return piece_of(step->piece, spec).cut_height;
+    case EDGE:
+        return piece_of(step->piece, spec).wide_edge;
+    case OTHER:
+        return piece_of(step->other, spec).cut_height;
     default:
         return 0;
     }
 }
 
+static int32_t cuts_at_an_angle(const struct step *step)
+{
+    return step->step >= MUSLIN_SEW_CUT_SLANTED && step->step <= MUSLIN_SEW_CUT_TO_SHAPE;
+}
+
 static struct muslin_unit_step row_of(const struct step *step, const struct muslin_unit_spec *spec)
 {
     struct muslin_unit_step row = { 0 };
-    struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
     row.step = step->step;
     row.piece = step->piece;
     row.other = step->other;
     row.times = step->times;
     row.region = step->region;
     row.measure = measure_of(step, spec);
-    if (step->step == MUSLIN_SEW_TRIM_TO)
-        row.measure_height = sizes.h + sizes.e;
+    if (cuts_at_an_angle(step))
+        row.angle = piece_of(step->piece, spec).angle;
+    return row;
+}
+
+/* ---- trimming ---------------------------------------------------------------------------------------------------- */
+
+/* The raw corner lies e outside the finished one both ways. The seam of a corner, at 45 degrees from a finished edge to
+ * the next, goes e farther along it on its way out: corner + E in all. A star's point lies at the finished edge. */
+static muslin_len from_corner_of(int32_t trim, const struct muslin_unit_spec *spec)
+{
+    struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
+    int64_t halves = trim == MUSLIN_SEW_TRIM_STAR ? sizes.e : 2 * sizes.e;
+    struct msl_surd of_octagon = msl_surd_of(2 * sizes.w + halves, -sizes.w, 2, 2);
+    struct msl_exact exact = msl_surd_exact(&of_octagon);
+    if (trim == MUSLIN_SEW_TRIM_LEANING)
+        return unit_seam_offset(&sizes);
+    if (trim != MUSLIN_SEW_TRIM_CORNERS && trim != MUSLIN_SEW_TRIM_STAR)
+        return 0;
+    return sizes.c != 0 ? sizes.c + sizes.e : exact.floor + exact.upper_half;
+}
+
+static struct muslin_unit_step trimming_of(const struct course *course, const struct muslin_unit_spec *spec)
+{
+    struct muslin_unit_step row = { 0 };
+    int64_t e = msl_unit_sizes_of(spec).e;
+    row.step = course->trim;
+    row.times = unit_recipe_for(spec->kind, spec->method, spec->tip)->units;
+    row.measure = spec->finished_width + e;
+    row.measure_height = spec->finished_height + e;
+    row.from_corner = from_corner_of(course->trim, spec);
+    if (course->trim == MUSLIN_SEW_TRIM_LEANING && row.from_corner == 0)
+        row.step = MUSLIN_SEW_TRIM_TO;
     return row;
 }
 
@@ -207,11 +251,13 @@ muslin_status muslin_unit_steps(const struct muslin_unit_spec *spec, struct musl
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct course *course = course_of(&in);
-    if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, course->steps))
+    size_t needed = (size_t)course->steps + (course->trim != 0);
+    if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
         return check.status;
-    for (int32_t i = 0; i < course->steps; i++) {
-        struct muslin_unit_step row = row_of(&steps[course->first + i], &in);
-        msl_write_row(rows, row_size, (size_t)i, &row, (uint32_t)sizeof row);
+    for (size_t i = 0; i < needed; i++) {
+        struct muslin_unit_step row =
+            i < course->steps ? row_of(&steps[course->first + i], &in) : trimming_of(course, &in);
+        msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }
     return check.status;
 }

@@ -9,11 +9,12 @@
 /* Which trade addition may stand in for the geometry. */
 enum unit_rule { RULE_NONE, RULE_HALF, RULE_QUARTER };
 
-/* (plain . (W, H, C, E) + sqrt(under) x rooted . (W, H, C, E)) / divisor. With a rule, the customary size is the same
- * without its terms in E, and the addition so many times instead; room to trim is added so many times. */
+/* (plain . (W, H, C, E, K) + sqrt(under) x rooted . (W, H, C, E, K)) / divisor, where K is the strip as cut. With a
+ * rule, the customary size is the same without its terms in E, and the addition so many times instead; room to trim is
+ * added so many times. */
 struct unit_formula {
-    int8_t plain[4];
-    int8_t rooted[4];
+    int8_t plain[5];
+    int8_t rooted[5];
     int8_t under;
     int8_t divisor;
     int8_t rule;
@@ -30,7 +31,10 @@ struct unit_row {
     int8_t count;
     int8_t width; /* enum unit_size; of a strip shape, what the first piece takes along the strip */
     int8_t height;
-    int8_t pitch; /* SIZE_NOTHING for rectangles */
+    int8_t pitch;  /* SIZE_NOTHING for rectangles and octagons; else it, `width` and edges follow from K */
+    int8_t wide;   /* edges along the strip; SIZE_NOTHING for rectangles */
+    int8_t narrow;
+    int8_t angle;  /* degrees; 0 for rectangles */
 };
 
 enum { UNIT_ROWS_MOST = 3 };
@@ -40,6 +44,7 @@ struct unit_recipe {
     int8_t method;
     int8_t tip;        /* enum muslin_tip; 0: whichever */
     int8_t units;
+    int8_t mirrored;   /* of these, mirror images */
     int8_t bias;       /* 1: outer edges on the bias */
     int8_t bonus;      /* half-squares from cut-off corners */
     int8_t edges;      /* enum unit_size: length of all edges of all pieces; SIZE_NOTHING: areas are not told */

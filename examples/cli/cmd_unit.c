@@ -38,6 +38,11 @@ static const struct word again_words[] = {
     { "no", MUSLIN_AGAIN_NO }, { "once on the diagonal", MUSLIN_AGAIN_ONCE },
     { "on both diagonals", MUSLIN_AGAIN_TWICE }, { NULL, 0 }
 };
+/* "rounded up to the next 1/8 in" */
+static const struct word rounded_words[] = {
+    { "up to the next", MUSLIN_ROUND_UP }, { "down to the last", MUSLIN_ROUND_DOWN },
+    { "to the nearest", MUSLIN_ROUND_NEAREST }, { NULL, 0 }
+};
 static const struct word grain_words[] = {
     { "straight grain on all edges", MUSLIN_GRAIN_ALL_EDGES },
     { "straight grain on the short sides of the triangles, bias on the long one", MUSLIN_GRAIN_SHORT_EDGES },
@@ -116,15 +121,32 @@ static bool check_method(struct desk *desk, const struct muslin_unit_spec *spec)
     return false;
 }
 
+/* The first number is the width, or the height of a kind that has no other size; that may also be given by its name. */
+static bool settle_size(struct desk *desk, struct muslin_unit_spec *spec)
+{
+    bool by_height = is_measured_by_height(spec->kind);
+    const char *kind = word_of(kind_words, spec->kind);
+    if (by_height && given(desk, "height") && given(desk, "size")) {
+        failure_say(desk->failure, "height", "A %s takes one size, its finished height: muslin unit %s 4.", kind, kind);
+        return false;
+    }
+    if (!given(desk, "size") && !(by_height && given(desk, "height"))) {
+        failure_say(desk->failure, "size", "Give the finished %s as the first number: muslin unit %s 4.",
+                    by_height ? "height" : "width", kind);
+        return false;
+    }
+    if (by_height && given(desk, "size")) {
+        spec->finished_height = spec->finished_width;
+        spec->finished_width = 0;
+    }
+    return true;
+}
+
 static bool settle_unit(struct desk *desk, struct muslin_unit_spec *spec)
 {
     if (!given(desk, "method"))
         spec->method = usual_method(spec->kind);
-    if (is_measured_by_height(spec->kind) && !given(desk, "height")) {
-        spec->finished_height = spec->finished_width;
-        spec->finished_width = 0;
-    }
-    return check_method(desk, spec);
+    return settle_size(desk, spec) && check_method(desk, spec);
 }
 
 /* ---- pieces ------------------------------------------------------------------------------------------------------ */
@@ -159,17 +181,27 @@ static void put_piece(json_t *list, const struct desk *desk, const struct muslin
     json_t *answer = append_object(list);
     put_count(answer, "fabric", piece->region);
     put_text(answer, "shape", shape_as_cut(piece));
-    put_length(answer, desk, "cut_width", piece->cut_width);
+    if (piece->pitch != 0)
+        put_least(answer, desk, "cut_width", piece->cut_width);
+    else
+        put_length(answer, desk, "cut_width", piece->cut_width);
     put_length(answer, desk, "cut_height", piece->cut_height);
     put_slack(answer, desk, "surplus_width", piece->surplus_width);
     put_slack(answer, desk, "surplus_height", piece->surplus_height);
-    if (piece->shape != MUSLIN_CUT_RECTANGLE && piece->shape != MUSLIN_CUT_OCTAGONS)
+    if (piece->pitch != 0)
         put_least(answer, desk, "further_along_the_strip", piece->pitch);
+    if (piece->shape != MUSLIN_CUT_RECTANGLE) {
+        put_length(answer, desk, "wide_edge_as_cut", piece->wide_edge);
+        put_length(answer, desk, "narrow_edge_as_cut", piece->narrow_edge);
+        put_count(answer, "degrees", piece->angle);
+    }
     put_count(answer, "count_for_one_recipe", piece->count);
     put_count(answer, "count", piece->total);
     put_text(answer, "cut_again", word_of(again_words, piece->again));
     put_count(answer, "pieces_from_each", piece->gives);
-    put_text(answer, "grain", word_of(grain_words, piece->grain));
+    put_text(answer, "grain", piece->shape == MUSLIN_CUT_OCTAGONS
+                                  ? "straight grain on the four edges of the square, bias on the slanted ones"
+                                  : word_of(grain_words, piece->grain));
     put_count(answer, "hand", piece->hand);
 }
 
@@ -207,7 +239,9 @@ static void put_step(json_t *list, const struct desk *desk, const struct pieces 
     put_text(places, "other", other);
     put_length(places, desk, "measure", step->measure);
     put_length(places, desk, "measure_height", step->measure_height);
+    put_length(places, desk, "from_corner", step->from_corner);
     put_count(places, "region", step->region);
+    put_count(places, "angle", step->angle);
     char *sentence = sheet_sentence(places, muslin_sewing_step_text(step->step));
     put_count(answer, "step", step->step);
     put_count(answer, "times", step->times);
@@ -303,6 +337,9 @@ static void put_unit(json_t *answer, const struct desk *desk, const struct musli
     if (others[0] != '\0')
         put_text(answer, "other_methods", others);
     put_text(answer, "policy", word_of(policy_words, spec->policy));
+    put_length(answer, desk, "room_to_trim", spec->trim);
+    put_text(answer, "rounded", word_of(rounded_words, spec->direction));
+    put_length(answer, desk, "rounded_to", spec->grid);
     put_length(answer, desk, "seam_allowance", spec->allowance);
     put_length(answer, desk, "finished_width", unit->finished_width);
     put_length(answer, desk, "finished_height", unit->finished_height);
@@ -310,9 +347,12 @@ static void put_unit(json_t *answer, const struct desk *desk, const struct musli
         put_length(answer, desk, "unfinished_width", unit->unfinished_width);
         put_length(answer, desk, "unfinished_height", unit->unfinished_height);
     }
+    int64_t among = spec->units * unit->mirrored_per_recipe / unit->units_per_recipe;
     put_count(answer, "units", spec->units);
-    put_count(answer, "mirrored_units", spec->mirrored);
+    put_count(answer, "units_of_the_first_hand", spec->units - among);
+    put_count(answer, "mirrored_units", spec->mirrored + among);
     put_count(answer, "units_of_one_recipe", unit->units_per_recipe);
+    put_count(answer, "mirrored_of_one_recipe", unit->mirrored_per_recipe);
     put_count(answer, "recipes", unit->recipes);
     put_count(answer, "mirrored_recipes", unit->mirrored_recipes);
     put_count(answer, "units_to_spare", unit->spare_units);
@@ -374,15 +414,15 @@ static const struct option_row unit_options[] = {
       "rectangle, half-square, quarter-square, split-quarter, flying-geese, square-in-square, snowball, "
       "half-rectangle, triangle-60, diamond-60, diamond-45, hexagon, half-hexagon, trapezoid, octagon, "
       "eight-pointed-star, kaleidoscope or slanted-slice" },
-    { "size", KIND_LENGTH, AT(unit.finished_width), MUSLIN_ARG_FINISHED, OPTION_REQUIRED | OPTION_OPERAND, NULL,
-      "finished width; of triangle-60, diamonds and hexagons the finished height from side to side" },
+    { "size", KIND_LENGTH, AT(unit.finished_width), MUSLIN_ARG_FINISHED, OPTION_OPERAND, NULL,
+      "finished width; of triangle-60, diamond-60, diamond-45, hexagon and half-hexagon the finished height" },
     { "height", KIND_LENGTH, AT(unit.finished_height), MUSLIN_ARG_HEIGHT, 0, NULL,
       "finished height, of what is not square: rectangle, snowball, half-rectangle, trapezoid, slanted-slice" },
     { "corner", KIND_LENGTH, AT(unit.corner), MUSLIN_ARG_CORNER, 0, NULL,
       "finished size of a snowball's corners, along the side" },
     { "method", KIND_CHOICE, AT(unit.method), MUSLIN_ARG_METHOD, 0, method_words,
       "pieces, two-at-a-time (the usual where it is a way), four-all-round, four-midpoints, eight-at-a-time, "
-      "four-at-a-time, flipped-corners, strips or bias-strips" },
+      "four-at-a-time, flipped-corners (stitch-and-flip), strips or bias-strips" },
     { "want", KIND_COUNT, AT(unit.units), MUSLIN_ARG_UNITS, 0, NULL, "units wanted (1)" },
     { "mirrored", KIND_COUNT, AT(unit.mirrored), MUSLIN_ARG_UNITS, 0, NULL,
       "half-rectangles wanted that lean the other way (none)" },
@@ -398,7 +438,8 @@ const struct command unit_command = {
     .examples = "  muslin unit half-square 3 --want 24\n"
                 "  muslin unit flying-geese 4 --method four-at-a-time --policy customary\n"
                 "  muslin unit half-rectangle 2 --height 4 --want 8 --mirrored 8\n"
-                "  muslin unit hexagon 3 --seam 6mm --want 37",
+                "  muslin unit hexagon 3 --seam 6mm --want 37\n"
+                "  muslin unit triangle-60 4 --want 60  # its height",
     .options = unit_options,
     .request_size = sizeof(struct unit_request),
     .start = start_unit,
@@ -434,6 +475,7 @@ static void put_yield(json_t *list, const struct desk *desk, const struct muslin
     }
     put_slack(answer, desk, "cut_height_to_spare", yield->cut_spare);
     put_count(answer, "units", yield->units);
+    put_count(answer, "units_from_one_of_each", yield->units_of_one);
     put_count(answer, "recipes", yield->recipes);
 }
 

@@ -6,6 +6,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include <muslin/muslin.h>
+
 #include "look.h"
 #include "sheet.h"
 
@@ -14,48 +16,178 @@ static int64_t count_of(json_t *object, const char *member)
     return json_integer_value(json_object_get(object, member));
 }
 
+/* What people call it; the option words are shorter. */
+struct called {
+    const char *word;
+    const char *name;
+    const char *size; /* the end of "finishing ..." */
+};
+
+static const struct called names[] = {
+    { "half-square", "half-square triangle", NULL },
+    { "quarter-square", "quarter-square triangle", NULL },
+    { "split-quarter", "split quarter-square", NULL },
+    { "flying-geese", "flying geese", NULL },
+    { "half-rectangle", "half-rectangle triangle", NULL },
+    { "triangle-60", "60 degree triangle", "{finished_height} high ({finished_width} wide)" },
+    { "diamond-60", "60 degree diamond", "{finished_height} from side to side (each side {finished_width})" },
+    { "diamond-45", "45 degree diamond", "{finished_height} from side to side (each side {finished_width})" },
+    { "hexagon", "hexagon", "{finished_height} from side to side ({finished_width} from corner to corner)" },
+    { "half-hexagon", "half-hexagon", "{finished_height} high ({finished_width} along its long side)" },
+    { "trapezoid", "trapezoid", "{finished_width} along its long side, {finished_height} high" },
+    { "eight-pointed-star", "eight-pointed star", NULL },
+    { "slanted-slice", "slanted slice", "{finished_width} across, from a strip set {finished_height} high finished" },
+};
+
+static const struct called ways[] = {
+    { "pieces", "piece by piece", NULL },
+    { "two-at-a-time", "two at a time", NULL },
+    { "four-all-round", "four at a time, sewn all round", NULL },
+    { "four-midpoints", "four at a time, sewn from middle to middle of the sides", NULL },
+    { "eight-at-a-time", "eight at a time", NULL },
+    { "four-at-a-time", "four at a time", NULL },
+    { "flipped-corners", "with stitch-and-flip corners", NULL },
+    { "strips", "from strips", NULL },
+    { "bias-strips", "from two strips joined, cut on point", NULL },
+};
+#define CALLED(list, object, member) called_in(list, sizeof list / sizeof list[0], object, member)
+
+static struct called called_in(const struct called *list, size_t count, json_t *object, const char *member)
+{
+    const char *word = json_string_value(json_object_get(object, member));
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(list[i].word, word) == 0)
+            return list[i];
+    return (struct called){ word, word, NULL };
+}
+
+/* ---- before cutting ---------------------------------------------------------------------------------------------- */
+
+static bool has_a_darker_fabric(json_t *answer)
+{
+    return says(answer, "kind", "half-square") || says(answer, "kind", "quarter-square") ||
+           says(answer, "kind", "half-rectangle");
+}
+
+/* Pieces set in that rounding made larger by more than 1/16 in. */
+static void show_excess(struct sheet *sheet, json_t *answer)
+{
+    json_t *pieces = json_object_get(answer, "pieces");
+    bool excess = false;
+    for (size_t i = 0; i < json_array_size(pieces); i++) {
+        json_t *piece = json_array_get(pieces, i);
+        if (count_of(json_object_get(piece, "surplus_width"), "ticks") <= MUSLIN_TICKS_PER_INCH / 16)
+            continue;
+        sheet_point(sheet, piece, "The {shape}s of fabric {fabric} cut {cut_width} are {surplus_width} larger than the "
+                                  "geometry asks for.");
+        excess = true;
+    }
+    if (excess)
+        sheet_point(sheet, answer, "What is too large hangs over outside and is trimmed in the end; a finer grid, as "
+                                   "with --to 1/16, leaves less of it.");
+}
+
+static void show_bonus(struct sheet *sheet, json_t *answer)
+{
+    if (json_object_get(answer, "bonus") != NULL)
+        sheet_point(sheet, answer, "The corners cut off can become {bonus.half_squares:half-square triangle} of "
+                                   "{bonus.unfinished} unfinished for each set: before cutting them off, sew a second "
+                                   "line {bonus.second_line_beside} beside the first, towards the corner, and cut "
+                                   "between the two.");
+}
+
+static void show_hands(struct sheet *sheet, json_t *answer)
+{
+    if (count_of(answer, "mirrored_of_one_recipe") > 0)
+        sheet_point(sheet, answer, "Two at a time, half of the units come out as the mirror image of the others: for "
+                                   "{units} alike cut twice as many sets, or take --method pieces.");
+    if (says(answer, "kind", "half-rectangle"))
+        sheet_point(sheet, answer, "Cut the rectangles right side up, in a single layer: folded cloth, or layers laid "
+                                   "face to face, would give half of them mirrored, and no turning makes one into the "
+                                   "other.");
+}
+
+static void show_before(struct sheet *sheet, json_t *answer)
+{
+    bool sewn = json_array_size(json_object_get(answer, "steps")) > 0;
+    if (!sewn && json_array_size(json_object_get(answer, "warnings")) == 0)
+        return;
+    sheet_heading(sheet, "Before you cut");
+    if (sewn && json_object_get(answer, "unfinished_width") != NULL)
+        sheet_point(sheet, answer, "Make one test unit first and measure it before you cut the rest.");
+    if (has_a_darker_fabric(answer))
+        sheet_point(sheet, answer, "Fabric 1 stands for the darker one, which seams are pressed towards.");
+    show_hands(sheet, answer);
+    if (says(answer, "kind", "eight-pointed-star"))
+        show_excess(sheet, answer);
+    show_sentences(sheet, json_object_get(answer, "warnings"));
+    show_bonus(sheet, answer);
+    if (json_object_get(answer, "other_methods") != NULL)
+        sheet_point(sheet, answer, "Other ways to make it, with --method: {other_methods}.");
+}
+
 /* ---- cutting ----------------------------------------------------------------------------------------------------- */
 
-/* Shapes that lie along a strip. */
-static void strip_template(json_t *piece, char *template, size_t cap)
-{
-    const char *shape = json_string_value(json_object_get(piece, "shape"));
-    if (count_of(piece, "pieces_from_each") == 1)
-        snprintf(template, cap, "Fabric {fabric}: {count:%s}, from strips cut {cut_height} wide; the first takes "
-                                "{cut_width} of a strip, each further one {further_along_the_strip}", shape);
-    else
-        snprintf(template, cap, "Fabric {fabric}: {count} times {pieces_from_each:%s}, from strips cut {cut_height} "
-                                "wide; the first {pieces_from_each} take {cut_width} of a strip, each further "
-                                "{pieces_from_each} {further_along_the_strip}", shape);
-}
+struct cutting {
+    const char *shape;
+    const char *blunt;
+    const char *sharp; /* where the narrow edge has no length; null: there is always one */
+};
+
+#define STRIPS ", from strips cut {cut_height} wide"
+#define WEDGE "Fabric {fabric}: {count:wedge} with a {degrees} degree point" STRIPS ": wide end {wide_edge_as_cut}, "
+#define WEDGE_TAKES "; along the strip the first takes its wide end, each further one {further_along_the_strip}"
+#define TRIANGLE "Fabric {fabric}: {count:triangle} with {degrees} degree corners" STRIPS ": base {wide_edge_as_cut}, "
+#define TRIANGLE_TAKES "; along the strip the first takes its base, each further one {further_along_the_strip}"
+#define PAIRS "Fabric {fabric}: {count} times {pieces_from_each:triangle} with a square end, the long side cut at " \
+              "{degrees} degrees" STRIPS ": wide edge {wide_edge_as_cut}, "
+#define PAIRS_TAKE "; along the strip each {pieces_from_each} take {further_along_the_strip}"
+#define FIRST_TAKES "the first takes {cut_width}, each further one {further_along_the_strip}"
+
+static const struct cutting cuttings[] = {
+    { "square", "Fabric {fabric}: {count:square} cut {cut_width}", NULL },
+    { "rectangle", "Fabric {fabric}: {count:rectangle} cut {cut_width} by {cut_height}", NULL },
+    { "octagon", "Fabric {fabric}: {count:octagon}, each from a square cut {cut_width} that loses its corners at "
+                 "{degrees} degrees: each edge {wide_edge_as_cut} as cut", NULL },
+    { "slice", "Fabric {fabric}: {count:slice} across a strip set {cut_height} wide unfinished, cut at {degrees} "
+               "degrees: edges along it {wide_edge_as_cut} as cut; along the strip set " FIRST_TAKES, NULL },
+    { "diamond", "Fabric {fabric}: {count:diamond} with a {degrees} degree point" STRIPS ", by cuts {cut_height} "
+                 "apart: each side {wide_edge_as_cut} as cut; along the strip " FIRST_TAKES, NULL },
+    { "hexagon", "Fabric {fabric}: {count:hexagon}" STRIPS ", the corners off at {degrees} degrees: each edge "
+                 "{wide_edge_as_cut} as cut; along the strip each takes {further_along_the_strip}", NULL },
+    { "trapezoid", "Fabric {fabric}: {count:trapezoid} with {degrees} degree ends" STRIPS ": long edge "
+                   "{wide_edge_as_cut}, short edge {narrow_edge_as_cut} as cut; along the strip the first takes its "
+                   "long edge, each further one {further_along_the_strip}", NULL },
+    { "wedge", WEDGE "blunt end {narrow_edge_as_cut} as cut" WEDGE_TAKES, WEDGE "the point sharp, as cut" WEDGE_TAKES },
+    { "triangle", TRIANGLE "blunt tip {narrow_edge_as_cut} as cut" TRIANGLE_TAKES,
+      TRIANGLE "the tip sharp, as cut" TRIANGLE_TAKES },
+};
 
 static const char *cutting_template(json_t *piece)
 {
-    if (says(piece, "shape", "square"))
-        return "Fabric {fabric}: {count:square} cut {cut_width}";
-    if (says(piece, "shape", "rectangle"))
-        return "Fabric {fabric}: {count:rectangle} cut {cut_width} by {cut_height}";
-    if (says(piece, "shape", "octagon"))
-        return "Fabric {fabric}: {count:octagon}, each from a square cut {cut_width}";
-    if (says(piece, "shape", "slice"))
-        return "Fabric {fabric}: {count:slice} across a strip set {cut_height} wide unfinished, slanted 45 degrees; "
-               "the first takes {cut_width} of its length, each further one {further_along_the_strip}";
-    return NULL;
+    bool sharp = count_of(json_object_get(piece, "narrow_edge_as_cut"), "ticks") == 0;
+    const struct cutting *cutting = cuttings;
+    while (!says(piece, "shape", cutting->shape))
+        cutting++;
+    if (says(piece, "shape", "triangle") && count_of(piece, "pieces_from_each") == 2)
+        return sharp ? PAIRS "the tip sharp, as cut" PAIRS_TAKE
+                     : PAIRS "blunt tip {narrow_edge_as_cut} as cut" PAIRS_TAKE;
+    return sharp && cutting->sharp != NULL ? cutting->sharp : cutting->blunt;
 }
 
-static void show_piece(struct sheet *sheet, json_t *piece)
+static void show_piece(struct sheet *sheet, json_t *piece, bool leaning)
 {
-    char along[300];
-    strip_template(piece, along, sizeof along);
-    const char *template = cutting_template(piece);
-    char *cut = sheet_sentence(piece, template != NULL ? template : along);
+    char *cut = sheet_sentence(piece, cutting_template(piece));
     json_t *copy = json_copy(piece);
     json_object_set_new(copy, "cut", json_string(cut));
     bool whole = says(piece, "cut_again", "no");
     bool mirrored = count_of(piece, "hand") == 2;
     sheet_point(sheet, copy, whole ? "{cut}." : "{cut}; cut each {cut_again}, into {pieces_from_each} triangles.");
-    if (mirrored)
-        sheet_under(sheet, copy, "for the mirrored units: cut on the other diagonal");
+    if (leaning)
+        sheet_under(sheet, copy,
+                    mirrored ? "for the mirrored units: right side up, lying {cut_width} wide, cut from the upper left "
+                               "to the lower right"
+                             : "right side up, lying {cut_width} wide, cut from the lower left to the upper right");
     sheet_under(sheet, copy, "{grain}");
     json_decref(copy);
     free(cut);
@@ -65,11 +197,8 @@ static void show_pieces(struct sheet *sheet, json_t *answer)
 {
     json_t *pieces = json_object_get(answer, "pieces");
     sheet_step(sheet, "Cut");
-    if (says(answer, "kind", "half-rectangle") && count_of(answer, "mirrored_units") > 0)
-        sheet_point(sheet, answer, "Units that lean the other way need rectangles cut on the other diagonal; no "
-                                   "turning makes one into the other.");
     for (size_t i = 0; i < json_array_size(pieces); i++)
-        show_piece(sheet, json_array_get(pieces, i));
+        show_piece(sheet, json_array_get(pieces, i), says(answer, "kind", "half-rectangle"));
 }
 
 /* ---- sewing ------------------------------------------------------------------------------------------------------ */
@@ -77,7 +206,7 @@ static void show_pieces(struct sheet *sheet, json_t *answer)
 static void show_steps(struct sheet *sheet, json_t *answer)
 {
     json_t *steps = json_object_get(answer, "steps");
-    sheet_step(sheet, "Sew, for one recipe");
+    sheet_step(sheet, json_object_get(answer, "unfinished_width") != NULL ? "Sew, for one set" : "Cut to shape");
     for (size_t i = 0; i < json_array_size(steps); i++) {
         json_t *step = json_copy(json_array_get(steps, i));
         json_object_set_new(step, "number", json_integer((json_int_t)i + 1));
@@ -89,63 +218,47 @@ static void show_steps(struct sheet *sheet, json_t *answer)
         sheet_point(sheet, answer, "Nothing is sewn within it: it is ready as cut.");
 }
 
-static bool has_a_darker_fabric(json_t *answer)
-{
-    return says(answer, "kind", "half-square") || says(answer, "kind", "quarter-square") ||
-           says(answer, "kind", "half-rectangle");
-}
-
-static void show_notes(struct sheet *sheet, json_t *answer)
-{
-    bool sewn = json_array_size(json_object_get(answer, "steps")) > 0;
-    if (!sewn && json_array_size(json_object_get(answer, "warnings")) == 0)
-        return;
-    sheet_heading(sheet, "Good to know");
-    if (sewn && json_object_get(answer, "unfinished_width") != NULL)
-        sheet_point(sheet, answer, "Make one test unit first and measure it before you cut the rest.");
-    if (has_a_darker_fabric(answer))
-        sheet_point(sheet, answer, "Fabric 1 stands for the darker one, which seams are pressed towards.");
-    if (json_object_get(answer, "seam_meets_the_raw_edge_from_the_corner") != NULL)
-        sheet_point(sheet, answer, "The seam does not run into the raw corner: it meets the raw edge "
-                                   "{seam_meets_the_raw_edge_from_the_corner} from it, along the shorter side. Trim by "
-                                   "that, so that it runs into the finished corner.");
-    if (says(answer, "kind", "split-quarter") && says(answer, "method", "two-at-a-time"))
-        sheet_point(sheet, answer, "Half of the units come out as the mirror image of the others.");
-    if (json_object_get(answer, "bonus") != NULL)
-        sheet_point(sheet, answer, "The corners cut off can become {bonus.half_squares:half-square} of "
-                                   "{bonus.unfinished} unfinished for each recipe: before cutting, sew a second line "
-                                   "{bonus.second_line_beside} beside the first, towards the corner, and cut between "
-                                   "the two.");
-    if (json_object_get(answer, "other_methods") != NULL)
-        sheet_point(sheet, answer, "Other ways to make it, with --method: {other_methods}.");
-    show_sentences(sheet, json_object_get(answer, "warnings"));
-}
-
 /* ---- the whole --------------------------------------------------------------------------------------------------- */
+
+static const char *policy_template(json_t *answer)
+{
+    if (says(answer, "policy", "customary"))
+        return "Seam allowance {seam_allowance}; triangles by the customary additions, cut sizes rounded {rounded} "
+               "{rounded_to}.";
+    if (says(answer, "policy", "oversize"))
+        return "Seam allowance {seam_allowance}; triangles by the customary additions and {room_to_trim} of room to "
+               "trim each unit, cut sizes rounded {rounded} {rounded_to}.";
+    return "Seam allowance {seam_allowance}; cut sizes by geometry, rounded {rounded} {rounded_to}: there is no room "
+           "to trim beyond that.";
+}
 
 static void show_wish(struct sheet *sheet, json_t *answer)
 {
     bool mirrored = count_of(answer, "mirrored_units") > 0;
-    sheet_title(sheet, answer, mirrored ? "{units:unit} and {mirrored_units} mirrored: {kind} finishing "
-                                          "{finished_width} by {finished_height}, made by {method}."
-                                        : "{units:unit}: {kind} finishing {finished_width} by {finished_height}, "
-                                          "made by {method}.");
-    sheet_point(sheet, answer, "One recipe gives {units_of_one_recipe:unit}.");
-    sheet_point(sheet, answer, mirrored ? "You need {recipes:recipe} and {mirrored_recipes} mirrored, with "
-                                          "{units_to_spare:unit} to spare."
-                                        : "You need {recipes:recipe}, with {units_to_spare:unit} to spare.");
+    struct called kind = CALLED(names, answer, "kind");
+    char *size = sheet_sentence(answer, kind.size != NULL ? kind.size : "{finished_width} by {finished_height}");
+    char title[400];
+    snprintf(title, sizeof title, "{units_of_the_first_hand:unit}%s: %s finishing %s, made %s.",
+             mirrored ? " and {mirrored_units} mirrored" : "", kind.name, size, CALLED(ways, answer, "method").name);
+    free(size);
+    sheet_title(sheet, answer, title);
+    sheet_point(sheet, answer, "One set gives {units_of_one_recipe:unit}.");
+    sheet_point(sheet, answer, count_of(answer, "mirrored_recipes") > 0
+                                   ? "You need {recipes:set} and {mirrored_recipes} mirrored, with "
+                                     "{units_to_spare:unit} to spare."
+                                   : "You need {recipes:set}, with {units_to_spare:unit} to spare.");
     if (json_object_get(answer, "unfinished_width") != NULL)
         sheet_point(sheet, answer, "Sewn and trimmed, a unit measures {unfinished_width} by {unfinished_height} "
                                    "unfinished.");
-    sheet_point(sheet, answer, "Seam allowance {seam_allowance}; cut sizes are {policy}.");
+    sheet_point(sheet, answer, policy_template(answer));
 }
 
 void show_unit(struct sheet *sheet, json_t *answer)
 {
     show_wish(sheet, answer);
+    show_before(sheet, answer);
     show_pieces(sheet, answer);
     show_steps(sheet, answer);
-    show_notes(sheet, answer);
 }
 
 /* ---- the table of what cloth can become -------------------------------------------------------------------------- */
@@ -154,7 +267,7 @@ static void show_row(struct sheet *sheet, const char *kind, const char *method, 
                      const char *units)
 {
     char line[200];
-    snprintf(line, sizeof line, "  %-19s %-16s %-30s %6s", kind, method, finished, units);
+    snprintf(line, sizeof line, "  %-24s %-16s %-26s %6s", kind, method, finished, units);
     sheet_line(sheet, line);
 }
 
@@ -163,10 +276,38 @@ static void show_make(struct sheet *sheet, json_t *make)
     bool square = json_equal(json_object_get(make, "finished_width"), json_object_get(make, "finished_height"));
     char *finished = sheet_sentence(make, square ? "{finished_width}" : "{finished_width} by {finished_height}");
     char *units = sheet_sentence(make, "{units}");
-    show_row(sheet, json_string_value(json_object_get(make, "kind")),
-             json_string_value(json_object_get(make, "method")), finished, units);
+    show_row(sheet, CALLED(names, make, "kind").name, json_string_value(json_object_get(make, "method")), finished,
+             units);
     free(units);
     free(finished);
+}
+
+/* A line of the table that only applies where this is made. */
+static void show_remark(struct sheet *sheet, json_t *makes, const char *kind, const char *method, const char *remark)
+{
+    for (size_t i = 0; i < json_array_size(makes); i++) {
+        json_t *make = json_array_get(makes, i);
+        if (says(make, "kind", kind) && says(make, "method", method))
+            sheet_point(sheet, make, remark);
+    }
+}
+
+static void show_remarks(struct sheet *sheet, json_t *makes)
+{
+    show_remark(sheet, makes, "half-square", "strips",
+                "Half-square triangles by strips are cut in pairs, and the size is the largest of which a pair fits.");
+    show_remark(sheet, makes, "half-square", "bias-strips",
+                "Half-square triangles by bias-strips: join two whole strips, then cut; {units_from_one_of_each:unit} "
+                "from each pair of strips.");
+    show_remark(sheet, makes, "split-quarter", "two-at-a-time",
+                "Split quarter-squares two at a time: half of them are the mirror image of the others.");
+    show_remark(sheet, makes, "snowball", "flipped-corners",
+                "A snowball is reckoned with corners of a third of its side, which meet the patches of a nine-patch "
+                "beside it; other corners: muslin unit snowball --corner.");
+    show_remark(sheet, makes, "half-rectangle", "pieces",
+                "A half-rectangle triangle is reckoned twice as wide as high.");
+    show_remark(sheet, makes, "trapezoid", "strips", "A trapezoid is reckoned three times as wide as high.");
+    show_remark(sheet, makes, "slanted-slice", "strips", "A slanted slice is reckoned as wide as high.");
 }
 
 void show_makes(struct sheet *sheet, json_t *answer)
@@ -182,8 +323,13 @@ void show_makes(struct sheet *sheet, json_t *answer)
         show_make(sheet, json_array_get(makes, i));
     sheet_gap(sheet);
     sheet_point(sheet, answer, "Each line takes all the cloth for itself. 0 units: the size fits, but there are too "
-                               "few pieces for one recipe.");
-    sheet_point(sheet, answer, "A half-rectangle is twice as wide as high, a trapezoid three times, a slanted slice as "
-                               "wide as high; a snowball's corners are a third of it.");
-    sheet_point(sheet, answer, "Finished sizes in steps of {finished_in_steps_of}; what to cut for one: muslin unit.");
+                               "few pieces for one set.");
+    show_remarks(sheet, makes);
+    for (size_t i = 0, said = 0; i < json_array_size(makes) && said == 0; i++)
+        if (says(json_array_get(makes, i), "method", "flipped-corners")) {
+            sheet_point(sheet, answer, "Flipped-corners are stitch-and-flip corners.");
+            said = 1;
+        }
+    sheet_point(sheet, answer, "Finished sizes in steps of {finished_in_steps_of}; what to cut for one: muslin unit, "
+                               "with the kind, the size and --method.");
 }

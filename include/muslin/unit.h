@@ -54,7 +54,7 @@ enum muslin_unit_kind {
     MUSLIN_UNIT_TRAPEZOID = 14,      /* ends at 45 degrees; W, the long side, and H; W at least 2 H */
     MUSLIN_UNIT_OCTAGON = 15,        /* a regular octagon (1) and its four corners (2); W */
     MUSLIN_UNIT_EIGHT_POINTED_STAR = 16, /* eight diamonds (1), four squares and four triangles (2), set in; W */
-    MUSLIN_UNIT_KALEIDOSCOPE = 17,   /* eight wedges (1) and four corners (2); W */
+    MUSLIN_UNIT_KALEIDOSCOPE = 17,   /* eight wedges, in turn 1 and 2, and four corners (3); W */
     MUSLIN_UNIT_SLANTED_SLICE = 18   /* a slice at 45 degrees from a strip set; W, across the slice; H, of the set */
 };
 
@@ -80,7 +80,7 @@ enum muslin_tip {
 enum muslin_cut_shape {
     MUSLIN_CUT_RECTANGLE = 1,
     MUSLIN_CUT_TRIANGLES = 2, /* from a strip, alternately up and down; `pitch` holds `gives` of them */
-    MUSLIN_CUT_DIAMONDS = 3,  /* from a strip, by parallel slanted cuts */
+    MUSLIN_CUT_DIAMONDS = 3,  /* from a strip, by parallel slanted cuts as far apart as the strip is high as cut */
     MUSLIN_CUT_HEXAGONS = 4,
     MUSLIN_CUT_TRAPEZOIDS = 5,/* from a strip, alternately up and down */
     MUSLIN_CUT_WEDGES = 6,    /* from a strip, alternately up and down */
@@ -140,6 +140,8 @@ struct muslin_unit_plan {
                                       slanted sides, which is not trimmed */
     muslin_len unfinished_height;  /* ... finished + E */
     int64_t units_per_recipe;
+    int64_t mirrored_per_recipe;   /* of these, the mirror image of the others: two, of a split quarter by
+                                      TWO_AT_A_TIME; else 0 */
     int64_t recipes;               /* for units, up */
     int64_t mirrored_recipes;      /* for the other hand, up */
     int64_t spare_units;           /* of the recipes, beyond both wishes */
@@ -171,6 +173,9 @@ struct muslin_unit_piece {
     muslin_len surplus_width;   /* cut - exact need, down to a tick; negative: below the need */
     muslin_len surplus_height;
     muslin_len pitch;           /* along a strip: each further `gives` pieces take this much, up to a tick */
+    muslin_len wide_edge;       /* the longer of a strip shape's two edges along the strip, as cut, up to a tick; any
+                                   edge of an octagon; 0 for a rectangle */
+    muslin_len narrow_edge;     /* the shorter one: 0 for a sharp tip */
     int64_t count;              /* of these, for one recipe */
     int64_t total;              /* ... for all recipes of this row's hand */
     int32_t region;             /* of the unit */
@@ -179,11 +184,17 @@ struct muslin_unit_piece {
     int32_t gives;              /* pieces from each: 1, 2 or 4 */
     int32_t grain;              /* enum muslin_grain, of the pieces in the end */
     int32_t hand;               /* 1: the first hand or none; 2: mirrored */
+    int32_t angle;              /* degrees: of a wedge its point, of another strip shape or an octagon where a slanted
+                                   cut leaves the edge; 0 for a rectangle */
+    int32_t pad;                /* 0 */
 };
 /* The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. Mirrored units add rows of
  * hand 2: a rectangle cut on its other diagonal gives triangles of the other hand, and no turning makes one into the
- * other. Example: half-squares of 3 in, two at a time: squares cut 3 7/8 in, one of each fabric for two units. Since
- * 0.1. */
+ * other. Right side up, lying `cut_width` wide, a half-rectangle's rectangles of hand 1 are cut from the lower left to
+ * the upper right, those of hand 2 from the upper left to the lower right. What lies along a strip follows from the
+ * strip as cut, cut_height: slanted edges keep their angle and the narrow edge its exact width, so that a strip cut
+ * higher than the need makes the wide edge longer; diamonds stay diamonds. Example: half-squares of 3 in, two at a
+ * time: squares cut 3 7/8 in, one of each fabric for two units. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec, struct muslin_unit_piece *rows,
                                             size_t row_size, size_t capacity, size_t *count,
                                             struct muslin_problem *problem);
@@ -222,6 +233,7 @@ struct muslin_unit_yield {
     muslin_len cut_spare;        /* of the stock's height, beyond the highest piece cut */
     int64_t recipes;             /* that the stock gives */
     int64_t units;
+    int64_t units_of_one;        /* from one rectangle for each region alone */
     int32_t kind;                /* enum muslin_unit_kind */
     int32_t method;              /* enum muslin_unit_method */
 };
@@ -278,14 +290,14 @@ struct muslin_unit_corner {
  * so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top; a goose points up; triangles,
  * half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms; diamonds and slices lean to the
  * right. Patches are numbered by region, then counterclockwise from the bottom or the lower left; a quarter-square's
- * and a kaleidoscope's wedges counterclockwise from the bottom. With MUSLIN_TIP_BLUNT the raw point across the strip is
- * cut off at e beyond the finished point, at right angles to the height: of TRIANGLE_60 the upper point, of a
- * kaleidoscope's wedges that in the middle, of HALF_SQUARE by STRIPS those where the seam ends at the upper right. It
- * makes no difference elsewhere: all other points are whole. Where the corners of a snowball meet in the middle of a
- * side, or a trapezoid's ends meet above, the finished patch has an edge of no length, and its raw patch is cut level
- * there. MUSLIN_ERR_CHOICE: `hand` is neither 1 nor 2. Statuses also as in base.h for ask-then-fill rows, and those of
- * the spec. Source: geometry. Example: the first finished patch of a half-square of 3 in has corners at (0, 0), (3, 0)
- * and (3, 3) in; its raw patch begins at (-(1 + sqrt 2)/4, -1/4) in. Since 0.1. */
+ * and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1 and 2 in turn. With MUSLIN_TIP_BLUNT the
+ * raw point across the strip is cut off at e beyond the finished point, at right angles to the height: of TRIANGLE_60
+ * the upper point, of a kaleidoscope's wedges that in the middle, of HALF_SQUARE by STRIPS those where the seam ends at
+ * the upper right. It makes no difference elsewhere: all other points are whole. Where the corners of a snowball meet
+ * in the middle of a side, or a trapezoid's ends meet above, the finished patch has an edge of no length, and its raw
+ * patch is cut level there. MUSLIN_ERR_CHOICE: `hand` is neither 1 nor 2. Statuses also as in base.h for ask-then-fill
+ * rows, and those of the spec. Source: geometry. Example: the first finished patch of a half-square of 3 in has corners
+ * at (0, 0), (3, 0) and (3, 3) in; its raw patch begins at (-(1 + sqrt 2)/4, -1/4) in. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_outlines(const struct muslin_unit_spec *spec, int32_t hand,
                                               struct muslin_unit_corner *rows, size_t row_size, size_t capacity,
                                               size_t *count, struct muslin_problem *problem);
@@ -295,10 +307,10 @@ enum muslin_sewing_step {
     MUSLIN_SEW_MARK_BOTH = 2,      /* draw both diagonals */
     MUSLIN_SEW_MARK_MIDDLES = 3,   /* draw lines from middle to middle of neighbouring sides */
     MUSLIN_SEW_MARK_ACROSS = 4,    /* draw a diagonal across the seam of a half-square */
-    MUSLIN_SEW_MARK_CORNERS = 5,   /* mark where the seam lines cross, `measure` in from both edges */
+    MUSLIN_SEW_MARK_CORNERS = 5,   /* mark where the seam lines cross at each corner, `measure` in from both edges */
     MUSLIN_SEW_PAIR = 6,           /* lay one on the other, right sides together */
     MUSLIN_SEW_PAIR_HALVES = 7,    /* lay two half-squares together, fabrics opposite, seams locked */
-    MUSLIN_SEW_PAIR_CORNER = 8,    /* lay a small square on a corner */
+    MUSLIN_SEW_PAIR_CORNER = 8,    /* lay a small square on one of two opposite corners */
     MUSLIN_SEW_PAIR_OPPOSITE = 9,  /* lay two small squares on opposite corners, overlapping in the middle */
     MUSLIN_SEW_ON_LINE = 10,       /* sew on the drawn line */
     MUSLIN_SEW_BESIDE = 11,        /* sew on both sides of the line, `measure` from it */
@@ -314,47 +326,75 @@ enum muslin_sewing_step {
     MUSLIN_SEW_JOIN_LONG = 21,     /* sew two pieces together along their long sides */
     MUSLIN_SEW_JOIN_SHORT = 22,    /* ... along short sides, the same fabric always on the same side */
     MUSLIN_SEW_JOIN_POINT = 23,    /* sew a triangle's long side to a goose's short side, even at the foot */
-    MUSLIN_SEW_JOIN_CENTRED = 24,  /* sew a triangle's long side on, its points sticking out alike */
-    MUSLIN_SEW_JOIN_AGAIN = 25,    /* the same on the other side */
+    MUSLIN_SEW_JOIN_CENTRED = 24,  /* sew a triangle's long side to one of two opposite sides, dog-ears alike */
+    MUSLIN_SEW_JOIN_AGAIN = 25,    /* to the goose's other short side */
     MUSLIN_SEW_JOIN_PARTS = 26,    /* sew the parts together in pairs, seams meeting in the middle */
-    MUSLIN_SEW_SET_IN = 27,        /* sew into an inner corner, mark to mark */
-    MUSLIN_SEW_PARTIAL = 28,       /* sew from the middle outwards and stop at the mark */
-    MUSLIN_SEW_CUT_SLANTED = 29,   /* cut across the strip by parallel slanted cuts, `measure` apart: for
+    MUSLIN_SEW_SET_IN = 27,        /* set a square in, each side from the mark outwards */
+    MUSLIN_SEW_PARTIAL = 28,       /* sew from the raw edge in the middle outwards and stop at the mark */
+    MUSLIN_SEW_CUT_SLANTED = 29,   /* cut across the strip by parallel cuts at `angle`, `measure` apart: for
                                       diamonds as far as the strip is wide as cut */
-    MUSLIN_SEW_CUT_TURNING = 30,   /* cut from the strip alternately up and down */
-    MUSLIN_SEW_CUT_TO_SHAPE = 31,  /* cut the corners off */
+    MUSLIN_SEW_CUT_TURNING = 30,   /* cut from the strip alternately up and down, by `angle` */
+    MUSLIN_SEW_CUT_TO_SHAPE = 31,  /* cut the corners off at `angle`, so that each edge is `measure` as cut */
     MUSLIN_SEW_CUT_ON_POINT = 32,  /* cut squares on point, `measure` wide, their diagonal on the seam */
-    MUSLIN_SEW_TRIM_TO = 33,       /* trim to `measure` by `measure_height` */
-    MUSLIN_SEW_PAIR_STRIPS = 34    /* lay the strips together that the pieces are cut from, right sides together */
+    MUSLIN_SEW_TRIM_TO = 33,       /* trim to `measure` by `measure_height`; the seam runs from corner to corner */
+    MUSLIN_SEW_PAIR_STRIPS = 34,   /* lay the strips together that the pieces are cut from, right sides together */
+    MUSLIN_SEW_MARK_ACROSS_EACH = 35, /* as MARK_ACROSS, on each half-square */
+    MUSLIN_SEW_MARK_WIDE = 36,     /* mark where the seam lines cross at both wide-angled corners of a diamond */
+    MUSLIN_SEW_MARK_INNER = 37,    /* ... at one right-angled corner, the one to be set in */
+    MUSLIN_SEW_PAIR_EACH_HALF = 38,/* lay each half-square on a square cut `measure` */
+    MUSLIN_SEW_PAIR_CORNER_LEFT = 39, /* lay a small square on one of the two corners that are left */
+    MUSLIN_SEW_PAIR_LAST_CORNER = 40, /* geese: lay a small square on the large square's corner that is left */
+    MUSLIN_SEW_PAIR_END = 41,      /* geese: lay a square on one end, its line running down and outwards */
+    MUSLIN_SEW_PAIR_OTHER_END = 42,/* ... on the other end of the same long edge, its line likewise */
+    MUSLIN_SEW_BESIDE_BOTH = 43,   /* sew on both sides of both lines, `measure` from them */
+    MUSLIN_SEW_CUT_EACH_APART = 44,/* cut each of the four squares apart on its line */
+    MUSLIN_SEW_JOIN_MARKED = 45,   /* sew two pieces together along their long sides, mark on mark */
+    MUSLIN_SEW_JOIN_OTHERS = 46,   /* sew a triangle's long side to one of the other two sides, dog-ears alike */
+    MUSLIN_SEW_JOIN_EVERY_SECOND = 47, /* sew triangles to every second side of an octagon, opposite ones first */
+    MUSLIN_SEW_JOIN_WEDGES = 48,   /* sew two wedges together along a long side, the same fabric always alike */
+    MUSLIN_SEW_JOIN_MIDDLE = 49,   /* sew parts of wedges together, tips and seams meeting in the middle */
+    MUSLIN_SEW_JOIN_WIDE_END = 50, /* sew triangles to the wide ends of every second wedge, opposite ones first */
+    MUSLIN_SEW_PARTIAL_PARTS = 51, /* sew two pairs as in PARTIAL */
+    MUSLIN_SEW_JOIN_THROUGH = 52,  /* sew two halves from mark to mark, straight through the middle */
+    MUSLIN_SEW_SET_IN_SHORT = 53,  /* set a triangle in by its short sides, each from the mark outwards */
+    MUSLIN_SEW_TRIM_EARS = 54,     /* trim the dog-ears off level */
+    MUSLIN_SEW_TRIM_CROSSED = 55,  /* trim; the seams meet in the middle and run out into corners */
+    MUSLIN_SEW_TRIM_GEESE = 56,    /* trim; seams run into the lower corners, the point lies an allowance inside */
+    MUSLIN_SEW_TRIM_POINTS = 57,   /* trim; a point lies an allowance inside the middle of each edge */
+    MUSLIN_SEW_TRIM_CORNERS = 58,  /* trim; each corner's seam meets the edges `from_corner` from the raw corner */
+    MUSLIN_SEW_TRIM_STAR = 59,     /* trim; two points lie an allowance inside each edge, `from_corner` from its ends */
+    MUSLIN_SEW_TRIM_LEANING = 60   /* trim; the seam meets the shorter edges `from_corner` from the raw corner */
 };
 
 struct muslin_unit_step {
     uint32_t size;
     uint32_t flags;
     muslin_len measure;        /* as the step says: the allowance s, a width, the unfinished width; 0 where none is */
-    muslin_len measure_height; /* TRIM_TO: the unfinished height; else 0 */
+    muslin_len measure_height; /* of a step that trims the unit: the unfinished height; else 0 */
+    muslin_len from_corner;    /* along the unfinished edge, nearest tick, where the step says so; else 0 */
     int32_t step;              /* enum muslin_sewing_step */
     int32_t piece;             /* row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none */
     int32_t other;             /* the row it meets, so */
     int32_t times;             /* for one recipe */
     int32_t region;            /* PRESS_TO: towards this region; else 0 */
-    int32_t pad;
+    int32_t angle;             /* degrees, where the step cuts a strip shape or an octagon; else 0 */
 };
 /* How the pieces of one recipe become its units, a row each step in the order of the work. Piece numbers count the
  * first hand's rows; for the second hand count on behind them. Lines are drawn on region 2, the lighter fabric, and
  * half-squares pressed towards region 1, the darker. A rectangle takes no step. Units are trimmed last, where they are
- * trimmed. Distances from a line or an edge are the allowance s: the take-up is what the fold eats afterwards. Statuses
- * also as in base.h for ask-then-fill rows, and those of the spec. Source: common practice, no source; half-squares
- * from middle to middle: P. Speth, Half square triangles finished size 2 inches, 2012. Example: half-squares of 3 in,
- * two at a time: draw a line, pair, sew beside it at 1/4 in, cut apart, press twice, trim twice to 3 1/2 in.
- * Since 0.1. */
+ * trimmed; a half-rectangle that is a square is trimmed as a half-square. Points to be set in are marked in the inner
+ * corner alone and sewn from there to the raw edge, so that what rounding made too large hangs outside. Distances from
+ * a line or an edge are the allowance s: the take-up is what the fold eats afterwards. Statuses also as in base.h for
+ * ask-then-fill rows, and those of the spec. Source: common practice, no source; half-squares from middle to middle: P.
+ * Speth, Half square triangles finished size 2 inches, 2012. Example: half-squares of 3 in, two at a time: draw a line,
+ * pair, sew beside it at 1/4 in, cut apart, press twice, trim twice to 3 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_steps(const struct muslin_unit_spec *spec, struct muslin_unit_step *rows,
                                            size_t row_size, size_t capacity, size_t *count,
                                            struct muslin_problem *problem);
 
-/* One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height} and {region} for
- * whoever shows it to fill, where the sentence has them; a sentence on unknown steps for a number that is none. Never
- * null. Its wording may improve between versions. Constant time. Example:
+/* One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height}, {from_corner},
+ * {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on unknown steps for a
+ * number that is none. Never null. Its wording may improve between versions. Constant time. Example:
  * puts(muslin_sewing_step_text(MUSLIN_SEW_ON_LINE)). Since 0.1. */
 MUSLIN_API const char *muslin_sewing_step_text(int32_t step);
 

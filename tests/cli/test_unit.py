@@ -87,7 +87,7 @@ def test_steps_are_numbered_and_name_fabrics(muslin: Muslin) -> None:
     assert "(1) On the back of a square of fabric 2, draw a line from corner to corner." in told
     assert "(3) Sew on both sides of the drawn line, 1/4 in from it." in told
     assert "(5) Press the seam towards fabric 1. Do so 2 times." in told
-    assert "(6) Trim to 3 1/2 in by 3 1/2 in unfinished" in told
+    assert "(6) Trim to 3 1/2 in by 3 1/2 in unfinished: the seam runs from corner to corner." in told
     assert "Make one test unit first and measure it" in told
 
 
@@ -105,7 +105,11 @@ def test_mirrored_units_have_pieces_and_outlines_of_their_own(muslin: Muslin) ->
     assert [piece["hand"] for piece in answer["pieces"]] == [1, 1, 2, 2]
     assert (answer["recipes"], answer["mirrored_recipes"]) == (4, 3)
     assert {outline["hand"] for outline in answer["outlines"]} == {1, 2}
-    assert "cut on the other diagonal" in muslin.words(*words)
+    told = muslin.words(*words)
+    assert "right side up, lying 2 3/4 in wide, cut from the lower left to the upper right" in told
+    assert ("for the mirrored units: right side up, lying 2 3/4 in wide, cut from the upper left to the lower right"
+            in told)
+    assert "but meets each of the two shorter edges 1/8 in from the corner" in told
     # Geometry: e (4 - 2) / 4.
     assert inches(answer["seam_meets_the_raw_edge_from_the_corner"]) == 0.125
 
@@ -139,6 +143,95 @@ def test_a_metric_seam_gives_a_metric_recipe(muslin: Muslin) -> None:
     # Tilkkumatematiikkaa (teacher's blog, 2012): 10 cm finished with 0.75 cm seams; the geometry is 10 + 2.561 cm.
     answer = muslin.answer("unit", "half-square", "10 cm", "--seam", "0.75 cm", "--to", "0.1 cm")
     assert answer["pieces"][0]["cut_width"]["ticks"] == 126 * 320
+
+
+def test_a_wedge_can_be_cut_from_what_is_printed(muslin: Muslin) -> None:
+    # Geometry, 1/4 in seams: raw point 0.25 / sin(22 1/2) above the finished one, cut off 1/4 in above it.
+    answer = muslin.answer("unit", "kaleidoscope", "8", "--want", "4")
+    tangent = math.sqrt(2) - 1
+    apex = 0.25 / math.sin(math.radians(22.5))
+    for wedge, fabric in zip(answer["pieces"], (1, 2)):
+        assert (wedge["fabric"], wedge["count"], wedge["degrees"]) == (fabric, 16, 45)
+        assert abs(inches(wedge["wide_edge_as_cut"]) - 2 * tangent * (4.25 + apex)) < 3 / 8128
+        assert abs(inches(wedge["narrow_edge_as_cut"]) - 2 * tangent * (apex - 0.25)) < 3 / 8128
+    assert (answer["pieces"][2]["fabric"], answer["pieces"][2]["count"]) == (3, 8)
+    told = muslin.words("unit", "kaleidoscope", "8")
+    assert "4 wedges with a 45 degree point, from strips cut 4 1/2 in wide: wide end about 4 1/16 in" in told
+    assert "to every second of the eight sides, opposite ones first" in told
+    assert "marked" not in told and "sharp" not in told
+    assert "the point sharp" in muslin.words("unit", "kaleidoscope", "8", "--tip", "sharp")
+
+
+def test_diamonds_follow_the_strip_as_cut(muslin: Muslin) -> None:
+    # Rotary cutting, part 7 (teachers' blog, 2015): cuts as far apart as the strip is wide are sqrt 2 of it along it.
+    piece = muslin.answer("unit", "eight-pointed-star", "12")["pieces"][0]
+    assert inches(piece["cut_height"]) == 3
+    assert abs(inches(piece["further_along_the_strip"]) - 3 * math.sqrt(2)) < 1 / 8128
+    assert abs(inches(piece["cut_width"]) - 3 * (1 + math.sqrt(2))) < 1 / 8128
+    told = muslin.words("unit", "eight-pointed-star", "12")
+    assert "the first takes about 7 1/4 in, each further one about 4 1/4 in" in told
+    assert "at 45 degrees, then cut across it by parallel cuts 3 in apart" in told
+    # Squares need 12 / (2 + sqrt 2) + 1/2 = 4.015 in and are cut 4 1/8.
+    assert "cut 4 1/8 in are about 7/64 in larger" in told
+    assert "larger" not in muslin.words("unit", "eight-pointed-star", "12", "--to", "1/32")
+
+
+def test_a_star_is_sewn_from_the_middle_and_set_in_from_the_marks(muslin: Muslin) -> None:
+    told = muslin.words("unit", "eight-pointed-star", "12")
+    assert "from the raw edge in the middle of the star outwards; stop at the mark" in told
+    assert "from mark to mark, straight through the middle" in told
+    assert "one of its two short sides from the marks out to the raw edge" in told
+    assert "mark the point at both wide-angled corners" in told
+
+
+def test_two_at_a_time_half_of_the_split_quarters_are_mirrored(muslin: Muslin) -> None:
+    told = muslin.words("unit", "split-quarter", "6", "--want", "8")
+    assert told.startswith("4 units and 4 mirrored: split quarter-square")
+    assert "for 8 alike cut twice as many sets" in told
+    assert "each of the two half-square triangles on a square of fabric 1, cut 6 7/8 in" in told
+    alike = muslin.words("unit", "split-quarter", "6", "--want", "8", "--method", "pieces")
+    assert alike.startswith("8 units: split quarter-square") and "mirror" not in alike
+    assert muslin.answer("unit", "split-quarter", "6", "--want", "7")["mirrored_units"] == 3
+
+
+def test_cautions_stand_before_cutting(muslin: Muslin) -> None:
+    told = muslin.words("unit", "half-square", "3", "--method", "four-all-round")
+    cut = told.index("1. Cut")
+    for caution in ("test unit", "the darker one", "lies on the bias", "no room to trim beyond that"):
+        assert 0 < told.index(caution) < cut
+    assert "half-square triangle" in told and "recipe" not in told
+    oversize = muslin.words("unit", "half-square", "3", "--policy", "oversize", "--trim", "1/8")
+    assert "the customary additions and 1/8 in of room to trim each unit" in oversize
+    assert "by the customary additions, cut sizes rounded" in muslin.words("unit", "half-square", "3", "--policy",
+                                                                           "customary")
+
+
+def test_each_unit_is_trimmed_by_its_own_seams(muslin: Muslin) -> None:
+    # Geometry: the corner seam of 2 in meets the raw edge 2 in + two allowances from the raw corner.
+    assert "each corner's seam meets the two edges 2 1/2 in from that corner" in muslin.words("unit", "snowball", "6",
+                                                                                           "--corner", "2")
+    geese = muslin.words("unit", "flying-geese", "6", "--method", "flipped-corners")
+    assert "the two lines cross one seam allowance below the upper edge" in geese
+    assert "stitch-and-flip corners" in geese
+    on_point = muslin.words("unit", "square-in-square", "6")
+    assert "(3) Trim the dog-ears off level with the edges." in on_point and "one of the other two sides" in on_point
+
+
+def test_pairs_and_hexagons_from_strips(muslin: Muslin) -> None:
+    pairs = muslin.words("unit", "half-square", "3", "--method", "strips")
+    assert "along the strip each 2 take about 4 7/32 in" in pairs  # 3 1/2 + sqrt 2 / 2 = 4.207
+    assert "the tip sharp" in muslin.words("unit", "half-square", "3", "--method", "strips", "--tip", "sharp")
+    assert "the tip sharp" in muslin.words("unit", "triangle-60", "3", "--tip", "sharp")
+    assert "each edge about 1 7/8 in as cut" in muslin.words("unit", "hexagon", "2 3/4")  # 3 1/4 / sqrt 3 = 1.876
+
+
+def test_the_height_may_be_the_first_number_or_named(muslin: Muslin) -> None:
+    assert muslin.answer("unit", "triangle-60", "4") == muslin.answer("unit", "triangle-60", "--height", "4")
+    assert "Give the finished height as the first number: muslin unit triangle-60 4." in muslin.complaint(
+        2, "unit", "triangle-60")
+    assert "Give the finished width as the first number: muslin unit half-square 4." in muslin.complaint(
+        2, "unit", "half-square")
+    assert "takes one size" in muslin.complaint(2, "unit", "hexagon", "3", "--height", "3")
 
 
 def test_a_hexagon_is_measured_from_side_to_side(muslin: Muslin) -> None:
@@ -175,6 +268,11 @@ def test_a_narrow_strip_finishes_small_half_squares(muslin: Muslin) -> None:
     row = makes(answer)["half-square", "two-at-a-time"]
     assert inches(row["finished_width"]) == 1.625
     assert row["units"] == 2 * 16
+    told = muslin.words("makes", "2 1/2", "--length", "40", "--each", "6", "--kind", "half-square")
+    # By hand: 2 5/8 in is 3 1/8 unfinished, its diagonal 4.42 in, cut 4 1/2: 8 along 40 in.
+    assert "8 units from each pair of strips" in told and "are cut in pairs" in told
+    assert "snowball" not in told and "stitch-and-flip" not in told
+    assert "a third of its side" in muslin.words("makes", "5") and "stitch-and-flip" in muslin.words("makes", "5")
 
 
 def test_nothing_can_be_made_of_a_scrap(muslin: Muslin) -> None:

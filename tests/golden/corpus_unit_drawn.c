@@ -55,7 +55,7 @@ static void steps(struct golden *g)
         for (int32_t i = 0; i < STEPS; i++)
             TAKE(g, muslin_unit_step, rows[i]);
     }
-    for (int32_t step = MUSLIN_SEW_MARK_LINE - 1; step <= MUSLIN_SEW_PAIR_STRIPS + 1; step++)
+    for (int32_t step = MUSLIN_SEW_MARK_LINE - 1; step <= MUSLIN_SEW_TRIM_LEANING + 1; step++)
         take_words(g, muslin_sewing_step_text(step));
 }
 

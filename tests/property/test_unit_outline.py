@@ -167,7 +167,8 @@ def drawn(kind, w, h, c):
     if kind == KALEIDOSCOPE:
         points = eight_points(w)
         wedges = [[middle, points[k], points[(k + 1) % 8]] for k in range(8)]
-        return [(1, wedge) for wedge in wedges] + [(2, triangle) for triangle in corner_triangles(points)]
+        corners = corner_triangles(points)
+        return [(1 + k % 2, wedge) for k, wedge in enumerate(wedges)] + [(3, corner) for corner in corners]
     return [(1, single_patch(kind, w, h))]
 
 
@@ -211,7 +212,7 @@ def blunt_line(spec, region, patch, e):
     kind = spec["kind"]
     if spec["tip"] == SHARP or kind not in (HALF_SQUARE, TRIANGLE_60, KALEIDOSCOPE):
         return None
-    if (kind, region) == (KALEIDOSCOPE, 2):
+    if (kind, region) == (KALEIDOSCOPE, 3):
         return None
     if kind == TRIANGLE_60:
         return Decimal(0), Decimal(1), patch[2][1] + e
@@ -320,6 +321,34 @@ def test_every_corner_lies_where_drawing_puts_it(spec, hand):
     assert list(found) == [outline[:3] for outline in wanted]
     for stage, number, region, corners in wanted:
         assert from_the_lowest(found[stage, number, region]) == from_the_lowest(corners), (stage, number)
+
+
+def from_the_raw_corner(patch, e):
+    """How far from the raw lower left the long side of a triangle there, drawn on, meets the raw lower edge."""
+    _, first, second = patch
+    share = (-e - first[1]) / (second[1] - first[1])
+    return first[0] + share * (second[0] - first[0]) + e
+
+
+@given(specs(), st.sampled_from([1, 2]))
+def test_trimming_says_where_the_drawn_seam_meets_the_edge(spec, hand):
+    kind = spec["kind"]
+    assume(kind in (HALF_RECTANGLE, SNOWBALL, OCTAGON, KALEIDOSCOPE, STAR))
+    with localcontext() as context:
+        context.prec = 60
+        w, h, c = (Decimal(spec[name]) for name in ("finished_width", "finished_height", "corner"))
+        e = (2 * Decimal(spec["allowance"]) + spec["take_up"]) / 2
+        patches = [patch for _, patch in drawn(kind, w, h or w, c)]
+        if kind == STAR:
+            wanted = min(x for x, y in patches[0] if abs(y) < Decimal("1e-40")) + e
+        elif kind == HALF_RECTANGLE:  # the seam leaves by the shorter sides
+            climb = e * min(w, h) / max(w, h)
+            wanted = e - climb
+        else:
+            wanted = from_the_raw_corner(patches[1 if kind != KALEIDOSCOPE else 8], e)
+        wanted = tick(wanted)
+    last = ask("unit_steps", spec)[-1]
+    assert last["from_corner"] == wanted
 
 
 # ---- laws ------------------------------------------------------------------------------------------------------------

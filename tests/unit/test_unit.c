@@ -142,6 +142,89 @@ START_TEST(a_blunt_tip_saves_an_allowance_of_strip)
 }
 END_TEST
 
+static void ck_about(muslin_len found, double inches)
+{
+    double ticks = (double)found;
+    ck_assert_msg(ticks >= inches * 8128 && ticks < inches * 8128 + 3, "%lld ticks are not %f in", (long long)found,
+                  inches);
+}
+
+static void ck_along(const struct muslin_unit_piece *row, double first, double pitch, double wide, double narrow,
+                     int32_t angle)
+{
+    ck_about(row->cut_width, first);
+    ck_about(row->pitch, pitch);
+    ck_about(row->wide_edge, wide);
+    ck_about(row->narrow_edge, narrow);
+    ck_assert_int_eq(row->angle, angle);
+    ck_assert_int_eq(row->pad, 0);
+}
+
+/* By hand. A 12 in star's diamonds need 6 (sqrt 2 - 1) + 1/2 = 2.985 in, cut 3 in: by cuts 3 in apart at 45 degrees
+ * each takes 3 sqrt 2 = 4.2426 in of the strip, the first 3 in more. A trapezoid of 6 by 2 in: 1/4 in allowance makes
+ * the long edge 6 + 2 (1 + sqrt 2) / 4 = 7.2071, the short one 2 + 2 (sqrt 2 - 1) / 4 = 2.2071; cut from 3 in instead of
+ * 2 1/2 the long one gains 2 x 1/2. A half-hexagon 2 in high: 8 / sqrt 3 + sqrt 3 / 2 = 5.4848 and 4 / sqrt 3 + 1 / (2 sqrt 3) =
+ * 2.5981. A hexagon 2 3/4 in high is cut 3 1/4 in, and 3.25 / sqrt 3 = 1.8764 along each edge. */
+START_TEST(what_lies_along_a_strip_follows_from_the_strip_as_cut)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12), 0);
+    struct rows rows = rows_of(&spec);
+    ck_assert_int_eq(rows.row[0].cut_height, WHOLE_IN(3));
+    ck_along(&rows.row[0], 7.242640687, 4.242640687, 4.242640687, 4.242640687, 45);
+    ck_along(&rows.row[1], 4.125, 0, 0, 0, 0);
+    spec = unit_of(MUSLIN_UNIT_TRAPEZOID, MUSLIN_METHOD_STRIPS, WHOLE_IN(6), WHOLE_IN(2));
+    rows = rows_of(&spec);
+    ck_along(&rows.row[0], 7.207106781, 4.707106781, 7.207106781, 2.207106781, 45);
+    spec.grid = WHOLE_IN(1);
+    rows = rows_of(&spec);
+    ck_along(&rows.row[0], 8.207106781, 5.207106781, 8.207106781, 2.207106781, 45);
+    spec = unit_of(MUSLIN_UNIT_HALF_HEXAGON, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(2));
+    rows = rows_of(&spec);
+    ck_along(&rows.row[0], 5.484827557, 4.041451884, 5.484827557, 2.598076211, 60);
+    spec = unit_of(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 0, IN(2, 3, 4));
+    rows = rows_of(&spec);
+    ck_along(&rows.row[0], 3.752776750, 3.752776750, 1.876388375, 1.876388375, 60);
+}
+END_TEST
+
+/* By hand. The wedges of an 8 in kaleidoscope are cut 4 1/2 in high; tan(22 1/2) = 0.4142136, and the raw point lies
+ * 0.25 / sin(22 1/2) = 0.6532815 in above the finished one, so that 1/4 in above this they are 2 x 0.4142136 x 0.4032815
+ * = 0.3340899 in wide, and 2 x 0.4142136 x 4.9032815 = 4.0620121 at the other end. Half the squares' side cut off an
+ * octagon of 6 1/2 in leaves edges of 6.5 x 0.4142136 = 2.6923881. */
+START_TEST(wedges_have_a_wide_and_a_narrow_end)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, WHOLE_IN(8), 0);
+    struct rows rows = rows_of(&spec);
+    ck_assert_uint_eq(rows.count, 3);
+    for (int32_t i = 0; i < 2; i++) {
+        ck_assert_int_eq(rows.row[i].region, i + 1);
+        ck_assert_int_eq(rows.row[i].count, 4);
+        ck_assert_int_eq(rows.row[i].cut_height, IN(4, 1, 2));
+        ck_along(&rows.row[i], 4.0620121, 2.1980510, 4.0620121, 0.3340899, 45);
+    }
+    ck_assert_int_eq(rows.row[2].region, 3);
+    spec.tip = MUSLIN_TIP_SHARP; /* 4.9032815 high: 5 in, to the eighth */
+    rows = rows_of(&spec);
+    ck_assert_int_eq(rows.row[0].cut_height, WHOLE_IN(5));
+    ck_along(&rows.row[0], 4.142135623, 2.071067811, 4.142135623, 0, 45);
+    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
+    rows = rows_of(&spec);
+    ck_assert_int_eq(rows.row[0].cut_width, IN(6, 1, 2));
+    ck_along(&rows.row[0], 6.5, 0, 2.692388155, 2.692388155, 45);
+}
+END_TEST
+
+/* The half of a split quarter lies left of the seam in two of four: common practice, no source. */
+START_TEST(two_at_a_time_makes_mirror_images_of_split_quarters)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(6), 0);
+    ck_assert_int_eq(plan_of(&spec).units_per_recipe, 4);
+    ck_assert_int_eq(plan_of(&spec).mirrored_per_recipe, 2);
+    spec.method = MUSLIN_METHOD_PIECES;
+    ck_assert_int_eq(plan_of(&spec).mirrored_per_recipe, 0);
+}
+END_TEST
+
 /* 8 (sqrt 2 - 1) + 1.2071 = 4.521 in, nearest 1/8: 4 1/2, as Eight-pointed star blocks (quilting magazine) print it. */
 START_TEST(rounding_below_the_need_is_said)
 {
@@ -265,6 +348,7 @@ START_TEST(ten_squares_of_five_inches_a_fabric_give_twenty_half_squares)
     ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.recipes, 10);
     ck_assert_int_eq(yield.units, 20);
+    ck_assert_int_eq(yield.units_of_one, 2);
     ck_assert_int_eq(yield.cut_spare, IN(0, 1, 8));
     spec.finished_width = IN(4, 1, 4);
     ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
@@ -282,6 +366,7 @@ START_TEST(triangles_lie_up_and_down_along_a_strip)
     stock.width = WHOLE_IN(40);
     ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.units, 66);
+    ck_assert_int_eq(yield.units_of_one, 22);
     stock.end_loss = IN(0, 1, 2);
     ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.units, 63);
@@ -532,6 +617,9 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, left_and_right_leaning_half_rectangles_are_different_cuts);
     tcase_add_test(forwards, corners_cut_off_give_bonus_half_squares);
     tcase_add_test(forwards, a_blunt_tip_saves_an_allowance_of_strip);
+    tcase_add_test(forwards, what_lies_along_a_strip_follows_from_the_strip_as_cut);
+    tcase_add_test(forwards, wedges_have_a_wide_and_a_narrow_end);
+    tcase_add_test(forwards, two_at_a_time_makes_mirror_images_of_split_quarters);
     tcase_add_test(forwards, rounding_below_the_need_is_said);
     tcase_add_test(forwards, a_customary_addition_that_is_too_small_is_refused);
     tcase_add_test(forwards, half_a_tick_is_rounded_too);

@@ -452,7 +452,7 @@ START_TEST(steps_measure_what_is_cut_and_trimmed)
     struct muslin_unit_step rows[MANY] = { { 0 } };
     struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, WHOLE_IN(4), 0);
     size_t count = sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[count - 1].step, MUSLIN_SEW_TRIM_TO);
+    ck_assert_int_eq(rows[count - 1].step, MUSLIN_SEW_TRIM_GEESE);
     ck_assert_int_eq(rows[count - 1].measure, IN(4, 1, 2));
     ck_assert_int_eq(rows[count - 1].measure_height, IN(2, 1, 2));
     spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
@@ -479,6 +479,76 @@ static int32_t times_of(const struct muslin_unit_step *rows, size_t count, int32
     return times;
 }
 
+static int cuts_at_an_angle(int32_t step)
+{
+    return step == MUSLIN_SEW_CUT_SLANTED || step == MUSLIN_SEW_CUT_TURNING || step == MUSLIN_SEW_CUT_TO_SHAPE;
+}
+
+static struct muslin_unit_step last_step_of(const struct muslin_unit_spec *spec)
+{
+    struct muslin_unit_step rows[MANY] = { { 0 } };
+    return rows[sew_unit(spec, rows) - 1];
+}
+
+static void ck_trim(const struct muslin_unit_spec *spec, int32_t step, muslin_len from_corner)
+{
+    struct muslin_unit_step last = last_step_of(spec);
+    ck_assert_int_eq(last.step, step);
+    ck_assert_int_eq(last.from_corner, from_corner);
+}
+
+/* Geometry, with 1/4 in seams: the seam of a 2 in corner runs at 45 degrees past the finished edge 2 in from the corner
+ * to the raw one 2 1/4 in from it, and the raw corner lies 1/4 in farther out: 2 1/2 in. An octagon's corner, and that of
+ * a kaleidoscope, is (1 - sqrt 1/2) W; a star's points lie so far along the finished edge. A half-rectangle of 4 by 2 in
+ * misses the raw corner by 1/4 (4 - 2) / 4. */
+START_TEST(trimming_says_where_seams_meet_the_edge)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, WHOLE_IN(6), 0);
+    spec.corner = WHOLE_IN(2);
+    ck_trim(&spec, MUSLIN_SEW_TRIM_CORNERS, IN(2, 1, 2));
+    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
+    ck_trim(&spec, MUSLIN_SEW_TRIM_CORNERS, inches(6 - 3 * ROOT_2 + 0.5));
+    spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, WHOLE_IN(8), 0);
+    ck_trim(&spec, MUSLIN_SEW_TRIM_CORNERS, inches(8 - 4 * ROOT_2 + 0.5));
+    spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12), 0);
+    ck_trim(&spec, MUSLIN_SEW_TRIM_STAR, inches(12 - 6 * ROOT_2 + 0.25));
+    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
+    ck_trim(&spec, MUSLIN_SEW_TRIM_LEANING, IN(0, 1, 8));
+    spec.finished_height = WHOLE_IN(4);
+    ck_trim(&spec, MUSLIN_SEW_TRIM_TO, 0);
+    spec = unit_of(MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), 0);
+    ck_trim(&spec, MUSLIN_SEW_TRIM_POINTS, 0);
+    spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), 0);
+    ck_trim(&spec, MUSLIN_SEW_TRIM_GEESE, 0);
+    spec = unit_of(MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), 0);
+    ck_trim(&spec, MUSLIN_SEW_TRIM_CROSSED, 0);
+}
+END_TEST
+
+/* A star is set in from its marks outwards; a split quarter's half-square meets a square of 6 7/8 in (6 + 7/8, as
+ * published); the edges of a hexagon 2 3/4 in high are 3.25 / sqrt 3 in as cut. */
+START_TEST(steps_measure_pieces_as_cut)
+{
+    struct muslin_unit_step rows[MANY] = { { 0 } };
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12), 0);
+    size_t count = sew_unit(&spec, rows);
+    ck_assert_int_eq(rows[0].measure, WHOLE_IN(3));
+    ck_assert_int_eq(rows[0].angle, 45);
+    ck_assert_int_eq(times_of(rows, count, MUSLIN_SEW_MARK_WIDE), 8);
+    ck_assert_int_eq(times_of(rows, count, MUSLIN_SEW_MARK_INNER), 8);
+    ck_assert_int_eq(times_of(rows, count, MUSLIN_SEW_MARK_CORNERS), 0);
+    ck_assert_int_eq(times_of(rows, count, MUSLIN_SEW_JOIN_THROUGH), 1);
+    spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(6), 0);
+    sew_unit(&spec, rows);
+    ck_assert_int_eq(rows[6].step, MUSLIN_SEW_PAIR_EACH_HALF);
+    ck_assert_int_eq(rows[6].measure, IN(6, 7, 8));
+    spec = unit_of(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 0, IN(2, 3, 4));
+    sew_unit(&spec, rows);
+    ck_assert_int_eq(rows[0].measure, inches(3.25 / ROOT_3 + 0.5 / 8128)); /* up to a tick */
+    ck_assert_int_eq(rows[0].angle, 60);
+}
+END_TEST
+
 /* Steps name rows and regions that the recipe has; as many units are trimmed as it makes; each square that is laid on a
  * corner is sewn on its line, folded back or sewn beside its line. */
 START_TEST(the_steps_of_every_recipe_agree_with_its_pieces)
@@ -493,19 +563,24 @@ START_TEST(the_steps_of_every_recipe_agree_with_its_pieces)
         size_t count = sew_unit(&spec, rows);
         ck_ok(muslin_unit_recipe(&spec, &unit, NULL));
         for (size_t k = 0; k < count; k++) {
-            ck_assert(rows[k].step >= MUSLIN_SEW_MARK_LINE && rows[k].step <= MUSLIN_SEW_PAIR_STRIPS);
+            ck_assert(rows[k].step >= MUSLIN_SEW_MARK_LINE && rows[k].step <= MUSLIN_SEW_TRIM_LEANING);
             ck_assert(rows[k].piece >= 0 && rows[k].piece <= unit.pieces);
             ck_assert(rows[k].other >= 0 && rows[k].other <= unit.pieces);
             ck_assert(rows[k].times >= 1 && rows[k].times <= 8);
             ck_assert_int_eq(rows[k].region != 0, rows[k].step == MUSLIN_SEW_PRESS_TO);
-            ck_assert_int_eq(rows[k].pad, 0);
+            ck_assert_int_eq(rows[k].angle != 0, cuts_at_an_angle(rows[k].step));
         }
         int32_t trims = times_of(rows, count, MUSLIN_SEW_TRIM_TO);
+        for (int32_t step = MUSLIN_SEW_TRIM_CROSSED; step <= MUSLIN_SEW_TRIM_LEANING; step++)
+            trims += times_of(rows, count, step);
         int is_trimmed = unit.unfinished_width != 0 && kind != MUSLIN_UNIT_RECTANGLE &&
                          method != MUSLIN_METHOD_BIAS_STRIPS;
         ck_assert_int_eq(trims, is_trimmed ? unit.units_per_recipe : 0);
         if (method == MUSLIN_METHOD_FLIPPED_CORNERS) {
-            int32_t corners = times_of(rows, count, MUSLIN_SEW_PAIR_CORNER);
+            int32_t corners = times_of(rows, count, MUSLIN_SEW_PAIR_CORNER) +
+                              times_of(rows, count, MUSLIN_SEW_PAIR_CORNER_LEFT) +
+                              times_of(rows, count, MUSLIN_SEW_PAIR_END) +
+                              times_of(rows, count, MUSLIN_SEW_PAIR_OTHER_END);
             ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_SEW_ON_LINE));
             ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_SEW_TRIM_CORNER));
             ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_SEW_FOLD_BACK));
@@ -518,7 +593,8 @@ END_TEST
 /* Every place of a sentence is one that the header names. */
 static void ck_places(const char *sentence)
 {
-    const char *const known[] = { "{piece}", "{other}", "{measure}", "{measure_height}", "{region}" };
+    const char *const known[] = { "{piece}", "{other}", "{measure}", "{measure_height}", "{from_corner}", "{region}",
+                                  "{angle}" };
     for (const char *at = strchr(sentence, '{'); at != NULL; at = strchr(at + 1, '{')) {
         int found = 0;
         for (size_t i = 0; i < COUNT_OF(known); i++)
@@ -534,10 +610,10 @@ START_TEST(every_step_has_its_sentence)
     ck_assert_str_eq(muslin_sewing_step_text(MUSLIN_SEW_ON_LINE), "Sew on the drawn line.");
     ck_assert_ptr_nonnull(strstr(none, "no sewing step"));
     ck_assert_str_eq(muslin_sewing_step_text(-1), none);
-    ck_assert_str_eq(muslin_sewing_step_text(MUSLIN_SEW_PAIR_STRIPS + 1), none);
+    ck_assert_str_eq(muslin_sewing_step_text(MUSLIN_SEW_TRIM_LEANING + 1), none);
     ck_assert_str_eq(muslin_sewing_step_text(INT32_MIN), none);
     ck_assert_str_eq(muslin_sewing_step_text(INT32_MAX), none);
-    for (int32_t step = MUSLIN_SEW_MARK_LINE; step <= MUSLIN_SEW_PAIR_STRIPS; step++) {
+    for (int32_t step = MUSLIN_SEW_MARK_LINE; step <= MUSLIN_SEW_TRIM_LEANING; step++) {
         const char *sentence = muslin_sewing_step_text(step);
         ck_assert_str_ne(sentence, none);
         ck_assert(sentence[strlen(sentence) - 1] == '.');
@@ -569,6 +645,8 @@ Suite *unit_outline_suite(void)
     tcase_add_test(steps, rows_may_be_larger_than_known);
     tcase_add_test(steps, half_squares_are_sewn_beside_a_line);
     tcase_add_test(steps, steps_measure_what_is_cut_and_trimmed);
+    tcase_add_test(steps, trimming_says_where_seams_meet_the_edge);
+    tcase_add_test(steps, steps_measure_pieces_as_cut);
     tcase_add_test(steps, the_steps_of_every_recipe_agree_with_its_pieces);
     tcase_add_test(steps, every_step_has_its_sentence);
     suite_add_tcase(suite, steps);

@@ -2,6 +2,7 @@
 """Recipes for pieced shapes, by drawing them: each piece is a polygon as seen in the quilt, moved out by the allowance,
 and measured. Sizes are decimals of 70 digits; one that is whole to 40 digits is taken as whole."""
 
+import math
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal, localcontext
 from fractions import Fraction
 from functools import wraps
@@ -122,16 +123,33 @@ def peak_triangle(base, height, e):
     return raw([(0, 0), (base, 0), (base / 2, height)], e)
 
 
-def alternate(drawn, strip):
-    """Extent of the first piece and the pitch of the others, cut up and down from a strip."""
-    long_side = extent(drawn, 0)
-    return long_side, (long_side + width_at(drawn, strip)) / 2
+def degrees(corners):
+    """Between the lowest edge and the one before it, whole."""
+    (ax, ay), (bx, by), (zx, zy) = corners[0], corners[1], corners[-1]
+    return round(math.degrees(math.atan2(zy - ay, zx - ax) - math.atan2(by - ay, bx - ax)))
 
 
-def slanted(height, e, per_height, across):
-    """A diamond: what lies between its slanted sides along the strip, and that with the run-in."""
-    pitch = (height + 2 * e) * across
-    return pitch + (height + 2 * e) * per_height, pitch
+def alternate(drawn, high, gives=1, angle=None):
+    """Pieces cut up and down from a strip: what a strip of `high` leaves of the drawn piece, its upper end kept and its
+    slanted sides drawn on to the lower edge of the strip as cut."""
+    top, bottom = width_at(drawn, high), extent(drawn, 0)
+
+    def along(cut):
+        wide = top + (bottom - top) * cut / high
+        pitch = (wide + top) * gives / 2
+        return {"cut_width": wide if gives == 1 else pitch, "pitch": pitch, "wide_edge": wide, "narrow_edge": top,
+                "angle": angle or degrees(drawn)}
+    return along
+
+
+def slanting(angle, apart=None):
+    """Pieces cut by parallel cuts as far apart as the strip is high, or as far as told."""
+    across, run = {60: (2 / Decimal(3).sqrt(), 1 / Decimal(3).sqrt()), 45: (Decimal(2).sqrt(), 1)}[angle]
+
+    def along(cut):
+        edge = (cut if apart is None else apart) * across
+        return {"cut_width": edge + cut * run, "pitch": edge, "wide_edge": edge, "narrow_edge": edge, "angle": angle}
+    return along
 
 
 # ---- recipes --------------------------------------------------------------------------------------------------------
@@ -149,12 +167,12 @@ def quarter(side, e):
 
 def row(region, again, grain, count, width, height, gives=None, rule=None, times=1, bare=None, trims=0):
     return {"region": region, "shape": R, "again": again, "grain": grain, "count": count, "width": width,
-            "height": height, "pitch": None, "rule": rule, "times": times, "bare": bare, "trims": trims,
+            "height": height, "along": None, "rule": rule, "times": times, "bare": bare, "trims": trims,
             "gives": gives or {UNCUT: 1, IN_TWO: 2, IN_FOUR: 4}[again]}
 
 
-def strip(region, shape, grain, count, width, height, pitch, gives=1):
-    return dict(row(region, UNCUT, grain, count, width, height, gives), shape=shape, pitch=pitch)
+def strip(region, shape, grain, count, height, along, gives=1):
+    return dict(row(region, UNCUT, grain, count, None, height, gives), shape=shape, along=along)
 
 
 def half_row(region, again, count, side, e, times=1, trims=1):
@@ -188,8 +206,8 @@ def half_square(method, w, e, tip):
     if method == STRIPS:
         drawn = raw([(0, 0), (w, 0), (0, w)], e)
         height = extent(drawn, 1) if tip == SHARP else unfinished
-        pair = extent(drawn, 0) + width_at(drawn, height)
-        return 2, [strip(n, TRIANGLES, GRAIN_SHORT, 1, pair, height, pair, 2) for n in (1, 2)]
+        along = alternate(drawn, height, 2, 180 - 90 - degrees([drawn[2], drawn[0], drawn[1]]))
+        return 2, [strip(n, TRIANGLES, GRAIN_SHORT, 1, height, along, 2) for n in (1, 2)]
     # Published for bias strips: (F + 2 s) / sqrt 2 + s.
     return 1, [row(n, UNCUT, GRAIN_LONG, 1, unfinished * root2, unfinished / root2 + e, trims=1) for n in (1, 2)]
 
@@ -198,23 +216,26 @@ def kaleidoscope(w, e, tip):
     tangent = Decimal(2).sqrt() - 1
     drawn = peak_triangle(w * tangent, w / 2, e)
     height = extent(drawn, 1) if tip == SHARP else w / 2 + 2 * e
-    base, pitch = alternate(drawn, height)
+    point = round(2 * math.degrees(math.atan2(extent(drawn, 0) / 2, extent(drawn, 1))))
+    along = alternate(drawn, height, angle=point)
     leg = (w - w * tangent) / 2
-    return 1, [strip(1, WEDGES, GRAIN_STRIP, 8, base, height, pitch), half_row(2, IN_TWO, 2, leg, e)]
+    return 1, [strip(n, WEDGES, GRAIN_STRIP, 4, height, along) for n in (1, 2)] + [half_row(3, IN_TWO, 2, leg, e)]
 
 
 def star(w, e):
     root2 = Decimal(2).sqrt()
     side = w / (2 + root2)
-    first, pitch = slanted(side / root2, e, 1, root2)
-    return 1, [strip(1, DIAMONDS, GRAIN_STRIP, 8, first, side / root2 + 2 * e, pitch),
+    return 1, [strip(1, DIAMONDS, GRAIN_STRIP, 8, side / root2 + 2 * e, slanting(45)),
                square(2, UNCUT, GRAIN_ALL, 4, side + 2 * e), quarter_row(2, IN_FOUR, 1, w - 2 * side, e)]
 
 
 def octagon(method, w, e):
     corner = (w - w * (Decimal(2).sqrt() - 1)) / 2
     if method == PIECES:
-        whole = dict(square(1, UNCUT, GRAIN_STRIP, 1, w + 2 * e), shape=OCTAGONS)
+        def edges(cut):  # the square less two corners, whose legs are 1 / sqrt 2 of the edge
+            edge = cut / (1 + Decimal(2).sqrt())
+            return {"pitch": 0, "wide_edge": edge, "narrow_edge": edge, "angle": 45}
+        whole = dict(square(1, UNCUT, GRAIN_STRIP, 1, w + 2 * e), shape=OCTAGONS, along=edges)
         return 1, [whole, half_row(2, IN_TWO, 2, corner, e)]
     return 1, [square(1, UNCUT, GRAIN_ALL, 1, w + 2 * e), square(2, UNCUT, GRAIN_SHORT, 4, corner + 2 * e)]
 
@@ -224,17 +245,21 @@ def sixty(kind, h, e, tip):
     if kind == TRIANGLE_60:
         drawn = peak_triangle(2 * h / root3, h, e)
         height = extent(drawn, 1) if tip == SHARP else h + 2 * e
-        return strip(1, TRIANGLES, GRAIN_STRIP, 1, extent(drawn, 0), height, alternate(drawn, height)[1])
+        return strip(1, TRIANGLES, GRAIN_STRIP, 1, height, alternate(drawn, height))
     if kind == DIAMOND_60:
-        first, pitch = slanted(h, e, 1 / root3, 2 / root3)
-        return strip(1, DIAMONDS, GRAIN_STRIP, 1, first, h + 2 * e, pitch)
+        return strip(1, DIAMONDS, GRAIN_STRIP, 1, h + 2 * e, slanting(60))
     side = h / root3 if kind == HEXAGON else 2 * h / root3
     if kind == HEXAGON:
         drawn = raw([(side / 2, 0), (side * 3 / 2, 0), (2 * side, h / 2), (side * 3 / 2, h), (side / 2, h), (0, h / 2)],
                     e)
-        return strip(1, HEXAGONS, GRAIN_STRIP, 1, extent(drawn, 0), h + 2 * e, extent(drawn, 0))
+
+        def grown(cut):  # regular from a strip of any height
+            edge = (drawn[1][0] - drawn[0][0]) * cut / extent(drawn, 1)
+            return {"cut_width": 2 * edge, "pitch": 2 * edge, "wide_edge": edge, "narrow_edge": edge,
+                    "angle": 180 - degrees(drawn)}
+        return strip(1, HEXAGONS, GRAIN_STRIP, 1, h + 2 * e, grown)
     drawn = raw([(0, 0), (2 * side, 0), (side * 3 / 2, h), (side / 2, h)], e)
-    return strip(1, TRAPEZOIDS, GRAIN_STRIP, 1, extent(drawn, 0), h + 2 * e, alternate(drawn, h + 2 * e)[1])
+    return strip(1, TRAPEZOIDS, GRAIN_STRIP, 1, h + 2 * e, alternate(drawn, h + 2 * e))
 
 
 def recipe_rows(kind, method, sizes, tip):
@@ -268,14 +293,11 @@ def recipe_rows(kind, method, sizes, tip):
         return 2, [row(n, IN_TWO, GRAIN_SHORT, 1, width, height) for n in (1, 2)]
     if kind == TRAPEZOID:
         drawn = raw([(0, 0), (w, 0), (w - h, h), (h, h)] if w > 2 * h else [(0, 0), (w, 0), (h, h)], e)
-        long_side = extent(drawn, 0)
-        pitch = (long_side + long_side - 2 * (h + seam)) / 2  # both ends at 45 degrees
-        return 1, [strip(1, TRAPEZOIDS, GRAIN_STRIP, 1, long_side, h + seam, pitch)]
+        return 1, [strip(1, TRAPEZOIDS, GRAIN_STRIP, 1, h + seam, alternate(drawn, h + seam))]
     if kind == DIAMOND_45:
-        first, pitch = slanted(h, e, 1, root2)
-        return 1, [strip(1, DIAMONDS, GRAIN_STRIP, 1, first, h + seam, pitch)]
+        return 1, [strip(1, DIAMONDS, GRAIN_STRIP, 1, h + seam, slanting(45))]
     if kind == SLANTED_SLICE:
-        return 1, [strip(1, SLICES, GRAIN_STRIP, 1, (w + seam) * root2 + h + seam, h + seam, (w + seam) * root2)]
+        return 1, [strip(1, SLICES, GRAIN_STRIP, 1, h + seam, slanting(45, w + seam))]
     if kind == OCTAGON:
         return octagon(method, w, e)
     if kind == STAR:
@@ -379,12 +401,12 @@ def cut_rows(kind, method, sizes, spec):
         piece = {name: line[name] for name in ("region", "shape", "again", "gives", "grain", "count")}
         piece["cut_height"] = cut_size(line["height"], line, spec)
         piece["surplus_height"] = piece["cut_height"] - up(line["height"])
-        if line["pitch"] is None:
+        piece.update(surplus_width=0, pitch=0, wide_edge=0, narrow_edge=0, angle=0)
+        if line["width"] is not None:
             piece["cut_width"] = cut_size(line["width"], line, spec)
             piece["surplus_width"] = piece["cut_width"] - up(line["width"])
-            piece["pitch"] = 0
-        else:
-            piece.update(cut_width=up(line["width"]), surplus_width=0, pitch=up(line["pitch"]))
+        if line["along"] is not None:
+            piece.update((name, up(size)) for name, size in line["along"](piece["cut_height"]).items())
         cut.append(piece)
     return units, cut
 
@@ -423,7 +445,9 @@ def recipe(spec):
     recipes, mirrored = -(-spec.units // units), -(-spec.mirrored // units)
     bias = (spec.kind, spec.method) in BIAS or (spec.method == STRIPS and spec.kind != HALF_SQUARE)
     below = any(piece["surplus_width"] < 0 or piece["surplus_height"] < 0 for piece in cut)
-    found = dict(finished_sizes(spec.kind, sizes), units_per_recipe=units, recipes=recipes, mirrored_recipes=mirrored,
+    found = dict(finished_sizes(spec.kind, sizes), units_per_recipe=units, recipes=recipes,
+                 mirrored_per_recipe=2 if (spec.kind, spec.method) == (SPLIT_QUARTER, TWO) else 0,
+                 mirrored_recipes=mirrored,
                  spare_units=(recipes + mirrored) * units - spec.units - spec.mirrored,
                  pieces=len(cut) * (2 if spec.mirrored else 1), cut_area=0, finished_area=0, allowance_area=0,
                  waste_area=0, seam_offset=0, bonus_units=0, bonus_unfinished=0, bias_outside=int(bias),
@@ -474,7 +498,7 @@ def harvest(kind, method, sizes, spec, stock):
     units, cut = cut_rows(kind, method, sizes, spec)
     gives = [from_rectangle(piece, stock) for piece in cut]
 
-    def fits(recipes):
+    def fits(recipes, per_region):
         if recipes == 0:
             return True
         used = {}
@@ -482,10 +506,12 @@ def harvest(kind, method, sizes, spec, stock):
             if per == 0:
                 return False
             used[piece["region"]] = used.get(piece["region"], 0) - (-recipes * piece["count"] // per)
-        return max(used.values()) <= stock.per_region
+        return max(used.values()) <= per_region
 
-    recipes = largest(fits, COUNT_MAX)
+    recipes = largest(lambda wanted: fits(wanted, stock.per_region), COUNT_MAX)
+    of_one = largest(lambda wanted: fits(wanted, 1), COUNT_MAX)
     return all(gives), dict(finished_sizes(kind, sizes), recipes=recipes, units=recipes * units, kind=kind,
+                            units_of_one=of_one * units,
                             method=method, cut_spare=stock.height - max(piece["cut_height"] for piece in cut))
 
 
