@@ -1059,6 +1059,7 @@ class muslin_unit_plan(ctypes.Structure):
         ("unfinished_width", ctypes.c_int64),
         ("unfinished_height", ctypes.c_int64),
         ("units_per_recipe", ctypes.c_int64),
+        ("mirrored_per_recipe", ctypes.c_int64),
         ("recipes", ctypes.c_int64),
         ("mirrored_recipes", ctypes.c_int64),
         ("spare_units", ctypes.c_int64),
@@ -1086,6 +1087,8 @@ class muslin_unit_piece(ctypes.Structure):
         ("surplus_width", ctypes.c_int64),
         ("surplus_height", ctypes.c_int64),
         ("pitch", ctypes.c_int64),
+        ("wide_edge", ctypes.c_int64),
+        ("narrow_edge", ctypes.c_int64),
         ("count", ctypes.c_int64),
         ("total", ctypes.c_int64),
         ("region", ctypes.c_int32),
@@ -1094,6 +1097,8 @@ class muslin_unit_piece(ctypes.Structure):
         ("gives", ctypes.c_int32),
         ("grain", ctypes.c_int32),
         ("hand", ctypes.c_int32),
+        ("angle", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
     ]
 
 
@@ -1124,6 +1129,7 @@ class muslin_unit_yield(ctypes.Structure):
         ("cut_spare", ctypes.c_int64),
         ("recipes", ctypes.c_int64),
         ("units", ctypes.c_int64),
+        ("units_of_one", ctypes.c_int64),
         ("kind", ctypes.c_int32),
         ("method", ctypes.c_int32),
     ]
@@ -1152,12 +1158,13 @@ class muslin_unit_step(ctypes.Structure):
         ("flags", ctypes.c_uint32),
         ("measure", ctypes.c_int64),
         ("measure_height", ctypes.c_int64),
+        ("from_corner", ctypes.c_int64),
         ("step", ctypes.c_int32),
         ("piece", ctypes.c_int32),
         ("other", ctypes.c_int32),
         ("times", ctypes.c_int32),
         ("region", ctypes.c_int32),
-        ("pad", ctypes.c_int32),
+        ("angle", ctypes.c_int32),
     ]
 
 

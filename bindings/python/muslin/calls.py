@@ -1464,8 +1464,9 @@ def unit_steps(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Leng
 
 
 def sewing_step_text(step: int) -> str:
-    """One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height} and {region}
-    for whoever shows it to fill, where the sentence has them; a sentence on unknown steps for a number that is none.
+    """One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height},
+    {from_corner}, {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on unknown
+    steps for a number that is none.
 
     muslin_sewing_step_text() in muslin/unit.h. Since 0.1.
     """

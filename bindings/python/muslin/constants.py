@@ -482,7 +482,7 @@ class UnitKind(Choice):
     TRAPEZOID = 14  # ends at 45 degrees; W, the long side, and H; W at least 2 H
     OCTAGON = 15  # a regular octagon (1) and its four corners (2); W
     EIGHT_POINTED_STAR = 16  # eight diamonds (1), four squares and four triangles (2), set in; W
-    KALEIDOSCOPE = 17  # eight wedges (1) and four corners (2); W
+    KALEIDOSCOPE = 17  # eight wedges, in turn 1 and 2, and four corners (3); W
     SLANTED_SLICE = 18  # a slice at 45 degrees from a strip set; W, across the slice; H, of the set
 
 
@@ -512,7 +512,7 @@ class CutShape(Choice):
 
     RECTANGLE = 1
     TRIANGLES = 2  # from a strip, alternately up and down; `pitch` holds `gives` of them
-    DIAMONDS = 3  # from a strip, by parallel slanted cuts
+    DIAMONDS = 3  # from a strip, by parallel slanted cuts as far apart as the strip is high as cut
     HEXAGONS = 4
     TRAPEZOIDS = 5  # from a strip, alternately up and down
     WEDGES = 6  # from a strip, alternately up and down
@@ -551,10 +551,10 @@ class SewingStep(Choice):
     MARK_BOTH = 2  # draw both diagonals
     MARK_MIDDLES = 3  # draw lines from middle to middle of neighbouring sides
     MARK_ACROSS = 4  # draw a diagonal across the seam of a half-square
-    MARK_CORNERS = 5  # mark where the seam lines cross, `measure` in from both edges
+    MARK_CORNERS = 5  # mark where the seam lines cross at each corner, `measure` in from both edges
     PAIR = 6  # lay one on the other, right sides together
     PAIR_HALVES = 7  # lay two half-squares together, fabrics opposite, seams locked
-    PAIR_CORNER = 8  # lay a small square on a corner
+    PAIR_CORNER = 8  # lay a small square on one of two opposite corners
     PAIR_OPPOSITE = 9  # lay two small squares on opposite corners, overlapping in the middle
     ON_LINE = 10  # sew on the drawn line
     BESIDE = 11  # sew on both sides of the line, `measure` from it
@@ -570,18 +570,44 @@ class SewingStep(Choice):
     JOIN_LONG = 21  # sew two pieces together along their long sides
     JOIN_SHORT = 22  # ... along short sides, the same fabric always on the same side
     JOIN_POINT = 23  # sew a triangle's long side to a goose's short side, even at the foot
-    JOIN_CENTRED = 24  # sew a triangle's long side on, its points sticking out alike
-    JOIN_AGAIN = 25  # the same on the other side
+    JOIN_CENTRED = 24  # sew a triangle's long side to one of two opposite sides, dog-ears alike
+    JOIN_AGAIN = 25  # to the goose's other short side
     JOIN_PARTS = 26  # sew the parts together in pairs, seams meeting in the middle
-    SET_IN = 27  # sew into an inner corner, mark to mark
-    PARTIAL = 28  # sew from the middle outwards and stop at the mark
-    # cut across the strip by parallel slanted cuts, `measure` apart: for diamonds as far as the strip is wide as cut
+    SET_IN = 27  # set a square in, each side from the mark outwards
+    PARTIAL = 28  # sew from the raw edge in the middle outwards and stop at the mark
+    # cut across the strip by parallel cuts at `angle`, `measure` apart: for diamonds as far as the strip is wide as cut
     CUT_SLANTED = 29
-    CUT_TURNING = 30  # cut from the strip alternately up and down
-    CUT_TO_SHAPE = 31  # cut the corners off
+    CUT_TURNING = 30  # cut from the strip alternately up and down, by `angle`
+    CUT_TO_SHAPE = 31  # cut the corners off at `angle`, so that each edge is `measure` as cut
     CUT_ON_POINT = 32  # cut squares on point, `measure` wide, their diagonal on the seam
-    TRIM_TO = 33  # trim to `measure` by `measure_height`
+    TRIM_TO = 33  # trim to `measure` by `measure_height`; the seam runs from corner to corner
     PAIR_STRIPS = 34  # lay the strips together that the pieces are cut from, right sides together
+    MARK_ACROSS_EACH = 35  # as MARK_ACROSS, on each half-square
+    MARK_WIDE = 36  # mark where the seam lines cross at both wide-angled corners of a diamond
+    MARK_INNER = 37  # ... at one right-angled corner, the one to be set in
+    PAIR_EACH_HALF = 38  # lay each half-square on a square cut `measure`
+    PAIR_CORNER_LEFT = 39  # lay a small square on one of the two corners that are left
+    PAIR_LAST_CORNER = 40  # geese: lay a small square on the large square's corner that is left
+    PAIR_END = 41  # geese: lay a square on one end, its line running down and outwards
+    PAIR_OTHER_END = 42  # ... on the other end of the same long edge, its line likewise
+    BESIDE_BOTH = 43  # sew on both sides of both lines, `measure` from them
+    CUT_EACH_APART = 44  # cut each of the four squares apart on its line
+    JOIN_MARKED = 45  # sew two pieces together along their long sides, mark on mark
+    JOIN_OTHERS = 46  # sew a triangle's long side to one of the other two sides, dog-ears alike
+    JOIN_EVERY_SECOND = 47  # sew triangles to every second side of an octagon, opposite ones first
+    JOIN_WEDGES = 48  # sew two wedges together along a long side, the same fabric always alike
+    JOIN_MIDDLE = 49  # sew parts of wedges together, tips and seams meeting in the middle
+    JOIN_WIDE_END = 50  # sew triangles to the wide ends of every second wedge, opposite ones first
+    PARTIAL_PARTS = 51  # sew two pairs as in PARTIAL
+    JOIN_THROUGH = 52  # sew two halves from mark to mark, straight through the middle
+    SET_IN_SHORT = 53  # set a triangle in by its short sides, each from the mark outwards
+    TRIM_EARS = 54  # trim the dog-ears off level
+    TRIM_CROSSED = 55  # trim; the seams meet in the middle and run out into corners
+    TRIM_GEESE = 56  # trim; seams run into the lower corners, the point lies an allowance inside
+    TRIM_POINTS = 57  # trim; a point lies an allowance inside the middle of each edge
+    TRIM_CORNERS = 58  # trim; each corner's seam meets the edges `from_corner` from the raw corner
+    TRIM_STAR = 59  # trim; two points lie an allowance inside each edge, `from_corner` from its ends
+    TRIM_LEANING = 60  # trim; the seam meets the shorter edges `from_corner` from the raw corner
 
 
 class Turning(Choice):

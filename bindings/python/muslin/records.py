@@ -1987,6 +1987,7 @@ class UnitPlan:
         which is not trimmed
     unfinished_height: ... finished + E
     units_per_recipe
+    mirrored_per_recipe: of these, the mirror image of the others: two, of a split quarter by TWO_AT_A_TIME; else 0
     recipes: for units, up
     mirrored_recipes: for the other hand, up
     spare_units: of the recipes, beyond both wishes
@@ -2009,6 +2010,7 @@ class UnitPlan:
     unfinished_width: Length
     unfinished_height: Length
     units_per_recipe: int
+    mirrored_per_recipe: int
     recipes: int
     mirrored_recipes: int
     spare_units: int
@@ -2027,13 +2029,13 @@ class UnitPlan:
     def _read(cls, struct: Any) -> "UnitPlan":
         return cls(finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
                    unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
-                   units_per_recipe=int(struct.units_per_recipe), recipes=int(struct.recipes),
-                   mirrored_recipes=int(struct.mirrored_recipes), spare_units=int(struct.spare_units),
-                   pieces=int(struct.pieces), cut_area=int(struct.cut_area), finished_area=int(struct.finished_area),
-                   allowance_area=int(struct.allowance_area), waste_area=int(struct.waste_area),
-                   seam_offset=Length(struct.seam_offset), bonus_units=int(struct.bonus_units),
-                   bonus_unfinished=Length(struct.bonus_unfinished), bias_outside=bool(struct.bias_outside),
-                   warnings=warnings_in(struct.warnings))
+                   units_per_recipe=int(struct.units_per_recipe), mirrored_per_recipe=int(struct.mirrored_per_recipe),
+                   recipes=int(struct.recipes), mirrored_recipes=int(struct.mirrored_recipes),
+                   spare_units=int(struct.spare_units), pieces=int(struct.pieces), cut_area=int(struct.cut_area),
+                   finished_area=int(struct.finished_area), allowance_area=int(struct.allowance_area),
+                   waste_area=int(struct.waste_area), seam_offset=Length(struct.seam_offset),
+                   bonus_units=int(struct.bonus_units), bonus_unfinished=Length(struct.bonus_unfinished),
+                   bias_outside=bool(struct.bias_outside), warnings=warnings_in(struct.warnings))
 
 
 @dataclass(frozen=True)
@@ -2045,6 +2047,9 @@ class UnitPiece:
     surplus_width: cut - exact need, down to a tick; negative: below the need
     surplus_height
     pitch: along a strip: each further `gives` pieces take this much, up to a tick
+    wide_edge: the longer of a strip shape's two edges along the strip, as cut, up to a tick; any edge of an octagon; 0
+        for a rectangle
+    narrow_edge: the shorter one: 0 for a sharp tip
     count: of these, for one recipe
     total: ... for all recipes of this row's hand
     region: of the unit
@@ -2053,6 +2058,8 @@ class UnitPiece:
     gives: pieces from each: 1, 2 or 4
     grain: enum muslin_grain, of the pieces in the end
     hand: 1: the first hand or none; 2: mirrored
+    angle: degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0
+        for a rectangle
     """
 
     cut_width: Length
@@ -2060,6 +2067,8 @@ class UnitPiece:
     surplus_width: Length
     surplus_height: Length
     pitch: Length
+    wide_edge: Length
+    narrow_edge: Length
     count: int
     total: int
     region: int
@@ -2068,14 +2077,16 @@ class UnitPiece:
     gives: int
     grain: Grain
     hand: int
+    angle: int
 
     @classmethod
     def _read(cls, struct: Any) -> "UnitPiece":
         return cls(cut_width=Length(struct.cut_width), cut_height=Length(struct.cut_height),
                    surplus_width=Length(struct.surplus_width), surplus_height=Length(struct.surplus_height),
-                   pitch=Length(struct.pitch), count=int(struct.count), total=int(struct.total),
+                   pitch=Length(struct.pitch), wide_edge=Length(struct.wide_edge),
+                   narrow_edge=Length(struct.narrow_edge), count=int(struct.count), total=int(struct.total),
                    region=int(struct.region), shape=CutShape(struct.shape), again=CutAgain(struct.again),
-                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand))
+                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand), angle=int(struct.angle))
 
 
 @dataclass(frozen=True)
@@ -2117,6 +2128,7 @@ class UnitYield:
     cut_spare: of the stock's height, beyond the highest piece cut
     recipes: that the stock gives
     units
+    units_of_one: from one rectangle for each region alone
     kind: enum muslin_unit_kind
     method: enum muslin_unit_method
     """
@@ -2128,6 +2140,7 @@ class UnitYield:
     cut_spare: Length
     recipes: int
     units: int
+    units_of_one: int
     kind: UnitKind
     method: UnitMethod
 
@@ -2136,7 +2149,7 @@ class UnitYield:
         return cls(finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
                    unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
                    cut_spare=Length(struct.cut_spare), recipes=int(struct.recipes), units=int(struct.units),
-                   kind=UnitKind(struct.kind), method=UnitMethod(struct.method))
+                   units_of_one=int(struct.units_of_one), kind=UnitKind(struct.kind), method=UnitMethod(struct.method))
 
 
 @dataclass(frozen=True)
@@ -2169,27 +2182,31 @@ class UnitStep:
     """struct muslin_unit_step, muslin/unit.h
 
     measure: as the step says: the allowance s, a width, the unfinished width; 0 where none is
-    measure_height: TRIM_TO: the unfinished height; else 0
+    measure_height: of a step that trims the unit: the unfinished height; else 0
+    from_corner: along the unfinished edge, nearest tick, where the step says so; else 0
     step: enum muslin_sewing_step
     piece: row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none
     other: the row it meets, so
     times: for one recipe
     region: PRESS_TO: towards this region; else 0
+    angle: degrees, where the step cuts a strip shape or an octagon; else 0
     """
 
     measure: Length
     measure_height: Length
+    from_corner: Length
     step: SewingStep
     piece: int
     other: int
     times: int
     region: int
+    angle: int
 
     @classmethod
     def _read(cls, struct: Any) -> "UnitStep":
         return cls(measure=Length(struct.measure), measure_height=Length(struct.measure_height),
-                   step=SewingStep(struct.step), piece=int(struct.piece), other=int(struct.other),
-                   times=int(struct.times), region=int(struct.region))
+                   from_corner=Length(struct.from_corner), step=SewingStep(struct.step), piece=int(struct.piece),
+                   other=int(struct.other), times=int(struct.times), region=int(struct.region), angle=int(struct.angle))
 
 
 @dataclass(frozen=True)
