@@ -137,6 +137,31 @@ void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin
     json_object_set_new(answer, name, length_as_json(value, yards.exact ? &yards : &plain));
 }
 
+void put_to_buy(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    static const struct style shop[] = { { MUSLIN_STYLE_YARD_FRACTION, 8, 0 }, { MUSLIN_STYLE_CM, 1, 0 } };
+    bool inches = in_inches(desk);
+    struct muslin_rounding_spec step = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded bought = { .size = sizeof bought, .value = value };
+    struct length_text text = { .exact = 0 };
+    step.grid = inches ? 36 * MUSLIN_TICKS_PER_INCH / 8 : 100 * MUSLIN_TICKS_PER_MM;
+    step.direction = MUSLIN_ROUND_UP;
+    (void)muslin_length_snap(value, &step, &bought); /* a length too long to be rounded stays */
+    write_in_style(desk, bought.value, &shop[inches ? 0 : 1], MUSLIN_ROUND_UP, &text);
+    json_object_set_new(answer, name, length_as_json(bought.value, &text));
+}
+
+void put_near(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    struct muslin_rounding_spec grid = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded near = { .size = sizeof near, .value = value };
+    grid.grid = in_inches(desk) ? MUSLIN_TICKS_PER_INCH / 16 : MUSLIN_TICKS_PER_MM;
+    (void)muslin_length_snap(value, &grid, &near); /* a length too long to be rounded stays */
+    struct length_text text = write_length(desk, near.value, MUSLIN_ROUND_NEAREST);
+    text.exact = text.exact && near.value == value;
+    json_object_set_new(answer, name, length_as_json(value, &text));
+}
+
 /* Yards of thread are counted whole, and centimetres as well. A few yards and less are said as lengths are. */
 #define FEW_YARDS (10 * 36 * MUSLIN_TICKS_PER_INCH)
 
