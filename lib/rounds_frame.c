@@ -28,6 +28,7 @@ static void read_frame(struct msl_check *check, struct frame *frame, const struc
     msl_want_some_size(check, MUSLIN_ARG_CENTRE_HEIGHT, s->opening_height);
     msl_want_some_size(check, MUSLIN_ARG_BORDER_WIDTH, s->frame_width);
     msl_want_seams(check, s->allowance, s->take_up);
+    msl_want_size(check, MUSLIN_ARG_USABLE_WIDTH, s->usable_width);
     msl_read_rounding(check, &frame->how, rounding);
     if (check->status == MUSLIN_OK)
         frame->taken = msl_taken(s->allowance, s->take_up);
@@ -35,28 +36,49 @@ static void read_frame(struct msl_check *check, struct frame *frame, const struc
 
 /* ---- pieces ------------------------------------------------------------------------------------------------------ */
 
-/* whole + times x sqrt 2 m */
-static muslin_len with_root(const struct frame *frame, muslin_len whole, int64_t times, muslin_len *error)
+/* The long edge round an opening: L + 2 W + (1 + sqrt 2) m. */
+static muslin_len long_edge(const struct frame *frame, muslin_len opening, muslin_len *error)
 {
-    struct msl_surd exact = msl_surd_of(whole, times * frame->taken, 2, 1);
+    struct msl_surd exact = msl_surd_of(opening + 2 * frame->spec.frame_width + frame->taken, frame->taken, 2, 1);
     return msl_round_once(&exact, &frame->how, error);
+}
+
+/* The fewest strips with room for `room` of middles that hold two pieces each of two middles. Where three fit on one,
+ * two and one do no better than two and two. */
+static int64_t strips_for(muslin_len room, muslin_len shorter, muslin_len longer)
+{
+    if (longer > room)
+        return 0;
+    if (2 * (shorter + longer) <= room)
+        return 1;
+    if (shorter + longer <= room)
+        return 2;
+    return 2 * shorter <= room ? 3 : 4;
 }
 
 static void find_pieces(struct muslin_frame *out, const struct frame *frame)
 {
     const struct muslin_frame_spec *s = &frame->spec;
     muslin_len m = frame->taken;
-    muslin_len openings = 2 * (s->opening_width + s->opening_height);
     out->cut_width = s->frame_width + m;
-    out->top_long = with_root(frame, s->opening_width + 2 * s->frame_width + m, 1, &out->top_long_error);
-    out->top_short = with_root(frame, s->opening_width - m, 1, &out->top_short_error);
-    out->side_long = with_root(frame, s->opening_height + 2 * s->frame_width + m, 1, &out->side_long_error);
-    out->side_short = with_root(frame, s->opening_height - m, 1, &out->side_short_error);
-    out->strip_length = with_root(frame, openings + 4 * s->frame_width + out->cut_width, 4, &out->strip_error);
+    out->top_long = long_edge(frame, s->opening_width, &out->top_long_error);
+    out->side_long = long_edge(frame, s->opening_height, &out->side_long_error);
+    out->top_short = out->top_long - 2 * out->cut_width;
+    out->side_short = out->side_long - 2 * out->cut_width;
     out->finished_width = s->opening_width + 2 * s->frame_width;
     out->finished_height = s->opening_height + 2 * s->frame_width;
     out->unfinished_width = out->finished_width + m;
     out->unfinished_height = out->finished_height + m;
+}
+
+/* A piece takes its middle, its long edge less the cut width; each strip the cut width once more. */
+static void find_strips(struct muslin_frame *out, muslin_len usable)
+{
+    muslin_len top = out->top_long - out->cut_width;
+    muslin_len side = out->side_long - out->cut_width;
+    out->strip_length = 2 * (top + side) + out->cut_width;
+    out->strips = strips_for(usable - out->cut_width, top < side ? top : side, top < side ? side : top);
+    out->cloth_length = out->strips * out->cut_width;
 }
 
 muslin_status muslin_frame_pieces(const struct muslin_frame_spec *spec, const struct muslin_rounding_spec *rounding,
@@ -70,6 +92,9 @@ muslin_status muslin_frame_pieces(const struct muslin_frame_spec *spec, const st
     if (check.status != MUSLIN_OK)
         return check.status;
     find_pieces(&pieces, &frame);
+    if (pieces.top_short <= 0 || pieces.side_short <= 0)
+        return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_GRID, frame.how.grid, 0);
+    find_strips(&pieces, frame.spec.usable_width);
     msl_write_struct(out, &pieces, (uint32_t)sizeof pieces);
     return MUSLIN_OK;
 }

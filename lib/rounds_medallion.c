@@ -155,6 +155,8 @@ static struct muslin_medallion_row grow(struct msl_check *check, const struct me
     find_strips(&row, medallion->taken);
     row.after_width = row.before_width + row.side_pair;
     row.after_height = row.before_height + row.top_pair;
+    row.after_unfinished_width = row.after_width + medallion->taken;
+    row.after_unfinished_height = row.after_height + medallion->taken;
     msl_want_size(check, MUSLIN_ARG_QUILT_WIDTH, row.after_width);
     msl_want_size(check, MUSLIN_ARG_QUILT_LENGTH, row.after_height);
     quilt->finished_width = row.after_width;

@@ -44,7 +44,8 @@ static void find_diagonal(struct muslin_point_border *border, const struct musli
     border->rest = s->side_finished % s->diagonal_finished;
 }
 
-static void find_sizes(struct muslin_point_border *border, muslin_len taken, const struct muslin_rounding_spec *how)
+static void find_sizes(struct muslin_point_border *border, muslin_len taken, const struct muslin_rounding_spec *cutting,
+                       const struct muslin_rounding_spec *measuring)
 {
     int64_t below = border->diagonal_denominator;
     muslin_len diagonal = border->diagonal_numerator;
@@ -53,12 +54,23 @@ static void find_sizes(struct muslin_point_border *border, muslin_len taken, con
     struct msl_surd cut = msl_surd_of(2 * seams, diagonal, 2, 2 * below);
     struct msl_surd setting = msl_surd_of(diagonal + seams, seams, 2, below);
     struct msl_surd end = msl_surd_of(diagonal + 2 * seams, seams, 2, 2 * below);
-    border->diagonal_finished = msl_divide_once(diagonal, below, how, &border->diagonal_error);
-    border->square_finished = msl_round_once(&square, how, &border->square_finished_error);
-    border->square_cut = msl_round_once(&cut, how, &border->square_cut_error);
-    border->setting_cut = msl_round_once(&setting, how, &border->setting_cut_error);
-    border->end_cut = msl_round_once(&end, how, &border->end_cut_error);
+    border->diagonal_finished = msl_divide_once(diagonal, below, measuring, &border->diagonal_error);
+    border->square_finished = msl_round_once(&square, measuring, &border->square_finished_error);
+    border->square_cut = msl_round_once(&cut, cutting, &border->square_cut_error);
+    border->setting_cut = msl_round_once(&setting, cutting, &border->setting_cut_error);
+    border->end_cut = msl_round_once(&end, cutting, &border->end_cut_error);
     border->border_unfinished = border->diagonal_finished + taken;
+}
+
+/* n (sqrt 2 (cut - m) - D). Rounded to a grid of up to 2^30, n squares of what is cut are below 2^61. */
+static void find_run(struct muslin_point_border *border, const struct muslin_point_border_spec *s, muslin_len taken)
+{
+    const struct muslin_rounding_spec nearest = MUSLIN_ROUNDING_SPEC_INIT;
+    muslin_len sides = border->squares_per_run * (border->square_cut - taken);
+    struct msl_surd longer = { .whole = border->rest - s->side_finished, .sign = 1, .divisor = 1 };
+    muslin_len error;
+    longer.radicand = msl_wide_multiply(sides, 2 * sides);
+    border->run_longer_by = msl_round_once(&longer, &nearest, &error);
 }
 
 static void count_pieces(struct muslin_point_border *border, int64_t runs)
@@ -71,20 +83,28 @@ static void count_pieces(struct muslin_point_border *border, int64_t runs)
 }
 
 muslin_status muslin_point_border_plan(const struct muslin_point_border_spec *spec,
-                                       const struct muslin_rounding_spec *rounding, struct muslin_point_border *out,
+                                       const struct muslin_rounding_spec *cutting,
+                                       const struct muslin_rounding_spec *measuring, struct muslin_point_border *out,
                                        struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_point_border_spec s = { 0 };
-    struct muslin_rounding_spec how = { 0 };
+    struct muslin_rounding_spec how[2] = { { 0 }, { 0 } };
     struct muslin_point_border border = { 0 };
     read_point_border(&check, &s, spec);
-    msl_read_rounding(&check, &how, rounding);
+    msl_read_rounding(&check, &how[0], cutting);
+    check.at = 1;
+    msl_read_rounding(&check, &how[1], measuring);
+    check.at = 0;
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
     find_diagonal(&border, &s);
-    find_sizes(&border, msl_taken(s.allowance, s.take_up), &how);
+    muslin_len taken = msl_taken(s.allowance, s.take_up);
+    find_sizes(&border, taken, &how[0], &how[1]);
+    if (border.square_cut <= taken)
+        return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_GRID, how[0].grid, 0);
+    find_run(&border, &s, taken);
     count_pieces(&border, s.runs);
     msl_write_struct(out, &border, (uint32_t)sizeof border);
     return MUSLIN_OK;

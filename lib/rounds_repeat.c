@@ -37,9 +37,12 @@ static void find_neighbours(struct muslin_repeat *found, const struct muslin_rep
     found->units_above = found->units_below + !found->divides;
     found->over_above = found->units_above * s->repeat_finished - s->side_finished;
     found->units_nearest = found->over_above <= found->rest_below ? found->units_above : found->units_below;
-    if (found->units_below > 0)
-        found->repeat_below = msl_divide_once(s->side_finished, found->units_below, how, &found->repeat_below_error);
     found->repeat_above = msl_divide_once(s->side_finished, found->units_above, how, &found->repeat_above_error);
+    found->above_left_over = s->side_finished - found->units_above * found->repeat_above;
+    if (found->units_below == 0)
+        return;
+    found->repeat_below = msl_divide_once(s->side_finished, found->units_below, how, &found->repeat_below_error);
+    found->below_left_over = s->side_finished - found->units_below * found->repeat_below;
 }
 
 static void find_spacers(struct muslin_repeat *found, const struct muslin_repeat_spec *s,

@@ -102,6 +102,40 @@ static struct muslin_log_strips strips_of(struct msl_check *check, const struct 
     return row;
 }
 
+/* ---- centres ----------------------------------------------------------------------------------------------------- */
+
+/* Strips `width` wide for the centres of all blocks, each `length` along the strip: which is no longer than a log. */
+struct centres {
+    muslin_len width;
+    int64_t per_strip;
+    int64_t strips;
+    muslin_len cloth;
+};
+
+static struct centres cut_centres(const struct msl_cabin *cabin, muslin_len width, muslin_len length)
+{
+    struct centres centres = { width, room_of(cabin) / length, 0, 0 };
+    centres.strips = (cabin->spec.blocks - 1) / centres.per_strip + 1;
+    centres.cloth = centres.strips * width;
+    return centres;
+}
+
+static void find_centres(struct muslin_logcabin *plan, const struct msl_cabin *cabin)
+{
+    plan->centre_cut_width = cabin->centre_width + cabin->taken;
+    plan->centre_cut_height = cabin->centre_height + cabin->taken;
+    if (!is_counted(cabin))
+        return;
+    struct centres best = cut_centres(cabin, plan->centre_cut_height, plan->centre_cut_width);
+    struct centres turned = cut_centres(cabin, plan->centre_cut_width, plan->centre_cut_height);
+    if (turned.cloth < best.cloth || (turned.cloth == best.cloth && turned.width < best.width))
+        best = turned;
+    plan->centre_strip_cut = best.width;
+    plan->centres_per_strip = best.per_strip;
+    plan->centre_strips = best.strips;
+    plan->centre_cloth_length = best.cloth;
+}
+
 /* ---- the block --------------------------------------------------------------------------------------------------- */
 
 static struct msl_grown grow_whole(const struct msl_cabin *cabin)
@@ -150,18 +184,18 @@ muslin_status muslin_logcabin_plan(const struct muslin_logcabin_spec *spec, cons
     if (check.status != MUSLIN_OK)
         return check.status;
     find_strips(&check, &cabin, &plan, NULL, 0);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    find_centres(&plan, &cabin);
     struct msl_grown block = grow_whole(&cabin);
-    plan.centre_cut_width = cabin.centre_width + cabin.taken;
-    plan.centre_cut_height = cabin.centre_height + cabin.taken;
     plan.unfinished_width = block.width;
     plan.unfinished_height = block.height;
     plan.finished_width = block.width - cabin.taken;
     plan.finished_height = block.height - cabin.taken;
     plan.logs = cabin.logs;
     plan.square = block.width == block.height;
-    if (check.status == MUSLIN_OK)
-        msl_write_struct(out, &plan, (uint32_t)sizeof plan);
-    return check.status;
+    msl_write_struct(out, &plan, (uint32_t)sizeof plan);
+    return MUSLIN_OK;
 }
 
 muslin_status muslin_logcabin_strips(const struct muslin_logcabin_spec *spec, const muslin_len *widths, size_t n,

@@ -199,8 +199,12 @@ static void cut_triangles(struct msl_check *check, struct muslin_point *made, co
     made->corner_square_cut = cut.cut;
     made->corner_need = cut.need;
     made->corner_surplus = cut.surplus;
+    cut = (struct msl_point_cut){ 0 };
     if (made->edge_cornerstones > 0)
-        made->edge_cornerstone_cut = msl_point_cut_square(check, spec, cutting, &edges).cut;
+        cut = msl_point_cut_square(check, spec, cutting, &edges);
+    made->edge_cornerstone_cut = cut.cut;
+    made->edge_cornerstone_need = cut.need;
+    made->edge_cornerstone_surplus = cut.surplus;
     made->warnings |= grid_warning(made->side_square_cut, cutting) | grid_warning(made->corner_square_cut, cutting) |
                       grid_warning(made->edge_cornerstone_cut, cutting);
 }

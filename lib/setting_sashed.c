@@ -58,6 +58,8 @@ static void find_top(struct msl_check *check, struct muslin_sashed *top, const s
     top->finished_length = spec->rows * spec->block_height + sashes_in_line(spec, spec->rows) * spec->sash_height;
     top->unfinished_width = top->finished_width + seam_of(spec);
     top->unfinished_length = top->finished_length + seam_of(spec);
+    top->block_unfinished_width = spec->block_width + seam_of(spec);
+    top->block_unfinished_height = spec->block_height + seam_of(spec);
     msl_want_size(check, MUSLIN_ARG_QUILT_WIDTH, top->finished_width);
     msl_want_size(check, MUSLIN_ARG_QUILT_LENGTH, top->finished_length);
 }

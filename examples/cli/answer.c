@@ -137,6 +137,20 @@ void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin
     json_object_set_new(answer, name, length_as_json(value, yards.exact ? &yards : &plain));
 }
 
+void put_to_buy(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
+{
+    static const struct style shop[] = { { MUSLIN_STYLE_YARD_FRACTION, 8, 0 }, { MUSLIN_STYLE_CM, 1, 0 } };
+    bool inches = in_inches(desk);
+    struct muslin_rounding_spec step = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded bought = { .size = sizeof bought, .value = value };
+    struct length_text text = { .exact = 0 };
+    step.grid = inches ? 36 * MUSLIN_TICKS_PER_INCH / 8 : 100 * MUSLIN_TICKS_PER_MM;
+    step.direction = MUSLIN_ROUND_UP;
+    (void)muslin_length_snap(value, &step, &bought); /* a length too long to be rounded stays */
+    write_in_style(desk, bought.value, &shop[inches ? 0 : 1], MUSLIN_ROUND_UP, &text);
+    json_object_set_new(answer, name, length_as_json(bought.value, &text));
+}
+
 /* A mark of the grid, or the value itself where that is too large for one. */
 static muslin_len on_grid(muslin_len value, muslin_len grid, int32_t direction)
 {

@@ -170,6 +170,8 @@ static void put_round(json_t *list, const struct desk *desk, const struct muslin
     put_truth(one, "sides_differ_from_top", row->unequal == 1);
     put_length(one, desk, "finished_width_after", row->after_width);
     put_length(one, desk, "finished_height_after", row->after_height);
+    put_length(one, desk, "unfinished_width_after", row->after_unfinished_width);
+    put_length(one, desk, "unfinished_height_after", row->after_unfinished_height);
 }
 
 static bool is_about_a_round(int32_t argument)
@@ -229,6 +231,7 @@ static json_t *answer_medallion(const void *request, struct desk *desk)
     json_t *list = put_list(answer, "rounds");
     for (size_t i = 0; i < n; i++)
         put_round(list, desk, &rows[i], i + 1);
+    put_count(answer, "units", quilt.units);
     put_count(answer, "rounds_that_leave_a_rest", quilt.undivided);
     put_length(answer, desk, "finished_width", quilt.finished_width);
     put_length(answer, desk, "finished_height", quilt.finished_height);
@@ -296,6 +299,32 @@ static void put_off(json_t *answer, const struct desk *desk, const char *name, m
         put_length(answer, desk, name, error);
 }
 
+/* Another repeat, with which so many units come out, but for what rounding leaves over. */
+static bool put_other_repeat(json_t *other, struct desk *desk, muslin_len side, int64_t units, muslin_len repeat,
+                             muslin_len left_over)
+{
+    const struct muslin_rounding_spec nearest = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded exact = { .size = sizeof exact };
+    if (!worked(desk, muslin_length_divide(side, units, &nearest, &exact)))
+        return false;
+    put_count(other, "units", units);
+    put_length(other, desk, "side_finished", side);
+    put_length(other, desk, "repeat_finished", repeat);
+    put_length(other, desk, "repeat_exactly_finished", exact.value);
+    put_truth(other, "rounded", repeat != exact.value);
+    put_difference(other, desk, "short_by", "too_long_by", left_over);
+    return true;
+}
+
+static bool put_other_repeats(json_t *answer, struct desk *desk, muslin_len side, const struct muslin_repeat *found)
+{
+    return (found->units_below == 0 ||
+            put_other_repeat(put_object(answer, "with_the_units_that_fit"), desk, side, found->units_below,
+                             found->repeat_below, found->below_left_over)) &&
+           put_other_repeat(put_object(answer, "with_the_units_that_reach"), desk, side, found->units_above,
+                            found->repeat_above, found->above_left_over);
+}
+
 static json_t *answer_repeat(const struct pieced_request *wanted, struct desk *desk)
 {
     struct muslin_repeat found = { .size = sizeof found };
@@ -309,12 +338,12 @@ static json_t *answer_repeat(const struct pieced_request *wanted, struct desk *d
     put_truth(answer, "comes_out", found.divides == 1);
     put_count(answer, "units_that_fit", found.units_below);
     put_length(answer, desk, "they_leave", found.rest_below);
-    put_length(answer, desk, "repeat_that_would_fill_it_finished", found.repeat_below);
-    put_off(answer, desk, "repeat_that_would_fill_it_rounded_by", found.repeat_below_error);
     put_count(answer, "units_that_reach", found.units_above);
     put_length(answer, desk, "they_pass_it_by", found.over_above);
-    put_length(answer, desk, "repeat_that_would_just_reach_finished", found.repeat_above);
-    put_off(answer, desk, "repeat_that_would_just_reach_rounded_by", found.repeat_above_error);
+    if (!put_other_repeats(answer, desk, wanted->repeat.side_finished, &found)) {
+        json_decref(answer);
+        return NULL;
+    }
     put_count(answer, "spacers", wanted->repeat.spacers);
     if (wanted->repeat.spacers == 0)
         return answer;
@@ -346,20 +375,30 @@ static json_t *answer_common(const struct pieced_request *wanted, struct desk *d
     return answer;
 }
 
+/* What rounding makes of a run, where one can measure it. */
+static void put_run(json_t *answer, const struct desk *desk, muslin_len longer)
+{
+    muslin_len shorter = 0;
+    if (longer >= MUSLIN_TICKS_PER_INCH / 16)
+        put_about(answer, desk, "run_as_cut_longer_by", longer);
+    else if (longer <= -MUSLIN_TICKS_PER_INCH / 16 && muslin_length_subtract(0, longer, &shorter) == MUSLIN_OK)
+        put_about(answer, desk, "run_as_cut_shorter_by", shorter);
+}
+
 static void put_point_border(json_t *answer, const struct desk *desk, const struct muslin_point_border *found)
 {
-    put_length(answer, desk, "diagonal_finished", found->diagonal_finished);
-    put_off(answer, desk, "diagonal_rounded_by", found->diagonal_error);
-    put_length(answer, desk, "border_unfinished_depth", found->border_unfinished);
+    put_about(answer, desk, "diagonal_finished", found->diagonal_finished);
+    put_about(answer, desk, "border_unfinished_depth", found->border_unfinished);
     put_count(answer, "squares_in_a_run", found->squares_per_run);
     put_length(answer, desk, "left_over", found->rest);
-    put_length(answer, desk, "square_finished", found->square_finished);
+    put_about(answer, desk, "square_finished", found->square_finished);
     put_length(answer, desk, "square_cut", found->square_cut);
     put_off(answer, desk, "square_cut_rounded_by", found->square_cut_error);
     put_length(answer, desk, "setting_square_cut", found->setting_cut);
     put_off(answer, desk, "setting_square_cut_rounded_by", found->setting_cut_error);
     put_length(answer, desk, "end_square_cut", found->end_cut);
     put_off(answer, desk, "end_square_cut_rounded_by", found->end_cut_error);
+    put_run(answer, desk, found->run_longer_by);
     put_count(answer, "squares", found->squares);
     put_count(answer, "setting_triangles", found->setting_triangles);
     put_count(answer, "setting_squares_to_cut", found->setting_squares);
@@ -369,7 +408,9 @@ static void put_point_border(json_t *answer, const struct desk *desk, const stru
 
 static json_t *answer_point_border(const struct pieced_request *wanted, struct desk *desk)
 {
+    const struct muslin_rounding_spec to_a_tick = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_point_border_spec spec = MUSLIN_POINT_BORDER_SPEC_INIT;
+    struct muslin_rounding_spec cutting = wanted->rounding;
     struct muslin_point_border found = { .size = sizeof found };
     spec.side_finished = wanted->repeat.side_finished;
     spec.diagonal_finished = wanted->diagonal;
@@ -377,11 +418,19 @@ static json_t *answer_point_border(const struct pieced_request *wanted, struct d
     spec.runs = wanted->runs;
     spec.allowance = wanted->repeat.allowance;
     spec.take_up = wanted->repeat.take_up;
-    if (!worked(desk, muslin_point_border_plan(&spec, &wanted->rounding, &found, &desk->problem)))
+    if (!given(desk, "to"))
+        cutting.grid = MUSLIN_TICKS_PER_INCH / 16;
+    if (!given(desk, "round"))
+        cutting.direction = MUSLIN_ROUND_UP;
+    if (!worked(desk, muslin_point_border_plan(&spec, &cutting, &to_a_tick, &found, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
+    muslin_len run = 0;
     put_text(answer, "way", "squares on point");
     put_length(answer, desk, "side_finished", spec.side_finished);
+    put_length(answer, desk, "seam_allowance", spec.allowance);
+    if (muslin_length_subtract(spec.side_finished, found.rest, &run) == MUSLIN_OK)
+        put_length(answer, desk, "run_finished", run);
     put_count(answer, "runs", spec.runs);
     put_point_border(answer, desk, &found);
     return answer;
@@ -425,7 +474,12 @@ static const struct option_row pieced_options[] = {
       "runs alike, counted together (1)" },
     OPTION_HEADING("Seams and rounding"),
     OPTION_SEAM(pieced_request, repeat.allowance, repeat.take_up),
-    OPTION_ROUNDING(pieced_request, rounding),
+    { "to", KIND_LENGTH, offsetof(struct pieced_request, rounding.grid), MUSLIN_ARG_GRID, 0, NULL,
+      "round to this grid, for instance 1/8 in (for squares on point, 1/16 in)" },
+    { "round", KIND_CHOICE, offsetof(struct pieced_request, rounding.direction), MUSLIN_ARG_DIRECTION, 0,
+      rounding_words, "up (the usual for squares on point), down or nearest (the usual else)" },
+    { "tolerance", KIND_LENGTH, offsetof(struct pieced_request, rounding.tolerance), MUSLIN_ARG_TOLERANCE, 0, NULL,
+      "what rounding up or down may overlook (none)" },
     OPTION_END
 };
 

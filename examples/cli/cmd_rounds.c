@@ -136,6 +136,14 @@ static void put_plan(json_t *answer, const struct desk *desk, const struct musli
     put_length(answer, desk, "finished_height", plan->finished_height);
     put_length(answer, desk, "unfinished_width", plan->unfinished_width);
     put_length(answer, desk, "unfinished_height", plan->unfinished_height);
+    if (spec->usable_width == 0)
+        return;
+    json_t *centres = put_object(answer, "centres");
+    put_length(centres, desk, "strip_cut_width", plan->centre_strip_cut);
+    put_count(centres, "from_each_strip", plan->centres_per_strip);
+    put_count(centres, "strips", plan->centre_strips);
+    put_cloth(centres, desk, "cloth_length", plan->centre_cloth_length);
+    put_to_buy(centres, desk, "cloth_to_buy", plan->centre_cloth_length);
 }
 
 static void put_strips(json_t *list, const struct desk *desk, const struct muslin_log_strips *row)
@@ -149,6 +157,7 @@ static void put_strips(json_t *list, const struct desk *desk, const struct musli
     put_count(one, "strips_by_length_alone", row->strips_least);
     put_count(one, "strips", row->strips);
     put_cloth(one, desk, "cloth_length", row->cloth_length);
+    put_to_buy(one, desk, "cloth_to_buy", row->cloth_length);
 }
 
 static void put_log(json_t *list, const struct desk *desk, const struct muslin_log *row)
@@ -305,6 +314,24 @@ static bool put_templates(json_t *answer, struct desk *desk, const struct frame_
     return true;
 }
 
+/* More than a tick: less is what a root leaves. */
+static bool is_off(muslin_len error)
+{
+    return error > 0 || error < -1;
+}
+
+static void put_frame_strips(json_t *answer, const struct desk *desk, const struct muslin_frame_spec *spec,
+                             const struct muslin_frame *frame)
+{
+    put_length(answer, desk, "cloth_usable_width", spec->usable_width);
+    if (spec->usable_width == 0)
+        return;
+    json_t *strips = put_object(answer, "across_the_cloth");
+    put_count(strips, "strips", frame->strips);
+    put_cloth(strips, desk, "cloth_length", frame->cloth_length);
+    put_to_buy(strips, desk, "cloth_to_buy", frame->cloth_length);
+}
+
 static json_t *answer_frame(const void *request, struct desk *desk)
 {
     const struct frame_request *wanted = request;
@@ -325,6 +352,9 @@ static json_t *answer_frame(const void *request, struct desk *desk)
     put_length(answer, desk, "side_cut_long_edge", frame.side_long);
     put_length(answer, desk, "side_cut_short_edge", frame.side_short);
     put_length(answer, desk, "strip_length_for_all_four", frame.strip_length);
+    put_truth(answer, "all_four_alike", made.frame.opening_width == made.frame.opening_height);
+    put_truth(answer, "cut_edges_are_rounded", is_off(frame.top_long_error) || is_off(frame.side_long_error));
+    put_frame_strips(answer, desk, &made.frame, &frame);
     put_length(answer, desk, "finished_width", frame.finished_width);
     put_length(answer, desk, "finished_height", frame.finished_height);
     put_length(answer, desk, "unfinished_width", frame.unfinished_width);
@@ -342,6 +372,8 @@ static const struct option_row frame_options[] = {
       "finished height of it (the same)" },
     { "frame", KIND_LENGTH, offsetof(struct frame_request, frame.frame_width), MUSLIN_ARG_BORDER_WIDTH,
       OPTION_REQUIRED, NULL, "finished width of the frame" },
+    { "usable", KIND_LENGTH, offsetof(struct frame_request, frame.usable_width), MUSLIN_ARG_USABLE_WIDTH, 0, NULL,
+      "usable width of the cloth (40 in); 0 counts no strips" },
     OPTION_SEAM(frame_request, frame.allowance, frame.take_up),
     { "to", KIND_LENGTH, offsetof(struct frame_request, rounding.grid), MUSLIN_ARG_GRID, 0, NULL,
       "round lengths to this grid (1/8 in)" },

@@ -3,7 +3,6 @@
  * SPDX-License-Identifier: MIT */
 #include "answer.h"
 #include "cmd.h"
-#include "look.h"
 #include "sheet.h"
 #include "words.h"
 
@@ -39,6 +38,7 @@ static void put_sash_piece(json_t *list, const struct desk *desk, const struct m
     put_count(piece, "spare_pieces", row->spare_pieces);
     put_count(piece, "joins", row->joins);
     put_cloth(piece, desk, "cloth_length", row->cloth_length);
+    put_to_buy(piece, desk, "cloth_to_buy", row->cloth_length);
     put_spare(piece, desk, "cloth_may_be_narrower_by", row->narrower_by);
     *warnings |= row->warnings;
 }
@@ -61,6 +61,8 @@ static json_t *answer_sashing(const void *request, struct desk *desk)
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "blocks", top.blocks);
+    put_length(answer, desk, "block_unfinished_width", top.block_unfinished_width);
+    put_length(answer, desk, "block_unfinished_height", top.block_unfinished_height);
     put_length(answer, desk, "cloth_usable_width", spec.usable_width);
     json_t *list = put_list(answer, "pieces");
     for (size_t i = 0; i < count; i++)
@@ -72,45 +74,6 @@ static json_t *answer_sashing(const void *request, struct desk *desk)
     put_length(answer, desk, "unfinished_length", top.unfinished_length);
     put_warnings(answer, warnings);
     return answer;
-}
-
-static void show_sash_piece(struct sheet *sheet, json_t *piece)
-{
-    bool corner = says(piece, "kind", "cornerstone");
-    sheet_point(sheet, piece, corner ? "{count:cornerstone}, cut {cut_width} by {cut_length}."
-                              : says(piece, "kind", "vertical sash")
-                                  ? "{count} vertical sashes, beside the blocks of each row: cut {cut_width} by "
-                                    "{cut_length}."
-                                  : "{count} horizontal sashes, above and below the rows: cut {cut_width} by "
-                                    "{cut_length}.");
-    if (json_integer_value(json_object_get(piece, "from_each_strip")) == 0)
-        sheet_under(sheet, piece, "They are longer than a strip: cut {strips:strip} {cut_width} wide across the cloth, "
-                                  "{cloth_length} of it, join them end to end with {joins:straight seam}, and cut the "
-                                  "pieces from that run.");
-    else
-        sheet_under(sheet, piece, "Cut {strips:strip} {cut_width} wide across the cloth, {cloth_length} of it: "
-                                  "{from_each_strip} from each, {spare_pieces} to spare. The cloth may be "
-                                  "{cloth_may_be_narrower_by} narrower before a strip gives one fewer.");
-}
-
-static void show_sashing(struct sheet *sheet, json_t *answer)
-{
-    json_t *pieces = json_object_get(answer, "pieces");
-    bool cornerstones = json_is_true(json_object_get(answer, "cornerstones"));
-    sheet_say(sheet, answer, "{blocks:block} with sashes make a top {finished_width} by {finished_length} finished "
-                             "({unfinished_width} by {unfinished_length} unfinished). From cloth "
-                             "{cloth_usable_width} wide without its selvages (usable):");
-    sheet_gap(sheet);
-    for (size_t i = 0; i < json_array_size(pieces); i++)
-        show_sash_piece(sheet, json_array_get(pieces, i));
-    sheet_point(sheet, answer, cornerstones
-                                   ? "Sew rows of blocks and vertical sashes, and rows of cornerstones and horizontal "
-                                     "sashes; press all seams towards the sashes, so that they nest where rows meet."
-                                   : "Sew rows of blocks and vertical sashes, measure them all, and cut the horizontal "
-                                     "sashes to what the rows measure on average; the length above is the arithmetic. "
-                                     "Mark the columns on each long sash so that blocks line up across it.");
-    sheet_point(sheet, answer, "Make one block first and measure it: sashes are cut to the blocks you have.");
-    show_sentences(sheet, json_object_get(answer, "warnings"));
 }
 
 static const struct option_row sashing_options[] = {
@@ -211,7 +174,7 @@ static void put_surplus(json_t *part, const struct desk *desk, muslin_len surplu
 {
     muslin_len less = 0;
     if (surplus >= 0)
-        put_slack(part, desk, "larger_than_need_by", surplus);
+        put_length(part, desk, "larger_than_need_by", surplus);
     else if (muslin_length_subtract(0, surplus, &less) == MUSLIN_OK)
         put_least(part, desk, "smaller_than_need_by", less);
 }
@@ -255,7 +218,10 @@ static void put_sashes(json_t *answer, const struct desk *desk, const struct mus
     put_count(sashes, "edge_cornerstones", made->edge_cornerstones);
     if (made->edge_cornerstones > 0) {
         put_count(sashes, "edge_cornerstone_squares_cut_twice", made->edge_cornerstone_squares);
-        put_length(sashes, desk, "edge_cornerstone_square_cut", made->edge_cornerstone_cut);
+        json_t *squares = put_object(sashes, "edge_cornerstone_squares");
+        put_length(squares, desk, "square_cut", made->edge_cornerstone_cut);
+        put_least(squares, desk, "exact_need", made->edge_cornerstone_need);
+        put_surplus(squares, desk, made->edge_cornerstone_surplus);
     }
 }
 
@@ -266,6 +232,7 @@ static json_t *point_as_json(struct desk *desk, const struct muslin_point_spec *
         return NULL;
     json_t *answer = json_object();
     put_length(answer, desk, "block_finished", spec->block);
+    put_length(answer, desk, "block_unfinished", made->alternate_cut);
     put_text(answer, "layout", word_of(point_layout_words, spec->layout));
     put_text(answer, "policy", word_of(policy_words, spec->policy));
     put_count(answer, "blocks", made->blocks);
@@ -276,14 +243,14 @@ static json_t *point_as_json(struct desk *desk, const struct muslin_point_spec *
     put_count(answer, "half_blocks", made->half_blocks);
     put_length(answer, desk, "half_block_cut_beyond_diagonal", made->half_block_beyond);
     put_sashes(answer, desk, made);
-    put_length(answer, desk, "block_diagonal_finished", made->diagonal);
+    put_about(answer, desk, "block_diagonal_finished", made->diagonal);
     json_t *edges = put_object(answer, "edges");
     put_length(edges, desk, "set_off", spec->set_off);
     put_length(edges, desk, "trim_outside", beyond);
-    put_length(answer, desk, "finished_width", made->finished_width);
-    put_length(answer, desk, "finished_length", made->finished_length);
-    put_length(answer, desk, "unfinished_width", made->unfinished_width);
-    put_length(answer, desk, "unfinished_length", made->unfinished_length);
+    put_about(answer, desk, "finished_width", made->finished_width);
+    put_about(answer, desk, "finished_length", made->finished_length);
+    put_about(answer, desk, "unfinished_width", made->unfinished_width);
+    put_about(answer, desk, "unfinished_length", made->unfinished_length);
     put_warnings(answer, made->warnings);
     return answer;
 }
@@ -297,97 +264,6 @@ static json_t *answer_point(const void *request, struct desk *desk)
     if (!worked(desk, muslin_point_plan(&spec, &wanted->cutting, &to_a_tick, &made, &desk->problem)))
         return NULL;
     return point_as_json(desk, &spec, &made);
-}
-
-static void show_square(struct sheet *sheet, json_t *part, bool exact)
-{
-    if (json_object_get(part, "smaller_than_need_by") != NULL)
-        sheet_under(sheet, part, "By rounding, the square is {smaller_than_need_by} smaller than the exact need of "
-                                 "{exact_need}: cut it larger.");
-    else if (!exact)
-        sheet_under(sheet, part, "The exact need is {exact_need}, so {larger_than_need_by} of it is there to trim.");
-}
-
-static void show_triangles(struct sheet *sheet, json_t *answer)
-{
-    json_t *sides = json_object_get(answer, "side_triangles");
-    json_t *corners = json_object_get(answer, "corner_triangles");
-    bool exact = says(answer, "policy", "exact");
-    if (sides != NULL) {
-        sheet_point(sheet, sides, "{count} side triangles: cut {squares_cut_twice:square} {square_cut} on each side "
-                                  "and cut each TWICE on the diagonal, into four triangles ({spare_triangles} to "
-                                  "spare). The long side, which will lie on the outside, is then on the straight "
-                                  "grain.");
-        show_square(sheet, sides, exact);
-    }
-    sheet_point(sheet, corners, "{count} corner triangles: cut {squares_cut_once:square} {square_cut} on each side and "
-                                "cut each ONCE on the diagonal, into two triangles. Their two short sides, which will "
-                                "lie on the outside, are on the straight grain.");
-    show_square(sheet, corners, exact);
-    if (sides != NULL)
-        sheet_point(sheet, answer, "Do not swap the two cuts: a triangle from the other kind of square would put bias "
-                                   "on the edge of the quilt, and the edge would stretch. The sides that are sewn to "
-                                   "the blocks are bias: handle them gently, press without pushing.");
-}
-
-static void show_half_blocks(struct sheet *sheet, json_t *answer)
-{
-    if (json_integer_value(json_object_get(answer, "half_blocks")) == 0)
-        return;
-    sheet_point(sheet, answer, "{half_blocks:half-block} at the edges, each from a whole block of its own: lay the "
-                               "ruler {half_block_cut_beyond_diagonal} beyond the diagonal, cut there, and keep the "
-                               "larger part. One block gives one half, not two.");
-}
-
-static void show_point_sashes(struct sheet *sheet, json_t *answer)
-{
-    json_t *sashes = json_object_get(answer, "sashes");
-    if (sashes == NULL)
-        return;
-    if (json_integer_value(json_object_get(sashes, "count")) > 0)
-        sheet_point(sheet, sashes, "{count} whole sashes, cut {cut_width} by {cut_length}.");
-    if (json_integer_value(json_object_get(sashes, "at_the_edge")) > 0)
-        sheet_point(sheet, sashes, "{at_the_edge} sashes between a block and a side triangle, cut {cut_width} by "
-                                   "{edge_sash_cut_length}: they run to the edge and are trimmed there at 45 degrees, "
-                                   "on the bias.");
-    if (json_integer_value(json_object_get(sashes, "cornerstones")) > 0)
-        sheet_point(sheet, sashes, "{cornerstones:whole cornerstone}, cut {cornerstone_cut} square.");
-    if (json_integer_value(json_object_get(sashes, "edge_cornerstones")) > 0)
-        sheet_point(sheet, sashes, "{edge_cornerstones} half cornerstones at the edge: cut "
-                                   "{edge_cornerstone_squares_cut_twice:square} {edge_cornerstone_square_cut} on each "
-                                   "side and cut each TWICE on the diagonal, like the side triangles.");
-}
-
-static void show_trimming(struct sheet *sheet, json_t *answer)
-{
-    if (any(answer, "edges", "set_off"))
-        sheet_point(sheet, answer, "Trim the edges straight, {edges.trim_outside} outside the outermost tips: "
-                                   "{edges.set_off} of it stays, so that the blocks float, the rest is for the seam.");
-    else if (says(answer, "layout", "cut"))
-        sheet_point(sheet, answer, "Trim the edges straight, {edges.trim_outside} outside the middles of the outer "
-                                   "cornerstones, for the seam.");
-    else
-        sheet_point(sheet, answer, "Trim the edges straight, {edges.trim_outside} outside the outermost tips, for the "
-                                   "seam.");
-}
-
-static void show_point(struct sheet *sheet, json_t *answer)
-{
-    sheet_say(sheet, answer, "{blocks:block} of {block_finished} finished on point: the centre measures "
-                             "{finished_width} by {finished_length} finished ({unfinished_width} by "
-                             "{unfinished_length} unfinished).");
-    sheet_gap(sheet);
-    if (json_integer_value(json_object_get(answer, "alternate_blocks")) > 0)
-        sheet_point(sheet, answer, "{alternate_blocks:alternate block} between them; plain ones are squares cut "
-                                   "{alternate_cut}.");
-    show_half_blocks(sheet, answer);
-    show_triangles(sheet, answer);
-    show_point_sashes(sheet, answer);
-    sheet_point(sheet, answer, "Sew diagonal rows, each with its setting pieces at both ends, then the rows to each "
-                               "other, the corners last.");
-    show_trimming(sheet, answer);
-    sheet_point(sheet, answer, "Sew a test block first: sizes follow the block you really get.");
-    show_sentences(sheet, json_object_get(answer, "warnings"));
 }
 
 static const struct option_row point_options[] = {
@@ -442,5 +318,5 @@ const struct command on_point_command = {
     .request_size = sizeof(struct point_request),
     .start = start_point,
     .answer = answer_point,
-    .show = show_point
+    .show = show_on_point
 };

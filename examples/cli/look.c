@@ -25,3 +25,15 @@ bool says(json_t *object, const char *member, const char *text)
     const char *found = json_string_value(json_object_get(object, member));
     return found != NULL && strcmp(found, text) == 0;
 }
+
+bool in_yards(json_t *object, const char *member)
+{
+    return strstr(json_string_value(part(object, member, "text")), "yd") != NULL;
+}
+
+json_t *bare(json_t *object, const char *member)
+{
+    json_t *copy = json_deep_copy(object);
+    json_object_set_new(json_object_get(copy, member), "exact", json_true());
+    return copy;
+}

@@ -74,10 +74,14 @@ void show_weight(struct sheet *sheet, json_t *answer);
 /* A pieced unit as one works, and what cloth can become as a table. */
 void show_unit(struct sheet *sheet, json_t *answer);
 void show_makes(struct sheet *sheet, json_t *answer);
+void show_sashing(struct sheet *sheet, json_t *answer);
+void show_on_point(struct sheet *sheet, json_t *answer);
 void show_log_cabin(struct sheet *sheet, json_t *answer);
 void show_frame(struct sheet *sheet, json_t *answer);
 void show_medallion(struct sheet *sheet, json_t *answer);
 void show_pieced_border(struct sheet *sheet, json_t *answer);
+/* What cloth that was counted in strips does not include. */
+void show_nothing_allowed(struct sheet *sheet);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
 /* A whole quilt as a written pattern. */

@@ -14,6 +14,22 @@ static bool has(json_t *object, const char *member)
     return json_integer_value(ticks != NULL ? ticks : value) != 0 || json_is_true(value);
 }
 
+static json_int_t count_of(json_t *object, const char *member)
+{
+    return json_integer_value(json_object_get(object, member));
+}
+
+/* The sentence for cloth that is said in yards, or the one that adds what a shop sells. */
+static const char *across(json_t *row, const char *yards, const char *with_shop)
+{
+    return in_yards(row, "cloth_length") ? yards : with_shop;
+}
+
+void show_nothing_allowed(struct sheet *sheet)
+{
+    sheet_point(sheet, NULL, "Nothing is allowed for straightening the cloth or for shrinkage: buy more.");
+}
+
 /* ---- log cabins -------------------------------------------------------------------------------------------------- */
 
 static void show_rounds_that_fit(struct sheet *sheet, json_t *answer)
@@ -47,12 +63,38 @@ static void show_strips(struct sheet *sheet, json_t *answer)
         json_t *row = json_array_get(list, i);
         sheet_point(sheet, row, "Of the {fabric} fabrics: {logs:log}, strips cut {strip_cut_width} wide; end to end "
                                 "{running_length}, the longest cut {longest_cut_length} long.");
-        if (counted)
-            sheet_under(sheet, row, "{strips:strip} across the cloth, {cloth_length} of it, cut without joins, the "
-                                    "longest logs first. By length alone it would be {strips_by_length_alone}.");
+        if (!counted)
+            continue;
+        bool certain = count_of(row, "strips") == count_of(row, "strips_by_length_alone");
+        sheet_under(sheet, row, across(row, certain ? "{strips:strip} across the cloth, {cloth_length} of it."
+                                                    : "At most {strips:strip} across the cloth, {cloth_length} of it.",
+                                       certain ? "{strips:strip} across the cloth, {cloth_length} of it "
+                                                 "({cloth_to_buy} in the shop)."
+                                               : "At most {strips:strip} across the cloth, {cloth_length} of it "
+                                                 "({cloth_to_buy} in the shop)."));
+        sheet_under(sheet, row, certain ? "Cut without joins, the longest logs first."
+                                        : "So many when cut without joins, the longest logs first. By length alone it "
+                                          "would be {strips_by_length_alone}; fewer can never do.");
     }
-    if (counted)
-        sheet_point(sheet, answer, "The cloth is {cloth_usable_width} wide without its selvages (usable).");
+    if (!counted)
+        return;
+    sheet_point(sheet, answer, "The cloth is {cloth_usable_width} wide without its selvages (usable).");
+    show_nothing_allowed(sheet);
+}
+
+static void show_centres(struct sheet *sheet, json_t *answer)
+{
+    json_t *centres = json_object_get(answer, "centres");
+    sheet_point(sheet, answer, "For {blocks:block}: a centre cut {centre_cut_width} by {centre_cut_height} each, and "
+                               "{logs_in_a_block:log} each.");
+    if (centres == NULL)
+        return;
+    sheet_under(sheet, centres, across(centres,
+                                       "For the centres, {strips:strip} cut {strip_cut_width} wide across the cloth, "
+                                       "{cloth_length} of it; a strip holds {from_each_strip}.",
+                                       "For the centres, {strips:strip} cut {strip_cut_width} wide across the cloth, "
+                                       "{cloth_length} of it ({cloth_to_buy} in the shop); a strip holds "
+                                       "{from_each_strip}."));
 }
 
 static void show_log(struct sheet *sheet, json_t *log)
@@ -69,6 +111,7 @@ static void show_sewing(struct sheet *sheet, json_t *answer)
     json_t *logs = json_object_get(answer, "logs");
     json_int_t round = 0;
     sheet_step(sheet, "SEW, EACH BLOCK");
+    sheet_point(sheet, answer, "Press each seam away from the centre, before the next log goes on.");
     for (size_t i = 0; i < json_array_size(logs); i++) {
         json_t *log = json_array_get(logs, i);
         json_int_t of = json_integer_value(json_object_get(log, "round"));
@@ -80,7 +123,6 @@ static void show_sewing(struct sheet *sheet, json_t *answer)
         round = of;
         show_log(sheet, log);
     }
-    sheet_point(sheet, answer, "Press each seam away from the centre, before the next log goes on.");
 }
 
 static const char *cabin_title(json_t *answer)
@@ -106,8 +148,7 @@ void show_log_cabin(struct sheet *sheet, json_t *answer)
                                    : "The first two logs of each round are of the first fabrics, the other two of the "
                                      "second: light and dark, for instance.");
     sheet_step(sheet, "CUT");
-    sheet_point(sheet, answer, "For {blocks:block}: a centre cut {centre_cut_width} by {centre_cut_height} each, and "
-                               "{logs_in_a_block:log} each.");
+    show_centres(sheet, answer);
     show_strips(sheet, answer);
     show_sewing(sheet, answer);
 }
@@ -133,22 +174,71 @@ static void show_template(struct sheet *sheet, json_t *answer, const char *membe
     show_corners(sheet, json_object_get(template, "finished_corners"), "Finished corners");
 }
 
+/* What lies on each of the strips across the cloth. */
+static const char *on_each_strip(json_t *strips, bool alike)
+{
+    switch (count_of(strips, "strips")) {
+    case 1:
+        return "all four pieces from it";
+    case 2:
+        return alike ? "two pieces from each" : "a top or bottom and a side from each";
+    case 3:
+        return "a longer piece from each of two, both shorter pieces from the third";
+    default:
+        return "a piece from each";
+    }
+}
+
+static void show_frame_strips(struct sheet *sheet, json_t *answer, bool alike)
+{
+    json_t *strips = json_object_get(answer, "across_the_cloth");
+    sheet_point(sheet, answer, "Cut strips {strip_cut_width} wide, and from them the pieces, each turned against the "
+                               "one before, ends at 45 degrees. One strip {strip_length_for_all_four} long holds all "
+                               "four, cut as below.");
+    if (strips == NULL)
+        return;
+    if (count_of(strips, "strips") == 0) {
+        sheet_under(sheet, answer, "A piece is longer than a strip across cloth {cloth_usable_width} wide (usable): "
+                                   "cut the strip along the cloth.");
+        return;
+    }
+    json_object_set_new(strips, "each", json_string(on_each_strip(strips, alike)));
+    json_object_set(strips, "usable", json_object_get(answer, "cloth_usable_width"));
+    sheet_under(sheet, strips, across(strips,
+                                      "Across cloth {usable} wide without its selvages (usable) it takes "
+                                      "{strips:strip}, {cloth_length} of it: {each}.",
+                                      "Across cloth {usable} wide without its selvages (usable) it takes "
+                                      "{strips:strip}, {cloth_length} of it ({cloth_to_buy} in the shop): {each}."));
+    if (count_of(strips, "strips") > 1)
+        sheet_under(sheet, answer, "Or cut the one strip along the cloth.");
+    show_nothing_allowed(sheet);
+}
+
 void show_frame(struct sheet *sheet, json_t *answer)
 {
+    bool alike = json_is_true(json_object_get(answer, "all_four_alike"));
     sheet_say(sheet, answer, "A mitred frame {frame_finished_width} wide finished round an opening "
                              "{opening_finished_width} by {opening_finished_height} finished: {finished_width} by "
                              "{finished_height} finished, {unfinished_width} by {unfinished_height} unfinished.");
-    sheet_point(sheet, answer, "Cut strips {strip_cut_width} wide. One strip {strip_length_for_all_four} long holds "
-                               "all four pieces, each turned against the one before, ends at 45 degrees.");
-    sheet_point(sheet, answer, "Top and bottom: long cut edge {top_cut_long_edge}, short cut edge "
-                               "{top_cut_short_edge}.");
-    sheet_point(sheet, answer, "Sides: long cut edge {side_cut_long_edge}, short cut edge {side_cut_short_edge}.");
+    sheet_point(sheet, answer, "Sew a test corner first.");
+    show_frame_strips(sheet, answer, alike);
+    sheet_point(sheet, answer, alike ? "All four pieces: long cut edge {top_cut_long_edge}, short cut edge "
+                                       "{top_cut_short_edge}."
+                                     : "Top and bottom: long cut edge {top_cut_long_edge}, short cut edge "
+                                       "{top_cut_short_edge}.");
+    if (!alike)
+        sheet_point(sheet, answer, "Sides: long cut edge {side_cut_long_edge}, short cut edge {side_cut_short_edge}.");
+    if (has(answer, "cut_edges_are_rounded"))
+        sheet_under(sheet, answer, "These are rounded, to be cut with a ruler. The exact shape is that of the "
+                                   "templates below: trim the tips to it, as much at both ends.");
     sheet_point(sheet, answer, "Stop each seam to the opening one allowance, {seam_allowance}, before the corner; then "
-                               "sew the mitres from there outwards. Sew a test corner first.");
+                               "sew the mitres from there outwards.");
     sheet_gap(sheet);
-    sheet_say(sheet, answer, "Templates, measured along the long cut edge from its left tip, and in from that edge:");
-    show_template(sheet, answer, "top_template", "Top and bottom.");
-    show_template(sheet, answer, "side_template", "Sides.");
+    sheet_say(sheet, answer, "Templates, the exact shape, measured along the long cut edge from its left tip, and in "
+                             "from that edge:");
+    show_template(sheet, answer, "top_template", alike ? "All four pieces." : "Top and bottom.");
+    if (!alike)
+        show_template(sheet, answer, "side_template", "Sides.");
 }
 
 /* ---- medallions -------------------------------------------------------------------------------------------------- */
@@ -170,22 +260,51 @@ static void show_units(struct sheet *sheet, json_t *round)
 }
 
 /* One direction may need no strip at all. */
-static void show_coping(struct sheet *sheet, json_t *round)
+static void show_plain_strips(struct sheet *sheet, json_t *round)
 {
     bool side = has(round, "side_cut_width");
     bool top = has(round, "top_cut_width");
+    bool coping = says(round, "kind", "coping");
     if (side)
-        sheet_under(sheet, round, "Sides: two strips cut {side_cut_width} wide and {side_cut_length} long "
-                                  "({side_finished_width} wide finished).");
+        sheet_under(sheet, round, coping ? "Sides: two strips, by the arithmetic cut {side_cut_width} wide and "
+                                           "{side_cut_length} long ({side_finished_width} wide finished)."
+                                         : "Sides: two strips cut {side_cut_width} wide and {side_cut_length} long "
+                                           "({side_finished_width} wide finished).");
     if (top)
-        sheet_under(sheet, round, "Top and bottom: two strips cut {top_cut_width} wide and {top_cut_length} long "
-                                  "({top_finished_width} wide finished).");
+        sheet_under(sheet, round, coping ? "Top and bottom: two strips, by the arithmetic cut {top_cut_width} wide and "
+                                           "{top_cut_length} long ({top_finished_width} wide finished)."
+                                         : "Top and bottom: two strips cut {top_cut_width} wide and {top_cut_length} "
+                                           "long ({top_finished_width} wide finished).");
     if (!side)
         sheet_under(sheet, round, "No strips at the sides.");
     if (!top)
         sheet_under(sheet, round, "No strips at top and bottom.");
     if (json_is_true(json_object_get(round, "sides_differ_from_top")))
         sheet_under(sheet, round, "Width and height need different strips: mind which is which.");
+}
+
+/* Coping strips take up what the measured top is off; a plain border follows the measured top. */
+static void show_fitting(struct sheet *sheet, json_t *round)
+{
+    if (says(round, "kind", "coping"))
+        sheet_under(sheet, round, "Cut coping strips a little wider than that, by 1/2 in or 1 cm, and as long as your "
+                                  "top measures; sew them on, then trim the top, as much on opposite sides, to "
+                                  "{unfinished_width_after} by {unfinished_height_after} unfinished: the pieced round "
+                                  "is made for that.");
+    else if (says(round, "kind", "plain"))
+        sheet_under(sheet, round, "Cut the strips as long as your top measures through the middle, and ease its edges "
+                                  "to them.");
+}
+
+static void show_corners_of(struct sheet *sheet, json_t *round)
+{
+    if (!has(round, "corner_squares")) {
+        sheet_under(sheet, round, "Sides first; top and bottom run through the corners.");
+        return;
+    }
+    sheet_under(sheet, round, "In the corners, {corner_squares} pieces cut {corner_cut_width} by {corner_cut_height}. "
+                              "Sides first; sew a corner piece to each end of top and bottom, which are then "
+                              "{unfinished_width_after} long unfinished, and sew them on.");
 }
 
 static const char *title_of(json_t *round)
@@ -201,24 +320,23 @@ static void show_round(struct sheet *sheet, json_t *round)
     if (says(round, "kind", "pieced"))
         show_units(sheet, round);
     else
-        show_coping(sheet, round);
-    if (has(round, "corner_squares"))
-        sheet_under(sheet, round, "In the corners, {corner_squares} pieces cut {corner_cut_width} by "
-                                  "{corner_cut_height}.");
-    else
-        sheet_under(sheet, round, "Sides first; top and bottom run through the corners.");
-    sheet_under(sheet, round, "The quilt is then {finished_width_after} by {finished_height_after} finished.");
+        show_plain_strips(sheet, round);
+    show_corners_of(sheet, round);
+    show_fitting(sheet, round);
+    sheet_under(sheet, round, "The top is then {finished_width_after} by {finished_height_after} finished "
+                              "({unfinished_width_after} by {unfinished_height_after} unfinished).");
 }
 
 void show_medallion(struct sheet *sheet, json_t *answer)
 {
     json_t *rounds = json_object_get(answer, "rounds");
-    sheet_say(sheet, answer, "From a centre {centre_finished_width} by {centre_finished_height} finished to a quilt "
+    sheet_say(sheet, answer, "From a centre {centre_finished_width} by {centre_finished_height} finished to a top "
                              "{finished_width} by {finished_height} finished, {unfinished_width} by "
                              "{unfinished_height} unfinished.");
-    sheet_point(sheet, answer, "Seam allowance {seam_allowance}. Lengths are the arithmetic: before each round, "
-                               "measure your top through the middle and ease it to the size said here, above all before a "
-                               "pieced round.");
+    if (has(answer, "units"))
+        sheet_point(sheet, answer, "Sew one unit of each pieced border first, and measure it.");
+    sheet_point(sheet, answer, "Seam allowance {seam_allowance}. Lengths are the arithmetic: measure your top through "
+                               "the middle before each round.");
     for (size_t i = 0; i < json_array_size(rounds); i++)
         show_round(sheet, json_array_get(rounds, i));
     if (has(answer, "rounds_that_leave_a_rest"))
@@ -229,12 +347,28 @@ void show_medallion(struct sheet *sheet, json_t *answer)
 
 static void show_spacers(struct sheet *sheet, json_t *answer)
 {
-    sheet_point(sheet, answer, "With {spacers:spacer}: {units:unit}, and spacers that share {spacers_share}: each "
-                               "finishes at {spacer_finished}, cut {spacer_cut}.");
+    sheet_point(sheet, answer, "With {spacers:spacer}: {units:unit}, and spacers that share {spacers_share}. Along the "
+                               "border each finishes at {spacer_finished} and is cut {spacer_cut}; the other way, cut "
+                               "it as deep as a unit is unfinished.");
     if (has(answer, "left_over"))
         sheet_under(sheet, answer, "{left_over} is left over.");
     if (has(answer, "too_long_by"))
         sheet_under(sheet, answer, "Rounded so, they are {too_long_by} too long together.");
+}
+
+/* A repeat that would come out, as near as rounding lets it. */
+static void show_other_repeat(struct sheet *sheet, json_t *other)
+{
+    if (!has(other, "rounded"))
+        sheet_point(sheet, other, "Or {units:unit} with a repeat of {repeat_finished} finished.");
+    else if (has(other, "short_by"))
+        sheet_point(sheet, other, "Or {units:unit} with a repeat of {repeat_finished} finished: together {short_by} "
+                                  "short of the side. Exactly, the repeat is {side_finished} divided by {units}, "
+                                  "{repeat_exactly_finished}.");
+    else
+        sheet_point(sheet, other, "Or {units:unit} with a repeat of {repeat_finished} finished: together {too_long_by} "
+                                  "too long. Exactly, the repeat is {side_finished} divided by {units}, "
+                                  "{repeat_exactly_finished}.");
 }
 
 static void show_repeat(struct sheet *sheet, json_t *answer)
@@ -242,19 +376,17 @@ static void show_repeat(struct sheet *sheet, json_t *answer)
     bool out = json_is_true(json_object_get(answer, "comes_out"));
     if (out)
         sheet_say(sheet, answer, "{units_that_fit:unit} of {repeat_finished} fill {side_finished} finished exactly; "
-                                 "each is {unit_unfinished} unfinished.");
+                                 "each is {unit_unfinished} unfinished along the border.");
     else
         sheet_say(sheet, answer, "{units_that_fit:unit} of {repeat_finished} leave {they_leave} of {side_finished}, "
                                  "all finished; {units_that_reach} would pass it by {they_pass_it_by}. A unit is "
-                                 "{unit_unfinished} unfinished.");
+                                 "{unit_unfinished} unfinished along the border.");
     if (has(answer, "spacers"))
         show_spacers(sheet, answer);
     if (!out && has(answer, "units_that_fit"))
-        sheet_point(sheet, answer, "Or a repeat of {repeat_that_would_fill_it_finished} finished for "
-                                   "{units_that_fit:unit}.");
+        show_other_repeat(sheet, json_object_get(answer, "with_the_units_that_fit"));
     if (!out)
-        sheet_point(sheet, answer, "Or a repeat of {repeat_that_would_just_reach_finished} finished for "
-                                   "{units_that_reach:unit}.");
+        show_other_repeat(sheet, json_object_get(answer, "with_the_units_that_reach"));
 }
 
 static void show_common(struct sheet *sheet, json_t *answer)
@@ -262,8 +394,27 @@ static void show_common(struct sheet *sheet, json_t *answer)
     sheet_say(sheet, answer, "A repeat of {repeat_finished} finished divides both {side_finished} and "
                              "{other_side_finished} finished: {units_in_the_side:unit} and "
                              "{units_in_the_other_side:unit}.");
-    sheet_point(sheet, answer, "The largest length that divides both is {largest_common_length}; the repeat is one of "
-                               "{parts_of_it:part} of it.");
+    if (count_of(answer, "parts_of_it") == 1)
+        sheet_point(sheet, answer, "No longer repeat divides both.");
+    else
+        sheet_point(sheet, answer, count_of(answer, "parts_of_it") == 2
+                                       ? "The largest length that divides both is {largest_common_length}; the repeat "
+                                         "is half of it."
+                                       : "The largest length that divides both is {largest_common_length}; the repeat "
+                                         "is that divided by {parts_of_it}.");
+}
+
+/* Squares rounded up make the run longer; where that is more than one can ease, it is said. */
+static void show_run(struct sheet *sheet, json_t *answer)
+{
+    if (has(answer, "run_as_cut_longer_by"))
+        sheet_under(sheet, answer, "Rounded so, a run comes out {run_as_cut_longer_by} too long: take the seams "
+                                   "between the squares a thread deeper until a run measures {run_finished} finished, "
+                                   "or try --round nearest or a finer --to.");
+    if (has(answer, "run_as_cut_shorter_by"))
+        sheet_under(sheet, answer, "Rounded so, a run comes out {run_as_cut_shorter_by} too short: take the seams "
+                                   "between the squares a thread less deep until a run measures {run_finished} "
+                                   "finished, or try --round nearest or a finer --to.");
 }
 
 static void show_point(struct sheet *sheet, json_t *answer)
@@ -273,15 +424,17 @@ static void show_point(struct sheet *sheet, json_t *answer)
                                    "in a side of {side_finished} finished; {left_over} is left over."
                                  : "{squares_in_a_run:square} on point, {diagonal_finished} from tip to tip finished, "
                                    "fill a side of {side_finished} finished.");
+    sheet_point(sheet, answer, "Counted for {runs:run}. Sew a test piece first: cut edges on the diagonal stretch.");
     sheet_point(sheet, answer, "Squares: cut strips {square_cut} wide, and from them {squares:square} cut "
                                "{square_cut} ({square_finished} finished).");
+    show_run(sheet, answer);
     sheet_point(sheet, answer, "Between them, {setting_triangles:triangle}: {setting_squares_to_cut:square} cut "
                                "{setting_square_cut}, each cut twice corner to corner. Their long edges lie on the "
                                "edge of the border, with the grain.");
     sheet_point(sheet, answer, "At the ends, {end_triangles:triangle}: {end_squares_to_cut:square} cut "
                                "{end_square_cut}, each cut once corner to corner.");
-    sheet_point(sheet, answer, "The border is {border_unfinished_depth} deep unfinished. Counted for {runs:run}. Sew a "
-                               "test piece first: cut edges on the diagonal stretch.");
+    sheet_point(sheet, answer, "Trim the border straight, {seam_allowance} outside the tips of the squares: it must be "
+                               "{border_unfinished_depth} deep unfinished.");
 }
 
 void show_pieced_border(struct sheet *sheet, json_t *answer)

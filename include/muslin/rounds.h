@@ -99,10 +99,16 @@ struct muslin_logcabin {
     muslin_len second_length;      /* of the second half */
     muslin_len longest_log;        /* cut length */
     int64_t strips_least;          /* the plain running length over the strip, up, for each kind: no plan needs fewer */
-    int64_t strips;                /* cut without joins, longest log first; 0 when not counted, as above */
-    muslin_len cloth_length;       /* strips x their cut widths */
+    int64_t strips;                /* of the logs, cut without joins, longest log first: at most so many are needed; 0
+                                      when not counted, as above */
+    muslin_len cloth_length;       /* strips x their cut widths; the centres' strips apart */
     int32_t square;                /* 1 when the block is as wide as high */
     int32_t pad;
+    muslin_len centre_strip_cut;   /* width of the strips the centres are cut from: their height or their width as cut,
+                                      whichever takes less cloth, then the lesser; 0 when not counted, as all below */
+    int64_t centres_per_strip;
+    int64_t centre_strips;         /* for all blocks, up */
+    muslin_len centre_cloth_length; /* centre_strips x centre_strip_cut */
 };
 /* A log cabin block: its size, its logs, and the strips for all blocks. Every log is as long as the raw edge it is sewn
  * to: it is cut as long as the block there measures unfinished. `widths` (null with n 0) gives the logs widths of their
@@ -111,8 +117,8 @@ struct muslin_logcabin {
  * a centre or a log, given as cut, is m or less; MUSLIN_ERR_RANGE also when the finished block would pass
  * MUSLIN_SIZE_MAX; MUSLIN_ERR_NO_YIELD when the longest log of a half is longer than the strip without its end loss
  * (join strips first, and give the joined length as usable width). O(logs x kinds). Source: geometry. Example: centre 2
- * in, 3 rounds of logs 1 in finished: 8 in finished, 8 1/2 in unfinished, 12 logs, the longest cut 8 1/2 in. Since 0.1.
- * */
+ * in, 3 rounds of logs 1 in finished, 20 blocks: 8 in finished, 8 1/2 in unfinished, 12 logs each, the longest cut 8
+ * 1/2 in, and 2 strips of 2 1/2 in for the centres. Since 0.1. */
 MUSLIN_API muslin_status muslin_logcabin_plan(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
                                               size_t n, struct muslin_logcabin *out, struct muslin_problem *problem);
 
@@ -225,9 +231,10 @@ struct muslin_frame_spec {
     muslin_len frame_width;      /* W */
     muslin_len allowance;
     muslin_len take_up;
+    muslin_len usable_width;     /* of the cloth: the length of a strip across it; 0: strips are not counted */
 };
-/* 1/4 in seams; the sizes are still to be given. */
-#define MUSLIN_FRAME_SPEC_INIT { sizeof(struct muslin_frame_spec), 0, 0, 0, 0, 2032, 0 }
+/* 1/4 in seams, strips 40 in usable; the sizes are still to be given. */
+#define MUSLIN_FRAME_SPEC_INIT { sizeof(struct muslin_frame_spec), 0, 0, 0, 0, 2032, 0, 325120 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_frame_spec_init(struct muslin_frame_spec *spec, uint32_t size);
 
@@ -237,25 +244,27 @@ struct muslin_frame {
     muslin_len cut_width;              /* of the strip: W + m */
     muslin_len top_long;               /* raw long edge of top and bottom, from tip to tip, rounded */
     muslin_len top_long_error;
-    muslin_len top_short;              /* raw short edge */
-    muslin_len top_short_error;
+    muslin_len top_short;              /* raw short edge: 2 cut_width less than the long one, as its ends leave it */
     muslin_len side_long;
     muslin_len side_long_error;
     muslin_len side_short;
-    muslin_len side_short_error;
-    muslin_len strip_length;           /* of one strip that holds all four, each turned against the one before */
-    muslin_len strip_error;
+    muslin_len strip_length;           /* of one strip that holds all four as cut, each turned against the one before */
     muslin_len finished_width;         /* of the whole */
     muslin_len finished_height;
     muslin_len unfinished_width;
     muslin_len unfinished_height;
+    int64_t strips;                    /* across the cloth, 1 to 4, the fewest that hold the four pieces without joins;
+                                          0 when not counted, or when a piece is longer than such a strip */
+    muslin_len cloth_length;           /* strips x cut_width */
 };
 /* Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece. Round an opening L, with sharp
  * tips: long L + 2 W + (1 + sqrt 2) m, short L + (sqrt 2 - 1) m; for an unfinished side L + m and no take-up, long is
- * what muslin_border_plan() gives a mitred piece. One strip holds the four nested: the sum of their middles, L + W +
- * sqrt 2 m each, and the cut width once more for the slanting ends. Round up to be sure of the tips. Source: geometry.
- * Example: a 6 in square opening, frame 2 in, 1/4 in seams, up to 1/8 in: strips cut 2 1/2 in, long 11 1/4 in, short
- * 6 1/4 in. Since 0.1. */
+ * what muslin_border_plan() gives a mitred piece. The long edge is rounded and the piece cut from it, so the short edge
+ * is off by as much. A strip holds the pieces nested: what their long edges have beyond the cut width, and the cut
+ * width once more for the slanting ends. Round up to be sure of the tips. MUSLIN_ERR_NO_FIT when rounding leaves
+ * nothing of a short edge (problem: the grid, limit 0). Source: geometry. Example: a 6 in square opening, frame 2 in,
+ * 1/4 in seams, up to 1/8 in: strips cut 2 1/2 in, long 11 1/4 in, short 6 1/4 in, and one strip of 37 1/2 in holds all
+ * four. Since 0.1. */
 MUSLIN_API muslin_status muslin_frame_pieces(const struct muslin_frame_spec *spec,
                                              const struct muslin_rounding_spec *rounding, struct muslin_frame *out,
                                              struct muslin_problem *problem);
@@ -349,6 +358,9 @@ struct muslin_medallion_row {
     muslin_len unit_unfinished;    /* PIECED: repeat + m */
     int32_t divides;               /* 1 unless a PIECED round leaves a rest on a side or on the top */
     int32_t unequal;               /* 1 when side and top differ in width: COPING only */
+    muslin_len after_unfinished_width; /* after_width + m: what the top must measure with this round, and how long a row
+                                          for top or bottom is with its corner squares */
+    muslin_len after_unfinished_height;
 };
 
 struct muslin_medallion {
@@ -414,11 +426,14 @@ struct muslin_repeat {
     muslin_len left_over;          /* shared - spacers x spacer_finished; negative when they pass the side */
     int32_t divides;               /* 1 when the units alone fill the side */
     int32_t pad;
+    muslin_len below_left_over;    /* side - units_below x repeat_below: what rounding leaves, negative when they pass
+                                      the side; 0 without a unit. The exact repeat is the side over the units */
+    muslin_len above_left_over;    /* side - units_above x repeat_above */
 };
 /* Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share what is
  * left. MUSLIN_ERR_NO_FIT when the spacers alone pass the side (problem: the side, and what they need). Source:
  * geometry. Example: 50 in of 4 in units with two spacers, to 1/8 in: 12 units leave 2 in, spacers 1 in finished, cut
- * 1 1/2 in. Since 0.1. */
+ * 1 1/2 in; with a repeat of 4 1/8 in, 12 units are 1/2 in short. Since 0.1. */
 MUSLIN_API muslin_status muslin_repeat_plan(const struct muslin_repeat_spec *spec,
                                             const struct muslin_rounding_spec *rounding, struct muslin_repeat *out,
                                             struct muslin_problem *problem);
@@ -468,13 +483,13 @@ struct muslin_point_border {
     uint32_t flags;
     muslin_len diagonal_numerator;    /* the finished diagonal D, exactly: this over ... */
     int64_t diagonal_denominator;     /* ... this, 1 when it was given */
-    muslin_len diagonal_finished;     /* rounded */
+    muslin_len diagonal_finished;     /* rounded as `measuring` */
     muslin_len diagonal_error;
     int64_t squares_per_run;
     muslin_len rest;                  /* of the side, beyond the squares */
-    muslin_len square_finished;       /* D / sqrt 2, rounded */
+    muslin_len square_finished;       /* D / sqrt 2, rounded as `measuring` */
     muslin_len square_finished_error;
-    muslin_len square_cut;            /* D / sqrt 2 + m: also the strip that squares are cut from */
+    muslin_len square_cut;            /* D / sqrt 2 + m, rounded as `cutting`: also the strip squares are cut from */
     muslin_len square_cut_error;
     muslin_len setting_cut;           /* a square cut twice, corner to corner, for four triangles: D + (1 + sqrt 2) m */
     muslin_len setting_cut_error;
@@ -486,15 +501,19 @@ struct muslin_point_border {
     int64_t setting_squares;          /* to cut for them, a quarter each, up */
     int64_t end_triangles;            /* four a run */
     int64_t end_squares;              /* two a run */
+    muslin_len run_longer_by;         /* what rounding makes of a run: its squares as cut, sewn with the seams given,
+                                         less as many of D, to the nearest tick; negative when shorter */
 };
 /* A pieced border of squares on point: sizes to cut, counts, and what the side leaves. The long edges of the setting
- * triangles lie on the border's edge, with the grain. MUSLIN_ERR_RANGE also when the squares would be less than a tick
- * from tip to tip; MUSLIN_ERR_NO_FIT when not one of the given diagonal fits the side (problem: the side, and the
- * diagonal). Sources: Why I cut strips at 1.91 inches for that border (blog, 2008) for the squares, geometry for the
- * triangles. Example: diagonal 2 in, 1/4 in seams, a side of 40 in, up to 1/64 in: strips cut 1 59/64 in, 20 squares,
- * 38 setting triangles. Since 0.1. */
+ * triangles lie on the border's edge, with the grain. `cutting` rounds what is cut and `measuring` what is reported as
+ * finished; in the problem their members have `at` 0 and 1. MUSLIN_ERR_RANGE also when the squares would be less than a
+ * tick from tip to tip; MUSLIN_ERR_NO_FIT when not one of the given diagonal fits the side (problem: the side, and the
+ * diagonal), or when rounding leaves nothing of a square but its seams (the grid, limit 0). Sources: Why I cut strips
+ * at 1.91 inches for that border (blog, 2008) for the squares, geometry for the triangles. Example: diagonal 2 in, 1/4
+ * in seams, a side of 40 in, up to 1/64 in: strips cut 1 59/64 in, 20 squares, 38 setting triangles. Since 0.1. */
 MUSLIN_API muslin_status muslin_point_border_plan(const struct muslin_point_border_spec *spec,
-                                                  const struct muslin_rounding_spec *rounding,
+                                                  const struct muslin_rounding_spec *cutting,
+                                                  const struct muslin_rounding_spec *measuring,
                                                   struct muslin_point_border *out, struct muslin_problem *problem);
 
 #ifdef __cplusplus

@@ -271,6 +271,8 @@ struct muslin_sashed {
     muslin_len finished_length;
     muslin_len unfinished_width;       /* finished + 2 s + u */
     muslin_len unfinished_length;
+    muslin_len block_unfinished_width; /* what a block must measure before it is sewn in: finished + 2 s + u */
+    muslin_len block_unfinished_height;
 };
 /* Blocks with sashes between them: how many pieces of each kind, their cut sizes, and the size of the top. Without
  * cornerstones each row is sewn first, blocks and vertical sashes, and long horizontal sashes join the rows. With
@@ -500,6 +502,8 @@ struct muslin_point {
     int32_t straight_grain;         /* 1 when the whole outer edge lies on the straight grain */
     uint32_t warnings;              /* MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that
                                        was rounded by its diagonal does not lie on the cutting grid */
+    muslin_len edge_cornerstone_need;    /* as of the side square; 0 without edge cornerstones */
+    muslin_len edge_cornerstone_surplus;
 };
 /* A setting on point: counts, squares to cut for its triangles, and the size of the centre. A square cut twice on the
  * diagonal keeps the straight grain on the long side of its triangles, as the edge needs it; one cut once keeps it on

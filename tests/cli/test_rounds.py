@@ -31,6 +31,23 @@ def test_a_log_cabin_is_written_out_as_one_sews(muslin: Muslin) -> None:
     assert text.index("At the left") < text.index("At the bottom") < text.index("At the right")
     assert "must measure 4 1/2 in by 4 1/2 in unfinished now" in text
     assert text.index("must measure 4 1/2 in") < text.index("must measure 6 1/2 in")
+    assert text.index("Press each seam away from the centre") < text.index("Round 1")
+
+
+def test_centres_need_strips_too(muslin: Muslin) -> None:
+    # 40 / 2 1/2 = 16 centres a strip: two strips for 20; 5 in, of which shops sell 9 in.
+    words = ("log-cabin", "2", "--log", "1", "--rounds", "3", "--blocks", "20")
+    centres = muslin.answer(*words)["centres"]
+    assert (centres["from_each_strip"], centres["strips"], inches(centres["cloth_to_buy"])) == (16, 2, 9)
+    text = muslin.words(*words)
+    assert "For the centres, 2 strips cut 2 1/2 in wide across the cloth, 5 in of it (1/4 yd in the shop)" in text
+    assert "buy more" in text
+    # the plain way of cutting is no proof: 18 strips by length
+    assert "At most 20 strips across the cloth" in text and "By length alone it would be 18" in text
+    one = muslin.words("log-cabin", "2", "--finish", "12", "--rounds", "3", "--to", "1/8")
+    assert "At most" not in one and "By length alone" not in one
+    # 5 in are 12.7 cm, and shops there sell tens
+    assert "(20 cm in the shop)" in muslin.words(*words, "--units", "cm")
 
 
 def test_courthouse_steps_from_cut_strips_find_their_rounds(muslin: Muslin) -> None:
@@ -94,6 +111,29 @@ def test_a_frame_is_cut_up_to_an_eighth(muslin: Muslin) -> None:
     assert "--frame" in muslin.complaint(2, "frame", "6", "--frame", "0")
 
 
+def test_a_frames_strip_holds_the_pieces_as_cut(muslin: Muslin) -> None:
+    # Middles of 11 1/4 - 2 1/2 in: four of them and 2 1/2 in.
+    text = muslin.words("frame", "6", "--frame", "2")
+    assert "One strip 37 1/2 in long holds all four" in text
+    assert "it takes 1 strip, 2 1/2 in of it (1/8 yd in the shop): all four pieces from it." in text
+    assert "All four pieces: long cut edge 11 1/4 in, short cut edge 6 1/4 in." in text
+    assert "These are rounded" in text and "Sides" not in text
+    # 2 x (12 1/4 + 16 1/4 - 4) + 2 = 51 in: longer than the cloth is wide
+    text = muslin.words("frame", "8", "--height", "12", "--frame", "1 1/2", "--to", "1/16")
+    assert "One strip 51 in long" in text and "it takes 2 strips, 4 in of it" in text
+    assert "a top or bottom and a side from each." in text and "Or cut the one strip along the cloth." in text
+    # without seams nothing is rounded; 6 x 10 in and 2 in: 18 in hold two shorter pieces, 14 in a longer one
+    words = ("frame", "6", "--height", "10", "--frame", "2", "--seam", "0", "--usable")
+    assert "These are rounded" not in muslin.words(*words, "18")
+    three = muslin.words(*words, "18")
+    assert "3 strips" in three and "both shorter pieces from the third" in three
+    assert "a piece from each." in muslin.words(*words, "14")
+    assert "A piece is longer than a strip across cloth 13 in wide (usable)" in muslin.words(*words, "13")
+    assert "across" not in muslin.words(*words, "0").lower()
+    assert "two pieces from each." in muslin.words("frame", "6", "--frame", "2", "--usable", "30")
+    assert "--to" in muslin.complaint(1, "frame", "6", "--frame", "2", "--to", "12", "--round", "down")
+
+
 def test_a_medallion_grows_round_by_round(muslin: Muslin) -> None:
     # 20 + 2 x 2 = 24 = 6 x 4; 24 + 8 = 32; 32 + 5 = 37.
     words = ("medallion", "--centre", "20", "coping 1/2 to 3", "pieced 4", "plain 2 1/2")
@@ -105,6 +145,13 @@ def test_a_medallion_grows_round_by_round(muslin: Muslin) -> None:
     assert inches(found["finished_width"]) == 37
     text = muslin.words(*words)
     assert "{" not in text and "Round 2, pieced border." in text and "They come out." in text
+    assert "Sew one unit of each pieced border first" in text
+    # 24 + 1/2 and 32 + 1/2 in
+    assert "then trim the top, as much on opposite sides, to 24 1/2 in by 24 1/2 in unfinished" in text
+    assert ("Sides first; sew a corner piece to each end of top and bottom, which are then 32 1/2 in long unfinished, "
+            "and sew them on.") in text
+    assert "The top is then 24 in by 24 in finished (24 1/2 in by 24 1/2 in unfinished)." in text
+    assert "Sew one unit" not in muslin.words("medallion", "--centre", "20", "plain 2")
 
 
 def test_a_medallion_says_what_differs_and_what_is_left(muslin: Muslin) -> None:
@@ -167,7 +214,13 @@ def test_spacers_share_what_units_leave(muslin: Muslin) -> None:
     found = muslin.answer(*words)
     assert (found["units"], inches(found["spacer_finished"]), inches(found["spacer_cut"])) == (12, 1, 1.5)
     text = muslin.words(*words)
-    assert "{" not in text and "cut 1 1/2 in" in text and "left over" not in text
+    assert "{" not in text and "is cut 1 1/2 in" in text and "left over" not in text
+    # 12 x 4 1/8 = 49 1/2, 13 x 3 7/8 = 50 3/8; 4 1/6 and 3 11/13
+    assert ("Or 12 units with a repeat of 4 1/8 in finished: together 1/2 in short of the side. Exactly, the repeat is "
+            "50 in divided by 12, about 4 11/64 in.") in text
+    assert "Or 13 units with a repeat of 3 7/8 in finished: together 3/8 in too long." in text
+    exact = muslin.words("pieced-border", "50", "--repeat", "4")
+    assert "Or 12 units with a repeat of about 4 11/64 in finished." in exact and "too long" not in exact
     # 51 = 12 x 4 + 3; three over two spacers, to whole inches up: 2 each, 1 too much; down: 1 each, 1 left
     for direction, said in (("up", "1 in too long"), ("down", "1 in is left over")):
         assert said in muslin.words("pieced-border", "51", "--repeat", "4", "--spacers", "2", "--to", "1", "--round",
@@ -177,7 +230,7 @@ def test_spacers_share_what_units_leave(muslin: Muslin) -> None:
 def test_units_may_fill_a_side_exactly_or_not_reach_it(muslin: Muslin) -> None:
     assert "fill 48 in finished exactly" in muslin.words("pieced-border", "48", "--repeat", "4")
     text = muslin.words("pieced-border", "3", "--repeat", "4")
-    assert "for 1 unit" in text and "for 0 units" not in text
+    assert "Or 1 unit with" in text and "Or 0 units" not in text
 
 
 def test_a_repeat_for_both_sides(muslin: Muslin) -> None:
@@ -187,6 +240,9 @@ def test_a_repeat_for_both_sides(muslin: Muslin) -> None:
     assert inches(found["repeat_finished"]) == 3
     assert (found["units_in_the_side"], found["units_in_the_other_side"]) == (14, 16)
     assert "14 units and 16 units" in muslin.words(*words)
+    assert "divides both is 6 in; the repeat is half of it." in muslin.words(*words)
+    assert "is that divided by 3." in muslin.words("pieced-border", "42", "--other-side", "48", "--most", "2")
+    assert "No longer repeat divides both." in muslin.words("pieced-border", "42", "--other-side", "48", "--most", "6")
     muslin.complaint(1, "pieced-border", "42", "--other-side", "48", "--least", "4", "--most", "5")
 
 
@@ -194,10 +250,19 @@ def test_squares_on_point_in_a_border(muslin: Muslin) -> None:
     # Why I cut strips at 1.91 inches for that border (blog, 2008): 1.914 in for a diagonal of 2 in.
     words = ("pieced-border", "41", "--diagonal", "2", "--runs", "2")
     found = muslin.answer(*words)
-    assert abs(inches(found["square_cut"]) - 1.9142) < 1e-4
+    # up to 1/16 in: 1.9142, 2 + 1.2071 and 1 + 0.8536 in
+    assert [inches(found[name]) for name in ("square_cut", "setting_square_cut", "end_square_cut")] == [
+        1.9375, 3.25, 1.875]
+    exact = muslin.answer(*words, "--to", "1/64 in", "--round", "down")
+    assert inches(exact["square_cut"]) == 1 + 58 / 64
     assert (found["squares"], found["setting_triangles"], inches(found["left_over"])) == (40, 76, 1)
     text = muslin.words(*words)
     assert "{" not in text and "1 in is left over" in text
+    # 20 x (1.41421 x 1.4375 - 2) = 0.659 in; cut 1 7/8 in, 20 x (1.41421 x 1.375 - 2) = -1.109 in
+    assert "a run comes out about 11/16 in too long" in text and "until a run measures 40 in finished" in text
+    assert "1/4 in outside the tips of the squares: it must be 2 1/2 in deep unfinished" in text
+    assert "comes out about 1 1/8 in too short" in muslin.words(*words, "--round", "down")
+    assert "Rounded so" not in muslin.words("pieced-border", "40", "--diagonal", "2", "--to", "0.01 mm")
     assert "fill a side" in muslin.words("pieced-border", "41", "--squares", "20")
     assert "--side" in muslin.complaint(1, "pieced-border", "1", "--diagonal", "2")
 

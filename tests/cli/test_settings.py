@@ -30,9 +30,13 @@ def test_long_sashes_are_joined_and_cut_to_the_rows(muslin: Muslin) -> None:
     # Geometry: 5 x 9 + 4 x 1 1/2 = 51 in; 5 x 51 1/2 = 257 1/2 in from n strips of 40 less (n - 1)/2: 7.
     words = muslin.words("sashing", "9", "--columns", "5", "--rows", "6", "--sash", "1 1/2")
     assert "5 horizontal sashes, above and below the rows: cut 2 in by 51 1/2 in." in words
-    assert "cut 7 strips 2 in wide across the cloth" in words
-    assert "6 straight seams" in words
-    assert "measure them all" in words
+    assert "Cut 7 strips 2 in wide across the cloth, 14 in of it (1/2 yd in the shop)." in words
+    assert "6 straight seams, and do not cut to length yet." in words
+    assert words.index("do not cut to length yet") < words.index("Measure all rows, and only now cut")
+    assert words.index("Make one block first") < words.index("24 vertical sashes")
+    assert "9 1/2 in by 9 1/2 in unfinished. Sashes are cut" in words and "buy more" in words
+    short = muslin.words("sashing", "9", "--columns", "3", "--rows", "3", "--sash", "1")
+    assert "Do not cut them to length yet." in short
 
 
 def test_rows_may_have_another_sash(muslin: Muslin) -> None:
@@ -63,6 +67,22 @@ def test_on_point_teaches_which_square_is_cut_twice(muslin: Muslin) -> None:
     assert "Do not swap the two cuts" in words
     assert "plain ones are squares cut 6 1/2 in" in words
     assert "Trim the edges straight, 1/4 in outside the outermost tips, for the seam." in words
+    assert words.index("Make one block first") < words.index("9 alternate blocks")
+
+
+def test_on_point_says_what_is_there_to_trim(muslin: Muslin) -> None:
+    # 6 x 1.41421 + 1.20711 = 9.6924 and 6 / 1.41421 + 0.85355 = 5.0962 in, of 9 3/4 and 5 1/8 in: 0.0576 and 0.0288.
+    words = muslin.words("on-point", "6", "--columns", "4", "--rows", "4")
+    assert "needs at least 9 45/64 in: only about 1/16 in is there to trim, practically nothing." in words
+    assert "needs at least 5 7/64 in: only about 1/32 in is there to trim" in words
+    # 8 x 1.41421 + 1.20711 = 12.5208 and 8 / 1.41421 + 0.85355 = 6.5104 in
+    words = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2", "--layout", "cut", "--policy",
+                         "exact")
+    assert "at least 12 17/32 in: about 7/64 in is there to trim." in words
+    assert "at least 6 33/64 in: about 7/64 in is there to trim." in words
+    assert "at least 4 3/64 in: about 3/32 in is there to trim." in words
+    assert "nothing is there to trim" in muslin.words("on-point", "8", "--columns", "2", "--rows", "2", "--policy",
+                                                      "exact", "--to", "0.1 mm")
 
 
 def test_a_guild_rounds_the_diagonal_first(muslin: Muslin) -> None:
@@ -91,7 +111,14 @@ def test_sashes_on_point_go_all_round_unless_told_otherwise(muslin: Muslin) -> N
     assert (cut["cornerstones"], cut["edge_cornerstones"], cut["edge_cornerstone_squares_cut_twice"]) == (12, 12, 3)
     words = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2", "--layout", "cut")
     assert "12 half cornerstones at the edge: cut 3 squares" in words
-    assert "outside the middles of the outer cornerstones" in words
+    assert "1/4 in outside the finished long edge of the half cornerstones" in words
+    assert "a half cornerstone at each end: one short side against the sash, the long side outwards" in words
+    assert "a sash between all of them and at both ends, then a side triangle at each end" in words
+    outer = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2")
+    assert "as long as a block and a sash together" in outer and "Press towards the sashes" in outer
+    halves = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2", "--layout", "cut", "--edge",
+                          "half-blocks")
+    assert "half-blocks at the ends, a sash between all of them" in halves
 
 
 def test_half_blocks_and_sashes_at_the_edge_are_bias(muslin: Muslin) -> None:
@@ -106,7 +133,7 @@ def test_half_blocks_and_sashes_at_the_edge_are_bias(muslin: Muslin) -> None:
 def test_a_square_rounded_too_small_is_said(muslin: Muslin) -> None:
     # Piecing a quilt on point (chart): 14 in, printed 21 in; the exact need is 21.006 in.
     words = muslin.words("on-point", "14", "--columns", "2", "--rows", "2", "--to", "1/4", "--round", "nearest")
-    assert "smaller than the exact need" in words
+    assert "needs at least 21 1/64 in: rounded so, it is smaller. Cut it larger." in words
 
 
 def test_a_factor_that_is_too_small_is_refused(muslin: Muslin) -> None:

@@ -98,6 +98,7 @@ static void frames(struct golden *g)
         spec.frame_width = draw_size(g, 6);
         spec.allowance = draw_seam(g);
         spec.take_up = draw_take_up(g);
+        spec.usable_width = draw_rarely(g, 4) ? 0 : draw_size(g, 50);
         told(g, muslin_frame_pieces(&spec, &rounding, &out, ask(g)));
         TAKE(g, muslin_frame, out);
         told(g, muslin_frame_outline(&spec, &rounding, rows, sizeof *rows, CORNER_ROWS, &count, ask(g)));
@@ -173,7 +174,8 @@ static void point_borders(struct golden *g)
     EACH_ROUND {
         SPEC(muslin_point_border_spec, spec);
         OUT(muslin_point_border, out);
-        struct muslin_rounding_spec rounding = draw_rounding(g);
+        struct muslin_rounding_spec cutting = draw_rounding(g);
+        struct muslin_rounding_spec measuring = draw_rounding(g);
         spec.flags = draw_flags(g, 0);
         spec.side_finished = draw_size(g, 100);
         spec.diagonal_finished = draw_rarely(g, 2) ? 0 : draw_size(g, 6);
@@ -181,7 +183,7 @@ static void point_borders(struct golden *g)
         spec.runs = draw_count(g, 4);
         spec.allowance = draw_seam(g);
         spec.take_up = draw_take_up(g);
-        told(g, muslin_point_border_plan(&spec, &rounding, &out, ask(g)));
+        told(g, muslin_point_border_plan(&spec, &cutting, &measuring, &out, ask(g)));
         TAKE(g, muslin_point_border, out);
     }
 }

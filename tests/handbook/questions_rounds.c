@@ -11,7 +11,7 @@ static void point_border(struct figure *f)
     spec.side_finished = length(f, "side");
     spec.diagonal_finished = length(f, "diagonal");
     spec.allowance = length(f, "allowance");
-    must(f, muslin_point_border_plan(&spec, &rounding, &border, NULL));
+    must(f, muslin_point_border_plan(&spec, &rounding, &rounding, &border, NULL));
     answer_length(f, "square_cut", border.square_cut);
     answer_length(f, "setting_cut", border.setting_cut);
     answer_length(f, "end_cut", border.end_cut);

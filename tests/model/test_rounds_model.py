@@ -49,7 +49,7 @@ def test_rectangles_fill_the_block(order, turn):
 def test_published_squares_on_point():
     """Why I cut strips at 1.91 inches for that border (blog, 2008): 2/1.414 + 1/2 = 1.914 in."""
     spec = Request(side_finished=40 * INCH, diagonal_finished=2 * INCH, squares=0, runs=1, **QUARTER)
-    assert round(rounds.point_border(spec, NEAREST)["square_cut"] / INCH, 3) == 1.914
+    assert round(rounds.point_border(spec, NEAREST, NEAREST)["square_cut"] / INCH, 3) == 1.914
 
 
 def test_published_borders():

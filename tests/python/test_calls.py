@@ -311,7 +311,7 @@ CASES: List[Case] = [
      (inch("3"), 14, 16)),
     # 2 / 1.41421 + 1/2 = 1.914 (handbook)
     ("point_border_plan", lambda: some(muslin.point_border_plan(
-        rounding=RoundingSpec(grid="1/64", direction=Direction.UP), side_finished="40", diagonal_finished="2"),
+        cutting=RoundingSpec(grid="1/64", direction=Direction.UP), side_finished="40", diagonal_finished="2"),
         "square_cut", "squares"), (inch("1 59/64"), 20)),
     # 4 x 12 + 5 x 4; (5 + 1)(4 + 1) cornerstones (handbook)
     ("sashed_plan", lambda: some(muslin.sashed_plan(SASHED), "finished_width", "cornerstones"), (inch("68"), 30)),

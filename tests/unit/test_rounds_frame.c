@@ -31,7 +31,7 @@ static struct muslin_frame pieces_of(const struct muslin_frame_spec *spec, musli
 
 /* Long is 10 + 1.2071 in, short 6 + 0.2071 in. */
 /* Example: a 6 in square opening, frame 2 in, 1/4 in seams, up to 1/8 in: strips cut 2 1/2 in, long 11 1/4 in, short
- * 6 1/4 in. */
+ * 6 1/4 in, and one strip of 37 1/2 in holds all four. */
 START_TEST(a_two_inch_frame_round_six_inches)
 {
     struct muslin_frame_spec spec = frame_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(2));
@@ -47,7 +47,47 @@ START_TEST(a_two_inch_frame_round_six_inches)
     ck_assert_int_eq(frame.unfinished_height, IN(10, 1, 2));
     /* 11 1/4 in less 11.207107 in is 348.64 ticks, down 348; 6 1/4 less 6.207107 is the same */
     ck_assert_int_eq(frame.top_long_error, 348);
-    ck_assert_int_eq(frame.top_short_error, 348);
+    /* as cut: middles of 8 3/4 in, four of them, and 2 1/2 in for the slant; 40 in hold them */
+    ck_assert_int_eq(frame.strip_length, IN(37, 1, 2));
+    ck_assert_int_eq(frame.strips, 1);
+    ck_assert_int_eq(frame.cloth_length, IN(2, 1, 2));
+}
+END_TEST
+
+/* 8 x 12 in, frame 1 1/2 in, up to 1/16 in: long edges of 12.207 and 16.207 in, cut 12 1/4 and 16 1/4 in. Middles of
+ * 10 1/4 and 14 1/4 in: 49 in for all, and 2 in more. 38 in beside the slant hold one of each. */
+START_TEST(no_strip_across_holds_fifty_one_inches)
+{
+    struct muslin_frame_spec spec = frame_of(WHOLE_IN(8), WHOLE_IN(12), IN(1, 1, 2));
+    struct muslin_frame frame = pieces_of(&spec, IN(0, 1, 16), MUSLIN_ROUND_UP);
+    ck_assert_int_eq(frame.top_long, IN(12, 1, 4));
+    ck_assert_int_eq(frame.side_long, IN(16, 1, 4));
+    ck_assert_int_eq(frame.strip_length, WHOLE_IN(51));
+    ck_assert_int_eq(frame.strips, 2);
+    ck_assert_int_eq(frame.cloth_length, WHOLE_IN(4));
+}
+END_TEST
+
+/* Without seams, round 6 x 10 in and 2 in wide: middles of 8 and 12 in, the strip 2 in longer than what lies on it. At
+ * each usable width just what is needed, and a tick less; the same with the opening turned. */
+START_TEST(strips_are_the_fewest_that_hold_the_pieces)
+{
+    const struct { muslin_len usable; int64_t strips; } steps[] = {
+        { WHOLE_IN(42), 1 }, { WHOLE_IN(42) - 1, 2 }, /* all four: 40 and 2 in */
+        { WHOLE_IN(22), 2 }, { WHOLE_IN(22) - 1, 3 }, /* a longer and a shorter: 20 and 2 */
+        { WHOLE_IN(18), 3 }, { WHOLE_IN(18) - 1, 4 }, /* two shorter: 16 and 2 */
+        { WHOLE_IN(14), 4 }, { WHOLE_IN(14) - 1, 0 }, /* a longer one: its long edge */
+        { 0, 0 }
+    };
+    struct muslin_frame_spec spec = frame_of(WHOLE_IN(6), WHOLE_IN(10), WHOLE_IN(2));
+    struct muslin_frame_spec turned = frame_of(WHOLE_IN(10), WHOLE_IN(6), WHOLE_IN(2));
+    spec.allowance = turned.allowance = 0;
+    for (size_t i = 0; i < COUNT_OF(steps); i++) {
+        spec.usable_width = turned.usable_width = steps[i].usable;
+        ck_assert_int_eq(pieces_of(&spec, 1, MUSLIN_ROUND_UP).strips, steps[i].strips);
+        ck_assert_int_eq(pieces_of(&turned, 1, MUSLIN_ROUND_UP).strips, steps[i].strips);
+        ck_assert_int_eq(pieces_of(&spec, 1, MUSLIN_ROUND_UP).cloth_length, steps[i].strips * WHOLE_IN(2));
+    }
 }
 END_TEST
 
@@ -56,14 +96,14 @@ START_TEST(four_pieces_nest_in_one_strip)
 {
     struct muslin_frame_spec spec = frame_of(WHOLE_IN(8), WHOLE_IN(12), WHOLE_IN(2));
     struct muslin_frame frame = pieces_of(&spec, 1, MUSLIN_ROUND_DOWN);
-    ck_assert_int_eq(frame.strip_length, 433453); /* 53.3284271 x 8128 = 433453.46 */
-    ck_assert_int_eq(frame.strip_error, -1);
+    /* 53.3284271 x 8128 = 433453.46; four long edges, each rounded down by less than a tick */
+    ck_assert_int_le(frame.strip_length, 433453);
+    ck_assert_int_gt(frame.strip_length, 433453 - 4);
     ck_assert_int_eq(frame.side_long - frame.top_long, WHOLE_IN(4));
     ck_assert_int_eq(frame.finished_height, WHOLE_IN(16));
-    /* middles of two tops and two sides, and the slant once; each rounded down by less than a tick */
+    /* half of both edges of two tops and two sides, and the slant once */
     muslin_len middles = frame.top_long + frame.top_short + frame.side_long + frame.side_short;
-    ck_assert_int_ge(frame.strip_length, middles + frame.cut_width);
-    ck_assert_int_le(frame.strip_length, middles + frame.cut_width + 4);
+    ck_assert_int_eq(frame.strip_length, middles + frame.cut_width);
 }
 END_TEST
 
@@ -225,7 +265,7 @@ static muslin_status call_outline(const void *spec, void *out, struct muslin_pro
     return status;
 }
 static const struct muslin_frame_spec good_frame = {
-    (uint32_t)sizeof good_frame, 0, WHOLE_IN(6), WHOLE_IN(8), WHOLE_IN(2), 2032, 10
+    (uint32_t)sizeof good_frame, 0, WHOLE_IN(6), WHOLE_IN(8), WHOLE_IN(2), 2032, 10, WHOLE_IN(40)
 };
 static const struct ruled pieces = RULED(call_pieces, good_frame, muslin_frame);
 static const struct ruled outline = RULED(call_outline, good_frame, muslin_frame);
@@ -247,6 +287,7 @@ START_TEST(frame_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_frame_spec, frame_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BORDER_WIDTH),
         OUTSIDE(muslin_frame_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_frame_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        OUTSIDE(muslin_frame_spec, usable_width, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_USABLE_WIDTH),
     };
     struct muslin_rounding_spec wrong = to_grid(1, 4);
     struct muslin_frame out = { .size = (uint32_t)sizeof out };
@@ -261,16 +302,43 @@ START_TEST(frame_refuses_what_lies_outside_its_ranges)
 }
 END_TEST
 
-/* 2 (2^30 + 2^30) + 4 x 2^30 + (2^30 + m) + 4 sqrt 2 m with m = 3 x 2^27, up to the largest grid. */
+/* 6 + 2 x 2 in without seams: down to a multiple of 4 in, 8 in are left, the short edge 4; of 12 in, nothing. The other
+ * side of 24 in would do both times; and the other way round. 2 1/2 + 4 in down to 4 in leave a short edge of 0. */
+START_TEST(a_short_edge_may_be_rounded_away)
+{
+    struct muslin_rounding_spec rounding = to_grid(WHOLE_IN(12), MUSLIN_ROUND_DOWN);
+    struct muslin_frame_spec spec = frame_of(WHOLE_IN(6), WHOLE_IN(20), WHOLE_IN(2));
+    struct muslin_frame out = { .size = (uint32_t)sizeof out, .top_long = 77 };
+    struct muslin_problem problem = PROBLEM;
+    spec.allowance = 0;
+    ck_assert_int_eq(pieces_of(&spec, WHOLE_IN(4), MUSLIN_ROUND_DOWN).top_short, WHOLE_IN(4));
+    ck_status(muslin_frame_pieces(&spec, &rounding, &out, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
+    ck_assert_int_eq(problem.value, WHOLE_IN(12));
+    ck_assert_int_eq(problem.limit, 0);
+    spec.opening_width = WHOLE_IN(20);
+    spec.opening_height = WHOLE_IN(6);
+    ck_status(muslin_frame_pieces(&spec, &rounding, &out, &problem), MUSLIN_ERR_NO_FIT);
+    rounding.grid = WHOLE_IN(4);
+    spec.opening_height = IN(2, 1, 2);
+    ck_assert_int_eq(pieces_of(&spec, WHOLE_IN(1), MUSLIN_ROUND_DOWN).side_short, WHOLE_IN(2));
+    ck_status(muslin_frame_pieces(&spec, &rounding, &out, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(out.top_long, 77);
+}
+END_TEST
+
+/* L + 2 W + (1 + sqrt 2) m with L and W 2^30 and m = 3 x 2^27, up to the largest grid: 3 + 0.375 + 0.5303. A cut width
+ * is 1.375; 4 x 4 less 3 of them are in the strip. */
 START_TEST(the_largest_frame_is_rounded)
 {
     struct muslin_frame_spec spec = frame_of(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX);
     spec.allowance = MUSLIN_SIZE_MAX / 8;
     spec.take_up = MUSLIN_SIZE_MAX / 8;
     struct muslin_frame frame = pieces_of(&spec, MUSLIN_SIZE_MAX, MUSLIN_ROUND_UP);
-    ck_assert_int_eq(frame.strip_length, 12 * MUSLIN_SIZE_MAX); /* 9 + 0.375 + 2.1213 = 11.4963 */
-    ck_assert_int_eq(frame.top_long, 4 * MUSLIN_SIZE_MAX);      /* 3 + 0.375 + 0.5303 */
-    ck_assert_int_eq(frame.top_short, 2 * MUSLIN_SIZE_MAX);     /* 1 - 0.375 + 0.5303 */
+    ck_assert_int_eq(frame.top_long, 4 * MUSLIN_SIZE_MAX);
+    ck_assert_int_eq(frame.top_short, 5 * MUSLIN_SIZE_MAX / 4);
+    ck_assert_int_eq(frame.strip_length, 95 * (MUSLIN_SIZE_MAX / 8));
+    ck_assert_int_eq(frame.strips, 0);
 }
 END_TEST
 
@@ -291,6 +359,8 @@ void add_rounds_frame(Suite *suite)
     TCase *tests = tcase_create("mitred frames");
     tcase_add_test(tests, init_call_gives_the_macros_bytes);
     tcase_add_test(tests, a_two_inch_frame_round_six_inches);
+    tcase_add_test(tests, no_strip_across_holds_fifty_one_inches);
+    tcase_add_test(tests, strips_are_the_fewest_that_hold_the_pieces);
     tcase_add_test(tests, four_pieces_nest_in_one_strip);
     tcase_add_test(tests, long_edges_agree_with_mitred_borders);
     tcase_add_test(tests, without_seams_the_pieces_are_the_drawing);
@@ -299,6 +369,7 @@ void add_rounds_frame(Suite *suite)
     tcase_add_test(tests, half_ticks_of_an_outline_are_rounded_too);
     tcase_add_test(tests, frame_checks_its_structs);
     tcase_add_test(tests, frame_refuses_what_lies_outside_its_ranges);
+    tcase_add_test(tests, a_short_edge_may_be_rounded_away);
     tcase_add_test(tests, the_largest_frame_is_rounded);
     tcase_add_test(tests, outlines_are_asked_for_then_filled);
     suite_add_tcase(suite, tests);

@@ -40,12 +40,16 @@ static size_t logs_of(const struct muslin_logcabin_spec *spec, const muslin_len 
     return count;
 }
 
-/* Example: centre 2 in, 3 rounds of logs 1 in finished: 8 in finished, 8 1/2 in unfinished, 12 logs, the longest cut
- * 8 1/2 in. */
+/* Example: centre 2 in, 3 rounds of logs 1 in finished, 20 blocks: 8 in finished, 8 1/2 in unfinished, 12 logs each,
+ * the longest cut 8 1/2 in, and 2 strips of 2 1/2 in for the centres. */
 START_TEST(three_rounds_of_one_inch_make_eight)
 {
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 3);
+    spec.blocks = 20;
     struct muslin_logcabin plan = plan_of(&spec, NULL, 0);
+    ck_assert_int_eq(plan.centre_strips, 2); /* sixteen a strip */
+    ck_assert_int_eq(plan.centre_strip_cut, IN(2, 1, 2));
+    ck_assert_int_eq(plan.centre_cloth_length, WHOLE_IN(5));
     ck_assert_int_eq(plan.centre_cut_width, IN(2, 1, 2));
     ck_assert_int_eq(plan.centre_cut_height, IN(2, 1, 2));
     ck_assert_int_eq(plan.finished_width, WHOLE_IN(8));

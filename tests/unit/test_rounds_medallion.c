@@ -64,7 +64,11 @@ START_TEST(a_coping_strip_makes_four_inch_squares_come_out)
     ck_assert_int_eq(rows[0].unequal, 0);
     ck_assert_int_eq(rows[0].divides, 1);
     ck_assert_int_eq(rows[0].corner_squares, 0);
+    ck_assert_int_eq(rows[0].after_unfinished_width, IN(24, 1, 2));
     ck_assert_int_eq(rows[1].before_width, WHOLE_IN(24));
+    /* a row of 24 1/2 in unfinished and a corner of 4 in at each end */
+    ck_assert_int_eq(rows[1].after_unfinished_width, IN(32, 1, 2));
+    ck_assert_int_eq(rows[1].after_unfinished_height, IN(32, 1, 2));
     ck_assert_int_eq(rows[1].side_units, 6);
     ck_assert_int_eq(rows[1].top_units, 6);
     ck_assert_int_eq(rows[1].units, 24);

@@ -21,12 +21,13 @@ static struct muslin_point_border_spec border_of(muslin_len side, muslin_len dia
     return spec;
 }
 
+/* What is cut and what is measured, rounded alike. */
 static struct muslin_point_border plan_of(const struct muslin_point_border_spec *spec, muslin_len grid,
                                           int32_t direction)
 {
     struct muslin_rounding_spec rounding = to_grid(grid, direction);
     struct muslin_point_border found = { .size = (uint32_t)sizeof found };
-    ck_ok(muslin_point_border_plan(spec, &rounding, &found, NULL));
+    ck_ok(muslin_point_border_plan(spec, &rounding, &rounding, &found, NULL));
     return found;
 }
 
@@ -60,6 +61,31 @@ START_TEST(two_inch_diagonals_come_from_strips_of_one_point_nine)
     ck_assert_int_eq(found.end_cut, 15065);
     ck_assert_int_eq(found.end_cut_error, -1);
     ck_assert_int_eq(found.diagonal_error, 0);
+}
+END_TEST
+
+/* Up to 1/16 in: 1.9142, 3.2071 and 1.8536 in become 1 15/16, 3 1/4 and 1 7/8 in. A square then finishes at 1 7/16 in,
+ * 2.03293 in from tip to tip: twenty of them are 0.65864 in longer than 40 in, 5353.43 ticks. Down, 1 7/8 in: 1.94454
+ * in from tip to tip, 1.10913 in shorter, 9014.98. What is measured stays. */
+START_TEST(rounding_the_cut_changes_the_run)
+{
+    struct muslin_point_border_spec spec = border_of(WHOLE_IN(41), WHOLE_IN(2), 0);
+    struct muslin_rounding_spec cutting = to_grid(IN(0, 1, 16), MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec measuring = to_grid(1, MUSLIN_ROUND_NEAREST);
+    struct muslin_point_border found = { .size = (uint32_t)sizeof found };
+    ck_ok(muslin_point_border_plan(&spec, &cutting, &measuring, &found, NULL));
+    ck_assert_int_eq(found.square_cut, IN(1, 15, 16));
+    ck_assert_int_eq(found.setting_cut, IN(3, 1, 4));
+    ck_assert_int_eq(found.end_cut, IN(1, 7, 8));
+    ck_assert_int_eq(found.square_finished, 11495); /* 1.41421356 x 8128 = 11494.73 */
+    ck_assert_int_eq(found.run_longer_by, 5353);
+    cutting.direction = MUSLIN_ROUND_DOWN;
+    ck_ok(muslin_point_border_plan(&spec, &cutting, &measuring, &found, NULL));
+    ck_assert_int_eq(found.run_longer_by, -9015);
+    /* by their number, in 40 in */
+    spec = border_of(WHOLE_IN(40), 0, 20);
+    ck_ok(muslin_point_border_plan(&spec, &cutting, &measuring, &found, NULL));
+    ck_assert_int_eq(found.run_longer_by, -9015);
 }
 END_TEST
 
@@ -122,7 +148,7 @@ END_TEST
 static muslin_status call_plan(const void *spec, void *out, struct muslin_problem *problem)
 {
     const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_ROUND_UP, 0 };
-    return muslin_point_border_plan(spec, &eighths, out, problem);
+    return muslin_point_border_plan(spec, &eighths, &eighths, out, problem);
 }
 static const struct muslin_point_border_spec good_border = {
     (uint32_t)sizeof good_border, 0, WHOLE_IN(40), 0, 19, 2, 2032, 10
@@ -153,7 +179,16 @@ START_TEST(point_border_refuses_what_lies_outside_its_ranges)
     spec.diagonal_finished = WHOLE_IN(2);
     spec.squares = -1;
     ck_assert_int_eq(ck_failing(&plan, &spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_PIECES);
-    ck_status(muslin_point_border_plan(&good_border, NULL, &out, NULL), MUSLIN_ERR_NULL);
+    struct muslin_rounding_spec well = to_grid(1, MUSLIN_ROUND_NEAREST);
+    struct muslin_rounding_spec wrong = to_grid(0, MUSLIN_ROUND_NEAREST);
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_point_border_plan(&good_border, NULL, &well, &out, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_point_border_plan(&good_border, &well, NULL, &out, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_point_border_plan(&good_border, &wrong, &well, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.at, 0);
+    ck_status(muslin_point_border_plan(&good_border, &well, &wrong, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
+    ck_assert_int_eq(problem.at, 1);
 }
 END_TEST
 
@@ -166,6 +201,27 @@ START_TEST(a_diagonal_longer_than_the_side_does_not_fit)
     ck_assert_int_eq(problem.limit, WHOLE_IN(2) + 1);
     spec.diagonal_finished--;
     ck_assert_int_eq(plan_of(&spec, 1, MUSLIN_ROUND_UP).squares, 1);
+}
+END_TEST
+
+/* Cut 1.914 in: down to whole inches 1 in is left, 1/2 in of it seams; down to 2 in, nothing. Cut 0.854 in, down to 1/2
+ * in: the seams alone. */
+START_TEST(squares_may_be_rounded_away)
+{
+    struct muslin_point_border_spec spec = border_of(WHOLE_IN(40), WHOLE_IN(2), 0);
+    struct muslin_rounding_spec coarse = to_grid(WHOLE_IN(2), MUSLIN_ROUND_DOWN);
+    struct muslin_rounding_spec fine = to_grid(1, MUSLIN_ROUND_NEAREST);
+    struct muslin_point_border out = { .size = (uint32_t)sizeof out, .squares = 77 };
+    struct muslin_problem problem = PROBLEM;
+    ck_assert_int_eq(plan_of(&spec, WHOLE_IN(1), MUSLIN_ROUND_DOWN).square_cut, WHOLE_IN(1));
+    ck_status(muslin_point_border_plan(&spec, &coarse, &fine, &out, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
+    ck_assert_int_eq(problem.value, WHOLE_IN(2));
+    ck_assert_int_eq(problem.limit, 0);
+    coarse.grid = IN(0, 1, 2);
+    spec = border_of(WHOLE_IN(40), IN(0, 1, 2), 0);
+    ck_status(muslin_point_border_plan(&spec, &coarse, &fine, &out, NULL), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(out.squares, 77);
 }
 END_TEST
 
@@ -184,8 +240,10 @@ START_TEST(the_largest_border_is_found_exactly)
     ck_assert_int_eq(found.squares, MUSLIN_POINT_SQUARES_MAX * MUSLIN_COUNT_MAX);
     spec = border_of(MUSLIN_SIZE_MAX, 1, 0);
     spec.runs = MUSLIN_COUNT_MAX;
-    found = plan_of(&spec, 1, MUSLIN_ROUND_DOWN);
+    found = plan_of(&spec, MUSLIN_SIZE_MAX, MUSLIN_ROUND_UP); /* a tick from tip to tip, cut 2^30 */
     ck_assert_int_eq(found.setting_triangles, 2 * (MUSLIN_SIZE_MAX - 1) * MUSLIN_COUNT_MAX);
+    /* 2^30 (sqrt 2 (2^30 - 4064) - 1), by Python's isqrt(2 (2^30 (2^30 - 4064))^2 x 4) */
+    ck_assert_int_eq(found.run_longer_by, INT64_C(1630471055907840001));
     ck_assert_int_eq(found.setting_squares, (MUSLIN_SIZE_MAX - 1) / 2 * MUSLIN_COUNT_MAX + (MUSLIN_COUNT_MAX + 1) / 2);
 }
 END_TEST
@@ -195,12 +253,14 @@ void add_rounds_point(Suite *suite)
     TCase *tests = tcase_create("squares on point in a border");
     tcase_add_test(tests, init_call_gives_the_macros_bytes);
     tcase_add_test(tests, two_inch_diagonals_come_from_strips_of_one_point_nine);
+    tcase_add_test(tests, rounding_the_cut_changes_the_run);
     tcase_add_test(tests, squares_may_be_given_instead_of_the_diagonal);
     tcase_add_test(tests, both_ways_agree);
     tcase_add_test(tests, squares_and_triangles_fill_the_run);
     tcase_add_test(tests, point_border_checks_its_structs);
     tcase_add_test(tests, point_border_refuses_what_lies_outside_its_ranges);
     tcase_add_test(tests, a_diagonal_longer_than_the_side_does_not_fit);
+    tcase_add_test(tests, squares_may_be_rounded_away);
     tcase_add_test(tests, the_largest_border_is_found_exactly);
     suite_add_tcase(suite, tests);
 }

@@ -29,8 +29,8 @@ static struct muslin_repeat plan_of(const struct muslin_repeat_spec *spec, musli
     return found;
 }
 
-/* Example: 50 in of 4 in units with two spacers, to 1/8 in: 12 units leave 2 in, spacers 1 in finished, cut
- * 1 1/2 in. */
+/* Example: 50 in of 4 in units with two spacers, to 1/8 in: 12 units leave 2 in, spacers 1 in finished, cut 1 1/2 in;
+ * with a repeat of 4 1/8 in, 12 units are 1/2 in short. */
 START_TEST(two_spacers_share_what_twelve_units_leave)
 {
     struct muslin_repeat_spec spec = side_of(WHOLE_IN(50), WHOLE_IN(4), 2);
@@ -44,6 +44,8 @@ START_TEST(two_spacers_share_what_twelve_units_leave)
     ck_assert_int_eq(found.repeat_below_error, -339);  /* 0.041667 x 8128 = 338.67, down */
     ck_assert_int_eq(found.repeat_above, IN(3, 7, 8)); /* 50 / 13 = 3.8462 */
     ck_assert_int_eq(found.repeat_above_error, 234);   /* 0.028846 x 8128 = 234.46 */
+    ck_assert_int_eq(found.below_left_over, IN(0, 1, 2));  /* 12 x 4 1/8 = 49 1/2 */
+    ck_assert_int_eq(found.above_left_over, -IN(0, 3, 8)); /* 13 x 3 7/8 = 50 3/8 */
     ck_assert_int_eq(found.unit_unfinished, IN(4, 1, 2));
     ck_assert_int_eq(found.units, 12);
     ck_assert_int_eq(found.shared, WHOLE_IN(2));
@@ -110,6 +112,8 @@ START_TEST(a_side_shorter_than_a_unit_has_one_nearest)
     struct muslin_repeat found = plan_of(&spec, 1, MUSLIN_ROUND_NEAREST);
     ck_assert_int_eq(found.units_below, 0);
     ck_assert_int_eq(found.repeat_below, 0);
+    ck_assert_int_eq(found.below_left_over, 0);
+    ck_assert_int_eq(found.above_left_over, 0);
     ck_assert_int_eq(found.repeat_above, WHOLE_IN(3));
     ck_assert_int_eq(found.units_nearest, 1);
     ck_assert_int_eq(found.left_over, WHOLE_IN(3));

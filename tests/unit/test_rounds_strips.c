@@ -172,6 +172,57 @@ START_TEST(without_a_usable_width_strips_are_not_counted)
 }
 END_TEST
 
+/* Sixteen of 2 1/2 in from 40 in; twenty from two strips. Seven and a half of 5 in from 37 1/2 in: seven. */
+START_TEST(centres_come_from_strips_of_their_own)
+{
+    struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 3, 16);
+    struct muslin_logcabin plan = plan_of(&spec, NULL, 0);
+    ck_assert_int_eq(plan.centre_strip_cut, IN(2, 1, 2));
+    ck_assert_int_eq(plan.centres_per_strip, 16);
+    ck_assert_int_eq(plan.centre_strips, 1);
+    spec.blocks = 17;
+    ck_assert_int_eq(plan_of(&spec, NULL, 0).centre_strips, 2);
+    spec = cabin_of(IN(4, 1, 2), WHOLE_IN(1), 1, 8);
+    spec.end_loss = IN(2, 1, 2);
+    plan = plan_of(&spec, NULL, 0);
+    ck_assert_int_eq(plan.centres_per_strip, 7);
+    ck_assert_int_eq(plan.centre_strips, 2);
+    ck_assert_int_eq(plan.centre_cloth_length, WHOLE_IN(10));
+    spec.usable_width = 0;
+    plan = plan_of(&spec, NULL, 0);
+    ck_assert_int_eq(plan.centre_cut_width, WHOLE_IN(5));
+    ck_assert_int_eq(plan.centre_strip_cut + plan.centres_per_strip + plan.centre_strips + plan.centre_cloth_length, 0);
+}
+END_TEST
+
+/* Centres cut 2 x 4 in without seams. One alone comes from a strip of 2 in, whichever way it lies; of 20, a strip of
+ * 4 in gives as many as two of 2 in, and the narrower ones are taken; of 15 from 30 in, one of 4 in against three of 2:
+ * the wider. */
+START_TEST(centres_lie_the_way_that_takes_less_cloth)
+{
+    struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 1, 1);
+    spec.allowance = 0;
+    for (int turned = 0; turned < 2; turned++) {
+        spec.centre_width = WHOLE_IN(turned ? 4 : 2);
+        spec.centre_height = WHOLE_IN(turned ? 2 : 4);
+        spec.usable_width = WHOLE_IN(40);
+        spec.blocks = 1;
+        ck_assert_int_eq(plan_of(&spec, NULL, 0).centre_strip_cut, WHOLE_IN(2));
+        spec.blocks = 20;
+        struct muslin_logcabin plan = plan_of(&spec, NULL, 0);
+        ck_assert_int_eq(plan.centre_strip_cut, WHOLE_IN(2));
+        ck_assert_int_eq(plan.centre_strips, 2);
+        spec.usable_width = WHOLE_IN(30);
+        spec.blocks = 15; /* 15 of 2 in, or 7 of 4 in a strip */
+        plan = plan_of(&spec, NULL, 0);
+        ck_assert_int_eq(plan.centre_strip_cut, WHOLE_IN(4));
+        ck_assert_int_eq(plan.centres_per_strip, 15);
+        ck_assert_int_eq(plan.centre_strips, 1);
+        ck_assert_int_eq(plan.centre_cloth_length, WHOLE_IN(4));
+    }
+}
+END_TEST
+
 /* The first half's longest log is 7 1/2 in, the second's 8 1/2 in. */
 START_TEST(a_log_longer_than_a_strip_is_named)
 {
@@ -251,6 +302,8 @@ void add_rounds_strips(Suite *suite)
     tcase_add_test(tests, strips_are_what_cutting_one_by_one_takes);
     tcase_add_test(tests, each_half_and_width_has_its_own_strips);
     tcase_add_test(tests, without_a_usable_width_strips_are_not_counted);
+    tcase_add_test(tests, centres_come_from_strips_of_their_own);
+    tcase_add_test(tests, centres_lie_the_way_that_takes_less_cloth);
     tcase_add_test(tests, a_log_longer_than_a_strip_is_named);
     tcase_add_test(tests, the_most_of_everything_adds_up);
     tcase_add_test(tests, every_log_may_be_a_kind_of_its_own);

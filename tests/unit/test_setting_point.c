@@ -249,10 +249,13 @@ START_TEST(sashes_of_a_pair_of_blocks)
     ck_assert_int_eq(made.edge_cornerstones, 6);
     ck_assert_int_eq(made.edge_cornerstone_squares, 2);
     ck_assert_int_eq(made.edge_cornerstone_cut, IN(4, 1, 8)); /* 2 x 1.4142 + 1.2071 = 4.0355 */
+    ck_assert_int_eq(made.edge_cornerstone_need, 32801);      /* 4.035534 x 8128 = 32800.8, up */
+    ck_assert_int_eq(made.edge_cornerstone_surplus, 727);     /* 33528 less that */
     ck_assert_int_eq(made.straight_grain, 1);
     spec.layout = MUSLIN_POINT_SASH_INNER;
     made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.sashes, 0);
+    ck_assert_int_eq(made.edge_cornerstone_need, 0);
     ck_assert_int_eq(made.edge_sashes, 4);
     ck_assert_int_eq(made.cornerstones, 1);
     ck_assert_int_eq(made.edge_sash_cut_length, IN(8, 7, 8)); /* 8 + 1.7071 / 2 = 8.8536 */

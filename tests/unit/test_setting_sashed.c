@@ -61,6 +61,8 @@ START_TEST(a_frame_of_four_inches_round_four_by_five_blocks)
     ck_assert_int_eq(top.finished_length, WHOLE_IN(84));
     ck_assert_int_eq(top.unfinished_width, IN(68, 1, 2));
     ck_assert_int_eq(top.unfinished_length, IN(84, 1, 2));
+    ck_assert_int_eq(top.block_unfinished_width, IN(12, 1, 2));
+    ck_assert_int_eq(top.block_unfinished_height, IN(12, 1, 2));
 }
 END_TEST
 

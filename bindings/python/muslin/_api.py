@@ -1349,6 +1349,8 @@ class muslin_sashed(ctypes.Structure):
         ("finished_length", ctypes.c_int64),
         ("unfinished_width", ctypes.c_int64),
         ("unfinished_length", ctypes.c_int64),
+        ("block_unfinished_width", ctypes.c_int64),
+        ("block_unfinished_height", ctypes.c_int64),
     ]
 
 
@@ -1511,6 +1513,8 @@ class muslin_point(ctypes.Structure):
         ("edge_cornerstone_cut", ctypes.c_int64),
         ("straight_grain", ctypes.c_int32),
         ("warnings", ctypes.c_uint32),
+        ("edge_cornerstone_need", ctypes.c_int64),
+        ("edge_cornerstone_surplus", ctypes.c_int64),
     ]
 
 
@@ -1558,6 +1562,10 @@ class muslin_logcabin(ctypes.Structure):
         ("cloth_length", ctypes.c_int64),
         ("square", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("centre_strip_cut", ctypes.c_int64),
+        ("centres_per_strip", ctypes.c_int64),
+        ("centre_strips", ctypes.c_int64),
+        ("centre_cloth_length", ctypes.c_int64),
     ]
 
 
@@ -1647,6 +1655,7 @@ class muslin_frame_spec(ctypes.Structure):
         ("frame_width", ctypes.c_int64),
         ("allowance", ctypes.c_int64),
         ("take_up", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
     ]
 
 
@@ -1660,17 +1669,16 @@ class muslin_frame(ctypes.Structure):
         ("top_long", ctypes.c_int64),
         ("top_long_error", ctypes.c_int64),
         ("top_short", ctypes.c_int64),
-        ("top_short_error", ctypes.c_int64),
         ("side_long", ctypes.c_int64),
         ("side_long_error", ctypes.c_int64),
         ("side_short", ctypes.c_int64),
-        ("side_short_error", ctypes.c_int64),
         ("strip_length", ctypes.c_int64),
-        ("strip_error", ctypes.c_int64),
         ("finished_width", ctypes.c_int64),
         ("finished_height", ctypes.c_int64),
         ("unfinished_width", ctypes.c_int64),
         ("unfinished_height", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
     ]
 
 
@@ -1734,6 +1742,8 @@ class muslin_medallion_row(ctypes.Structure):
         ("unit_unfinished", ctypes.c_int64),
         ("divides", ctypes.c_int32),
         ("unequal", ctypes.c_int32),
+        ("after_unfinished_width", ctypes.c_int64),
+        ("after_unfinished_height", ctypes.c_int64),
     ]
 
 
@@ -1792,6 +1802,8 @@ class muslin_repeat(ctypes.Structure):
         ("left_over", ctypes.c_int64),
         ("divides", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("below_left_over", ctypes.c_int64),
+        ("above_left_over", ctypes.c_int64),
     ]
 
 
@@ -1851,6 +1863,7 @@ class muslin_point_border(ctypes.Structure):
         ("setting_squares", ctypes.c_int64),
         ("end_triangles", ctypes.c_int64),
         ("end_squares", ctypes.c_int64),
+        ("run_longer_by", ctypes.c_int64),
     ]
 
 
@@ -2978,7 +2991,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_point_border_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_point_border_spec), ctypes.c_uint32)),
     "muslin_point_border_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_point_border_spec), ctypes.POINTER(muslin_rounding_spec),
-         ctypes.POINTER(muslin_point_border), ctypes.POINTER(muslin_problem))),
+         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_point_border), ctypes.POINTER(muslin_problem))),
     "muslin_bed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_bed_spec), ctypes.c_uint32)),
     "muslin_bed_size": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_bed_spec), ctypes.POINTER(muslin_bed), ctypes.POINTER(muslin_problem))),

@@ -1849,7 +1849,7 @@ def logcabin_rounds_for(spec: Optional[LogFitSpec] = None, *, wanted: Optional[L
 def frame_pieces(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingSpec] = None, *,
                  opening_width: Optional[LengthLike] = None, opening_height: Optional[LengthLike] = None,
                  frame_width: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
-                 take_up: Optional[LengthLike] = None) -> Frame:
+                 take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None) -> Frame:
     """Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece.
 
     Keywords: the members of FrameSpec, over those of spec.
@@ -1857,7 +1857,7 @@ def frame_pieces(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingSp
     muslin_frame_pieces() in muslin/rounds.h. Since 0.1.
     """
     wish = merged(FrameSpec, spec, opening_width=opening_width, opening_height=opening_height, frame_width=frame_width,
-                                   allowance=allowance, take_up=take_up)
+                                   allowance=allowance, take_up=take_up, usable_width=usable_width)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_frame)
     call_telling("muslin_frame_pieces", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
@@ -1867,7 +1867,7 @@ def frame_pieces(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingSp
 def frame_outline(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingSpec] = None, *,
                   opening_width: Optional[LengthLike] = None, opening_height: Optional[LengthLike] = None,
                   frame_width: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
-                  take_up: Optional[LengthLike] = None) -> List[FrameCorner]:
+                  take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None) -> List[FrameCorner]:
     """The outlines for a template: 16 rows, top then side, cut then finished, each from the left outer corner to the
     right one and back along the inner edge (ask-then-fill).
 
@@ -1876,7 +1876,7 @@ def frame_outline(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingS
     muslin_frame_outline() in muslin/rounds.h. Since 0.1.
     """
     wish = merged(FrameSpec, spec, opening_width=opening_width, opening_height=opening_height, frame_width=frame_width,
-                                   allowance=allowance, take_up=take_up)
+                                   allowance=allowance, take_up=take_up, usable_width=usable_width)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     return asked("muslin_frame_outline", structs.muslin_frame_corner, FrameCorner._read, ctypes.byref(wish),
                  ctypes.byref(rounding_))
@@ -1934,9 +1934,10 @@ def repeat_common(width: LengthLike, height: LengthLike, least: LengthLike, most
     return CommonRepeat._read(out_)
 
 
-def point_border_plan(spec: Optional[PointBorderSpec] = None, rounding: Optional[RoundingSpec] = None, *,
-                      side_finished: Optional[LengthLike] = None, diagonal_finished: Optional[LengthLike] = None,
-                      squares: Optional[int] = None, runs: Optional[int] = None, allowance: Optional[LengthLike] = None,
+def point_border_plan(spec: Optional[PointBorderSpec] = None, cutting: Optional[RoundingSpec] = None,
+                      measuring: Optional[RoundingSpec] = None, *, side_finished: Optional[LengthLike] = None,
+                      diagonal_finished: Optional[LengthLike] = None, squares: Optional[int] = None,
+                      runs: Optional[int] = None, allowance: Optional[LengthLike] = None,
                       take_up: Optional[LengthLike] = None) -> PointBorder:
     """A pieced border of squares on point: sizes to cut, counts, and what the side leaves.
 
@@ -1946,9 +1947,11 @@ def point_border_plan(spec: Optional[PointBorderSpec] = None, rounding: Optional
     """
     wish = merged(PointBorderSpec, spec, side_finished=side_finished, diagonal_finished=diagonal_finished,
                                          squares=squares, runs=runs, allowance=allowance, take_up=take_up)
-    rounding_ = struct_of(RoundingSpec, rounding, "rounding")
+    cutting_ = struct_of(RoundingSpec, cutting, "cutting")
+    measuring_ = struct_of(RoundingSpec, measuring, "measuring")
     out_ = new(structs.muslin_point_border)
-    call_telling("muslin_point_border_plan", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    call_telling("muslin_point_border_plan", ctypes.byref(wish), ctypes.byref(cutting_), ctypes.byref(measuring_),
+                 ctypes.byref(out_))
     return PointBorder._read(out_)
 
 

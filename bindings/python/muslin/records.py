@@ -2556,6 +2556,8 @@ class Sashed:
     finished_length
     unfinished_width: finished + 2 s + u
     unfinished_length
+    block_unfinished_width: what a block must measure before it is sewn in: finished + 2 s + u
+    block_unfinished_height
     """
 
     blocks: int
@@ -2572,6 +2574,8 @@ class Sashed:
     finished_length: Length
     unfinished_width: Length
     unfinished_length: Length
+    block_unfinished_width: Length
+    block_unfinished_height: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Sashed":
@@ -2584,7 +2588,9 @@ class Sashed:
                    cornerstone_cut_width=Length(struct.cornerstone_cut_width),
                    cornerstone_cut_height=Length(struct.cornerstone_cut_height),
                    finished_width=Length(struct.finished_width), finished_length=Length(struct.finished_length),
-                   unfinished_width=Length(struct.unfinished_width), unfinished_length=Length(struct.unfinished_length))
+                   unfinished_width=Length(struct.unfinished_width), unfinished_length=Length(struct.unfinished_length),
+                   block_unfinished_width=Length(struct.block_unfinished_width),
+                   block_unfinished_height=Length(struct.block_unfinished_height))
 
 
 @dataclass(frozen=True)
@@ -2863,6 +2869,8 @@ class Point:
     straight_grain: 1 when the whole outer edge lies on the straight grain
     warnings: MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that was rounded by its
         diagonal does not lie on the cutting grid
+    edge_cornerstone_need: as of the side square; 0 without edge cornerstones
+    edge_cornerstone_surplus
     """
 
     blocks: int
@@ -2901,6 +2909,8 @@ class Point:
     edge_cornerstone_cut: Length
     straight_grain: bool
     warnings: Tuple[Warning, ...]
+    edge_cornerstone_need: Length
+    edge_cornerstone_surplus: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Point":
@@ -2923,7 +2933,8 @@ class Point:
                    edge_sash_cut_length=Length(struct.edge_sash_cut_length),
                    cornerstone_cut=Length(struct.cornerstone_cut),
                    edge_cornerstone_cut=Length(struct.edge_cornerstone_cut), straight_grain=bool(struct.straight_grain),
-                   warnings=warnings_in(struct.warnings))
+                   warnings=warnings_in(struct.warnings), edge_cornerstone_need=Length(struct.edge_cornerstone_need),
+                   edge_cornerstone_surplus=Length(struct.edge_cornerstone_surplus))
 
 
 @dataclass(frozen=True)
@@ -2995,9 +3006,14 @@ class Logcabin:
     second_length: of the second half
     longest_log: cut length
     strips_least: the plain running length over the strip, up, for each kind: no plan needs fewer
-    strips: cut without joins, longest log first; 0 when not counted, as above
-    cloth_length: strips x their cut widths
+    strips: of the logs, cut without joins, longest log first: at most so many are needed; 0 when not counted, as above
+    cloth_length: strips x their cut widths; the centres' strips apart
     square: 1 when the block is as wide as high
+    centre_strip_cut: width of the strips the centres are cut from: their height or their width as cut, whichever takes
+        less cloth, then the lesser; 0 when not counted, as all below
+    centres_per_strip
+    centre_strips: for all blocks, up
+    centre_cloth_length: centre_strips x centre_strip_cut
     """
 
     centre_cut_width: Length
@@ -3015,6 +3031,10 @@ class Logcabin:
     strips: int
     cloth_length: Length
     square: bool
+    centre_strip_cut: Length
+    centres_per_strip: int
+    centre_strips: int
+    centre_cloth_length: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Logcabin":
@@ -3024,7 +3044,9 @@ class Logcabin:
                    logs=int(struct.logs), kinds=int(struct.kinds), first_length=Length(struct.first_length),
                    second_length=Length(struct.second_length), longest_log=Length(struct.longest_log),
                    strips_least=int(struct.strips_least), strips=int(struct.strips),
-                   cloth_length=Length(struct.cloth_length), square=bool(struct.square))
+                   cloth_length=Length(struct.cloth_length), square=bool(struct.square),
+                   centre_strip_cut=Length(struct.centre_strip_cut), centres_per_strip=int(struct.centres_per_strip),
+                   centre_strips=int(struct.centre_strips), centre_cloth_length=Length(struct.centre_cloth_length))
 
 
 @dataclass(frozen=True)
@@ -3175,6 +3197,7 @@ class FrameSpec(Spec):
     frame_width: W (initially 0)
     allowance: (initially 1/4 in)
     take_up: (initially 0)
+    usable_width: of the cloth: the length of a strip across it; 0: strips are not counted (initially 40 in)
     """
 
     _kind = structs.muslin_frame_spec
@@ -3185,6 +3208,7 @@ class FrameSpec(Spec):
     frame_width: Optional[LengthLike] = None
     allowance: Optional[LengthLike] = None
     take_up: Optional[LengthLike] = None
+    usable_width: Optional[LengthLike] = None
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "opening_width", self.opening_width)
@@ -3192,6 +3216,7 @@ class FrameSpec(Spec):
         put_length(struct, "frame_width", self.frame_width)
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
+        put_length(struct, "usable_width", self.usable_width)
 
 
 @dataclass(frozen=True)
@@ -3201,46 +3226,44 @@ class Frame:
     cut_width: of the strip: W + m
     top_long: raw long edge of top and bottom, from tip to tip, rounded
     top_long_error
-    top_short: raw short edge
-    top_short_error
+    top_short: raw short edge: 2 cut_width less than the long one, as its ends leave it
     side_long
     side_long_error
     side_short
-    side_short_error
-    strip_length: of one strip that holds all four, each turned against the one before
-    strip_error
+    strip_length: of one strip that holds all four as cut, each turned against the one before
     finished_width: of the whole
     finished_height
     unfinished_width
     unfinished_height
+    strips: across the cloth, 1 to 4, the fewest that hold the four pieces without joins; 0 when not counted, or when a
+        piece is longer than such a strip
+    cloth_length: strips x cut_width
     """
 
     cut_width: Length
     top_long: Length
     top_long_error: Length
     top_short: Length
-    top_short_error: Length
     side_long: Length
     side_long_error: Length
     side_short: Length
-    side_short_error: Length
     strip_length: Length
-    strip_error: Length
     finished_width: Length
     finished_height: Length
     unfinished_width: Length
     unfinished_height: Length
+    strips: int
+    cloth_length: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Frame":
         return cls(cut_width=Length(struct.cut_width), top_long=Length(struct.top_long),
                    top_long_error=Length(struct.top_long_error), top_short=Length(struct.top_short),
-                   top_short_error=Length(struct.top_short_error), side_long=Length(struct.side_long),
-                   side_long_error=Length(struct.side_long_error), side_short=Length(struct.side_short),
-                   side_short_error=Length(struct.side_short_error), strip_length=Length(struct.strip_length),
-                   strip_error=Length(struct.strip_error), finished_width=Length(struct.finished_width),
-                   finished_height=Length(struct.finished_height), unfinished_width=Length(struct.unfinished_width),
-                   unfinished_height=Length(struct.unfinished_height))
+                   side_long=Length(struct.side_long), side_long_error=Length(struct.side_long_error),
+                   side_short=Length(struct.side_short), strip_length=Length(struct.strip_length),
+                   finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
+                   strips=int(struct.strips), cloth_length=Length(struct.cloth_length))
 
 
 @dataclass(frozen=True)
@@ -3326,6 +3349,9 @@ class MedallionRow(Spec):
     unit_unfinished: PIECED: repeat + m
     divides: 1 unless a PIECED round leaves a rest on a side or on the top
     unequal: 1 when side and top differ in width: COPING only
+    after_unfinished_width: after_width + m: what the top must measure with this round, and how long a row for top or
+        bottom is with its corner squares
+    after_unfinished_height
     """
 
     _kind = structs.muslin_medallion_row
@@ -3356,6 +3382,8 @@ class MedallionRow(Spec):
     unit_unfinished: Length = Length(0)
     divides: int = 0
     unequal: bool = False
+    after_unfinished_width: Length = Length(0)
+    after_unfinished_height: Length = Length(0)
 
     def _put(self, struct: Any) -> None:
         put(struct, "kind", self.kind)
@@ -3384,6 +3412,8 @@ class MedallionRow(Spec):
         put_length(struct, "unit_unfinished", self.unit_unfinished)
         put(struct, "divides", self.divides)
         put(struct, "unequal", self.unequal)
+        put_length(struct, "after_unfinished_width", self.after_unfinished_width)
+        put_length(struct, "after_unfinished_height", self.after_unfinished_height)
 
     @classmethod
     def _read(cls, struct: Any) -> "MedallionRow":
@@ -3398,7 +3428,8 @@ class MedallionRow(Spec):
                    top_units=int(struct.top_units), units=int(struct.units), corner_squares=int(struct.corner_squares),
                    side_rest=Length(struct.side_rest), top_rest=Length(struct.top_rest),
                    unit_unfinished=Length(struct.unit_unfinished), divides=int(struct.divides),
-                   unequal=bool(struct.unequal))
+                   unequal=bool(struct.unequal), after_unfinished_width=Length(struct.after_unfinished_width),
+                   after_unfinished_height=Length(struct.after_unfinished_height))
 
 
 @dataclass(frozen=True)
@@ -3483,6 +3514,9 @@ class Repeat:
     spacer_cut: spacer_finished + m; 0 without
     left_over: shared - spacers x spacer_finished; negative when they pass the side
     divides: 1 when the units alone fill the side
+    below_left_over: side - units_below x repeat_below: what rounding leaves, negative when they pass the side; 0
+        without a unit. The exact repeat is the side over the units
+    above_left_over: side - units_above x repeat_above
     """
 
     units_below: int
@@ -3501,6 +3535,8 @@ class Repeat:
     spacer_cut: Length
     left_over: Length
     divides: bool
+    below_left_over: Length
+    above_left_over: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Repeat":
@@ -3511,7 +3547,8 @@ class Repeat:
                    repeat_above_error=Length(struct.repeat_above_error), unit_unfinished=Length(struct.unit_unfinished),
                    units=int(struct.units), shared=Length(struct.shared),
                    spacer_finished=Length(struct.spacer_finished), spacer_cut=Length(struct.spacer_cut),
-                   left_over=Length(struct.left_over), divides=bool(struct.divides))
+                   left_over=Length(struct.left_over), divides=bool(struct.divides),
+                   below_left_over=Length(struct.below_left_over), above_left_over=Length(struct.above_left_over))
 
 
 @dataclass(frozen=True)
@@ -3577,13 +3614,13 @@ class PointBorder:
 
     diagonal_numerator: the finished diagonal D, exactly: this over ...
     diagonal_denominator: ... this, 1 when it was given
-    diagonal_finished: rounded
+    diagonal_finished: rounded as `measuring`
     diagonal_error
     squares_per_run
     rest: of the side, beyond the squares
-    square_finished: D / sqrt 2, rounded
+    square_finished: D / sqrt 2, rounded as `measuring`
     square_finished_error
-    square_cut: D / sqrt 2 + m: also the strip that squares are cut from
+    square_cut: D / sqrt 2 + m, rounded as `cutting`: also the strip squares are cut from
     square_cut_error
     setting_cut: a square cut twice, corner to corner, for four triangles: D + (1 + sqrt 2) m
     setting_cut_error
@@ -3595,6 +3632,8 @@ class PointBorder:
     setting_squares: to cut for them, a quarter each, up
     end_triangles: four a run
     end_squares: two a run
+    run_longer_by: what rounding makes of a run: its squares as cut, sewn with the seams given, less as many of D, to
+        the nearest tick; negative when shorter
     """
 
     diagonal_numerator: Length
@@ -3617,6 +3656,7 @@ class PointBorder:
     setting_squares: int
     end_triangles: int
     end_squares: int
+    run_longer_by: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "PointBorder":
@@ -3631,7 +3671,7 @@ class PointBorder:
                    end_cut_error=Length(struct.end_cut_error), border_unfinished=Length(struct.border_unfinished),
                    squares=int(struct.squares), setting_triangles=int(struct.setting_triangles),
                    setting_squares=int(struct.setting_squares), end_triangles=int(struct.end_triangles),
-                   end_squares=int(struct.end_squares))
+                   end_squares=int(struct.end_squares), run_longer_by=Length(struct.run_longer_by))
 
 
 @dataclass(frozen=True)

@@ -2,7 +2,9 @@
 """What grows from the middle outwards: log cabins, mitred frames, medallions, pieced borders."""
 
 from fractions import Fraction
+from itertools import product
 from math import gcd
+from types import SimpleNamespace
 
 from .base import SIZE_MAX, Refused, Wants, least, rounded, root_between
 
@@ -165,11 +167,24 @@ def strips_of(spec, widths, given_cut):
     return rows
 
 
+def centres_of(spec, width, height):
+    """The centres as cut, by trying both ways: the least cloth, then the narrower strip."""
+    room, ways = spec.usable_width - spec.end_loss, []
+    if spec.usable_width == 0:
+        return dict.fromkeys(("centre_strip_cut", "centres_per_strip", "centre_strips", "centre_cloth_length"), 0)
+    for strip, along in ((width, height), (height, width)):
+        strips = Fraction(spec.blocks, room // along).__ceil__()
+        ways.append((strips * strip, strip, room // along, strips))
+    cloth, strip, each, strips = min(ways)
+    return {"centre_strip_cut": strip, "centres_per_strip": each, "centre_strips": strips,
+            "centre_cloth_length": cloth}
+
+
 def cabin(spec, widths, given_cut):
     width, height, _ = read_cabin(spec, widths, given_cut)
     block, logs = logs_of(spec, widths, given_cut)
     strips, seam = strips_of(spec, widths, given_cut), seam_of(spec)
-    return {
+    return centres_of(spec, width + seam, height + seam) | {
         "centre_cut_width": width + seam,
         "centre_cut_height": height + seam,
         "finished_width": block.right - block.left,
@@ -237,9 +252,26 @@ def rounds_for(spec):
 def read_frame(spec, rounding):
     wants = Wants()
     wants.some_size(spec.opening_width, spec.opening_height, spec.frame_width)
+    wants.size(spec.usable_width)
     wants.seam(spec.allowance, spec.take_up)
     wants.rounding(rounding)
     wants.done()
+
+
+def nested(pieces, cut_width):
+    """The length of pieces, given by their long edges, that lie on a strip turned against each other: along the middle
+    of the strip each takes half of both edges, and half a cut width sticks out at either end."""
+    return sum(Fraction(long + long - 2 * cut_width, 2) for long in pieces) + cut_width
+
+
+def fewest_strips(pieces, cut_width, usable):
+    """Every way of dealing the pieces out to as many strips as there are pieces; 0 when none fits."""
+    fewest = 0
+    for deal in product(range(len(pieces)), repeat=len(pieces)):
+        strips = [[piece for piece, at in zip(pieces, deal) if at == strip] for strip in set(deal)]
+        if all(nested(strip, cut_width) <= usable for strip in strips):
+            fewest = min(fewest or len(strips), len(strips))
+    return fewest
 
 
 def frame(spec, rounding):
@@ -254,13 +286,16 @@ def frame(spec, rounding):
         "unfinished_width": spec.opening_width + 2 * border + seam,
         "unfinished_height": spec.opening_height + 2 * border + seam,
     }
-    whole = border + seam  # the slanting ends of the strip, once
     for name, opening in (("top", spec.opening_width), ("side", spec.opening_height)):
-        long, short = opening + 2 * border + seam, opening - seam
-        found[f"{name}_long"], found[f"{name}_long_error"] = surd(long, seam, 2, 1, rounding)
-        found[f"{name}_short"], found[f"{name}_short_error"] = surd(short, seam, 2, 1, rounding)
-        whole += long + short  # two pieces, half of both edges each
-    found["strip_length"], found["strip_error"] = surd(whole, 4 * seam, 2, 1, rounding)
+        found[f"{name}_long"], error = surd(opening + 2 * border + seam, seam, 2, 1, rounding)
+        found[f"{name}_long_error"] = error
+        found[f"{name}_short"] = found[f"{name}_long"] - 2 * (border + seam)  # at 45 degrees, a cut width at each end
+    if min(found["top_short"], found["side_short"]) <= 0:
+        raise Refused("ERR_NO_FIT")
+    pieces = 2 * [found["top_long"], found["side_long"]]
+    found["strip_length"] = int(nested(pieces, border + seam))
+    found["strips"] = fewest_strips(pieces, border + seam, spec.usable_width)
+    found["cloth_length"] = found["strips"] * (border + seam)
     return found
 
 
@@ -345,6 +380,8 @@ def answered_round(row, width, height, side, top, seam):
         "unit_unfinished": row.repeat + seam if pieced else 0,
         "divides": int(down[1] == 0 and across[1] == 0),
         "unequal": int(side != top),
+        "after_unfinished_width": width + side + seam,
+        "after_unfinished_height": height + top + seam,
     }
 
 
@@ -418,6 +455,8 @@ def repeat(spec, rounding):
         "spacer_cut": spacer + seam if spec.spacers else 0,
         "left_over": shared - spec.spacers * spacer,
         "divides": int(below == above),
+        "below_left_over": side - below * repeats[0]["value"] if below else 0,
+        "above_left_over": side - above * repeats[1]["value"],
     }
 
 
@@ -444,7 +483,7 @@ def common(width, height, narrowest, widest, rounding):
     }
 
 
-def point_border(spec, rounding):
+def point_border(spec, cutting, measuring):
     wants = Wants()
     wants.some_size(spec.side_finished)
     wants.size(spec.diagonal_finished)
@@ -453,13 +492,14 @@ def point_border(spec, rounding):
     wants.seam(spec.allowance, spec.take_up)
     wants.that(spec.diagonal_finished != 0 or spec.squares <= spec.side_finished, "ERR_RANGE")
     wants.that(spec.diagonal_finished <= spec.side_finished, "ERR_NO_FIT")
-    wants.rounding(rounding)
+    wants.rounding(cutting)
+    wants.rounding(measuring)
     wants.done()
     by_count = spec.diagonal_finished == 0
     numerator, below = (spec.side_finished, spec.squares) if by_count else (spec.diagonal_finished, 1)
     squares = spec.squares if by_count else spec.side_finished // spec.diagonal_finished
     seam = seam_of(spec)
-    brought = rounded(Fraction(numerator, below), rounding)
+    brought = rounded(Fraction(numerator, below), measuring)
     triangles = 2 * (squares - 1) * spec.runs
     found = {
         "diagonal_numerator": numerator,
@@ -480,5 +520,11 @@ def point_border(spec, rounding):
     for name, value in (("square_finished", (0, numerator)), ("square_cut", (2 * whole, numerator)),
                         ("setting_cut", (2 * numerator + 2 * whole, 2 * whole)),
                         ("end_cut", (numerator + 2 * whole, whole))):
-        found[name], found[f"{name}_error"] = surd(*value, 2, 2 * below, rounding)
+        how = measuring if name == "square_finished" else cutting
+        found[name], found[f"{name}_error"] = surd(*value, 2, 2 * below, how)
+    shown = found["square_cut"] - seam
+    if shown <= 0:
+        raise Refused("ERR_NO_FIT")
+    to_a_tick = SimpleNamespace(grid=1, tolerance=0, direction=3)
+    found["run_longer_by"], _ = surd(-squares * Fraction(numerator, below), squares * shown, 2, 1, to_a_tick)
     return found

@@ -113,10 +113,10 @@ def plan(spec, cutting, measuring):
     wanted = {"corner"} | ({"side"} if found["side_triangles"] else set()) | ({"edge"} if spec.layout == CUT else set())
     cuts = {name: cut_square(spec, cutting, *square) if name in wanted else 0
             for name, square in squares(spec).items()}
-    for name in ("side", "corner"):
-        need = squares(spec)[name][0].ceiling() if name in wanted else 0
-        found.update({f"{name}_square_cut": cuts[name], f"{name}_need": need, f"{name}_surplus": cuts[name] - need})
-    found["edge_cornerstone_cut"] = cuts["edge"]
+    for square, name, cut in (("side", "side", "side_square_cut"), ("corner", "corner", "corner_square_cut"),
+                              ("edge", "edge_cornerstone", "edge_cornerstone_cut")):
+        need = squares(spec)[square][0].ceiling() if square in wanted else 0
+        found.update({cut: cuts[square], f"{name}_need": need, f"{name}_surplus": cuts[square] - need})
     for name, exact in (("diagonal", spec.block * ROOT), ("width", line(spec, spec.block, c)),
                         ("length", line(spec, spec.block, r))):
         rounded = exact.rounded(measuring)

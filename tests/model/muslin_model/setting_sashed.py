@@ -47,6 +47,8 @@ def sashed(spec):
         "finished_length": length,
         "unfinished_width": width + t,
         "unfinished_length": length + t,
+        "block_unfinished_width": spec.block_width + t,
+        "block_unfinished_height": spec.block_height + t,
     }
 
 
