@@ -143,7 +143,7 @@ void put_shop_length(json_t *answer, const struct desk *desk, muslin_len needed)
     struct muslin_purchase buy = { .size = sizeof buy };
     spec.needed = needed;
     spec.step = in_inches(desk) ? spec.step : 100 * MUSLIN_TICKS_PER_MM;
-    if (muslin_fabric_purchase(&spec, &buy, NULL) != MUSLIN_OK)
+    if (needed == 0 || muslin_fabric_purchase(&spec, &buy, NULL) != MUSLIN_OK)
         return;
     put_text(answer, "buy_in_steps_of", in_inches(desk) ? "1/8 yd" : "10 cm");
     put_cloth(answer, desk, "buy", buy.bought);

@@ -20,7 +20,7 @@ void put_ample(json_t *answer, const struct desk *desk, const char *name, muslin
 /* A length of cloth, at least so much, up to 1/8 in or 5 mm; where it is sold so, in yards: "1 3/8 yd (49 1/2 in)". */
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
 /* "buy": what to ask for in a shop when so much is needed, in the steps that shops cut, with "buy_leaves", what that has
- * to spare, and "buy_rather", a step more, when it has nothing. Left out for more than any shop has. */
+ * to spare, and "buy_rather", a step more, when it has nothing. Left out for nothing, and for more than any shop has. */
 void put_shop_length(json_t *answer, const struct desk *desk, muslin_len needed);
 /* A length of thread: whole yards or centimetres, up for what is needed, down for what is left; a few yards are said as
  * cloth is. */

@@ -166,10 +166,28 @@ static void show_cloth_in_hand(struct sheet *sheet, json_t *answer)
 
 /* ---- from pieces of stock --------------------------------------------------------------------------------------- */
 
+/* Strips lie along what is the width of other stock, and so their width is what is its length. */
+static const char *hold_of_strips(bool shorter, bool narrower)
+{
+    if (shorter && narrower)
+        return "Cut like this, each may be {as_cut_may_be_narrower_by} shorter, or {as_cut_may_be_shorter_by} "
+               "narrower.";
+    if (shorter)
+        return "Cut like this, each may be {as_cut_may_be_narrower_by} shorter, but {stock_length} is the least width: "
+               "nothing to spare.";
+    if (narrower)
+        return "Cut like this, each may be {as_cut_may_be_shorter_by} narrower, but {stock_width} is the least length: "
+               "nothing to spare.";
+    return "Cut like this, {stock_length} is the least width and {stock_width} the least length of each: nothing to "
+           "spare.";
+}
+
 static const char *hold_of_stock(json_t *answer)
 {
     bool narrower = some(answer, "as_cut_may_be_narrower_by");
     bool shorter = some(answer, "as_cut_may_be_shorter_by");
+    if (says(answer, "from", "strips"))
+        return hold_of_strips(narrower, shorter);
     if (narrower && shorter)
         return "Cut like this, each may be {as_cut_may_be_narrower_by} narrower, or {as_cut_may_be_shorter_by} "
                "shorter.";
@@ -192,7 +210,10 @@ static void show_stock(struct sheet *sheet, json_t *answer)
     sheet_heading(sheet, "Before you cut");
     sheet_point(sheet, answer, "Sew a test block from scraps first: a size that is wrong is wrong in every piece.");
     sheet_point(sheet, answer, "Sizes are cut sizes. Nothing is allowed for squaring up: give the size that is left.");
-    sheet_point(sheet, answer, "{left_over_of_the_last} of the length of the last one is left over.");
+    if (some(answer, "left_over_of_the_last"))
+        sheet_point(sheet, answer, says(answer, "from", "strips")
+                                       ? "{left_over_of_the_last} of the width of the last one is left over."
+                                       : "{left_over_of_the_last} of the length of the last one is left over.");
     if (some(answer, "pieces"))
         sheet_point(sheet, answer, hold_of_stock(answer));
     sheet_point(sheet, answer, "By area alone it would be {area_bound}: no plan needs fewer, but that is seldom "
@@ -264,11 +285,13 @@ static void show_edge(struct sheet *sheet, json_t *named, json_t *given)
     bool width = !some(given, "may_be_narrower_by");
     bool length = has(given, "may_be_shorter_by") && !some(given, "may_be_shorter_by");
     if (width && length)
-        sheet_under(sheet, named, "nothing to spare: {width} by {length} is the least that does, so measure first");
+        sheet_under(sheet, named, "nothing to spare: {width} by {length} must be there in full, so measure first");
     else if (width)
-        sheet_under(sheet, named, "nothing to spare in the width: {width} is the least that does, so measure first");
+        sheet_under(sheet, named, "nothing to spare: the {width} across must be there in full, so measure first");
     else if (length)
-        sheet_under(sheet, named, "nothing to spare in the length: {length} is the least that does, so measure first");
+        sheet_under(sheet, named, says(named, "from", "strips")
+                                      ? "nothing to spare: the strips must be {length} wide in full, so measure first"
+                                      : "nothing to spare: the {length} along must be there in full, so measure first");
 }
 
 static const char *unfit_template(json_t *instead, bool yardage)

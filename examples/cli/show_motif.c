@@ -119,7 +119,7 @@ static void show_stack_cutting(struct sheet *sheet, json_t *answer)
         sheet_point(sheet, answer, "Straighten the end of the stack: {taken_off_once} is allowed for that.");
     sheet_point(sheet, answer, "Cut {strips_to_cut_through_all_layers:strip} {strip_cut} wide through all layers, and "
                                "from each up to {stacks_from_each_strip:stack} of {layers:piece}: "
-                               "{identical_pieces_in_all} pieces in all, identical {layers} by {layers}.");
+                               "{identical_pieces_in_all} pieces in all, {layers} alike in each stack.");
     if (some(answer, "stacks_to_spare"))
         sheet_point(sheet, answer, "All {strips_that_the_layers_give:strip} that the layers hold would give "
                                    "{stacks_to_spare:stack} more.");

@@ -45,6 +45,7 @@ def test_a_cloth_is_bought_in_the_steps_that_shops_cut(muslin: Muslin) -> None:
     # More than 2^30 ticks is no length that a shop cuts.
     assert "buy" not in muslin.answer("cutlist", "2000000000 of 40 in")
     assert "Buy" not in muslin.words("cutlist", "3 of 4 in", "--length", "1 yd")
+    assert "Buy" not in muslin.words("cutlist", "0 of 4 in")
 
 
 def test_a_wider_cloth_is_said_with_the_cutting_that_it_allows(muslin: Muslin) -> None:
@@ -112,7 +113,8 @@ def test_fat_quarters_are_filled_size_by_size(muslin: Muslin) -> None:
     assert "stock_in_hand" not in found
     in_hand = muslin.answer("cutlist", *words, "--in-hand", "1")
     assert (in_hand["stock_missing"], in_hand["in_hand_gives"]["whole_lists"]) == (1, 0)
-    assert "What you have is not enough for the whole list." in muslin.words(*words, "--in-hand", "1")
+    assert "What you have is not enough for the whole list." in muslin.words(
+        "cutlist", *words, "--in-hand", "1")
     text = muslin.words("cutlist", *words, "--in-hand", "8")
     assert "26 pieces from fat quarters of 20 in by 18 in: 2 of them" in text
     assert "You have 8: 6 are left over." in text
@@ -155,6 +157,18 @@ def test_strips_of_the_right_width_are_not_trimmed(muslin: Muslin) -> None:
     assert "nothing to trim" not in muslin.words("cutlist", "20 of 4 x 2 in", "--from", "strips")
 
 
+def test_strips_have_their_width_the_other_way(muslin: Muslin) -> None:
+    # Sum: strips 40 x 2 1/2 in: 9 and 10 of 4 in across, 36 and 40 in; 2 and 2 1/2 in of their width.
+    def words(row: str) -> str:
+        return muslin.words("cutlist", row, "--from", "strips")
+
+    assert "each may be 4 in shorter, or 1/2 in narrower." in words("9 of 4 x 2 in")
+    assert "1/2 in of the width of the last one is left over." in words("9 of 4 x 2 in")
+    assert "each may be 4 in shorter, but 2 1/2 in is the least width: nothing to spare." in words("9 of 4 x 2 1/2 in")
+    assert "each may be 1/2 in narrower, but 40 in is the least length: nothing to spare." in words("10 of 4 x 2 in")
+    assert "2 1/2 in is the least width and 40 in the least length of each" in words("10 of 4 x 2 1/2 in")
+
+
 def test_substitutes_stand_side_by_side_with_their_fabrics(muslin: Muslin) -> None:
     # Sum: 60 of 2 1/2 x 4 1/2 in: 16 a strip of 40 in, 4 strips, 18 in; 4 a strip and 2 strips a square: 8 squares; 8
     # and 4: 2 fat quarters; 8 and 2: 4 fat eighths.
@@ -181,8 +195,10 @@ def test_pieces_that_fit_only_turned_are_said_to(muslin: Muslin) -> None:
     words = muslin.words("substitute", row, "--prints", "20")
     assert "turned: 8 needed, 8 different fabrics, 1 of each, 4 pieces to spare" in words
     assert "1/2 yd (18 in) leaves nothing to spare: better buy 5/8 yd (22 1/2 in)" in words
-    assert "nothing to spare: 20 in by 18 in is the least that does, so measure first" in words
-    assert "nothing to spare in the length: 2 1/2 in is the least that does" in words
+    assert "nothing to spare: 20 in by 18 in must be there in full, so measure first" in words
+    assert "nothing to spare: the strips must be 2 1/2 in wide in full" in words
+    assert "nothing to spare: the 10 in across must be there in full" in words
+    assert "nothing to spare: the 9 in along must be there in full" in muslin.words("substitute", "1 of 3 x 9 in")
     assert "and this print must not be turned" in muslin.words("substitute", row, "--print", "one-way")
     allowed = muslin.answer("substitute", row + " turn", "--prints", "20")["instead"][1]
     assert (allowed["possible"], allowed["needed"], allowed["pieces_lie_turned"]) == (True, 8, True)
@@ -240,7 +256,8 @@ def test_windows_on_a_print(muslin: Muslin) -> None:
 
 def test_what_is_certain_of_a_print_is_told_from_luck(muslin: Muslin) -> None:
     # Sum: 12 + 6 in for the first window wherever it begins, 12 for the second, so 2 a row, 10 rows; 3 reach over 30 in
-    # of 40, so the first must begin within 10 in: 7 rows. 3 a row from 42 in on, 4 from 48 in on in whole repeats: 5 rows.
+    # of 40, so the first must begin within 10 in: 7 rows. 3 a row from 42 in on; in whole repeats 4 from 48 in
+    # on: 5 rows.
     words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12")
     found = muslin.answer(*words, "--cloth", "3 yd")
     assert (found["rows"], found["repeats_to_buy"], inches(found["cloth_length"])) == (10, 11, 132)
