@@ -71,6 +71,11 @@ struct msl_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_acr
     return way;
 }
 
+muslin_len msl_room_as_cut(const struct msl_way *way, int64_t pieces)
+{
+    return msl_divided_up(pieces, way->strips) * way->across;
+}
+
 int64_t msl_cuts_area_over(const struct msl_cuts *cuts, muslin_len side, muslin_len other_side)
 {
     struct msl_wide area = msl_wide_from(0);
@@ -141,8 +146,14 @@ static muslin_len least_room(const struct muslin_cut_spec *cut, const struct mus
 
 struct widths {
     muslin_len narrowest; /* room that the row in most need of it needs */
+    muslin_len as_cut;    /* ... when nothing is cut another way */
     muslin_len improving; /* room with which the first row takes less cloth */
 };
+
+static muslin_len larger(muslin_len a, muslin_len b)
+{
+    return a > b ? a : b;
+}
 
 static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all, struct widths *widths,
                     const struct muslin_cut_spec *cut, const struct muslin_cutlist_spec *spec)
@@ -158,12 +169,36 @@ static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all,
     all->strips += way.strips;
     all->spare_pieces += way.strips * way.per_strip - cut->count;
     all->cloth_length += length;
-    muslin_len narrowest = least_room(cut, spec, length);
+    all->turned |= way.turned;
+    widths->narrowest = larger(widths->narrowest, least_room(cut, spec, length));
+    widths->as_cut = larger(widths->as_cut, msl_room_as_cut(&way, cut->count));
     muslin_len improving = least_room(cut, spec, length - 1);
-    if (narrowest > widths->narrowest)
-        widths->narrowest = narrowest;
     if (improving < widths->improving)
         widths->improving = improving;
+}
+
+/* Length of cloth for a list that is known to fit. */
+static muslin_len length_at(const struct msl_cuts *cuts, const struct muslin_cutlist_spec *spec)
+{
+    muslin_len length = spec->straightening;
+    for (size_t i = 0; i < cuts->n; i++) {
+        struct muslin_cut_spec cut = msl_cut_at(cuts, i);
+        struct msl_way way = best_way(&cut, spec);
+        length += length_of(&way);
+    }
+    return length;
+}
+
+/* The least width that takes less cloth, where there is one, and how much less. */
+static void find_wider(struct muslin_cutlist_yardage *all, const struct msl_cuts *cuts,
+                       const struct muslin_cutlist_spec *spec, muslin_len improving)
+{
+    struct muslin_cutlist_spec wider = *spec;
+    if (improving == NO_ROOM)
+        return;
+    wider.usable_width = spec->end_loss + improving;
+    all->wider_for_less = wider.usable_width - spec->usable_width;
+    all->wider_saves = all->cloth_length - length_at(cuts, &wider);
 }
 
 /* Each row takes less cloth, or as much, on a wider one; so the sum stays what it is as long as each row does. */
@@ -171,7 +206,7 @@ struct muslin_cutlist_yardage msl_yardage_of(struct msl_check *check, const stru
                                              const struct muslin_cutlist_spec *spec)
 {
     struct muslin_cutlist_yardage all = { 0 };
-    struct widths widths = { 0, NO_ROOM };
+    struct widths widths = { 0, 0, NO_ROOM };
     all.cloth_length = spec->straightening;
     for (size_t i = 0; i < cuts->n && check->status == MUSLIN_OK; i++) {
         struct muslin_cut_spec cut = msl_cut_at(cuts, i);
@@ -183,8 +218,8 @@ struct muslin_cutlist_yardage msl_yardage_of(struct msl_check *check, const stru
     all.area_bound = msl_cuts_area_over(cuts, spec->usable_width, 1);
     all.narrowest_width = spec->end_loss + widths.narrowest;
     all.narrower_by = spec->usable_width - all.narrowest_width;
-    if (widths.improving != NO_ROOM)
-        all.wider_for_less = spec->end_loss + widths.improving - spec->usable_width;
+    all.narrowest_as_cut = spec->end_loss + widths.as_cut;
+    find_wider(&all, cuts, spec, widths.improving);
     all.warnings = all.narrower_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
     return all;
 }
@@ -227,6 +262,7 @@ static void write_rows(const struct msl_cuts *cuts, const struct muslin_cutlist_
         struct muslin_cut_spec cut = msl_cut_at(cuts, i);
         struct msl_way way = best_way(&cut, spec);
         struct muslin_cutlist_row row = { 0 };
+        row.pieces = cut.count;
         row.strips = way.strips;
         row.per_strip = way.per_strip;
         row.spare_pieces = way.strips * way.per_strip - cut.count;

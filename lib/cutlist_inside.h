@@ -34,6 +34,8 @@ struct msl_way {
     int32_t turned;
 };
 struct msl_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_across, int32_t turned);
+/* The least length of a strip with which the same strips, one or more, still give so many pieces. */
+muslin_len msl_room_as_cut(const struct msl_way *way, int64_t pieces);
 
 /* The pieces' area over `side` x `other_side`, both 1 or more, up; the caller knows that the result fits, because so
  * much is needed by some plan. */
@@ -43,5 +45,19 @@ int64_t msl_cuts_area_over(const struct msl_cuts *cuts, muslin_len side, muslin_
  * after a failure. `spec` has been checked. */
 struct muslin_cutlist_yardage msl_yardage_of(struct msl_check *check, const struct msl_cuts *cuts,
                                              const struct muslin_cutlist_spec *spec);
+
+/* What is cut, and from what. */
+struct msl_job {
+    struct msl_cuts cuts;
+    struct muslin_stock_spec stock;
+    int64_t times; /* each row's count is taken so many times */
+};
+/* The job once, of a list and a stock that are both right. */
+struct msl_job msl_read_job(struct msl_check *check, const void *rows, size_t row_size, size_t n,
+                            const struct muslin_stock_spec *stock);
+/* The first row that does not fit, or n. */
+size_t msl_first_unfit(const struct msl_job *job);
+/* The whole list from pieces of stock; every row fits. */
+struct muslin_cutlist_stock msl_stock_of(struct msl_job *job);
 
 #endif

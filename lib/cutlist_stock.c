@@ -1,4 +1,4 @@
-/* cutlist_stock.c - the same list from pieces of stock: how many, how often, and instead of what.
+/* cutlist_stock.c - the same list from pieces of stock: how many, which from which, and how often.
  *
  * SPDX-License-Identifier: MIT
  *
@@ -11,13 +11,6 @@
  * less than 2^62 pieces, and so many strips at most. */
 #include "cutlist_inside.h"
 
-/* What is cut, and from what. */
-struct job {
-    struct msl_cuts cuts;
-    struct muslin_stock_spec stock;
-    int64_t times; /* each row's count is taken so many times */
-};
-
 /* How far one has come: pieces of stock begun, and the length used of the last one. */
 struct place {
     int64_t stock;
@@ -25,7 +18,7 @@ struct place {
 };
 
 /* Before the first piece of stock: as behind one that is used up. */
-static struct place start_of(const struct job *job)
+static struct place start_of(const struct msl_job *job)
 {
     struct place start = { 0, job->stock.length };
     return start;
@@ -60,7 +53,8 @@ static struct place behind(struct place from, int64_t strips, muslin_len along, 
     return from;
 }
 
-static struct laid lay_way(const struct job *job, const struct muslin_cut_spec *cut, struct place from, int32_t turned)
+static struct laid lay_way(const struct msl_job *job, const struct muslin_cut_spec *cut, struct place from,
+                          int32_t turned)
 {
     struct laid laid = { msl_way_of(cut, job->stock.width, turned), from, from, 1 };
     if (cut->count == 0)
@@ -74,7 +68,7 @@ static struct laid lay_way(const struct job *job, const struct muslin_cut_spec *
     return laid;
 }
 
-static struct laid lay_row(const struct job *job, struct muslin_cut_spec cut, struct place from)
+static struct laid lay_row(const struct msl_job *job, struct muslin_cut_spec cut, struct place from)
 {
     cut.count *= job->times;
     struct laid listed = lay_way(job, &cut, from, 0);
@@ -86,8 +80,7 @@ static struct laid lay_row(const struct job *job, struct muslin_cut_spec cut, st
 
 /* ---- the list ---------------------------------------------------------------------------------------------------- */
 
-/* The first row that does not fit, or n. */
-static size_t first_unfit(const struct job *job)
+size_t msl_first_unfit(const struct msl_job *job)
 {
     for (size_t i = 0; i < job->cuts.n; i++)
         if (!lay_row(job, msl_cut_at(&job->cuts, i), start_of(job)).fits)
@@ -97,7 +90,7 @@ static size_t first_unfit(const struct job *job)
 
 /* Where the whole list ends. With more than `most` pieces of stock, or a row that does not fit, it ends nowhere: at
  * once, with one piece too many. `most` is at most MUSLIN_LENGTH_MAX, so that the sum of one row more fits. */
-static struct place end_of(const struct job *job, int64_t most)
+static struct place end_of(const struct msl_job *job, int64_t most)
 {
     const struct place nowhere = { most + 1, 0 };
     struct place place = start_of(job);
@@ -110,13 +103,13 @@ static struct place end_of(const struct job *job, int64_t most)
     return place;
 }
 
-static int is_enough(const struct job *job, int64_t most)
+static int is_enough(const struct msl_job *job, int64_t most)
 {
     return end_of(job, most).stock <= most;
 }
 
 /* The least side, given by its address in the job, with which the list still comes from so many pieces of stock. */
-static muslin_len least_side(struct job *job, muslin_len *side, int64_t most)
+static muslin_len least_side(struct msl_job *job, muslin_len *side, int64_t most)
 {
     const muslin_len whole = *side;
     muslin_len short_of = 0;
@@ -139,7 +132,7 @@ struct slack {
 };
 
 /* Nothing wanted has no slack and needs no warning. */
-static struct slack slack_of(struct job *job, int64_t most)
+static struct slack slack_of(struct msl_job *job, int64_t most)
 {
     struct slack slack = { 0, 0, 0 };
     if (most == 0)
@@ -150,14 +143,54 @@ static struct slack slack_of(struct job *job, int64_t most)
     return slack;
 }
 
+static muslin_len larger(muslin_len a, muslin_len b)
+{
+    return a > b ? a : b;
+}
+
+/* The most that a row leaves used of any piece of stock that it is cut from; strips is 1 or more. Before the first
+ * piece nothing is. */
+static muslin_len fullest_of(const struct laid *laid, struct place from, muslin_len length)
+{
+    muslin_len along = laid->way.along;
+    muslin_len behind_last = (length - from.used) / along * along;
+    muslin_len fullest = laid->end.used;
+    if (behind_last != 0 && laid->end.stock != from.stock)
+        fullest = larger(fullest, from.used + behind_last);
+    return laid->end.stock - from.stock > 1 ? larger(fullest, length / along * along) : fullest;
+}
+
+/* How far strips reach across, and along, of all pieces of stock that are cut. */
+static struct slack slack_as_cut(const struct msl_job *job)
+{
+    struct place place = start_of(job);
+    muslin_len widest = 0;
+    muslin_len fullest = 0;
+    for (size_t i = 0; i < job->cuts.n; i++) {
+        struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
+        struct laid laid = lay_row(job, cut, place);
+        if (laid.way.strips != 0) {
+            widest = larger(widest, msl_room_as_cut(&laid.way, cut.count * job->times));
+            fullest = larger(fullest, fullest_of(&laid, place, job->stock.length));
+        }
+        place = laid.end;
+    }
+    struct slack slack = { 0, 0, 0 };
+    if (place.stock == 0)
+        return slack;
+    slack.narrower_by = job->stock.width - widest;
+    slack.shorter_by = job->stock.length - fullest;
+    return slack;
+}
+
 /* Strips must be cut from stock that is not a strip of that width already. */
-static int32_t is_trimmed(const struct job *job, const struct laid *laid)
+static int32_t is_trimmed(const struct msl_job *job, const struct laid *laid)
 {
     return laid->way.strips != 0 && laid->way.along != job->stock.length;
 }
 
 /* Strips, pieces and what is to spare, row by row. */
-static void add_rows(const struct job *job, struct muslin_cutlist_stock *all)
+static void add_rows(const struct msl_job *job, struct muslin_cutlist_stock *all)
 {
     struct place place = start_of(job);
     for (size_t i = 0; i < job->cuts.n; i++) {
@@ -167,6 +200,7 @@ static void add_rows(const struct job *job, struct muslin_cutlist_stock *all)
         all->strips += laid.way.strips;
         all->spare_pieces += laid.way.strips * laid.way.per_strip - cut.count;
         all->trimmed |= is_trimmed(job, &laid);
+        all->turned |= laid.way.turned;
         place = laid.end;
     }
     all->stock_needed = place.stock;
@@ -178,7 +212,7 @@ static int64_t beyond(int64_t a, int64_t b)
     return a > b ? a - b : 0;
 }
 
-static struct muslin_cutlist_stock stock_of(struct job *job)
+struct muslin_cutlist_stock msl_stock_of(struct msl_job *job)
 {
     struct muslin_cutlist_stock all = { 0 };
     add_rows(job, &all);
@@ -186,28 +220,30 @@ static struct muslin_cutlist_stock stock_of(struct job *job)
     all.stock_left = beyond(job->stock.count, all.stock_needed);
     all.area_bound = msl_cuts_area_over(&job->cuts, job->stock.width, job->stock.length);
     struct slack slack = slack_of(job, all.stock_needed);
+    struct slack as_cut = slack_as_cut(job);
     all.narrower_by = slack.narrower_by;
     all.shorter_by = slack.shorter_by;
+    all.as_cut_narrower_by = as_cut.narrower_by;
+    all.as_cut_shorter_by = as_cut.shorter_by;
     all.warnings = slack.warnings;
     return all;
 }
 
 /* ---- the calls --------------------------------------------------------------------------------------------------- */
 
-/* The job once, of a list and a stock that are both right. */
-static struct job read_job(struct msl_check *check, const void *rows, size_t row_size, size_t n,
-                           const struct muslin_stock_spec *stock)
+struct msl_job msl_read_job(struct msl_check *check, const void *rows, size_t row_size, size_t n,
+                            const struct muslin_stock_spec *stock)
 {
-    struct job job = { { rows, row_size, n }, { 0 }, 1 };
+    struct msl_job job = { { rows, row_size, n }, { 0 }, 1 };
     msl_read_stock(check, MUSLIN_ARG_SPEC, &job.stock, stock);
     msl_want_cuts(check, &job.cuts);
     return job;
 }
 
 /* The side that is too short for the piece as it is listed. */
-static void want_fit(struct msl_check *check, const struct job *job)
+static void want_fit(struct msl_check *check, const struct msl_job *job)
 {
-    size_t unfit = check->status == MUSLIN_OK ? first_unfit(job) : job->cuts.n;
+    size_t unfit = check->status == MUSLIN_OK ? msl_first_unfit(job) : job->cuts.n;
     if (unfit == job->cuts.n)
         return;
     struct muslin_cut_spec cut = msl_cut_at(&job->cuts, unfit);
@@ -223,26 +259,27 @@ muslin_status muslin_cutlist_from_stock(const struct muslin_cut_spec *rows, size
                                         struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct job job = read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     want_fit(&check, &job);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_cutlist_stock all = stock_of(&job);
+    struct muslin_cutlist_stock all = msl_stock_of(&job);
     msl_write_struct(out, &all, (uint32_t)sizeof all);
     return MUSLIN_OK;
 }
 
-static void write_rows(const struct job *job, void *found, size_t found_size)
+static void write_rows(const struct msl_job *job, void *found, size_t found_size)
 {
     struct place place = start_of(job);
     for (size_t i = 0; i < job->cuts.n; i++) {
         struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
         struct laid laid = lay_row(job, cut, place);
         struct muslin_cutlist_row row = { 0 };
+        row.pieces = cut.count * job->times;
         row.strips = laid.way.strips;
         row.per_strip = laid.way.per_strip;
-        row.spare_pieces = laid.way.strips * laid.way.per_strip - cut.count;
+        row.spare_pieces = laid.way.strips * laid.way.per_strip - row.pieces;
         row.strip_cut = laid.way.along;
         row.piece_cut = laid.way.across;
         row.strips_length = laid.way.strips * laid.way.along;
@@ -261,10 +298,74 @@ muslin_status muslin_cutlist_stock_rows(const struct muslin_cut_spec *rows, size
                                         struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct job job = read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
     want_fit(&check, &job);
     if (msl_rows_wanted(&check, found, found_size, (uint32_t)sizeof *found, capacity, count, n))
         write_rows(&job, found, found_size);
+    return check.status;
+}
+
+/* ---- which strips from which ------------------------------------------------------------------------------------- */
+
+/* The caller's rows; null while they are only counted. */
+struct parts {
+    void *found;
+    size_t found_size;
+    size_t count;
+};
+
+static void take_part(struct parts *parts, const struct muslin_cutlist_part *part)
+{
+    if (part->strips == 0 || part->last_stock < part->first_stock)
+        return;
+    if (parts->found != NULL)
+        msl_write_row(parts->found, parts->found_size, parts->count, part, (uint32_t)sizeof *part);
+    parts->count++;
+}
+
+/* What the row before has left of a piece of stock, whole pieces, and the last. */
+static void take_row(struct parts *parts, size_t row, const struct laid *laid, struct place from, muslin_len length)
+{
+    int64_t strips = laid->way.strips;
+    if (strips == 0)
+        return;
+    int64_t behind_last = (length - from.used) / laid->way.along;
+    int64_t in_each = length / laid->way.along;
+    int64_t here = strips < behind_last ? strips : behind_last;
+    int64_t whole = from.stock + (strips - here) / in_each;
+    const struct muslin_cutlist_part left = { 0, 0, (int64_t)row, here, from.stock, from.stock, from.used };
+    const struct muslin_cutlist_part full = { 0, 0, (int64_t)row, in_each, from.stock + 1, whole, 0 };
+    const struct muslin_cutlist_part last = { 0, 0, (int64_t)row, (strips - here) % in_each, whole + 1, whole + 1, 0 };
+    take_part(parts, &left);
+    take_part(parts, &full);
+    take_part(parts, &last);
+}
+
+static void take_parts(struct parts *parts, const struct msl_job *job)
+{
+    struct place place = start_of(job);
+    for (size_t i = 0; i < job->cuts.n; i++) {
+        struct laid laid = lay_row(job, msl_cut_at(&job->cuts, i), place);
+        take_row(parts, i, &laid, place, job->stock.length);
+        place = laid.end;
+    }
+}
+
+muslin_status muslin_cutlist_stock_parts(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                         const struct muslin_stock_spec *stock, struct muslin_cutlist_part *found,
+                                         size_t found_size, size_t capacity, size_t *count,
+                                         struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
+    struct parts counted = { NULL, 0, 0 };
+    struct parts filled = { found, found_size, 0 };
+    want_fit(&check, &job);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    take_parts(&counted, &job);
+    if (msl_rows_wanted(&check, found, found_size, (uint32_t)sizeof *found, capacity, count, counted.count))
+        take_parts(&filled, &job);
     return check.status;
 }
 
@@ -279,7 +380,7 @@ static int64_t pieces_in(const struct msl_cuts *cuts)
 }
 
 /* The most times that the stock in hand gives; up to one more than a count may be. */
-static int64_t most_times(struct job *job)
+static int64_t most_times(struct msl_job *job)
 {
     int64_t enough = 0;
     int64_t too_many = MUSLIN_COUNT_MAX + 2;
@@ -294,7 +395,7 @@ static int64_t most_times(struct job *job)
 }
 
 /* What once more needs is less than twice what is in hand and one piece more for each row, so it is no large number. */
-static struct muslin_cutlist_sets sets_of(struct job *job, int64_t times)
+static struct muslin_cutlist_sets sets_of(struct msl_job *job, int64_t times)
 {
     struct muslin_cutlist_sets sets = { 0 };
     job->times = times + 1;
@@ -308,10 +409,27 @@ static struct muslin_cutlist_sets sets_of(struct job *job, int64_t times)
     if (times == 0)
         return sets;
     struct slack slack = slack_of(job, job->stock.count);
+    struct slack as_cut = slack_as_cut(job);
     sets.narrower_by = slack.narrower_by;
     sets.shorter_by = slack.shorter_by;
+    sets.as_cut_narrower_by = as_cut.narrower_by;
+    sets.as_cut_shorter_by = as_cut.shorter_by;
     sets.warnings = slack.warnings;
     return sets;
+}
+
+/* How often the list comes from the stock in hand; 0 after a failure. */
+static int64_t want_times(struct msl_check *check, struct msl_job *job)
+{
+    if (check->status == MUSLIN_OK && pieces_in(&job->cuts) == 0)
+        msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_PIECES, 0, 1);
+    want_fit(check, job);
+    if (check->status != MUSLIN_OK)
+        return 0;
+    int64_t times = most_times(job);
+    if (times > MUSLIN_COUNT_MAX)
+        msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_SETS, times, MUSLIN_COUNT_MAX);
+    return times;
 }
 
 muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
@@ -319,84 +437,25 @@ muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cut_spec *rows,
                                              struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct job job = read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
-    if (check.status == MUSLIN_OK && pieces_in(&job.cuts) == 0)
-        msl_fail(&check, MUSLIN_ERR_RANGE, MUSLIN_ARG_PIECES, 0, 1);
-    want_fit(&check, &job);
+    int64_t times = want_times(&check, &job);
     if (check.status != MUSLIN_OK)
         return check.status;
-    int64_t times = most_times(&job);
-    if (times > MUSLIN_COUNT_MAX)
-        return msl_fail(&check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_SETS, times, MUSLIN_COUNT_MAX);
     struct muslin_cutlist_sets sets = sets_of(&job, times);
     msl_write_struct(out, &sets, (uint32_t)sizeof sets);
     return MUSLIN_OK;
 }
 
-/* ---- one stock for another --------------------------------------------------------------------------------------- */
-
-static void from_yardage(struct msl_check *check, struct muslin_substitution *instead, const struct job *job)
-{
-    struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
-    spec.usable_width = job->stock.width;
-    spec.print = job->stock.print;
-    struct muslin_cutlist_yardage yardage = msl_yardage_of(check, &job->cuts, &spec);
-    muslin_len in_hand = job->stock.count * job->stock.length;
-    instead->cloth_length = yardage.cloth_length;
-    instead->cloth_missing = beyond(yardage.cloth_length, in_hand);
-    instead->fabrics = yardage.pieces != 0;
-    instead->narrower_by = yardage.narrower_by;
-    instead->shorter_by = beyond(in_hand, yardage.cloth_length);
-    instead->enough = instead->cloth_missing == 0;
-    instead->warnings = yardage.warnings;
-}
-
-static void from_pieces(struct muslin_substitution *instead, struct job *job, int64_t prints)
-{
-    struct muslin_cutlist_stock all = stock_of(job);
-    instead->stock_needed = all.stock_needed;
-    instead->stock_missing = all.stock_missing;
-    instead->enough = all.stock_missing == 0;
-    instead->narrower_by = all.narrower_by;
-    instead->shorter_by = all.shorter_by;
-    instead->warnings = all.warnings;
-    instead->fabrics = prints < all.stock_needed ? prints : all.stock_needed;
-    if (instead->fabrics == 0)
-        return;
-    instead->per_fabric_least = all.stock_needed / instead->fabrics;
-    instead->per_fabric_most = msl_divided_up(all.stock_needed, instead->fabrics);
-}
-
-/* A length of yardage has no end that a row could be too long for, unless it lies across. */
-static size_t unfit_row_of(const struct job *job)
-{
-    struct job endless = *job;
-    if (job->stock.kind == MUSLIN_STOCK_YARDAGE)
-        endless.stock.length = MUSLIN_SIZE_MAX;
-    return first_unfit(&endless);
-}
-
-muslin_status muslin_cutlist_substitute(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
-                                        const struct muslin_stock_spec *stock, int64_t prints,
-                                        struct muslin_substitution *out, struct muslin_problem *problem)
+muslin_status muslin_cutlist_sets_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                       const struct muslin_stock_spec *stock, struct muslin_cutlist_row *found,
+                                       size_t found_size, size_t capacity, size_t *count,
+                                       struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct job job = read_job(&check, rows, row_size, n, stock);
-    int is_yardage = job.stock.kind == MUSLIN_STOCK_YARDAGE;
-    msl_want_between(&check, MUSLIN_ARG_PRINTS, prints, 1, is_yardage ? 1 : MUSLIN_COUNT_MAX);
-    msl_want_output(&check, out, (uint32_t)sizeof *out);
-    if (check.status != MUSLIN_OK)
-        return check.status;
-    struct muslin_substitution instead = { 0 };
-    size_t unfit = unfit_row_of(&job);
-    instead.possible = unfit == n;
-    instead.unfit_row = unfit == n ? -1 : (int64_t)unfit;
-    if (instead.possible && is_yardage)
-        from_yardage(&check, &instead, &job);
-    else if (instead.possible)
-        from_pieces(&instead, &job, prints);
-    if (check.status == MUSLIN_OK)
-        msl_write_struct(out, &instead, (uint32_t)sizeof instead);
+    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
+    job.times = want_times(&check, &job);
+    if (msl_rows_wanted(&check, found, found_size, (uint32_t)sizeof *found, capacity, count, n))
+        write_rows(&job, found, found_size);
     return check.status;
 }

@@ -44,6 +44,12 @@ struct across {
     int64_t columns;
 };
 
+/* Windows side by side when the first begins at `first_ends` less a window, each further one a step behind. */
+static int64_t columns_from(const struct muslin_motif_spec *spec, muslin_len first_ends, muslin_len step)
+{
+    return spec->usable_width < first_ends ? 0 : 1 + (spec->usable_width - first_ends) / step;
+}
+
 /* Where the print may begin anywhere, the first window begins up to a repeat from the selvage. */
 static struct across across_of(const struct muslin_motif_spec *spec)
 {
@@ -55,8 +61,7 @@ static struct across across_of(const struct muslin_motif_spec *spec)
     across.repeats = msl_divided_up(spec->cut_width, spec->repeat_width);
     across.step = across.repeats * spec->repeat_width;
     across.first = is_any_start(spec) ? spec->repeat_width + spec->cut_width : across.step;
-    if (spec->usable_width >= across.first)
-        across.columns = 1 + (spec->usable_width - across.first) / across.step;
+    across.columns = columns_from(spec, across.first, across.step);
     return across;
 }
 
@@ -69,6 +74,21 @@ static void want_room(struct msl_check *check, const struct muslin_motif_spec *s
     if (across->columns == 0)
         msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_USABLE_WIDTH, spec->usable_width, across->first);
     msl_want_between(check, MUSLIN_ARG_MOTIFS, spec->motifs, 1, print / window);
+}
+
+/* The least and the most that a row gives, wherever the print begins across. Where the width is one repeat, it is said
+ * how many are seen. */
+static void find_chances(struct muslin_motif *motif, const struct muslin_motif_spec *spec,
+                         const struct across *across)
+{
+    motif->per_row_certain = motif->per_row;
+    motif->per_row_lucky = motif->per_row;
+    if (spec->repeat_width == 0)
+        return;
+    int64_t lucky = columns_from(spec, spec->cut_width, across->step);
+    motif->per_row_certain = columns_from(spec, spec->repeat_width + spec->cut_width, across->step) * spec->motifs;
+    motif->per_row_lucky = lucky * spec->motifs;
+    motif->lucky_within = (spec->usable_width - spec->cut_width) % across->step;
 }
 
 /* What does not depend on how many are wanted. */
@@ -91,6 +111,13 @@ static void find_rows(struct muslin_motif *motif, const struct muslin_motif_spec
     if (motif->rows > 0 && is_any_start(spec))
         motif->shift = spec->repeat_length;
     motif->cloth_length = motif->rows * motif->row_length + motif->shift;
+    motif->repeats_bought = motif->repeats + (motif->shift != 0);
+    motif->rows_lucky = msl_divided_up(spec->pieces, motif->per_row_lucky);
+    motif->cloth_lucky = motif->rows_lucky * motif->row_length + motif->shift;
+    if (motif->per_row_certain == 0)
+        return;
+    motif->rows_certain = msl_divided_up(spec->pieces, motif->per_row_certain);
+    motif->cloth_certain = motif->rows_certain * motif->row_length + motif->shift;
 }
 
 /* The width in which the pieces come from so many rows. */
@@ -105,8 +132,12 @@ static void find_slack(struct muslin_motif *motif, const struct muslin_motif_spe
     if (spec->repeat_width == 0 || motif->rows == 0)
         return;
     motif->narrower_by = spec->usable_width - width_for(spec, across, motif->rows);
-    if (motif->rows > 1)
-        motif->wider_for_less = width_for(spec, across, motif->rows - 1) - spec->usable_width;
+    if (motif->rows > 1) {
+        muslin_len width = width_for(spec, across, motif->rows - 1);
+        int64_t columns = 1 + (width - across->first) / across->step;
+        motif->wider_for_less = width - spec->usable_width;
+        motif->wider_rows = msl_divided_up(spec->pieces, columns * spec->motifs);
+    }
     motif->warnings = motif->narrower_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
 }
 
@@ -124,6 +155,7 @@ muslin_status muslin_motif_plan(const struct muslin_motif_spec *spec, struct mus
     want_room(&check, &s, &across, motif.row_length);
     if (check.status != MUSLIN_OK)
         return check.status;
+    find_chances(&motif, &s, &across);
     find_rows(&motif, &s);
     find_slack(&motif, &s, &across);
     msl_write_struct(out, &motif, (uint32_t)sizeof motif);
@@ -139,6 +171,8 @@ static struct muslin_motif_yield yield_of(const struct muslin_motif *row, muslin
     yield.rows = usable / row->row_length;
     yield.repeats = yield.rows * row->repeats_along_each;
     yield.pieces = yield.rows * row->per_row;
+    yield.pieces_certain = yield.rows * row->per_row_certain;
+    yield.pieces_lucky = yield.rows * row->per_row_lucky;
     yield.left_over = usable % row->row_length;
     yield.longer_for_one = (yield.rows + 1) * row->row_length - room;
     if (yield.rows == 0)
@@ -163,6 +197,7 @@ muslin_status muslin_motif_from_cloth(const struct muslin_motif_spec *spec, musl
     want_room(&check, &s, &across, row.row_length);
     if (check.status != MUSLIN_OK)
         return check.status;
+    find_chances(&row, &s, &across);
     struct muslin_motif_yield yield = yield_of(&row, is_any_start(&s) ? s.repeat_length : 0, cloth_length);
     msl_write_struct(out, &yield, (uint32_t)sizeof yield);
     return MUSLIN_OK;
@@ -202,6 +237,7 @@ static struct muslin_stack layer_of(const struct muslin_stack_spec *spec)
     stack.strips_in_layers = (stack.layer_length - spec->straightening) / spec->strip_cut;
     stack.left_over = (stack.layer_length - spec->straightening) % spec->strip_cut;
     stack.spare_stacks = stack.strips_in_layers * spec->per_strip - spec->stacks;
+    stack.used_length = wanted;
     stack.shorter_by = stack.layer_length - wanted;
     stack.shift = (spec->flags & MUSLIN_STACK_ANY_START) != 0 ? spec->repeat_length : 0;
     stack.warnings = stack.shorter_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
@@ -221,6 +257,7 @@ muslin_status muslin_stack_plan(const struct muslin_stack_spec *spec, struct mus
     if (stack.layer_length > (MUSLIN_LENGTH_MAX - stack.shift) / s.layers)
         return msl_fail(&check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_LAYERS, s.layers, 0);
     stack.repeats = s.layers * stack.repeats_per_layer;
+    stack.repeats_bought = stack.repeats + (stack.shift != 0);
     stack.pieces = s.stacks * s.layers;
     stack.cloth_length = s.layers * stack.layer_length + stack.shift;
     msl_write_struct(out, &stack, (uint32_t)sizeof stack);

@@ -196,6 +196,22 @@ void put_yards(json_t *answer, const struct desk *desk, const char *name, muslin
     json_object_set_new(answer, name, length_as_json(value, &text));
 }
 
+void put_shop_length(json_t *answer, const struct desk *desk, muslin_len needed)
+{
+    struct muslin_purchase_spec spec = MUSLIN_PURCHASE_SPEC_INIT;
+    struct muslin_purchase buy = { .size = sizeof buy };
+    spec.needed = needed;
+    spec.step = in_inches(desk) ? spec.step : 100 * MUSLIN_TICKS_PER_MM;
+    if (needed == 0 || muslin_fabric_purchase(&spec, &buy, NULL) != MUSLIN_OK)
+        return;
+    put_text(answer, "buy_in_steps_of", in_inches(desk) ? "1/8 yd" : "10 cm");
+    put_cloth(answer, desk, "buy", buy.bought);
+    put_slack(answer, desk, "buy_leaves", buy.spare);
+    spec.extra = 1;
+    if (buy.spare == 0 && muslin_fabric_purchase(&spec, &buy, NULL) == MUSLIN_OK)
+        put_cloth(answer, desk, "buy_rather", buy.bought);
+}
+
 /* Yards of thread are counted whole, and centimetres as well. A few yards and less are said as lengths are. */
 #define FEW_YARDS (10 * 36 * MUSLIN_TICKS_PER_INCH)
 

@@ -21,6 +21,9 @@ void put_ample(json_t *answer, const struct desk *desk, const char *name, muslin
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
 /* What to buy of a length of cloth: up to 1/8 yd or 10 cm, as shops cut it. */
 void put_to_buy(json_t *answer, const struct desk *desk, const char *name, muslin_len value);
+/* "buy": what to ask for in a shop when so much is needed, in the steps that shops cut, with "buy_leaves", what that has
+ * to spare, and "buy_rather", a step more, when it has nothing. Left out for nothing, and for more than any shop has. */
+void put_shop_length(json_t *answer, const struct desk *desk, muslin_len needed);
 /* A length of thread: whole yards or centimetres, up for what is needed, down for what is left; a few yards are said as
  * cloth is. */
 void put_thread(json_t *answer, const struct desk *desk, const char *name, muslin_len value, int32_t direction);

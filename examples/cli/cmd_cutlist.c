@@ -150,27 +150,82 @@ static void start_cutlist(void *request)
     wanted->stock.count = 0;
 }
 
+/* How one size is cut. */
+static json_t *append_size(json_t *sizes, const struct desk *desk, const struct muslin_cut_spec *cut,
+                           const struct muslin_cutlist_row *found)
+{
+    json_t *size = append_object(sizes);
+    put_count(size, "pieces", found->pieces);
+    put_length(size, desk, "cut_across", cut->cut_width);
+    put_length(size, desk, "cut_along", cut->cut_length);
+    put_truth(size, "pieces_lie_turned", found->turned == 1);
+    put_count(size, "strips", found->strips);
+    put_length(size, desk, "strip_cut", found->strip_cut);
+    put_count(size, "pieces_from_each_strip", found->per_strip);
+    put_length(size, desk, "piece_cut", found->piece_cut);
+    put_cloth(size, desk, "length_of_the_strips", found->strips_length);
+    put_count(size, "pieces_to_spare", found->spare_pieces);
+    return size;
+}
+
 static void put_sizes(json_t *answer, const struct desk *desk, const struct list *list,
                       const struct muslin_cutlist_row *found, bool from_stock)
 {
     json_t *sizes = put_list(answer, "sizes");
     for (size_t i = 0; i < list->n; i++) {
-        json_t *size = append_object(sizes);
-        put_count(size, "pieces", list->rows[i].count);
-        put_length(size, desk, "cut_across", list->rows[i].cut_width);
-        put_length(size, desk, "cut_along", list->rows[i].cut_length);
-        put_truth(size, "pieces_lie_turned", found[i].turned == 1);
-        put_count(size, "strips", found[i].strips);
-        put_length(size, desk, "strip_cut", found[i].strip_cut);
-        put_count(size, "pieces_from_each_strip", found[i].per_strip);
-        put_length(size, desk, "piece_cut", found[i].piece_cut);
-        put_count(size, "pieces_to_spare", found[i].spare_pieces);
+        json_t *size = append_size(sizes, desk, &list->rows[i], &found[i]);
         if (!from_stock)
             continue;
         put_count(size, "from_stock_number", found[i].first_stock);
         put_count(size, "to_stock_number", found[i].last_stock);
         put_truth(size, "strips_must_be_trimmed", found[i].trimmed == 1);
+        put_list(size, "from");
     }
+}
+
+/* Under each size, how many strips come from which piece of stock. */
+static bool put_parts(json_t *answer, struct desk *desk, const struct list *list,
+                      const struct muslin_stock_spec *stock)
+{
+    struct muslin_cutlist_part parts[3 * TEXTS_MAX];
+    size_t count;
+    if (!worked(desk, muslin_cutlist_stock_parts(ROWS_OF(list), stock, parts, sizeof parts[0], 3 * TEXTS_MAX, &count,
+                                                 &desk->problem)))
+        return false;
+    json_t *sizes = json_object_get(answer, "sizes");
+    for (size_t i = 0; i < count; i++) {
+        json_t *size = json_array_get(sizes, (size_t)parts[i].row);
+        json_t *part = append_object(json_object_get(size, "from"));
+        put_count(part, "strips", parts[i].strips);
+        put_count(part, "first_stock", parts[i].first_stock);
+        put_count(part, "last_stock", parts[i].last_stock);
+        put_length(part, desk, "begins_at", parts[i].begins_at);
+    }
+    return true;
+}
+
+/* What would be cut another way from cloth wide enough to take less. Nothing where no cloth is so wide. */
+static bool put_wider(json_t *answer, struct desk *desk, const struct cutlist_request *wanted, const struct list *list,
+                      const struct muslin_cutlist_yardage *cloth, const struct muslin_cutlist_row *now)
+{
+    struct muslin_cutlist_row then[TEXTS_MAX];
+    struct muslin_cutlist_spec spec = wanted->cloth;
+    size_t count;
+    if (cloth->wider_for_less == 0 || cloth->wider_for_less > MUSLIN_SIZE_MAX - spec.usable_width)
+        return true;
+    spec.usable_width += cloth->wider_for_less;
+    if (!worked(desk, muslin_cutlist_yardage_rows(ROWS_OF(list), &spec, then, sizeof then[0], TEXTS_MAX, &count,
+                                                  &desk->problem)))
+        return false;
+    json_t *wider = put_object(answer, "less_cloth_if_wider");
+    put_least(wider, desk, "by", cloth->wider_for_less);
+    put_least(wider, desk, "usable_width", spec.usable_width);
+    put_slack(wider, desk, "saves", cloth->wider_saves);
+    json_t *sizes = put_list(wider, "sizes");
+    for (size_t i = 0; i < count; i++)
+        if (then[i].strips_length != now[i].strips_length)
+            put_truth(append_size(sizes, desk, &list->rows[i], &then[i]), "lay_turned", now[i].turned == 1);
+    return true;
 }
 
 /* How many whole lists a stock in hand gives. */
@@ -188,7 +243,15 @@ static bool put_sets(json_t *answer, struct desk *desk, const struct texts *text
     put_slack(part, desk, "left_over_of_the_last", sets.left_over);
     put_slack(part, desk, "may_be_narrower_by", sets.narrower_by);
     put_slack(part, desk, "may_be_shorter_by", sets.shorter_by);
+    put_slack(part, desk, "as_cut_may_be_narrower_by", sets.as_cut_narrower_by);
+    put_slack(part, desk, "as_cut_may_be_shorter_by", sets.as_cut_shorter_by);
     put_warnings(part, sets.warnings);
+    struct muslin_cutlist_row found[TEXTS_MAX];
+    size_t count;
+    if (!worked(desk, muslin_cutlist_sets_rows(ROWS_OF(list), stock, found, sizeof found[0], TEXTS_MAX, &count,
+                                               &desk->problem)))
+        return false;
+    put_sizes(part, desk, list, found, false);
     return true;
 }
 
@@ -228,14 +291,39 @@ static json_t *answer_from_yardage(struct desk *desk, const struct cutlist_reque
     put_least(answer, desk, "area_bound", cloth.area_bound);
     put_least(answer, desk, "narrowest_usable_width", cloth.narrowest_width);
     put_slack(answer, desk, "cloth_may_be_narrower_by", cloth.narrower_by);
-    if (cloth.wider_for_less != 0)
-        put_least(answer, desk, "less_cloth_if_wider_by", cloth.wider_for_less);
+    put_least(answer, desk, "narrowest_as_cut", cloth.narrowest_as_cut);
+    put_shop_length(answer, desk, cloth.cloth_length);
     put_warnings(answer, cloth.warnings);
-    if (given(desk, "length") && !put_cloth_in_hand(answer, desk, wanted, list)) {
-        json_decref(answer);
-        return NULL;
-    }
-    return answer;
+    if (put_wider(answer, desk, wanted, list, &cloth, found) &&
+        (!given(desk, "length") || put_cloth_in_hand(answer, desk, wanted, list)))
+        return answer;
+    json_decref(answer);
+    return NULL;
+}
+
+/* The list with every piece free to lie either way. */
+static struct list turning(const struct list *list)
+{
+    struct list free = *list;
+    for (size_t i = 0; i < free.n; i++)
+        free.rows[i].flags |= MUSLIN_CUT_MAY_TURN;
+    return free;
+}
+
+/* Where a piece does not fit, the complaint says whether it would if it lay turned. */
+static bool lay_out_on_stock(struct desk *desk, const struct cutlist_request *wanted, const struct list *list,
+                             const struct muslin_stock_spec *stock, struct muslin_cutlist_stock *all)
+{
+    muslin_status status = muslin_cutlist_from_stock(ROWS_OF(list), stock, all, &desk->problem);
+    if (worked_on(desk, &wanted->pieces, status))
+        return true;
+    const struct list free = turning(list);
+    struct failure *failure = desk->failure;
+    size_t used = strlen(failure->sentence);
+    if (status == MUSLIN_ERR_NO_YIELD && muslin_cutlist_from_stock(ROWS_OF(&free), stock, all, NULL) == MUSLIN_OK)
+        snprintf(failure->sentence + used, sizeof failure->sentence - used,
+                 " It fits turned a quarter: write \"turn\" behind it if it may lie so.");
+    return false;
 }
 
 static json_t *answer_from_stock(struct desk *desk, const struct cutlist_request *wanted, const struct list *list)
@@ -248,7 +336,7 @@ static json_t *answer_from_stock(struct desk *desk, const struct cutlist_request
     stock.print = wanted->cloth.print;
     stock.width = given(desk, "width") ? wanted->stock.width : stock.width;
     stock.length = given(desk, "length") ? wanted->stock.length : stock.length;
-    if (!worked_on(desk, &wanted->pieces, muslin_cutlist_from_stock(ROWS_OF(list), &stock, &all, &desk->problem)) ||
+    if (!lay_out_on_stock(desk, wanted, list, &stock, &all) ||
         !worked(desk, muslin_cutlist_stock_rows(ROWS_OF(list), &stock, found, sizeof found[0], TEXTS_MAX, &count,
                                                 &desk->problem)))
         return NULL;
@@ -264,13 +352,16 @@ static json_t *answer_from_stock(struct desk *desk, const struct cutlist_request
     put_slack(answer, desk, "left_over_of_the_last", all.left_over);
     put_slack(answer, desk, "stock_may_be_narrower_by", all.narrower_by);
     put_slack(answer, desk, "stock_may_be_shorter_by", all.shorter_by);
+    put_slack(answer, desk, "as_cut_may_be_narrower_by", all.as_cut_narrower_by);
+    put_slack(answer, desk, "as_cut_may_be_shorter_by", all.as_cut_shorter_by);
     put_warnings(answer, all.warnings);
-    if (!given(desk, "in-hand"))
-        return answer;
-    put_count(answer, "stock_in_hand", stock.count);
-    put_count(answer, "stock_missing", all.stock_missing);
-    put_count(answer, "stock_left", all.stock_left);
-    if (put_sets(answer, desk, &wanted->pieces, list, &stock))
+    if (given(desk, "in-hand")) {
+        put_count(answer, "stock_in_hand", stock.count);
+        put_count(answer, "stock_missing", all.stock_missing);
+        put_count(answer, "stock_left", all.stock_left);
+    }
+    if (put_parts(answer, desk, list, &stock) &&
+        (!given(desk, "in-hand") || put_sets(answer, desk, &wanted->pieces, list, &stock)))
         return answer;
     json_decref(answer);
     return NULL;
@@ -363,14 +454,53 @@ static struct muslin_stock_spec stock_instead(const struct substitute_request *w
     return stock;
 }
 
+static bool ask_instead(struct desk *desk, const struct substitute_request *wanted, const struct list *list,
+                        const struct muslin_stock_spec *stock, struct muslin_substitution *found)
+{
+    int64_t prints = stock->kind == MUSLIN_STOCK_YARDAGE ? 1 : wanted->prints;
+    found->size = sizeof *found;
+    return worked_on(desk, &wanted->pieces, muslin_cutlist_substitute(ROWS_OF(list), stock, prints, found,
+                                                                      &desk->problem));
+}
+
+/* What the stock gives, one way or the other. */
+static void put_given(json_t *instead, const struct desk *desk, const struct muslin_substitution *found, bool yardage)
+{
+    put_count(instead, "fabrics", found->fabrics);
+    if (yardage) {
+        put_cloth(instead, desk, "cloth_length", found->cloth_length);
+        put_shop_length(instead, desk, found->cloth_length);
+    } else {
+        put_count(instead, "needed", found->stock_needed);
+        put_count(instead, "of_each_fabric_at_least", found->per_fabric_least);
+        put_count(instead, "of_each_fabric_at_most", found->per_fabric_most);
+        put_slack(instead, desk, "may_be_shorter_by", found->shorter_by);
+    }
+    put_count(instead, "pieces_to_spare", found->spare_pieces);
+    put_truth(instead, "pieces_lie_turned", found->turned == 1);
+    put_slack(instead, desk, "may_be_narrower_by", found->narrower_by);
+    put_warnings(instead, found->warnings);
+}
+
+static bool is_better(const struct muslin_substitution *turned, const struct muslin_substitution *listed)
+{
+    if (!turned->possible || !listed->possible)
+        return turned->possible != 0;
+    return turned->stock_needed < listed->stock_needed || turned->cloth_length < listed->cloth_length;
+}
+
+/* As listed, and turned where only that fits or takes less. */
 static bool put_instead(json_t *list_of, struct desk *desk, const struct substitute_request *wanted,
                         const struct list *list, int32_t kind)
 {
     bool yardage = kind == MUSLIN_STOCK_YARDAGE;
-    struct muslin_stock_spec stock = stock_instead(wanted, kind);
-    struct muslin_substitution found = { .size = sizeof found };
-    if (!worked_on(desk, &wanted->pieces, muslin_cutlist_substitute(ROWS_OF(list), &stock, yardage ? 1 : wanted->prints,
-                                                                    &found, &desk->problem)))
+    const struct list free = turning(list);
+    const struct muslin_stock_spec stock = stock_instead(wanted, kind);
+    struct muslin_stock_spec plain = stock;
+    struct muslin_substitution found = { 0 };
+    struct muslin_substitution turned = { 0 };
+    plain.print = MUSLIN_PRINT_NONE;
+    if (!ask_instead(desk, wanted, list, &stock, &found) || !ask_instead(desk, wanted, &free, &plain, &turned))
         return false;
     json_t *instead = append_object(list_of);
     put_text(instead, "from", kind_in_words(kind));
@@ -378,21 +508,14 @@ static bool put_instead(json_t *list_of, struct desk *desk, const struct substit
     if (!yardage)
         put_length(instead, desk, "length", stock.length);
     put_truth(instead, "possible", found.possible == 1);
-    if (found.possible == 0) {
+    if (found.possible)
+        put_given(instead, desk, &found, yardage);
+    else
         put_text(instead, "does_not_fit", wanted->pieces.texts[found.unfit_row]);
+    if (!is_better(&turned, &found) || (found.possible && wanted->print != MUSLIN_PRINT_NONE))
         return true;
-    }
-    put_count(instead, "fabrics", found.fabrics);
-    if (yardage) {
-        put_cloth(instead, desk, "cloth_length", found.cloth_length);
-    } else {
-        put_count(instead, "needed", found.stock_needed);
-        put_count(instead, "of_each_fabric_at_least", found.per_fabric_least);
-        put_count(instead, "of_each_fabric_at_most", found.per_fabric_most);
-        put_slack(instead, desk, "may_be_shorter_by", found.shorter_by);
-    }
-    put_slack(instead, desk, "may_be_narrower_by", found.narrower_by);
-    put_warnings(instead, found.warnings);
+    put_truth(instead, "the_print_lets_turn", wanted->print == MUSLIN_PRINT_NONE);
+    put_given(put_object(instead, "turned"), desk, &turned, yardage);
     return true;
 }
 

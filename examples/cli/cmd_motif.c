@@ -1,15 +1,19 @@
 /* cmd_motif.c - motif, stack: windows on a printed repeat, and stacks of identical layers.
  *
  * SPDX-License-Identifier: MIT */
+#include <stdio.h>
+#include <string.h>
+
 #include "answer.h"
 #include "cmd.h"
+#include "sheet.h"
 
 /* ---- windows ---------------------------------------------------------------------------------------------------- */
 
 struct motif_request {
     struct muslin_motif_spec motif;
     muslin_len cloth_length;
-    int32_t any_start;
+    int32_t whole_repeats;
 };
 
 static void start_motif(void *request)
@@ -26,10 +30,40 @@ static bool put_from_cloth(json_t *answer, struct desk *desk, const struct motif
         return false;
     put_length(answer, desk, "cloth_in_hand", wanted->cloth_length);
     put_count(answer, "pieces_from_it", yield.pieces);
+    put_count(answer, "pieces_from_it_for_certain", yield.pieces_certain);
+    put_count(answer, "pieces_from_it_at_most", yield.pieces_lucky);
     put_count(answer, "rows_from_it", yield.rows);
     put_slack(answer, desk, "left_over_of_it", yield.left_over);
     put_least(answer, desk, "longer_for_one_more_row_by", yield.longer_for_one);
     return true;
+}
+
+/* Where not one piece is certain, the complaint says whether there may be some. */
+static bool plan_motif(struct desk *desk, const struct muslin_motif_spec *spec, struct muslin_motif *motif)
+{
+    muslin_status status = muslin_motif_plan(spec, motif, &desk->problem);
+    if (worked(desk, status))
+        return true;
+    struct muslin_motif_spec whole = *spec;
+    struct failure *failure = desk->failure;
+    size_t used = strlen(failure->sentence);
+    whole.flags = 0;
+    if (status == MUSLIN_ERR_NO_YIELD && spec->flags != 0 && muslin_motif_plan(&whole, motif, NULL) == MUSLIN_OK)
+        snprintf(failure->sentence + used, sizeof failure->sentence - used,
+                 " That is for a print that may begin anywhere; see --whole-repeats.");
+    return false;
+}
+
+/* What is certain, and what there may be with luck. */
+static void put_chances(json_t *answer, const struct desk *desk, const struct muslin_motif *motif)
+{
+    put_count(answer, "from_each_row_for_certain", motif->per_row_certain);
+    put_count(answer, "rows_for_certain", motif->rows_certain);
+    put_cloth(answer, desk, "cloth_for_certain", motif->cloth_certain);
+    put_count(answer, "from_each_row_at_most", motif->per_row_lucky);
+    put_count(answer, "rows_with_luck", motif->rows_lucky);
+    put_cloth(answer, desk, "cloth_with_luck", motif->cloth_lucky);
+    put_slack(answer, desk, "first_must_begin_within", motif->lucky_within);
 }
 
 static json_t *answer_motif(const void *request, struct desk *desk)
@@ -37,10 +71,10 @@ static json_t *answer_motif(const void *request, struct desk *desk)
     const struct motif_request *wanted = request;
     struct muslin_motif_spec spec = wanted->motif;
     struct muslin_motif motif = { .size = sizeof motif };
-    spec.flags = wanted->any_start ? MUSLIN_MOTIF_ANY_START : 0;
+    spec.flags = wanted->whole_repeats ? 0 : MUSLIN_MOTIF_ANY_START;
     if (!given(desk, "height"))
         spec.cut_length = spec.cut_width;
-    if (!worked(desk, muslin_motif_plan(&spec, &motif, &desk->problem)))
+    if (!plan_motif(desk, &spec, &motif))
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "pieces_wanted", spec.pieces);
@@ -48,18 +82,26 @@ static json_t *answer_motif(const void *request, struct desk *desk)
     put_length(answer, desk, "cut_length", spec.cut_length);
     put_count(answer, "repeats_across_for_each", motif.repeats_across_each);
     put_count(answer, "repeats_along_for_each", motif.repeats_along_each);
-    put_count(answer, "pieces_from_each_row", motif.per_row);
+    put_length(answer, desk, "usable_width", spec.usable_width);
+    if (spec.repeat_width != 0)
+        put_length(answer, desk, "repeat_width", spec.repeat_width);
+    put_count(answer, "from_each_row", motif.per_row);
     put_count(answer, "rows", motif.rows);
     put_count(answer, "repeats_of_the_print", motif.repeats);
+    put_count(answer, "repeats_to_buy", motif.repeats_bought);
     put_length(answer, desk, "length_of_a_row", motif.row_length);
     put_length(answer, desk, "wasted_in_each_row", motif.waste_per_row);
-    put_length(answer, desk, "repeat_for_shifting_the_start", motif.shift);
+    put_length(answer, desk, "repeat_for_choosing_the_start", motif.shift);
     put_cloth(answer, desk, "cloth_length", motif.cloth_length);
+    put_shop_length(answer, desk, motif.cloth_length);
+    put_chances(answer, desk, &motif);
     put_count(answer, "pieces_to_spare", motif.spare_pieces);
     if (spec.repeat_width != 0)
         put_slack(answer, desk, "cloth_may_be_narrower_by", motif.narrower_by);
-    if (motif.wider_for_less != 0)
-        put_least(answer, desk, "a_row_less_if_wider_by", motif.wider_for_less);
+    if (motif.wider_for_less != 0) {
+        put_least(answer, desk, "fewer_rows_if_wider_by", motif.wider_for_less);
+        put_count(answer, "rows_if_wider", motif.wider_rows);
+    }
     put_warnings(answer, motif.warnings);
     if (!given(desk, "cloth") || put_from_cloth(answer, desk, wanted, &spec))
         return answer;
@@ -87,8 +129,8 @@ static const struct option_row motif_options[] = {
       "its usable width (40 in)" },
     { "cloth", KIND_LENGTH, offsetof(struct motif_request, cloth_length), MUSLIN_ARG_CLOTH_LENGTH, 0, NULL,
       "a length in hand: says what it gives" },
-    { "any-start", KIND_SWITCH, offsetof(struct motif_request, any_start), MUSLIN_ARG_NONE, 0, NULL,
-      "it may begin anywhere in the print: a repeat more, and only what is sure" },
+    { "whole-repeats", KIND_SWITCH, offsetof(struct motif_request, whole_repeats), MUSLIN_ARG_NONE, 0, NULL,
+      "it begins where a repeat does, along and across: no repeat more to choose the start" },
     OPTION_END
 };
 
@@ -97,20 +139,21 @@ const struct command motif_command = {
     .about = "pieces that show a certain motif: repeats of the print, cloth",
     .operands = "CUT",
     .examples = "  muslin motif 6 --pieces 20 --repeat 12 --repeat-width 12\n"
-                "  muslin motif 40 --height 96 --pieces 3 --repeat 27 --any-start",
+                "  muslin motif 40 --height 96 --pieces 3 --repeat 27\n"
+                "  muslin motif 6 --pieces 20 --repeat 12 --repeat-width 12 --cloth \"3 yd\" \\\n"
+                "      --whole-repeats",
     .options = motif_options,
     .request_size = sizeof(struct motif_request),
     .start = start_motif,
     .answer = answer_motif,
-    .lead = "{pieces_wanted:piece} cut {cut_width} by {cut_length} take {repeats_of_the_print:repeat} of the print: "
-            "{cloth_length} of cloth. Try a window of that size, cut from paper, on your cloth first."
+    .show = show_motif
 };
 
 /* ---- identical layers ------------------------------------------------------------------------------------------- */
 
 struct stack_request {
     struct muslin_stack_spec stack;
-    int32_t any_start;
+    int32_t whole_repeats;
 };
 
 static void start_stack(void *request)
@@ -124,7 +167,7 @@ static json_t *answer_stack(const void *request, struct desk *desk)
     const struct stack_request *wanted = request;
     struct muslin_stack_spec spec = wanted->stack;
     struct muslin_stack stack = { .size = sizeof stack };
-    spec.flags = wanted->any_start ? MUSLIN_STACK_ANY_START : 0;
+    spec.flags = wanted->whole_repeats ? 0 : MUSLIN_STACK_ANY_START;
     if (!worked(desk, muslin_stack_plan(&spec, &stack, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
@@ -133,15 +176,20 @@ static json_t *answer_stack(const void *request, struct desk *desk)
     put_count(answer, "identical_pieces_in_all", stack.pieces);
     put_count(answer, "repeats_in_each_layer", stack.repeats_per_layer);
     put_length(answer, desk, "length_of_each_layer", stack.layer_length);
+    put_length(answer, desk, "used_of_each_layer", stack.used_length);
+    put_slack(answer, desk, "not_used_of_each_layer", stack.shorter_by);
     put_count(answer, "repeats_of_the_print", stack.repeats);
+    put_count(answer, "repeats_to_buy", stack.repeats_bought);
     put_length(answer, desk, "repeat_for_choosing_the_start", stack.shift);
     put_cloth(answer, desk, "cloth_length", stack.cloth_length);
+    put_shop_length(answer, desk, stack.cloth_length);
+    put_length(answer, desk, "taken_off_once", spec.straightening);
     put_length(answer, desk, "strip_cut", spec.strip_cut);
+    put_count(answer, "stacks_from_each_strip", spec.per_strip);
     put_count(answer, "strips_to_cut_through_all_layers", stack.strips);
     put_count(answer, "strips_that_the_layers_give", stack.strips_in_layers);
     put_count(answer, "stacks_to_spare", stack.spare_stacks);
     put_slack(answer, desk, "left_over_of_each_layer", stack.left_over);
-    put_slack(answer, desk, "layers_may_be_shorter_by", stack.shorter_by);
     put_warnings(answer, stack.warnings);
     return answer;
 }
@@ -161,8 +209,8 @@ static const struct option_row stack_options[] = {
       NULL, "of the print along the cloth" },
     { "straighten", KIND_LENGTH, offsetof(struct stack_request, stack.straightening), MUSLIN_ARG_END_LOSS, 0, NULL,
       "taken off the aligned layers once (none)" },
-    { "any-start", KIND_SWITCH, offsetof(struct stack_request, any_start), MUSLIN_ARG_NONE, 0, NULL,
-      "the cloth may begin anywhere in the print: a repeat more" },
+    { "whole-repeats", KIND_SWITCH, offsetof(struct stack_request, whole_repeats), MUSLIN_ARG_NONE, 0, NULL,
+      "the cloth begins at the place chosen in the print: no repeat more to choose the start" },
     OPTION_END
 };
 
@@ -170,12 +218,10 @@ const struct command stack_command = {
     .name = "stack",
     .about = "stacks of identical pieces from aligned layers of a print",
     .operands = "STRIP",
-    .examples = "  muslin stack 3 --stacks 40 --per-strip 10 --repeat 24 --any-start",
+    .examples = "  muslin stack 3 --stacks 40 --per-strip 10 --repeat 24",
     .options = stack_options,
     .request_size = sizeof(struct stack_request),
     .start = start_stack,
     .answer = answer_stack,
-    .lead = "{stacks_wanted:stack} of {layers:identical piece} take {cloth_length} of cloth: cut it into "
-            "{layers:layer} of {length_of_each_layer}, line up the print through all of them, and cut the strips "
-            "through the whole stack."
+    .show = show_stack
 };

@@ -407,7 +407,8 @@ static json_t *answer_prewash(const void *request, struct desk *desk)
     put_cloth(answer, desk, "to_wash", wash.unshrunk_length);
     put_ample(answer, desk, "length_lost", wash.lost_length);
     put_length(answer, desk, "usable_width_before", wanted->cloth.usable_width);
-    put_spare(answer, desk, "usable_width_after", wash.washed_width);
+    put_slack(answer, desk, "usable_width_after", wash.washed_width);
+    put_shop_length(answer, desk, wash.unshrunk_length);
     put_share(answer, desk, "lost_across", wanted->cloth.across);
     put_share(answer, desk, "lost_along", wanted->cloth.along);
     return answer;

@@ -57,6 +57,11 @@ void show_bias(struct sheet *sheet, json_t *answer);
 /* A cut list as one cuts it, and what it could be cut from instead. */
 void show_cutlist(struct sheet *sheet, json_t *answer);
 void show_substitute(struct sheet *sheet, json_t *answer);
+/* Windows on a print, and stacks of identical layers. */
+void show_motif(struct sheet *sheet, json_t *answer);
+void show_stack(struct sheet *sheet, json_t *answer);
+/* What to buy of a cloth, as put_shop_length() says it, in a point. */
+void show_shop_length(struct sheet *sheet, json_t *answer);
 void show_shrinkage(struct sheet *sheet, json_t *answer);
 void show_prewash(struct sheet *sheet, json_t *answer);
 void show_accuracy(struct sheet *sheet, json_t *answer);

@@ -150,11 +150,12 @@ void show_prewash(struct sheet *sheet, json_t *answer)
     sheet_say(sheet, answer, "Wash {to_wash} to have {needed_after_the_wash} afterwards: the length loses "
                              "{length_lost} ({lost_along}).");
     sheet_gap(sheet);
+    show_shop_length(sheet, answer);
     sheet_point(sheet, answer, "The usable width goes from {usable_width_before} to {usable_width_after} "
                                "({lost_across}).");
     sheet_point(sheet, answer, "Was the length worked out for cloth as wide as before? Work it out again for the width "
                                "after the wash: narrower cloth may need more strips.");
-    sheet_point(sheet, answer, "What a shop sells in, and extra for safety: see muslin buy.");
+    sheet_point(sheet, answer, "Shops that cut in other steps, and extra for safety: see muslin buy.");
 }
 
 /* ---- accuracy --------------------------------------------------------------------------------------------------- */

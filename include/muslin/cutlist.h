@@ -21,8 +21,10 @@
  *               MUSLIN_ERR_CHOICE: a member that is none of its enum. MUSLIN_ERR_NO_YIELD: not one piece of a row fits
  *               (problem: the row in `at`, the side that is too short and the least that would do). What else a call
  *               can return stands with it.
- *   Slack       narrower_by and shorter_by are the most that keeps the answer, whatever then changes inside it: one
- *               tick more and it costs cloth or stock. They are 0 when nothing is wanted.
+ *   Slack       narrower_by and shorter_by are the most that keeps the answer, whatever then changes inside it, even
+ *               the way in which pieces lie: one tick more and it costs cloth or stock. Those as cut keep the cutting
+ *               too: the same strips, lying the same way, from the same pieces of stock; a strip may then give a piece
+ *               less. All are 0 when nothing is wanted.
  *   Cost        One pass over the rows where only yardage is asked for; else up to about a hundred passes, for searches
  *               by halving. Nothing allocates, nothing is kept.
  *   Problem     Optional everywhere (null). In a row, cut_width and cut_length are MUSLIN_ARG_CUT, and `at` is the row.
@@ -59,7 +61,8 @@ MUSLIN_API muslin_status muslin_cut_spec_init(struct muslin_cut_spec *spec, uint
 struct muslin_cutlist_row {
     uint32_t size;
     uint32_t flags;
-    int64_t strips;            /* count / per_strip, up */
+    int64_t pieces;            /* wanted, of all lists that are cut together */
+    int64_t strips;            /* pieces / per_strip, up */
     int64_t per_strip;         /* pieces from one strip, down */
     int64_t spare_pieces;      /* that the last strip could still give */
     muslin_len strip_cut;      /* cut width of each strip, along the cloth */
@@ -99,16 +102,18 @@ struct muslin_cutlist_yardage {
                                     less, and hardly any gets by with it */
     muslin_len narrowest_width;  /* the narrowest usable width at which cloth_length is the same */
     muslin_len narrower_by;      /* usable_width - narrowest_width */
+    muslin_len narrowest_as_cut; /* ... at which also the rows lie alike and take as many strips */
     muslin_len wider_for_less;   /* this much wider, the least, and cloth_length is less; 0 when no width saves any */
+    muslin_len wider_saves;      /* so much less it then is; how it is cut then, the call below says for that width */
     uint32_t warnings;           /* MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0 */
-    int32_t pad;
+    int32_t turned;              /* 1 when the pieces of some row lie turned a quarter */
 };
 /* Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as the
  * piece is along the cloth, added up. With turning, the way that takes less length. Narrowest and wider width are those
  * of the answer, not of a yield: a strip may give a piece less where the number of strips stays. MUSLIN_ERR_NO_YIELD
  * names MUSLIN_ARG_USABLE_WIDTH; MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. Source: 52
  * 4-inch and 20 3-inch squares (public forum). Example: 52 squares of 4 in and 20 of 3 in at 44 in usable: 5 strips and
- * 2, 26 in. Since 0.1. */
+ * 2, 26 in; 8 in wider saves 4 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutlist_from_yardage(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
                                                      const struct muslin_cutlist_spec *spec,
                                                      struct muslin_cutlist_yardage *out,
@@ -137,8 +142,12 @@ struct muslin_cutlist_stock {
     muslin_len left_over;   /* length of the last piece of stock behind its last strip */
     muslin_len narrower_by; /* each piece of stock may be this much narrower before one more is needed */
     muslin_len shorter_by;  /* ... or this much shorter */
-    uint32_t warnings;      /* MUSLIN_WARN_NO_SLACK when a piece is wanted and one of the two slacks is 0 */
+    muslin_len as_cut_narrower_by; /* this much narrower, and the strips stay as they are, row by row */
+    muslin_len as_cut_shorter_by;  /* ... or this much shorter, the least rest of any piece of stock needed */
+    uint32_t warnings;      /* MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by or shorter_by is 0 */
     int32_t trimmed;        /* 1 when some row's strips must be cut from the stock (see muslin_cutlist_row) */
+    int32_t turned;         /* 1 when the pieces of some row lie turned a quarter */
+    int32_t pad;
 };
 /* The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth. Row by row, strips
  * as long as the stock is wide are cut one behind the other; a row goes on in the piece of stock that the row before
@@ -162,6 +171,26 @@ MUSLIN_API muslin_status muslin_cutlist_stock_rows(const struct muslin_cut_spec 
                                                    struct muslin_cutlist_row *found, size_t found_size,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
+/* Strips of one row that come from one piece of stock, or from several that are cut alike. */
+struct muslin_cutlist_part {
+    uint32_t size;
+    uint32_t flags;
+    int64_t row;          /* from 0 */
+    int64_t strips;       /* from each of these pieces of stock */
+    int64_t first_stock;  /* the first of them, from 1 */
+    int64_t last_stock;   /* the last; the same when it is one */
+    muslin_len begins_at; /* length of the piece of stock that earlier rows have used */
+};
+/* Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
+ * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and from
+ * the last. `found_size` is the caller's sizeof of one of them. MUSLIN_ERR_BUFFER when they do not fit; the others as
+ * above. Source: as above. Example: 14 squares of 5 in from fat quarters 18 x 20 in: 3 strips from the first, 1 from
+ * the second. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutlist_stock_parts(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                                    const struct muslin_stock_spec *stock,
+                                                    struct muslin_cutlist_part *found, size_t found_size,
+                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
+
 struct muslin_cutlist_sets {
     uint32_t size;
     uint32_t flags;
@@ -172,7 +201,9 @@ struct muslin_cutlist_sets {
     muslin_len left_over;        /* length of the last piece of stock used behind its last strip */
     muslin_len narrower_by;      /* each piece of stock may be this much narrower before a list is lost; 0 for none */
     muslin_len shorter_by;       /* ... or this much shorter */
-    uint32_t warnings;           /* MUSLIN_WARN_NO_SLACK when there is a list and one of the two slacks is 0 */
+    muslin_len as_cut_narrower_by; /* this much narrower, and the strips for those lists stay as they are */
+    muslin_len as_cut_shorter_by;  /* ... or this much shorter */
+    uint32_t warnings;           /* MUSLIN_WARN_NO_SLACK when there is a list and narrower_by or shorter_by is 0 */
     int32_t pad;
 };
 /* How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
@@ -184,6 +215,15 @@ MUSLIN_API muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cut_
                                                         const struct muslin_stock_spec *stock,
                                                         struct muslin_cutlist_sets *out,
                                                         struct muslin_problem *problem);
+
+/* How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
+ * another way than for one list. `found_size` is the caller's sizeof of one of them. MUSLIN_ERR_BUFFER when they do not
+ * fit; the others as above. Source: geometry. Example: 24 pieces of 8 1/2 x 4 1/2 in that may turn, from a cloth 40 x
+ * 72 in: twice, 6 strips of 8 1/2 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutlist_sets_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                                  const struct muslin_stock_spec *stock,
+                                                  struct muslin_cutlist_row *found, size_t found_size,
+                                                  size_t capacity, size_t *count, struct muslin_problem *problem);
 
 /* ---- one stock for another ------------------------------------------------------------------------------------- */
 
@@ -201,19 +241,21 @@ struct muslin_substitution {
     muslin_len cloth_missing;     /* of that, not in hand */
     muslin_len narrower_by;       /* as in muslin_cutlist_yardage and muslin_cutlist_stock */
     muslin_len shorter_by;        /* from yardage: what is in hand beyond cloth_length */
+    int64_t spare_pieces;         /* that the last strips of all rows could still give */
     int32_t possible;             /* 1 when every row can be cut from it; else all but unfit_row is 0 */
     int32_t enough;               /* 1 when what is in hand suffices */
-    uint32_t warnings;            /* MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0, or, from pieces
-                                     of stock, shorter_by */
-    int32_t pad;
+    uint32_t warnings;            /* MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0 or, where it is
+                                     enough or from pieces of stock, shorter_by */
+    int32_t turned;               /* 1 when the pieces of some row lie turned a quarter */
 };
 /* The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
  * better is the caller's to say. `prints` is the number of different fabrics in the stock (1 .. MUSLIN_COUNT_MAX): of a
  * bundle or a set of fat quarters; for MUSLIN_STOCK_YARDAGE it must be 1, and the answer is a length, worked as in
  * muslin_cutlist_from_yardage() with nothing lost, against count x length in hand. Other kinds are worked as in
  * muslin_cutlist_from_stock(). Stock that is missing is taken to be of the same prints. A row that does not fit is an
- * answer, not an error. MUSLIN_ERR_OVERFLOW as with yardage. Source: geometry. Example: 80 strips of 22 x 2 1/2 in from
- * 20 fat quarters 18 x 22 in of 8 prints: 12 fat quarters, 8 fabrics, 1 or 2 of each. Since 0.1. */
+ * answer, not an error; whether it would fit turned, or turning saves, is known by asking once more with
+ * MUSLIN_CUT_MAY_TURN in its flags. MUSLIN_ERR_OVERFLOW as with yardage. Source: geometry. Example: 80 strips of 22 x 2
+ * 1/2 in from 20 fat quarters 18 x 22 in of 8 prints: 12 fat quarters, 8 fabrics, 1 or 2 of each. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutlist_substitute(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
                                                    const struct muslin_stock_spec *stock, int64_t prints,
                                                    struct muslin_substitution *out, struct muslin_problem *problem);

@@ -58,15 +58,25 @@ struct muslin_motif {
     int64_t per_row;             /* windows that a row gives from selvage to selvage */
     int64_t rows;                /* rows of windows: pieces / per_row, up */
     int64_t repeats;             /* along, for all rows: rows x repeats_along_each */
+    int64_t repeats_bought;      /* repeats, and the one for shifting the start where it is counted */
     int64_t spare_pieces;        /* windows that the rows give beyond those wanted */
+    int64_t per_row_certain;     /* windows that a row gives wherever the print begins across; 0 when none is certain */
+    int64_t per_row_lucky;       /* ... and gives when the print begins best: see lucky_within */
+    int64_t rows_certain;        /* rows for the windows wanted when a row gives only those; 0 when none is certain */
+    int64_t rows_lucky;          /* ... when it gives the most */
     muslin_len row_length;       /* repeats_along_each x repeat_length */
     muslin_len waste_per_row;    /* row_length - cut_length */
     muslin_len shift;            /* the repeat for shifting the start, or 0 */
     muslin_len cloth_length;     /* rows x row_length + shift */
+    muslin_len cloth_certain;    /* the same with rows_certain; 0 when none is certain */
+    muslin_len cloth_lucky;      /* ... with rows_lucky */
+    muslin_len lucky_within;     /* per_row_lucky holds when the first whole window begins no farther than this from
+                                    the edge of the usable width; 0 when the width is one repeat */
     muslin_len narrower_by;      /* the cloth may be this much narrower before a row more is needed; 0 when the width is
                                     one repeat, since how the print lies in it is not known */
-    muslin_len wider_for_less;   /* this much wider, the least, and a row less is needed; 0 when no width saves one, or
+    muslin_len wider_for_less;   /* this much wider, the least, and fewer rows are needed; 0 when no width saves one, or
                                     the width is one repeat */
+    int64_t wider_rows;          /* so many they then are; 0 when no width saves one */
     uint32_t warnings;           /* MUSLIN_WARN_NO_SLACK when repeat_width is given, a piece wanted, narrower_by 0 */
     int32_t pad;
 };
@@ -76,10 +86,13 @@ struct muslin_motif {
  * may begin up to a repeat from the selvage and must still end before the other one, and one repeat of length is added
  * for the whole order when a piece is wanted. MUSLIN_ERR_NO_YIELD: not one window fits across (the problem names the
  * usable width and the least that would do; where only part of a repeat lies across the cloth, count the motifs you see
- * and give repeat_width 0). MUSLIN_ERR_RANGE for `motifs` also when so many windows are larger than the repeats they
- * are cut from, by area. Sources: Figuring pattern repeats (home magazine how-to) for repeats along and the one more
- * for the order; geometry for the rest. Example: pieces 96 in long, repeat 27 in: 4 repeats, 108 in, 12 in wasted.
- * Since 0.1. */
+ * and give repeat_width 0). Whole repeats lie between what is certain and what is lucky, and both are said: the print
+ * seldom begins at the edge of the usable width. Where the width is one repeat, both are per_row. MUSLIN_ERR_RANGE for
+ * `motifs` also when so many windows are larger than the repeats they are cut from, by area. Sources: Figuring pattern
+ * repeats (home magazine how-to) for repeats along and the one more for the order; geometry for the rest. Example:
+ * pieces 96 in long, repeat 27 in: 4 repeats, 108 in, 12 in wasted. Example: 20 windows 6 in square, a print that
+ * repeats every 12 in each way, 40 in usable: 3 a row if the first begins within 10 in of the edge, 7 rows, but 2 are
+ * certain, 10 rows. Since 0.1. */
 MUSLIN_API muslin_status muslin_motif_plan(const struct muslin_motif_spec *spec, struct muslin_motif *out,
                                            struct muslin_problem *problem);
 
@@ -89,6 +102,8 @@ struct muslin_motif_yield {
     int64_t rows;               /* of windows, whole */
     int64_t repeats;            /* along, used by them */
     int64_t pieces;             /* rows x per_row: windows */
+    int64_t pieces_certain;     /* rows x per_row_certain */
+    int64_t pieces_lucky;       /* rows x per_row_lucky */
     muslin_len left_over;       /* of the length, behind the rows; what the shift takes is not in it */
     muslin_len shorter_by;      /* the cloth may be this much shorter before a row is lost; 0 when there is none */
     muslin_len longer_for_one;  /* this much longer and one more row fits */
@@ -128,13 +143,17 @@ struct muslin_stack {
     int64_t strips_in_layers;   /* that the layers give, whole */
     int64_t repeats_per_layer;  /* (strips x strip_cut + straightening) / repeat_length, up; 0 without a strip */
     int64_t repeats;            /* of the cloth: layers x repeats_per_layer; the one for the start is not counted */
+    int64_t repeats_bought;     /* ... and that one, where it is */
     int64_t pieces;             /* stacks x layers */
     int64_t spare_stacks;       /* that strips_in_layers give beyond those wanted */
     muslin_len layer_length;    /* of each layer: repeats_per_layer x repeat_length */
+    muslin_len used_length;     /* of each layer: strips x strip_cut + straightening; 0 without a strip */
     muslin_len shift;           /* the repeat for choosing the start, or 0 */
     muslin_len cloth_length;    /* layers x layer_length + shift */
     muslin_len left_over;       /* of each layer, behind strips_in_layers */
-    muslin_len shorter_by;      /* each layer may come out this much shorter before a strip that is wanted is lost */
+    muslin_len shorter_by;      /* the cloth may end this much early, in the last layer: layer_length - used_length. The
+                                   other layers stay as long as they are, since each begins whole repeats behind the
+                                   one before */
     uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK when a strip is wanted and shorter_by is 0 */
     int32_t pad;
 };
@@ -142,7 +161,7 @@ struct muslin_stack {
  * of the print; they are laid on each other so that the print matches, and strips and pieces are cut through all of
  * them at once. MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. Sources: common practice, no
  * source, for the way; geometry for the sums. Example: 40 stacks of 6, 10 from each strip cut 3 in, repeat 24 in: 4
- * strips, 1 repeat a layer, 6 repeats, 4 yd. Since 0.1. */
+ * strips, the first 12 in of each layer, 1 repeat a layer, 6 repeats, 4 yd. Since 0.1. */
 MUSLIN_API muslin_status muslin_stack_plan(const struct muslin_stack_spec *spec, struct muslin_stack *out,
                                            struct muslin_problem *problem);
 

@@ -16,7 +16,9 @@ def test_two_sizes_of_squares_take_seven_strips(muslin: Muslin) -> None:
     assert (found["strips"], inches(found["cloth_length"])) == (7, 26)
     # Sum: 1012 sq in over 44 in; 5 strips of 4 in hold 52 from 44 in on, 4 strips from 52 in on.
     assert (inches(found["area_bound"]), inches(found["narrowest_usable_width"])) == (23, 44)
-    assert inches(found["less_cloth_if_wider_by"]) == 8
+    wider = found["less_cloth_if_wider"]
+    assert [inches(wider[name]) for name in ("by", "usable_width", "saves")] == [8, 52, 4]
+    assert [(size["pieces"], size["strips"]) for size in wider["sizes"]] == [(52, 4)]
     assert len(found["warnings"]) == 1
 
 
@@ -24,8 +26,37 @@ def test_the_sheet_names_cut_sizes_in_the_order_of_the_work(muslin: Muslin) -> N
     words = muslin.words("cutlist", "52 of 4 in", "20 of 3 in", "--usable", "44")
     assert words.startswith("72 pieces take 26 in of cloth 44 in wide (usable): 7 strips.")
     assert words.index("52 pieces cut 4 in by 4 in") < words.index("20 pieces cut 3 in by 3 in")
-    assert "holds down to 44 in usable" in words and "test block" in words and "cut sizes" in words
+    assert "44 in usable is the least width, and there is nothing to spare" in words
+    assert "exactly on its edge" not in words and "test block" in words and "cut sizes" in words
     assert "By area alone it would be 23 in: no plan needs less" in words
+
+
+def test_a_cloth_is_bought_in_the_steps_that_shops_cut(muslin: Muslin) -> None:
+    # Sum: 26 in up to 6 eighths of a yard, 27 in; 2 strips of 9 in are 18 in, just 1/2 yd, the next step 5/8 yd; 12.5
+    # cm up to 20 cm.
+    found = muslin.answer("cutlist", "52 of 4 in", "20 of 3 in", "--usable", "44")
+    assert (inches(found["buy"]), inches(found["buy_leaves"])) == (27, 1)
+    assert "Buy 3/4 yd (27 in), rounded up to what shops cut (1/8 yd at a time): 1 in to spare." in muslin.words(
+        "cutlist", "52 of 4 in", "20 of 3 in", "--usable", "44")
+    exactly = ("cutlist", "18 of 4 x 9 in")
+    assert (inches(muslin.answer(*exactly)["buy"]), inches(muslin.answer(*exactly)["buy_rather"])) == (18, 22.5)
+    assert "leaves nothing to spare. 5/8 yd (22 1/2 in) is safer." in muslin.words(*exactly)
+    assert "Buy 20 cm" in muslin.words("cutlist", "3 of 12.5 cm", "--units", "cm")
+    # More than 2^30 ticks is no length that a shop cuts.
+    assert "buy" not in muslin.answer("cutlist", "2000000000 of 40 in")
+    assert "Buy" not in muslin.words("cutlist", "3 of 4 in", "--length", "1 yd")
+    assert "Buy" not in muslin.words("cutlist", "0 of 4 in")
+
+
+def test_a_wider_cloth_is_said_with_the_cutting_that_it_allows(muslin: Muslin) -> None:
+    # Sum: turned 3 strips of 8 1/2 in, 25 1/2; 42 1/2 in hold 5 as listed, 5 strips of 4 1/2 in, 22 1/2.
+    # Listed the other way round, it is turned then.
+    words = muslin.words("cutlist", "24 of 8 1/2 x 4 1/2 in turn")
+    assert "At 42 1/2 in usable, 2 1/2 in wider, 3 in less cloth would do:" in words
+    assert "then not turned: 5 strips cut 4 1/2 in wide, together 5/8 yd (22 1/2 in)" in words
+    assert "then turned a quarter: 5 strips cut 4 1/2 in wide" in muslin.words("cutlist", "24 of 4 1/2 x 8 1/2 in turn")
+    # One strip for both would be 140000 in long, and no size is more than 2^30 ticks, about 132104 in.
+    assert "would do:" not in muslin.words("cutlist", "2 of 70000 in", "--usable", "100000")
 
 
 def test_pieces_that_may_turn_are_turned_when_that_takes_less(muslin: Muslin) -> None:
@@ -58,7 +89,15 @@ def test_a_length_in_hand_gives_the_list_so_often(muslin: Muslin) -> None:
     # Sum: 24 pieces turned take 25 1/2 in; in 72 in lie 8 strips of 8 1/2, twice 3.
     found = muslin.answer("cutlist", "24 of 8 1/2 x 4 1/2 in turn", "--length", "2 yd")
     assert found["in_hand_gives"]["whole_lists"] == 2
-    assert "gives the whole list 2 times" in muslin.words("cutlist", "24 of 8 1/2 x 4 1/2 in turn", "--length", "2 yd")
+    words = muslin.words("cutlist", "24 of 8 1/2 x 4 1/2 in turn", "--length", "2 yd")
+    assert "gives the whole list 2 times" in words and "Cut all 2 together, size by size:" in words
+    # Sum: 8 turned pieces of 4 1/2 in are 36 in, for one list and for two; 72 in less 6 strips of 8 1/2 in.
+    assert "cut like this, 36 in usable is the least width" in words
+    assert "48 pieces cut 8 1/2 in by 4 1/2 in: cut 6 strips 8 1/2 in wide" in words
+    assert "21 in of it is left over. Cut like this, it may be that much shorter, or 4 in narrower." in words
+    assert "but no narrower" in muslin.words("cutlist", "8 of 5 in", "--length", "6")
+    none = muslin.words("cutlist", "16 of 5 in", "--length", "6")
+    assert "Your 6 in of cloth is not enough for the whole list." in none and "left over" not in none
     row = ("3 of 10 in", "--usable", "31", "--end-loss", "1", "--straighten", "2")
     assert muslin.answer("cutlist", *row, "--length", "22")["in_hand_gives"]["whole_lists"] == 2
     assert muslin.answer("cutlist", *row, "--length", "21")["in_hand_gives"]["whole_lists"] == 1
@@ -74,15 +113,37 @@ def test_fat_quarters_are_filled_size_by_size(muslin: Muslin) -> None:
     assert "stock_in_hand" not in found
     in_hand = muslin.answer("cutlist", *words, "--in-hand", "1")
     assert (in_hand["stock_missing"], in_hand["in_hand_gives"]["whole_lists"]) == (1, 0)
+    assert "What you have is not enough for the whole list." in muslin.words(
+        "cutlist", *words, "--in-hand", "1")
     text = muslin.words("cutlist", *words, "--in-hand", "8")
     assert "26 pieces from fat quarters of 20 in by 18 in: 2 of them" in text
-    assert "You have 8: 6 are left over." in text and "all from number 2" in text
+    assert "You have 8: 6 are left over." in text
+    assert "cut 3 strips from no. 1, 1 strip from no. 2" in text and "cut 2 strips from no. 2" in text
+    parts = [[(part["strips"], part["first_stock"], part["last_stock"], inches(part["begins_at"]))
+              for part in size["from"]] for size in found["sizes"]]
+    assert parts == [[(3, 1, 1, 0), (1, 2, 2, 0)], [(2, 2, 2, 5)]]
+    # Sum: 4 x 5 in are 20; 3 x 5 in are 15 of 18.
+    assert "each may be 3 in shorter, but 20 in is the least width: nothing to spare" in text
+    assert "What you have gives the whole list 5 times" in text and "One list more needs 2 more." in text
+
+
+def test_what_pre_cuts_have_to_spare_is_said_for_width_and_length(muslin: Muslin) -> None:
+    # Sum: from 10 in squares 9 in across and 8 along, 10 and 8, 9 and 10, 10 and 10.
+    def words(row: str) -> str:
+        return muslin.words("cutlist", row, "--from", "squares")
+
+    assert "each may be 1 in narrower, or 2 in shorter." in words("1 of 9 x 8 in")
+    assert "each may be 2 in shorter, but 10 in is the least width: nothing to spare" in words("1 of 10 x 8 in")
+    assert "each may be 1 in narrower, but 10 in is the least length: nothing to spare" in words("1 of 9 x 10 in")
+    assert "10 in is the least width and 10 in the least length of each: nothing to spare" in words("1 of 10 in")
 
 
 def test_half_strips_come_from_twelve_fat_quarters(muslin: Muslin) -> None:
     # Fat quarter conversion (public forum): 80 half strips, 7 a fat quarter.
     found = muslin.answer("cutlist", "80 of 22 x 2 1/2 in", "--from", "fat-quarters", "--width", "22")
     assert found["stock_needed"] == 12
+    assert "cut 7 strips from each of no. 1 to 11, 3 strips from no. 12" in muslin.words(
+        "cutlist", "80 of 22 x 2 1/2 in", "--from", "fat-quarters", "--width", "22")
 
 
 def test_a_ten_inch_square_gives_four_of_five(muslin: Muslin) -> None:
@@ -96,6 +157,18 @@ def test_strips_of_the_right_width_are_not_trimmed(muslin: Muslin) -> None:
     assert "nothing to trim" not in muslin.words("cutlist", "20 of 4 x 2 in", "--from", "strips")
 
 
+def test_strips_have_their_width_the_other_way(muslin: Muslin) -> None:
+    # Sum: strips 40 x 2 1/2 in: 9 and 10 of 4 in across, 36 and 40 in; 2 and 2 1/2 in of their width.
+    def words(row: str) -> str:
+        return muslin.words("cutlist", row, "--from", "strips")
+
+    assert "each may be 4 in shorter, or 1/2 in narrower." in words("9 of 4 x 2 in")
+    assert "1/2 in of the width of the last one is left over." in words("9 of 4 x 2 in")
+    assert "each may be 4 in shorter, but 2 1/2 in is the least width: nothing to spare." in words("9 of 4 x 2 1/2 in")
+    assert "each may be 1/2 in narrower, but 40 in is the least length: nothing to spare." in words("10 of 4 x 2 in")
+    assert "2 1/2 in is the least width and 40 in the least length of each" in words("10 of 4 x 2 1/2 in")
+
+
 def test_substitutes_stand_side_by_side_with_their_fabrics(muslin: Muslin) -> None:
     # Sum: 60 of 2 1/2 x 4 1/2 in: 16 a strip of 40 in, 4 strips, 18 in; 4 a strip and 2 strips a square: 8 squares; 8
     # and 4: 2 fat quarters; 8 and 2: 4 fat eighths.
@@ -106,11 +179,43 @@ def test_substitutes_stand_side_by_side_with_their_fabrics(muslin: Muslin) -> No
     assert [(row["needed"], row["fabrics"]) for row in found[2:]] == [(8, 3), (2, 2), (4, 3)]
     assert (found[2]["of_each_fabric_at_least"], found[2]["of_each_fabric_at_most"]) == (2, 3)
     words = muslin.words("substitute", "60 of 2 1/2 x 4 1/2 in", "--prints", "3")
-    assert "squares of 10 in by 10 in: 8, 3 different fabrics, 2 or 3 of each" in words
-    assert "strips of 40 in by 2 1/2 in: too small for 60 of 2 1/2 x 4 1/2 in" in words
+    assert "squares of 10 in by 10 in: 8 needed, 3 different fabrics, 2 or 3 of each" in words
+    assert "strips of 40 in by 2 1/2 in: too small for 60 of 2 1/2 x 4 1/2 in unless turned a quarter" in words
     wide = muslin.answer("substitute", "1 of 50 in")["instead"]
     assert not any(row["possible"] for row in wide)
-    assert "yardage 40 in wide: too narrow for 1 of 50 in" in muslin.words("substitute", "1 of 50 in")
+    assert "yardage 40 in wide (usable): too narrow for 1 of 50 in" in muslin.words("substitute", "1 of 50 in")
+
+
+def test_pieces_that_fit_only_turned_are_said_to(muslin: Muslin) -> None:
+    # Sum: a 2 1/2 in strip cut every 4 1/2 in gives 8 in 40 in: 8 strips for 60, 64 pieces; 18 in are just 1/2 yd.
+    row = "60 of 2 1/2 x 4 1/2 in"
+    strips = muslin.answer("substitute", row, "--prints", "20")["instead"][1]
+    assert not strips["possible"] and strips["the_print_lets_turn"]
+    assert (strips["turned"]["needed"], strips["turned"]["pieces_to_spare"]) == (8, 4)
+    words = muslin.words("substitute", row, "--prints", "20")
+    assert "turned: 8 needed, 8 different fabrics, 1 of each, 4 pieces to spare" in words
+    assert "1/2 yd (18 in) leaves nothing to spare: better buy 5/8 yd (22 1/2 in)" in words
+    assert "nothing to spare: 20 in by 18 in must be there in full, so measure first" in words
+    assert "nothing to spare: the strips must be 2 1/2 in wide in full" in words
+    assert "nothing to spare: the 10 in across must be there in full" in words
+    assert "nothing to spare: the 9 in along must be there in full" in muslin.words("substitute", "1 of 3 x 9 in")
+    assert "and this print must not be turned" in muslin.words("substitute", row, "--print", "one-way")
+    allowed = muslin.answer("substitute", row + " turn", "--prints", "20")["instead"][1]
+    assert (allowed["possible"], allowed["needed"], allowed["pieces_lie_turned"]) == (True, 8, True)
+    assert "turned" not in allowed
+    assert "with pieces turned a quarter" in muslin.words("substitute", row + " turn")
+    complaint = muslin.complaint(1, "cutlist", row, "--from", "strips")
+    assert "It fits turned a quarter" in complaint
+    assert "turned" not in muslin.complaint(1, "cutlist", row, "--from", "strips", "--print", "two-way")
+
+
+def test_what_turning_saves_is_said(muslin: Muslin) -> None:
+    # Sum: 4 of 6 x 10 in: as listed 3 a strip of 20 in, 2 strips of 10 in, 2 fat quarters; turned 2 strips of 6 in, 1.
+    words = muslin.words("substitute", "4 of 6 x 10 in")
+    assert "if turned a quarter: 1 needed, 1 different fabric, 1 of each" in words
+    assert "if turned a quarter: 6 in, 1 fabric" in words
+    assert "turned a quarter" not in muslin.words("substitute", "4 of 6 x 10 in", "--print", "one-way").split(
+        "fat eighths")[0]
 
 
 def test_a_row_that_is_none_is_quoted(muslin: Muslin) -> None:
@@ -132,30 +237,79 @@ def test_a_piece_that_does_not_fit_is_quoted_with_what_would_do(muslin: Muslin) 
 
 def test_windows_on_a_print(muslin: Muslin) -> None:
     # Figuring pattern repeats (home magazine how-to): 96 / 27 up to 4 repeats, 108 in, 12 in wasted, one repeat more.
-    found = muslin.answer("motif", "40", "--height", "96", "--pieces", "1", "--repeat", "27")
+    found = muslin.answer("motif", "40", "--height", "96", "--pieces", "1", "--repeat", "27", "--whole-repeats")
     assert (found["repeats_of_the_print"], inches(found["cloth_length"])) == (4, 108)
     assert inches(found["wasted_in_each_row"]) == 12
     assert "cloth_may_be_narrower_by" not in found
-    shifted = muslin.answer("motif", "40", "--height", "96", "--pieces", "1", "--repeat", "27", "--any-start")
+    shifted = muslin.answer("motif", "40", "--height", "96", "--pieces", "1", "--repeat", "27")
     assert inches(shifted["cloth_length"]) == 135
+    assert "4 repeats used + 1 to choose the start = 5 repeats" in muslin.words(
+        "motif", "40", "--height", "96", "--pieces", "1", "--repeat", "27")
     # Sum: 3 a row in 40 in, 7 rows of 12 in; 3 yd hold 9 rows.
     words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12")
-    small = muslin.answer(*words, "--cloth", "3 yd")
+    small = muslin.answer(*words, "--cloth", "3 yd", "--whole-repeats")
     assert (small["rows"], inches(small["cloth_length"]), small["pieces_from_it"]) == (7, 84, 27)
-    assert "20 pieces cut 6 in by 6 in take 7 repeats of the print" in muslin.words(*words)
+    assert "20 pieces cut 6 in by 6 in take 7 rows: 7 repeats of the print, 2 1/3 yd (84 in)" in muslin.words(
+        *words, "--whole-repeats")
+    assert "Try a window 6 in by 6 in, cut from paper" in muslin.words(*words)
+
+
+def test_what_is_certain_of_a_print_is_told_from_luck(muslin: Muslin) -> None:
+    # Sum: 12 + 6 in for the first window wherever it begins, 12 for the second, so 2 a row, 10 rows; 3 reach over 30 in
+    # of 40, so the first must begin within 10 in: 7 rows. 3 a row from 42 in on; in whole repeats 4 from 48 in
+    # on: 5 rows.
+    words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12")
+    found = muslin.answer(*words, "--cloth", "3 yd")
+    assert (found["rows"], found["repeats_to_buy"], inches(found["cloth_length"])) == (10, 11, 132)
+    assert (found["from_each_row_for_certain"], found["rows_for_certain"]) == (2, 10)
+    assert (found["from_each_row_at_most"], found["rows_with_luck"], inches(found["cloth_with_luck"])) == (3, 7, 96)
+    assert inches(found["first_must_begin_within"]) == 10
+    assert (found["pieces_from_it_for_certain"], found["pieces_from_it_at_most"]) == (16, 24)
+    text = muslin.words(*words)
+    assert "10 repeats used + 1 to choose the start = 11 repeats of the print" in text
+    assert "2 pieces in each row, 10 rows, 3 2/3 yd (132 in)" in text
+    assert "if the first whole motif begins within 10 in of the edge of the usable width: 3 pieces in each row, 7 " \
+           "rows, 2 2/3 yd (96 in)" in text
+    assert "On cloth 2 in wider 7 rows would do." in text
+    exact = muslin.words(*words, "--whole-repeats")
+    assert "On cloth 8 in wider 5 rows would do." in exact and "10 rows, 3 1/3 yd (120 in)" in exact
+    narrow = muslin.words(*words, "--whole-repeats", "--usable", "14")
+    assert "No piece is certain" in narrow
+    assert "see --whole-repeats" in muslin.complaint(1, *words, "--usable", "14")
+    assert "36 in usable is the least width for these 7 rows: nothing to spare" in muslin.words(
+        *words, "--usable", "36", "--whole-repeats")
+
+
+def test_a_cloth_in_hand_may_give_no_window(muslin: Muslin) -> None:
+    words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12", "--cloth")
+    assert "gives no row" in muslin.words(*words, "20")
+    text = muslin.words(*words, "37")
+    assert "16 pieces" not in text and "4 pieces are certain" in text and "with luck there are 6" in text
+    assert "1 in of it is left over; 11 in more would give one more row." in text
+    assert "Nothing of it is left over" in muslin.words(*words, "36")
 
 
 def test_windows_that_are_none_are_named(muslin: Muslin) -> None:
     words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12")
     assert "--motifs" in muslin.complaint(2, *words, "--motifs", "5")
-    assert "--usable" in muslin.complaint(1, *words, "--usable", "11")
+    complaint = muslin.complaint(1, *words, "--usable", "11")
+    assert "--usable" in complaint and "--whole-repeats" not in complaint
     assert "--cloth" in muslin.complaint(2, *words, "--cloth", "-1")
 
 
 def test_stacks_of_identical_pieces(muslin: Muslin) -> None:
     # Sum: 40 / 10 = 4 strips of 3 in, 12 of the 24 in of a repeat; 6 layers and one repeat for the start: 168 in.
-    found = muslin.answer("stack", "3", "--stacks", "40", "--per-strip", "10", "--repeat", "24", "--any-start")
+    words = ("stack", "3", "--stacks", "40", "--per-strip", "10", "--repeat", "24")
+    found = muslin.answer(*words)
     assert (found["strips_to_cut_through_all_layers"], found["repeats_of_the_print"]) == (4, 6)
     assert inches(found["cloth_length"]) == 168
+    text = muslin.words(*words)
+    assert "6 repeats used + 1 to choose the start = 7 repeats of the print, 4 2/3 yd (168 in) of cloth" in text
+    assert "Only the first 12 in of each 24 in layer is used. Do not shorten the layers" in text
+    assert "Buy 4 3/4 yd (171 in)" in text
+    assert inches(muslin.answer(*words, "--whole-repeats")["cloth_length"]) == 144
+    full = muslin.words("stack", "3", "--stacks", "70", "--per-strip", "10", "--repeat", "22", "--straighten", "1")
+    assert "All 22 in of each layer are used: nothing to spare." in full and "1 in is allowed" in full
+    assert "Layers" not in muslin.words("stack", "3", "--stacks", "0", "--per-strip", "10", "--repeat", "22")
     assert "--layers" in muslin.complaint(2, "stack", "3", "--stacks", "4", "--per-strip", "1", "--repeat", "24",
                                           "--layers", "0")

@@ -190,12 +190,13 @@ def test_a_batch_asks_the_same_questions(muslin: Muslin) -> None:
 
 
 def test_cloth_is_washed_with_what_both_ways_lose(muslin: Muslin) -> None:
-    # Geometry: 144 / 0.96 = 150 in; 42 x 0.97 = 40.74 in, 40 5/8 in in eighths, down.
+    # Geometry: 144 / 0.96 = 150 in, 4 1/4 yd are 153; 42 x 0.97 = 40.74 in, 40 47/64 in in 64ths, down.
     words = ("prewash", "4 yd", "--usable", "42", "--across", "3 %", "--along", "4 %")
     found = muslin.answer(*words)
     assert (inches(found["to_wash"]), inches(found["length_lost"])) == (150, 6)
     assert abs(inches(found["usable_width_after"]) - 40.74) < 1 / 8128
     text = muslin.words(*words)
     assert "Wash 150 in to have 4 yd (144 in) afterwards: the length loses 6 in (4 %)." in text
-    assert "from 42 in to about 40 5/8 in (3 %)" in text and "more strips" in text
+    assert "Buy 4 1/4 yd (153 in), rounded up to what shops cut (1/8 yd at a time): 3 in to spare." in text
+    assert "from 42 in to about 40 47/64 in (3 %)" in text and "more strips" in text
     assert "--across: " in muslin.complaint(2, "prewash", "4 yd", "--across", "100 %")

@@ -89,6 +89,15 @@ static void stock(struct golden *g)
         told(g, muslin_cutlist_stock_rows(list.rows, sizeof list.rows[0], list.n, &stock, found, sizeof found[0],
                                           capacity, &count, ask(g)));
         take_rows(g, found, count);
+        struct muslin_cutlist_part parts[FEW] = { { 0 } };
+        told(g, muslin_cutlist_stock_parts(list.rows, sizeof list.rows[0], list.n, &stock, parts, sizeof parts[0],
+                                           capacity, &count, ask(g)));
+        take_number(g, (int64_t)count);
+        for (int32_t i = 0; i < FEW; i++)
+            TAKE(g, muslin_cutlist_part, parts[i]);
+        told(g, muslin_cutlist_sets_rows(list.rows, sizeof list.rows[0], list.n, &stock, found, sizeof found[0],
+                                         capacity, &count, ask(g)));
+        take_rows(g, found, count);
         told(g, muslin_cutlist_sets_from_stock(list.rows, sizeof list.rows[0], list.n, &stock, &sets, ask(g)));
         TAKE(g, muslin_cutlist_sets, sets);
         told(g, muslin_cutlist_substitute(list.rows, sizeof list.rows[0], list.n, &stock, prints, &instead, ask(g)));

@@ -68,6 +68,16 @@ def test_sets(rows, stock):
           lambda: model.sets_from_stock(objects(rows), as_object(stock)))
 
 
+@given(lists | plain_lists, stocks | plain_stocks)
+def test_parts(rows, stock):
+    agree(lambda: ask("cutlist_stock_parts", rows, stock), lambda: model.stock_parts(objects(rows), as_object(stock)))
+
+
+@given(lists | plain_lists, stocks | plain_stocks)
+def test_rows_of_several_lists(rows, stock):
+    agree(lambda: ask("cutlist_sets_rows", rows, stock), lambda: model.sets_rows(objects(rows), as_object(stock)))
+
+
 @given(lists | plain_lists, mostly(st.integers(1, 40), st.just(1), rarely=[0, COUNT_MAX, COUNT_MAX + 1]),
        stocks | plain_stocks)
 def test_substitutes(rows, prints, stock):
@@ -97,7 +107,8 @@ def test_the_narrowest_width_holds_and_the_wider_one_saves(rows, width):
     except Failed as failed:
         assert failed.status.name == "ERR_NO_YIELD"
     if found["wider_for_less"]:
-        assert length(width * 8128 + found["wider_for_less"]) < found["cloth_length"]
+        assert length(width * 8128 + found["wider_for_less"]) == found["cloth_length"] - found["wider_saves"]
+        assert found["wider_saves"] > 0
         assert length(width * 8128 + found["wider_for_less"] - 1) == found["cloth_length"]
 
 
@@ -169,6 +180,47 @@ def test_strips_laid_one_by_one_end_where_the_rows_say(rows, width, length):
             begun = begun or stock
         assert (row_found["first_stock"], row_found["last_stock"]) == (begun, stock if row_found["strips"] else 0)
     assert needed(rows, width, length) == stock
+
+
+@given(tiny_lists, st.integers(6, 14), st.integers(6, 14))
+def test_parts_are_strips_laid_one_by_one(rows, width, length):
+    """Every strip on its own: which piece of stock it is cut from, and where in it the first of a part begins."""
+    laid = ask("cutlist_stock_rows", rows, stock_of(width, length))
+    stock, used = 0, length
+    expected = []
+    for at, row_found in enumerate(laid):
+        for _ in range(row_found["strips"]):
+            if used + row_found["strip_cut"] > length:
+                stock, used = stock + 1, 0
+            expected.append((at, stock, used))
+            used += row_found["strip_cut"]
+    found = []
+    for part in ask("cutlist_stock_parts", rows, stock_of(width, length)):
+        for number in range(part["first_stock"], part["last_stock"] + 1):
+            found += [(part["row"], number, part["begins_at"] + strip * laid[part["row"]]["strip_cut"])
+                      for strip in range(part["strips"])]
+    assert found == expected
+
+
+@given(tiny_lists, st.integers(6, 14), st.integers(6, 14))
+def test_the_strips_as_cut_hold_in_smaller_stock_and_no_smaller(rows, width, length):
+    """Piece by piece on the strips that there are, and strip by strip in the pieces of stock that there are."""
+    found = ask("cutlist_from_stock", rows, stock_of(width, length))
+    if found["pieces"] == 0:
+        return
+    laid = ask("cutlist_stock_rows", rows, stock_of(width, length))
+    parts = ask("cutlist_stock_parts", rows, stock_of(width, length))
+
+    def wide_enough(at):
+        return all(row["pieces"] <= sum(at // row["piece_cut"] for _ in range(row["strips"])) for row in laid)
+
+    def long_enough(at):
+        return all(part["begins_at"] + part["strips"] * laid[part["row"]]["strip_cut"] <= at for part in parts)
+
+    narrowest, shortest = width - found["as_cut_narrower_by"], length - found["as_cut_shorter_by"]
+    assert wide_enough(narrowest) and not wide_enough(narrowest - 1)
+    assert long_enough(shortest) and not long_enough(shortest - 1)
+    assert found["as_cut_narrower_by"] <= found["narrower_by"] and found["as_cut_shorter_by"] <= found["shorter_by"]
 
 
 @given(plain_row, st.integers(1, 3), st.integers(5, 40))

@@ -52,7 +52,9 @@ def test_whole_windows_are_sure_wherever_the_print_begins(spec, offset):
     while left + cut <= spec["usable_width"]:
         laid += 1
         left += -(-cut // repeat) * repeat
-    assert laid >= ask("motif_plan", dict(spec, any_start=True))["per_row"]
+    plan = ask("motif_plan", dict(spec, any_start=True))
+    assert laid >= plan["per_row"] == plan["per_row_certain"]
+    assert (laid == plan["per_row_lucky"]) == (offset % repeat <= plan["lucky_within"])
 
 
 @given(requests(repeat_length=repeats, strip_cut=mostly(inches, sizes, rarely=[1]), straightening=small_sizes,

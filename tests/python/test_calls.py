@@ -210,6 +210,10 @@ CASES: List[Case] = [
     ("cutlist_from_stock", lambda: muslin.cutlist_from_stock(HALF_STRIPS, FAT_QUARTERS).stock_needed, 12),
     ("cutlist_stock_rows", lambda: [some(row, "strips", "last_stock") for row in muslin.cutlist_stock_rows(
         HALF_STRIPS, FAT_QUARTERS)], [(80, 12)]),
+    ("cutlist_stock_parts", lambda: [some(part, "strips", "first_stock", "last_stock") for part in
+                                     muslin.cutlist_stock_parts(HALF_STRIPS, FAT_QUARTERS)], [(7, 1, 11), (3, 12, 12)]),
+    ("cutlist_sets_rows", lambda: [some(row, "pieces", "strips") for row in muslin.cutlist_sets_rows(
+        [CutSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1))], [(4, 2)]),
     ("cutlist_sets_from_stock", lambda: muslin.cutlist_sets_from_stock(
         [CutSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1)).sets, 4),
     ("cutlist_substitute", lambda: some(muslin.cutlist_substitute(HALF_STRIPS, 8, FAT_QUARTERS), "possible", "fabrics",

@@ -109,8 +109,8 @@ static const struct muslin_cut_spec squares[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4),
 
 /* "52 4-inch and 20 3-inch squares" (public forum): 11 and 14 a strip, 5 strips and 2, 26 in; the narrowest width and
  * the area are sums: 5 strips must hold 11 each, 44 in; 4 strips would hold 13 each, 52 in; 52 x 16 + 20 x 9 = 1012 sq
- * in, over 44 in 23 in.
- * Example: 52 squares of 4 in and 20 of 3 in at 44 in usable: 5 strips and 2, 26 in. */
+ * in, over 44 in 23 in; a strip less is 4 in less.
+ * Example: 52 squares of 4 in and 20 of 3 in at 44 in usable: 5 strips and 2, 26 in; 8 in wider saves 4 in. */
 START_TEST(two_sizes_of_squares_take_twenty_six_inches)
 {
     struct muslin_cutlist_spec spec = cloth_of(WHOLE_IN(44));
@@ -122,10 +122,14 @@ START_TEST(two_sizes_of_squares_take_twenty_six_inches)
     ck_assert_int_eq(all.area_bound, WHOLE_IN(23));
     ck_assert_int_eq(all.narrowest_width, WHOLE_IN(44));
     ck_assert_int_eq(all.narrower_by, 0);
+    ck_assert_int_eq(all.narrowest_as_cut, WHOLE_IN(44));
     ck_assert_int_eq(all.wider_for_less, WHOLE_IN(8));
+    ck_assert_int_eq(all.wider_saves, WHOLE_IN(4));
     ck_assert_uint_eq(all.warnings, MUSLIN_WARN_NO_SLACK);
+    ck_assert_int_eq(all.turned, 0);
     struct muslin_cutlist_row row = row_at(ROWS(squares), &spec, 0);
     ck_assert_uint_eq(row.size, sizeof row);
+    ck_assert_int_eq(row.pieces, 52);
     ck_assert_int_eq(row.strips, 5);
     ck_assert_int_eq(row.per_strip, 11);
     ck_assert_int_eq(row.spare_pieces, 3);
@@ -151,7 +155,9 @@ START_TEST(the_narrowest_width_is_that_of_the_answer_not_of_the_yield)
     ck_assert_int_eq(all.cloth_length, WHOLE_IN(30));
     ck_assert_int_eq(all.narrowest_width, WHOLE_IN(36));
     ck_assert_int_eq(all.narrower_by, WHOLE_IN(4));
+    ck_assert_int_eq(all.narrowest_as_cut, WHOLE_IN(36));
     ck_assert_int_eq(all.wider_for_less, WHOLE_IN(4));
+    ck_assert_int_eq(all.wider_saves, WHOLE_IN(4));
     ck_assert_int_eq(all.area_bound, (1012 * WHOLE_IN(1) + 39) / 40);
     ck_assert_uint_eq(all.warnings, 0);
     spec.usable_width = WHOLE_IN(36);
@@ -195,8 +201,17 @@ START_TEST(pieces_are_turned_when_that_takes_less)
     struct muslin_cutlist_row row = row_at(ROWS(rows), &spec, 0);
     ck_assert_int_eq(all.cloth_length, IN(25, 1, 2));
     ck_assert_int_eq(all.narrowest_width, WHOLE_IN(36));
+    ck_assert_int_eq(all.narrowest_as_cut, WHOLE_IN(36));
     ck_assert_int_eq(all.wider_for_less, IN(2, 1, 2));
+    ck_assert_int_eq(all.wider_saves, WHOLE_IN(3));
+    ck_assert_int_eq(all.turned, 1);
     ck_assert_int_eq(row.turned, 1);
+    struct muslin_cutlist_spec wider = cloth_of(IN(42, 1, 2));
+    row = row_at(ROWS(rows), &wider, 0);
+    ck_assert_int_eq(row.turned, 0);
+    ck_assert_int_eq(row.strips, 5);
+    ck_assert_int_eq(row.strips_length, IN(22, 1, 2));
+    row = row_at(ROWS(rows), &spec, 0);
     ck_assert_int_eq(row.strip_cut, IN(8, 1, 2));
     ck_assert_int_eq(row.piece_cut, IN(4, 1, 2));
     ck_assert_int_eq(row.strips, 3);
@@ -227,6 +242,20 @@ START_TEST(a_tie_is_not_turned_and_what_fits_one_way_only_lies_so)
 }
 END_TEST
 
+/* 10 of 6 x 4 in at 24 in: as listed 3 strips of 4 in, which must hold 4 each, 24 in; turned 2 strips of 6 in, also 12
+ * in of cloth, which must hold 5 each, 20 in. The answer holds down to 20 in, the cutting to 24. */
+START_TEST(the_cutting_may_hold_less_far_down_than_the_answer)
+{
+    const struct muslin_cut_spec rows[] = { CUTS_TURN(WHOLE_IN(6), WHOLE_IN(4), 10) };
+    const struct muslin_cutlist_spec spec = cloth_of(WHOLE_IN(24));
+    struct muslin_cutlist_yardage all = worked(ROWS(rows), &spec);
+    ck_assert_int_eq(all.cloth_length, WHOLE_IN(12));
+    ck_assert_int_eq(all.turned, 0);
+    ck_assert_int_eq(all.narrowest_width, WHOLE_IN(20));
+    ck_assert_int_eq(all.narrowest_as_cut, WHOLE_IN(24));
+}
+END_TEST
+
 /* (40 - 1) / 6 1/2 = 6: two strips for 12, and 1/2 in off the cloth; without the end loss as many. 6 x 6 1/2 + 1 = 40
  * in stand on the edge. One strip of 12 would be 79 in long. */
 START_TEST(losses_come_off_each_strip_and_once_off_the_cloth)
@@ -239,7 +268,9 @@ START_TEST(losses_come_off_each_strip_and_once_off_the_cloth)
     ck_assert_int_eq(all.cloth_length, IN(8, 1, 2));
     ck_assert_int_eq(all.narrowest_width, WHOLE_IN(40));
     ck_assert_uint_eq(all.warnings, MUSLIN_WARN_NO_SLACK);
+    ck_assert_int_eq(all.narrowest_as_cut, WHOLE_IN(40));
     ck_assert_int_eq(all.wider_for_less, WHOLE_IN(39));
+    ck_assert_int_eq(all.wider_saves, WHOLE_IN(4));
 }
 END_TEST
 
@@ -248,6 +279,7 @@ START_TEST(one_strip_cannot_become_less)
     const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 3) };
     const struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     ck_assert_int_eq(worked(ROWS(rows), &spec).wider_for_less, 0);
+    ck_assert_int_eq(worked(ROWS(rows), &spec).wider_saves, 0);
     ck_assert_int_eq(worked(ROWS(rows), &spec).narrowest_width, WHOLE_IN(12));
 }
 END_TEST
@@ -266,8 +298,11 @@ START_TEST(nothing_wanted_takes_only_the_straightening)
         ck_assert_int_eq(all.area_bound, 0);
         ck_assert_int_eq(all.narrowest_width, 0);
         ck_assert_int_eq(all.narrower_by, 0);
+        ck_assert_int_eq(all.narrowest_as_cut, 0);
         ck_assert_int_eq(all.wider_for_less, 0);
+        ck_assert_int_eq(all.wider_saves, 0);
         ck_assert_uint_eq(all.warnings, 0);
+        ck_assert_int_eq(all.turned, 0);
     }
     struct muslin_cutlist_row row = row_at(ROWS(rows), &spec, 0);
     ck_assert_int_eq(row.per_strip, 0);
@@ -450,6 +485,7 @@ Suite *cutlist_suite(void)
     tcase_add_test(cloth, a_hundred_and_twelve_units_take_twenty_three_strips);
     tcase_add_test(cloth, pieces_are_turned_when_that_takes_less);
     tcase_add_test(cloth, a_tie_is_not_turned_and_what_fits_one_way_only_lies_so);
+    tcase_add_test(cloth, the_cutting_may_hold_less_far_down_than_the_answer);
     tcase_add_test(cloth, losses_come_off_each_strip_and_once_off_the_cloth);
     tcase_add_test(cloth, one_strip_cannot_become_less);
     tcase_add_test(cloth, nothing_wanted_takes_only_the_straightening);

@@ -46,6 +46,28 @@ static struct muslin_cutlist_row row_at(const struct muslin_cut_spec *rows, size
     return found[index];
 }
 
+/* Part `index` of so many. */
+static struct muslin_cutlist_part part_at(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                          struct muslin_stock_spec stock, size_t index, size_t of)
+{
+    struct muslin_cutlist_part found[8];
+    size_t count = 0;
+    ck_ok(muslin_cutlist_stock_parts(rows, row_size, n, &stock, found, sizeof found[0], COUNT_OF(found), &count, NULL));
+    ck_assert_uint_eq(count, of);
+    ck_assert_uint_eq(found[index].size, sizeof found[0]);
+    return found[index];
+}
+
+static void ck_part(struct muslin_cutlist_part part, int64_t row, int64_t strips, int64_t first, int64_t last,
+                    muslin_len begins_at)
+{
+    ck_assert_int_eq(part.row, row);
+    ck_assert_int_eq(part.strips, strips);
+    ck_assert_int_eq(part.first_stock, first);
+    ck_assert_int_eq(part.last_stock, last);
+    ck_assert_int_eq(part.begins_at, begins_at);
+}
+
 static struct muslin_cutlist_sets how_often(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
                                             struct muslin_stock_spec stock)
 {
@@ -81,6 +103,9 @@ START_TEST(eighty_half_strips_come_from_twelve_fat_quarters)
     ck_assert_int_eq(all.left_over, IN(10, 1, 2)); /* 80 - 77 = 3 strips of 2 1/2 in in the last */
     ck_assert_int_eq(all.narrower_by, 0);
     ck_assert_int_eq(all.shorter_by, IN(0, 1, 2)); /* 7 x 2 1/2 = 17 1/2; 6 each would be 72 of 80 */
+    ck_assert_int_eq(all.as_cut_narrower_by, 0);
+    ck_assert_int_eq(all.as_cut_shorter_by, IN(0, 1, 2));
+    ck_assert_int_eq(all.turned, 0);
     ck_assert_uint_eq(all.warnings, MUSLIN_WARN_NO_SLACK);
     ck_assert_int_eq(all.trimmed, 1);
     ck_assert_int_eq(worked(ROWS(half_strips), fat_quarters(15)).stock_left, 3);
@@ -121,7 +146,48 @@ START_TEST(a_new_size_goes_on_where_the_last_one_left_off)
     ck_assert_int_eq(row.first_stock, 3);
     ck_assert_int_eq(row.last_stock, 4);
     ck_assert_int_eq(row.trimmed, 1);
+    ck_assert_int_eq(row.pieces, 20);
     ck_assert_int_eq(worked(ROWS(rows), ten_inch_squares(4)).left_over, IN(2, 1, 2));
+    ck_assert_int_eq(worked(ROWS(rows), ten_inch_squares(4)).as_cut_shorter_by, 0);
+    ck_part(part_at(ROWS(rows), ten_inch_squares(4), 0, 4), 0, 2, 1, 2, 0);
+    ck_part(part_at(ROWS(rows), ten_inch_squares(4), 1, 4), 0, 1, 3, 3, 0);
+    ck_part(part_at(ROWS(rows), ten_inch_squares(4), 2, 4), 1, 2, 3, 3, WHOLE_IN(5));
+    ck_part(part_at(ROWS(rows), ten_inch_squares(4), 3, 4), 1, 3, 4, 4, 0);
+}
+END_TEST
+
+/* 14 of 5 in, 4 a strip: 4 strips, three of them in 18 in. Behind the fourth 13 in are left: two strips of 4 1/2 in; a
+ * row of nothing has no part, and one that ends with a whole fat quarter no last one.
+ * Example: 14 squares of 5 in from fat quarters 18 x 20 in: 3 strips from the first, 1 from the second. */
+START_TEST(parts_say_how_many_strips_come_from_which)
+{
+    struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 14), CUTS(WHOLE_IN(50), WHOLE_IN(50), 0),
+                                      CUTS(IN(2, 1, 2), IN(4, 1, 2), 12) };
+    const struct muslin_stock_spec stock = stock_of(MUSLIN_STOCK_FAT_QUARTER, WHOLE_IN(20), WHOLE_IN(18), 0);
+    ck_part(part_at(ROWS(rows), stock, 0, 3), 0, 3, 1, 1, 0);
+    ck_part(part_at(ROWS(rows), stock, 1, 3), 0, 1, 2, 2, 0);
+    ck_part(part_at(ROWS(rows), stock, 2, 3), 2, 2, 2, 2, WHOLE_IN(5));
+    ck_assert_int_eq(worked(ROWS(rows), stock).as_cut_narrower_by, 0);          /* 4 of 5 in are 20 */
+    ck_assert_int_eq(worked(ROWS(rows), stock).as_cut_shorter_by, WHOLE_IN(3)); /* 15 in of the first */
+    rows[0].count = 24;
+    ck_part(part_at(rows, sizeof rows[0], 1, stock, 0, 1), 0, 3, 1, 2, 0);
+    ck_part(part_at(half_strips, sizeof half_strips[0], 1, fat_quarters(0), 0, 2), 0, 7, 1, 11, 0);
+    ck_part(part_at(half_strips, sizeof half_strips[0], 1, fat_quarters(0), 1, 2), 0, 3, 12, 12, 0);
+}
+END_TEST
+
+/* Two strips of 3 in, then one of 5 in: from squares of 10 in a second one, of which 5 in are used; the first is used
+ * to 6 in, so 4 in of length are to spare as cut. */
+START_TEST(as_cut_the_fullest_piece_of_stock_counts)
+{
+    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(10), WHOLE_IN(3), 2), CUTS(WHOLE_IN(9), WHOLE_IN(5), 1) };
+    const struct muslin_cut_spec goes_on[] = { CUTS(WHOLE_IN(9), WHOLE_IN(3), 1), CUTS(WHOLE_IN(9), WHOLE_IN(2), 4) };
+    const struct muslin_cut_spec fits[] = { CUTS(WHOLE_IN(9), WHOLE_IN(3), 1), CUTS(WHOLE_IN(4), WHOLE_IN(2), 4) };
+    ck_assert_int_eq(worked(ROWS(rows), ten_inch_squares(2)).as_cut_shorter_by, WHOLE_IN(4));
+    ck_assert_int_eq(worked(ROWS(rows), ten_inch_squares(2)).as_cut_narrower_by, 0);
+    ck_assert_int_eq(worked(ROWS(goes_on), ten_inch_squares(2)).as_cut_shorter_by, WHOLE_IN(1)); /* 3 + 3 x 2 = 9 */
+    ck_assert_int_eq(worked(ROWS(goes_on), ten_inch_squares(2)).as_cut_narrower_by, WHOLE_IN(1));
+    ck_assert_int_eq(worked(ROWS(fits), ten_inch_squares(1)).as_cut_shorter_by, WHOLE_IN(3)); /* 3 + 2 x 2 = 7 */
 }
 END_TEST
 
@@ -141,6 +207,8 @@ START_TEST(three_sizes_fill_three_fat_quarters)
     ck_assert_int_eq(all.area_bound, 2);
     ck_assert_int_eq(all.narrower_by, WHOLE_IN(4));
     ck_assert_int_eq(all.shorter_by, 0);
+    ck_assert_int_eq(all.as_cut_narrower_by, WHOLE_IN(2)); /* 4 strips of 4 x 5 in hold the 14; 2 x 9 is less */
+    ck_assert_int_eq(all.as_cut_shorter_by, 0);
     ck_assert_uint_eq(all.warnings, MUSLIN_WARN_NO_SLACK);
     ck_assert_int_eq(row_at(ROWS(rows), fat_quarters(3), 1).first_stock, 2);
     ck_assert_int_eq(row_at(ROWS(rows), fat_quarters(3), 1).last_stock, 2);
@@ -182,6 +250,7 @@ START_TEST(rows_are_turned_when_they_end_earlier)
     struct muslin_stock_spec striped = fat_quarters(1);
     ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).stock_needed, 1);
     ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).left_over, WHOLE_IN(6));
+    ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).turned, 1);
     ck_assert_int_eq(row_at(ROWS(rows), fat_quarters(1), 0).turned, 1);
     ck_assert_int_eq(row_at(ROWS(tall), bundle(1), 0).turned, 1);
     ck_assert_int_eq(row_at(ROWS(wide), bundle(1), 0).turned, 0);
@@ -218,8 +287,11 @@ START_TEST(nothing_wanted_takes_no_stock)
         ck_assert_int_eq(all.area_bound, 0);
         ck_assert_int_eq(all.narrower_by, 0);
         ck_assert_int_eq(all.shorter_by, 0);
+        ck_assert_int_eq(all.as_cut_narrower_by, 0);
+        ck_assert_int_eq(all.as_cut_shorter_by, 0);
         ck_assert_uint_eq(all.warnings, 0);
         ck_assert_int_eq(all.trimmed, 0);
+        ck_assert_int_eq(all.turned, 0);
     }
     ck_assert_int_eq(row_at(ROWS(rows), fat_quarters(3), 0).first_stock, 0);
 }
@@ -247,6 +319,8 @@ START_TEST(a_piece_larger_than_the_stock_is_named)
     ck_assert_int_eq(problem.limit, WHOLE_IN(23));
     ck_status(muslin_cutlist_stock_rows(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_NO_YIELD);
     ck_status(muslin_cutlist_sets_from_stock(ROWS(rows), &stock, &sets, NULL), MUSLIN_ERR_NO_YIELD);
+    ck_status(muslin_cutlist_stock_parts(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_NO_YIELD);
+    ck_status(muslin_cutlist_sets_rows(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_NO_YIELD);
     ck_assert_uint_eq(count, 77);
     ck_assert_int_eq(all.pieces, -7);
     ck_assert_int_eq(sets.sets, -7);
@@ -305,7 +379,37 @@ START_TEST(larger_stock_has_slack)
     ck_assert_int_eq(sets.left_over, IN(8, 1, 2));
     ck_assert_int_eq(sets.narrower_by, WHOLE_IN(1));
     ck_assert_int_eq(sets.shorter_by, IN(3, 1, 2));
+    ck_assert_int_eq(sets.as_cut_narrower_by, WHOLE_IN(1));
+    ck_assert_int_eq(sets.as_cut_shorter_by, WHOLE_IN(1)); /* both strips of 5 in stay in the first */
     ck_assert_uint_eq(sets.warnings, 0);
+}
+END_TEST
+
+/* 48 pieces turned, 8 a strip, are 6 strips of 8 1/2 in, 51 of 72 in; they hold down to 36 in of width. As listed, 3 a
+ * strip from 25 1/2 in on, 16 strips of 4 1/2 in would also be 72 in, but that is another cutting. A third time, 9
+ * strips, is 76 1/2 in.
+ * Example: 24 pieces of 8 1/2 x 4 1/2 in that may turn, from a cloth 40 x 72 in: twice, 6 strips of 8 1/2 in. */
+START_TEST(the_rows_of_several_lists_are_cut_together)
+{
+    const struct muslin_cut_spec rows[] = { CUTS_TURN(IN(8, 1, 2), IN(4, 1, 2), 24) };
+    const struct muslin_stock_spec cloth = stock_of(MUSLIN_STOCK_YARDAGE, WHOLE_IN(40), WHOLE_IN(72), 1);
+    struct muslin_cutlist_row found[1] = { { 0 } };
+    size_t count = 0;
+    struct muslin_cutlist_sets sets = how_often(ROWS(rows), cloth);
+    ck_assert_int_eq(sets.sets, 2);
+    ck_assert_int_eq(sets.narrower_by, IN(14, 1, 2));
+    ck_assert_int_eq(sets.as_cut_narrower_by, WHOLE_IN(4));
+    ck_assert_int_eq(sets.as_cut_shorter_by, WHOLE_IN(21));
+    ck_ok(muslin_cutlist_sets_rows(ROWS(rows), &cloth, found, sizeof found[0], 1, &count, NULL));
+    ck_assert_uint_eq(count, 1);
+    ck_assert_int_eq(found[0].pieces, 48);
+    ck_assert_int_eq(found[0].strips, 6);
+    ck_assert_int_eq(found[0].per_strip, 8);
+    ck_assert_int_eq(found[0].spare_pieces, 0);
+    ck_assert_int_eq(found[0].strip_cut, IN(8, 1, 2));
+    ck_assert_int_eq(found[0].strips_length, WHOLE_IN(51));
+    ck_assert_int_eq(found[0].turned, 1);
+    ck_assert_int_eq(found[0].last_stock, 1);
 }
 END_TEST
 
@@ -321,7 +425,15 @@ START_TEST(too_little_stock_gives_no_list)
         ck_assert_int_eq(sets.left_over, 0);
         ck_assert_int_eq(sets.narrower_by, 0);
         ck_assert_int_eq(sets.shorter_by, 0);
+        ck_assert_int_eq(sets.as_cut_narrower_by, 0);
+        ck_assert_int_eq(sets.as_cut_shorter_by, 0);
         ck_assert_uint_eq(sets.warnings, 0);
+        const struct muslin_stock_spec stock = ten_inch_squares(counts[i]);
+        struct muslin_cutlist_row found[2] = { { 0 }, { 0 } };
+        size_t count = 0;
+        ck_ok(muslin_cutlist_sets_rows(ROWS(kit), &stock, found, sizeof found[0], 2, &count, NULL));
+        ck_assert_int_eq(found[0].pieces, 0);
+        ck_assert_int_eq(found[1].strips, 0);
     }
 }
 END_TEST
@@ -332,12 +444,16 @@ START_TEST(a_list_of_nothing_comes_from_anything_too_often_to_say)
     const struct muslin_stock_spec stock = ten_inch_squares(1);
     struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets, .sets = -7 };
     struct muslin_problem problem = PROBLEM;
+    size_t count = 77;
     for (size_t n = 0; n <= 1; n++) {
         ck_status(muslin_cutlist_sets_from_stock(rows, sizeof rows[0], n, &stock, &sets, &problem), MUSLIN_ERR_RANGE);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
         ck_assert_int_eq(problem.value, 0);
         ck_assert_int_eq(problem.limit, 1);
+        ck_status(muslin_cutlist_sets_rows(rows, sizeof rows[0], n, &stock, NULL, 0, 0, &count, NULL),
+                  MUSLIN_ERR_RANGE);
     }
+    ck_assert_uint_eq(count, 77);
     ck_assert_int_eq(sets.sets, -7);
 }
 END_TEST
@@ -355,6 +471,9 @@ START_TEST(more_lists_than_a_count_are_refused)
     ck_status(muslin_cutlist_sets_from_stock(ROWS(rows), &stock, &sets, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SETS);
     ck_assert_int_eq(problem.limit, MUSLIN_COUNT_MAX);
+    size_t count = 77;
+    ck_status(muslin_cutlist_sets_rows(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_OVERFLOW);
+    ck_assert_uint_eq(count, 77);
     stock.width = MUSLIN_SIZE_MAX;
     stock.length = MUSLIN_SIZE_MAX;
     ck_status(muslin_cutlist_sets_from_stock(ROWS(rows), &stock, &sets, NULL), MUSLIN_ERR_OVERFLOW);
@@ -382,6 +501,8 @@ START_TEST(fat_quarters_of_eight_prints_show_eight_fabrics)
     ck_assert_int_eq(found.narrower_by, 0);
     ck_assert_int_eq(found.shorter_by, IN(0, 1, 2));
     ck_assert_uint_eq(found.warnings, MUSLIN_WARN_NO_SLACK);
+    ck_assert_int_eq(found.spare_pieces, 0);
+    ck_assert_int_eq(found.turned, 0);
     found = instead(ROWS(half_strips), fat_quarters(11), 20);
     ck_assert_int_eq(found.fabrics, 12);
     ck_assert_int_eq(found.per_fabric_least, 1);
@@ -414,6 +535,42 @@ START_TEST(yardage_shows_one_fabric)
     cloth.width = WHOLE_IN(44);
     cloth.length = WHOLE_IN(1); /* shorter than any piece: it is a length that is bought */
     ck_assert_int_eq(instead(ROWS(half_strips), cloth, 1).cloth_length, WHOLE_IN(100));
+}
+END_TEST
+
+/* 100 in needed, and 100 in in hand: not a tick to spare, though the width has some. */
+START_TEST(yardage_that_is_just_enough_is_said_to_be)
+{
+    struct muslin_stock_spec cloth = stock_of(MUSLIN_STOCK_YARDAGE, WHOLE_IN(45), WHOLE_IN(50), 2);
+    struct muslin_substitution found = instead(ROWS(half_strips), cloth, 1);
+    ck_assert_int_eq(found.narrower_by, WHOLE_IN(1));
+    ck_assert_int_eq(found.enough, 1);
+    ck_assert_int_eq(found.shorter_by, 0);
+    ck_assert_uint_eq(found.warnings, MUSLIN_WARN_NO_SLACK);
+    cloth.length = WHOLE_IN(50) + 1;
+    ck_assert_uint_eq(instead(ROWS(half_strips), cloth, 1).warnings, 0);
+    cloth.length = WHOLE_IN(50) - 1;
+    ck_assert_uint_eq(instead(ROWS(half_strips), cloth, 1).warnings, 0);
+}
+END_TEST
+
+/* Strips 2 1/2 in wide cut every 4 1/2 in give 8 in 40 in: 60 pieces from 8 strips, 64, 4 to spare. From yardage 24 of
+ * 8 1/2 x 4 1/2 in lie turned (see above); 8 a strip, so none to spare. */
+START_TEST(pieces_that_may_turn_come_from_strips_cut_across)
+{
+    const struct muslin_cut_spec listed[] = { CUTS(IN(2, 1, 2), IN(4, 1, 2), 60) };
+    const struct muslin_cut_spec turned[] = { CUTS_TURN(IN(2, 1, 2), IN(4, 1, 2), 60) };
+    const struct muslin_cut_spec large[] = { CUTS_TURN(IN(8, 1, 2), IN(4, 1, 2), 23) };
+    struct muslin_substitution found = instead(ROWS(turned), bundle(40), 20);
+    ck_assert_int_eq(instead(ROWS(listed), bundle(40), 20).possible, 0);
+    ck_assert_int_eq(found.possible, 1);
+    ck_assert_int_eq(found.stock_needed, 8);
+    ck_assert_int_eq(found.spare_pieces, 4);
+    ck_assert_int_eq(found.turned, 1);
+    found = instead(ROWS(large), stock_of(MUSLIN_STOCK_YARDAGE, WHOLE_IN(40), WHOLE_IN(36), 1), 1);
+    ck_assert_int_eq(found.cloth_length, IN(25, 1, 2));
+    ck_assert_int_eq(found.spare_pieces, 1);
+    ck_assert_int_eq(found.turned, 1);
 }
 END_TEST
 
@@ -504,6 +661,35 @@ START_TEST(stock_rows_are_asked_and_then_filled)
 }
 END_TEST
 
+/* The kit: two strips of 5 in from the first square, one of 2 1/2 in from the second; five lists: 10 and 5 strips. */
+START_TEST(parts_and_rows_of_several_lists_are_asked_and_then_filled)
+{
+    const struct muslin_stock_spec stock = ten_inch_squares(7);
+    struct muslin_cutlist_part parts[2];
+    struct muslin_cutlist_row found[2];
+    size_t count = 77;
+    memset(parts, FILL, sizeof parts);
+    memset(found, FILL, sizeof found);
+    ck_ok(muslin_cutlist_stock_parts(ROWS(kit), &stock, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 2);
+    ck_status(muslin_cutlist_stock_parts(ROWS(kit), &stock, parts, sizeof parts[0], 1, &count, NULL),
+              MUSLIN_ERR_BUFFER);
+    ck_assert_uint_eq(parts[0].size, 0xA5A5A5A5u);
+    ck_ok(muslin_cutlist_stock_parts(ROWS(kit), &stock, parts, sizeof parts[0], 2, &count, NULL));
+    ck_part(parts[1], 1, 1, 2, 2, 0);
+    ck_status(muslin_cutlist_stock_parts(ROWS(kit), &stock, parts, sizeof parts[0], 2, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_ok(muslin_cutlist_sets_rows(ROWS(kit), &stock, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 2);
+    ck_status(muslin_cutlist_sets_rows(ROWS(kit), &stock, found, sizeof found[0], 1, &count, NULL), MUSLIN_ERR_BUFFER);
+    ck_assert_uint_eq(found[0].size, 0xA5A5A5A5u);
+    ck_ok(muslin_cutlist_sets_rows(ROWS(kit), &stock, found, sizeof found[0], 2, &count, NULL));
+    ck_assert_int_eq(found[0].strips, 10);
+    ck_assert_int_eq(found[1].strips, 5);
+    ck_assert_int_eq(found[1].last_stock, 7);
+    ck_status(muslin_cutlist_sets_rows(ROWS(kit), &stock, found, sizeof found[0], 2, NULL, NULL), MUSLIN_ERR_NULL);
+}
+END_TEST
+
 static const struct muslin_stock_spec good_stock = { (uint32_t)sizeof good_stock, 0, WHOLE_IN(22), WHOLE_IN(18), 9, 100,
                                                      MUSLIN_EDGE_PINKED_TIPS, MUSLIN_CARE_WASHED,
                                                      MUSLIN_PRINT_ONE_WAY, MUSLIN_STOCK_FAT_QUARTER };
@@ -525,6 +711,18 @@ static muslin_status list_to_sets(const struct muslin_cut_spec *rows, size_t row
 {
     struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets };
     return muslin_cutlist_sets_from_stock(rows, row_size, n, &good_stock, &sets, problem);
+}
+static muslin_status list_to_parts(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                   struct muslin_problem *problem)
+{
+    size_t count = 0;
+    return muslin_cutlist_stock_parts(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
+}
+static muslin_status list_to_sets_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+                                       struct muslin_problem *problem)
+{
+    size_t count = 0;
+    return muslin_cutlist_sets_rows(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
 }
 static muslin_status list_to_substitute(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
                                         struct muslin_problem *problem)
@@ -568,7 +766,9 @@ START_TEST(stock_calls_check_their_structs_rows_and_values)
     }
     ck_list_rules(list_to_stock);
     ck_list_rules(list_to_stock_rows);
+    ck_list_rules(list_to_parts);
     ck_list_rules(list_to_sets);
+    ck_list_rules(list_to_sets_rows);
     ck_list_rules(list_to_substitute);
 }
 END_TEST
@@ -579,6 +779,8 @@ void add_cutlist_stock_tests(Suite *suite)
     tcase_add_test(stock, eighty_half_strips_come_from_twelve_fat_quarters);
     tcase_add_test(stock, a_ten_inch_square_gives_four_or_sixteen);
     tcase_add_test(stock, a_new_size_goes_on_where_the_last_one_left_off);
+    tcase_add_test(stock, parts_say_how_many_strips_come_from_which);
+    tcase_add_test(stock, as_cut_the_fullest_piece_of_stock_counts);
     tcase_add_test(stock, three_sizes_fill_three_fat_quarters);
     tcase_add_test(stock, lower_pieces_from_a_strip_are_trimmed);
     tcase_add_test(stock, rows_are_turned_when_they_end_earlier);
@@ -587,11 +789,13 @@ void add_cutlist_stock_tests(Suite *suite)
     tcase_add_test(stock, a_piece_larger_than_the_stock_is_named);
     tcase_add_test(stock, the_largest_request_fits);
     tcase_add_test(stock, stock_rows_are_asked_and_then_filled);
+    tcase_add_test(stock, parts_and_rows_of_several_lists_are_asked_and_then_filled);
     tcase_add_test(stock, stock_calls_check_their_structs_rows_and_values);
     suite_add_tcase(suite, stock);
     TCase *often = tcase_create("how often");
     tcase_add_test(often, ten_squares_give_the_list_eight_times);
     tcase_add_test(often, larger_stock_has_slack);
+    tcase_add_test(often, the_rows_of_several_lists_are_cut_together);
     tcase_add_test(often, too_little_stock_gives_no_list);
     tcase_add_test(often, a_list_of_nothing_comes_from_anything_too_often_to_say);
     tcase_add_test(often, more_lists_than_a_count_are_refused);
@@ -599,6 +803,8 @@ void add_cutlist_stock_tests(Suite *suite)
     TCase *others = tcase_create("substitutes");
     tcase_add_test(others, fat_quarters_of_eight_prints_show_eight_fabrics);
     tcase_add_test(others, yardage_shows_one_fabric);
+    tcase_add_test(others, yardage_that_is_just_enough_is_said_to_be);
+    tcase_add_test(others, pieces_that_may_turn_come_from_strips_cut_across);
     tcase_add_test(others, a_row_that_does_not_fit_makes_a_substitute_impossible);
     tcase_add_test(others, nothing_wanted_needs_no_fabric);
     tcase_add_test(others, prints_are_at_least_one_and_of_yardage_just_one);

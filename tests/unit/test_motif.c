@@ -50,9 +50,17 @@ START_TEST(a_length_of_ninety_six_takes_four_repeats_of_twenty_seven)
     ck_assert_int_eq(motif.cloth_length, WHOLE_IN(108));
     ck_assert_int_eq(motif.narrower_by, 0);
     ck_assert_int_eq(motif.wider_for_less, 0);
+    ck_assert_int_eq(motif.wider_rows, 0);
+    ck_assert_int_eq(motif.per_row_certain, 1);
+    ck_assert_int_eq(motif.per_row_lucky, 1);
+    ck_assert_int_eq(motif.cloth_certain, WHOLE_IN(108));
+    ck_assert_int_eq(motif.cloth_lucky, WHOLE_IN(108));
+    ck_assert_int_eq(motif.lucky_within, 0);
+    ck_assert_int_eq(motif.repeats_bought, 4);
     ck_assert_uint_eq(motif.warnings, 0);
     spec.flags = MUSLIN_MOTIF_ANY_START;
     motif = planned(&spec);
+    ck_assert_int_eq(motif.repeats_bought, 5);
     ck_assert_int_eq(motif.shift, WHOLE_IN(27));
     ck_assert_int_eq(motif.cloth_length, WHOLE_IN(135));
     spec.pieces = 3;
@@ -62,7 +70,10 @@ START_TEST(a_length_of_ninety_six_takes_four_repeats_of_twenty_seven)
 END_TEST
 
 /* 40 / 12 = 3.3, so 3 a row; 20 windows take 7 rows and leave one; 7 rows of 12 in. Three repeats are 36 in. With 4 a
- * row, from 48 in, 5 rows do; with 6 rows less than 4 a row do not. */
+ * row, from 48 in, 5 rows do; with 6 rows less than 4 a row do not. Three windows reach over 2 x 12 + 6 = 30 in, so the
+ * first must begin within 10 in; else it is 2 a row, 10 rows.
+ * Example: 20 windows 6 in square, a print that repeats every 12 in each way, 40 in usable: 3 a row if the first begins
+ * within 10 in of the edge, 7 rows, but 2 are certain, 10 rows. */
 START_TEST(twenty_windows_come_from_seven_repeats)
 {
     struct muslin_motif_spec spec = windows_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(12), WHOLE_IN(12), 20);
@@ -75,6 +86,15 @@ START_TEST(twenty_windows_come_from_seven_repeats)
     ck_assert_int_eq(motif.cloth_length, WHOLE_IN(84));
     ck_assert_int_eq(motif.narrower_by, WHOLE_IN(4));
     ck_assert_int_eq(motif.wider_for_less, WHOLE_IN(8));
+    ck_assert_int_eq(motif.wider_rows, 5);
+    ck_assert_int_eq(motif.repeats_bought, 7);
+    ck_assert_int_eq(motif.per_row_certain, 2);
+    ck_assert_int_eq(motif.rows_certain, 10);
+    ck_assert_int_eq(motif.cloth_certain, WHOLE_IN(120));
+    ck_assert_int_eq(motif.per_row_lucky, 3);
+    ck_assert_int_eq(motif.rows_lucky, 7);
+    ck_assert_int_eq(motif.cloth_lucky, WHOLE_IN(84));
+    ck_assert_int_eq(motif.lucky_within, WHOLE_IN(10));
     ck_assert_uint_eq(motif.warnings, 0);
     spec.usable_width = WHOLE_IN(36);
     motif = planned(&spec);
@@ -95,6 +115,10 @@ START_TEST(a_repeat_may_hold_several_windows)
     ck_assert_int_eq(motif.spare_pieces, 4);
     ck_assert_int_eq(motif.narrower_by, WHOLE_IN(4));
     ck_assert_int_eq(motif.wider_for_less, WHOLE_IN(20));
+    ck_assert_int_eq(motif.wider_rows, 1);
+    ck_assert_int_eq(motif.per_row_certain, 8);
+    ck_assert_int_eq(motif.rows_certain, 3);
+    ck_assert_int_eq(motif.per_row_lucky, 12);
 }
 END_TEST
 
@@ -145,6 +169,50 @@ START_TEST(what_is_sure_is_the_least_of_all_beginnings)
 }
 END_TEST
 
+/* The first whole window begins `offset` in from the edge: as many as are lucky lie in the row when that is within the
+ * figure said, and fewer else; the certain ones always do, whatever the flags are. */
+START_TEST(certain_and_lucky_are_the_least_and_most_of_all_beginnings)
+{
+    int good = 1;
+    for (muslin_len repeat = 1; repeat <= 9; repeat++)
+        for (muslin_len cut = 1; cut <= 12; cut++) {
+            int64_t step = (cut + repeat - 1) / repeat * repeat;
+            for (muslin_len usable = step; usable <= 40; usable++) {
+                struct muslin_motif_spec spec = windows_of(cut, 1, repeat, 1, 1);
+                int64_t sure = INT64_MAX;
+                spec.usable_width = usable;
+                struct muslin_motif motif = planned(&spec);
+                for (muslin_len offset = 0; offset <= repeat; offset++) {
+                    int64_t windows = laid(usable, cut, step, offset);
+                    sure = windows < sure ? windows : sure;
+                    good &= (windows == motif.per_row_lucky) == (offset <= motif.lucky_within);
+                    good &= windows <= motif.per_row_lucky;
+                }
+                good &= motif.per_row_certain == sure;
+                good &= motif.rows_certain == (sure != 0);
+            }
+        }
+    ck_assert(good);
+}
+END_TEST
+
+/* 14 in hold one repeat of 12 in, but a window of 6 in is certain only from 18 in on. */
+START_TEST(a_narrow_cloth_gives_no_certain_window)
+{
+    struct muslin_motif_spec spec = windows_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(12), WHOLE_IN(12), 3);
+    spec.usable_width = WHOLE_IN(14);
+    struct muslin_motif motif = planned(&spec);
+    ck_assert_int_eq(motif.per_row, 1);
+    ck_assert_int_eq(motif.per_row_certain, 0);
+    ck_assert_int_eq(motif.rows_certain, 0);
+    ck_assert_int_eq(motif.cloth_certain, 0);
+    ck_assert_int_eq(motif.rows_lucky, 3);
+    ck_assert_int_eq(motif.lucky_within, WHOLE_IN(8));
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(24)).pieces_certain, 0);
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(24)).pieces_lucky, 2);
+}
+END_TEST
+
 /* 12 + 6 in for the first window, then 12 each: 2 more from 42 in, so at 40 in 2 a row; the least width is 18 in. */
 START_TEST(a_print_that_begins_anywhere_gives_fewer)
 {
@@ -159,6 +227,11 @@ START_TEST(a_print_that_begins_anywhere_gives_fewer)
     ck_assert_int_eq(sure.cloth_length, WHOLE_IN(132));
     ck_assert_int_eq(sure.narrower_by, WHOLE_IN(10));
     ck_assert_int_eq(sure.wider_for_less, WHOLE_IN(2));
+    ck_assert_int_eq(sure.wider_rows, 7);
+    ck_assert_int_eq(sure.repeats_bought, 11);
+    ck_assert_int_eq(sure.cloth_certain, WHOLE_IN(132));
+    ck_assert_int_eq(sure.rows_lucky, 7);
+    ck_assert_int_eq(sure.cloth_lucky, WHOLE_IN(96));
     spec.usable_width = WHOLE_IN(18) - 1;
     ck_status(muslin_motif_plan(&spec, &motif, &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_USABLE_WIDTH);
@@ -177,8 +250,12 @@ START_TEST(nothing_wanted_takes_nothing)
     ck_assert_int_eq(motif.rows, 0);
     ck_assert_int_eq(motif.shift, 0);
     ck_assert_int_eq(motif.cloth_length, 0);
+    ck_assert_int_eq(motif.repeats_bought, 0);
+    ck_assert_int_eq(motif.cloth_certain, 0);
+    ck_assert_int_eq(motif.cloth_lucky, 0);
     ck_assert_int_eq(motif.narrower_by, 0);
     ck_assert_int_eq(motif.wider_for_less, 0);
+    ck_assert_int_eq(motif.wider_rows, 0);
     ck_assert_uint_eq(motif.warnings, 0);
 }
 END_TEST
@@ -252,6 +329,8 @@ START_TEST(three_yards_give_twenty_seven_windows)
     struct muslin_motif_spec spec = windows_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(12), WHOLE_IN(12), 0);
     struct muslin_motif_yield yield = gives(&spec, WHOLE_IN(108));
     ck_assert_int_eq(yield.pieces, 27);
+    ck_assert_int_eq(yield.pieces_certain, 18);
+    ck_assert_int_eq(yield.pieces_lucky, 27);
     ck_assert_int_eq(yield.rows, 9);
     ck_assert_int_eq(yield.repeats, 9);
     ck_assert_int_eq(yield.left_over, 0);
@@ -365,7 +444,8 @@ static struct muslin_stack stacked(const struct muslin_stack_spec *spec)
     return stack;
 }
 
-/* Example: 40 stacks of 6, 10 from each strip cut 3 in, repeat 24 in: 4 strips, 1 repeat a layer, 6 repeats, 4 yd. */
+/* Example: 40 stacks of 6, 10 from each strip cut 3 in, repeat 24 in: 4 strips, the first 12 in of each layer, 1 repeat
+ * a layer, 6 repeats, 4 yd. */
 START_TEST(forty_stacks_of_six_come_from_six_repeats)
 {
     struct muslin_stack_spec spec = stacks_of(40, 6, 10, WHOLE_IN(3), WHOLE_IN(24));
@@ -374,6 +454,8 @@ START_TEST(forty_stacks_of_six_come_from_six_repeats)
     ck_assert_int_eq(stack.repeats_per_layer, 1);
     ck_assert_int_eq(stack.repeats, 6);
     ck_assert_int_eq(stack.layer_length, WHOLE_IN(24));
+    ck_assert_int_eq(stack.used_length, WHOLE_IN(12));
+    ck_assert_int_eq(stack.repeats_bought, 6);
     ck_assert_int_eq(stack.cloth_length, WHOLE_IN(144));
     ck_assert_int_eq(stack.pieces, 240);
     ck_assert_int_eq(stack.strips_in_layers, 8); /* 24 / 3 */
@@ -384,6 +466,7 @@ START_TEST(forty_stacks_of_six_come_from_six_repeats)
     ck_assert_uint_eq(stack.warnings, 0);
     spec.flags = MUSLIN_STACK_ANY_START;
     ck_assert_int_eq(stacked(&spec).cloth_length, WHOLE_IN(168));
+    ck_assert_int_eq(stacked(&spec).repeats_bought, 7);
 }
 END_TEST
 
@@ -397,6 +480,7 @@ START_TEST(straightening_may_take_a_repeat_more)
     struct muslin_stack stack = stacked(&spec);
     ck_assert_int_eq(stack.repeats_per_layer, 2);
     ck_assert_int_eq(stack.repeats, 16);
+    ck_assert_int_eq(stack.used_length, WHOLE_IN(25));
     ck_assert_int_eq(stack.strips_in_layers, 15);
     ck_assert_int_eq(stack.left_over, WHOLE_IN(2));
     ck_assert_int_eq(stack.spare_stacks, 70);
@@ -412,6 +496,8 @@ START_TEST(no_stack_takes_no_cloth)
     spec.straightening = WHOLE_IN(1);
     struct muslin_stack stack = stacked(&spec);
     ck_assert_int_eq(stack.cloth_length, 0);
+    ck_assert_int_eq(stack.used_length, 0);
+    ck_assert_int_eq(stack.repeats_bought, 0);
     ck_assert_int_eq(stack.shift, 0);
     ck_assert_int_eq(stack.spare_stacks, 0);
     ck_assert_uint_eq(stack.warnings, 0);
@@ -489,6 +575,8 @@ Suite *motif_suite(void)
     tcase_add_test(windows, a_repeat_may_hold_several_windows);
     tcase_add_test(windows, a_window_larger_than_the_repeat_takes_several);
     tcase_add_test(windows, what_is_sure_is_the_least_of_all_beginnings);
+    tcase_add_test(windows, certain_and_lucky_are_the_least_and_most_of_all_beginnings);
+    tcase_add_test(windows, a_narrow_cloth_gives_no_certain_window);
     tcase_add_test(windows, a_print_that_begins_anywhere_gives_fewer);
     tcase_add_test(windows, nothing_wanted_takes_nothing);
     tcase_add_test(windows, a_cloth_too_narrow_for_a_window_gives_none);

@@ -572,13 +572,22 @@ class muslin_motif(ctypes.Structure):
         ("per_row", ctypes.c_int64),
         ("rows", ctypes.c_int64),
         ("repeats", ctypes.c_int64),
+        ("repeats_bought", ctypes.c_int64),
         ("spare_pieces", ctypes.c_int64),
+        ("per_row_certain", ctypes.c_int64),
+        ("per_row_lucky", ctypes.c_int64),
+        ("rows_certain", ctypes.c_int64),
+        ("rows_lucky", ctypes.c_int64),
         ("row_length", ctypes.c_int64),
         ("waste_per_row", ctypes.c_int64),
         ("shift", ctypes.c_int64),
         ("cloth_length", ctypes.c_int64),
+        ("cloth_certain", ctypes.c_int64),
+        ("cloth_lucky", ctypes.c_int64),
+        ("lucky_within", ctypes.c_int64),
         ("narrower_by", ctypes.c_int64),
         ("wider_for_less", ctypes.c_int64),
+        ("wider_rows", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
     ]
@@ -593,6 +602,8 @@ class muslin_motif_yield(ctypes.Structure):
         ("rows", ctypes.c_int64),
         ("repeats", ctypes.c_int64),
         ("pieces", ctypes.c_int64),
+        ("pieces_certain", ctypes.c_int64),
+        ("pieces_lucky", ctypes.c_int64),
         ("left_over", ctypes.c_int64),
         ("shorter_by", ctypes.c_int64),
         ("longer_for_one", ctypes.c_int64),
@@ -626,9 +637,11 @@ class muslin_stack(ctypes.Structure):
         ("strips_in_layers", ctypes.c_int64),
         ("repeats_per_layer", ctypes.c_int64),
         ("repeats", ctypes.c_int64),
+        ("repeats_bought", ctypes.c_int64),
         ("pieces", ctypes.c_int64),
         ("spare_stacks", ctypes.c_int64),
         ("layer_length", ctypes.c_int64),
+        ("used_length", ctypes.c_int64),
         ("shift", ctypes.c_int64),
         ("cloth_length", ctypes.c_int64),
         ("left_over", ctypes.c_int64),
@@ -775,6 +788,7 @@ class muslin_cutlist_row(ctypes.Structure):
     _fields_ = [
         ("size", ctypes.c_uint32),
         ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
         ("strips", ctypes.c_int64),
         ("per_strip", ctypes.c_int64),
         ("spare_pieces", ctypes.c_int64),
@@ -815,9 +829,11 @@ class muslin_cutlist_yardage(ctypes.Structure):
         ("area_bound", ctypes.c_int64),
         ("narrowest_width", ctypes.c_int64),
         ("narrower_by", ctypes.c_int64),
+        ("narrowest_as_cut", ctypes.c_int64),
         ("wider_for_less", ctypes.c_int64),
+        ("wider_saves", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
-        ("pad", ctypes.c_int32),
+        ("turned", ctypes.c_int32),
     ]
 
 
@@ -837,8 +853,26 @@ class muslin_cutlist_stock(ctypes.Structure):
         ("left_over", ctypes.c_int64),
         ("narrower_by", ctypes.c_int64),
         ("shorter_by", ctypes.c_int64),
+        ("as_cut_narrower_by", ctypes.c_int64),
+        ("as_cut_shorter_by", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
         ("trimmed", ctypes.c_int32),
+        ("turned", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_cutlist_part(ctypes.Structure):
+    """muslin/cutlist.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("row", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("first_stock", ctypes.c_int64),
+        ("last_stock", ctypes.c_int64),
+        ("begins_at", ctypes.c_int64),
     ]
 
 
@@ -855,6 +889,8 @@ class muslin_cutlist_sets(ctypes.Structure):
         ("left_over", ctypes.c_int64),
         ("narrower_by", ctypes.c_int64),
         ("shorter_by", ctypes.c_int64),
+        ("as_cut_narrower_by", ctypes.c_int64),
+        ("as_cut_shorter_by", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
     ]
@@ -876,10 +912,11 @@ class muslin_substitution(ctypes.Structure):
         ("cloth_missing", ctypes.c_int64),
         ("narrower_by", ctypes.c_int64),
         ("shorter_by", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
         ("possible", ctypes.c_int32),
         ("enough", ctypes.c_int32),
         ("warnings", ctypes.c_uint32),
-        ("pad", ctypes.c_int32),
+        ("turned", ctypes.c_int32),
     ]
 
 
@@ -2850,9 +2887,17 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
+    "muslin_cutlist_stock_parts": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+         ctypes.POINTER(muslin_cutlist_part), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_sets_from_stock": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_sets), ctypes.POINTER(muslin_problem))),
+    "muslin_cutlist_sets_rows": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+         ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_substitute": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.c_int64, ctypes.POINTER(muslin_substitution), ctypes.POINTER(muslin_problem))),

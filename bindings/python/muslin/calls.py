@@ -20,21 +20,22 @@ from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyl
 from .records import (Across, AcrossSpec, Alternate, AlternateSpec, Backing, BackingSpec, Batting, BattingSpec, Bed,
                       BedCover, BedCoverSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
                       BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
-                      ClothPieces, ClothSpec, CommonRepeat, CornerSpec, Cost, CostSpec, CutlistRow, CutlistSets,
-                      CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitSpec, FormatSpec, Frame, FrameCorner,
-                      FrameSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Line, LinePlace, LineSpec, Log,
-                      Logcabin, LogcabinSpec, LogFit, LogFitSpec, LogStrips, Medallion, MedallionPlan, MedallionRow,
-                      MedallionSpec, Meeting, MeetingSpec, Motif, MotifSpec, MotifYield, Need, NeedSpec, Panel, Parsed,
-                      ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, Point, PointBorder, PointBorderSpec, PointSpec,
-                      Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quarter, QuarterSpec, Quilting,
-                      QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rescale, Rescaled, RescaleRow, RescaleSpec,
-                      Rounded, RoundingSpec, Row, RowAccuracy, RowAccuracySpec, Run, RunSpec, Sashed, SashedSpec,
-                      SashPiece, SeamSpec, Setting, SettingSpec, Shape, ShapeFoundation, ShapePiece, ShapePieceSpec,
-                      ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount, StockSize, StockSpec, StockStrips,
-                      Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints, StripsetShortest,
-                      StripsSpec, Substitution, TemplateCorner, Thread, ThreadSpec, TopAccuracy, TopAccuracySpec,
-                      TriangleRows, TriangleRowsSpec, UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep,
-                      UnitStockSpec, UnitYield, WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
+                      ClothPieces, ClothSpec, CommonRepeat, CornerSpec, Cost, CostSpec, CutlistPart, CutlistRow,
+                      CutlistSets, CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitSpec, FormatSpec, Frame,
+                      FrameCorner, FrameSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Line, LinePlace,
+                      LineSpec, Log, Logcabin, LogcabinSpec, LogFit, LogFitSpec, LogStrips, Medallion, MedallionPlan,
+                      MedallionRow, MedallionSpec, Meeting, MeetingSpec, Motif, MotifSpec, MotifYield, Need, NeedSpec,
+                      Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, Point, PointBorder,
+                      PointBorderSpec, PointSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quarter,
+                      QuarterSpec, Quilting, QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rescale, Rescaled,
+                      RescaleRow, RescaleSpec, Rounded, RoundingSpec, Row, RowAccuracy, RowAccuracySpec, Run, RunSpec,
+                      Sashed, SashedSpec, SashPiece, SeamSpec, Setting, SettingSpec, Shape, ShapeFoundation, ShapePiece,
+                      ShapePieceSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount, StockSize, StockSpec,
+                      StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints,
+                      StripsetShortest, StripsSpec, Substitution, TemplateCorner, Thread, ThreadSpec, TopAccuracy,
+                      TopAccuracySpec, TriangleRows, TriangleRowsSpec, UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt,
+                      UnitSpec, UnitStep, UnitStockSpec, UnitYield, WashChange, WashedSize, WashSpec, Weight,
+                      WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -51,19 +52,20 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count", "reference_row",
            "reference_name", "reference_source", "reference_note", "stripset_yield", "stripset_shortest",
            "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
-           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_sets_from_stock", "cutlist_substitute", "shape_check",
-           "shape_template", "shape_measure", "shape_foundation", "shape_quarter", "arc_length", "shape_regular",
-           "unit_recipe", "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest",
-           "unit_makes", "unit_outlines", "unit_steps", "sewing_step_text", "setting_straight", "setting_turn",
-           "block_from_segments", "join_loss", "run_plan", "border_plan", "sashed_plan", "sashed_pieces",
-           "setting_alternate", "line_plan", "line_places", "point_plan", "point_block_for_width",
-           "point_block_from_side", "logcabin_plan", "logcabin_logs", "logcabin_strips", "logcabin_log_for",
-           "logcabin_rounds_for", "frame_pieces", "frame_outline", "medallion_plan", "repeat_plan", "repeat_common",
-           "point_border_plan", "bed_size", "bed_covered", "fit_settings", "fit_nearest", "blocks_across",
-           "triangle_rows_plan", "rescale", "binding_measure", "binding_plan", "bias_tube", "bias_least_square",
-           "bias_strips", "batting_plan", "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan",
-           "stripquilt_groups", "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length",
-           "quilting_lines", "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
+           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_stock_parts", "cutlist_sets_from_stock",
+           "cutlist_sets_rows", "cutlist_substitute", "shape_check", "shape_template", "shape_measure",
+           "shape_foundation", "shape_quarter", "arc_length", "shape_regular", "unit_recipe", "unit_pieces",
+           "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes", "unit_outlines",
+           "unit_steps", "sewing_step_text", "setting_straight", "setting_turn", "block_from_segments", "join_loss",
+           "run_plan", "border_plan", "sashed_plan", "sashed_pieces", "setting_alternate", "line_plan", "line_places",
+           "point_plan", "point_block_for_width", "point_block_from_side", "logcabin_plan", "logcabin_logs",
+           "logcabin_strips", "logcabin_log_for", "logcabin_rounds_for", "frame_pieces", "frame_outline",
+           "medallion_plan", "repeat_plan", "repeat_common", "point_border_plan", "bed_size", "bed_covered",
+           "fit_settings", "fit_nearest", "blocks_across", "triangle_rows_plan", "rescale", "binding_measure",
+           "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan", "backing_layouts",
+           "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups", "stripquilt_pressing",
+           "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines", "weight_plan",
+           "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
 
 
 def version() -> int:
@@ -1134,6 +1136,19 @@ def cutlist_stock_rows(rows: Sequence[CutSpec], stock: Optional[StockSpec] = Non
                  ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_))
 
 
+def cutlist_stock_parts(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> List[CutlistPart]:
+    """Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
+    without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
+    from the last.
+
+    muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
+    """
+    rows_, n = rows_of(CutSpec, rows, "rows")
+    stock_ = struct_of(StockSpec, stock, "stock")
+    return asked("muslin_cutlist_stock_parts", structs.muslin_cutlist_part, CutlistPart._read, rows_,
+                 ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_))
+
+
 def cutlist_sets_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> CutlistSets:
     """How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
     taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
@@ -1146,6 +1161,18 @@ def cutlist_sets_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] 
     call_telling("muslin_cutlist_sets_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n,
                  ctypes.byref(stock_), ctypes.byref(out_))
     return CutlistSets._read(out_)
+
+
+def cutlist_sets_rows(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
+    """How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
+    another way than for one list.
+
+    muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
+    """
+    rows_, n = rows_of(CutSpec, rows, "rows")
+    stock_ = struct_of(StockSpec, stock, "stock")
+    return asked("muslin_cutlist_sets_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+                 ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_))
 
 
 def cutlist_substitute(rows: Sequence[CutSpec], prints: int, stock: Optional[StockSpec] = None) -> Substitution:

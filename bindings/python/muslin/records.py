@@ -28,8 +28,8 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "PrewashSpec", "Prewash", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec", "Strips",
            "StockSpec", "StockStrips", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
-           "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistSets", "Substitution", "CornerSpec", "Shape",
-           "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterSpec", "Quarter", "Regular", "UnitSpec",
+           "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistSets", "Substitution", "CornerSpec",
+           "Shape", "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterSpec", "Quarter", "Regular", "UnitSpec",
            "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield", "UnitCorner", "UnitStep", "SettingSpec", "Setting",
            "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec", "Border", "SashedSpec", "Sashed", "SashPiece",
            "AlternateSpec", "Alternate", "LineSpec", "Line", "LinePlace", "PointSpec", "Point", "LogcabinSpec",
@@ -1051,15 +1051,25 @@ class Motif:
     per_row: windows that a row gives from selvage to selvage
     rows: rows of windows: pieces / per_row, up
     repeats: along, for all rows: rows x repeats_along_each
+    repeats_bought: repeats, and the one for shifting the start where it is counted
     spare_pieces: windows that the rows give beyond those wanted
+    per_row_certain: windows that a row gives wherever the print begins across; 0 when none is certain
+    per_row_lucky: ... and gives when the print begins best: see lucky_within
+    rows_certain: rows for the windows wanted when a row gives only those; 0 when none is certain
+    rows_lucky: ... when it gives the most
     row_length: repeats_along_each x repeat_length
     waste_per_row: row_length - cut_length
     shift: the repeat for shifting the start, or 0
     cloth_length: rows x row_length + shift
+    cloth_certain: the same with rows_certain; 0 when none is certain
+    cloth_lucky: ... with rows_lucky
+    lucky_within: per_row_lucky holds when the first whole window begins no farther than this from the edge of the
+        usable width; 0 when the width is one repeat
     narrower_by: the cloth may be this much narrower before a row more is needed; 0 when the width is one repeat, since
         how the print lies in it is not known
-    wider_for_less: this much wider, the least, and a row less is needed; 0 when no width saves one, or the width is one
-        repeat
+    wider_for_less: this much wider, the least, and fewer rows are needed; 0 when no width saves one, or the width is
+        one repeat
+    wider_rows: so many they then are; 0 when no width saves one
     warnings: MUSLIN_WARN_NO_SLACK when repeat_width is given, a piece wanted, narrower_by 0
     """
 
@@ -1068,24 +1078,37 @@ class Motif:
     per_row: int
     rows: int
     repeats: int
+    repeats_bought: int
     spare_pieces: int
+    per_row_certain: int
+    per_row_lucky: int
+    rows_certain: int
+    rows_lucky: int
     row_length: Length
     waste_per_row: Length
     shift: Length
     cloth_length: Length
+    cloth_certain: Length
+    cloth_lucky: Length
+    lucky_within: Length
     narrower_by: Length
     wider_for_less: Length
+    wider_rows: int
     warnings: Tuple[Warning, ...]
 
     @classmethod
     def _read(cls, struct: Any) -> "Motif":
         return cls(repeats_across_each=int(struct.repeats_across_each),
                    repeats_along_each=int(struct.repeats_along_each), per_row=int(struct.per_row),
-                   rows=int(struct.rows), repeats=int(struct.repeats), spare_pieces=int(struct.spare_pieces),
-                   row_length=Length(struct.row_length), waste_per_row=Length(struct.waste_per_row),
-                   shift=Length(struct.shift), cloth_length=Length(struct.cloth_length),
+                   rows=int(struct.rows), repeats=int(struct.repeats), repeats_bought=int(struct.repeats_bought),
+                   spare_pieces=int(struct.spare_pieces), per_row_certain=int(struct.per_row_certain),
+                   per_row_lucky=int(struct.per_row_lucky), rows_certain=int(struct.rows_certain),
+                   rows_lucky=int(struct.rows_lucky), row_length=Length(struct.row_length),
+                   waste_per_row=Length(struct.waste_per_row), shift=Length(struct.shift),
+                   cloth_length=Length(struct.cloth_length), cloth_certain=Length(struct.cloth_certain),
+                   cloth_lucky=Length(struct.cloth_lucky), lucky_within=Length(struct.lucky_within),
                    narrower_by=Length(struct.narrower_by), wider_for_less=Length(struct.wider_for_less),
-                   warnings=warnings_in(struct.warnings))
+                   wider_rows=int(struct.wider_rows), warnings=warnings_in(struct.warnings))
 
 
 @dataclass(frozen=True)
@@ -1095,6 +1118,8 @@ class MotifYield:
     rows: of windows, whole
     repeats: along, used by them
     pieces: rows x per_row: windows
+    pieces_certain: rows x per_row_certain
+    pieces_lucky: rows x per_row_lucky
     left_over: of the length, behind the rows; what the shift takes is not in it
     shorter_by: the cloth may be this much shorter before a row is lost; 0 when there is none
     longer_for_one: this much longer and one more row fits
@@ -1104,6 +1129,8 @@ class MotifYield:
     rows: int
     repeats: int
     pieces: int
+    pieces_certain: int
+    pieces_lucky: int
     left_over: Length
     shorter_by: Length
     longer_for_one: Length
@@ -1112,6 +1139,7 @@ class MotifYield:
     @classmethod
     def _read(cls, struct: Any) -> "MotifYield":
         return cls(rows=int(struct.rows), repeats=int(struct.repeats), pieces=int(struct.pieces),
+                   pieces_certain=int(struct.pieces_certain), pieces_lucky=int(struct.pieces_lucky),
                    left_over=Length(struct.left_over), shorter_by=Length(struct.shorter_by),
                    longer_for_one=Length(struct.longer_for_one), warnings=warnings_in(struct.warnings))
 
@@ -1158,13 +1186,16 @@ class Stack:
     strips_in_layers: that the layers give, whole
     repeats_per_layer: (strips x strip_cut + straightening) / repeat_length, up; 0 without a strip
     repeats: of the cloth: layers x repeats_per_layer; the one for the start is not counted
+    repeats_bought: ... and that one, where it is
     pieces: stacks x layers
     spare_stacks: that strips_in_layers give beyond those wanted
     layer_length: of each layer: repeats_per_layer x repeat_length
+    used_length: of each layer: strips x strip_cut + straightening; 0 without a strip
     shift: the repeat for choosing the start, or 0
     cloth_length: layers x layer_length + shift
     left_over: of each layer, behind strips_in_layers
-    shorter_by: each layer may come out this much shorter before a strip that is wanted is lost
+    shorter_by: the cloth may end this much early, in the last layer: layer_length - used_length. The other layers stay
+        as long as they are, since each begins whole repeats behind the one before
     warnings: MUSLIN_WARN_NO_SLACK when a strip is wanted and shorter_by is 0
     """
 
@@ -1172,9 +1203,11 @@ class Stack:
     strips_in_layers: int
     repeats_per_layer: int
     repeats: int
+    repeats_bought: int
     pieces: int
     spare_stacks: int
     layer_length: Length
+    used_length: Length
     shift: Length
     cloth_length: Length
     left_over: Length
@@ -1185,8 +1218,9 @@ class Stack:
     def _read(cls, struct: Any) -> "Stack":
         return cls(strips=int(struct.strips), strips_in_layers=int(struct.strips_in_layers),
                    repeats_per_layer=int(struct.repeats_per_layer), repeats=int(struct.repeats),
-                   pieces=int(struct.pieces), spare_stacks=int(struct.spare_stacks),
-                   layer_length=Length(struct.layer_length), shift=Length(struct.shift),
+                   repeats_bought=int(struct.repeats_bought), pieces=int(struct.pieces),
+                   spare_stacks=int(struct.spare_stacks), layer_length=Length(struct.layer_length),
+                   used_length=Length(struct.used_length), shift=Length(struct.shift),
                    cloth_length=Length(struct.cloth_length), left_over=Length(struct.left_over),
                    shorter_by=Length(struct.shorter_by), warnings=warnings_in(struct.warnings))
 
@@ -1448,7 +1482,8 @@ class CutSpec(Spec):
 class CutlistRow:
     """struct muslin_cutlist_row, muslin/cutlist.h
 
-    strips: count / per_strip, up
+    pieces: wanted, of all lists that are cut together
+    strips: pieces / per_strip, up
     per_strip: pieces from one strip, down
     spare_pieces: that the last strip could still give
     strip_cut: cut width of each strip, along the cloth
@@ -1461,6 +1496,7 @@ class CutlistRow:
         from yardage, or without a strip
     """
 
+    pieces: int
     strips: int
     per_strip: int
     spare_pieces: int
@@ -1474,10 +1510,11 @@ class CutlistRow:
 
     @classmethod
     def _read(cls, struct: Any) -> "CutlistRow":
-        return cls(strips=int(struct.strips), per_strip=int(struct.per_strip), spare_pieces=int(struct.spare_pieces),
-                   strip_cut=Length(struct.strip_cut), piece_cut=Length(struct.piece_cut),
-                   strips_length=Length(struct.strips_length), first_stock=int(struct.first_stock),
-                   last_stock=int(struct.last_stock), turned=bool(struct.turned), trimmed=bool(struct.trimmed))
+        return cls(pieces=int(struct.pieces), strips=int(struct.strips), per_strip=int(struct.per_strip),
+                   spare_pieces=int(struct.spare_pieces), strip_cut=Length(struct.strip_cut),
+                   piece_cut=Length(struct.piece_cut), strips_length=Length(struct.strips_length),
+                   first_stock=int(struct.first_stock), last_stock=int(struct.last_stock), turned=bool(struct.turned),
+                   trimmed=bool(struct.trimmed))
 
 
 @dataclass(frozen=True)
@@ -1517,8 +1554,11 @@ class CutlistYardage:
         gets by with it
     narrowest_width: the narrowest usable width at which cloth_length is the same
     narrower_by: usable_width - narrowest_width
+    narrowest_as_cut: ... at which also the rows lie alike and take as many strips
     wider_for_less: this much wider, the least, and cloth_length is less; 0 when no width saves any
+    wider_saves: so much less it then is; how it is cut then, the call below says for that width
     warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0
+    turned: 1 when the pieces of some row lie turned a quarter
     """
 
     pieces: int
@@ -1528,15 +1568,20 @@ class CutlistYardage:
     area_bound: Length
     narrowest_width: Length
     narrower_by: Length
+    narrowest_as_cut: Length
     wider_for_less: Length
+    wider_saves: Length
     warnings: Tuple[Warning, ...]
+    turned: bool
 
     @classmethod
     def _read(cls, struct: Any) -> "CutlistYardage":
         return cls(pieces=int(struct.pieces), strips=int(struct.strips), spare_pieces=int(struct.spare_pieces),
                    cloth_length=Length(struct.cloth_length), area_bound=Length(struct.area_bound),
                    narrowest_width=Length(struct.narrowest_width), narrower_by=Length(struct.narrower_by),
-                   wider_for_less=Length(struct.wider_for_less), warnings=warnings_in(struct.warnings))
+                   narrowest_as_cut=Length(struct.narrowest_as_cut), wider_for_less=Length(struct.wider_for_less),
+                   wider_saves=Length(struct.wider_saves), warnings=warnings_in(struct.warnings),
+                   turned=bool(struct.turned))
 
 
 @dataclass(frozen=True)
@@ -1553,8 +1598,11 @@ class CutlistStock:
     left_over: length of the last piece of stock behind its last strip
     narrower_by: each piece of stock may be this much narrower before one more is needed
     shorter_by: ... or this much shorter
-    warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and one of the two slacks is 0
+    as_cut_narrower_by: this much narrower, and the strips stay as they are, row by row
+    as_cut_shorter_by: ... or this much shorter, the least rest of any piece of stock needed
+    warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by or shorter_by is 0
     trimmed: 1 when some row's strips must be cut from the stock (see muslin_cutlist_row)
+    turned: 1 when the pieces of some row lie turned a quarter
     """
 
     pieces: int
@@ -1567,8 +1615,11 @@ class CutlistStock:
     left_over: Length
     narrower_by: Length
     shorter_by: Length
+    as_cut_narrower_by: Length
+    as_cut_shorter_by: Length
     warnings: Tuple[Warning, ...]
     trimmed: bool
+    turned: bool
 
     @classmethod
     def _read(cls, struct: Any) -> "CutlistStock":
@@ -1576,8 +1627,32 @@ class CutlistStock:
                    stock_needed=int(struct.stock_needed), stock_missing=int(struct.stock_missing),
                    stock_left=int(struct.stock_left), area_bound=int(struct.area_bound),
                    left_over=Length(struct.left_over), narrower_by=Length(struct.narrower_by),
-                   shorter_by=Length(struct.shorter_by), warnings=warnings_in(struct.warnings),
-                   trimmed=bool(struct.trimmed))
+                   shorter_by=Length(struct.shorter_by), as_cut_narrower_by=Length(struct.as_cut_narrower_by),
+                   as_cut_shorter_by=Length(struct.as_cut_shorter_by), warnings=warnings_in(struct.warnings),
+                   trimmed=bool(struct.trimmed), turned=bool(struct.turned))
+
+
+@dataclass(frozen=True)
+class CutlistPart:
+    """struct muslin_cutlist_part, muslin/cutlist.h
+
+    row: from 0
+    strips: from each of these pieces of stock
+    first_stock: the first of them, from 1
+    last_stock: the last; the same when it is one
+    begins_at: length of the piece of stock that earlier rows have used
+    """
+
+    row: int
+    strips: int
+    first_stock: int
+    last_stock: int
+    begins_at: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "CutlistPart":
+        return cls(row=int(struct.row), strips=int(struct.strips), first_stock=int(struct.first_stock),
+                   last_stock=int(struct.last_stock), begins_at=Length(struct.begins_at))
 
 
 @dataclass(frozen=True)
@@ -1591,7 +1666,9 @@ class CutlistSets:
     left_over: length of the last piece of stock used behind its last strip
     narrower_by: each piece of stock may be this much narrower before a list is lost; 0 for none
     shorter_by: ... or this much shorter
-    warnings: MUSLIN_WARN_NO_SLACK when there is a list and one of the two slacks is 0
+    as_cut_narrower_by: this much narrower, and the strips for those lists stay as they are
+    as_cut_shorter_by: ... or this much shorter
+    warnings: MUSLIN_WARN_NO_SLACK when there is a list and narrower_by or shorter_by is 0
     """
 
     sets: int
@@ -1601,6 +1678,8 @@ class CutlistSets:
     left_over: Length
     narrower_by: Length
     shorter_by: Length
+    as_cut_narrower_by: Length
+    as_cut_shorter_by: Length
     warnings: Tuple[Warning, ...]
 
     @classmethod
@@ -1608,7 +1687,8 @@ class CutlistSets:
         return cls(sets=int(struct.sets), stock_used=int(struct.stock_used), stock_left=int(struct.stock_left),
                    stock_for_one_more=int(struct.stock_for_one_more), left_over=Length(struct.left_over),
                    narrower_by=Length(struct.narrower_by), shorter_by=Length(struct.shorter_by),
-                   warnings=warnings_in(struct.warnings))
+                   as_cut_narrower_by=Length(struct.as_cut_narrower_by),
+                   as_cut_shorter_by=Length(struct.as_cut_shorter_by), warnings=warnings_in(struct.warnings))
 
 
 @dataclass(frozen=True)
@@ -1626,9 +1706,12 @@ class Substitution:
     cloth_missing: of that, not in hand
     narrower_by: as in muslin_cutlist_yardage and muslin_cutlist_stock
     shorter_by: from yardage: what is in hand beyond cloth_length
+    spare_pieces: that the last strips of all rows could still give
     possible: 1 when every row can be cut from it; else all but unfit_row is 0
     enough: 1 when what is in hand suffices
-    warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0, or, from pieces of stock, shorter_by
+    warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0 or, where it is enough or from pieces of
+        stock, shorter_by
+    turned: 1 when the pieces of some row lie turned a quarter
     """
 
     unfit_row: int
@@ -1641,9 +1724,11 @@ class Substitution:
     cloth_missing: Length
     narrower_by: Length
     shorter_by: Length
+    spare_pieces: int
     possible: bool
     enough: bool
     warnings: Tuple[Warning, ...]
+    turned: bool
 
     @classmethod
     def _read(cls, struct: Any) -> "Substitution":
@@ -1652,7 +1737,8 @@ class Substitution:
                    per_fabric_least=int(struct.per_fabric_least), per_fabric_most=int(struct.per_fabric_most),
                    cloth_length=Length(struct.cloth_length), cloth_missing=Length(struct.cloth_missing),
                    narrower_by=Length(struct.narrower_by), shorter_by=Length(struct.shorter_by),
-                   possible=bool(struct.possible), enough=bool(struct.enough), warnings=warnings_in(struct.warnings))
+                   spare_pieces=int(struct.spare_pieces), possible=bool(struct.possible), enough=bool(struct.enough),
+                   warnings=warnings_in(struct.warnings), turned=bool(struct.turned))
 
 
 @dataclass(frozen=True)

@@ -64,6 +64,12 @@ def want_yardage(rows, spec):
     return total
 
 
+def least_width_as_cut(cut, width, end_loss=0):
+    """Rows of (pieces, strips, across): the least width with which these strips still give them."""
+    return least(lambda w: all(max(w - end_loss, 0) // across * strips >= pieces for pieces, strips, across in cut),
+                 width)
+
+
 def from_yardage(rows, spec):
     total = want_yardage(rows, spec)
     wanted = [row for row in rows if row.count]
@@ -78,8 +84,11 @@ def from_yardage(rows, spec):
         "area_bound": strips_for(sum(row.count * row.cut_width * row.cut_length for row in rows), spec.usable_width),
         "narrowest_width": 0,
         "narrower_by": 0,
+        "narrowest_as_cut": 0,
         "wider_for_less": 0,
+        "wider_saves": 0,
         "warnings": 0,
+        "turned": max([row[1] for row in laid], default=0),
     }
     if wanted:
         narrowest = least(lambda width: length_at(rows, width, spec) <= total, spec.usable_width)
@@ -87,7 +96,11 @@ def from_yardage(rows, spec):
         wider = least(lambda width: length_at(rows, width, spec) < total, endless)
         found["narrowest_width"] = narrowest
         found["narrower_by"] = spec.usable_width - narrowest
-        found["wider_for_less"] = 0 if wider is None else wider - spec.usable_width
+        found["narrowest_as_cut"] = least_width_as_cut(
+            [(row.count, way[2], way[4]) for row, way in zip(wanted, laid)], spec.usable_width, spec.end_loss)
+        if wider is not None:
+            found["wider_for_less"] = wider - spec.usable_width
+            found["wider_saves"] = total - length_at(rows, wider, spec)
         found["warnings"] = WARN_NO_SLACK if narrowest == spec.usable_width else 0
     return found
 
@@ -100,6 +113,7 @@ def yardage_rows(rows, spec):
         length, turned, strips, per_strip, across, along = (row_from_yardage(row, room, spec.print) or
                                                             (0, 0, 0, 0, row.cut_width, row.cut_length))
         found.append({
+            "pieces": row.count,
             "strips": strips,
             "per_strip": per_strip,
             "spare_pieces": strips * per_strip - row.count,
@@ -134,6 +148,39 @@ def put_strips(place, strips, along, length):
         else:
             stock, used = stock + 1, 0
     return first, (stock, used)
+
+
+def parts_of(place, strips, along, length):
+    """(strips from each, first piece of stock, last one, used before) in the order of cutting."""
+    stock, used = place
+    found = []
+    here = min((length - used) // along, strips)
+    if here:
+        found.append((here, stock, stock, used))
+    full, rest = divmod(strips - here, max(length // along, 1))
+    if full:
+        found.append((length // along, stock + 1, stock + full, 0))
+    if rest:
+        found.append((rest, stock + full + 1, stock + full + 1, 0))
+    return found
+
+
+def laid_parts(laid, length):
+    """(row, way, part) of every part of a list that is laid."""
+    place = (0, length)
+    for at, way in enumerate(laid):
+        for part in parts_of(place, way[2], way[5], length):
+            yield at, way, part
+        place = way[0]
+
+
+def slack_as_cut(rows, laid, stock, times=1):
+    cut = [(row.count * times, way[2], way[4]) for row, way in zip(rows, laid) if way[2]]
+    if not cut:
+        return {"as_cut_narrower_by": 0, "as_cut_shorter_by": 0}
+    ends = [part[3] + part[0] * way[5] for _, way, part in laid_parts(laid, stock.length)]
+    return {"as_cut_narrower_by": stock.width - least_width_as_cut(cut, stock.width),
+            "as_cut_shorter_by": stock.length - max(ends)}
 
 
 def cut_stock(rows, width, length, print_kind, times=1):
@@ -204,16 +251,29 @@ def from_stock(rows, stock):
         "area_bound": strips_for(area, stock.width * stock.length),
         "left_over": stock.length - used,
         "trimmed": max([trimmed(way, stock) for way in laid], default=0),
+        "turned": max([way[1] for way in laid if way[2]], default=0),
+        **slack_as_cut(rows, laid, stock),
         **(slack(rows, stock, needed) if needed else NO_SLACK_ASKED),
     }
 
 
 def stock_rows(rows, stock):
     laid, _ = want_job(rows, stock)
+    return rows_as_laid(rows, laid, stock)
+
+
+def stock_parts(rows, stock):
+    laid, _ = want_job(rows, stock)
+    return [{"row": at, "strips": part[0], "first_stock": part[1], "last_stock": part[2], "begins_at": part[3]}
+            for at, _, part in laid_parts(laid, stock.length)]
+
+
+def rows_as_laid(rows, laid, stock, times=1):
     return [{
+        "pieces": row.count * times,
         "strips": way[2],
         "per_strip": way[3],
-        "spare_pieces": way[2] * way[3] - row.count,
+        "spare_pieces": way[2] * way[3] - row.count * times,
         "strip_cut": way[5],
         "piece_cut": way[4],
         "strips_length": way[2] * way[5],
@@ -224,7 +284,7 @@ def stock_rows(rows, stock):
     } for row, way in zip(rows, laid)]
 
 
-def sets_from_stock(rows, stock):
+def want_sets(rows, stock):
     wants = Wants()
     want_stock(wants, stock)
     want_rows(wants, rows)
@@ -239,13 +299,29 @@ def sets_from_stock(rows, stock):
     sets = largest(lambda times: needed(times)[0] <= stock.count, COUNT_MAX + 1)
     if sets > COUNT_MAX:
         raise Refused("ERR_OVERFLOW")
-    stock_used, used = needed(sets)
+    return sets
+
+
+def sets_rows(rows, stock):
+    sets = want_sets(rows, stock)
+    laid, _ = cut_stock(rows, stock.width, stock.length, stock.print, sets)
+    return rows_as_laid(rows, laid, stock, sets)
+
+
+def sets_from_stock(rows, stock):
+    sets = want_sets(rows, stock)
+
+    def needed(times):
+        return cut_stock(rows, stock.width, stock.length, stock.print, times)[1]
+
+    laid, (stock_used, used) = cut_stock(rows, stock.width, stock.length, stock.print, sets)
     return {
         "sets": sets,
         "stock_used": stock_used,
         "stock_left": stock.count - stock_used,
         "stock_for_one_more": needed(sets + 1)[0] - stock.count,
         "left_over": stock.length - used,
+        **slack_as_cut(rows, laid, stock, sets),
         **(slack(rows, stock, stock.count, sets) if sets else NO_SLACK_ASKED),
     }
 
@@ -257,7 +333,7 @@ def substitute(rows, stock, prints):
     wants.between(prints, 1, 1 if stock.kind == YARDAGE else COUNT_MAX)
     wants.done()
     yardage = stock.kind == YARDAGE
-    found = dict.fromkeys(("unfit_row", "stock_needed", "stock_missing", "fabrics", "per_fabric_least",
+    found = dict.fromkeys(("spare_pieces", "turned", "unfit_row", "stock_needed", "stock_missing", "fabrics", "per_fabric_least",
                            "per_fabric_most", "cloth_length", "cloth_missing", "narrower_by", "shorter_by", "possible",
                            "enough", "warnings"), 0)
     for at, row in enumerate(rows):
@@ -273,7 +349,8 @@ def substitute(rows, stock, prints):
         need = cloth["cloth_length"]
         found.update(fabrics=int(cloth["pieces"] > 0), cloth_length=need, cloth_missing=max(need - in_hand, 0),
                      narrower_by=cloth["narrower_by"], shorter_by=max(in_hand - need, 0), enough=int(need <= in_hand),
-                     warnings=cloth["warnings"])
+                     warnings=WARN_NO_SLACK if cloth["pieces"] and need == in_hand else cloth["warnings"],
+                     spare_pieces=cloth["spare_pieces"], turned=cloth["turned"])
         return found
     stocked = from_stock(rows, stock)
     needed = stocked["stock_needed"]
@@ -288,5 +365,6 @@ def substitute(rows, stock, prints):
     found.update(stock_needed=needed, stock_missing=stocked["stock_missing"], fabrics=fabrics,
                  per_fabric_least=least_each, per_fabric_most=most_each,
                  narrower_by=stocked["narrower_by"], shorter_by=stocked["shorter_by"],
-                 enough=int(needed <= stock.count), warnings=stocked["warnings"])
+                 enough=int(needed <= stock.count), warnings=stocked["warnings"],
+                 spare_pieces=stocked["spare_pieces"], turned=stocked["turned"])
     return found

@@ -39,11 +39,33 @@ def rows_of(spec, any_start):
     return columns * spec.motifs, along, across
 
 
+def chances(spec):
+    """(certain, lucky, within): the least and the most windows a row gives, and how far in the first may then begin."""
+    if spec.repeat_width == 0:
+        return spec.motifs, spec.motifs, 0
+    step = repeats_over(spec.cut_width, spec.repeat_width) * spec.repeat_width
+    lucky = largest(lambda n: n == 0 or (n - 1) * step + spec.cut_width <= spec.usable_width, spec.usable_width)
+    within = spec.usable_width - spec.cut_width - (lucky - 1) * step
+    return columns_in(spec.usable_width, spec, True) * spec.motifs, lucky * spec.motifs, within
+
+
 def plan(spec, any_start):
     per_row, along, across = rows_of(spec, any_start)
     rows = -(-spec.pieces // per_row)
     shift = spec.repeat_length if any_start and rows else 0
+    certain, lucky, within = chances(spec)
+    rows_certain = -(-spec.pieces // certain) if certain else 0
+    rows_lucky = -(-spec.pieces // lucky)
     found = {
+        "repeats_bought": rows * along + (shift > 0),
+        "per_row_certain": certain,
+        "per_row_lucky": lucky,
+        "rows_certain": rows_certain,
+        "rows_lucky": rows_lucky,
+        "cloth_certain": rows_certain * along * spec.repeat_length + shift if certain else 0,
+        "cloth_lucky": rows_lucky * along * spec.repeat_length + shift,
+        "lucky_within": within,
+        "wider_rows": 0,
         "repeats_across_each": across,
         "repeats_along_each": along,
         "per_row": per_row,
@@ -69,6 +91,7 @@ def plan(spec, any_start):
         if rows > 1:
             wider = least(lambda more: rows_at(spec.usable_width + more) < rows, 2**63)
             found["wider_for_less"] = wider
+            found["wider_rows"] = rows_at(spec.usable_width + wider)
     return found
 
 
@@ -81,7 +104,10 @@ def from_cloth(spec, cloth_length, any_start):
     shift = spec.repeat_length if any_start else 0
     rows = largest(lambda n: n == 0 or n * row + shift <= cloth_length, cloth_length)
     left = max(cloth_length - shift - rows * row, 0)
+    certain, lucky, _ = chances(spec)
     return {
+        "pieces_certain": rows * certain,
+        "pieces_lucky": rows * lucky,
         "rows": rows,
         "repeats": rows * along,
         "pieces": rows * per_row,
@@ -112,6 +138,8 @@ def stack(spec, any_start):
         "strips_in_layers": given,
         "repeats_per_layer": repeats,
         "repeats": spec.layers * repeats,
+        "repeats_bought": spec.layers * repeats + (shift > 0),
+        "used_length": need,
         "pieces": spec.layers * spec.stacks,
         "spare_stacks": given * spec.per_strip - spec.stacks,
         "layer_length": layer,
