@@ -86,7 +86,11 @@ static void settle_sizes(struct msl_check *check, struct muslin_unit_spec *spec)
     const struct unit_kind *kind = unit_kind_of(spec->kind);
     msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, kind->takes_width,
                      kind->takes_width ? MUSLIN_UNIT_MAX : 0);
+    if (check->status != MUSLIN_OK)
+        return;
     settle_height(check, spec, kind->height);
+    if (check->status != MUSLIN_OK)
+        return;
     muslin_len shorter = spec->finished_width < spec->finished_height ? spec->finished_width : spec->finished_height;
     msl_want_between(check, MUSLIN_ARG_CORNER, spec->corner, kind->takes_corner, kind->takes_corner ? shorter / 2 : 0);
     if (spec->kind == MUSLIN_UNIT_TRAPEZOID)

@@ -61,8 +61,9 @@ static bool put_top(json_t *answer, struct desk *desk, const struct muslin_bed *
 {
     const muslin_len finished[] = { bed->top_width, bed->top_length };
     muslin_len unfinished[2];
-    if (!worked(desk, muslin_seam_cut_from_finished_n(finished, 2, seam, unfinished, NULL, &desk->problem)))
-        return false;
+    for (int i = 0; i < 2; i++)
+        if (!worked(desk, muslin_seam_cut_from_finished(finished[i], seam, &unfinished[i], &desk->problem)))
+            return false;
     put_length(answer, desk, "top_finished_width", finished[0]);
     put_length(answer, desk, "top_finished_length", finished[1]);
     put_length(answer, desk, "top_unfinished_width", unfinished[0]);
