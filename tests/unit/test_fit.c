@@ -336,7 +336,8 @@ START_TEST(a_search_beyond_its_limit_is_not_begun)
     count = 77;
     ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, &problem), MUSLIN_ERR_WORK_LIMIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_WORK_LIMIT);
-    ck_assert(problem.value == 160 && problem.limit == 159 && count == 77);
+    ck_assert(problem.value == 160 && problem.limit == 159 && problem.at == 0 && count == 77);
+    ck_assert_str_eq(problem.text, "The search needs 160 steps, but the work limit is 159.");
     ck_status(muslin_fit_nearest(&spec, &out, NULL), MUSLIN_ERR_WORK_LIMIT);
     ck_assert_int_eq(out.columns, 0);
     spec.flags = MUSLIN_FIT_ALLOW_ON_POINT;
@@ -380,7 +381,8 @@ START_TEST(more_settings_than_the_limit_are_refused_too)
     spec.work_limit = 9999;
     count = 77;
     ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, &problem), MUSLIN_ERR_WORK_LIMIT);
-    ck_assert(problem.value == 10000 && problem.limit == 9999 && count == 77);
+    ck_assert(problem.value == 10000 && problem.limit == 9999 && problem.at == 1 && count == 77);
+    ck_assert_str_eq(problem.text, "The search finds at least 10000 results, but the work limit is 9999.");
     spec.best = 3;
     ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, NULL), MUSLIN_ERR_WORK_LIMIT);
 }
