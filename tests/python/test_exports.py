@@ -2,8 +2,8 @@
 """The package reaches all that the library exports, and holds its structs, enums and constants as they are."""
 import ctypes
 import inspect
-import re
 import json
+import re
 from typing import Any, Dict, List
 
 import pytest
