@@ -29,16 +29,16 @@ static muslin_len root_up(struct msl_wide square)
 
 /* ---- one row --------------------------------------------------------------------------------------------------- */
 
-muslin_status muslin_row_accuracy_spec_init(struct muslin_row_accuracy_spec *spec, uint32_t size)
+muslin_status muslin_accuracy_row_spec_init(struct muslin_accuracy_row_spec *spec, uint32_t size)
 {
-    const struct muslin_row_accuracy_spec initial = MUSLIN_ROW_ACCURACY_SPEC_INIT;
+    const struct muslin_accuracy_row_spec initial = MUSLIN_ACCURACY_ROW_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-static struct muslin_row_accuracy accuracy_of(int64_t pieces, int64_t seams, muslin_len seam_error,
-                                              muslin_len cut_error)
+static struct muslin_accuracy_row_errors accuracy_of(int64_t pieces, int64_t seams, muslin_len seam_error,
+                                                     muslin_len cut_error)
 {
-    struct muslin_row_accuracy row = { 0 };
+    struct muslin_accuracy_row_errors row = { 0 };
     row.cuts = 2 * pieces;
     row.from_seams = seams * seam_error;
     row.from_cuts = row.cuts * cut_error;
@@ -47,11 +47,11 @@ static struct muslin_row_accuracy accuracy_of(int64_t pieces, int64_t seams, mus
     return row;
 }
 
-muslin_status muslin_accuracy_row(const struct muslin_row_accuracy_spec *spec, struct muslin_row_accuracy *out,
+muslin_status muslin_accuracy_row(const struct muslin_accuracy_row_spec *spec, struct muslin_accuracy_row_errors *out,
                                   struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_row_accuracy_spec s = { 0 };
+    struct muslin_accuracy_row_spec s = { 0 };
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &s, (uint32_t)sizeof s, (uint32_t)sizeof s, 0, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     msl_want_some_count(&check, MUSLIN_ARG_PIECES, s.pieces);
@@ -59,16 +59,16 @@ muslin_status muslin_accuracy_row(const struct muslin_row_accuracy_spec *spec, s
     want_errors(&check, s.seam_error, s.cut_error);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_row_accuracy row = accuracy_of(s.pieces, s.seams, s.seam_error, s.cut_error);
+    struct muslin_accuracy_row_errors row = accuracy_of(s.pieces, s.seams, s.seam_error, s.cut_error);
     msl_write_struct(out, &row, (uint32_t)sizeof row);
     return MUSLIN_OK;
 }
 
 /* ---- block and top --------------------------------------------------------------------------------------------- */
 
-muslin_status muslin_top_accuracy_spec_init(struct muslin_top_accuracy_spec *spec, uint32_t size)
+muslin_status muslin_accuracy_top_spec_init(struct muslin_accuracy_top_spec *spec, uint32_t size)
 {
-    const struct muslin_top_accuracy_spec initial = MUSLIN_TOP_ACCURACY_SPEC_INIT;
+    const struct muslin_accuracy_top_spec initial = MUSLIN_ACCURACY_TOP_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
@@ -86,8 +86,8 @@ static void want_pieces(struct msl_check *check, int64_t at, int64_t pieces, int
     check->at = 0;
 }
 
-static void read_top(struct msl_check *check, struct muslin_top_accuracy_spec *spec,
-                     const struct muslin_top_accuracy_spec *from)
+static void read_top(struct msl_check *check, struct muslin_accuracy_top_spec *spec,
+                     const struct muslin_accuracy_top_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
     want_pieces(check, 0, spec->pieces_across, MUSLIN_ARG_COLUMNS, spec->columns);
@@ -96,18 +96,18 @@ static void read_top(struct msl_check *check, struct muslin_top_accuracy_spec *s
 }
 
 /* From raw edge to raw edge. */
-static struct muslin_row_accuracy run_of(int64_t pieces, const struct muslin_top_accuracy_spec *spec)
+static struct muslin_accuracy_row_errors run_of(int64_t pieces, const struct muslin_accuracy_top_spec *spec)
 {
     return accuracy_of(pieces, pieces - 1, spec->seam_error, spec->cut_error);
 }
 
-static struct muslin_top_accuracy top_of(const struct muslin_top_accuracy_spec *spec)
+static struct muslin_accuracy_top_errors top_of(const struct muslin_accuracy_top_spec *spec)
 {
-    struct muslin_top_accuracy top = { 0 };
-    struct muslin_row_accuracy width = run_of(spec->pieces_across, spec);
-    struct muslin_row_accuracy height = run_of(spec->pieces_down, spec);
-    struct muslin_row_accuracy across = run_of(spec->columns * spec->pieces_across, spec);
-    struct muslin_row_accuracy down = run_of(spec->rows * spec->pieces_down, spec);
+    struct muslin_accuracy_top_errors top = { 0 };
+    struct muslin_accuracy_row_errors width = run_of(spec->pieces_across, spec);
+    struct muslin_accuracy_row_errors height = run_of(spec->pieces_down, spec);
+    struct muslin_accuracy_row_errors across = run_of(spec->columns * spec->pieces_across, spec);
+    struct muslin_accuracy_row_errors down = run_of(spec->rows * spec->pieces_down, spec);
     top.block_seams_across = spec->pieces_across - 1;
     top.block_width_worst = width.worst;
     top.block_width_likely = width.likely;
@@ -123,25 +123,25 @@ static struct muslin_top_accuracy top_of(const struct muslin_top_accuracy_spec *
     return top;
 }
 
-muslin_status muslin_accuracy_top(const struct muslin_top_accuracy_spec *spec, struct muslin_top_accuracy *out,
+muslin_status muslin_accuracy_top(const struct muslin_accuracy_top_spec *spec, struct muslin_accuracy_top_errors *out,
                                   struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_top_accuracy_spec s = { 0 };
+    struct muslin_accuracy_top_spec s = { 0 };
     read_top(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_top_accuracy top = top_of(&s);
+    struct muslin_accuracy_top_errors top = top_of(&s);
     msl_write_struct(out, &top, (uint32_t)sizeof top);
     return MUSLIN_OK;
 }
 
 /* ---- will seams meet? ------------------------------------------------------------------------------------------ */
 
-muslin_status muslin_meeting_spec_init(struct muslin_meeting_spec *spec, uint32_t size)
+muslin_status muslin_accuracy_meet_spec_init(struct muslin_accuracy_meet_spec *spec, uint32_t size)
 {
-    const struct muslin_meeting_spec initial = MUSLIN_MEETING_SPEC_INIT;
+    const struct muslin_accuracy_meet_spec initial = MUSLIN_ACCURACY_MEET_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
@@ -155,7 +155,7 @@ static int64_t first_beyond(int64_t each, int64_t room, int64_t seams)
 }
 
 /* At the k-th seam each row is off by k (e + 2 c) at worst, and the two opposite ways. */
-static void meet_at_worst(struct muslin_meeting *met, const struct muslin_meeting_spec *s)
+static void meet_at_worst(struct muslin_accuracy_meeting *met, const struct muslin_accuracy_meet_spec *s)
 {
     int64_t each = 2 * (s->seam_error + 2 * s->cut_error);
     muslin_len room = s->tolerance / (2 * s->seams) - 2 * s->cut_error;
@@ -175,7 +175,7 @@ struct chance {
 
 /* The squares grow by 2 (e^2 + 2 c^2) from seam to seam, at most 2^57. With t the tolerance over `times`, e may be as
  * large as the root of t^2 / (2 n) - 2 c^2, which in whole ticks is the root of the quotient's floor. */
-static struct chance chance_of(const struct muslin_meeting_spec *s, int64_t times)
+static struct chance chance_of(const struct muslin_accuracy_meet_spec *s, int64_t times)
 {
     int64_t cuts = 2 * s->cut_error * s->cut_error;
     int64_t each = 2 * (s->seam_error * s->seam_error + cuts);
@@ -188,7 +188,7 @@ static struct chance chance_of(const struct muslin_meeting_spec *s, int64_t time
     return chance;
 }
 
-static void meet_by_chance(struct muslin_meeting *met, const struct muslin_meeting_spec *s)
+static void meet_by_chance(struct muslin_accuracy_meeting *met, const struct muslin_accuracy_meet_spec *s)
 {
     struct chance once = chance_of(s, 1);
     struct chance twice = chance_of(s, 2);
@@ -204,12 +204,12 @@ static void meet_by_chance(struct muslin_meeting *met, const struct muslin_meeti
     met->twice_likely_largest_seam_error = twice.largest_seam_error;
 }
 
-muslin_status muslin_accuracy_meet(const struct muslin_meeting_spec *spec, struct muslin_meeting *out,
+muslin_status muslin_accuracy_meet(const struct muslin_accuracy_meet_spec *spec, struct muslin_accuracy_meeting *out,
                                    struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_meeting_spec s = { 0 };
-    struct muslin_meeting met = { 0 };
+    struct muslin_accuracy_meet_spec s = { 0 };
+    struct muslin_accuracy_meeting met = { 0 };
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &s, (uint32_t)sizeof s, (uint32_t)sizeof s, 0, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     msl_want_some_count(&check, MUSLIN_ARG_SEAMS, s.seams);

@@ -331,6 +331,19 @@ static void put_subject(struct msl_text *text, const struct muslin_problem *p)
     msl_put(text, p->status == MUSLIN_ERR_FLAGS ? " are " : " is ");
 }
 
+/* `at` tells the two apart: the steps that a search needs, and the results that it found before it was ended. */
+static void put_work(struct msl_text *text, const struct muslin_problem *p)
+{
+    int steps = p->at == 0;
+    msl_put(text, steps ? "The search needs " : "The search finds at least ");
+    msl_put_signed(text, p->value);
+    msl_put(text, steps ? " steps, but the " : " results, but the ");
+    msl_put(text, muslin_argument_name(p->argument));
+    msl_put(text, " is ");
+    msl_put_signed(text, p->limit);
+    msl_put(text, ".");
+}
+
 /* `words` is the text that a failure in a text is about. */
 static void put_sentence(struct muslin_problem *p, const char *words)
 {
@@ -341,6 +354,8 @@ static void put_sentence(struct muslin_problem *p, const char *words)
         msl_put(&text, muslin_argument_name(p->argument));
         msl_put(&text, ": ");
         msl_put(&text, muslin_status_sentence(p->status));
+    } else if (p->status == MUSLIN_ERR_WORK_LIMIT) {
+        put_work(&text, p);
     } else {
         put_subject(&text, p);
         put_value(&text, p->argument, p->value);

@@ -57,7 +57,7 @@ static void choose_package(struct muslin_batting *batting, int may_turn)
 {
     int64_t least_area = INT64_MAX;
     int64_t rows = 0;
-    (void)muslin_reference_count(MUSLIN_TABLE_BATTING, &rows);
+    (void)muslin_reference_count(MUSLIN_TABLE_BATTING, &rows, NULL);
     batting->package = -1;
     for (int64_t row = 0; row < rows; row++) {
         struct muslin_reference package = { .size = (uint32_t)sizeof package };

@@ -335,6 +335,7 @@ static int64_t count_settings(struct msl_check *check, const struct muslin_fit_s
     for (int more = start_kind(&c, spec, MUSLIN_FIT_STRAIGHT); more; more = next_combination(&c, spec)) {
         found += number_of(counts_fitting(&c, &ways[0])) * number_of(counts_fitting(&c, &ways[1]));
         if (found > spec->work_limit) {
+            check->at = 1;
             msl_fail(check, MUSLIN_ERR_WORK_LIMIT, MUSLIN_ARG_WORK_LIMIT, found, spec->work_limit);
             return 0;
         }

@@ -6,15 +6,15 @@
 #include "root.h"
 #include "surd.h"
 
-muslin_status muslin_across_spec_init(struct muslin_across_spec *spec, uint32_t size)
+muslin_status muslin_fit_across_spec_init(struct muslin_fit_across_spec *spec, uint32_t size)
 {
-    const struct muslin_across_spec initial = MUSLIN_ACROSS_SPEC_INIT;
+    const struct muslin_fit_across_spec initial = MUSLIN_FIT_ACROSS_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-muslin_status muslin_triangle_rows_spec_init(struct muslin_triangle_rows_spec *spec, uint32_t size)
+muslin_status muslin_fit_triangles_spec_init(struct muslin_fit_triangles_spec *spec, uint32_t size)
 {
-    const struct muslin_triangle_rows_spec initial = MUSLIN_TRIANGLE_ROWS_SPEC_INIT;
+    const struct muslin_fit_triangles_spec initial = MUSLIN_FIT_TRIANGLES_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
@@ -57,11 +57,11 @@ static void want_direction(struct msl_check *check, int32_t direction)
 
 /* ---- blocks across a width --------------------------------------------------------------------------------------- */
 
-static void read_across(struct msl_check *check, struct muslin_across_spec *spec,
-                        const struct muslin_across_spec *from)
+static void read_across(struct msl_check *check, struct muslin_fit_across_spec *spec,
+                        const struct muslin_fit_across_spec *from)
 {
-    msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, MUSLIN_ACROSS_FRAMED,
-                    from);
+    msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
+                    MUSLIN_FIT_ACROSS_FRAMED, from);
     msl_want_some_size(check, MUSLIN_ARG_QUILT_WIDTH, spec->wanted);
     msl_want_size(check, MUSLIN_ARG_BORDER_WIDTH, spec->border);
     msl_want_some_size(check, MUSLIN_ARG_BLOCK_WIDTH, spec->block);
@@ -70,17 +70,17 @@ static void read_across(struct msl_check *check, struct muslin_across_spec *spec
     msl_want_pad(check, spec->pad);
 }
 
-muslin_status muslin_blocks_across(const struct muslin_across_spec *spec, struct muslin_across *out,
-                                   struct muslin_problem *problem)
+muslin_status muslin_fit_across(const struct muslin_fit_across_spec *spec, struct muslin_fit_across_blocks *out,
+                                struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_across_spec s = { 0 };
-    struct muslin_across across = { 0 };
+    struct muslin_fit_across_spec s = { 0 };
+    struct muslin_fit_across_blocks across = { 0 };
     read_across(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    muslin_len beside = 2 * s.border + ((s.flags & MUSLIN_ACROSS_FRAMED) != 0 ? s.sash : -s.sash);
+    muslin_len beside = 2 * s.border + ((s.flags & MUSLIN_FIT_ACROSS_FRAMED) != 0 ? s.sash : -s.sash);
     across.room = s.wanted - beside;
     across.pitch = s.block + s.sash;
     across.blocks = count_of(&check, share_of(across.room, across.pitch), s.direction, MUSLIN_ARG_QUILT_WIDTH,
@@ -96,8 +96,8 @@ muslin_status muslin_blocks_across(const struct muslin_across_spec *spec, struct
 
 /* ---- rows of equilateral triangles ------------------------------------------------------------------------------- */
 
-static void read_rows(struct msl_check *check, struct muslin_triangle_rows_spec *spec,
-                      const struct muslin_triangle_rows_spec *from)
+static void read_rows(struct msl_check *check, struct muslin_fit_triangles_spec *spec,
+                      const struct muslin_fit_triangles_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
     msl_want_some_size(check, MUSLIN_ARG_QUILT_WIDTH, spec->wanted_width);
@@ -132,7 +132,7 @@ static muslin_len width_of(int64_t sides, muslin_len height)
     return exact.floor + exact.upper_half;
 }
 
-static void find_rows(struct muslin_triangle_rows *rows, const struct muslin_triangle_rows_spec *spec)
+static void find_rows(struct muslin_fit_triangle_rows *rows, const struct muslin_fit_triangles_spec *spec)
 {
     rows->side = width_of(1, spec->height);
     rows->finished_width = width_of(rows->sides, spec->height);
@@ -146,7 +146,7 @@ static void find_rows(struct muslin_triangle_rows *rows, const struct muslin_tri
 
 /* A raw edge lies E / 2 outside the finished one. The raw triangle's height is then 3 E / 2 more, and the half of its
  * base, with E / 2 on the straight side, is (3 E + (2 height + 3 E) sqrt 3) / 6. */
-static void find_cuts(struct muslin_triangle_rows *rows, const struct muslin_triangle_rows_spec *spec)
+static void find_cuts(struct muslin_fit_triangle_rows *rows, const struct muslin_fit_triangles_spec *spec)
 {
     muslin_len seam = 2 * spec->allowance + spec->take_up;
     muslin_len raw = 2 * spec->height + 3 * seam;
@@ -160,12 +160,12 @@ static void find_cuts(struct muslin_triangle_rows *rows, const struct muslin_tri
     rows->half_cut_base = msl_surd_ceiling(&half);
 }
 
-muslin_status muslin_triangle_rows_plan(const struct muslin_triangle_rows_spec *spec, struct muslin_triangle_rows *out,
-                                        struct muslin_problem *problem)
+muslin_status muslin_fit_triangles(const struct muslin_fit_triangles_spec *spec, struct muslin_fit_triangle_rows *out,
+                                   struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_triangle_rows_spec s = { 0 };
-    struct muslin_triangle_rows rows = { 0 };
+    struct muslin_fit_triangles_spec s = { 0 };
+    struct muslin_fit_triangle_rows rows = { 0 };
     read_rows(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)

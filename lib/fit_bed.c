@@ -16,9 +16,9 @@ muslin_status muslin_bed_spec_init(struct muslin_bed_spec *spec, uint32_t size)
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-muslin_status muslin_bed_cover_spec_init(struct muslin_bed_cover_spec *spec, uint32_t size)
+muslin_status muslin_bed_covered_spec_init(struct muslin_bed_covered_spec *spec, uint32_t size)
 {
-    const struct muslin_bed_cover_spec initial = MUSLIN_BED_COVER_SPEC_INIT;
+    const struct muslin_bed_covered_spec initial = MUSLIN_BED_COVERED_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
@@ -149,8 +149,8 @@ muslin_status muslin_bed_size(const struct muslin_bed_spec *spec, struct muslin_
 
 /* ---- from quilt to mattress -------------------------------------------------------------------------------------- */
 
-static void read_cover(struct msl_check *check, struct muslin_bed_cover_spec *spec,
-                       const struct muslin_bed_cover_spec *from)
+static void read_cover(struct msl_check *check, struct muslin_bed_covered_spec *spec,
+                       const struct muslin_bed_covered_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
     msl_want_some_size(check, MUSLIN_ARG_QUILT_WIDTH, spec->quilt_width);
@@ -176,7 +176,7 @@ static muslin_len half_down(muslin_len length)
     return length / 2 - (length % 2 < 0);
 }
 
-static struct muslin_bed_cover cover_of(const struct muslin_bed_cover_spec *spec)
+static struct muslin_bed_cover cover_of(const struct muslin_bed_covered_spec *spec)
 {
     struct muslin_bed_cover cover = { 0 };
     muslin_len beside = spec->quilt_width - spec->mattress_width;
@@ -198,11 +198,11 @@ static struct muslin_bed_cover cover_of(const struct muslin_bed_cover_spec *spec
     return cover;
 }
 
-muslin_status muslin_bed_covered(const struct muslin_bed_cover_spec *spec, struct muslin_bed_cover *out,
+muslin_status muslin_bed_covered(const struct muslin_bed_covered_spec *spec, struct muslin_bed_cover *out,
                                  struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_bed_cover_spec s = { 0 };
+    struct muslin_bed_covered_spec s = { 0 };
     read_cover(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)

@@ -12,21 +12,21 @@
 
 #include "wide.h"
 
-muslin_status muslin_rescale_spec_init(struct muslin_rescale_spec *spec, uint32_t size)
+muslin_status muslin_fit_rescale_spec_init(struct muslin_fit_rescale_spec *spec, uint32_t size)
 {
-    const struct muslin_rescale_spec initial = MUSLIN_RESCALE_SPEC_INIT;
+    const struct muslin_fit_rescale_spec initial = MUSLIN_FIT_RESCALE_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
 /* The caller's rows, each of its own size, at a stride of row_size. */
 struct pattern {
-    struct muslin_rescale_row *rows;
+    struct muslin_fit_rescale_row *rows;
     size_t row_size;
     size_t n;
 };
 
-static void read_rescale(struct msl_check *check, struct muslin_rescale_spec *spec,
-                         const struct muslin_rescale_spec *from)
+static void read_rescale(struct msl_check *check, struct muslin_fit_rescale_spec *spec,
+                         const struct muslin_fit_rescale_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
     msl_want_between(check, MUSLIN_ARG_RATIO, spec->numerator, 1, INT64_MAX);
@@ -44,15 +44,15 @@ static void want_pattern(struct msl_check *check, const struct pattern *pattern)
     msl_want_some_count(check, MUSLIN_ARG_PIECES, n);
 }
 
-static struct muslin_rescale_row read_row(struct msl_check *check, const struct pattern *pattern, size_t index)
+static struct muslin_fit_rescale_row read_row(struct msl_check *check, const struct pattern *pattern, size_t index)
 {
-    struct muslin_rescale_row row = { 0 };
+    struct muslin_fit_rescale_row row = { 0 };
     msl_read_struct(check, MUSLIN_ARG_ROWS, &row, (uint32_t)sizeof row, (uint32_t)sizeof row, 0,
                     msl_row_to_read(check, pattern->rows, pattern->row_size, index));
     return row;
 }
 
-static muslin_len seam_of(const struct muslin_rescale_spec *spec)
+static muslin_len seam_of(const struct muslin_fit_rescale_spec *spec)
 {
     return 2 * spec->allowance + spec->take_up;
 }
@@ -68,7 +68,7 @@ struct scaled {
 };
 
 /* Returns 0 when the scaled size, to the nearest tick, passes MUSLIN_SIZE_MAX. */
-static int scale(struct scaled *scaled, muslin_len length, const struct muslin_rescale_spec *spec)
+static int scale(struct scaled *scaled, muslin_len length, const struct muslin_fit_rescale_spec *spec)
 {
     if (!msl_wide_floor(msl_wide_multiply(length, spec->numerator), spec->denominator, &scaled->floor, &scaled->rest))
         return 0;
@@ -76,7 +76,7 @@ static int scale(struct scaled *scaled, muslin_len length, const struct muslin_r
     return scaled->floor + scaled->half_or_more <= MUSLIN_SIZE_MAX;
 }
 
-static struct muslin_rounded to_marks(const struct scaled *scaled, const struct muslin_rescale_spec *spec,
+static struct muslin_rounded to_marks(const struct scaled *scaled, const struct muslin_fit_rescale_spec *spec,
                                       int32_t direction)
 {
     struct muslin_rounding_spec rounding = MUSLIN_ROUNDING_SPEC_INIT;
@@ -88,8 +88,8 @@ static struct muslin_rounded to_marks(const struct scaled *scaled, const struct 
     return rounded;
 }
 
-/* The exact cut is above what its seams take, and so is the mark above it. */
-static void find_row(struct muslin_rescale_row *row, const struct muslin_rescale_spec *spec)
+/* Something shall be seen of every answer. The exact cut is above what its seams take, and so is the mark above it. */
+static void find_row(struct muslin_fit_rescale_row *row, const struct muslin_fit_rescale_spec *spec)
 {
     struct scaled scaled = { 0, 0, 0 };
     (void)scale(&scaled, row->finished, spec);
@@ -151,11 +151,11 @@ static void join_unit(struct unit *unit, muslin_len size, muslin_len grid)
 
 /* Reads all rows, checks that each can be scaled, and finds their unit. */
 static struct unit find_unit(struct msl_check *check, const struct pattern *pattern,
-                             const struct muslin_rescale_spec *spec)
+                             const struct muslin_fit_rescale_spec *spec)
 {
     struct unit unit = { 0, 0, 0 };
     for (size_t i = 0; i < pattern->n && check->status == MUSLIN_OK; i++) {
-        struct muslin_rescale_row row = read_row(check, pattern, i);
+        struct muslin_fit_rescale_row row = read_row(check, pattern, i);
         struct scaled scaled;
         msl_want_some_size(check, MUSLIN_ARG_FINISHED, row.finished);
         if (check->status != MUSLIN_OK)
@@ -171,8 +171,8 @@ static struct unit find_unit(struct msl_check *check, const struct pattern *patt
 /* ---- scales that stay on the marks ------------------------------------------------------------------------------- */
 
 /* Whether a unit with this remainder puts every size on the grid. */
-static int serves_all(const struct pattern *pattern, const struct muslin_rescale_spec *spec, const struct unit *unit,
-                      int64_t remainder)
+static int serves_all(const struct pattern *pattern, const struct muslin_fit_rescale_spec *spec,
+                      const struct unit *unit, int64_t remainder)
 {
     struct msl_check check = msl_check_start(NULL);
     for (size_t i = 0; i < pattern->n; i++) {
@@ -184,8 +184,8 @@ static int serves_all(const struct pattern *pattern, const struct muslin_rescale
 }
 
 /* Units on both sides of the exact one that leave this remainder; 0 where there is none. */
-static void find_units(struct muslin_rescaled *found, const struct unit *unit, const struct scaled *exact,
-                       const struct muslin_rescale_spec *spec, int64_t remainder)
+static void find_units(struct muslin_fit_rescaled *found, const struct unit *unit, const struct scaled *exact,
+                       const struct muslin_fit_rescale_spec *spec, int64_t remainder)
 {
     muslin_len ceiling = exact->floor + (exact->rest != 0);
     muslin_len below = exact->floor - remainder_of(1, exact->floor % spec->grid, -remainder, spec->grid);
@@ -195,7 +195,7 @@ static void find_units(struct muslin_rescaled *found, const struct unit *unit, c
 }
 
 /* Twice the exact unit reaches the sum of the two when the one above is as near. Twice its fraction is below 2. */
-static int above_is_nearer(const struct muslin_rescaled *found, const struct scaled *exact)
+static int above_is_nearer(const struct muslin_fit_rescaled *found, const struct scaled *exact)
 {
     int64_t missing = found->unit_below + found->unit_above - 2 * exact->floor;
     if (found->unit_below == 0 || found->unit_above == 0)
@@ -203,8 +203,8 @@ static int above_is_nearer(const struct muslin_rescaled *found, const struct sca
     return missing <= (exact->half_or_more ? 1 : 0);
 }
 
-static void find_scales(struct muslin_rescaled *found, const struct pattern *pattern,
-                        const struct muslin_rescale_spec *spec, const struct unit *unit)
+static void find_scales(struct muslin_fit_rescaled *found, const struct pattern *pattern,
+                        const struct muslin_fit_rescale_spec *spec, const struct unit *unit)
 {
     struct scaled exact = { 0, 0, 0 };
     int64_t seam = seam_of(spec) % spec->grid;
@@ -219,12 +219,12 @@ static void find_scales(struct muslin_rescaled *found, const struct pattern *pat
     found->denominator = unit->length / divisor;
 }
 
-static void write_rows(struct muslin_rescaled *found, const struct pattern *pattern,
-                       const struct muslin_rescale_spec *spec)
+static void write_rows(struct muslin_fit_rescaled *found, const struct pattern *pattern,
+                       const struct muslin_fit_rescale_spec *spec)
 {
     struct msl_check check = msl_check_start(NULL);
     for (size_t i = 0; i < pattern->n; i++) {
-        struct muslin_rescale_row row = read_row(&check, pattern, i);
+        struct muslin_fit_rescale_row row = read_row(&check, pattern, i);
         find_row(&row, spec);
         found->off_grid += !row.on_grid;
         msl_write_struct((unsigned char *)pattern->rows + i * pattern->row_size, &row, (uint32_t)sizeof row);
@@ -232,12 +232,13 @@ static void write_rows(struct muslin_rescaled *found, const struct pattern *patt
     found->warnings = found->off_grid > 0 ? MUSLIN_WARN_OFF_GRID : 0;
 }
 
-muslin_status muslin_rescale(const struct muslin_rescale_spec *spec, struct muslin_rescale_row *rows, size_t row_size,
-                             size_t n, struct muslin_rescaled *out, struct muslin_problem *problem)
+muslin_status muslin_fit_rescale(const struct muslin_fit_rescale_spec *spec, struct muslin_fit_rescale_row *rows,
+                                 size_t row_size, size_t n, struct muslin_fit_rescaled *out,
+                                 struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_rescale_spec s = { 0 };
-    struct muslin_rescaled found = { 0 };
+    struct muslin_fit_rescale_spec s = { 0 };
+    struct muslin_fit_rescaled found = { 0 };
     const struct pattern pattern = { rows, row_size, n };
     read_rescale(&check, &s, spec);
     want_pattern(&check, &pattern);

@@ -70,9 +70,9 @@ static void want_table(struct msl_check *check, int32_t table)
     msl_want_choice(check, MUSLIN_ARG_TABLE, table, MUSLIN_TABLE_BATTING, TABLE_LAST);
 }
 
-muslin_status muslin_reference_count(int32_t table, int64_t *out)
+muslin_status muslin_reference_count(int32_t table, int64_t *out, struct muslin_problem *problem)
 {
-    struct msl_check check = msl_check_start(NULL);
+    struct msl_check check = msl_check_start(problem);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
     want_table(&check, table);
     if (check.status == MUSLIN_OK)

@@ -150,6 +150,22 @@ static muslin_len washed_of(struct side side, muslin_len made)
     return nearest(msl_wide_multiply(made, kept_of(side)), ppm_square);
 }
 
+/* What the exact product of multiplying ends at: size x (1 - q^2)(1 - w^2). The size times the first factor is split
+ * into a whole number and a rest; what is lost of the rest's share is less than one of its 10^12 parts, too little to
+ * reach the next half. */
+static muslin_len multiplied_end(struct side side)
+{
+    int64_t by_quilting = ppm_square - (int64_t)side.quilting * side.quilting;
+    int64_t by_washing = ppm_square - (int64_t)side.washing * side.washing;
+    int64_t whole = 0;
+    int64_t rest = 0;
+    int64_t part = 0;
+    int64_t lost = 0;
+    (void)msl_wide_floor(msl_wide_multiply(side.size, by_quilting), ppm_square, &whole, &rest);
+    (void)msl_wide_floor(msl_wide_multiply(rest, by_washing), ppm_square, &part, &lost);
+    return nearest(msl_wide_add(msl_wide_multiply(whole, by_washing), msl_wide_from(part)), ppm_square);
+}
+
 static void make_side(struct msl_check *check, int32_t argument, struct side side,
                       const struct muslin_rounding_spec *rounding, struct side_to_make *out)
 {
@@ -163,7 +179,7 @@ static void make_side(struct msl_check *check, int32_t argument, struct side sid
     out->quilted = nearest(msl_wide_multiply(side.size, MUSLIN_PPM), kept(side.washing));
     out->washed = washed_of(side, out->make.value);
     out->multiplied = nearest(msl_wide_multiply(side.size, grown), ppm_square);
-    out->short_by = side.size - washed_of(side, out->multiplied);
+    out->short_by = side.size - multiplied_end(side);
 }
 
 static struct muslin_size_to_make both_sides(const struct side_to_make *across, const struct side_to_make *along)

@@ -157,34 +157,42 @@ static struct ratio with_waste(struct ratio ratio, int32_t waste)
     return ratio;
 }
 
-/* How much longer the seam may be while each half needs no more than `half` (at most 2^62): the longest seam with
- * seam x above / below <= 2 half, for 2 half is a whole number of ticks. */
-static muslin_len longer_by(muslin_len seam, struct ratio ratio, muslin_len half)
+/* How much longer the seam may be while its thread is no longer than `reach`, nor longer than can be counted: the
+ * longest seam with seam x above / below <= reach. */
+static muslin_len longer_by(muslin_len seam, struct ratio ratio, muslin_len reach)
 {
     muslin_len longest = SEAM_LENGTH_MAX;
     int64_t rest = 0;
-    struct msl_wide reach = msl_wide_multiply(half, ratio.below);
-    if (!msl_wide_floor(msl_wide_add(reach, reach), ratio.above, &longest, &rest) || longest > SEAM_LENGTH_MAX)
+    if (reach > MUSLIN_LENGTH_MAX)
+        reach = MUSLIN_LENGTH_MAX;
+    if (!msl_wide_floor(msl_wide_multiply(reach, ratio.below), ratio.above, &longest, &rest) ||
+        longest > SEAM_LENGTH_MAX)
         longest = SEAM_LENGTH_MAX;
     return longest - seam;
 }
 
-/* Bobbins and spools that are counted at all. Without ready bobbins a spool gives both halves, so each half has half of
- * what the spools hold. */
+/* The thread of which a half is `half`, a whole number of ticks; as much as can be counted where it is more. */
+static muslin_len twice(muslin_len half)
+{
+    return half > MUSLIN_LENGTH_MAX / 2 ? MUSLIN_LENGTH_MAX : 2 * half;
+}
+
+/* Bobbins and spools that are counted at all. What they hold is below 2^63: thread of up to 2^62 and one holder's,
+ * which is below 2^61. Without ready bobbins the spools give both halves, which are rounded up together. */
 static void count_holders(const struct muslin_thread_spec *s, struct ratio ratio, struct muslin_thread *thread)
 {
     int ready = (s->flags & MUSLIN_THREAD_READY_BOBBINS) != 0;
     if (s->bobbin > 0) {
         thread->bobbins = msl_divided_up(thread->bobbin_thread, s->bobbin);
         thread->left_on_bobbin = thread->bobbins * s->bobbin - thread->bobbin_thread;
-        thread->bobbin_longer_by = longer_by(s->seam, ratio, thread->bobbins * s->bobbin);
+        thread->bobbin_longer_by = longer_by(s->seam, ratio, twice(thread->bobbins * s->bobbin));
     }
     if (s->spool > 0) {
-        muslin_len needed = thread->needle + (ready ? 0 : thread->bobbin_thread);
+        muslin_len needed = ready ? thread->needle : thread->with_waste;
         thread->spools = msl_divided_up(needed, s->spool);
         muslin_len held = thread->spools * s->spool;
         thread->left_on_spool = held - needed;
-        thread->spool_longer_by = longer_by(s->seam, ratio, ready ? held : held / 2);
+        thread->spool_longer_by = longer_by(s->seam, ratio, ready ? twice(held) : held);
     }
 }
 
@@ -234,11 +242,10 @@ muslin_status muslin_stitch_length(muslin_len length, int64_t thousandths, const
                                    struct muslin_rounded *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_rounding_spec r = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounding_spec r = { 0 };
     msl_want_size(&check, MUSLIN_ARG_LENGTH, length);
     msl_want_some_count(&check, MUSLIN_ARG_STITCHES, thousandths);
-    if (rounding != NULL)
-        msl_read_rounding(&check, &r, rounding);
+    msl_read_rounding(&check, &r, rounding);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;

@@ -75,9 +75,10 @@ def enum_members(enum: Record) -> List[Tuple[str, str, int]]:
     return [(name, name[len(prefix):], value) for name, value in enum["values"].items()]
 
 
-def flag_keyword(flag: str) -> str:
-    """MUSLIN_YIELD_FROM_ONE_END -> from_one_end"""
-    return "_".join(flag.split("_")[2:]).lower()
+def flag_keyword(flag: str, struct: str) -> str:
+    """MUSLIN_YIELD_FROM_ONE_END -> from_one_end; MUSLIN_FIT_ACROSS_FRAMED of muslin_fit_across_spec -> framed"""
+    own = struct.replace("_spec", "").upper() + "_"
+    return (flag[len(own):] if flag.startswith(own) else "_".join(flag.split("_")[2:])).lower()
 
 
 def error_class(status: str) -> str:
@@ -211,7 +212,7 @@ class Api:
                 members.append(Member(name, "truth", ""))
             else:
                 members.append(Member(name, "sign" if name in SIGNS else "number", ""))
-        return members + [Member(flag_keyword(flag), "flag", without_prefix(flag))
+        return members + [Member(flag_keyword(flag, struct), "flag", without_prefix(flag))
                           for flag in self.structs[struct].get("flags", [])]
 
     def initial(self, struct: str, member: Member) -> str:

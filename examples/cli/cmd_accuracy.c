@@ -9,14 +9,14 @@
 #define MEETING_USUAL (MUSLIN_TICKS_PER_INCH / 16)
 
 struct accuracy_request {
-    struct muslin_top_accuracy_spec top;
+    struct muslin_accuracy_top_spec top;
     muslin_len within;
 };
 
 static void start_accuracy(void *request)
 {
     struct accuracy_request *wanted = request;
-    wanted->top = (struct muslin_top_accuracy_spec)MUSLIN_TOP_ACCURACY_SPEC_INIT;
+    wanted->top = (struct muslin_accuracy_top_spec)MUSLIN_ACCURACY_TOP_SPEC_INIT;
     wanted->within = MEETING_USUAL;
 }
 
@@ -48,8 +48,8 @@ static void put_measure(json_t *list, const struct desk *desk, const struct meas
     put_error(put, desk, "off_as_chance_has_it", measure->likely);
 }
 
-static void put_measures(json_t *answer, const struct desk *desk, const struct muslin_top_accuracy_spec *spec,
-                         const struct muslin_top_accuracy *top)
+static void put_measures(json_t *answer, const struct desk *desk, const struct muslin_accuracy_top_spec *spec,
+                         const struct muslin_accuracy_top_errors *top)
 {
     const struct measure measures[] = {
         { "unfinished width of a block", top->block_seams_across, top->block_width_worst, top->block_width_likely },
@@ -64,7 +64,7 @@ static void put_measures(json_t *answer, const struct desk *desk, const struct m
 }
 
 /* What one seam may be off by, where the cuts alone leave room for it. */
-static void put_allowed(json_t *rows, const struct desk *desk, const struct muslin_meeting *met)
+static void put_allowed(json_t *rows, const struct desk *desk, const struct muslin_accuracy_meeting *met)
 {
     put_truth(rows, "cuts_alone_meet_at_worst", met->cuts_meet == 1);
     put_truth(rows, "cuts_alone_let_nineteen_in_twenty_meet", met->twice_likely_cuts_meet == 1);
@@ -80,8 +80,8 @@ static void put_allowed(json_t *rows, const struct desk *desk, const struct musl
 /* Neighbouring rows, sewn across the whole top or the one block. */
 static bool put_meeting(json_t *answer, struct desk *desk, const struct accuracy_request *wanted, int64_t seams)
 {
-    struct muslin_meeting_spec spec = MUSLIN_MEETING_SPEC_INIT;
-    struct muslin_meeting met = { .size = sizeof met };
+    struct muslin_accuracy_meet_spec spec = MUSLIN_ACCURACY_MEET_SPEC_INIT;
+    struct muslin_accuracy_meeting met = { .size = sizeof met };
     spec.seams = seams;
     spec.seam_error = wanted->top.seam_error;
     spec.cut_error = wanted->top.cut_error;
@@ -109,8 +109,8 @@ static bool put_meeting(json_t *answer, struct desk *desk, const struct accuracy
 static json_t *answer_accuracy(const void *request, struct desk *desk)
 {
     const struct accuracy_request *wanted = request;
-    struct muslin_top_accuracy_spec spec = wanted->top;
-    struct muslin_top_accuracy top = { .size = sizeof top };
+    struct muslin_accuracy_top_spec spec = wanted->top;
+    struct muslin_accuracy_top_errors top = { .size = sizeof top };
     if (!given(desk, "down"))
         spec.pieces_down = spec.pieces_across;
     if (!given(desk, "seam-error") && !given(desk, "cut-error")) {

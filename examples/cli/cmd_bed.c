@@ -160,17 +160,17 @@ const struct command bed_command = {
 /* ---- a quilt on a bed ------------------------------------------------------------------------------------------- */
 
 struct cover_request {
-    struct muslin_bed_cover_spec cover;
+    struct muslin_bed_covered_spec cover;
 };
 
 static void start_cover(void *request)
 {
     struct cover_request *wanted = request;
-    wanted->cover = (struct muslin_bed_cover_spec)MUSLIN_BED_COVER_SPEC_INIT;
+    wanted->cover = (struct muslin_bed_covered_spec)MUSLIN_BED_COVERED_SPEC_INIT;
 }
 
 /* What hangs below the mattress, and what is missing at its edges. */
-static void put_beyond(json_t *answer, const struct desk *desk, const struct muslin_bed_cover_spec *spec,
+static void put_beyond(json_t *answer, const struct desk *desk, const struct muslin_bed_covered_spec *spec,
                        const struct muslin_bed_cover *cover)
 {
     if (spec->mattress_depth > 0) {
@@ -186,7 +186,7 @@ static void put_beyond(json_t *answer, const struct desk *desk, const struct mus
 static json_t *answer_cover(const void *request, struct desk *desk)
 {
     const struct cover_request *wanted = request;
-    const struct muslin_bed_cover_spec *spec = &wanted->cover;
+    const struct muslin_bed_covered_spec *spec = &wanted->cover;
     struct muslin_bed_cover cover = { .size = sizeof cover };
     if (!worked(desk, muslin_bed_covered(spec, &cover, &desk->problem)))
         return NULL;
@@ -241,23 +241,23 @@ const struct command cover_command = {
 /* ---- blocks across a width -------------------------------------------------------------------------------------- */
 
 struct across_request {
-    struct muslin_across_spec across;
+    struct muslin_fit_across_spec across;
     int32_t framed;
 };
 
 static void start_across(void *request)
 {
     struct across_request *wanted = request;
-    wanted->across = (struct muslin_across_spec)MUSLIN_ACROSS_SPEC_INIT;
+    wanted->across = (struct muslin_fit_across_spec)MUSLIN_FIT_ACROSS_SPEC_INIT;
 }
 
 static json_t *answer_across(const void *request, struct desk *desk)
 {
     const struct across_request *wanted = request;
-    struct muslin_across_spec spec = wanted->across;
-    struct muslin_across across = { .size = sizeof across };
-    spec.flags = wanted->framed ? MUSLIN_ACROSS_FRAMED : 0;
-    if (!worked(desk, muslin_blocks_across(&spec, &across, &desk->problem)))
+    struct muslin_fit_across_spec spec = wanted->across;
+    struct muslin_fit_across_blocks across = { .size = sizeof across };
+    spec.flags = wanted->framed ? MUSLIN_FIT_ACROSS_FRAMED : 0;
+    if (!worked(desk, muslin_fit_across(&spec, &across, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "blocks", across.blocks);
@@ -303,18 +303,18 @@ const struct command across_command = {
 /* ---- rows of triangles ------------------------------------------------------------------------------------------ */
 
 struct triangles_request {
-    struct muslin_triangle_rows_spec rows;
+    struct muslin_fit_triangles_spec rows;
 };
 
 static void start_triangles(void *request)
 {
     struct triangles_request *wanted = request;
-    wanted->rows = (struct muslin_triangle_rows_spec)MUSLIN_TRIANGLE_ROWS_SPEC_INIT;
+    wanted->rows = (struct muslin_fit_triangles_spec)MUSLIN_FIT_TRIANGLES_SPEC_INIT;
 }
 
 /* Strips are cut to the size itself where a ruler shows it, else to the next mark up. */
-static void put_triangle_cuts(json_t *answer, const struct desk *desk, const struct muslin_triangle_rows_spec *spec,
-                              const struct muslin_triangle_rows *rows)
+static void put_triangle_cuts(json_t *answer, const struct desk *desk, const struct muslin_fit_triangles_spec *spec,
+                              const struct muslin_fit_triangle_rows *rows)
 {
     put_length(answer, desk, "seam_allowance", spec->allowance);
     put_length(answer, desk, "take_up", spec->take_up);
@@ -327,8 +327,8 @@ static void put_triangle_cuts(json_t *answer, const struct desk *desk, const str
 static json_t *answer_triangles(const void *request, struct desk *desk)
 {
     const struct triangles_request *wanted = request;
-    struct muslin_triangle_rows rows = { .size = sizeof rows };
-    if (!worked(desk, muslin_triangle_rows_plan(&wanted->rows, &rows, &desk->problem)))
+    struct muslin_fit_triangle_rows rows = { .size = sizeof rows };
+    if (!worked(desk, muslin_fit_triangles(&wanted->rows, &rows, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "rows", rows.rows);

@@ -307,24 +307,24 @@ const struct command fit_command = {
 
 struct rescale_request {
     struct lengths sizes;
-    struct muslin_rescale_spec rescale;
+    struct muslin_fit_rescale_spec rescale;
     int32_t cut;
 };
 
 static void start_rescale(void *request)
 {
     struct rescale_request *wanted = request;
-    wanted->rescale = (struct muslin_rescale_spec)MUSLIN_RESCALE_SPEC_INIT;
+    wanted->rescale = (struct muslin_fit_rescale_spec)MUSLIN_FIT_RESCALE_SPEC_INIT;
 }
 
 /* The finished sizes, from cut ones where these were given. */
-static bool read_sizes(struct desk *desk, const struct rescale_request *wanted, struct muslin_rescale_row *rows)
+static bool read_sizes(struct desk *desk, const struct rescale_request *wanted, struct muslin_fit_rescale_row *rows)
 {
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
     seam.allowance = wanted->rescale.allowance;
     seam.take_up = wanted->rescale.take_up;
     for (size_t i = 0; i < wanted->sizes.count; i++) {
-        rows[i] = (struct muslin_rescale_row){ .size = sizeof rows[i], .finished = wanted->sizes.values[i] };
+        rows[i] = (struct muslin_fit_rescale_row){ .size = sizeof rows[i], .finished = wanted->sizes.values[i] };
         if (wanted->cut && !worked(desk, muslin_seam_finished_from_cut(wanted->sizes.values[i], &seam,
                                                                        &rows[i].finished, &desk->problem)))
             return false;
@@ -332,7 +332,7 @@ static bool read_sizes(struct desk *desk, const struct rescale_request *wanted, 
     return true;
 }
 
-static void put_size(json_t *answer, const struct desk *desk, const struct muslin_rescale_row *row)
+static void put_size(json_t *answer, const struct desk *desk, const struct muslin_fit_rescale_row *row)
 {
     put_length(answer, desk, "finished", row->finished);
     put_length(answer, desk, "new_finished", row->new_finished);
@@ -343,7 +343,7 @@ static void put_size(json_t *answer, const struct desk *desk, const struct musli
     put_length(answer, desk, "cut_on_mark_above", row->cut_above);
 }
 
-static void put_scale(json_t *answer, const struct desk *desk, const struct muslin_rescaled *rescaled)
+static void put_scale(json_t *answer, const struct desk *desk, const struct muslin_fit_rescaled *rescaled)
 {
     put_length(answer, desk, "unit_of_all_sizes", rescaled->unit);
     if (rescaled->unit_below != 0)
@@ -360,10 +360,10 @@ static void put_scale(json_t *answer, const struct desk *desk, const struct musl
 static json_t *answer_rescale(const void *request, struct desk *desk)
 {
     const struct rescale_request *wanted = request;
-    struct muslin_rescale_row rows[LIST_MAX];
-    struct muslin_rescaled rescaled = { .size = sizeof rescaled };
+    struct muslin_fit_rescale_row rows[LIST_MAX];
+    struct muslin_fit_rescaled rescaled = { .size = sizeof rescaled };
     if (!read_sizes(desk, wanted, rows) ||
-        !worked(desk, muslin_rescale(&wanted->rescale, rows, sizeof rows[0], wanted->sizes.count, &rescaled,
+        !worked(desk, muslin_fit_rescale(&wanted->rescale, rows, sizeof rows[0], wanted->sizes.count, &rescaled,
                                      &desk->problem)))
         return NULL;
     json_t *answer = json_object();

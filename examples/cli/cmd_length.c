@@ -199,7 +199,7 @@ static json_t *answer_table(const void *request, struct desk *desk)
         complain_of_table(desk, wanted->table);
         return NULL;
     }
-    if (!worked(desk, muslin_reference_count(table->value, &count)))
+    if (!worked(desk, muslin_reference_count(table->value, &count, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
     json_t *rows = put_list(answer, "rows");

@@ -37,7 +37,7 @@ extern "C" {
 
 /* ---- one row --------------------------------------------------------------------------------------------------- */
 
-struct muslin_row_accuracy_spec {
+struct muslin_accuracy_row_spec {
     uint32_t size;
     uint32_t flags;          /* 0 */
     int64_t pieces;          /* side by side */
@@ -46,11 +46,11 @@ struct muslin_row_accuracy_spec {
     muslin_len cut_error;    /* c, of one cut edge */
 };
 /* One piece, no seam, no error; all still to be given. */
-#define MUSLIN_ROW_ACCURACY_SPEC_INIT { sizeof(struct muslin_row_accuracy_spec), 0, 1, 0, 0, 0 }
+#define MUSLIN_ACCURACY_ROW_SPEC_INIT { sizeof(struct muslin_accuracy_row_spec), 0, 1, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_row_accuracy_spec_init(struct muslin_row_accuracy_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_accuracy_row_spec_init(struct muslin_accuracy_row_spec *spec, uint32_t size);
 
-struct muslin_row_accuracy {
+struct muslin_accuracy_row_errors {
     uint32_t size;
     uint32_t flags;
     int64_t cuts;            /* 2 x pieces */
@@ -61,12 +61,12 @@ struct muslin_row_accuracy {
 };
 /* How far off a row of pieces may be. Example: 8 seams each off by 1/32 in, cuts without error: 1/4 in at worst, and
  * 719 ticks (a good 1/12 in) as chance has it. Since 0.1. */
-MUSLIN_API muslin_status muslin_accuracy_row(const struct muslin_row_accuracy_spec *spec,
-                                             struct muslin_row_accuracy *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_accuracy_row(const struct muslin_accuracy_row_spec *spec,
+                                             struct muslin_accuracy_row_errors *out, struct muslin_problem *problem);
 
 /* ---- block and top --------------------------------------------------------------------------------------------- */
 
-struct muslin_top_accuracy_spec {
+struct muslin_accuracy_top_spec {
     uint32_t size;
     uint32_t flags;          /* 0 */
     int64_t pieces_across;   /* a block */
@@ -77,11 +77,11 @@ struct muslin_top_accuracy_spec {
     muslin_len cut_error;    /* c, of one cut edge */
 };
 /* One block of one piece, no error; all still to be given. */
-#define MUSLIN_TOP_ACCURACY_SPEC_INIT { sizeof(struct muslin_top_accuracy_spec), 0, 1, 1, 1, 1, 0, 0 }
+#define MUSLIN_ACCURACY_TOP_SPEC_INIT { sizeof(struct muslin_accuracy_top_spec), 0, 1, 1, 1, 1, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_top_accuracy_spec_init(struct muslin_top_accuracy_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_accuracy_top_spec_init(struct muslin_accuracy_top_spec *spec, uint32_t size);
 
-struct muslin_top_accuracy {
+struct muslin_accuracy_top_errors {
     uint32_t size;
     uint32_t flags;
     int64_t block_seams_across;      /* pieces_across - 1 */
@@ -102,12 +102,12 @@ struct muslin_top_accuracy {
  * has more than MUSLIN_COUNT_MAX pieces; `at` is 0 across, 1 down. Example: blocks of 3 x 3 pieces, 4 x 5 of them, each
  * seam off by 1/64 in and cuts without error: a block 1/32 in at worst, the top 11/64 in across and 7/32 in down.
  * Since 0.1. */
-MUSLIN_API muslin_status muslin_accuracy_top(const struct muslin_top_accuracy_spec *spec,
-                                             struct muslin_top_accuracy *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_accuracy_top(const struct muslin_accuracy_top_spec *spec,
+                                             struct muslin_accuracy_top_errors *out, struct muslin_problem *problem);
 
 /* ---- will seams meet? ------------------------------------------------------------------------------------------ */
 
-struct muslin_meeting_spec {
+struct muslin_accuracy_meet_spec {
     uint32_t size;
     uint32_t flags;          /* 0 */
     int64_t seams;           /* n, of each of the two rows */
@@ -116,11 +116,11 @@ struct muslin_meeting_spec {
     muslin_len tolerance;    /* seams this far apart still count as meeting; 0 .. MUSLIN_SIZE_MAX */
 };
 /* One seam, no error, 1/16 in apart at most (common practice, no source); the rest is still to be given. */
-#define MUSLIN_MEETING_SPEC_INIT { sizeof(struct muslin_meeting_spec), 0, 1, 0, 0, 508 }
+#define MUSLIN_ACCURACY_MEET_SPEC_INIT { sizeof(struct muslin_accuracy_meet_spec), 0, 1, 0, 0, 508 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_meeting_spec_init(struct muslin_meeting_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_accuracy_meet_spec_init(struct muslin_accuracy_meet_spec *spec, uint32_t size);
 
-struct muslin_meeting {
+struct muslin_accuracy_meeting {
     uint32_t size;
     uint32_t flags;
     muslin_len worst;                     /* apart at the last seam: 2 n (e + 2 c), both rows off opposite ways */
@@ -149,8 +149,8 @@ struct muslin_meeting {
  * half the seams lie between. Example: 8 seams, each off by 1/64 in, cuts without error, within 1/16 in: the third seam
  * is the first that may miss, at worst; by chance about two in three still meet at the eighth, and from the third on
  * about one in twenty misses; at worst a seam may be off by 31 ticks. Since 0.1. */
-MUSLIN_API muslin_status muslin_accuracy_meet(const struct muslin_meeting_spec *spec, struct muslin_meeting *out,
-                                              struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_accuracy_meet(const struct muslin_accuracy_meet_spec *spec,
+                                              struct muslin_accuracy_meeting *out, struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }

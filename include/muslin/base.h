@@ -14,6 +14,8 @@
  *               when it is zero. A size of 0, below the first published one or above 4096 is refused, and so are
  *               unknown flags, pads that are not zero, and non-zero bytes behind the members this library knows. An
  *               output is zeroed behind what the library knows.
+ *   Not used    A member that a request does not use must still lie in its range, unless its comment says that it is
+ *               not looked at (or not read).
  *   Rows        Arrays of rows take a `row_size`, the caller's sizeof of one row; rows lie at that stride. Reading a
  *               row, the library reads the row's own `size`; writing one, it sets `size` to row_size.
  *   Ask, fill   A call with results of unknown number takes (rows, row_size, capacity, count). With capacity 0 it only
@@ -325,7 +327,8 @@ MUSLIN_API const char *muslin_argument_name(int32_t argument);
  * set (MUSLIN_PROBLEM_INIT does), else the call itself fails with MUSLIN_ERR_STRUCT_SIZE and writes nothing. It is
  * written only when a call fails, and is the one output written then; at MUSLIN_OK it is untouched. `limit` is the
  * bound that was broken; for MUSLIN_ERR_CHOICE the last known choice, for MUSLIN_ERR_FLAGS the sum of the known flags,
- * for MUSLIN_ERR_SEAM_TOO_WIDE what the seams take. */
+ * for MUSLIN_ERR_SEAM_TOO_WIDE what the seams take, for MUSLIN_ERR_WORK_LIMIT the work limit, with the work that it is
+ * too little for as `value`. */
 struct muslin_problem {
     uint32_t size;    /* in: sizeof(struct muslin_problem) */
     uint32_t flags;   /* 0 */

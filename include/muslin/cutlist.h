@@ -234,7 +234,8 @@ struct muslin_substitution {
     int64_t stock_needed;         /* pieces of stock; from yardage 0 */
     int64_t stock_missing;        /* of those, not in hand */
     int64_t fabrics;              /* different fabrics that the list then shows, when each piece of stock needed is
-                                     taken from another print as long as there is one; from yardage 1 */
+                                     taken from another print as long as there is one; from yardage 1; 0 for an
+                                     empty list */
     int64_t per_fabric_least;     /* pieces of stock of each of them, dealt evenly: at least so many; from yardage 0 */
     int64_t per_fabric_most;      /* ... and at most */
     muslin_len cloth_length;      /* from yardage: length needed; else 0 */

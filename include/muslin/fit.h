@@ -98,7 +98,7 @@ struct muslin_bed {
 MUSLIN_API muslin_status muslin_bed_size(const struct muslin_bed_spec *spec, struct muslin_bed *out,
                                          struct muslin_problem *problem);
 
-struct muslin_bed_cover_spec {
+struct muslin_bed_covered_spec {
     uint32_t size;
     uint32_t flags;               /* 0 */
     muslin_len quilt_width;       /* finished, 1 or more */
@@ -113,9 +113,9 @@ struct muslin_bed_cover_spec {
     int32_t pad;                  /* 0 */
 };
 /* No pillow tuck, square corners; quilt and mattress are still to be given. */
-#define MUSLIN_BED_COVER_SPEC_INIT { sizeof(struct muslin_bed_cover_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 0 }
+#define MUSLIN_BED_COVERED_SPEC_INIT { sizeof(struct muslin_bed_covered_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_bed_cover_spec_init(struct muslin_bed_cover_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_bed_covered_spec_init(struct muslin_bed_covered_spec *spec, uint32_t size);
 
 struct muslin_bed_cover {
     uint32_t size;
@@ -139,7 +139,7 @@ struct muslin_bed_cover {
 /* Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by. Source: the
  * same sums turned round. Example: a quilt 84 x 92 in on a mattress 60 x 80 in hangs 12 in on each side and at the
  * foot. Since 0.1. */
-MUSLIN_API muslin_status muslin_bed_covered(const struct muslin_bed_cover_spec *spec, struct muslin_bed_cover *out,
+MUSLIN_API muslin_status muslin_bed_covered(const struct muslin_bed_covered_spec *spec, struct muslin_bed_cover *out,
                                             struct muslin_problem *problem);
 
 /* ---- settings that come out at a wanted size ------------------------------------------------------------------- */
@@ -184,7 +184,7 @@ struct muslin_fit_spec {
     muslin_len block_least;    /* 1 or more */
     muslin_len block_most;     /* block_least or more */
     muslin_len block_step;     /* 1 or more */
-    muslin_len sash_least;     /* 1 or more where sashes are allowed; all three are passed over where they are not */
+    muslin_len sash_least;     /* 1 or more where sashes are allowed; where they are not, all three are not looked at */
     muslin_len sash_most;
     muslin_len sash_step;
     muslin_len border_least;   /* on each side, all borders together; 0: none */
@@ -196,7 +196,7 @@ struct muslin_fit_spec {
     int64_t rows_most;
     int64_t best;              /* list so many only; 0: all, to MUSLIN_COUNT_MAX */
     int64_t work_limit;        /* the most combinations of kind, block, sash and border that are tried, and the most
-                                  settings that are found; 1 .. MUSLIN_COUNT_MAX */
+                                  settings that may be found, listed or not; 1 .. MUSLIN_COUNT_MAX */
     int32_t rank;              /* enum muslin_fit_rank */
     int32_t columns_parity;    /* enum muslin_parity */
     int32_t rows_parity;       /* enum muslin_parity */
@@ -216,7 +216,8 @@ struct muslin_fit {
     uint32_t size;
     uint32_t flags;
     int32_t kind;               /* enum muslin_fit_kind */
-    int32_t exact;              /* 1 when width and length are as wanted to the tick */
+    int32_t exact;              /* 1 when width and length are exactly as wanted; always 0 on point, where they are no
+                                   whole ticks even if off_width and off_length are 0 */
     int64_t columns;
     int64_t rows;
     muslin_len block;
@@ -237,10 +238,12 @@ struct muslin_fit {
  * ordered by what they are off, then fewer blocks, kind, larger block, narrower sash, narrower border, fewer columns.
  * Ask, fill: see base.h; a count of 0 is an answer too (see muslin_fit_nearest). No setting is found twice, but
  * different ones may have one size. MUSLIN_ERR_CHOICE for MUSLIN_ARG_SETTING_KIND: no kind is allowed. MUSLIN_ERR_RANGE
- * also for a most below its least. MUSLIN_ERR_WORK_LIMIT, before anything is written: more combinations than
- * work_limit, told as the problem's value (at most INT64_MAX), or more settings. Columns and rows are solved for, not
- * tried, so one combination takes constant time; n settings found take O(n log n) to put in order, in the caller's
- * rows. Source: sizes by geometry. Example: 60 x 72 in from 12 in blocks, straight: 5 x 6 blocks. Since 0.1. */
+ * also for a most below its least. MUSLIN_ERR_WORK_LIMIT, before anything is written; the problem's limit is
+ * work_limit. With `at` 0 there are more combinations than that: value is their number (INT64_MAX: or more). With `at`
+ * 1 more settings are found: value is how many were when the search ended, so there may be more. Columns and rows are
+ * solved for, not tried, so one combination takes constant time; n settings found take O(n log n) to put in order, in
+ * the caller's rows. Source: sizes by geometry. Example: 60 x 72 in from 12 in blocks, straight: 5 x 6 blocks.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_fit_settings(const struct muslin_fit_spec *spec, struct muslin_fit *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
@@ -249,18 +252,18 @@ MUSLIN_API muslin_status muslin_fit_settings(const struct muslin_fit_spec *spec,
  * still be in range); its rank_key is that of MUSLIN_RANK_NEAREST, and equals are decided in the order above. No side
  * of it passes MUSLIN_SIZE_MAX. MUSLIN_ERR_NO_FIT when there is none: no count of the parity asked for lies between its
  * least and its most, or even the least counts are too large. Other statuses as above; the work limit holds for the
- * combinations. Example: 61 x 72 in from 12 in blocks, straight: 5 x 6 blocks, 1 in too narrow. Since 0.1. */
+ * combinations alone. Example: 61 x 72 in from 12 in blocks, straight: 5 x 6 blocks, 1 in too narrow. Since 0.1. */
 MUSLIN_API muslin_status muslin_fit_nearest(const struct muslin_fit_spec *spec, struct muslin_fit *out,
                                             struct muslin_problem *problem);
 
 /* ---- how many fit ---------------------------------------------------------------------------------------------- */
 
 /* A sash also on the left of the first block and on the right of the last. */
-#define MUSLIN_ACROSS_FRAMED 1u
+#define MUSLIN_FIT_ACROSS_FRAMED 1u
 
-struct muslin_across_spec {
+struct muslin_fit_across_spec {
     uint32_t size;
-    uint32_t flags;          /* MUSLIN_ACROSS_FRAMED */
+    uint32_t flags;          /* MUSLIN_FIT_ACROSS_FRAMED */
     muslin_len wanted;       /* the width (or length) to fill, 1 or more */
     muslin_len border;       /* on each side */
     muslin_len block;        /* 1 or more */
@@ -269,11 +272,11 @@ struct muslin_across_spec {
     int32_t pad;             /* 0 */
 };
 /* No border, no sash, the nearest; width and block are still to be given. */
-#define MUSLIN_ACROSS_SPEC_INIT { sizeof(struct muslin_across_spec), 0, 0, 0, 0, 0, 3, 0 }
+#define MUSLIN_FIT_ACROSS_SPEC_INIT { sizeof(struct muslin_fit_across_spec), 0, 0, 0, 0, 0, 3, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_across_spec_init(struct muslin_across_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_fit_across_spec_init(struct muslin_fit_across_spec *spec, uint32_t size);
 
-struct muslin_across {
+struct muslin_fit_across_blocks {
     uint32_t size;
     uint32_t flags;
     int64_t blocks;              /* 1 or more */
@@ -289,10 +292,10 @@ struct muslin_across {
  * least. MUSLIN_ERR_NO_FIT when rounded down and not even one block fits (value: the wanted width; limit: what one
  * block takes). Source: How-to article on fitting sashed squares to a quilt width. Example: 88 in wide, borders of
  * 4 in, blocks of 12 in, sashes of 2 in: 5.86, so 6 blocks and a width of 90 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_blocks_across(const struct muslin_across_spec *spec, struct muslin_across *out,
-                                              struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_fit_across(const struct muslin_fit_across_spec *spec,
+                                           struct muslin_fit_across_blocks *out, struct muslin_problem *problem);
 
-struct muslin_triangle_rows_spec {
+struct muslin_fit_triangles_spec {
     uint32_t size;
     uint32_t flags;          /* 0 */
     muslin_len wanted_width; /* 1 or more */
@@ -304,11 +307,11 @@ struct muslin_triangle_rows_spec {
     muslin_len take_up;      /* u */
 };
 /* The nearest both ways, 1/4 in seams; sizes are still to be given. */
-#define MUSLIN_TRIANGLE_ROWS_SPEC_INIT { sizeof(struct muslin_triangle_rows_spec), 0, 0, 0, 0, 3, 3, 2032, 0 }
+#define MUSLIN_FIT_TRIANGLES_SPEC_INIT { sizeof(struct muslin_fit_triangles_spec), 0, 0, 0, 0, 3, 3, 2032, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_triangle_rows_spec_init(struct muslin_triangle_rows_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_fit_triangles_spec_init(struct muslin_fit_triangles_spec *spec, uint32_t size);
 
-struct muslin_triangle_rows {
+struct muslin_fit_triangle_rows {
     uint32_t size;
     uint32_t flags;
     int64_t rows;                /* 1 or more */
@@ -337,12 +340,12 @@ struct muslin_triangle_rows {
  * and not even one row or side fits. Source: How to cut equilateral triangles (blog) for rows and sides, geometry for
  * the rest. Example: 40 x 50 in with a height of 4 1/4 in: 12 rows, 51 in long, and 8 sides across; strips cut 5 in for
  * sharp tips, 4 3/4 in for blunt ones. Since 0.1. */
-MUSLIN_API muslin_status muslin_triangle_rows_plan(const struct muslin_triangle_rows_spec *spec,
-                                                   struct muslin_triangle_rows *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_fit_triangles(const struct muslin_fit_triangles_spec *spec,
+                                              struct muslin_fit_triangle_rows *out, struct muslin_problem *problem);
 
 /* ---- a pattern resized ----------------------------------------------------------------------------------------- */
 
-struct muslin_rescale_spec {
+struct muslin_fit_rescale_spec {
     uint32_t size;
     uint32_t flags;        /* 0 */
     int64_t numerator;     /* of the scale, 1 .. INT64_MAX: 3 / 2 is half as large again */
@@ -352,12 +355,12 @@ struct muslin_rescale_spec {
     muslin_len grid;       /* the ruler's marks, 1 or more: cut sizes shall lie on it */
 };
 /* The size as it is, 1/4 in seams, a ruler with eighths. */
-#define MUSLIN_RESCALE_SPEC_INIT { sizeof(struct muslin_rescale_spec), 0, 1, 1, 2032, 0, 1016 }
+#define MUSLIN_FIT_RESCALE_SPEC_INIT { sizeof(struct muslin_fit_rescale_spec), 0, 1, 1, 2032, 0, 1016 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_rescale_spec_init(struct muslin_rescale_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_fit_rescale_spec_init(struct muslin_fit_rescale_spec *spec, uint32_t size);
 
 /* One size of the pattern. */
-struct muslin_rescale_row {
+struct muslin_fit_rescale_row {
     uint32_t size;
     uint32_t flags;
     muslin_len finished;       /* in: as it is, 1 .. MUSLIN_SIZE_MAX */
@@ -367,13 +370,14 @@ struct muslin_rescale_row {
     muslin_len new_cut;        /* new_finished + 2 s + u */
     muslin_len cut_below;      /* the largest cut size on the grid that is not larger than the exact one; 0 where
                                   nothing would be seen of it (2 s + u or less) */
-    muslin_len cut_nearest;    /* the nearest on the grid, ties up */
+    muslin_len cut_nearest;    /* the nearest on the grid, ties up, of those of which something is seen (above 2 s + u):
+                                  cut_above where the nearest of all is no such one */
     muslin_len cut_above;      /* the smallest on the grid that is not smaller */
     int32_t on_grid;           /* 1 when the exact cut size lies on the grid: all four are then the same */
     int32_t pad;
 };
 
-struct muslin_rescaled {
+struct muslin_fit_rescaled {
     uint32_t size;
     uint32_t flags;
     int64_t off_grid;          /* sizes that do not lie on the grid */
@@ -391,14 +395,14 @@ struct muslin_rescaled {
  * marks. A new size is whole ruler marks less seams for every size at once only when the unit, which all of them are
  * multiples of, becomes one of every `grid` ticks; so no scale is searched for, and none is overlooked. There is none
  * where the seams do not suit the marks (allowances of 1/16 in with marks at 1/4 in, and sizes of 1 and 2 units). A
- * scale whose sizes would pass MUSLIN_SIZE_MAX is left out. Rows are muslin_rescale_row at stride row_size; each row's
- * own `size` is read, and only the members behind `finished` are written. MUSLIN_ERR_OVERFLOW: a new size passes
+ * scale whose sizes would pass MUSLIN_SIZE_MAX is left out. Rows are muslin_fit_rescale_row at stride row_size; each
+ * row's own `size` is read, and only the members behind `finished` are written. MUSLIN_ERR_OVERFLOW: a new size passes
  * MUSLIN_SIZE_MAX (MUSLIN_ARG_RATIO; `at` names the row, `value` its finished size). Nothing is written before all rows
  * are checked. O(n). Source: Learn how to resize quilt blocks (take the seams off, scale, put them back) and geometry.
  * Example: sizes of 3 and 6 in finished at 3 / 4: 2 1/4 and 4 1/2 in, cut 2 3/4 and 5 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_rescale(const struct muslin_rescale_spec *spec, struct muslin_rescale_row *rows,
-                                        size_t row_size, size_t n, struct muslin_rescaled *out,
-                                        struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_fit_rescale(const struct muslin_fit_rescale_spec *spec,
+                                            struct muslin_fit_rescale_row *rows, size_t row_size, size_t n,
+                                            struct muslin_fit_rescaled *out, struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }

@@ -18,14 +18,14 @@ extern "C" {
 
 /* What `width`, `length` and `count` are in each table. The numbers stay for ever; new tables come behind the last. */
 enum muslin_table {
-    MUSLIN_TABLE_BATTING = 1,       /* packaged batting, smallest first: width, length */
+    MUSLIN_TABLE_BATTING = 1,       /* packaged batting, in this version smallest first: width, length */
     MUSLIN_TABLE_PRECUT = 2,        /* usual pre-cuts: cut width across, cut length along, pieces sold together */
-    MUSLIN_TABLE_FABRIC_WIDTH = 3,  /* usable widths people plan with, smallest first: width */
+    MUSLIN_TABLE_FABRIC_WIDTH = 3,  /* usable widths people plan with, in this version smallest first: width */
     MUSLIN_TABLE_MATTRESS = 4,      /* mattresses: width, length */
     MUSLIN_TABLE_CRIB = 5,          /* what the law fixes for a full-size crib: width, length; a thickness as width */
     MUSLIN_TABLE_PILLOW_TUCK = 6,   /* what a quilt is longer for tucking under pillows: width */
     MUSLIN_TABLE_DROP = 7,          /* depths of mattresses, least as width and greatest as length; what a drop adds */
-    MUSLIN_TABLE_YARD_FRACTION = 8, /* fractions of a yard and of a metre, smallest first: width */
+    MUSLIN_TABLE_YARD_FRACTION = 8, /* fractions of a yard and of a metre, in this version smallest first: width */
     MUSLIN_TABLE_STITCH = 9,        /* usual lengths of a stitch: width */
     MUSLIN_TABLE_CAUTION = 10,      /* behind cautions: sizes, or an age in months as count; see each row's note */
     MUSLIN_TABLE_BATTING_OTHER = 11 /* packaged batting where other lists disagree with MUSLIN_TABLE_BATTING; never
@@ -41,10 +41,10 @@ struct muslin_reference {
     int64_t count;      /* pieces sold together, 1 for a single one; months in a caution; 0 where there is none */
 };
 
-/* How many rows a table has. Rows are only ever added at the end, so an index keeps its meaning. MUSLIN_ERR_NULL: out
- * is null. MUSLIN_ERR_CHOICE: table is none of enum muslin_table. Example: muslin_reference_count(MUSLIN_TABLE_BATTING,
- * &n) gives 7 in this version. Since 0.1. */
-MUSLIN_API muslin_status muslin_reference_count(int32_t table, int64_t *out);
+/* How many rows a table has. Rows are only ever added at the end, whatever their size, so an index keeps its meaning.
+ * MUSLIN_ERR_NULL: out is null. MUSLIN_ERR_CHOICE: table is none of enum muslin_table. The problem is optional (null).
+ * Example: muslin_reference_count(MUSLIN_TABLE_BATTING, &n, NULL) gives 7 in this version. Since 0.1. */
+MUSLIN_API muslin_status muslin_reference_count(int32_t table, int64_t *out, struct muslin_problem *problem);
 
 /* Row `index`, from 0, of a table. MUSLIN_ERR_NULL and MUSLIN_ERR_STRUCT_SIZE for *out; MUSLIN_ERR_CHOICE for an
  * unknown table; MUSLIN_ERR_INDEX for a row that does not exist (the problem's limit is the last one). Source: what

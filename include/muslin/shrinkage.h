@@ -94,7 +94,8 @@ struct muslin_size_to_make {
     muslin_len washed_length;
     muslin_len multiplied_width;   /* what multiplying would have said: wanted x (1 + q)(1 + w), nearest tick ... */
     muslin_len multiplied_length;
-    muslin_len short_width;        /* ... and how far below the wanted size that ends (its end to the nearest tick) */
+    muslin_len short_width;        /* ... and how far below the wanted size exactly so much ends: wanted less wanted x
+                                      (1 - q^2)(1 - w^2), the latter to the nearest tick */
     muslin_len short_length;
     int32_t width_exact;           /* 1 when rounding lost nothing of make_width */
     int32_t length_exact;

@@ -75,8 +75,8 @@ struct muslin_thread_spec {
     uint32_t size;
     uint32_t flags;             /* MUSLIN_THREAD_READY_BOBBINS or 0 */
     muslin_len seam;            /* to be sewn, 0 .. MUSLIN_LENGTH_MAX / 2 */
-    int64_t ratio_above;        /* thread ..., 1 or more; by the formula not used */
-    int64_t ratio_below;        /* ... for so much seam, 1 or more; by the formula not used */
+    int64_t ratio_above;        /* thread ..., 1 .. MUSLIN_COUNT_MAX; by the formula not used */
+    int64_t ratio_below;        /* ... for so much seam, 1 .. MUSLIN_COUNT_MAX; by the formula not used */
     muslin_len thickness;       /* T: all layers together, pressed flat under the foot; by the ratio not used */
     muslin_len stitch_length;   /* 1 / S, 1 or more; by the ratio not used */
     muslin_len bobbin;          /* thread a bobbin holds, 0 .. MUSLIN_LENGTH_MAX / 2; 0: bobbins are not counted */
@@ -94,15 +94,17 @@ struct muslin_thread {
     uint32_t flags;
     int64_t ratio_thousandths;   /* thread for one unit of seam, in thousandths, nearest */
     muslin_len thread;           /* without waste, up to a tick */
-    muslin_len with_waste;       /* exact thread x (1 + waste), up to a tick */
-    muslin_len needle;           /* half of it, up to a tick */
+    muslin_len with_waste;       /* exact thread x (1 + waste), up to a tick: needle and bobbin thread together */
+    muslin_len needle;           /* half of the exact one, up to a tick */
     muslin_len bobbin_thread;    /* the other half, up to a tick */
     int64_t bobbins;             /* up */
-    int64_t spools;              /* up; the last bobbin is wound only as far as it is needed */
+    int64_t spools;              /* for with_waste, or for the needle thread alone, up; the last bobbin is wound only
+                                  * as far as it is needed */
     muslin_len left_on_bobbin;   /* room, or ready thread, left on the last one */
-    muslin_len left_on_spool;
-    muslin_len bobbin_longer_by; /* the seam may be so much longer before one bobbin more is needed */
-    muslin_len spool_longer_by;  /* ... before one spool more is needed; at most up to the longest seam of the spec */
+    muslin_len left_on_spool;    /* spools x spool less the same thread */
+    muslin_len bobbin_longer_by; /* the seam may be so much longer before one bobbin more is needed ... */
+    muslin_len spool_longer_by;  /* ... before one spool more is needed; both at most up to the longest seam for which
+                                  * this call gives an answer */
 };
 /* Sewing thread for seams in lockstitch (ISO 4915 type 301), half of it from the needle, half from the bobbin. By the
  * ratio, thread = seam x above / below: 5 : 2 is usual for 301. By the formula, thread = seam x (2 + 2 T S) with S
@@ -124,7 +126,7 @@ MUSLIN_API muslin_status muslin_stitch_count(muslin_len length, muslin_len stitc
                                              struct muslin_problem *problem);
 
 /* The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
- * MUSLIN_SIZE_MAX), rounded as asked; a null rounding is to the nearest tick. Source: as muslin_stitch_count().
+ * MUSLIN_SIZE_MAX), rounded as asked. MUSLIN_ERR_NULL: rounding or out is null. Source: as muslin_stitch_count().
  * Example: 12 stitches in an inch are 677 ticks long, 2.1 mm to tenths. Since 0.1. */
 MUSLIN_API muslin_status muslin_stitch_length(muslin_len length, int64_t thousandths,
                                               const struct muslin_rounding_spec *rounding, struct muslin_rounded *out,

@@ -525,7 +525,7 @@ void golden_reference(struct golden *g)
 {
     for (int32_t table = MUSLIN_TABLE_BATTING - 1; table <= MUSLIN_TABLE_BATTING_OTHER + 1; table++) {
         int64_t count = 0;
-        take_number(g, muslin_reference_count(table, &count));
+        take_number(g, muslin_reference_count(table, &count, ask(g)));
         take_number(g, count);
         for (int64_t index = -1; index <= count; index++) {
             OUT(muslin_reference, row);

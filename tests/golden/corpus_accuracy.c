@@ -12,23 +12,23 @@ static muslin_len draw_error(struct golden *g)
 static void rows_of_pieces(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_row_accuracy_spec, spec);
-        OUT(muslin_row_accuracy, out);
+        SPEC(muslin_accuracy_row_spec, spec);
+        OUT(muslin_accuracy_row_errors, out);
         spec.flags = draw_flags(g, 0);
         spec.pieces = draw_count(g, 200);
         spec.seams = draw_count(g, 200);
         spec.seam_error = draw_error(g);
         spec.cut_error = draw_error(g);
         told(g, muslin_accuracy_row(&spec, &out, ask(g)));
-        TAKE(g, muslin_row_accuracy, out);
+        TAKE(g, muslin_accuracy_row_errors, out);
     }
 }
 
 static void blocks_and_tops(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_top_accuracy_spec, spec);
-        OUT(muslin_top_accuracy, out);
+        SPEC(muslin_accuracy_top_spec, spec);
+        OUT(muslin_accuracy_top_errors, out);
         spec.flags = draw_flags(g, 0);
         spec.pieces_across = draw_count(g, 12);
         spec.pieces_down = draw_count(g, 12);
@@ -37,22 +37,22 @@ static void blocks_and_tops(struct golden *g)
         spec.seam_error = draw_error(g);
         spec.cut_error = draw_error(g);
         told(g, muslin_accuracy_top(&spec, &out, ask(g)));
-        TAKE(g, muslin_top_accuracy, out);
+        TAKE(g, muslin_accuracy_top_errors, out);
     }
 }
 
 static void meetings(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_meeting_spec, spec);
-        OUT(muslin_meeting, out);
+        SPEC(muslin_accuracy_meet_spec, spec);
+        OUT(muslin_accuracy_meeting, out);
         spec.flags = draw_flags(g, 0);
         spec.seams = draw_count(g, 60);
         spec.seam_error = draw_error(g);
         spec.cut_error = draw_rarely(g, 2) ? 0 : draw_error(g);
         spec.tolerance = draw_rarely(g, 3) ? draw_size(g, 3) : draw_below(g, 1500);
         told(g, muslin_accuracy_meet(&spec, &out, ask(g)));
-        TAKE(g, muslin_meeting, out);
+        TAKE(g, muslin_accuracy_meeting, out);
     }
 }
 

@@ -35,7 +35,7 @@ static void beds(struct golden *g)
 static void covers(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_bed_cover_spec, spec);
+        SPEC(muslin_bed_covered_spec, spec);
         OUT(muslin_bed_cover, out);
         spec.flags = draw_flags(g, 0);
         spec.quilt_width = draw_size(g, 110);
@@ -111,18 +111,18 @@ static void fits(struct golden *g)
 static void counts_across(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_across_spec, spec);
-        SPEC(muslin_triangle_rows_spec, triangles);
-        OUT(muslin_across, out);
-        OUT(muslin_triangle_rows, rows);
-        spec.flags = draw_flags(g, MUSLIN_ACROSS_FRAMED);
+        SPEC(muslin_fit_across_spec, spec);
+        SPEC(muslin_fit_triangles_spec, triangles);
+        OUT(muslin_fit_across_blocks, out);
+        OUT(muslin_fit_triangle_rows, rows);
+        spec.flags = draw_flags(g, MUSLIN_FIT_ACROSS_FRAMED);
         spec.wanted = draw_size(g, 110);
         spec.border = draw_drop(g);
         spec.block = draw_size(g, 14);
         spec.sash = draw_size(g, 3);
         spec.direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
-        told(g, muslin_blocks_across(&spec, &out, ask(g)));
-        TAKE(g, muslin_across, out);
+        told(g, muslin_fit_across(&spec, &out, ask(g)));
+        TAKE(g, muslin_fit_across_blocks, out);
         triangles.flags = draw_flags(g, 0);
         triangles.wanted_width = draw_size(g, 90);
         triangles.wanted_length = draw_size(g, 90);
@@ -131,8 +131,8 @@ static void counts_across(struct golden *g)
         triangles.sides_direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
         triangles.allowance = draw_seam(g);
         triangles.take_up = draw_rarely(g, 3) ? draw_seam(g) : 0;
-        told(g, muslin_triangle_rows_plan(&triangles, &rows, ask(g)));
-        TAKE(g, muslin_triangle_rows, rows);
+        told(g, muslin_fit_triangles(&triangles, &rows, ask(g)));
+        TAKE(g, muslin_fit_triangle_rows, rows);
     }
 }
 
@@ -141,9 +141,9 @@ enum { PATTERN = 4 };
 static void patterns(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_rescale_spec, spec);
-        OUT(muslin_rescaled, out);
-        struct muslin_rescale_row rows[PATTERN] = { { 0 } };
+        SPEC(muslin_fit_rescale_spec, spec);
+        OUT(muslin_fit_rescaled, out);
+        struct muslin_fit_rescale_row rows[PATTERN] = { { 0 } };
         size_t n = (size_t)draw_between(g, draw_rarely(g, 20) ? 0 : 1, PATTERN);
         spec.flags = draw_flags(g, 0);
         spec.numerator = draw_rarely(g, 9) ? draw_length(g) : draw_between(g, 1, 12);
@@ -155,10 +155,10 @@ static void patterns(struct golden *g)
             rows[i].size = draw_struct_size(g, sizeof rows[i]);
             rows[i].finished = draw_size(g, 14);
         }
-        told(g, muslin_rescale(&spec, rows, sizeof rows[0], n, &out, ask(g)));
-        TAKE(g, muslin_rescaled, out);
+        told(g, muslin_fit_rescale(&spec, rows, sizeof rows[0], n, &out, ask(g)));
+        TAKE(g, muslin_fit_rescaled, out);
         for (int32_t i = 0; i < PATTERN; i++)
-            TAKE(g, muslin_rescale_row, rows[i]);
+            TAKE(g, muslin_fit_rescale_row, rows[i]);
     }
 }
 

@@ -5,8 +5,8 @@
 
 static void row_accuracy(struct figure *f)
 {
-    struct muslin_row_accuracy_spec spec = MUSLIN_ROW_ACCURACY_SPEC_INIT;
-    struct muslin_row_accuracy row = { .size = sizeof row };
+    struct muslin_accuracy_row_spec spec = MUSLIN_ACCURACY_ROW_SPEC_INIT;
+    struct muslin_accuracy_row_errors row = { .size = sizeof row };
     spec.pieces = count(f, "pieces");
     spec.seams = count_or(f, "seams", spec.pieces - 1);
     spec.seam_error = length(f, "seam_error");
@@ -19,8 +19,8 @@ static void row_accuracy(struct figure *f)
 
 static void top_accuracy(struct figure *f)
 {
-    struct muslin_top_accuracy_spec spec = MUSLIN_TOP_ACCURACY_SPEC_INIT;
-    struct muslin_top_accuracy top = { .size = sizeof top };
+    struct muslin_accuracy_top_spec spec = MUSLIN_ACCURACY_TOP_SPEC_INIT;
+    struct muslin_accuracy_top_errors top = { .size = sizeof top };
     spec.pieces_across = count(f, "pieces_across");
     spec.pieces_down = count(f, "pieces_down");
     spec.columns = count(f, "columns");
@@ -35,8 +35,8 @@ static void top_accuracy(struct figure *f)
 
 static void seams_meet(struct figure *f)
 {
-    struct muslin_meeting_spec spec = MUSLIN_MEETING_SPEC_INIT;
-    struct muslin_meeting met = { .size = sizeof met };
+    struct muslin_accuracy_meet_spec spec = MUSLIN_ACCURACY_MEET_SPEC_INIT;
+    struct muslin_accuracy_meeting met = { .size = sizeof met };
     spec.seams = count(f, "seams");
     spec.seam_error = length(f, "seam_error");
     spec.tolerance = length(f, "tolerance");

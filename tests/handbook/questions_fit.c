@@ -23,7 +23,7 @@ static void bed_size(struct figure *f)
 /* What a quilt of a published size is long enough for. */
 static void bed_cover(struct figure *f)
 {
-    struct muslin_bed_cover_spec spec = MUSLIN_BED_COVER_SPEC_INIT;
+    struct muslin_bed_covered_spec spec = MUSLIN_BED_COVERED_SPEC_INIT;
     struct muslin_bed_cover cover = { .size = sizeof cover };
     spec.quilt_width = length(f, "quilt_width");
     spec.quilt_length = length(f, "quilt_length");
@@ -40,14 +40,14 @@ static void bed_cover(struct figure *f)
 static void blocks_across(struct figure *f)
 {
     static const char *const directions[] = { "up", "down", "nearest", NULL };
-    struct muslin_across_spec spec = MUSLIN_ACROSS_SPEC_INIT;
-    struct muslin_across across = { .size = sizeof across };
+    struct muslin_fit_across_spec spec = MUSLIN_FIT_ACROSS_SPEC_INIT;
+    struct muslin_fit_across_blocks across = { .size = sizeof across };
     spec.wanted = length(f, "wanted");
     spec.border = length(f, "border");
     spec.block = length(f, "block");
     spec.sash = length(f, "sash");
     spec.direction = choice(f, "direction", directions);
-    must(f, muslin_blocks_across(&spec, &across, NULL));
+    must(f, muslin_fit_across(&spec, &across, NULL));
     answer_count(f, "blocks", across.blocks);
     answer_length(f, "width", across.finished_width);
     answer_count(f, "hundredths", across.room * 100 / across.pitch);
@@ -72,14 +72,14 @@ static void fit_nearest(struct figure *f)
 static void triangle_rows(struct figure *f)
 {
     static const char *const directions[] = { "up", "down", "nearest", NULL };
-    struct muslin_triangle_rows_spec spec = MUSLIN_TRIANGLE_ROWS_SPEC_INIT;
-    struct muslin_triangle_rows rows = { .size = sizeof rows };
+    struct muslin_fit_triangles_spec spec = MUSLIN_FIT_TRIANGLES_SPEC_INIT;
+    struct muslin_fit_triangle_rows rows = { .size = sizeof rows };
     spec.wanted_width = length(f, "width");
     spec.wanted_length = length(f, "length");
     spec.height = length(f, "height");
     spec.rows_direction = choice(f, "rows_direction", directions);
     spec.sides_direction = choice(f, "sides_direction", directions);
-    must(f, muslin_triangle_rows_plan(&spec, &rows, NULL));
+    must(f, muslin_fit_triangles(&spec, &rows, NULL));
     answer_count(f, "rows", rows.rows);
     answer_count(f, "sides", rows.sides);
     answer_length(f, "made_length", rows.finished_length);
@@ -89,16 +89,16 @@ static void triangle_rows(struct figure *f)
 /* A cut piece: its seams come off before the call and are put back by it. */
 static void rescale(struct figure *f)
 {
-    struct muslin_rescale_spec spec = MUSLIN_RESCALE_SPEC_INIT;
-    struct muslin_rescale_row rows[2] = { { .size = sizeof rows[0] }, { .size = sizeof rows[1] } };
-    struct muslin_rescaled rescaled = { .size = sizeof rescaled };
+    struct muslin_fit_rescale_spec spec = MUSLIN_FIT_RESCALE_SPEC_INIT;
+    struct muslin_fit_rescale_row rows[2] = { { .size = sizeof rows[0] }, { .size = sizeof rows[1] } };
+    struct muslin_fit_rescaled rescaled = { .size = sizeof rescaled };
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
     spec.numerator = count(f, "numerator");
     spec.denominator = count(f, "denominator");
     spec.allowance = seam.allowance = length(f, "allowance");
     must(f, muslin_seam_finished_from_cut(length(f, "width"), &seam, &rows[0].finished, NULL));
     must(f, muslin_seam_finished_from_cut(length(f, "height"), &seam, &rows[1].finished, NULL));
-    must(f, muslin_rescale(&spec, rows, sizeof rows[0], 2, &rescaled, NULL));
+    must(f, muslin_fit_rescale(&spec, rows, sizeof rows[0], 2, &rescaled, NULL));
     answer_length(f, "new_width", rows[0].new_cut);
     answer_length(f, "new_height", rows[1].new_cut);
     answer_count(f, "off_grid", rescaled.off_grid);

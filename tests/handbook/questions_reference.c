@@ -15,7 +15,7 @@ static void reference(struct figure *f)
     const char *name = word(f, "name");
     struct muslin_reference row = { .size = sizeof row };
     int64_t rows = 0;
-    must(f, muslin_reference_count(table, &rows));
+    must(f, muslin_reference_count(table, &rows, NULL));
     for (int64_t i = 0; i < rows; i++) {
         if (strcmp(muslin_reference_name(table, i), name) != 0)
             continue;

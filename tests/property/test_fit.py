@@ -137,19 +137,19 @@ def test_a_nearer_setting_is_never_overlooked(spec):
 
 @given(requests(wanted=sizes, border=small_sizes, block=sizes, sash=small_sizes, direction=choices(3)), st.booleans())
 def test_blocks_across_a_width(spec, framed):
-    agree(lambda: ask("blocks_across", dict(spec, framed=framed)),
+    agree(lambda: ask("fit_across", dict(spec, framed=framed)),
           lambda: model.blocks_across(as_object(spec), framed))
 
 
 @given(requests(wanted_width=sizes, wanted_length=sizes, height=mostly(small_sizes, sizes, rarely=[1, 0]),
                 rows_direction=choices(3), sides_direction=choices(3), allowance=seams, take_up=take_ups))
 def test_rows_of_triangles(spec):
-    agree(lambda: ask("triangle_rows_plan", spec), lambda: model.triangle_rows(as_object(spec)))
+    agree(lambda: ask("fit_triangles", spec), lambda: model.triangle_rows(as_object(spec)))
 
 
 @given(st.integers(1, SIZE_MAX), st.integers(1, SIZE_MAX))
 def test_sides_of_triangles_fill_the_width_to_half_a_side(width, height):
-    found = ask("triangle_rows_plan", {"wanted_width": width, "wanted_length": height, "height": height})
+    found = ask("fit_triangles", {"wanted_width": width, "wanted_length": height, "height": height})
     side = 2 * mpmath.mpf(height) / ROOT_3
     assert abs(found["finished_width"] - found["sides"] * side) < 0.5
     assert found["sides"] == 1 or abs(found["sides"] * side - width) <= side / 2
@@ -169,7 +169,7 @@ def offset_corner(corner, directions, out):
 
 @given(st.integers(1, SIZE_MAX), st.integers(0, 10**6), st.integers(0, 1000))
 def test_raw_triangles_have_their_edges_beside_the_finished_ones(height, allowance, take_up):
-    found = ask("triangle_rows_plan", {"wanted_width": height, "wanted_length": height, "height": height,
+    found = ask("fit_triangles", {"wanted_width": height, "wanted_length": height, "height": height,
                                        "allowance": allowance, "take_up": take_up})
     out = mpmath.mpf(2 * allowance + take_up) / 2
     side = 2 * mpmath.mpf(height) / ROOT_3
@@ -192,7 +192,7 @@ pattern = st.lists(mostly(st.integers(1, 96).map(lambda n: n * 1016), st.integer
 
 @given(requests(numerator=ratios, denominator=ratios, allowance=seams, take_up=take_ups, grid=grids), pattern)
 def test_a_pattern_resized(spec, pieces):
-    agree(lambda: ask("rescale", [{"finished": size} for size in pieces], spec),
+    agree(lambda: ask("fit_rescale", [{"finished": size} for size in pieces], spec),
           lambda: model.rescale(as_object(spec), pieces))
 
 
@@ -201,10 +201,10 @@ def test_a_pattern_resized(spec, pieces):
        st.lists(st.integers(1, 200), min_size=1, max_size=4))
 def test_the_scale_offered_puts_every_size_on_the_marks(spec, pieces):
     rows = [{"finished": size} for size in pieces]
-    found = ask("rescale", rows, spec)["out"]
+    found = ask("fit_rescale", rows, spec)["out"]
     if found["numerator"]:
-        again = ask("rescale", rows, dict(spec, numerator=found["numerator"], denominator=found["denominator"]))
+        again = ask("fit_rescale", rows, dict(spec, numerator=found["numerator"], denominator=found["denominator"]))
         assert again["out"]["off_grid"] == 0 and again["out"]["warnings"] == 0
         assert all(row["rest"] == 0 and row["new_cut"] % spec["grid"] == 0 for row in again["rows"])
-    if ask("rescale", rows, spec)["out"]["off_grid"] == 0:
+    if ask("fit_rescale", rows, spec)["out"]["off_grid"] == 0:
         assert Fraction(found["numerator"], found["denominator"]) == Fraction(spec["numerator"], spec["denominator"])

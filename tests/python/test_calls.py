@@ -266,15 +266,15 @@ CASES: List[Case] = [
         wanted_width="88", wanted_length="88", block_least="12", block_most="12", sash_least="2", sash_most="2",
         border_least="4", border_most="4", allow_sashed=True), "kind", "columns", "off_width"),
      (muslin.FitKind.SASHED, 6, inch("2"))),
-    ("blocks_across", lambda: some(muslin.blocks_across(wanted="88", border="4", block="12", sash="2"), "blocks",
+    ("fit_across", lambda: some(muslin.fit_across(wanted="88", border="4", block="12", sash="2"), "blocks",
                                    "finished_width"), (6, inch("90"))),
     # 50 / 4 1/4 = 11.77 and 8.15 (handbook)
-    ("triangle_rows_plan", lambda: some(muslin.triangle_rows_plan(
+    ("fit_triangles", lambda: some(muslin.fit_triangles(
         wanted_width="40", wanted_length="50", height="4 1/4"), "rows", "sides", "finished_length"),
      (12, 8, inch("51"))),
     # (3 + 1/2) - 1/2 doubled is 6, cut 6 1/2 (handbook)
-    ("rescale", lambda: [some(row, "new_finished", "new_cut", "on_grid") for row in muslin.rescale(
-        [muslin.RescaleRow(finished=inch("3"))], numerator=2).rows], [(inch("6"), inch("6 1/2"), True)]),
+    ("fit_rescale", lambda: [some(row, "new_finished", "new_cut", "on_grid") for row in muslin.fit_rescale(
+        [muslin.FitRescaleRow(finished=inch("3"))], numerator=2).rows], [(inch("6"), inch("6 1/2"), True)]),
     # round a 2 in centre, three logs of 1 in on each side; the block's raw edge is the longest log
     ("logcabin_plan", lambda: some(muslin.logcabin_plan([], centre_width="2", centre_height="2", log_width="1",
                                                         rounds=3), "finished_width", "logs", "longest_log"),

@@ -3,6 +3,7 @@
 import ctypes
 import inspect
 import json
+import re
 from typing import Any, Dict, List
 
 import pytest
@@ -64,7 +65,8 @@ def test_the_keywords_of_a_call_are_the_members_of_its_spec() -> None:
         keywords = [parameter.name for parameter in parameters if parameter.kind is parameter.KEYWORD_ONLY]
         described = STRUCTS[spec[0].replace("struct ", "")]
         members = [member["name"] for member in described["members"] if member["name"] not in ("size", "flags", "pad")]
-        flags = [flag.split("_", 2)[2].lower() for flag in described.get("flags", [])]
+        own = re.sub("_spec$", "", described["name"])
+        flags = [re.sub(f"^({own}|[^_]*_[^_]*)_", "", flag.lower()) for flag in described.get("flags", [])]
         assert keywords == members + flags, function["name"]
 
 

@@ -19,10 +19,10 @@ static muslin_len counted_root_up(int64_t square)
 
 /* ---- one row ---------------------------------------------------------------------------------------------------- */
 
-static struct muslin_row_accuracy_spec row_of(int64_t pieces, int64_t seams, muslin_len seam_error,
+static struct muslin_accuracy_row_spec row_of(int64_t pieces, int64_t seams, muslin_len seam_error,
                                               muslin_len cut_error)
 {
-    struct muslin_row_accuracy_spec spec = MUSLIN_ROW_ACCURACY_SPEC_INIT;
+    struct muslin_accuracy_row_spec spec = MUSLIN_ACCURACY_ROW_SPEC_INIT;
     spec.pieces = pieces;
     spec.seams = seams;
     spec.seam_error = seam_error;
@@ -30,9 +30,9 @@ static struct muslin_row_accuracy_spec row_of(int64_t pieces, int64_t seams, mus
     return spec;
 }
 
-static struct muslin_row_accuracy accuracy_of(const struct muslin_row_accuracy_spec *spec)
+static struct muslin_accuracy_row_errors accuracy_of(const struct muslin_accuracy_row_spec *spec)
 {
-    struct muslin_row_accuracy row = { .size = (uint32_t)sizeof row };
+    struct muslin_accuracy_row_errors row = { .size = (uint32_t)sizeof row };
     ck_ok(muslin_accuracy_row(spec, &row, NULL));
     return row;
 }
@@ -43,8 +43,8 @@ START_TEST(an_error_in_each_seam_multiplies_by_the_seams)
 {
     /* Example: 8 seams each off by 1/32 in, cuts without error: 1/4 in at worst, and 719 ticks (a good 1/12 in) as
      * chance has it. */
-    struct muslin_row_accuracy_spec spec = row_of(9, 8, THIRTY_SECOND, 0);
-    struct muslin_row_accuracy row = accuracy_of(&spec);
+    struct muslin_accuracy_row_spec spec = row_of(9, 8, THIRTY_SECOND, 0);
+    struct muslin_accuracy_row_errors row = accuracy_of(&spec);
     ck_assert_int_eq(row.cuts, 18);
     ck_assert_int_eq(row.from_seams, IN(0, 1, 4));
     ck_assert_int_eq(row.from_cuts, 0);
@@ -59,8 +59,8 @@ END_TEST
 /* Geometry: three seams off by 3 and eight cuts off by 4 ticks: 9 + 32 at worst, sqrt(27 + 128) = 12.45 by chance. */
 START_TEST(seams_and_cuts_add_up_and_so_do_their_squares)
 {
-    struct muslin_row_accuracy_spec spec = row_of(4, 3, 3, 4);
-    struct muslin_row_accuracy row = accuracy_of(&spec);
+    struct muslin_accuracy_row_spec spec = row_of(4, 3, 3, 4);
+    struct muslin_accuracy_row_errors row = accuracy_of(&spec);
     ck_assert_int_eq(row.from_seams, 9);
     ck_assert_int_eq(row.from_cuts, 32);
     ck_assert_int_eq(row.worst, 41);
@@ -91,8 +91,8 @@ START_TEST(the_worst_row_is_the_one_sewn_with_every_error_the_same_way)
     for (int64_t pieces = 1; pieces <= 12; pieces++)
         for (muslin_len half = 0; half <= 60; half += 20)
             for (muslin_len cut = 0; cut <= 90; cut += 30) {
-                struct muslin_row_accuracy_spec spec = row_of(pieces, pieces - 1, 2 * half, cut);
-                struct muslin_row_accuracy row = accuracy_of(&spec);
+                struct muslin_accuracy_row_spec spec = row_of(pieces, pieces - 1, 2 * half, cut);
+                struct muslin_accuracy_row_errors row = accuracy_of(&spec);
                 ck_assert_int_eq(row.worst, off_when_sewn(pieces, half, cut));
                 ck_assert_int_eq(row.likely, counted_root_up(4 * half * half * (pieces - 1) + 2 * pieces * cut * cut));
                 ck_assert_int_le(row.likely, row.worst);
@@ -104,8 +104,8 @@ END_TEST
  * with mpmath. */
 START_TEST(the_largest_row_does_not_overflow)
 {
-    struct muslin_row_accuracy_spec spec = row_of(MUSLIN_COUNT_MAX, MUSLIN_COUNT_MAX, ERROR_MAX, ERROR_MAX);
-    struct muslin_row_accuracy row = accuracy_of(&spec);
+    struct muslin_accuracy_row_spec spec = row_of(MUSLIN_COUNT_MAX, MUSLIN_COUNT_MAX, ERROR_MAX, ERROR_MAX);
+    struct muslin_accuracy_row_errors row = accuracy_of(&spec);
     ck_assert_int_eq(row.cuts, 2 * MUSLIN_COUNT_MAX);
     ck_assert_int_eq(row.worst, 3 * MUSLIN_COUNT_MAX * ERROR_MAX);
     ck_assert_int_eq(row.likely, INT64_C(10772969814725));
@@ -116,8 +116,8 @@ static muslin_status call_row(const void *spec, void *out, struct muslin_problem
 {
     return muslin_accuracy_row(spec, out, problem);
 }
-static const struct muslin_row_accuracy_spec good_row = { (uint32_t)sizeof good_row, 0, 4, 3, 127, 64 };
-static const struct ruled row = RULED(call_row, good_row, muslin_row_accuracy);
+static const struct muslin_accuracy_row_spec good_row = { (uint32_t)sizeof good_row, 0, 4, 3, 127, 64 };
+static const struct ruled row = RULED(call_row, good_row, muslin_accuracy_row_errors);
 
 START_TEST(row_checks_its_structs)
 {
@@ -129,10 +129,10 @@ END_TEST
 START_TEST(row_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_row_accuracy_spec, pieces, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_PIECES),
-        OUTSIDE(muslin_row_accuracy_spec, seams, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SEAMS),
-        OUTSIDE(muslin_row_accuracy_spec, seam_error, 0, ERROR_MAX, MUSLIN_ARG_SEAM_ERROR),
-        OUTSIDE(muslin_row_accuracy_spec, cut_error, 0, ERROR_MAX, MUSLIN_ARG_CUT_ERROR),
+        OUTSIDE(muslin_accuracy_row_spec, pieces, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_PIECES),
+        OUTSIDE(muslin_accuracy_row_spec, seams, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SEAMS),
+        OUTSIDE(muslin_accuracy_row_spec, seam_error, 0, ERROR_MAX, MUSLIN_ARG_SEAM_ERROR),
+        OUTSIDE(muslin_accuracy_row_spec, cut_error, 0, ERROR_MAX, MUSLIN_ARG_CUT_ERROR),
     };
     ck_refusals(&row, refusals, COUNT_OF(refusals));
 }
@@ -141,8 +141,8 @@ END_TEST
 /* An error per cut is told as a length. */
 START_TEST(a_refused_error_is_told_in_inches)
 {
-    struct muslin_row_accuracy_spec spec = row_of(4, 3, 0, -SIXTY_FOURTH);
-    struct muslin_row_accuracy out = { .size = (uint32_t)sizeof out };
+    struct muslin_accuracy_row_spec spec = row_of(4, 3, 0, -SIXTY_FOURTH);
+    struct muslin_accuracy_row_errors out = { .size = (uint32_t)sizeof out };
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_accuracy_row(&spec, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.limit, 0);
@@ -153,9 +153,9 @@ END_TEST
 
 /* ---- block and top ---------------------------------------------------------------------------------------------- */
 
-static struct muslin_top_accuracy_spec top_spec(int64_t across, int64_t down, int64_t columns, int64_t rows)
+static struct muslin_accuracy_top_spec top_spec(int64_t across, int64_t down, int64_t columns, int64_t rows)
 {
-    struct muslin_top_accuracy_spec spec = MUSLIN_TOP_ACCURACY_SPEC_INIT;
+    struct muslin_accuracy_top_spec spec = MUSLIN_ACCURACY_TOP_SPEC_INIT;
     spec.pieces_across = across;
     spec.pieces_down = down;
     spec.columns = columns;
@@ -163,9 +163,9 @@ static struct muslin_top_accuracy_spec top_spec(int64_t across, int64_t down, in
     return spec;
 }
 
-static struct muslin_top_accuracy top_of(const struct muslin_top_accuracy_spec *spec)
+static struct muslin_accuracy_top_errors top_of(const struct muslin_accuracy_top_spec *spec)
 {
-    struct muslin_top_accuracy top = { .size = (uint32_t)sizeof top };
+    struct muslin_accuracy_top_errors top = { .size = (uint32_t)sizeof top };
     ck_ok(muslin_accuracy_top(spec, &top, NULL));
     return top;
 }
@@ -176,9 +176,9 @@ START_TEST(nine_patches_four_by_five_add_up_seam_by_seam)
 {
     /* Example: blocks of 3 x 3 pieces, 4 x 5 of them, each seam off by 1/64 in and cuts without error: a block 1/32 in
      * at worst, the top 11/64 in across and 7/32 in down. */
-    struct muslin_top_accuracy_spec spec = top_spec(3, 3, 4, 5);
+    struct muslin_accuracy_top_spec spec = top_spec(3, 3, 4, 5);
     spec.seam_error = SIXTY_FOURTH;
-    struct muslin_top_accuracy top = top_of(&spec);
+    struct muslin_accuracy_top_errors top = top_of(&spec);
     ck_assert_int_eq(top.block_seams_across, 2);
     ck_assert_int_eq(top.block_seams_down, 2);
     ck_assert_int_eq(top.block_width_worst, IN(0, 1, 32));
@@ -195,9 +195,9 @@ START_TEST(nine_patches_four_by_five_add_up_seam_by_seam)
 END_TEST
 
 /* The same sizes by joining blocks: each brings its own error, each seam between two blocks one more. */
-static int agrees_with_joining(const struct muslin_top_accuracy_spec *spec)
+static int agrees_with_joining(const struct muslin_accuracy_top_spec *spec)
 {
-    struct muslin_top_accuracy top = top_of(spec);
+    struct muslin_accuracy_top_errors top = top_of(spec);
     int64_t e = spec->seam_error * spec->seam_error;
     int64_t c = spec->cut_error * spec->cut_error;
     int64_t block_across = (spec->pieces_across - 1) * e + 2 * spec->pieces_across * c;
@@ -217,7 +217,7 @@ START_TEST(a_top_is_off_by_what_its_blocks_and_their_joins_are)
     uint64_t state = 31;
     int good = 1;
     for (int i = 0; i < 400; i++) {
-        struct muslin_top_accuracy_spec spec = top_spec(draw_from(&state, 1, 9), draw_from(&state, 1, 9),
+        struct muslin_accuracy_top_spec spec = top_spec(draw_from(&state, 1, 9), draw_from(&state, 1, 9),
                                                         draw_from(&state, 1, 9), draw_from(&state, 1, 9));
         spec.seam_error = draw_from(&state, 0, 300);
         spec.cut_error = draw_from(&state, 0, 300);
@@ -231,8 +231,8 @@ static muslin_status call_top(const void *spec, void *out, struct muslin_problem
 {
     return muslin_accuracy_top(spec, out, problem);
 }
-static const struct muslin_top_accuracy_spec good_top = { (uint32_t)sizeof good_top, 0, 3, 2, 4, 5, 127, 64 };
-static const struct ruled top = RULED(call_top, good_top, muslin_top_accuracy);
+static const struct muslin_accuracy_top_spec good_top = { (uint32_t)sizeof good_top, 0, 3, 2, 4, 5, 127, 64 };
+static const struct ruled top = RULED(call_top, good_top, muslin_accuracy_top_errors);
 
 START_TEST(top_checks_its_structs)
 {
@@ -244,30 +244,30 @@ END_TEST
 START_TEST(top_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_top_accuracy_spec, pieces_across, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_PIECES),
-        OUTSIDE(muslin_top_accuracy_spec, pieces_down, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_PIECES),
-        OUTSIDE(muslin_top_accuracy_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
-        OUTSIDE(muslin_top_accuracy_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
-        OUTSIDE(muslin_top_accuracy_spec, seam_error, 0, ERROR_MAX, MUSLIN_ARG_SEAM_ERROR),
-        OUTSIDE(muslin_top_accuracy_spec, cut_error, 0, ERROR_MAX, MUSLIN_ARG_CUT_ERROR),
+        OUTSIDE(muslin_accuracy_top_spec, pieces_across, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_PIECES),
+        OUTSIDE(muslin_accuracy_top_spec, pieces_down, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_PIECES),
+        OUTSIDE(muslin_accuracy_top_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
+        OUTSIDE(muslin_accuracy_top_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
+        OUTSIDE(muslin_accuracy_top_spec, seam_error, 0, ERROR_MAX, MUSLIN_ARG_SEAM_ERROR),
+        OUTSIDE(muslin_accuracy_top_spec, cut_error, 0, ERROR_MAX, MUSLIN_ARG_CUT_ERROR),
     };
     ck_refusals(&top, refusals, COUNT_OF(refusals));
 }
 END_TEST
 
-static struct muslin_problem refused_top(const struct muslin_top_accuracy_spec *spec)
+static struct muslin_problem refused_top(const struct muslin_accuracy_top_spec *spec)
 {
     union roomy out;
     struct muslin_problem problem = PROBLEM;
-    lay_out_output(&out, (uint32_t)sizeof(struct muslin_top_accuracy));
-    ck_status(muslin_accuracy_top(spec, (struct muslin_top_accuracy *)(void *)&out, &problem), MUSLIN_ERR_RANGE);
+    lay_out_output(&out, (uint32_t)sizeof(struct muslin_accuracy_top_errors));
+    ck_status(muslin_accuracy_top(spec, (struct muslin_accuracy_top_errors *)(void *)&out, &problem), MUSLIN_ERR_RANGE);
     ck_assert(is_untouched_from(&out, sizeof out.head[0]));
     return problem;
 }
 
 START_TEST(a_row_of_the_top_ends_at_the_largest_count)
 {
-    struct muslin_top_accuracy_spec spec = top_spec(MUSLIN_COUNT_MAX, 1, 1, MUSLIN_COUNT_MAX);
+    struct muslin_accuracy_top_spec spec = top_spec(MUSLIN_COUNT_MAX, 1, 1, MUSLIN_COUNT_MAX);
     spec.seam_error = 1;
     ck_assert_int_eq(top_of(&spec).top_width_worst, MUSLIN_COUNT_MAX - 1);
     ck_assert_int_eq(top_of(&spec).top_length_worst, MUSLIN_COUNT_MAX - 1);
@@ -290,10 +290,10 @@ END_TEST
 
 /* ---- will seams meet? ------------------------------------------------------------------------------------------- */
 
-static struct muslin_meeting_spec meeting_of(int64_t seams, muslin_len seam_error, muslin_len cut_error,
-                                             muslin_len tolerance)
+static struct muslin_accuracy_meet_spec meeting_of(int64_t seams, muslin_len seam_error, muslin_len cut_error,
+                                                   muslin_len tolerance)
 {
-    struct muslin_meeting_spec spec = MUSLIN_MEETING_SPEC_INIT;
+    struct muslin_accuracy_meet_spec spec = MUSLIN_ACCURACY_MEET_SPEC_INIT;
     spec.seams = seams;
     spec.seam_error = seam_error;
     spec.cut_error = cut_error;
@@ -301,9 +301,9 @@ static struct muslin_meeting_spec meeting_of(int64_t seams, muslin_len seam_erro
     return spec;
 }
 
-static struct muslin_meeting met_by(const struct muslin_meeting_spec *spec)
+static struct muslin_accuracy_meeting met_by(const struct muslin_accuracy_meet_spec *spec)
 {
-    struct muslin_meeting met = { .size = (uint32_t)sizeof met };
+    struct muslin_accuracy_meeting met = { .size = (uint32_t)sizeof met };
     ck_ok(muslin_accuracy_meet(spec, &met, NULL));
     return met;
 }
@@ -315,8 +315,8 @@ START_TEST(neighbouring_rows_drift_apart_by_two_errors_a_seam)
     /* Example: 8 seams, each off by 1/64 in, cuts without error, within 1/16 in: the third seam is the first that may
      * miss, at worst; by chance about two in three still meet at the eighth, and from the third on about one in twenty
      * misses; at worst a seam may be off by 31 ticks. */
-    struct muslin_meeting_spec spec = meeting_of(8, SIXTY_FOURTH, 0, IN(0, 1, 16));
-    struct muslin_meeting met = met_by(&spec);
+    struct muslin_accuracy_meet_spec spec = meeting_of(8, SIXTY_FOURTH, 0, IN(0, 1, 16));
+    struct muslin_accuracy_meeting met = met_by(&spec);
     ck_assert_int_eq(met.worst, IN(0, 1, 4));
     ck_assert_int_eq(met.likely, IN(0, 1, 16));
     ck_assert_int_eq(met.first_missed, 3);
@@ -340,8 +340,8 @@ END_TEST
 
 START_TEST(without_error_all_seams_meet_without_tolerance)
 {
-    struct muslin_meeting_spec spec = meeting_of(MUSLIN_COUNT_MAX, 0, 0, 0);
-    struct muslin_meeting met = met_by(&spec);
+    struct muslin_accuracy_meet_spec spec = meeting_of(MUSLIN_COUNT_MAX, 0, 0, 0);
+    struct muslin_accuracy_meeting met = met_by(&spec);
     ck_assert(met.meets == 1 && met.likely_meets == 1 && met.cuts_meet == 1 && met.likely_cuts_meet == 1);
     ck_assert(met.twice_likely_meets == 1 && met.twice_likely_cuts_meet == 1);
     ck_assert(met.twice_likely_first_missed == 0 && met.twice_likely_largest_seam_error == 0);
@@ -353,8 +353,9 @@ END_TEST
 
 START_TEST(cuts_alone_can_keep_seams_from_meeting)
 {
-    struct muslin_meeting_spec spec = meeting_of(4, 0, 8, 127); /* 4 x 4 x 8 = 128 apart; sqrt(2 x 4 x 2 x 64) = 32 */
-    struct muslin_meeting met = met_by(&spec);
+    /* 4 x 4 x 8 = 128 apart; sqrt(2 x 4 x 2 x 64) = 32 */
+    struct muslin_accuracy_meet_spec spec = meeting_of(4, 0, 8, 127);
+    struct muslin_accuracy_meeting met = met_by(&spec);
     ck_assert_int_eq(met.worst, 128);
     ck_assert_int_eq(met.likely, 32);
     ck_assert(met.cuts_meet == 0 && met.meets == 0 && met.likely_cuts_meet == 1 && met.likely_meets == 1);
@@ -398,9 +399,9 @@ static int64_t square_at(int64_t k, muslin_len e, muslin_len c)
 }
 
 /* Each answer found by walking along the rows, or by trying ever larger errors. */
-static int agrees_with_walking(const struct muslin_meeting_spec *s)
+static int agrees_with_walking(const struct muslin_accuracy_meet_spec *s)
 {
-    struct muslin_meeting met = met_by(s);
+    struct muslin_accuracy_meeting met = met_by(s);
     int64_t t = s->tolerance * s->tolerance;
     int64_t missed = 0;
     int64_t likely_missed = 0;
@@ -438,7 +439,7 @@ START_TEST(seams_meet_as_walking_along_the_rows_says)
         for (muslin_len e = 0; e <= 5; e++)
             for (muslin_len c = 0; c <= 3; c++)
                 for (muslin_len tolerance = 0; tolerance <= 40; tolerance++) {
-                    struct muslin_meeting_spec spec = meeting_of(seams, e, c, tolerance);
+                    struct muslin_accuracy_meet_spec spec = meeting_of(seams, e, c, tolerance);
                     good &= agrees_with_walking(&spec);
                 }
     ck_assert(good);
@@ -449,8 +450,8 @@ END_TEST
  * tolerance 2^30: 2^30 / 2 n is below 1, sqrt(2^60 / 2 n) is 16384.000004. */
 START_TEST(the_longest_rows_do_not_overflow)
 {
-    struct muslin_meeting_spec spec = meeting_of(MUSLIN_COUNT_MAX, ERROR_MAX, ERROR_MAX, MUSLIN_SIZE_MAX);
-    struct muslin_meeting met = met_by(&spec);
+    struct muslin_accuracy_meet_spec spec = meeting_of(MUSLIN_COUNT_MAX, ERROR_MAX, ERROR_MAX, MUSLIN_SIZE_MAX);
+    struct muslin_accuracy_meeting met = met_by(&spec);
     ck_assert_int_eq(met.worst, 6 * ERROR_MAX * MUSLIN_COUNT_MAX);
     ck_assert_int_eq(met.likely, INT64_C(15235280019020));
     ck_assert_int_eq(met.first_missed, 2); /* 2^30 / (6 x 2^27) = 1.33 */
@@ -469,8 +470,8 @@ static muslin_status call_meet(const void *spec, void *out, struct muslin_proble
 {
     return muslin_accuracy_meet(spec, out, problem);
 }
-static const struct muslin_meeting_spec good_meeting = { (uint32_t)sizeof good_meeting, 0, 8, 127, 64, 508 };
-static const struct ruled meeting = RULED(call_meet, good_meeting, muslin_meeting);
+static const struct muslin_accuracy_meet_spec good_meeting = { (uint32_t)sizeof good_meeting, 0, 8, 127, 64, 508 };
+static const struct ruled meeting = RULED(call_meet, good_meeting, muslin_accuracy_meeting);
 
 START_TEST(meeting_checks_its_structs)
 {
@@ -482,10 +483,10 @@ END_TEST
 START_TEST(meeting_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_meeting_spec, seams, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_SEAMS),
-        OUTSIDE(muslin_meeting_spec, seam_error, 0, ERROR_MAX, MUSLIN_ARG_SEAM_ERROR),
-        OUTSIDE(muslin_meeting_spec, cut_error, 0, ERROR_MAX, MUSLIN_ARG_CUT_ERROR),
-        OUTSIDE(muslin_meeting_spec, tolerance, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_TOLERANCE),
+        OUTSIDE(muslin_accuracy_meet_spec, seams, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_SEAMS),
+        OUTSIDE(muslin_accuracy_meet_spec, seam_error, 0, ERROR_MAX, MUSLIN_ARG_SEAM_ERROR),
+        OUTSIDE(muslin_accuracy_meet_spec, cut_error, 0, ERROR_MAX, MUSLIN_ARG_CUT_ERROR),
+        OUTSIDE(muslin_accuracy_meet_spec, tolerance, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_TOLERANCE),
     };
     ck_refusals(&meeting, refusals, COUNT_OF(refusals));
 }
@@ -493,18 +494,18 @@ END_TEST
 
 /* ---- initial values --------------------------------------------------------------------------------------------- */
 
-INIT_CALL(row_accuracy)
-INIT_CALL(top_accuracy)
-INIT_CALL(meeting)
+INIT_CALL(accuracy_row)
+INIT_CALL(accuracy_top)
+INIT_CALL(accuracy_meet)
 
 START_TEST(initial_values_are_those_of_the_macros)
 {
-    const struct muslin_row_accuracy_spec initial_row = MUSLIN_ROW_ACCURACY_SPEC_INIT;
-    const struct muslin_top_accuracy_spec initial_top = MUSLIN_TOP_ACCURACY_SPEC_INIT;
-    const struct muslin_meeting_spec initial_meeting = MUSLIN_MEETING_SPEC_INIT;
-    ck_init_rules(init_row_accuracy, &initial_row, (uint32_t)sizeof initial_row);
-    ck_init_rules(init_top_accuracy, &initial_top, (uint32_t)sizeof initial_top);
-    ck_init_rules(init_meeting, &initial_meeting, (uint32_t)sizeof initial_meeting);
+    const struct muslin_accuracy_row_spec initial_row = MUSLIN_ACCURACY_ROW_SPEC_INIT;
+    const struct muslin_accuracy_top_spec initial_top = MUSLIN_ACCURACY_TOP_SPEC_INIT;
+    const struct muslin_accuracy_meet_spec initial_meeting = MUSLIN_ACCURACY_MEET_SPEC_INIT;
+    ck_init_rules(init_accuracy_row, &initial_row, (uint32_t)sizeof initial_row);
+    ck_init_rules(init_accuracy_top, &initial_top, (uint32_t)sizeof initial_top);
+    ck_init_rules(init_accuracy_meet, &initial_meeting, (uint32_t)sizeof initial_meeting);
     ck_assert_int_eq(initial_meeting.tolerance, IN(0, 1, 16));
 }
 END_TEST

@@ -578,9 +578,9 @@ END_TEST
 
 START_TEST(the_batting_table_can_be_read)
 {
-    /* Example: muslin_reference_count(MUSLIN_TABLE_BATTING, &n) gives 7 in this version. */
+    /* Example: muslin_reference_count(MUSLIN_TABLE_BATTING, &n, NULL) gives 7 in this version. */
     int64_t n;
-    ck_ok(muslin_reference_count(MUSLIN_TABLE_BATTING, &n));
+    ck_ok(muslin_reference_count(MUSLIN_TABLE_BATTING, &n, NULL));
     ck_assert_int_eq(n, 7);
     /* Example: row 3 of MUSLIN_TABLE_BATTING is twin, 72 x 90 in. */
     struct muslin_reference row = { .size = sizeof row };

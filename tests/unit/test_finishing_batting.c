@@ -48,7 +48,7 @@ static int package_is_the_least(const struct muslin_batting_spec *spec, int may_
     int64_t rows = 0;
     int64_t best = -1;
     int64_t best_area = 0;
-    ck_ok(muslin_reference_count(MUSLIN_TABLE_BATTING, &rows));
+    ck_ok(muslin_reference_count(MUSLIN_TABLE_BATTING, &rows, NULL));
     for (int64_t row = rows - 1; row >= 0; row--) {
         struct muslin_reference r = { .size = (uint32_t)sizeof r };
         ck_ok(muslin_reference_row(MUSLIN_TABLE_BATTING, row, &r, NULL));

@@ -120,6 +120,20 @@ START_TEST(on_point_a_block_counts_by_its_diagonal)
 }
 END_TEST
 
+/* A block of 5 ticks measures 7.07 across its points: 7 to the tick, and still not the 7 that are wanted. */
+START_TEST(on_point_nothing_is_exact)
+{
+    struct muslin_fit_spec spec = wanted(7, 7, MUSLIN_FIT_ALLOW_ON_POINT);
+    struct muslin_fit rows[1];
+    block_of(&spec, 5);
+    ck_assert_uint_eq(settings_of(&spec, rows, 1), 0);
+    within(&spec, 1);
+    ck_assert_uint_eq(settings_of(&spec, rows, 1), 1);
+    ck_assert(rows[0].finished_width == 7 && rows[0].off_width == 0 && rows[0].off_length == 0);
+    ck_assert_int_eq(rows[0].exact, 0);
+}
+END_TEST
+
 /* ---- laid out one by one ----------------------------------------------------------------------------------------- */
 
 /* Whether so many blocks are from least to most wide; on point c B sqrt 2 is compared by its square. */
@@ -336,7 +350,8 @@ START_TEST(a_search_beyond_its_limit_is_not_begun)
     count = 77;
     ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, &problem), MUSLIN_ERR_WORK_LIMIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_WORK_LIMIT);
-    ck_assert(problem.value == 160 && problem.limit == 159 && count == 77);
+    ck_assert(problem.value == 160 && problem.limit == 159 && problem.at == 0 && count == 77);
+    ck_assert_str_eq(problem.text, "The search needs 160 steps, but the work limit is 159.");
     ck_status(muslin_fit_nearest(&spec, &out, NULL), MUSLIN_ERR_WORK_LIMIT);
     ck_assert_int_eq(out.columns, 0);
     spec.flags = MUSLIN_FIT_ALLOW_ON_POINT;
@@ -380,7 +395,8 @@ START_TEST(more_settings_than_the_limit_are_refused_too)
     spec.work_limit = 9999;
     count = 77;
     ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, &problem), MUSLIN_ERR_WORK_LIMIT);
-    ck_assert(problem.value == 10000 && problem.limit == 9999 && count == 77);
+    ck_assert(problem.value == 10000 && problem.limit == 9999 && problem.at == 1 && count == 77);
+    ck_assert_str_eq(problem.text, "The search finds at least 10000 results, but the work limit is 9999.");
     spec.best = 3;
     ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, NULL), MUSLIN_ERR_WORK_LIMIT);
 }
@@ -553,6 +569,7 @@ static void add_settings(Suite *suite)
     tcase_add_test(settings, the_nearest_setting_may_lie_outside_the_tolerance);
     tcase_add_test(settings, sashes_stand_between_blocks_or_round_them_too);
     tcase_add_test(settings, on_point_a_block_counts_by_its_diagonal);
+    tcase_add_test(settings, on_point_nothing_is_exact);
     tcase_add_test(settings, every_setting_within_the_tolerance_is_listed_once_and_in_order);
     tcase_add_test(settings, the_best_so_many_are_the_first_of_all);
     tcase_add_test(settings, the_nearest_is_the_first_of_the_widest_list);

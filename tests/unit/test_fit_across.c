@@ -3,9 +3,9 @@
  * SPDX-License-Identifier: MIT */
 #include "test_fit.h"
 
-static struct muslin_across_spec blocks_for(muslin_len wanted, muslin_len border, muslin_len block, muslin_len sash)
+static struct muslin_fit_across_spec blocks_for(muslin_len wanted, muslin_len border, muslin_len block, muslin_len sash)
 {
-    struct muslin_across_spec spec = MUSLIN_ACROSS_SPEC_INIT;
+    struct muslin_fit_across_spec spec = MUSLIN_FIT_ACROSS_SPEC_INIT;
     spec.wanted = wanted;
     spec.border = border;
     spec.block = block;
@@ -13,10 +13,10 @@ static struct muslin_across_spec blocks_for(muslin_len wanted, muslin_len border
     return spec;
 }
 
-static struct muslin_across across_of(const struct muslin_across_spec *spec)
+static struct muslin_fit_across_blocks across_of(const struct muslin_fit_across_spec *spec)
 {
-    struct muslin_across across = { .size = (uint32_t)sizeof across };
-    ck_ok(muslin_blocks_across(spec, &across, NULL));
+    struct muslin_fit_across_blocks across = { .size = (uint32_t)sizeof across };
+    ck_ok(muslin_fit_across(spec, &across, NULL));
     return across;
 }
 
@@ -24,8 +24,8 @@ static struct muslin_across across_of(const struct muslin_across_spec *spec)
 START_TEST(six_sashed_blocks_come_nearest_to_eighty_eight_inches)
 {
     /* Example: 88 in wide, borders of 4 in, blocks of 12 in, sashes of 2 in: 5.86, so 6 blocks and a width of 90 in. */
-    struct muslin_across_spec spec = blocks_for(WHOLE_IN(88), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2));
-    struct muslin_across across = across_of(&spec);
+    struct muslin_fit_across_spec spec = blocks_for(WHOLE_IN(88), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2));
+    struct muslin_fit_across_blocks across = across_of(&spec);
     ck_assert_int_eq(across.blocks, 6);
     ck_assert_int_eq(across.finished_width, WHOLE_IN(90));
     ck_assert_int_eq(across.off, WHOLE_IN(2));
@@ -46,24 +46,24 @@ END_TEST
 /* By adding up: 4 blocks of 9 in, 5 sashes of 1 in and two borders of 3 in are 47 in. */
 START_TEST(a_framed_row_has_one_sash_more_than_blocks)
 {
-    struct muslin_across_spec spec = blocks_for(WHOLE_IN(47), WHOLE_IN(3), WHOLE_IN(9), WHOLE_IN(1));
-    spec.flags = MUSLIN_ACROSS_FRAMED;
+    struct muslin_fit_across_spec spec = blocks_for(WHOLE_IN(47), WHOLE_IN(3), WHOLE_IN(9), WHOLE_IN(1));
+    spec.flags = MUSLIN_FIT_ACROSS_FRAMED;
     ck_assert_int_eq(across_of(&spec).blocks, 4);
     ck_assert_int_eq(across_of(&spec).exact, 1);
     ck_assert_int_eq(across_of(&spec).room, WHOLE_IN(40));
 }
 END_TEST
 
-static muslin_len width_by_adding(const struct muslin_across_spec *spec, int64_t blocks)
+static muslin_len width_by_adding(const struct muslin_fit_across_spec *spec, int64_t blocks)
 {
     muslin_len width = 2 * spec->border + blocks * spec->block + (blocks - 1) * spec->sash;
     return spec->flags == 0 ? width : width + 2 * spec->sash;
 }
 
 /* Count after count is tried: the last that fits, the first that fills, or the nearer of the two. */
-static int agrees_with_trying(const struct muslin_across_spec *spec)
+static int agrees_with_trying(const struct muslin_fit_across_spec *spec)
 {
-    struct muslin_across across = { .size = (uint32_t)sizeof across };
+    struct muslin_fit_across_blocks across = { .size = (uint32_t)sizeof across };
     int64_t down = 0;
     while (width_by_adding(spec, down + 1) <= spec->wanted)
         down++;
@@ -72,7 +72,7 @@ static int agrees_with_trying(const struct muslin_across_spec *spec)
     muslin_len above = width_by_adding(spec, up) - spec->wanted;
     int64_t nearest = down == 0 || above <= below ? up : down;
     int64_t expected = spec->direction == MUSLIN_ROUND_UP ? up : spec->direction == MUSLIN_ROUND_DOWN ? down : nearest;
-    muslin_status status = muslin_blocks_across(spec, &across, NULL);
+    muslin_status status = muslin_fit_across(spec, &across, NULL);
     if (expected == 0)
         return status == MUSLIN_ERR_NO_FIT;
     return status == MUSLIN_OK && across.blocks == expected &&
@@ -82,7 +82,7 @@ static int agrees_with_trying(const struct muslin_across_spec *spec)
 
 START_TEST(every_small_width_holds_what_trying_gives)
 {
-    struct muslin_across_spec spec = blocks_for(1, 0, 1, 0);
+    struct muslin_fit_across_spec spec = blocks_for(1, 0, 1, 0);
     int good = 1;
     for (spec.flags = 0; spec.flags <= 1; spec.flags++)
         for (spec.direction = 1; spec.direction <= 3; spec.direction++)
@@ -97,11 +97,11 @@ END_TEST
 
 START_TEST(what_not_even_one_block_fits_is_no_fit)
 {
-    struct muslin_across_spec spec = blocks_for(WHOLE_IN(19), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2));
-    struct muslin_across out = { .size = (uint32_t)sizeof out, .blocks = 77 };
+    struct muslin_fit_across_spec spec = blocks_for(WHOLE_IN(19), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2));
+    struct muslin_fit_across_blocks out = { .size = (uint32_t)sizeof out, .blocks = 77 };
     struct muslin_problem problem = PROBLEM;
     spec.direction = MUSLIN_ROUND_DOWN;
-    ck_status(muslin_blocks_across(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
+    ck_status(muslin_fit_across(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUILT_WIDTH);
     ck_assert_int_eq(problem.value, WHOLE_IN(19));
     ck_assert_int_eq(problem.limit, WHOLE_IN(20));
@@ -113,13 +113,13 @@ END_TEST
 
 static muslin_status call_across(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_blocks_across(spec, out, problem);
+    return muslin_fit_across(spec, out, problem);
 }
-static const struct muslin_across_spec good_across = {
-    (uint32_t)sizeof good_across, MUSLIN_ACROSS_FRAMED, WHOLE_IN(88), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2),
+static const struct muslin_fit_across_spec good_across = {
+    (uint32_t)sizeof good_across, MUSLIN_FIT_ACROSS_FRAMED, WHOLE_IN(88), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2),
     MUSLIN_ROUND_UP, 0
 };
-static const struct ruled across = RULED(call_across, good_across, muslin_across);
+static const struct ruled across = RULED(call_across, good_across, muslin_fit_across_blocks);
 
 START_TEST(across_checks_its_structs)
 {
@@ -130,13 +130,13 @@ END_TEST
 START_TEST(across_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        REFUSAL(muslin_across_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        OUTSIDE(muslin_across_spec, wanted, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
-        OUTSIDE(muslin_across_spec, border, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_BORDER_WIDTH),
-        OUTSIDE(muslin_across_spec, block, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
-        OUTSIDE(muslin_across_spec, sash, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
-        NOT_A_CHOICE(muslin_across_spec, direction, 3, MUSLIN_ARG_DIRECTION),
-        REFUSAL(muslin_across_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        REFUSAL(muslin_fit_across_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
+        OUTSIDE(muslin_fit_across_spec, wanted, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
+        OUTSIDE(muslin_fit_across_spec, border, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_BORDER_WIDTH),
+        OUTSIDE(muslin_fit_across_spec, block, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
+        OUTSIDE(muslin_fit_across_spec, sash, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
+        NOT_A_CHOICE(muslin_fit_across_spec, direction, 3, MUSLIN_ARG_DIRECTION),
+        REFUSAL(muslin_fit_across_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
     ck_refusals(&across, refusals, COUNT_OF(refusals));
 }
@@ -145,8 +145,8 @@ END_TEST
 START_TEST(the_largest_widths_are_still_right)
 {
     const muslin_len most = MUSLIN_SIZE_MAX;
-    struct muslin_across_spec spec = blocks_for(1, most, most, most);
-    spec.flags = MUSLIN_ACROSS_FRAMED;
+    struct muslin_fit_across_spec spec = blocks_for(1, most, most, most);
+    spec.flags = MUSLIN_FIT_ACROSS_FRAMED;
     ck_assert_int_eq(across_of(&spec).blocks, 1);
     ck_assert_int_eq(across_of(&spec).finished_width, 5 * most);
     spec = blocks_for(most, 0, 1, 0);
@@ -156,19 +156,19 @@ END_TEST
 
 /* ---- rows of triangles ------------------------------------------------------------------------------------------- */
 
-static struct muslin_triangle_rows_spec triangles_for(muslin_len width, muslin_len length, muslin_len height)
+static struct muslin_fit_triangles_spec triangles_for(muslin_len width, muslin_len length, muslin_len height)
 {
-    struct muslin_triangle_rows_spec spec = MUSLIN_TRIANGLE_ROWS_SPEC_INIT;
+    struct muslin_fit_triangles_spec spec = MUSLIN_FIT_TRIANGLES_SPEC_INIT;
     spec.wanted_width = width;
     spec.wanted_length = length;
     spec.height = height;
     return spec;
 }
 
-static struct muslin_triangle_rows rows_of(const struct muslin_triangle_rows_spec *spec)
+static struct muslin_fit_triangle_rows rows_of(const struct muslin_fit_triangles_spec *spec)
 {
-    struct muslin_triangle_rows rows = { .size = (uint32_t)sizeof rows };
-    ck_ok(muslin_triangle_rows_plan(spec, &rows, NULL));
+    struct muslin_fit_triangle_rows rows = { .size = (uint32_t)sizeof rows };
+    ck_ok(muslin_fit_triangles(spec, &rows, NULL));
     return rows;
 }
 
@@ -178,8 +178,8 @@ START_TEST(twelve_rows_of_triangles_make_fifty_one_inches)
 {
     /* Example: 40 x 50 in with a height of 4 1/4 in: 12 rows, 51 in long, and 8 sides across; strips cut 5 in for sharp
      * tips, 4 3/4 in for blunt ones. */
-    struct muslin_triangle_rows_spec spec = triangles_for(WHOLE_IN(40), WHOLE_IN(50), IN(4, 1, 4));
-    struct muslin_triangle_rows rows = rows_of(&spec);
+    struct muslin_fit_triangles_spec spec = triangles_for(WHOLE_IN(40), WHOLE_IN(50), IN(4, 1, 4));
+    struct muslin_fit_triangle_rows rows = rows_of(&spec);
     ck_assert_int_eq(rows.rows, 12);
     ck_assert_int_eq(rows.sides, 8);
     ck_assert_int_eq(rows.finished_length, WHOLE_IN(51));
@@ -211,9 +211,9 @@ static int is_nearest_width(muslin_len a, int64_t n, muslin_len height)
 
 /* Sides are tried one after the other: n sides are n 2 h / sqrt 3 wide, so 4 n^2 h^2 is compared with 3 w^2; the nearer
  * of n and n + 1 by their middle, (2 n + 1)^2 h^2 against 3 w^2. */
-static int agrees_with_laying(const struct muslin_triangle_rows_spec *spec)
+static int agrees_with_laying(const struct muslin_fit_triangles_spec *spec)
 {
-    struct muslin_triangle_rows rows = { .size = (uint32_t)sizeof rows };
+    struct muslin_fit_triangle_rows rows = { .size = (uint32_t)sizeof rows };
     int64_t w3 = 3 * spec->wanted_width * spec->wanted_width;
     int64_t h2 = spec->height * spec->height;
     int64_t down = 0;
@@ -223,7 +223,7 @@ static int agrees_with_laying(const struct muslin_triangle_rows_spec *spec)
     int64_t expected = spec->sides_direction == MUSLIN_ROUND_UP     ? down + 1
                        : spec->sides_direction == MUSLIN_ROUND_DOWN ? down
                                                                     : nearest;
-    muslin_status status = muslin_triangle_rows_plan(spec, &rows, NULL);
+    muslin_status status = muslin_fit_triangles(spec, &rows, NULL);
     if (expected == 0)
         return status == MUSLIN_ERR_NO_FIT;
     return status == MUSLIN_OK && rows.sides == expected &&
@@ -233,7 +233,7 @@ static int agrees_with_laying(const struct muslin_triangle_rows_spec *spec)
 
 START_TEST(every_small_width_holds_the_sides_that_laying_them_gives)
 {
-    struct muslin_triangle_rows_spec spec = triangles_for(1, 30, 1);
+    struct muslin_fit_triangles_spec spec = triangles_for(1, 30, 1);
     int good = 1;
     for (spec.sides_direction = 1; spec.sides_direction <= 3; spec.sides_direction++)
         for (spec.wanted_width = 1; spec.wanted_width <= 120; spec.wanted_width++)
@@ -256,12 +256,12 @@ static int is_ceiling(muslin_len a, int64_t p, int64_t q, int64_t d)
  * and its base 2 / sqrt 3 of that height. A half base is half of it, and E / 2 beside the straight side. */
 START_TEST(raw_triangles_are_the_finished_ones_with_a_seam_all_round)
 {
-    struct muslin_triangle_rows_spec spec = triangles_for(900, 900, 1);
+    struct muslin_fit_triangles_spec spec = triangles_for(900, 900, 1);
     int good = 1;
     for (spec.height = 1; spec.height <= 30; spec.height++)
         for (spec.allowance = 0; spec.allowance <= 9; spec.allowance++)
             for (spec.take_up = 0; spec.take_up <= 3; spec.take_up++) {
-                struct muslin_triangle_rows cut = rows_of(&spec);
+                struct muslin_fit_triangle_rows cut = rows_of(&spec);
                 muslin_len seam = 2 * spec.allowance + spec.take_up;
                 int64_t raw = 2 * spec.height + 3 * seam;
                 good &= cut.strip_cut == spec.height + seam + (seam + 1) / 2;
@@ -277,16 +277,16 @@ END_TEST
 
 START_TEST(a_quilt_smaller_than_its_triangles_is_no_fit)
 {
-    struct muslin_triangle_rows_spec spec = triangles_for(10, 10, 9);
-    struct muslin_triangle_rows out = { .size = (uint32_t)sizeof out, .rows = 77 };
+    struct muslin_fit_triangles_spec spec = triangles_for(10, 10, 9);
+    struct muslin_fit_triangle_rows out = { .size = (uint32_t)sizeof out, .rows = 77 };
     struct muslin_problem problem = PROBLEM;
     spec.rows_direction = MUSLIN_ROUND_DOWN;
     spec.sides_direction = MUSLIN_ROUND_DOWN;
-    ck_status(muslin_triangle_rows_plan(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
+    ck_status(muslin_fit_triangles(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUILT_WIDTH); /* a side of 10.4 */
     ck_assert_int_eq(problem.limit, 10);
     spec.height = 11;
-    ck_status(muslin_triangle_rows_plan(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
+    ck_status(muslin_fit_triangles(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUILT_LENGTH);
     ck_assert_int_eq(problem.limit, 11);
     ck_assert_int_eq(out.rows, 77);
@@ -295,12 +295,12 @@ END_TEST
 
 static muslin_status call_rows(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_triangle_rows_plan(spec, out, problem);
+    return muslin_fit_triangles(spec, out, problem);
 }
-static const struct muslin_triangle_rows_spec good_rows = {
+static const struct muslin_fit_triangles_spec good_rows = {
     (uint32_t)sizeof good_rows, 0, WHOLE_IN(40), WHOLE_IN(50), IN(4, 1, 4), MUSLIN_ROUND_UP, MUSLIN_ROUND_DOWN, 2032, 8
 };
-static const struct ruled rows = RULED(call_rows, good_rows, muslin_triangle_rows);
+static const struct ruled rows = RULED(call_rows, good_rows, muslin_fit_triangle_rows);
 
 START_TEST(triangle_rows_check_their_structs)
 {
@@ -312,13 +312,13 @@ END_TEST
 START_TEST(triangle_rows_refuse_what_lies_outside_their_ranges)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_triangle_rows_spec, wanted_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
-        OUTSIDE(muslin_triangle_rows_spec, wanted_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
-        OUTSIDE(muslin_triangle_rows_spec, height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_TRIANGLE_HEIGHT),
-        NOT_A_CHOICE(muslin_triangle_rows_spec, rows_direction, 3, MUSLIN_ARG_DIRECTION),
-        NOT_A_CHOICE(muslin_triangle_rows_spec, sides_direction, 3, MUSLIN_ARG_DIRECTION),
-        OUTSIDE(muslin_triangle_rows_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
-        OUTSIDE(muslin_triangle_rows_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        OUTSIDE(muslin_fit_triangles_spec, wanted_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
+        OUTSIDE(muslin_fit_triangles_spec, wanted_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
+        OUTSIDE(muslin_fit_triangles_spec, height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_TRIANGLE_HEIGHT),
+        NOT_A_CHOICE(muslin_fit_triangles_spec, rows_direction, 3, MUSLIN_ARG_DIRECTION),
+        NOT_A_CHOICE(muslin_fit_triangles_spec, sides_direction, 3, MUSLIN_ARG_DIRECTION),
+        OUTSIDE(muslin_fit_triangles_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_fit_triangles_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
     };
     ck_refusals(&rows, refusals, COUNT_OF(refusals));
 }
@@ -327,7 +327,7 @@ END_TEST
 /* sqrt 3 / 2 x 2^30 = 929887696.69 sides of 2 / sqrt 3 ticks. */
 START_TEST(the_largest_rows_of_triangles_are_still_right)
 {
-    struct muslin_triangle_rows_spec spec = triangles_for(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, 1);
+    struct muslin_fit_triangles_spec spec = triangles_for(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, 1);
     ck_assert_int_eq(rows_of(&spec).sides, 929887697);
     ck_assert_int_eq(rows_of(&spec).rows, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(rows_of(&spec).finished_width, MUSLIN_SIZE_MAX);
@@ -339,22 +339,22 @@ START_TEST(the_largest_rows_of_triangles_are_still_right)
     spec.wanted_width = MUSLIN_SIZE_MAX;
     ck_assert_int_eq(rows_of(&spec).sides, 1);
     spec.allowance = spec.take_up = MUSLIN_SIZE_MAX / 8;
-    struct muslin_triangle_rows cut = rows_of(&spec);
+    struct muslin_fit_triangle_rows cut = rows_of(&spec);
     ck_assert_int_eq(cut.strip_cut, MUSLIN_SIZE_MAX / 16 * 25); /* 1 + 9 / 16 */
     ck_assert(is_ceiling(cut.cut_base / 2 + 1, 0, MUSLIN_SIZE_MAX / 16 * 25, 3) ||
               is_ceiling((cut.cut_base + 1) / 2, 0, MUSLIN_SIZE_MAX / 16 * 25, 3));
 }
 END_TEST
 
-INIT_CALL(across)
-INIT_CALL(triangle_rows)
+INIT_CALL(fit_across)
+INIT_CALL(fit_triangles)
 
 START_TEST(initial_values_are_those_of_the_macros)
 {
-    const struct muslin_across_spec first = MUSLIN_ACROSS_SPEC_INIT;
-    const struct muslin_triangle_rows_spec second = MUSLIN_TRIANGLE_ROWS_SPEC_INIT;
-    ck_init_rules(init_across, &first, (uint32_t)sizeof first);
-    ck_init_rules(init_triangle_rows, &second, (uint32_t)sizeof second);
+    const struct muslin_fit_across_spec first = MUSLIN_FIT_ACROSS_SPEC_INIT;
+    const struct muslin_fit_triangles_spec second = MUSLIN_FIT_TRIANGLES_SPEC_INIT;
+    ck_init_rules(init_fit_across, &first, (uint32_t)sizeof first);
+    ck_init_rules(init_fit_triangles, &second, (uint32_t)sizeof second);
 }
 END_TEST
 

@@ -247,9 +247,9 @@ END_TEST
 
 /* ---- from quilt to mattress -------------------------------------------------------------------------------------- */
 
-static struct muslin_bed_cover_spec quilt_on_queen(muslin_len width, muslin_len length)
+static struct muslin_bed_covered_spec quilt_on_queen(muslin_len width, muslin_len length)
 {
-    struct muslin_bed_cover_spec spec = MUSLIN_BED_COVER_SPEC_INIT;
+    struct muslin_bed_covered_spec spec = MUSLIN_BED_COVERED_SPEC_INIT;
     spec.quilt_width = width;
     spec.quilt_length = length;
     spec.mattress_width = WHOLE_IN(60);
@@ -257,7 +257,7 @@ static struct muslin_bed_cover_spec quilt_on_queen(muslin_len width, muslin_len 
     return spec;
 }
 
-static struct muslin_bed_cover cover_of(const struct muslin_bed_cover_spec *spec)
+static struct muslin_bed_cover cover_of(const struct muslin_bed_covered_spec *spec)
 {
     struct muslin_bed_cover cover = { .size = (uint32_t)sizeof cover };
     ck_ok(muslin_bed_covered(spec, &cover, NULL));
@@ -268,7 +268,7 @@ static struct muslin_bed_cover cover_of(const struct muslin_bed_cover_spec *spec
 START_TEST(a_quilt_hangs_by_what_is_left_of_it)
 {
     /* Example: a quilt 84 x 92 in on a mattress 60 x 80 in hangs 12 in on each side and at the foot. */
-    struct muslin_bed_cover_spec spec = quilt_on_queen(WHOLE_IN(84), WHOLE_IN(92));
+    struct muslin_bed_covered_spec spec = quilt_on_queen(WHOLE_IN(84), WHOLE_IN(92));
     spec.mattress_depth = WHOLE_IN(12);
     struct muslin_bed_cover cover = cover_of(&spec);
     ck_assert_int_eq(cover.side_drop, WHOLE_IN(12));
@@ -294,7 +294,7 @@ END_TEST
 
 START_TEST(a_quilt_may_be_smaller_than_its_mattress)
 {
-    struct muslin_bed_cover_spec spec = quilt_on_queen(WHOLE_IN(60) - 1, WHOLE_IN(80));
+    struct muslin_bed_covered_spec spec = quilt_on_queen(WHOLE_IN(60) - 1, WHOLE_IN(80));
     spec.floor_height = 5;
     struct muslin_bed_cover cover = cover_of(&spec);
     ck_assert_int_eq(cover.side_drop, -1);
@@ -319,7 +319,7 @@ END_TEST
 /* 8, 15 and 17 make a right triangle. */
 START_TEST(a_quilt_in_hand_may_touch_the_floor)
 {
-    struct muslin_bed_cover_spec spec = quilt_on_queen(WHOLE_IN(76), WHOLE_IN(95));
+    struct muslin_bed_covered_spec spec = quilt_on_queen(WHOLE_IN(76), WHOLE_IN(95));
     ck_assert_int_eq(cover_of(&spec).corner_hang, WHOLE_IN(17));
     ck_assert(cover_of(&spec).corner_touches == 0 && cover_of(&spec).corner_clearance == 0);
     spec.floor_height = WHOLE_IN(17);
@@ -337,7 +337,7 @@ END_TEST
 
 START_TEST(a_small_quilt_or_a_small_mattress_warns)
 {
-    struct muslin_bed_cover_spec spec = quilt_on_queen(WHOLE_IN(84), WHOLE_IN(92));
+    struct muslin_bed_covered_spec spec = quilt_on_queen(WHOLE_IN(84), WHOLE_IN(92));
     ck_assert_uint_eq(cover_of(&spec).warnings, 0);
     spec.quilt_width = WHOLE_IN(40);
     spec.quilt_length = WHOLE_IN(60);
@@ -354,7 +354,7 @@ static muslin_status call_cover(const void *spec, void *out, struct muslin_probl
 {
     return muslin_bed_covered(spec, out, problem);
 }
-static const struct muslin_bed_cover_spec good_cover = {
+static const struct muslin_bed_covered_spec good_cover = {
     (uint32_t)sizeof good_cover, 0, WHOLE_IN(84), WHOLE_IN(92), WHOLE_IN(60), WHOLE_IN(80), WHOLE_IN(12), WHOLE_IN(14),
     1, 2, MUSLIN_FOOT_SQUARE, 0
 };
@@ -370,16 +370,16 @@ END_TEST
 START_TEST(cover_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_bed_cover_spec, quilt_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
-        OUTSIDE(muslin_bed_cover_spec, quilt_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
-        OUTSIDE(muslin_bed_cover_spec, mattress_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_MATTRESS_WIDTH),
-        OUTSIDE(muslin_bed_cover_spec, mattress_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_MATTRESS_LENGTH),
-        OUTSIDE(muslin_bed_cover_spec, mattress_depth, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MATTRESS_DEPTH),
-        OUTSIDE(muslin_bed_cover_spec, floor_height, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_FLOOR_HEIGHT),
-        OUTSIDE(muslin_bed_cover_spec, head_drop, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_DROP),
-        OUTSIDE(muslin_bed_cover_spec, pillow_tuck, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_PILLOW_TUCK),
-        NOT_A_CHOICE(muslin_bed_cover_spec, foot_corner, MUSLIN_FOOT_ROUNDED, MUSLIN_ARG_FOOT_CORNER),
-        REFUSAL(muslin_bed_cover_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        OUTSIDE(muslin_bed_covered_spec, quilt_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
+        OUTSIDE(muslin_bed_covered_spec, quilt_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
+        OUTSIDE(muslin_bed_covered_spec, mattress_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_MATTRESS_WIDTH),
+        OUTSIDE(muslin_bed_covered_spec, mattress_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_MATTRESS_LENGTH),
+        OUTSIDE(muslin_bed_covered_spec, mattress_depth, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MATTRESS_DEPTH),
+        OUTSIDE(muslin_bed_covered_spec, floor_height, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_FLOOR_HEIGHT),
+        OUTSIDE(muslin_bed_covered_spec, head_drop, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_DROP),
+        OUTSIDE(muslin_bed_covered_spec, pillow_tuck, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_PILLOW_TUCK),
+        NOT_A_CHOICE(muslin_bed_covered_spec, foot_corner, MUSLIN_FOOT_ROUNDED, MUSLIN_ARG_FOOT_CORNER),
+        REFUSAL(muslin_bed_covered_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
     ck_refusals(&cover, refusals, COUNT_OF(refusals));
 }
@@ -388,11 +388,11 @@ END_TEST
 START_TEST(the_largest_quilts_and_beds_are_still_right)
 {
     const muslin_len most = MUSLIN_SIZE_MAX;
-    struct muslin_bed_cover_spec spec = { (uint32_t)sizeof spec, 0, 1, 1, most, most, most, most, most, most, 1, 0 };
+    struct muslin_bed_covered_spec spec = { (uint32_t)sizeof spec, 0, 1, 1, most, most, most, most, most, most, 1, 0 };
     ck_assert_int_eq(cover_of(&spec).foot_drop, 1 - 3 * most);
     ck_assert_int_eq(cover_of(&spec).short_width, 3 * most - 1);
     ck_assert_int_eq(cover_of(&spec).short_length, 4 * most - 1);
-    spec = (struct muslin_bed_cover_spec){ (uint32_t)sizeof spec, 0, most, most, 2, 1, 0, 0, 0, 0, 1, 0 };
+    spec = (struct muslin_bed_covered_spec){ (uint32_t)sizeof spec, 0, most, most, 2, 1, 0, 0, 0, 0, 1, 0 };
     ck_assert_int_eq(cover_of(&spec).side_drop, most / 2 - 1);
     ck_assert_int_eq(cover_of(&spec).foot_drop, most - 1);
 }
@@ -401,14 +401,14 @@ END_TEST
 /* ---- initial values ---------------------------------------------------------------------------------------------- */
 
 INIT_CALL(bed)
-INIT_CALL(bed_cover)
+INIT_CALL(bed_covered)
 
 START_TEST(initial_values_are_those_of_the_macros)
 {
     const struct muslin_bed_spec first = MUSLIN_BED_SPEC_INIT;
-    const struct muslin_bed_cover_spec second = MUSLIN_BED_COVER_SPEC_INIT;
+    const struct muslin_bed_covered_spec second = MUSLIN_BED_COVERED_SPEC_INIT;
     ck_init_rules(init_bed, &first, (uint32_t)sizeof first);
-    ck_init_rules(init_bed_cover, &second, (uint32_t)sizeof second);
+    ck_init_rules(init_bed_covered, &second, (uint32_t)sizeof second);
 }
 END_TEST
 

@@ -5,21 +5,21 @@
 
 enum { SIZES = 3 };
 
-#define SIZE(ticks) { .size = (uint32_t)sizeof(struct muslin_rescale_row), .finished = (ticks) }
+#define SIZE(ticks) { .size = (uint32_t)sizeof(struct muslin_fit_rescale_row), .finished = (ticks) }
 
-static struct muslin_rescale_spec by(int64_t numerator, int64_t denominator)
+static struct muslin_fit_rescale_spec by(int64_t numerator, int64_t denominator)
 {
-    struct muslin_rescale_spec spec = MUSLIN_RESCALE_SPEC_INIT;
+    struct muslin_fit_rescale_spec spec = MUSLIN_FIT_RESCALE_SPEC_INIT;
     spec.numerator = numerator;
     spec.denominator = denominator;
     return spec;
 }
 
-static struct muslin_rescaled rescaled(const struct muslin_rescale_spec *spec, struct muslin_rescale_row *rows,
-                                       size_t n)
+static struct muslin_fit_rescaled rescaled(const struct muslin_fit_rescale_spec *spec,
+                                           struct muslin_fit_rescale_row *rows, size_t n)
 {
-    struct muslin_rescaled out = { .size = (uint32_t)sizeof out };
-    ck_ok(muslin_rescale(spec, rows, sizeof rows[0], n, &out, NULL));
+    struct muslin_fit_rescaled out = { .size = (uint32_t)sizeof out };
+    ck_ok(muslin_fit_rescale(spec, rows, sizeof rows[0], n, &out, NULL));
     return out;
 }
 
@@ -27,9 +27,9 @@ static struct muslin_rescaled rescaled(const struct muslin_rescale_spec *spec, s
  * 4 1/2 x 8 1/2. */
 START_TEST(a_pattern_doubled_stays_on_the_marks)
 {
-    struct muslin_rescale_spec spec = by(2, 1);
-    struct muslin_rescale_row rows[] = { SIZE(WHOLE_IN(2)), SIZE(WHOLE_IN(4)) };
-    struct muslin_rescaled out = rescaled(&spec, rows, 2);
+    struct muslin_fit_rescale_spec spec = by(2, 1);
+    struct muslin_fit_rescale_row rows[] = { SIZE(WHOLE_IN(2)), SIZE(WHOLE_IN(4)) };
+    struct muslin_fit_rescaled out = rescaled(&spec, rows, 2);
     ck_assert_int_eq(rows[0].new_cut, IN(4, 1, 2));
     ck_assert_int_eq(rows[1].new_cut, IN(8, 1, 2));
     ck_assert_int_eq(rows[1].new_finished, WHOLE_IN(8));
@@ -49,8 +49,8 @@ END_TEST
 START_TEST(three_quarters_of_a_pattern_is_worked_out)
 {
     /* Example: sizes of 3 and 6 in finished at 3 / 4: 2 1/4 and 4 1/2 in, cut 2 3/4 and 5 in. */
-    struct muslin_rescale_spec spec = by(3, 4);
-    struct muslin_rescale_row rows[] = { SIZE(WHOLE_IN(3)), SIZE(WHOLE_IN(6)) };
+    struct muslin_fit_rescale_spec spec = by(3, 4);
+    struct muslin_fit_rescale_row rows[] = { SIZE(WHOLE_IN(3)), SIZE(WHOLE_IN(6)) };
     rescaled(&spec, rows, 2);
     ck_assert_int_eq(rows[0].new_finished, IN(2, 1, 4));
     ck_assert_int_eq(rows[1].new_finished, IN(4, 1, 2));
@@ -64,9 +64,9 @@ END_TEST
  * 1 3/8 : 2 is 11 : 16, nearer to 2/3 than 5 : 8. */
 START_TEST(sizes_off_the_marks_are_flagged_and_the_nearest_scale_offered)
 {
-    struct muslin_rescale_spec spec = by(2, 3);
-    struct muslin_rescale_row rows[] = { SIZE(WHOLE_IN(2)), SIZE(WHOLE_IN(4)), SIZE(WHOLE_IN(6)) };
-    struct muslin_rescaled out = rescaled(&spec, rows, 3);
+    struct muslin_fit_rescale_spec spec = by(2, 3);
+    struct muslin_fit_rescale_row rows[] = { SIZE(WHOLE_IN(2)), SIZE(WHOLE_IN(4)), SIZE(WHOLE_IN(6)) };
+    struct muslin_fit_rescaled out = rescaled(&spec, rows, 3);
     ck_assert_int_eq(rows[0].new_finished, 10837);
     ck_assert_int_eq(rows[0].rest, 1);
     ck_assert_int_eq(rows[1].new_finished, 21675);
@@ -89,19 +89,19 @@ END_TEST
  * and twice 1/8 in is a mark. */
 START_TEST(some_seams_suit_no_scale)
 {
-    struct muslin_rescale_spec spec = by(3, 2);
-    struct muslin_rescale_row rows[] = { SIZE(WHOLE_IN(1)), SIZE(WHOLE_IN(2)) };
+    struct muslin_fit_rescale_spec spec = by(3, 2);
+    struct muslin_fit_rescale_row rows[] = { SIZE(WHOLE_IN(1)), SIZE(WHOLE_IN(2)) };
     spec.allowance = IN(0, 1, 16);
     spec.grid = IN(0, 1, 4);
-    struct muslin_rescaled out = rescaled(&spec, rows, 2);
+    struct muslin_fit_rescaled out = rescaled(&spec, rows, 2);
     ck_assert(out.unit_below == 0 && out.unit_above == 0);
     ck_assert(out.numerator == 0 && out.denominator == 1);
     ck_assert_int_eq(out.off_grid, 2);
 }
 END_TEST
 
-static int on_grid(const struct muslin_rescale_spec *spec, const struct muslin_rescale_row *rows, muslin_len unit,
-                   muslin_len unit_becomes)
+static int on_grid(const struct muslin_fit_rescale_spec *spec, const struct muslin_fit_rescale_row *rows,
+                   muslin_len unit, muslin_len unit_becomes)
 {
     for (int i = 0; i < SIZES; i++)
         if ((rows[i].finished / unit * unit_becomes + 2 * spec->allowance + spec->take_up) % spec->grid != 0)
@@ -109,7 +109,7 @@ static int on_grid(const struct muslin_rescale_spec *spec, const struct muslin_r
     return 1;
 }
 
-static muslin_len largest_common(const struct muslin_rescale_row *rows)
+static muslin_len largest_common(const struct muslin_fit_rescale_row *rows)
 {
     muslin_len unit = rows[0].finished;
     while (rows[0].finished % unit != 0 || rows[1].finished % unit != 0 || rows[2].finished % unit != 0)
@@ -119,10 +119,10 @@ static muslin_len largest_common(const struct muslin_rescale_row *rows)
 
 /* Units below and above unit x numerator / denominator are tried one by one; the seams repeat with the grid, so one grid
  * each way is enough. */
-static int agrees_with_trying(const struct muslin_rescale_spec *spec, struct muslin_rescale_row *rows)
+static int agrees_with_trying(const struct muslin_fit_rescale_spec *spec, struct muslin_fit_rescale_row *rows)
 {
-    struct muslin_rescaled out = { .size = (uint32_t)sizeof out };
-    if (muslin_rescale(spec, rows, sizeof rows[0], SIZES, &out, NULL) != MUSLIN_OK)
+    struct muslin_fit_rescaled out = { .size = (uint32_t)sizeof out };
+    if (muslin_fit_rescale(spec, rows, sizeof rows[0], SIZES, &out, NULL) != MUSLIN_OK)
         return 0;
     muslin_len unit = largest_common(rows);
     int64_t exact = unit * spec->numerator; /* in denominators */
@@ -142,8 +142,8 @@ static int agrees_with_trying(const struct muslin_rescale_spec *spec, struct mus
 
 START_TEST(every_small_pattern_finds_the_scales_that_trying_gives)
 {
-    struct muslin_rescale_row rows[SIZES] = { SIZE(1), SIZE(1), SIZE(1) };
-    struct muslin_rescale_spec spec = by(1, 1);
+    struct muslin_fit_rescale_row rows[SIZES] = { SIZE(1), SIZE(1), SIZE(1) };
+    struct muslin_fit_rescale_spec spec = by(1, 1);
     uint64_t state = 1;
     int good = 1;
     for (int i = 0; i < 20000; i++) {
@@ -163,11 +163,11 @@ END_TEST
 /* Sizes of one tick with a take-up of a tick: cut sizes below are all seam. */
 START_TEST(a_mark_that_shows_nothing_is_not_offered)
 {
-    struct muslin_rescale_spec spec = by(1, 2);
-    struct muslin_rescale_row rows[] = { SIZE(2) };
+    struct muslin_fit_rescale_spec spec = by(1, 2);
+    struct muslin_fit_rescale_row rows[] = { SIZE(2) };
     spec.allowance = 5;
     spec.grid = 10;
-    struct muslin_rescaled out = rescaled(&spec, rows, 1);
+    struct muslin_fit_rescaled out = rescaled(&spec, rows, 1);
     ck_assert_int_eq(rows[0].new_cut, 11);
     ck_assert_int_eq(rows[0].cut_below, 0);
     ck_assert_int_eq(rows[0].cut_nearest, 20);
@@ -178,17 +178,30 @@ START_TEST(a_mark_that_shows_nothing_is_not_offered)
 }
 END_TEST
 
+/* A size of 1/8 in at a quarter is cut 4318 ticks. The mark at 1/2 in is nearest, but is all seam: 254 away, and the
+ * next one 762. */
+START_TEST(the_nearest_mark_is_the_nearest_of_which_something_is_seen)
+{
+    struct muslin_fit_rescale_spec spec = by(1, 4);
+    struct muslin_fit_rescale_row rows[] = { SIZE(1016), SIZE(WHOLE_IN(1)) };
+    rescaled(&spec, rows, 2);
+    ck_assert(rows[0].new_cut == 4318 && rows[0].cut_below == 0);
+    ck_assert(rows[0].cut_nearest == 5080 && rows[0].cut_above == 5080);
+    ck_assert(rows[1].cut_nearest == 6096 && rows[1].on_grid == 1);
+}
+END_TEST
+
 /* ---- refusals ---------------------------------------------------------------------------------------------------- */
 
 static muslin_status call_rescale(const void *spec, void *out, struct muslin_problem *problem)
 {
-    struct muslin_rescale_row rows[] = { SIZE(WHOLE_IN(3)), SIZE(WHOLE_IN(5)) };
-    muslin_status status = muslin_rescale(spec, rows, sizeof rows[0], 2, out, problem);
+    struct muslin_fit_rescale_row rows[] = { SIZE(WHOLE_IN(3)), SIZE(WHOLE_IN(5)) };
+    muslin_status status = muslin_fit_rescale(spec, rows, sizeof rows[0], 2, out, problem);
     ck_assert_int_eq(rows[1].new_cut != 0, status == MUSLIN_OK);
     return status;
 }
-static const struct muslin_rescale_spec good_rescale = { (uint32_t)sizeof good_rescale, 0, 3, 2, 2032, 10, 1016 };
-static const struct ruled rescale = RULED(call_rescale, good_rescale, muslin_rescaled);
+static const struct muslin_fit_rescale_spec good_rescale = { (uint32_t)sizeof good_rescale, 0, 3, 2, 2032, 10, 1016 };
+static const struct ruled rescale = RULED(call_rescale, good_rescale, muslin_fit_rescaled);
 
 START_TEST(rescale_checks_its_structs)
 {
@@ -200,33 +213,33 @@ END_TEST
 START_TEST(rescale_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        REFUSAL(muslin_rescale_spec, numerator, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_RATIO),
-        REFUSAL(muslin_rescale_spec, numerator, INT64_MIN, MUSLIN_ERR_RANGE, MUSLIN_ARG_RATIO),
-        REFUSAL(muslin_rescale_spec, denominator, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
-        REFUSAL(muslin_rescale_spec, denominator, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
-        OUTSIDE(muslin_rescale_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
-        OUTSIDE(muslin_rescale_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
-        OUTSIDE(muslin_rescale_spec, grid, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_GRID),
+        REFUSAL(muslin_fit_rescale_spec, numerator, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_RATIO),
+        REFUSAL(muslin_fit_rescale_spec, numerator, INT64_MIN, MUSLIN_ERR_RANGE, MUSLIN_ARG_RATIO),
+        REFUSAL(muslin_fit_rescale_spec, denominator, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
+        REFUSAL(muslin_fit_rescale_spec, denominator, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
+        OUTSIDE(muslin_fit_rescale_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_fit_rescale_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        OUTSIDE(muslin_fit_rescale_spec, grid, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_GRID),
     };
     ck_refusals(&rescale, refusals, COUNT_OF(refusals));
 }
 END_TEST
 
 /* What a refused call says; the rows must be left alone. */
-static struct muslin_problem refused(const struct muslin_rescale_spec *spec, struct muslin_rescale_row *rows,
+static struct muslin_problem refused(const struct muslin_fit_rescale_spec *spec, struct muslin_fit_rescale_row *rows,
                                      size_t row_size, size_t n, muslin_status status)
 {
-    struct muslin_rescaled out = { .size = (uint32_t)sizeof out, .unit = 77 };
+    struct muslin_fit_rescaled out = { .size = (uint32_t)sizeof out, .unit = 77 };
     struct muslin_problem problem = PROBLEM;
-    ck_status(muslin_rescale(spec, rows, row_size, n, &out, &problem), status);
+    ck_status(muslin_fit_rescale(spec, rows, row_size, n, &out, &problem), status);
     ck_assert_int_eq(out.unit, 77);
     return problem;
 }
 
 START_TEST(rows_are_checked_before_any_is_written)
 {
-    struct muslin_rescale_spec spec = by(1, 1);
-    struct muslin_rescale_row rows[] = { SIZE(5), SIZE(0) };
+    struct muslin_fit_rescale_spec spec = by(1, 1);
+    struct muslin_fit_rescale_row rows[] = { SIZE(5), SIZE(0) };
     ck_assert_int_eq(refused(&spec, rows, sizeof rows[0], 2, MUSLIN_ERR_RANGE).at, 1);
     ck_assert_int_eq(refused(&spec, rows, sizeof rows[0], 2, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_FINISHED);
     rows[1].finished = MUSLIN_SIZE_MAX + 1;
@@ -252,8 +265,8 @@ END_TEST
 
 START_TEST(a_scaled_size_ends_at_the_largest_size)
 {
-    struct muslin_rescale_spec spec = by(INT64_MAX, INT64_MAX);
-    struct muslin_rescale_row rows[] = { SIZE(1), SIZE(MUSLIN_SIZE_MAX) };
+    struct muslin_fit_rescale_spec spec = by(INT64_MAX, INT64_MAX);
+    struct muslin_fit_rescale_row rows[] = { SIZE(1), SIZE(MUSLIN_SIZE_MAX) };
     ck_assert_int_eq(rescaled(&spec, rows, 2).off_grid, 2);
     ck_assert_int_eq(rows[1].new_finished, MUSLIN_SIZE_MAX);
     spec = by(INT64_MAX, 1);
@@ -274,11 +287,11 @@ END_TEST
 /* Sizes of one tick and of the largest size: no unit above the scale can serve them, for the next is a grid away. */
 START_TEST(a_scale_beyond_the_largest_size_is_left_out)
 {
-    struct muslin_rescale_spec spec = by(1, 1);
-    struct muslin_rescale_row rows[] = { SIZE(1), SIZE(MUSLIN_SIZE_MAX) };
+    struct muslin_fit_rescale_spec spec = by(1, 1);
+    struct muslin_fit_rescale_row rows[] = { SIZE(1), SIZE(MUSLIN_SIZE_MAX) };
     spec.allowance = 0;
     spec.grid = 4;
-    struct muslin_rescaled out = rescaled(&spec, rows, 2);
+    struct muslin_fit_rescaled out = rescaled(&spec, rows, 2);
     ck_assert(out.unit == 1 && out.unit_below == 0 && out.unit_above == 0);
     ck_assert(out.numerator == 0 && out.denominator == 1);
     rows[1].finished = MUSLIN_SIZE_MAX / 4;
@@ -300,24 +313,24 @@ END_TEST
 START_TEST(longer_rows_keep_their_stride)
 {
     struct {
-        struct muslin_rescale_row row;
+        struct muslin_fit_rescale_row row;
         int64_t newer;
     } rows[2] = { { SIZE(WHOLE_IN(2)), 0 }, { SIZE(WHOLE_IN(4)), 0 } };
-    struct muslin_rescaled out = { .size = (uint32_t)sizeof out };
-    struct muslin_rescale_spec spec = by(2, 1);
-    ck_ok(muslin_rescale(&spec, &rows[0].row, sizeof rows[0], 2, &out, NULL));
+    struct muslin_fit_rescaled out = { .size = (uint32_t)sizeof out };
+    struct muslin_fit_rescale_spec spec = by(2, 1);
+    ck_ok(muslin_fit_rescale(&spec, &rows[0].row, sizeof rows[0], 2, &out, NULL));
     ck_assert_int_eq(rows[0].row.new_cut, IN(4, 1, 2));
     ck_assert_int_eq(rows[1].row.new_cut, IN(8, 1, 2));
     ck_assert_uint_eq(rows[1].row.size, sizeof rows[1].row);
 }
 END_TEST
 
-INIT_CALL(rescale)
+INIT_CALL(fit_rescale)
 
 START_TEST(initial_values_are_those_of_the_macro)
 {
-    const struct muslin_rescale_spec initial = MUSLIN_RESCALE_SPEC_INIT;
-    ck_init_rules(init_rescale, &initial, (uint32_t)sizeof initial);
+    const struct muslin_fit_rescale_spec initial = MUSLIN_FIT_RESCALE_SPEC_INIT;
+    ck_init_rules(init_fit_rescale, &initial, (uint32_t)sizeof initial);
 }
 END_TEST
 
@@ -330,6 +343,7 @@ void add_fit_rescale(Suite *suite)
     tcase_add_test(scales, some_seams_suit_no_scale);
     tcase_add_test(scales, every_small_pattern_finds_the_scales_that_trying_gives);
     tcase_add_test(scales, a_mark_that_shows_nothing_is_not_offered);
+    tcase_add_test(scales, the_nearest_mark_is_the_nearest_of_which_something_is_seen);
     tcase_add_test(scales, rescale_checks_its_structs);
     tcase_add_test(scales, rescale_refuses_what_lies_outside_its_ranges);
     tcase_add_test(scales, rows_are_checked_before_any_is_written);

@@ -11,7 +11,7 @@ enum { LAST_TABLE = MUSLIN_TABLE_BATTING_OTHER };
 static int64_t rows_in(int32_t table)
 {
     int64_t rows = -1;
-    ck_ok(muslin_reference_count(table, &rows));
+    ck_ok(muslin_reference_count(table, &rows, NULL));
     return rows;
 }
 
@@ -298,7 +298,9 @@ START_TEST(a_table_that_does_not_exist_is_refused_and_nameless)
         struct muslin_reference row = { 0 };
         int64_t rows = 77;
         row.size = (uint32_t)sizeof row;
-        ck_status(muslin_reference_count(unknown[i], &rows), MUSLIN_ERR_CHOICE);
+        ck_status(muslin_reference_count(unknown[i], &rows, &problem), MUSLIN_ERR_CHOICE);
+        ck_assert(problem.argument == MUSLIN_ARG_TABLE && problem.value == unknown[i] && problem.limit == LAST_TABLE);
+        ck_status(muslin_reference_count(unknown[i], &rows, NULL), MUSLIN_ERR_CHOICE);
         ck_assert_int_eq(rows, 77);
         ck_status(muslin_reference_row(unknown[i], 0, &row, &problem), MUSLIN_ERR_CHOICE);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_TABLE);
@@ -313,7 +315,14 @@ END_TEST
 
 START_TEST(a_count_needs_somewhere_to_go)
 {
-    ck_status(muslin_reference_count(MUSLIN_TABLE_BATTING, NULL), MUSLIN_ERR_NULL);
+    struct muslin_problem problem = PROBLEM;
+    int64_t rows = 77;
+    ck_status(muslin_reference_count(MUSLIN_TABLE_BATTING, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_reference_count(MUSLIN_TABLE_BATTING, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    problem.size = 1;
+    ck_status(muslin_reference_count(MUSLIN_TABLE_BATTING, &rows, &problem), MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_int_eq(rows, 77);
 }
 END_TEST
 

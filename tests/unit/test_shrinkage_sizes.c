@@ -45,8 +45,8 @@ START_TEST(losses_are_divided_away_and_not_multiplied)
 END_TEST
 
 /* 60 / (0.98 x 0.95) = 64.447 and 72 / 0.931 = 77.336; quilted 60 / 0.95 = 63.158 in, 513347.4 ticks; multiplied
- * 60 x 1.02 x 1.05 = 64.26 in, 522305.3 ticks. 64 1/2 x 0.931 = 60.0495 in, 488082.3 ticks. 522305 x 0.931 =
- * 486265.96. */
+ * 60 x 1.02 x 1.05 = 64.26 in, 522305.3 ticks. 64 1/2 x 0.931 = 60.0495 in, 488082.3 ticks. 64.26 x 0.931 in are
+ * 486266.2 ticks. */
 START_TEST(quilting_and_washing_each_take_their_share)
 {
     /* Example: 60 x 72 in wanted, 5 % lost in the wash each way and 2 % to quilting, up to 1/8 in: make 64 1/2 x
@@ -62,6 +62,30 @@ START_TEST(quilting_and_washing_each_take_their_share)
     ck_assert_int_eq(made.short_width, WHOLE_IN(60) - 486266);
     ck_assert_int_eq(made_for(&spec, IN(0, 1, 8), MUSLIN_ROUND_DOWN).make_width, IN(64, 3, 8));
     ck_assert_int_eq(made_for(&spec, IN(0, 1, 8), MUSLIN_ROUND_NEAREST).make_width, IN(64, 1, 2));
+}
+END_TEST
+
+/* 21 x 1.02 x 1.05 = 22.491, of which 0.98 x 0.95 is 20.939, so nothing is short; 22 x 0.931 would be 20.48. */
+START_TEST(how_short_multiplying_ends_is_rounded_once)
+{
+    struct muslin_shrinkage_spec spec = quilt_of(21, 100, 2 * PER_CENT, 5 * PER_CENT);
+    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    ck_assert_int_eq(made.multiplied_width, 22);
+    ck_assert_int_eq(made.short_width, 0);
+    ck_assert_int_eq(made.short_length, 0); /* 100 - 99.71 */
+    spec = quilt_of(1000, 1001, 0, 0);
+    spec.quilting_across = MUSLIN_PPM / 2;
+    spec.quilting_along = MUSLIN_PPM / 2;
+    spec.washing_across = MUSLIN_PPM / 10;
+    spec.washing_along = MUSLIN_PPM / 10;
+    made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    ck_assert_int_eq(made.short_width, 257);  /* 1000 - 742.5, ties up */
+    ck_assert_int_eq(made.short_length, 258); /* 1001 - 743.2425 */
+    spec = quilt_of(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_PPM - 1, 0);
+    spec.washing_along = 1;
+    made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    ck_assert_int_eq(made.short_width, MUSLIN_SIZE_MAX - 2147);  /* 2^30 x 1.999999 x 10^-6 = 2147.48 */
+    ck_assert_int_eq(made.short_length, MUSLIN_SIZE_MAX - 2147); /* less 2^30 x 2 x 10^-18 */
 }
 END_TEST
 
@@ -337,6 +361,7 @@ TCase *tcase_sizes(void)
     TCase *tcase = tcase_create("sizes to make");
     tcase_add_test(tcase, losses_are_divided_away_and_not_multiplied);
     tcase_add_test(tcase, quilting_and_washing_each_take_their_share);
+    tcase_add_test(tcase, how_short_multiplying_ends_is_rounded_once);
     tcase_add_test(tcase, width_and_length_have_their_own_shares);
     tcase_add_test(tcase, width_and_length_tell_their_own_exactness);
     tcase_add_test(tcase, nothing_lost_is_nothing_added);

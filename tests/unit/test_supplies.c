@@ -274,6 +274,29 @@ START_TEST(thread_is_rounded_up_once_and_so_is_each_half)
 }
 END_TEST
 
+/* A tick more from each half than the spool has would be a second spool, but the whole thread is as long as the spool,
+ * an odd number of ticks. */
+START_TEST(spools_hold_the_whole_thread_and_not_two_rounded_halves)
+{
+    struct muslin_thread_spec spec = MUSLIN_THREAD_SPEC_INIT;
+    spec.seam = 81281;
+    spec.ratio_above = 1;
+    spec.ratio_below = 1;
+    spec.waste = 0;
+    spec.spool = 81281;
+    struct muslin_thread out = thread_for(&spec);
+    ck_assert(out.with_waste == 81281 && out.needle == 40641 && out.bobbin_thread == 40641);
+    ck_assert(out.spools == 1 && out.left_on_spool == 0 && out.spool_longer_by == 0);
+    spec.seam++;
+    out = thread_for(&spec);
+    ck_assert(out.spools == 2 && out.left_on_spool == 81280);
+    /* from ready bobbins the spool has the needle's half alone: 81281 of twice as much seam */
+    spec.flags = MUSLIN_THREAD_READY_BOBBINS;
+    out = thread_for(&spec);
+    ck_assert(out.spools == 1 && out.left_on_spool == 81281 - 40641 && out.spool_longer_by == 2 * 81281 - 81282);
+}
+END_TEST
+
 START_TEST(no_seam_takes_no_thread)
 {
     struct muslin_thread_spec spec = MUSLIN_THREAD_SPEC_INIT;
@@ -301,12 +324,11 @@ START_TEST(the_longest_seam_is_still_right)
     ck_assert_int_eq(out.spools, 2);
     ck_assert_int_eq(out.left_on_spool, 0);
     ck_assert_int_eq(out.spool_longer_by, 0);
-    /* the spool holds an odd number of ticks, one of which no two equal halves can use; what a bobbin would reach for
-     * lies beyond the longest seam, so its slack ends there */
+    /* what a bobbin would reach for lies beyond the longest seam, so its slack ends there */
     spec.seam = longest - 5;
     spec.ratio_above = 1;
     out = thread_for(&spec);
-    ck_assert_int_eq(out.spool_longer_by, 4);
+    ck_assert_int_eq(out.spool_longer_by, 5);
     ck_assert_int_eq(out.bobbin_longer_by, 5);
     spec.ratio_below = MUSLIN_COUNT_MAX;
     ck_assert_int_eq(thread_for(&spec).spool_longer_by, 5);
@@ -379,6 +401,31 @@ START_TEST(thread_too_long_to_count_is_an_overflow)
 }
 END_TEST
 
+/* 2 (17 + 593) / 17 of the seam. Two bobbins, and later three spools, hold more thread than can be counted, so their
+ * slack ends with the longest seam whose thread can be: floor((2^62 - 1) x 17 / 1220). */
+START_TEST(slack_ends_where_the_thread_can_no_longer_be_counted)
+{
+    struct muslin_thread_spec spec = MUSLIN_THREAD_SPEC_INIT;
+    const muslin_len longest = INT64_C(64261198617430815);
+    spec.method = MUSLIN_THREAD_FORMULA;
+    spec.waste = 0;
+    spec.thickness = 593;
+    spec.stitch_length = 17;
+    spec.seam = INT64_C(42644105977678184);
+    spec.bobbin = INT64_C(1511617900359265280);
+    spec.spool = MUSLIN_LENGTH_MAX / 5 * 2;
+    struct muslin_thread out = thread_for(&spec);
+    ck_assert(out.bobbins == 2 && out.spools == 2);
+    ck_assert_int_eq(out.bobbin_longer_by, longest - spec.seam);
+    spec.seam += out.bobbin_longer_by;
+    out = thread_for(&spec);
+    ck_assert(out.bobbins == 2 && out.spools == 3);
+    ck_assert(out.bobbin_longer_by == 0 && out.spool_longer_by == 0);
+    spec.seam++;
+    failing(&thread, &spec, MUSLIN_ERR_OVERFLOW);
+}
+END_TEST
+
 /* ---- stitches --------------------------------------------------------------------------------------------------- */
 
 START_TEST(two_and_a_half_millimetres_are_ten_stitches_to_the_inch)
@@ -436,18 +483,19 @@ END_TEST
 START_TEST(twelve_stitches_to_the_inch_are_two_millimetres_long)
 {
     /* Example: 12 stitches in an inch are 677 ticks long, 2.1 mm to tenths. */
+    const struct muslin_rounding_spec tick = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_rounding_spec tenths = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_rounded out = { .size = (uint32_t)sizeof out };
-    ck_ok(muslin_stitch_length(WHOLE_IN(1), 12000, NULL, &out, NULL));
+    ck_ok(muslin_stitch_length(WHOLE_IN(1), 12000, &tick, &out, NULL));
     ck_assert_int_eq(out.value, 677);
     ck_assert_int_eq(out.exact, 0);
     tenths.grid = MM(1) / 10;
     ck_ok(muslin_stitch_length(WHOLE_IN(1), 12000, &tenths, &out, NULL));
     ck_assert_int_eq(out.value, 21 * MM(1) / 10);
-    ck_ok(muslin_stitch_length(WHOLE_IN(1), 10160, NULL, &out, NULL));
+    ck_ok(muslin_stitch_length(WHOLE_IN(1), 10160, &tick, &out, NULL));
     ck_assert_int_eq(out.value, 800);
     ck_assert_int_eq(out.exact, 1);
-    ck_ok(muslin_stitch_length(MUSLIN_SIZE_MAX, 1, NULL, &out, NULL));
+    ck_ok(muslin_stitch_length(MUSLIN_SIZE_MAX, 1, &tick, &out, NULL));
     ck_assert_int_eq(out.value, 1000 * MUSLIN_SIZE_MAX);
 }
 END_TEST
@@ -473,15 +521,13 @@ START_TEST(the_length_of_a_stitch_keeps_the_rules)
     };
     struct muslin_rounding_spec bad = MUSLIN_ROUNDING_SPEC_INIT;
     bad.grid = 0;
-    ck_out_rules(&stitch);
-    ck_newer_structs(&stitch);
-    ck_problem_rules(&stitch);
+    ck_struct_rules(&stitch);
     ck_no_flag_known(&stitch);
     ck_assert_int_eq(failing(&stitch, &bad, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_GRID);
     for (size_t i = 0; i < COUNT_OF(wrong); i++) {
         struct muslin_problem problem = PROBLEM;
         struct muslin_rounded out = { .size = (uint32_t)sizeof out };
-        ck_status(muslin_stitch_length(wrong[i].length, wrong[i].thousandths, NULL, &out, &problem), MUSLIN_ERR_RANGE);
+        ck_status(muslin_stitch_length(wrong[i].length, wrong[i].thousandths, &good, &out, &problem), MUSLIN_ERR_RANGE);
         ck_assert_int_eq(problem.argument, wrong[i].argument);
         ck_assert_int_eq(out.value, 0);
     }
@@ -517,11 +563,13 @@ static void add_thread_tests(Suite *suite)
     tcase_add_test(tcase, bobbins_and_spools_are_counted_up_and_tell_their_slack);
     tcase_add_test(tcase, ready_bobbins_leave_the_spools_to_the_needle);
     tcase_add_test(tcase, thread_is_rounded_up_once_and_so_is_each_half);
+    tcase_add_test(tcase, spools_hold_the_whole_thread_and_not_two_rounded_halves);
     tcase_add_test(tcase, no_seam_takes_no_thread);
     tcase_add_test(tcase, the_longest_seam_is_still_right);
     tcase_add_test(tcase, thread_refuses_what_lies_outside_its_ranges);
     tcase_add_test(tcase, what_breaks_a_range_is_said_in_inches_and_shares);
     tcase_add_test(tcase, thread_too_long_to_count_is_an_overflow);
+    tcase_add_test(tcase, slack_ends_where_the_thread_can_no_longer_be_counted);
     tcase_add_test(tcase, two_and_a_half_millimetres_are_ten_stitches_to_the_inch);
     tcase_add_test(tcase, stitches_refuse_what_cannot_be_counted);
     tcase_add_test(tcase, twelve_stitches_to_the_inch_are_two_millimetres_long);

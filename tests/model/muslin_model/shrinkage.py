@@ -69,12 +69,12 @@ def size_to_make(spec, rounding):
     for side, size, quilting, washing in sides(spec):
         keeps = left(quilting) * left(washing)
         make = rounded(size / keeps, rounding)
-        multiplied = nearest(size * (1 + Fraction(quilting, PPM)) * (1 + Fraction(washing, PPM)))
+        multiplied = size * (1 + Fraction(quilting, PPM)) * (1 + Fraction(washing, PPM))
         answer.update({
             f"make_{side}": make["value"],
             f"quilted_{side}": nearest(size / left(washing)),
             f"washed_{side}": nearest(make["value"] * keeps),
-            f"multiplied_{side}": multiplied,
+            f"multiplied_{side}": nearest(multiplied),
             f"short_{side}": size - nearest(multiplied * keeps),
             f"{side}_exact": make["exact"],
         })

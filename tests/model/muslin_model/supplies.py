@@ -50,10 +50,10 @@ def piecing(spec):
 
 # ---- thread -----------------------------------------------------------------------------------------------------
 
-def holders(half_thread, spec, is_ready):
-    """Bobbins and spools for so much thread from the needle and as much from the bobbin."""
-    needed = half_thread if is_ready else 2 * half_thread
-    return (-(-half_thread // spec.bobbin) if spec.bobbin else 0, -(-needed // spec.spool) if spec.spool else 0)
+def holders(exact, spec, is_ready):
+    """Bobbins and spools for so much thread, half of it from the needle and half from the bobbin."""
+    from_spools = exact / 2 if is_ready else exact
+    return (up(exact / 2 / spec.bobbin) if spec.bobbin else 0, up(from_spools / spec.spool) if spec.spool else 0)
 
 
 def thread(spec, ready_bobbins):
@@ -70,20 +70,21 @@ def thread(spec, ready_bobbins):
              else 2 + 2 * spec.thickness * Fraction(1, spec.stitch_length))
     wasteful = ratio * (1 + Fraction(spec.waste, PPM))
 
-    def half_of(seam):
-        return up(Fraction(up(wasteful * seam), 2))
-
-    half = half_of(spec.seam)
-    bobbins, spools = holders(half, spec, ready_bobbins)
+    exact = wasteful * spec.seam
+    whole = brought(exact, UP)
+    half = up(exact / 2)
+    bobbins, spools = holders(exact, spec, ready_bobbins)
 
     def longer(same):
-        return largest(lambda more: same(holders(half_of(spec.seam + more), spec, ready_bobbins)),
-                       LENGTH_MAX // 2 - spec.seam)
+        def answers(more):
+            thread = wasteful * (spec.seam + more)
+            return thread <= LENGTH_MAX and same(holders(thread, spec, ready_bobbins))
+        return largest(answers, LENGTH_MAX // 2 - spec.seam)
 
-    used = half if ready_bobbins else 2 * half
+    used = half if ready_bobbins else whole
     return {
         "ratio_thousandths": nearest(1000 * ratio),
-        "with_waste": brought(wasteful * spec.seam, UP),
+        "with_waste": whole,
         "thread": up(ratio * spec.seam),
         "needle": half,
         "bobbin_thread": half,
