@@ -195,7 +195,7 @@ class muslin_carry_on_spec(ctypes.Structure):
     ]
 
 
-class muslin_row_accuracy_spec(ctypes.Structure):
+class muslin_accuracy_row_spec(ctypes.Structure):
     """muslin/accuracy.h"""
 
     _fields_ = [
@@ -208,7 +208,7 @@ class muslin_row_accuracy_spec(ctypes.Structure):
     ]
 
 
-class muslin_row_accuracy(ctypes.Structure):
+class muslin_accuracy_row_errors(ctypes.Structure):
     """muslin/accuracy.h"""
 
     _fields_ = [
@@ -222,7 +222,7 @@ class muslin_row_accuracy(ctypes.Structure):
     ]
 
 
-class muslin_top_accuracy_spec(ctypes.Structure):
+class muslin_accuracy_top_spec(ctypes.Structure):
     """muslin/accuracy.h"""
 
     _fields_ = [
@@ -237,7 +237,7 @@ class muslin_top_accuracy_spec(ctypes.Structure):
     ]
 
 
-class muslin_top_accuracy(ctypes.Structure):
+class muslin_accuracy_top_errors(ctypes.Structure):
     """muslin/accuracy.h"""
 
     _fields_ = [
@@ -258,7 +258,7 @@ class muslin_top_accuracy(ctypes.Structure):
     ]
 
 
-class muslin_meeting_spec(ctypes.Structure):
+class muslin_accuracy_meet_spec(ctypes.Structure):
     """muslin/accuracy.h"""
 
     _fields_ = [
@@ -271,7 +271,7 @@ class muslin_meeting_spec(ctypes.Structure):
     ]
 
 
-class muslin_meeting(ctypes.Structure):
+class muslin_accuracy_meeting(ctypes.Structure):
     """muslin/accuracy.h"""
 
     _fields_ = [
@@ -1946,7 +1946,7 @@ class muslin_bed(ctypes.Structure):
     ]
 
 
-class muslin_bed_cover_spec(ctypes.Structure):
+class muslin_bed_covered_spec(ctypes.Structure):
     """muslin/fit.h"""
 
     _fields_ = [
@@ -2043,7 +2043,7 @@ class muslin_fit(ctypes.Structure):
     ]
 
 
-class muslin_across_spec(ctypes.Structure):
+class muslin_fit_across_spec(ctypes.Structure):
     """muslin/fit.h"""
 
     _fields_ = [
@@ -2058,7 +2058,7 @@ class muslin_across_spec(ctypes.Structure):
     ]
 
 
-class muslin_across(ctypes.Structure):
+class muslin_fit_across_blocks(ctypes.Structure):
     """muslin/fit.h"""
 
     _fields_ = [
@@ -2074,7 +2074,7 @@ class muslin_across(ctypes.Structure):
     ]
 
 
-class muslin_triangle_rows_spec(ctypes.Structure):
+class muslin_fit_triangles_spec(ctypes.Structure):
     """muslin/fit.h"""
 
     _fields_ = [
@@ -2090,7 +2090,7 @@ class muslin_triangle_rows_spec(ctypes.Structure):
     ]
 
 
-class muslin_triangle_rows(ctypes.Structure):
+class muslin_fit_triangle_rows(ctypes.Structure):
     """muslin/fit.h"""
 
     _fields_ = [
@@ -2115,7 +2115,7 @@ class muslin_triangle_rows(ctypes.Structure):
     ]
 
 
-class muslin_rescale_spec(ctypes.Structure):
+class muslin_fit_rescale_spec(ctypes.Structure):
     """muslin/fit.h"""
 
     _fields_ = [
@@ -2129,7 +2129,7 @@ class muslin_rescale_spec(ctypes.Structure):
     ]
 
 
-class muslin_rescale_row(ctypes.Structure):
+class muslin_fit_rescale_row(ctypes.Structure):
     """muslin/fit.h"""
 
     _fields_ = [
@@ -2147,7 +2147,7 @@ class muslin_rescale_row(ctypes.Structure):
     ]
 
 
-class muslin_rescaled(ctypes.Structure):
+class muslin_fit_rescaled(ctypes.Structure):
     """muslin/fit.h"""
 
     _fields_ = [
@@ -2783,17 +2783,18 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_seam_share": (ctypes.c_int32, 
         (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
-    "muslin_row_accuracy_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_row_accuracy_spec), ctypes.c_uint32)),
+    "muslin_accuracy_row_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_accuracy_row_spec), ctypes.c_uint32)),
     "muslin_accuracy_row": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_row_accuracy_spec), ctypes.POINTER(muslin_row_accuracy),
+        (ctypes.POINTER(muslin_accuracy_row_spec), ctypes.POINTER(muslin_accuracy_row_errors),
          ctypes.POINTER(muslin_problem))),
-    "muslin_top_accuracy_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_top_accuracy_spec), ctypes.c_uint32)),
+    "muslin_accuracy_top_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_accuracy_top_spec), ctypes.c_uint32)),
     "muslin_accuracy_top": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_top_accuracy_spec), ctypes.POINTER(muslin_top_accuracy),
+        (ctypes.POINTER(muslin_accuracy_top_spec), ctypes.POINTER(muslin_accuracy_top_errors),
          ctypes.POINTER(muslin_problem))),
-    "muslin_meeting_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_meeting_spec), ctypes.c_uint32)),
+    "muslin_accuracy_meet_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_accuracy_meet_spec), ctypes.c_uint32)),
     "muslin_accuracy_meet": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_meeting_spec), ctypes.POINTER(muslin_meeting), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_accuracy_meet_spec), ctypes.POINTER(muslin_accuracy_meeting),
+         ctypes.POINTER(muslin_problem))),
     "muslin_shrinkage_change": (ctypes.c_int32, 
         (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(muslin_problem))),
     "muslin_wash_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_wash_spec), ctypes.c_uint32)),
@@ -2850,7 +2851,8 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_stack_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_stack_spec), ctypes.c_uint32)),
     "muslin_stack_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stack_spec), ctypes.POINTER(muslin_stack), ctypes.POINTER(muslin_problem))),
-    "muslin_reference_count": (ctypes.c_int32, (ctypes.c_int32, ctypes.POINTER(ctypes.c_int64))),
+    "muslin_reference_count": (ctypes.c_int32, 
+        (ctypes.c_int32, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_reference_row": (ctypes.c_int32, 
         (ctypes.c_int32, ctypes.c_int64, ctypes.POINTER(muslin_reference), ctypes.POINTER(muslin_problem))),
     "muslin_reference_name": (ctypes.c_char_p, (ctypes.c_int32, ctypes.c_int64)),
@@ -3040,26 +3042,27 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_bed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_bed_spec), ctypes.c_uint32)),
     "muslin_bed_size": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_bed_spec), ctypes.POINTER(muslin_bed), ctypes.POINTER(muslin_problem))),
-    "muslin_bed_cover_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_bed_cover_spec), ctypes.c_uint32)),
+    "muslin_bed_covered_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_bed_covered_spec), ctypes.c_uint32)),
     "muslin_bed_covered": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_bed_cover_spec), ctypes.POINTER(muslin_bed_cover), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_bed_covered_spec), ctypes.POINTER(muslin_bed_cover), ctypes.POINTER(muslin_problem))),
     "muslin_fit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_fit_spec), ctypes.c_uint32)),
     "muslin_fit_settings": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_fit_spec), ctypes.POINTER(muslin_fit), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_fit_nearest": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_fit_spec), ctypes.POINTER(muslin_fit), ctypes.POINTER(muslin_problem))),
-    "muslin_across_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_across_spec), ctypes.c_uint32)),
-    "muslin_blocks_across": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_across_spec), ctypes.POINTER(muslin_across), ctypes.POINTER(muslin_problem))),
-    "muslin_triangle_rows_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_triangle_rows_spec), ctypes.c_uint32)),
-    "muslin_triangle_rows_plan": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_triangle_rows_spec), ctypes.POINTER(muslin_triangle_rows),
+    "muslin_fit_across_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_fit_across_spec), ctypes.c_uint32)),
+    "muslin_fit_across": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_fit_across_spec), ctypes.POINTER(muslin_fit_across_blocks),
          ctypes.POINTER(muslin_problem))),
-    "muslin_rescale_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_rescale_spec), ctypes.c_uint32)),
-    "muslin_rescale": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_rescale_spec), ctypes.POINTER(muslin_rescale_row), ctypes.c_size_t, ctypes.c_size_t,
-         ctypes.POINTER(muslin_rescaled), ctypes.POINTER(muslin_problem))),
+    "muslin_fit_triangles_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_fit_triangles_spec), ctypes.c_uint32)),
+    "muslin_fit_triangles": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_fit_triangles_spec), ctypes.POINTER(muslin_fit_triangle_rows),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_fit_rescale_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_fit_rescale_spec), ctypes.c_uint32)),
+    "muslin_fit_rescale": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_fit_rescale_spec), ctypes.POINTER(muslin_fit_rescale_row), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(muslin_fit_rescaled), ctypes.POINTER(muslin_problem))),
     "muslin_binding_width_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_binding_width_spec), ctypes.c_uint32)),
     "muslin_binding_measure": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_binding_width_spec), ctypes.POINTER(muslin_binding_width),

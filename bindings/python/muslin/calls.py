@@ -17,25 +17,25 @@ from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyl
                         FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LengthUnit, LogOrder, LogSide,
                         LogTurn, Measure, Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
                         QuiltingStart, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
-from .records import (Across, AcrossSpec, Alternate, AlternateSpec, Backing, BackingSpec, Batting, BattingSpec, Bed,
-                      BedCover, BedCoverSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
+from .records import (AccuracyMeeting, AccuracyMeetSpec, AccuracyRowErrors, AccuracyRowSpec, AccuracyTopErrors,
+                      AccuracyTopSpec, Alternate, AlternateSpec, Backing, BackingSpec, Batting, BattingSpec, Bed,
+                      BedCover, BedCoveredSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
                       BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
                       ClothPieces, ClothSpec, CommonRepeat, CornerSpec, Cost, CostSpec, CutlistPart, CutlistRow,
-                      CutlistSets, CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitSpec, FormatSpec, Frame,
-                      FrameCorner, FrameSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec, Line, LinePlace,
-                      LineSpec, Log, Logcabin, LogcabinSpec, LogFit, LogFitSpec, LogStrips, Medallion, MedallionPlan,
-                      MedallionRow, MedallionSpec, Meeting, MeetingSpec, Motif, MotifSpec, MotifYield, Need, NeedSpec,
-                      Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, Point, PointBorder,
-                      PointBorderSpec, PointSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quarter,
-                      QuarterSpec, Quilting, QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rescale, Rescaled,
-                      RescaleRow, RescaleSpec, Rounded, RoundingSpec, Row, RowAccuracy, RowAccuracySpec, Run, RunSpec,
-                      Sashed, SashedSpec, SashPiece, SeamSpec, Setting, SettingSpec, Shape, ShapeFoundation, ShapePiece,
-                      ShapePieceSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount, StockSize, StockSpec,
-                      StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints,
-                      StripsetShortest, StripsSpec, Substitution, TemplateCorner, Thread, ThreadSpec, TopAccuracy,
-                      TopAccuracySpec, TriangleRows, TriangleRowsSpec, UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt,
-                      UnitSpec, UnitStep, UnitStockSpec, UnitYield, WashChange, WashedSize, WashSpec, Weight,
-                      WeightSpec, Yield, YieldSpec)
+                      CutlistSets, CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitAcrossBlocks,
+                      FitAcrossSpec, FitRescale, FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows,
+                      FitTrianglesSpec, FormatSpec, Frame, FrameCorner, FrameSpec, Governing, Hanging, HangingSpec,
+                      Harvest, HarvestSpec, Line, LinePlace, LineSpec, Log, Logcabin, LogcabinSpec, LogFit, LogFitSpec,
+                      LogStrips, Medallion, MedallionPlan, MedallionRow, MedallionSpec, Motif, MotifSpec, MotifYield,
+                      Need, NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, Point,
+                      PointBorder, PointBorderSpec, PointSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec,
+                      Quarter, QuarterSpec, Quilting, QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rounded,
+                      RoundingSpec, Row, Run, RunSpec, Sashed, SashedSpec, SashPiece, SeamSpec, Setting, SettingSpec,
+                      Shape, ShapeFoundation, ShapePiece, ShapePieceSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec,
+                      StitchCount, StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec,
+                      Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, TemplateCorner, Thread,
+                      ThreadSpec, UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep, UnitStockSpec,
+                      UnitYield, WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -61,7 +61,7 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "point_plan", "point_block_for_width", "point_block_from_side", "logcabin_plan", "logcabin_logs",
            "logcabin_strips", "logcabin_log_for", "logcabin_rounds_for", "frame_pieces", "frame_outline",
            "medallion_plan", "repeat_plan", "repeat_common", "point_border_plan", "bed_size", "bed_covered",
-           "fit_settings", "fit_nearest", "blocks_across", "triangle_rows_plan", "rescale", "binding_measure",
+           "fit_settings", "fit_nearest", "fit_across", "fit_triangles", "fit_rescale", "binding_measure",
            "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan", "backing_layouts",
            "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups", "stripquilt_pressing",
            "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines", "weight_plan",
@@ -614,50 +614,50 @@ def seam_share(cut_area: int, finished_area: int) -> int:
     return ppm_.value
 
 
-def accuracy_row(spec: Optional[RowAccuracySpec] = None, *, pieces: Optional[int] = None, seams: Optional[int] = None,
-                 seam_error: Optional[LengthLike] = None, cut_error: Optional[LengthLike] = None) -> RowAccuracy:
+def accuracy_row(spec: Optional[AccuracyRowSpec] = None, *, pieces: Optional[int] = None, seams: Optional[int] = None,
+                 seam_error: Optional[LengthLike] = None, cut_error: Optional[LengthLike] = None) -> AccuracyRowErrors:
     """How far off a row of pieces may be.
 
-    Keywords: the members of RowAccuracySpec, over those of spec.
+    Keywords: the members of AccuracyRowSpec, over those of spec.
 
     muslin_accuracy_row() in muslin/accuracy.h. Since 0.1.
     """
-    wish = merged(RowAccuracySpec, spec, pieces=pieces, seams=seams, seam_error=seam_error, cut_error=cut_error)
-    out_ = new(structs.muslin_row_accuracy)
+    wish = merged(AccuracyRowSpec, spec, pieces=pieces, seams=seams, seam_error=seam_error, cut_error=cut_error)
+    out_ = new(structs.muslin_accuracy_row_errors)
     call_telling("muslin_accuracy_row", ctypes.byref(wish), ctypes.byref(out_))
-    return RowAccuracy._read(out_)
+    return AccuracyRowErrors._read(out_)
 
 
-def accuracy_top(spec: Optional[TopAccuracySpec] = None, *, pieces_across: Optional[int] = None,
+def accuracy_top(spec: Optional[AccuracyTopSpec] = None, *, pieces_across: Optional[int] = None,
                  pieces_down: Optional[int] = None, columns: Optional[int] = None, rows: Optional[int] = None,
-                 seam_error: Optional[LengthLike] = None, cut_error: Optional[LengthLike] = None) -> TopAccuracy:
+                 seam_error: Optional[LengthLike] = None, cut_error: Optional[LengthLike] = None) -> AccuracyTopErrors:
     """How far off a block and a top of such blocks may be, in a straight setting without sashing (for other rows count
     pieces and seams and ask muslin_accuracy_row()).
 
-    Keywords: the members of TopAccuracySpec, over those of spec.
+    Keywords: the members of AccuracyTopSpec, over those of spec.
 
     muslin_accuracy_top() in muslin/accuracy.h. Since 0.1.
     """
-    wish = merged(TopAccuracySpec, spec, pieces_across=pieces_across, pieces_down=pieces_down, columns=columns,
+    wish = merged(AccuracyTopSpec, spec, pieces_across=pieces_across, pieces_down=pieces_down, columns=columns,
                                          rows=rows, seam_error=seam_error, cut_error=cut_error)
-    out_ = new(structs.muslin_top_accuracy)
+    out_ = new(structs.muslin_accuracy_top_errors)
     call_telling("muslin_accuracy_top", ctypes.byref(wish), ctypes.byref(out_))
-    return TopAccuracy._read(out_)
+    return AccuracyTopErrors._read(out_)
 
 
-def accuracy_meet(spec: Optional[MeetingSpec] = None, *, seams: Optional[int] = None,
+def accuracy_meet(spec: Optional[AccuracyMeetSpec] = None, *, seams: Optional[int] = None,
                   seam_error: Optional[LengthLike] = None, cut_error: Optional[LengthLike] = None,
-                  tolerance: Optional[LengthLike] = None) -> Meeting:
+                  tolerance: Optional[LengthLike] = None) -> AccuracyMeeting:
     """Whether the seams of two neighbouring rows meet.
 
-    Keywords: the members of MeetingSpec, over those of spec.
+    Keywords: the members of AccuracyMeetSpec, over those of spec.
 
     muslin_accuracy_meet() in muslin/accuracy.h. Since 0.1.
     """
-    wish = merged(MeetingSpec, spec, seams=seams, seam_error=seam_error, cut_error=cut_error, tolerance=tolerance)
-    out_ = new(structs.muslin_meeting)
+    wish = merged(AccuracyMeetSpec, spec, seams=seams, seam_error=seam_error, cut_error=cut_error, tolerance=tolerance)
+    out_ = new(structs.muslin_accuracy_meeting)
     call_telling("muslin_accuracy_meet", ctypes.byref(wish), ctypes.byref(out_))
-    return Meeting._read(out_)
+    return AccuracyMeeting._read(out_)
 
 
 def shrinkage_change(before: LengthLike, after: LengthLike) -> int:
@@ -955,7 +955,7 @@ def reference_count(table: Table) -> int:
     muslin_reference_count() in muslin/reference.h. Since 0.1.
     """
     out_ = ctypes.c_int64()
-    call("muslin_reference_count", whole(table, "table", 32), ctypes.byref(out_))
+    call_telling("muslin_reference_count", whole(table, "table", 32), ctypes.byref(out_))
     return out_.value
 
 
@@ -2005,21 +2005,21 @@ def bed_size(spec: Optional[BedSpec] = None, *, mattress_width: Optional[LengthL
     return Bed._read(out_)
 
 
-def bed_covered(spec: Optional[BedCoverSpec] = None, *, quilt_width: Optional[LengthLike] = None,
+def bed_covered(spec: Optional[BedCoveredSpec] = None, *, quilt_width: Optional[LengthLike] = None,
                 quilt_length: Optional[LengthLike] = None, mattress_width: Optional[LengthLike] = None,
                 mattress_length: Optional[LengthLike] = None, mattress_depth: Optional[LengthLike] = None,
                 floor_height: Optional[LengthLike] = None, head_drop: Optional[LengthLike] = None,
                 pillow_tuck: Optional[LengthLike] = None, foot_corner: Optional[FootCorner] = None) -> BedCover:
     """Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by.
 
-    Keywords: the members of BedCoverSpec, over those of spec.
+    Keywords: the members of BedCoveredSpec, over those of spec.
 
     muslin_bed_covered() in muslin/fit.h. Since 0.1.
     """
-    wish = merged(BedCoverSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, mattress_width=mattress_width,
-                                      mattress_length=mattress_length, mattress_depth=mattress_depth,
-                                      floor_height=floor_height, head_drop=head_drop, pillow_tuck=pillow_tuck,
-                                      foot_corner=foot_corner)
+    wish = merged(BedCoveredSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length,
+                                        mattress_width=mattress_width, mattress_length=mattress_length,
+                                        mattress_depth=mattress_depth, floor_height=floor_height, head_drop=head_drop,
+                                        pillow_tuck=pillow_tuck, foot_corner=foot_corner)
     out_ = new(structs.muslin_bed_cover)
     call_telling("muslin_bed_covered", ctypes.byref(wish), ctypes.byref(out_))
     return BedCover._read(out_)
@@ -2094,61 +2094,62 @@ def fit_nearest(spec: Optional[FitSpec] = None, *, wanted_width: Optional[Length
     return Fit._read(out_)
 
 
-def blocks_across(spec: Optional[AcrossSpec] = None, *, wanted: Optional[LengthLike] = None,
-                  border: Optional[LengthLike] = None, block: Optional[LengthLike] = None,
-                  sash: Optional[LengthLike] = None, direction: Optional[Direction] = None,
-                  framed: Optional[bool] = None) -> Across:
+def fit_across(spec: Optional[FitAcrossSpec] = None, *, wanted: Optional[LengthLike] = None,
+               border: Optional[LengthLike] = None, block: Optional[LengthLike] = None,
+               sash: Optional[LengthLike] = None, direction: Optional[Direction] = None,
+               framed: Optional[bool] = None) -> FitAcrossBlocks:
     """The number of blocks for a width: (wanted - 2 border + sash) / (block + sash), rounded as asked but to one block
     at least.
 
-    Keywords: the members of AcrossSpec, over those of spec.
+    Keywords: the members of FitAcrossSpec, over those of spec.
 
-    muslin_blocks_across() in muslin/fit.h. Since 0.1.
+    muslin_fit_across() in muslin/fit.h. Since 0.1.
     """
-    wish = merged(AcrossSpec, spec, wanted=wanted, border=border, block=block, sash=sash, direction=direction,
-                                    framed=framed)
-    out_ = new(structs.muslin_across)
-    call_telling("muslin_blocks_across", ctypes.byref(wish), ctypes.byref(out_))
-    return Across._read(out_)
+    wish = merged(FitAcrossSpec, spec, wanted=wanted, border=border, block=block, sash=sash, direction=direction,
+                                       framed=framed)
+    out_ = new(structs.muslin_fit_across_blocks)
+    call_telling("muslin_fit_across", ctypes.byref(wish), ctypes.byref(out_))
+    return FitAcrossBlocks._read(out_)
 
 
-def triangle_rows_plan(spec: Optional[TriangleRowsSpec] = None, *, wanted_width: Optional[LengthLike] = None,
-                       wanted_length: Optional[LengthLike] = None, height: Optional[LengthLike] = None,
-                       rows_direction: Optional[Direction] = None, sides_direction: Optional[Direction] = None,
-                       allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> TriangleRows:
+def fit_triangles(spec: Optional[FitTrianglesSpec] = None, *, wanted_width: Optional[LengthLike] = None,
+                  wanted_length: Optional[LengthLike] = None, height: Optional[LengthLike] = None,
+                  rows_direction: Optional[Direction] = None, sides_direction: Optional[Direction] = None,
+                  allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> FitTriangleRows:
     """Rows of equilateral triangles, point up and point down in turn, for a quilt of about this size, and how to cut
     them from strips.
 
-    Keywords: the members of TriangleRowsSpec, over those of spec.
+    Keywords: the members of FitTrianglesSpec, over those of spec.
 
-    muslin_triangle_rows_plan() in muslin/fit.h. Since 0.1.
+    muslin_fit_triangles() in muslin/fit.h. Since 0.1.
     """
-    wish = merged(TriangleRowsSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, height=height,
+    wish = merged(FitTrianglesSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, height=height,
                                           rows_direction=rows_direction, sides_direction=sides_direction,
                                           allowance=allowance, take_up=take_up)
-    out_ = new(structs.muslin_triangle_rows)
-    call_telling("muslin_triangle_rows_plan", ctypes.byref(wish), ctypes.byref(out_))
-    return TriangleRows._read(out_)
+    out_ = new(structs.muslin_fit_triangle_rows)
+    call_telling("muslin_fit_triangles", ctypes.byref(wish), ctypes.byref(out_))
+    return FitTriangleRows._read(out_)
 
 
-def rescale(rows: Sequence[RescaleRow], spec: Optional[RescaleSpec] = None, *, numerator: Optional[int] = None,
-            denominator: Optional[int] = None, allowance: Optional[LengthLike] = None,
-            take_up: Optional[LengthLike] = None, grid: Optional[LengthLike] = None) -> Rescale:
+def fit_rescale(rows: Sequence[FitRescaleRow], spec: Optional[FitRescaleSpec] = None, *,
+                numerator: Optional[int] = None, denominator: Optional[int] = None,
+                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                grid: Optional[LengthLike] = None) -> FitRescale:
     """A pattern made larger or smaller: n finished sizes in the array (n 1 .. MUSLIN_COUNT_MAX), each scaled exactly
     and given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them on
     the marks.
 
-    Keywords: the members of RescaleSpec, over those of spec.
+    Keywords: the members of FitRescaleSpec, over those of spec.
 
-    muslin_rescale() in muslin/fit.h. Since 0.1.
+    muslin_fit_rescale() in muslin/fit.h. Since 0.1.
     """
-    wish = merged(RescaleSpec, spec, numerator=numerator, denominator=denominator, allowance=allowance, take_up=take_up,
-                                     grid=grid)
-    rows_, n = rows_of(RescaleRow, rows, "rows")
-    out_ = new(structs.muslin_rescaled)
-    call_telling("muslin_rescale", ctypes.byref(wish), rows_, ctypes.sizeof(structs.muslin_rescale_row), n,
+    wish = merged(FitRescaleSpec, spec, numerator=numerator, denominator=denominator, allowance=allowance,
+                                        take_up=take_up, grid=grid)
+    rows_, n = rows_of(FitRescaleRow, rows, "rows")
+    out_ = new(structs.muslin_fit_rescaled)
+    call_telling("muslin_fit_rescale", ctypes.byref(wish), rows_, ctypes.sizeof(structs.muslin_fit_rescale_row), n,
                  ctypes.byref(out_))
-    return Rescale(tuple(RescaleRow._read(row) for row in rows_[:n]), Rescaled._read(out_))
+    return FitRescale(tuple(FitRescaleRow._read(row) for row in rows_[:n]), FitRescaled._read(out_))
 
 
 def binding_measure(spec: Optional[BindingWidthSpec] = None, *, fold: Optional[Fold] = None,
@@ -2474,7 +2475,7 @@ def stitch_count(length: LengthLike, stitch_length: LengthLike, decimals: int, d
 
 def stitch_length(length: LengthLike, thousandths: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
-    MUSLIN_SIZE_MAX), rounded as asked; a null rounding is to the nearest tick.
+    MUSLIN_SIZE_MAX), rounded as asked.
 
     muslin_stitch_length() in muslin/supplies.h. Since 0.1.
     """

@@ -13,7 +13,7 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "UNIT_MAX", "BORDER_LENGTHWISE", "SASHED_FRAME", "SASHED_CORNERSTONES", "LINE_FRAME", "POINT_DIAGONAL_FIRST",
            "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING", "POINT_SQUARES_MAX",
            "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT",
-           "ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX",
+           "FIT_ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX",
            "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction", "LengthUnit", "Style",
            "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind", "Table",
            "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
@@ -63,7 +63,7 @@ FIT_ALLOW_STRAIGHT = 1
 FIT_ALLOW_SASHED = 2
 FIT_ALLOW_FRAMED = 4
 FIT_ALLOW_ON_POINT = 8
-ACROSS_FRAMED = 1
+FIT_ACROSS_FRAMED = 1
 BIAS_BLUNT_ENDS = 1
 BATTING_FIXED = 1
 BACKING_ROUND_PANELS = 1
@@ -422,14 +422,14 @@ class StockKind(Choice):
 class Table(Choice):
     """enum muslin_table"""
 
-    BATTING = 1  # packaged batting, smallest first: width, length
+    BATTING = 1  # packaged batting, in this version smallest first: width, length
     PRECUT = 2  # usual pre-cuts: cut width across, cut length along, pieces sold together
-    FABRIC_WIDTH = 3  # usable widths people plan with, smallest first: width
+    FABRIC_WIDTH = 3  # usable widths people plan with, in this version smallest first: width
     MATTRESS = 4  # mattresses: width, length
     CRIB = 5  # what the law fixes for a full-size crib: width, length; a thickness as width
     PILLOW_TUCK = 6  # what a quilt is longer for tucking under pillows: width
     DROP = 7  # depths of mattresses, least as width and greatest as length; what a drop adds
-    YARD_FRACTION = 8  # fractions of a yard and of a metre, smallest first: width
+    YARD_FRACTION = 8  # fractions of a yard and of a metre, in this version smallest first: width
     STITCH = 9  # usual lengths of a stitch: width
     CAUTION = 10  # behind cautions: sizes, or an age in months as count; see each row's note
     # packaged batting where other lists disagree with MUSLIN_TABLE_BATTING; never chosen by muslin_batting_plan()

@@ -10,8 +10,8 @@ from . import _api as structs
 from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
 from ._values import put, put_sign
-from .constants import (ACROSS_FRAMED, BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS,
-                        BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT,
+from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE,
+                        CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ACROSS_FRAMED, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT,
                         FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, LINE_FRAME,
                         LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_START, POINT_DIAGONAL_FIRST,
                         SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END,
@@ -23,10 +23,10 @@ from .constants import (ACROSS_FRAMED, BACKING_ROUND_PANELS, BATTING_FIXED, BED_
                         Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
-           "Calibration", "CarryOnSpec", "RowAccuracySpec", "RowAccuracy", "TopAccuracySpec", "TopAccuracy",
-           "MeetingSpec", "Meeting", "WashSpec", "WashChange", "ShrinkageSpec", "SizeToMake", "WashedSize", "Governing",
-           "PrewashSpec", "Prewash", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec", "Strips",
-           "StockSpec", "StockStrips", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
+           "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
+           "AccuracyMeetSpec", "AccuracyMeeting", "WashSpec", "WashChange", "ShrinkageSpec", "SizeToMake", "WashedSize",
+           "Governing", "PrewashSpec", "Prewash", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec",
+           "Strips", "StockSpec", "StockStrips", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
            "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistSets", "Substitution", "CornerSpec",
            "Shape", "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterSpec", "Quarter", "Regular", "UnitSpec",
@@ -35,13 +35,13 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "AlternateSpec", "Alternate", "LineSpec", "Line", "LinePlace", "PointSpec", "Point", "LogcabinSpec",
            "Logcabin", "Log", "LogStrips", "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner", "MedallionSpec",
            "MedallionRow", "Medallion", "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec", "PointBorder",
-           "BedSpec", "Bed", "BedCoverSpec", "BedCover", "FitSpec", "Fit", "AcrossSpec", "Across", "TriangleRowsSpec",
-           "TriangleRows", "RescaleSpec", "RescaleRow", "Rescaled", "BindingWidthSpec", "BindingWidth", "BindingSpec",
-           "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec",
-           "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread",
-           "QuiltingSpec", "Quilting", "WeightSpec", "Weight", "CostSpec", "Cost", "StockSize", "StripsetShortest",
-           "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan", "Rescale", "StripquiltPressing",
-           "StitchCount"]
+           "BedSpec", "Bed", "BedCoveredSpec", "BedCover", "FitSpec", "Fit", "FitAcrossSpec", "FitAcrossBlocks",
+           "FitTrianglesSpec", "FitTriangleRows", "FitRescaleSpec", "FitRescaleRow", "FitRescaled", "BindingWidthSpec",
+           "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec",
+           "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec",
+           "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight", "CostSpec", "Cost",
+           "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan",
+           "FitRescale", "StripquiltPressing", "StitchCount"]
 
 
 @dataclass(frozen=True)
@@ -332,8 +332,8 @@ class CarryOnSpec(Spec):
 
 
 @dataclass(frozen=True)
-class RowAccuracySpec(Spec):
-    """struct muslin_row_accuracy_spec, muslin/accuracy.h
+class AccuracyRowSpec(Spec):
+    """struct muslin_accuracy_row_spec, muslin/accuracy.h
 
     pieces: side by side (initially 1)
     seams: that the measure crosses, 0 .. MUSLIN_COUNT_MAX; pieces - 1 from raw edge to raw edge (initially 0)
@@ -341,8 +341,8 @@ class RowAccuracySpec(Spec):
     cut_error: c, of one cut edge (initially 0)
     """
 
-    _kind = structs.muslin_row_accuracy_spec
-    _init = "muslin_row_accuracy_spec_init"
+    _kind = structs.muslin_accuracy_row_spec
+    _init = "muslin_accuracy_row_spec_init"
 
     pieces: Optional[int] = None
     seams: Optional[int] = None
@@ -357,8 +357,8 @@ class RowAccuracySpec(Spec):
 
 
 @dataclass(frozen=True)
-class RowAccuracy:
-    """struct muslin_row_accuracy, muslin/accuracy.h
+class AccuracyRowErrors:
+    """struct muslin_accuracy_row_errors, muslin/accuracy.h
 
     cuts: 2 x pieces
     from_seams: seams x e: what the seams bring to the worst case
@@ -374,14 +374,14 @@ class RowAccuracy:
     likely: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "RowAccuracy":
+    def _read(cls, struct: Any) -> "AccuracyRowErrors":
         return cls(cuts=int(struct.cuts), from_seams=Length(struct.from_seams), from_cuts=Length(struct.from_cuts),
                    worst=Length(struct.worst), likely=Length(struct.likely))
 
 
 @dataclass(frozen=True)
-class TopAccuracySpec(Spec):
-    """struct muslin_top_accuracy_spec, muslin/accuracy.h
+class AccuracyTopSpec(Spec):
+    """struct muslin_accuracy_top_spec, muslin/accuracy.h
 
     pieces_across: a block (initially 1)
     pieces_down: a block (initially 1)
@@ -391,8 +391,8 @@ class TopAccuracySpec(Spec):
     cut_error: c, of one cut edge (initially 0)
     """
 
-    _kind = structs.muslin_top_accuracy_spec
-    _init = "muslin_top_accuracy_spec_init"
+    _kind = structs.muslin_accuracy_top_spec
+    _init = "muslin_accuracy_top_spec_init"
 
     pieces_across: Optional[int] = None
     pieces_down: Optional[int] = None
@@ -411,8 +411,8 @@ class TopAccuracySpec(Spec):
 
 
 @dataclass(frozen=True)
-class TopAccuracy:
-    """struct muslin_top_accuracy, muslin/accuracy.h
+class AccuracyTopErrors:
+    """struct muslin_accuracy_top_errors, muslin/accuracy.h
 
     block_seams_across: pieces_across - 1
     block_width_worst: how far the unfinished width of a block may be off ...
@@ -442,7 +442,7 @@ class TopAccuracy:
     top_length_likely: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "TopAccuracy":
+    def _read(cls, struct: Any) -> "AccuracyTopErrors":
         return cls(block_seams_across=int(struct.block_seams_across),
                    block_width_worst=Length(struct.block_width_worst),
                    block_width_likely=Length(struct.block_width_likely), block_seams_down=int(struct.block_seams_down),
@@ -454,8 +454,8 @@ class TopAccuracy:
 
 
 @dataclass(frozen=True)
-class MeetingSpec(Spec):
-    """struct muslin_meeting_spec, muslin/accuracy.h
+class AccuracyMeetSpec(Spec):
+    """struct muslin_accuracy_meet_spec, muslin/accuracy.h
 
     seams: n, of each of the two rows (initially 1)
     seam_error: e, of one seam (initially 0)
@@ -463,8 +463,8 @@ class MeetingSpec(Spec):
     tolerance: seams this far apart still count as meeting; 0 .. MUSLIN_SIZE_MAX (initially 1/16 in)
     """
 
-    _kind = structs.muslin_meeting_spec
-    _init = "muslin_meeting_spec_init"
+    _kind = structs.muslin_accuracy_meet_spec
+    _init = "muslin_accuracy_meet_spec_init"
 
     seams: Optional[int] = None
     seam_error: Optional[LengthLike] = None
@@ -479,8 +479,8 @@ class MeetingSpec(Spec):
 
 
 @dataclass(frozen=True)
-class Meeting:
-    """struct muslin_meeting, muslin/accuracy.h
+class AccuracyMeeting:
+    """struct muslin_accuracy_meeting, muslin/accuracy.h
 
     worst: apart at the last seam: 2 n (e + 2 c), both rows off opposite ways
     likely: the same by chance: sqrt(2 n (e^2 + 2 c^2)), up to a tick
@@ -518,7 +518,7 @@ class Meeting:
     twice_likely_cuts_meet: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "Meeting":
+    def _read(cls, struct: Any) -> "AccuracyMeeting":
         return cls(worst=Length(struct.worst), likely=Length(struct.likely), first_missed=int(struct.first_missed),
                    likely_first_missed=int(struct.likely_first_missed),
                    largest_seam_error=Length(struct.largest_seam_error),
@@ -623,7 +623,8 @@ class SizeToMake:
     washed_length
     multiplied_width: what multiplying would have said: wanted x (1 + q)(1 + w), nearest tick ...
     multiplied_length
-    short_width: ... and how far below the wanted size that ends (its end to the nearest tick)
+    short_width: ... and how far below the wanted size exactly so much ends: wanted less wanted x (1 - q^2)(1 - w^2),
+        the latter to the nearest tick
     short_length
     width_exact: 1 when rounding lost nothing of make_width
     length_exact
@@ -1699,7 +1700,7 @@ class Substitution:
     stock_needed: pieces of stock; from yardage 0
     stock_missing: of those, not in hand
     fabrics: different fabrics that the list then shows, when each piece of stock needed is taken from another print as
-        long as there is one; from yardage 1
+        long as there is one; from yardage 1; 0 for an empty list
     per_fabric_least: pieces of stock of each of them, dealt evenly: at least so many; from yardage 0
     per_fabric_most: ... and at most
     cloth_length: from yardage: length needed; else 0
@@ -3857,8 +3858,8 @@ class Bed:
 
 
 @dataclass(frozen=True)
-class BedCoverSpec(Spec):
-    """struct muslin_bed_cover_spec, muslin/fit.h
+class BedCoveredSpec(Spec):
+    """struct muslin_bed_covered_spec, muslin/fit.h
 
     quilt_width: finished, 1 or more (initially 0)
     quilt_length: finished, 1 or more (initially 0)
@@ -3871,8 +3872,8 @@ class BedCoverSpec(Spec):
     foot_corner: enum muslin_foot_corner (initially FootCorner.SQUARE)
     """
 
-    _kind = structs.muslin_bed_cover_spec
-    _init = "muslin_bed_cover_spec_init"
+    _kind = structs.muslin_bed_covered_spec
+    _init = "muslin_bed_covered_spec_init"
 
     quilt_width: Optional[LengthLike] = None
     quilt_length: Optional[LengthLike] = None
@@ -3952,7 +3953,7 @@ class FitSpec(Spec):
     block_least: 1 or more (initially 6 in)
     block_most: block_least or more (initially 14 in)
     block_step: 1 or more (initially 1/2 in)
-    sash_least: 1 or more where sashes are allowed; all three are passed over where they are not (initially 1 in)
+    sash_least: 1 or more where sashes are allowed; where they are not, all three are not looked at (initially 1 in)
     sash_most: (initially 3 in)
     sash_step: (initially 1/2 in)
     border_least: on each side, all borders together; 0: none (initially 0)
@@ -3963,8 +3964,8 @@ class FitSpec(Spec):
     rows_least: (initially 1)
     rows_most: (initially 100)
     best: list so many only; 0: all, to MUSLIN_COUNT_MAX (initially 0)
-    work_limit: the most combinations of kind, block, sash and border that are tried, and the most settings that are
-        found; 1 .. MUSLIN_COUNT_MAX (initially 1000000)
+    work_limit: the most combinations of kind, block, sash and border that are tried, and the most settings that may be
+        found, listed or not; 1 .. MUSLIN_COUNT_MAX (initially 1000000)
     rank: enum muslin_fit_rank (initially FitRank.NEAREST)
     columns_parity: enum muslin_parity (initially Parity.ANY)
     rows_parity: enum muslin_parity (initially Parity.ANY)
@@ -4042,7 +4043,8 @@ class Fit:
     """struct muslin_fit, muslin/fit.h
 
     kind: enum muslin_fit_kind
-    exact: 1 when width and length are as wanted to the tick
+    exact: 1 when width and length are exactly as wanted; always 0 on point, where they are no whole ticks even if
+        off_width and off_length are 0
     columns
     rows
     block
@@ -4084,8 +4086,8 @@ class Fit:
 
 
 @dataclass(frozen=True)
-class AcrossSpec(Spec):
-    """struct muslin_across_spec, muslin/fit.h
+class FitAcrossSpec(Spec):
+    """struct muslin_fit_across_spec, muslin/fit.h
 
     wanted: the width (or length) to fill, 1 or more (initially 0)
     border: on each side (initially 0)
@@ -4093,11 +4095,11 @@ class AcrossSpec(Spec):
     sash: between blocks; 0: none (initially 0)
     direction: enum muslin_direction: fewer blocks, more, or the nearer of the two (ties: more) (initially
         Direction.NEAREST)
-    framed: the flag MUSLIN_ACROSS_FRAMED (initially False)
+    framed: the flag MUSLIN_FIT_ACROSS_FRAMED (initially False)
     """
 
-    _kind = structs.muslin_across_spec
-    _init = "muslin_across_spec_init"
+    _kind = structs.muslin_fit_across_spec
+    _init = "muslin_fit_across_spec_init"
 
     wanted: Optional[LengthLike] = None
     border: Optional[LengthLike] = None
@@ -4112,12 +4114,12 @@ class AcrossSpec(Spec):
         put_length(struct, "block", self.block)
         put_length(struct, "sash", self.sash)
         put(struct, "direction", self.direction)
-        struct.flags |= ACROSS_FRAMED if self.framed else 0
+        struct.flags |= FIT_ACROSS_FRAMED if self.framed else 0
 
 
 @dataclass(frozen=True)
-class Across:
-    """struct muslin_across, muslin/fit.h
+class FitAcrossBlocks:
+    """struct muslin_fit_across_blocks, muslin/fit.h
 
     blocks: 1 or more
     finished_width: of so many blocks, their sashes and both borders
@@ -4136,14 +4138,14 @@ class Across:
     exact: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "Across":
+    def _read(cls, struct: Any) -> "FitAcrossBlocks":
         return cls(blocks=int(struct.blocks), finished_width=Length(struct.finished_width), off=Length(struct.off),
                    room=Length(struct.room), pitch=Length(struct.pitch), exact=bool(struct.exact))
 
 
 @dataclass(frozen=True)
-class TriangleRowsSpec(Spec):
-    """struct muslin_triangle_rows_spec, muslin/fit.h
+class FitTrianglesSpec(Spec):
+    """struct muslin_fit_triangles_spec, muslin/fit.h
 
     wanted_width: 1 or more (initially 0)
     wanted_length: 1 or more (initially 0)
@@ -4154,8 +4156,8 @@ class TriangleRowsSpec(Spec):
     take_up: u (initially 0)
     """
 
-    _kind = structs.muslin_triangle_rows_spec
-    _init = "muslin_triangle_rows_spec_init"
+    _kind = structs.muslin_fit_triangles_spec
+    _init = "muslin_fit_triangles_spec_init"
 
     wanted_width: Optional[LengthLike] = None
     wanted_length: Optional[LengthLike] = None
@@ -4176,8 +4178,8 @@ class TriangleRowsSpec(Spec):
 
 
 @dataclass(frozen=True)
-class TriangleRows:
-    """struct muslin_triangle_rows, muslin/fit.h
+class FitTriangleRows:
+    """struct muslin_fit_triangle_rows, muslin/fit.h
 
     rows: 1 or more
     sides: whole sides of triangles across, 1 or more
@@ -4218,7 +4220,7 @@ class TriangleRows:
     half_cut_base: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "TriangleRows":
+    def _read(cls, struct: Any) -> "FitTriangleRows":
         return cls(rows=int(struct.rows), sides=int(struct.sides), side=Length(struct.side),
                    finished_width=Length(struct.finished_width), finished_length=Length(struct.finished_length),
                    off_width=Length(struct.off_width), off_length=Length(struct.off_length),
@@ -4230,8 +4232,8 @@ class TriangleRows:
 
 
 @dataclass(frozen=True)
-class RescaleSpec(Spec):
-    """struct muslin_rescale_spec, muslin/fit.h
+class FitRescaleSpec(Spec):
+    """struct muslin_fit_rescale_spec, muslin/fit.h
 
     numerator: of the scale, 1 .. INT64_MAX: 3 / 2 is half as large again (initially 1)
     denominator: 1 .. INT64_MAX (initially 1)
@@ -4240,8 +4242,8 @@ class RescaleSpec(Spec):
     grid: the ruler's marks, 1 or more: cut sizes shall lie on it (initially 1/8 in)
     """
 
-    _kind = structs.muslin_rescale_spec
-    _init = "muslin_rescale_spec_init"
+    _kind = structs.muslin_fit_rescale_spec
+    _init = "muslin_fit_rescale_spec_init"
 
     numerator: Optional[int] = None
     denominator: Optional[int] = None
@@ -4258,8 +4260,8 @@ class RescaleSpec(Spec):
 
 
 @dataclass(frozen=True)
-class RescaleRow(Spec):
-    """struct muslin_rescale_row, muslin/fit.h
+class FitRescaleRow(Spec):
+    """struct muslin_fit_rescale_row, muslin/fit.h
 
     finished: in: as it is, 1 .. MUSLIN_SIZE_MAX
     new_finished: finished x numerator / denominator, to the nearest tick, ties up ...
@@ -4267,12 +4269,13 @@ class RescaleRow(Spec):
     new_cut: new_finished + 2 s + u
     cut_below: the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of
         it (2 s + u or less)
-    cut_nearest: the nearest on the grid, ties up
+    cut_nearest: the nearest on the grid, ties up, of those of which something is seen (above 2 s + u): cut_above where
+        the nearest of all is no such one
     cut_above: the smallest on the grid that is not smaller
     on_grid: 1 when the exact cut size lies on the grid: all four are then the same
     """
 
-    _kind = structs.muslin_rescale_row
+    _kind = structs.muslin_fit_rescale_row
 
     finished: Length = Length(0)
     new_finished: Length = Length(0)
@@ -4294,7 +4297,7 @@ class RescaleRow(Spec):
         put(struct, "on_grid", self.on_grid)
 
     @classmethod
-    def _read(cls, struct: Any) -> "RescaleRow":
+    def _read(cls, struct: Any) -> "FitRescaleRow":
         return cls(finished=Length(struct.finished), new_finished=Length(struct.new_finished), rest=int(struct.rest),
                    new_cut=Length(struct.new_cut), cut_below=Length(struct.cut_below),
                    cut_nearest=Length(struct.cut_nearest), cut_above=Length(struct.cut_above),
@@ -4302,8 +4305,8 @@ class RescaleRow(Spec):
 
 
 @dataclass(frozen=True)
-class Rescaled:
-    """struct muslin_rescaled, muslin/fit.h
+class FitRescaled:
+    """struct muslin_fit_rescaled, muslin/fit.h
 
     off_grid: sizes that do not lie on the grid
     unit: the largest measure of which all finished sizes are whole multiples
@@ -4324,7 +4327,7 @@ class Rescaled:
     warnings: Tuple[Warning, ...]
 
     @classmethod
-    def _read(cls, struct: Any) -> "Rescaled":
+    def _read(cls, struct: Any) -> "FitRescaled":
         return cls(off_grid=int(struct.off_grid), unit=Length(struct.unit), unit_below=Length(struct.unit_below),
                    unit_above=Length(struct.unit_above), numerator=int(struct.numerator),
                    denominator=int(struct.denominator), warnings=warnings_in(struct.warnings))
@@ -5123,8 +5126,8 @@ class ThreadSpec(Spec):
     """struct muslin_thread_spec, muslin/supplies.h
 
     seam: to be sewn, 0 .. MUSLIN_LENGTH_MAX / 2 (initially 0)
-    ratio_above: thread ..., 1 or more; by the formula not used (initially 5)
-    ratio_below: ... for so much seam, 1 or more; by the formula not used (initially 2)
+    ratio_above: thread ..., 1 .. MUSLIN_COUNT_MAX; by the formula not used (initially 5)
+    ratio_below: ... for so much seam, 1 .. MUSLIN_COUNT_MAX; by the formula not used (initially 2)
     thickness: T: all layers together, pressed flat under the foot; by the ratio not used (initially 0)
     stitch_length: 1 / S, 1 or more; by the ratio not used (initially 640 ticks)
     bobbin: thread a bobbin holds, 0 .. MUSLIN_LENGTH_MAX / 2; 0: bobbins are not counted (initially 0)
@@ -5167,15 +5170,16 @@ class Thread:
 
     ratio_thousandths: thread for one unit of seam, in thousandths, nearest
     thread: without waste, up to a tick
-    with_waste: exact thread x (1 + waste), up to a tick
-    needle: half of it, up to a tick
+    with_waste: exact thread x (1 + waste), up to a tick: needle and bobbin thread together
+    needle: half of the exact one, up to a tick
     bobbin_thread: the other half, up to a tick
     bobbins: up
-    spools: up; the last bobbin is wound only as far as it is needed
+    spools: for with_waste, or for the needle thread alone, up; the last bobbin is wound only as far as it is needed
     left_on_bobbin: room, or ready thread, left on the last one
-    left_on_spool
-    bobbin_longer_by: the seam may be so much longer before one bobbin more is needed
-    spool_longer_by: ... before one spool more is needed; at most up to the longest seam of the spec
+    left_on_spool: spools x spool less the same thread
+    bobbin_longer_by: the seam may be so much longer before one bobbin more is needed ...
+    spool_longer_by: ... before one spool more is needed; both at most up to the longest seam for which this call gives
+        an answer
     """
 
     ratio_thousandths: int
@@ -5446,11 +5450,11 @@ class MedallionPlan:
 
 
 @dataclass(frozen=True)
-class Rescale:
-    """What rescale() answers."""
+class FitRescale:
+    """What fit_rescale() answers."""
 
-    rows: Tuple[RescaleRow, ...]
-    out: Rescaled
+    rows: Tuple[FitRescaleRow, ...]
+    out: FitRescaled
 
 
 @dataclass(frozen=True)
