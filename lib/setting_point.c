@@ -100,6 +100,11 @@ static muslin_len least_block(const struct muslin_setting_point_spec *spec)
     return spec->layout == MUSLIN_POINT_SASH_INNER ? spec->sash + 1 : 1;
 }
 
+static muslin_len least_on_grid(const struct muslin_setting_point_spec *spec, muslin_len grid)
+{
+    return (least_block(spec) + grid - 1) / grid * grid;
+}
+
 /* n B + (n + k) w: the line without its root, at most 2^62. */
 static muslin_len straight_line(const struct muslin_setting_point_spec *spec, muslin_len block, int64_t blocks)
 {
@@ -313,7 +318,7 @@ muslin_status muslin_setting_point_block_for_width(const struct muslin_setting_p
     if (check.status != MUSLIN_OK)
         return check.status;
     struct msl_surd room = msl_surd_of(0, wanted_width - 2 * s.set_off, 2, 2);
-    muslin_len least = (least_block(&s) + grid - 1) / grid * grid;
+    muslin_len least = least_on_grid(&s, grid);
     muslin_len for_blocks = msl_surd_floor(&room) - straight_line(&s, 0, s.columns);
     muslin_len block = for_blocks / s.columns / grid * grid;
     if (block < least)
@@ -343,8 +348,10 @@ muslin_status muslin_setting_point_block_from_side(const struct muslin_setting_p
     struct msl_surd least = msl_surd_of(2 * s.set_off + seam, least_block(&s) + beside, 2, 1);
     struct msl_surd block = msl_surd_of(-2 * beside, side_square_cut - 2 * s.set_off - seam, 2, 2);
     if (msl_surd_compare(&least, side_square_cut) > 0)
-        return msl_fail(&check, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_CUT, side_square_cut, msl_surd_ceiling(&least));
+        return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_CUT, side_square_cut, msl_surd_ceiling(&least));
     (void)msl_surd_round(&block, &how, &rounded); /* below the square */
+    if (rounded.value < least_block(&s))
+        return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_BLOCK_WIDTH, rounded.value, least_on_grid(&s, how.grid));
     msl_write_struct(out, &rounded, (uint32_t)sizeof rounded);
     return MUSLIN_OK;
 }

@@ -13,8 +13,8 @@
  *               MUSLIN_ERR_CHOICE: none of the listed choices. What else a call can return stands with it. The
  *               ..._init calls return MUSLIN_ERR_NULL and MUSLIN_ERR_STRUCT_SIZE.
  *   Cost        Constant time, unless an array is read: then one pass. Nothing allocates.
- *   Problem     Where several members share a name, its `at` counts them from 0 in the order of the struct; for arrays
- *               `at` is the element.
+ *   Problem     Optional everywhere (null). Where several members share a name, its `at` counts them from 0 in the
+ *               order of the struct; for arrays `at` is the element.
  */
 #ifndef MUSLIN_SETTING_H
 #define MUSLIN_SETTING_H
@@ -75,7 +75,8 @@ MUSLIN_API muslin_status muslin_setting_straight(const struct muslin_setting_spe
 /* The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX: the
  * first block is not turned, its neighbours are. `turning` is an enum muslin_turning. Example: column 1, row 0 with
  * MUSLIN_TURNING_HALF_ALTERNATE: 2. Since 0.1. */
-MUSLIN_API muslin_status muslin_setting_turn(int32_t turning, int64_t column, int64_t row, int32_t *quarter_turns);
+MUSLIN_API muslin_status muslin_setting_turn(int32_t turning, int64_t column, int64_t row, int32_t *quarter_turns,
+                                             struct muslin_problem *problem);
 
 /* ---- blocks from segments -------------------------------------------------------------------------------------- */
 
@@ -428,10 +429,12 @@ enum muslin_point_layout {
     MUSLIN_POINT_SASH_OUTER = 2, /* every block has four sashes; the outer cornerstones touch the edge by their tips */
     MUSLIN_POINT_SASH_CUT = 3,   /* the same, the edge runs through the middle of the outer cornerstones: triangles */
     MUSLIN_POINT_SASH_INNER = 4  /* no sash outside the corner blocks; the outer blocks touch the edge by their tips,
-                                    sashes beside side triangles end at the edge, cut off at 45 degrees */
+                                    sashes beside side triangles end at the edge, cut off at 45 degrees: there the
+                                    edge is bias, even beside triangles. A single block has no such sash */
 };
 enum muslin_point_edge {
-    MUSLIN_POINT_TRIANGLES = 1,  /* setting triangles: straight grain lies on the outside */
+    MUSLIN_POINT_TRIANGLES = 1,  /* setting triangles: straight grain lies on the outside, but for the ends of sashes in
+                                    SASH_INNER */
     MUSLIN_POINT_HALF_BLOCKS = 2 /* blocks cut beyond their diagonal, one half from each, with bias on the outside; the
                                     corners stay triangles */
 };
@@ -483,7 +486,8 @@ struct muslin_point {
     muslin_len corner_square_cut;
     muslin_len corner_need;
     muslin_len corner_surplus;
-    muslin_len half_block_beyond;   /* half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; else 0 */
+    muslin_len half_block_beyond;   /* half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where
+                                       there are none */
     muslin_len diagonal;            /* finished diagonal of a block, B sqrt 2, rounded as `measuring` */
     muslin_len diagonal_error;      /* value less exact, down to a tick, as in struct muslin_rounded */
     muslin_len finished_width;      /* of the centre without borders, rounded once as `measuring` */
@@ -503,7 +507,8 @@ struct muslin_point {
                                        rounded as `cutting` */
     muslin_len cornerstone_cut;     /* w + 2 s + u */
     muslin_len edge_cornerstone_cut;/* side of the squares for edge cornerstones, made like the side squares */
-    int32_t straight_grain;         /* 1 when the whole outer edge lies on the straight grain */
+    int32_t straight_grain;         /* 1 when the whole outer edge lies on the straight grain: neither half-blocks nor
+                                       edge sashes */
     uint32_t warnings;              /* MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that
                                        was rounded by its diagonal does not lie on the cutting grid */
     muslin_len edge_cornerstone_need;    /* as of the side square; 0 without edge cornerstones */
@@ -535,16 +540,18 @@ MUSLIN_API muslin_status muslin_setting_point(const struct muslin_setting_point_
  * `wanted_width` (1 .. MUSLIN_SIZE_MAX). Of the spec, columns, sash, set-off and layout count; block and rows are not
  * used (for a wanted length, give the rows as columns). MUSLIN_ERR_NO_FIT when not even the smallest block is narrow
  * enough; the limit is the width it would need, up to a tick, or 0 where that passes MUSLIN_SIZE_MAX. Statuses of
- * muslin_setting_point() else. Source: geometry. Example: 5 columns within 90 in, in steps of 1/4 in: blocks of 12 1/2 in
- * finished. Since 0.1. */
+ * muslin_setting_point() else. Source: geometry. Example: 5 columns within 90 in, in steps of 1/4 in: blocks of 12 1/2
+ * in finished. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_point_block_for_width(const struct muslin_setting_point_spec *spec,
                                                               muslin_len wanted_width, muslin_len grid, muslin_len *out,
                                                               struct muslin_problem *problem);
 
 /* The finished block that a given side square (cut twice, `side_square_cut` 1 .. MUSLIN_SIZE_MAX) can frame exactly,
  * rounded once, as asked: the exact need solved for B. Of the spec, sash, set-off, allowance, take-up and layout
- * count. MUSLIN_ERR_SEAM_TOO_WIDE when no block of a tick is left; the limit is what the rest takes, up to a tick.
- * Source: geometry. Example: a side square cut 12 3/4 in, down to 1/8 in: blocks up to 8 1/8 in finished. Since 0.1. */
+ * count. MUSLIN_ERR_NO_FIT when the square leaves no block of a tick, in SASH_INNER none a tick above the sash (the
+ * limit is the least square that does), or when rounding leaves none (the problem names the block as rounded, and the
+ * limit is the least on the grid). Source: geometry. Example: a side square cut 12 3/4 in, down to 1/8 in: blocks up to
+ * 8 1/8 in finished. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_point_block_from_side(const struct muslin_setting_point_spec *spec,
                                                               muslin_len side_square_cut,
                                                               const struct muslin_rounding_spec *rounding,

@@ -661,7 +661,7 @@ START_TEST(a_side_square_must_leave_something_of_the_block)
     struct muslin_rounded block = { .size = (uint32_t)sizeof block };
     struct muslin_problem problem = PROBLEM;
     /* 4064 + 4065 x 1.414214 = 9812.8 ticks for a block of one tick */
-    ck_status(muslin_setting_point_block_from_side(&spec, 9812, &nearest, &block, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_status(muslin_setting_point_block_from_side(&spec, 9812, &nearest, &block, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_assert_int_eq(problem.limit, 9813);
     ck_assert_int_eq(block.value, 0);
@@ -674,12 +674,41 @@ START_TEST(a_side_square_must_leave_something_of_the_block)
 }
 END_TEST
 
-INIT_CALL(point)
+/* (12000 - 4064) / sqrt 2 - 4064 = 1547.6 ticks, 0.19 in: down to a grid of 1 in nothing. With a sash of 1 in inside,
+ * 1 1/2 in as cut leaves (12192 - 4064) / sqrt 2 - 4064 + 8128 = 9811.4: down to 1 in the sash itself, which leaves no
+ * side triangle; 2 in is the least. Up to 1 in both are blocks. */
+START_TEST(a_block_that_rounding_takes_away_is_no_fit)
+{
+    struct muslin_rounding_spec how = { (uint32_t)sizeof how, 0, WHOLE_IN(1), 0, MUSLIN_ROUND_DOWN, 0 };
+    struct muslin_setting_point_spec spec = point_of(0, 1, 1);
+    struct muslin_rounded block = { .size = (uint32_t)sizeof block };
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_setting_point_block_from_side(&spec, 12000, &how, &block, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCK_WIDTH);
+    ck_assert_int_eq(problem.value, 0);
+    ck_assert_int_eq(problem.limit, WHOLE_IN(1));
+    spec.layout = MUSLIN_POINT_SASH_INNER;
+    spec.sash = WHOLE_IN(1);
+    ck_status(muslin_setting_point_block_from_side(&spec, IN(1, 1, 2), &how, &block, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(problem.value, WHOLE_IN(1));
+    ck_assert_int_eq(problem.limit, WHOLE_IN(2));
+    ck_assert_int_eq(block.value, 0);
+    how.direction = MUSLIN_ROUND_UP;
+    ck_ok(muslin_setting_point_block_from_side(&spec, IN(1, 1, 2), &how, &block, NULL));
+    ck_assert_int_eq(block.value, WHOLE_IN(2));
+    spec.layout = MUSLIN_POINT_PLAIN;
+    spec.sash = 0;
+    ck_ok(muslin_setting_point_block_from_side(&spec, 12000, &how, &block, NULL));
+    ck_assert_int_eq(block.value, WHOLE_IN(1));
+}
+END_TEST
+
+INIT_CALL(setting_point)
 
 START_TEST(initial_values_are_the_macro)
 {
     const struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
-    ck_init_rules(init_point, &spec, sizeof spec);
+    ck_init_rules(init_setting_point, &spec, sizeof spec);
 }
 END_TEST
 
@@ -730,6 +759,7 @@ Suite *setting_point_suite(void)
     tcase_add_test(tcase, the_largest_block_checks_what_it_reads);
     tcase_add_test(tcase, the_block_that_a_side_square_frames);
     tcase_add_test(tcase, a_side_square_must_leave_something_of_the_block);
+    tcase_add_test(tcase, a_block_that_rounding_takes_away_is_no_fit);
     tcase_add_test(tcase, initial_values_are_the_macro);
     suite_add_tcase(suite, tcase);
     return suite;

@@ -604,18 +604,18 @@ END_TEST
 
 /* ---- initial values --------------------------------------------------------------------------------------------- */
 
-INIT_CALL(sashed)
-INIT_CALL(alternate)
-INIT_CALL(line)
+INIT_CALL(setting_sashed)
+INIT_CALL(setting_alternate)
+INIT_CALL(setting_line)
 
 START_TEST(initial_values_are_the_macros)
 {
     const struct muslin_setting_sashed_spec sashed_spec = MUSLIN_SETTING_SASHED_SPEC_INIT;
     const struct muslin_setting_alternate_spec alternate_spec = MUSLIN_SETTING_ALTERNATE_SPEC_INIT;
     const struct muslin_setting_line_spec line_spec = MUSLIN_SETTING_LINE_SPEC_INIT;
-    ck_init_rules(init_sashed, &sashed_spec, sizeof sashed_spec);
-    ck_init_rules(init_alternate, &alternate_spec, sizeof alternate_spec);
-    ck_init_rules(init_line, &line_spec, sizeof line_spec);
+    ck_init_rules(init_setting_sashed, &sashed_spec, sizeof sashed_spec);
+    ck_init_rules(init_setting_alternate, &alternate_spec, sizeof alternate_spec);
+    ck_init_rules(init_setting_line, &line_spec, sizeof line_spec);
 }
 END_TEST
 
