@@ -68,15 +68,21 @@ static struct muslin_medallion_row read_round(struct msl_check *check, const str
 /* ---- coping ------------------------------------------------------------------------------------------------------ */
 
 /* Both strips together that bring a run to the least whole number of repeats, each strip as wide as the least. */
-static muslin_len pair_for(struct msl_check *check, const struct muslin_medallion_row *row, muslin_len run,
-                           muslin_len repeat)
+static muslin_len pair_for(const struct muslin_medallion_row *row, muslin_len run, muslin_len repeat)
 {
     muslin_len least = run + 2 * row->width;
-    muslin_len pair = (least + repeat - 1) / repeat * repeat - run;
+    return (least + repeat - 1) / repeat * repeat - run;
+}
+
+/* Pairs that differ have no width in common: each is the least, so they differ by less than a repeat. */
+static void want_coping(struct msl_check *check, const struct muslin_medallion_row *row, int32_t equal)
+{
+    muslin_len pair = row->side_pair > row->top_pair ? row->side_pair : row->top_pair;
     muslin_len wider = pair / 2 + pair % 2;
+    if (equal && row->unequal)
+        msl_fail(check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_COPING_MOST, row->most, 0);
     if (wider > row->most)
         msl_fail(check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_COPING_MOST, row->most, wider);
-    return pair;
 }
 
 /* What top and bottom cover beyond the width. */
@@ -98,11 +104,10 @@ static void find_coping(struct msl_check *check, const struct medallion *medalli
         msl_fail(check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_ROUND_KIND, row->kind, MUSLIN_ROUND_PIECED);
         return;
     }
-    row->side_pair = pair_for(check, row, row->before_width + through(&next, 2 * next.width), next.repeat);
-    row->top_pair = pair_for(check, row, row->before_height, next.repeat);
+    row->side_pair = pair_for(row, row->before_width + through(&next, 2 * next.width), next.repeat);
+    row->top_pair = pair_for(row, row->before_height, next.repeat);
     row->unequal = row->side_pair != row->top_pair;
-    if (row->unequal && (medallion->spec.flags & MUSLIN_MEDALLION_EQUAL_COPING) != 0)
-        msl_fail(check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_COPING_MOST, row->most, 0);
+    want_coping(check, row, (medallion->spec.flags & MUSLIN_MEDALLION_EQUAL_COPING) != 0);
 }
 
 /* ---- a round ----------------------------------------------------------------------------------------------------- */

@@ -86,9 +86,10 @@ static int32_t quarters_of(int32_t turning)
     }
 }
 
-muslin_status muslin_setting_turn(int32_t turning, int64_t column, int64_t row, int32_t *quarter_turns)
+muslin_status muslin_setting_turn(int32_t turning, int64_t column, int64_t row, int32_t *quarter_turns,
+                                  struct muslin_problem *problem)
 {
-    struct msl_check check = msl_check_start(NULL);
+    struct msl_check check = msl_check_start(problem);
     msl_want_choice(&check, MUSLIN_ARG_TURNING, turning, MUSLIN_TURNING_NONE, MUSLIN_TURNING_HALF_ALTERNATE);
     msl_want_count(&check, MUSLIN_ARG_COLUMNS, column);
     msl_want_count(&check, MUSLIN_ARG_QUILT_ROWS, row);

@@ -5,20 +5,20 @@
 
 #include "inside.h"
 
-muslin_status muslin_line_spec_init(struct muslin_line_spec *spec, uint32_t size)
+muslin_status muslin_setting_line_spec_init(struct muslin_setting_line_spec *spec, uint32_t size)
 {
-    const struct muslin_line_spec initial = MUSLIN_LINE_SPEC_INIT;
+    const struct muslin_setting_line_spec initial = MUSLIN_SETTING_LINE_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-static int has_frame(const struct muslin_line_spec *spec)
+static int has_frame(const struct muslin_setting_line_spec *spec)
 {
     return (spec->flags & MUSLIN_LINE_FRAME) != 0;
 }
 
 /* The request, but for the sizes. n is compared as it is, for a size_t may be wider than a count. */
-static void read_line(struct msl_check *check, struct muslin_line_spec *spec, const struct muslin_line_spec *from,
-                      const muslin_len *sizes, size_t n)
+static void read_line(struct msl_check *check, struct muslin_setting_line_spec *spec,
+                      const struct muslin_setting_line_spec *from, const muslin_len *sizes, size_t n)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, MUSLIN_LINE_FRAME,
                     from);
@@ -31,7 +31,7 @@ static void read_line(struct msl_check *check, struct muslin_line_spec *spec, co
 }
 
 /* The finished line. n sizes and n + 1 sashes, each at most 2^30, add up to below 2^62. */
-static muslin_len line_of(struct msl_check *check, const struct muslin_line_spec *spec, const muslin_len *sizes,
+static muslin_len line_of(struct msl_check *check, const struct muslin_setting_line_spec *spec, const muslin_len *sizes,
                           size_t n)
 {
     if (check->status != MUSLIN_OK)
@@ -50,11 +50,11 @@ static muslin_len line_of(struct msl_check *check, const struct muslin_line_spec
     return finished;
 }
 
-muslin_status muslin_line_plan(const muslin_len *sizes, size_t n, const struct muslin_line_spec *spec,
-                               struct muslin_line *out, struct muslin_problem *problem)
+muslin_status muslin_setting_line(const muslin_len *sizes, size_t n, const struct muslin_setting_line_spec *spec,
+                                  struct muslin_line *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_line_spec s = { 0 };
+    struct muslin_setting_line_spec s = { 0 };
     struct muslin_line line = { 0 };
     read_line(&check, &s, spec, sizes, n);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
@@ -68,7 +68,7 @@ muslin_status muslin_line_plan(const muslin_len *sizes, size_t n, const struct m
     return check.status;
 }
 
-static void write_places(struct muslin_line_place *rows, size_t row_size, const struct muslin_line_spec *spec,
+static void write_places(struct muslin_line_place *rows, size_t row_size, const struct muslin_setting_line_spec *spec,
                          const muslin_len *sizes, size_t n)
 {
     struct muslin_line_place place = { 0 };
@@ -81,12 +81,12 @@ static void write_places(struct muslin_line_place *rows, size_t row_size, const 
     }
 }
 
-muslin_status muslin_line_places(const muslin_len *sizes, size_t n, const struct muslin_line_spec *spec,
-                                 struct muslin_line_place *rows, size_t row_size, size_t capacity, size_t *count,
-                                 struct muslin_problem *problem)
+muslin_status muslin_setting_line_places(const muslin_len *sizes, size_t n, const struct muslin_setting_line_spec *spec,
+                                         struct muslin_line_place *rows, size_t row_size, size_t capacity,
+                                         size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_line_spec s = { 0 };
+    struct muslin_setting_line_spec s = { 0 };
     read_line(&check, &s, spec, sizes, n);
     (void)line_of(&check, &s, sizes, n);
     if (check.status != MUSLIN_OK)

@@ -8,9 +8,9 @@
 
 #include "surd.h"
 
-muslin_status muslin_point_spec_init(struct muslin_point_spec *spec, uint32_t size)
+muslin_status muslin_setting_point_spec_init(struct muslin_setting_point_spec *spec, uint32_t size)
 {
-    const struct muslin_point_spec initial = MUSLIN_POINT_SPEC_INIT;
+    const struct muslin_setting_point_spec initial = MUSLIN_SETTING_POINT_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
@@ -26,7 +26,7 @@ static void want_at(struct msl_check *check, int64_t at, int32_t argument, int64
     check->at = 0;
 }
 
-static void want_factor(struct msl_check *check, const struct muslin_point_spec *spec)
+static void want_factor(struct msl_check *check, const struct muslin_setting_point_spec *spec)
 {
     int64_t least = spec->factor_numerator != 0;
     msl_want_between(check, MUSLIN_ARG_FACTOR, spec->factor_numerator, 0, FACTOR_MAX);
@@ -36,13 +36,13 @@ static void want_factor(struct msl_check *check, const struct muslin_point_spec 
 }
 
 /* Where blocks or cornerstones are cut at the edge itself, nothing can stand between them and it. */
-static int is_cut_at_edge(const struct muslin_point_spec *spec)
+static int is_cut_at_edge(const struct muslin_setting_point_spec *spec)
 {
     return spec->layout == MUSLIN_POINT_SASH_CUT || spec->layout == MUSLIN_POINT_SASH_INNER ||
            spec->edge == MUSLIN_POINT_HALF_BLOCKS;
 }
 
-static void want_layout(struct msl_check *check, const struct muslin_point_spec *spec)
+static void want_layout(struct msl_check *check, const struct muslin_setting_point_spec *spec)
 {
     int plain = spec->layout == MUSLIN_POINT_PLAIN;
     msl_want_choice(check, MUSLIN_ARG_SETTING_LAYOUT, spec->layout, MUSLIN_POINT_PLAIN, MUSLIN_POINT_SASH_INNER);
@@ -55,7 +55,7 @@ static void want_layout(struct msl_check *check, const struct muslin_point_spec 
     msl_want_between(check, MUSLIN_ARG_SET_OFF, spec->set_off, 0, is_cut_at_edge(spec) ? 0 : MUSLIN_SIZE_MAX);
 }
 
-static void want_allowances(struct msl_check *check, const struct muslin_point_spec *spec)
+static void want_allowances(struct msl_check *check, const struct muslin_setting_point_spec *spec)
 {
     msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
@@ -69,7 +69,8 @@ static void want_allowances(struct msl_check *check, const struct muslin_point_s
 }
 
 /* All but block and rows, which not every call uses. */
-static void read_point(struct msl_check *check, struct muslin_point_spec *spec, const struct muslin_point_spec *from)
+static void read_point(struct msl_check *check, struct muslin_setting_point_spec *spec,
+                       const struct muslin_setting_point_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
                     MUSLIN_POINT_DIAGONAL_FIRST, from);
@@ -88,30 +89,36 @@ static void read_rounding(struct msl_check *check, struct muslin_rounding_spec *
 
 /* ---- layouts ----------------------------------------------------------------------------------------------------- */
 
-static int64_t sashes_beyond(const struct muslin_point_spec *spec)
+static int64_t sashes_beyond(const struct muslin_setting_point_spec *spec)
 {
     return spec->layout == MUSLIN_POINT_SASH_OUTER ? 1 : spec->layout == MUSLIN_POINT_SASH_INNER ? -1 : 0;
 }
 
 /* The least block that leaves something of the side triangles: above the sash where they lose one. */
-static muslin_len least_block(const struct muslin_point_spec *spec)
+static muslin_len least_block(const struct muslin_setting_point_spec *spec)
 {
     return spec->layout == MUSLIN_POINT_SASH_INNER ? spec->sash + 1 : 1;
 }
 
+static muslin_len least_on_grid(const struct muslin_setting_point_spec *spec, muslin_len grid)
+{
+    return (least_block(spec) + grid - 1) / grid * grid;
+}
+
 /* n B + (n + k) w: the line without its root, at most 2^62. */
-static muslin_len straight_line(const struct muslin_point_spec *spec, muslin_len block, int64_t blocks)
+static muslin_len straight_line(const struct muslin_setting_point_spec *spec, muslin_len block, int64_t blocks)
 {
     return blocks * block + (blocks + sashes_beyond(spec)) * spec->sash;
 }
 
-static struct msl_surd line_of(const struct muslin_point_spec *spec, muslin_len straight)
+static struct msl_surd line_of(const struct muslin_setting_point_spec *spec, muslin_len straight)
 {
     return msl_surd_of(2 * spec->set_off, straight, 2, 1);
 }
 
 /* A line that is too long already without its root is told so. */
-static void want_line(struct msl_check *check, const struct muslin_point_spec *spec, int32_t argument, int64_t blocks)
+static void want_line(struct msl_check *check, const struct muslin_setting_point_spec *spec, int32_t argument,
+                      int64_t blocks)
 {
     muslin_len straight = straight_line(spec, spec->block, blocks);
     msl_want_size(check, argument, straight);
@@ -127,7 +134,7 @@ static void want_line(struct msl_check *check, const struct muslin_point_spec *s
  * four tips of every block: (c + 1) r to the left and right of blocks, c (r + 1) above and below; of those, c + c and
  * r + r at the edge. Where no sash lies outside, the four corner blocks lack one sash each towards their corners, and
  * what lies between a block and a side triangle, two of them at each, ends at the edge. */
-static void count_sashes(struct muslin_point *made, const struct muslin_point_spec *spec)
+static void count_sashes(struct muslin_point *made, const struct muslin_setting_point_spec *spec)
 {
     int64_t outer = 2 * spec->columns + 2 * spec->rows;
     int64_t tips = 2 * made->blocks + spec->columns + spec->rows;
@@ -147,7 +154,7 @@ static void count_sashes(struct muslin_point *made, const struct muslin_point_sp
     made->sashes = 4 * made->alternates;
 }
 
-static void count_pieces(struct muslin_point *made, const struct muslin_point_spec *spec)
+static void count_pieces(struct muslin_point *made, const struct muslin_setting_point_spec *spec)
 {
     int64_t sides = 2 * (spec->columns - 1) + 2 * (spec->rows - 1);
     int halves = spec->edge == MUSLIN_POINT_HALF_BLOCKS;
@@ -167,12 +174,12 @@ static void count_pieces(struct muslin_point *made, const struct muslin_point_sp
 /* ---- cut sizes --------------------------------------------------------------------------------------------------- */
 
 /* 5 s and 7 s / 2, where a seam with its take-up counts for 2 s. */
-static muslin_len side_addition(const struct muslin_point_spec *spec)
+static muslin_len side_addition(const struct muslin_setting_point_spec *spec)
 {
     return spec->side_add != 0 ? spec->side_add : (5 * msl_point_seam(spec) + 1) / 2;
 }
 
-static muslin_len corner_addition(const struct muslin_point_spec *spec)
+static muslin_len corner_addition(const struct muslin_setting_point_spec *spec)
 {
     return spec->corner_add != 0 ? spec->corner_add : (7 * msl_point_seam(spec) + 3) / 4;
 }
@@ -182,8 +189,8 @@ static uint32_t grid_warning(muslin_len cut, const struct muslin_rounding_spec *
     return cut % cutting->grid == 0 ? 0 : MUSLIN_WARN_OFF_GRID;
 }
 
-static void cut_triangles(struct msl_check *check, struct muslin_point *made, const struct muslin_point_spec *spec,
-                          const struct muslin_rounding_spec *cutting)
+static void cut_triangles(struct msl_check *check, struct muslin_point *made,
+                          const struct muslin_setting_point_spec *spec, const struct muslin_rounding_spec *cutting)
 {
     int64_t outside = spec->layout == MUSLIN_POINT_SASH_OUTER ? 2 : 0;
     const struct msl_point_square sides = { spec->block + sashes_beyond(spec) * spec->sash, 1, side_addition(spec), 0 };
@@ -211,7 +218,7 @@ static void cut_triangles(struct msl_check *check, struct muslin_point *made, co
 
 /* A sash that ends at the edge has one square end and one at 45 degrees, whose allowance reaches t / sqrt 2 further
  * along the long side. */
-static void cut_straight_pieces(struct muslin_point *made, const struct muslin_point_spec *spec,
+static void cut_straight_pieces(struct muslin_point *made, const struct muslin_setting_point_spec *spec,
                                 const struct muslin_rounding_spec *cutting)
 {
     muslin_len seam = msl_point_seam(spec);
@@ -241,7 +248,7 @@ static muslin_len measure(const struct msl_surd *exact, const struct muslin_roun
     return rounded.value;
 }
 
-static void measure_centre(struct muslin_point *made, const struct muslin_point_spec *spec,
+static void measure_centre(struct muslin_point *made, const struct muslin_setting_point_spec *spec,
                            const struct muslin_rounding_spec *measuring)
 {
     struct msl_surd diagonal = msl_surd_of(0, spec->block, 2, 1);
@@ -254,12 +261,13 @@ static void measure_centre(struct muslin_point *made, const struct muslin_point_
     made->unfinished_length = made->finished_length + msl_point_seam(spec);
 }
 
-muslin_status muslin_point_plan(const struct muslin_point_spec *spec, const struct muslin_rounding_spec *cutting,
-                                const struct muslin_rounding_spec *measuring, struct muslin_point *out,
-                                struct muslin_problem *problem)
+muslin_status muslin_setting_point(const struct muslin_setting_point_spec *spec,
+                                   const struct muslin_rounding_spec *cutting,
+                                   const struct muslin_rounding_spec *measuring, struct muslin_point *out,
+                                   struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_point_spec s = { 0 };
+    struct muslin_setting_point_spec s = { 0 };
     struct muslin_rounding_spec how[2] = { { 0 }, { 0 } };
     struct muslin_point made = { 0 };
     read_point(&check, &s, spec);
@@ -286,7 +294,7 @@ muslin_status muslin_point_plan(const struct muslin_point_spec *spec, const stru
 /* ---- backwards --------------------------------------------------------------------------------------------------- */
 
 /* The width that a block of this size would need, up to a tick; 0 where it passes the largest size. */
-static muslin_len width_needed(const struct muslin_point_spec *spec, muslin_len block)
+static muslin_len width_needed(const struct muslin_setting_point_spec *spec, muslin_len block)
 {
     muslin_len straight = straight_line(spec, block, spec->columns);
     if (straight > MUSLIN_SIZE_MAX)
@@ -297,11 +305,12 @@ static muslin_len width_needed(const struct muslin_point_spec *spec, muslin_len 
 }
 
 /* c B + (c + k) w <= (W - 2 f) / sqrt 2 for whole numbers on the left, so the right side may be brought down. */
-muslin_status muslin_point_block_for_width(const struct muslin_point_spec *spec, muslin_len wanted_width,
-                                           muslin_len grid, muslin_len *out, struct muslin_problem *problem)
+muslin_status muslin_setting_point_block_for_width(const struct muslin_setting_point_spec *spec,
+                                                   muslin_len wanted_width, muslin_len grid, muslin_len *out,
+                                                   struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_point_spec s = { 0 };
+    struct muslin_setting_point_spec s = { 0 };
     read_point(&check, &s, spec);
     msl_want_some_size(&check, MUSLIN_ARG_QUILT_WIDTH, wanted_width);
     msl_want_some_size(&check, MUSLIN_ARG_GRID, grid);
@@ -309,7 +318,7 @@ muslin_status muslin_point_block_for_width(const struct muslin_point_spec *spec,
     if (check.status != MUSLIN_OK)
         return check.status;
     struct msl_surd room = msl_surd_of(0, wanted_width - 2 * s.set_off, 2, 2);
-    muslin_len least = (least_block(&s) + grid - 1) / grid * grid;
+    muslin_len least = least_on_grid(&s, grid);
     muslin_len for_blocks = msl_surd_floor(&room) - straight_line(&s, 0, s.columns);
     muslin_len block = for_blocks / s.columns / grid * grid;
     if (block < least)
@@ -319,12 +328,13 @@ muslin_status muslin_point_block_for_width(const struct muslin_point_spec *spec,
 }
 
 /* S = (B + k w + t) sqrt 2 + 2 f + t, so B = (S - 2 f - t) / sqrt 2 - (t + k w). The least S leaves a tick of B. */
-muslin_status muslin_point_block_from_side(const struct muslin_point_spec *spec, muslin_len side_square_cut,
-                                           const struct muslin_rounding_spec *rounding, struct muslin_rounded *out,
-                                           struct muslin_problem *problem)
+muslin_status muslin_setting_point_block_from_side(const struct muslin_setting_point_spec *spec,
+                                                   muslin_len side_square_cut,
+                                                   const struct muslin_rounding_spec *rounding,
+                                                   struct muslin_rounded *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_point_spec s = { 0 };
+    struct muslin_setting_point_spec s = { 0 };
     struct muslin_rounding_spec how = { 0 };
     struct muslin_rounded rounded = { 0 };
     read_point(&check, &s, spec);
@@ -338,8 +348,10 @@ muslin_status muslin_point_block_from_side(const struct muslin_point_spec *spec,
     struct msl_surd least = msl_surd_of(2 * s.set_off + seam, least_block(&s) + beside, 2, 1);
     struct msl_surd block = msl_surd_of(-2 * beside, side_square_cut - 2 * s.set_off - seam, 2, 2);
     if (msl_surd_compare(&least, side_square_cut) > 0)
-        return msl_fail(&check, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_CUT, side_square_cut, msl_surd_ceiling(&least));
+        return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_CUT, side_square_cut, msl_surd_ceiling(&least));
     (void)msl_surd_round(&block, &how, &rounded); /* below the square */
+    if (rounded.value < least_block(&s))
+        return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_BLOCK_WIDTH, rounded.value, least_on_grid(&s, how.grid));
     msl_write_struct(out, &rounded, (uint32_t)sizeof rounded);
     return MUSLIN_OK;
 }

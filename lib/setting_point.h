@@ -9,7 +9,7 @@
 #include "inside.h"
 
 /* What one seam takes: t = 2 s + u. */
-muslin_len msl_point_seam(const struct muslin_point_spec *spec);
+muslin_len msl_point_seam(const struct muslin_setting_point_spec *spec);
 
 /* A square cut on the diagonal. Cut twice, its finished side is the diagonal of `side`; cut once, half of it. */
 struct msl_point_square {
@@ -27,7 +27,7 @@ struct msl_point_cut {
 
 /* The square as the spec's policy asks, brought to the grid of `cutting`, both checked. MUSLIN_ERR_CONSTANT in *check
  * when a customary total is too small. The spec's sizes are within MUSLIN_SIZE_MAX, `side` within three of them. */
-struct msl_point_cut msl_point_cut_square(struct msl_check *check, const struct muslin_point_spec *spec,
+struct msl_point_cut msl_point_cut_square(struct msl_check *check, const struct muslin_setting_point_spec *spec,
                                           const struct muslin_rounding_spec *cutting,
                                           const struct msl_point_square *square);
 

@@ -13,13 +13,13 @@
 
 #include "surd.h"
 
-muslin_len msl_point_seam(const struct muslin_point_spec *spec)
+muslin_len msl_point_seam(const struct muslin_setting_point_spec *spec)
 {
     return 2 * spec->allowance + spec->take_up;
 }
 
 /* `times` the exact need, a value (whole + sqrt n) / d. */
-static struct msl_surd need_times(int64_t times, const struct muslin_point_spec *spec,
+static struct msl_surd need_times(int64_t times, const struct muslin_setting_point_spec *spec,
                                   const struct msl_point_square *square)
 {
     muslin_len seam = msl_point_seam(spec);
@@ -30,8 +30,8 @@ static struct msl_surd need_times(int64_t times, const struct muslin_point_spec 
 /* ---- the customary total ----------------------------------------------------------------------------------------- */
 
 /* The square's diagonal by the customary factor, or by the root, rounded; half of it, up, for a square cut once. */
-static muslin_len rounded_diagonal(const struct muslin_point_spec *spec, const struct muslin_rounding_spec *cutting,
-                                   const struct msl_point_square *square)
+static muslin_len rounded_diagonal(const struct muslin_setting_point_spec *spec,
+                                   const struct muslin_rounding_spec *cutting, const struct msl_point_square *square)
 {
     struct muslin_rounded rounded = { 0 };
     struct msl_surd diagonal = msl_surd_of(0, square->side, 2, 1);
@@ -42,8 +42,8 @@ static muslin_len rounded_diagonal(const struct muslin_point_spec *spec, const s
 }
 
 /* Before trimming room. With a factor the total is a fraction, and what stands below it is the divisor. */
-static struct msl_surd total_of(const struct muslin_point_spec *spec, const struct muslin_rounding_spec *cutting,
-                                const struct msl_point_square *square)
+static struct msl_surd total_of(const struct muslin_setting_point_spec *spec,
+                                const struct muslin_rounding_spec *cutting, const struct msl_point_square *square)
 {
     muslin_len added = 2 * spec->set_off + square->add;
     int64_t above = spec->factor_numerator;
@@ -58,7 +58,7 @@ static struct msl_surd total_of(const struct muslin_point_spec *spec, const stru
 }
 
 /* Where both diagonals are the root, the additions are compared; else a fraction and the need, times its divisor. */
-static int is_too_small(const struct msl_surd *total, const struct muslin_point_spec *spec,
+static int is_too_small(const struct msl_surd *total, const struct muslin_setting_point_spec *spec,
                         const struct msl_point_square *square)
 {
     muslin_len seam = msl_point_seam(spec);
@@ -69,8 +69,8 @@ static int is_too_small(const struct msl_surd *total, const struct muslin_point_
     return msl_surd_compare(&needed, total->whole) > 0;
 }
 
-static muslin_len rounded_total(const struct muslin_point_spec *spec, const struct muslin_rounding_spec *cutting,
-                                struct msl_surd total)
+static muslin_len rounded_total(const struct muslin_setting_point_spec *spec,
+                                const struct muslin_rounding_spec *cutting, struct msl_surd total)
 {
     struct muslin_rounded rounded = { 0 };
     total.whole += total.divisor * spec->trim_room;
@@ -82,7 +82,7 @@ static muslin_len rounded_total(const struct muslin_point_spec *spec, const stru
 
 /* ---- the square -------------------------------------------------------------------------------------------------- */
 
-struct msl_point_cut msl_point_cut_square(struct msl_check *check, const struct muslin_point_spec *spec,
+struct msl_point_cut msl_point_cut_square(struct msl_check *check, const struct muslin_setting_point_spec *spec,
                                           const struct muslin_rounding_spec *cutting,
                                           const struct msl_point_square *square)
 {

@@ -6,21 +6,21 @@
  * sides are known to be sizes too, columns and rows are at most 2^30 each. */
 #include "setting_run.h"
 
-static muslin_len seam_of(const struct muslin_sashed_spec *spec)
+static muslin_len seam_of(const struct muslin_setting_sashed_spec *spec)
 {
     return 2 * spec->allowance + spec->take_up;
 }
 
 /* ---- the request ------------------------------------------------------------------------------------------------- */
 
-muslin_status muslin_sashed_spec_init(struct muslin_sashed_spec *spec, uint32_t size)
+muslin_status muslin_setting_sashed_spec_init(struct muslin_setting_sashed_spec *spec, uint32_t size)
 {
-    const struct muslin_sashed_spec initial = MUSLIN_SASHED_SPEC_INIT;
+    const struct muslin_setting_sashed_spec initial = MUSLIN_SETTING_SASHED_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
 /* Cornerstones stand where two sashes cross, so they need both. */
-static void want_sashes(struct msl_check *check, const struct muslin_sashed_spec *spec)
+static void want_sashes(struct msl_check *check, const struct muslin_setting_sashed_spec *spec)
 {
     int64_t least = (spec->flags & MUSLIN_SASHED_CORNERSTONES) != 0;
     msl_want_between(check, MUSLIN_ARG_SASH_WIDTH, spec->sash_width, least, MUSLIN_SIZE_MAX);
@@ -29,7 +29,8 @@ static void want_sashes(struct msl_check *check, const struct muslin_sashed_spec
     check->at = 0;
 }
 
-static void read_sashed(struct msl_check *check, struct muslin_sashed_spec *spec, const struct muslin_sashed_spec *from)
+static void read_sashed(struct msl_check *check, struct muslin_setting_sashed_spec *spec,
+                        const struct muslin_setting_sashed_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
                     MUSLIN_SASHED_FRAME | MUSLIN_SASHED_CORNERSTONES, from);
@@ -47,12 +48,12 @@ static void read_sashed(struct msl_check *check, struct muslin_sashed_spec *spec
 /* ---- counts and sizes -------------------------------------------------------------------------------------------- */
 
 /* Sashes in a line of n blocks: one fewer than the blocks, with a frame one more. */
-static int64_t sashes_in_line(const struct muslin_sashed_spec *spec, int64_t blocks)
+static int64_t sashes_in_line(const struct muslin_setting_sashed_spec *spec, int64_t blocks)
 {
     return (spec->flags & MUSLIN_SASHED_FRAME) != 0 ? blocks + 1 : blocks - 1;
 }
 
-static void find_top(struct msl_check *check, struct muslin_sashed *top, const struct muslin_sashed_spec *spec)
+static void find_top(struct msl_check *check, struct muslin_sashed *top, const struct muslin_setting_sashed_spec *spec)
 {
     top->finished_width = spec->columns * spec->block_width + sashes_in_line(spec, spec->columns) * spec->sash_width;
     top->finished_length = spec->rows * spec->block_height + sashes_in_line(spec, spec->rows) * spec->sash_height;
@@ -65,7 +66,7 @@ static void find_top(struct msl_check *check, struct muslin_sashed *top, const s
 }
 
 /* Without cornerstones a horizontal sash is as long as a sewn row. */
-static void find_counts(struct muslin_sashed *top, const struct muslin_sashed_spec *spec)
+static void find_counts(struct muslin_sashed *top, const struct muslin_setting_sashed_spec *spec)
 {
     int64_t beside = sashes_in_line(spec, spec->columns);
     int64_t between = sashes_in_line(spec, spec->rows);
@@ -76,7 +77,7 @@ static void find_counts(struct muslin_sashed *top, const struct muslin_sashed_sp
     top->cornerstones = cornerstones ? beside * between : 0;
 }
 
-static void find_cuts(struct muslin_sashed *top, const struct muslin_sashed_spec *spec)
+static void find_cuts(struct muslin_sashed *top, const struct muslin_setting_sashed_spec *spec)
 {
     muslin_len seam = seam_of(spec);
     int cornerstones = (spec->flags & MUSLIN_SASHED_CORNERSTONES) != 0;
@@ -94,7 +95,7 @@ static void find_cuts(struct muslin_sashed *top, const struct muslin_sashed_spec
     }
 }
 
-static void plan(struct msl_check *check, struct muslin_sashed *top, const struct muslin_sashed_spec *spec)
+static void plan(struct msl_check *check, struct muslin_sashed *top, const struct muslin_setting_sashed_spec *spec)
 {
     if (check->status != MUSLIN_OK)
         return;
@@ -105,11 +106,11 @@ static void plan(struct msl_check *check, struct muslin_sashed *top, const struc
     find_cuts(top, spec);
 }
 
-muslin_status muslin_sashed_plan(const struct muslin_sashed_spec *spec, struct muslin_sashed *out,
-                                 struct muslin_problem *problem)
+muslin_status muslin_setting_sashed(const struct muslin_setting_sashed_spec *spec, struct muslin_sashed *out,
+                                    struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_sashed_spec s = { 0 };
+    struct muslin_setting_sashed_spec s = { 0 };
     struct muslin_sashed top = { 0 };
     read_sashed(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
@@ -157,7 +158,8 @@ static void cut_from_a_run(struct msl_check *check, struct muslin_sash_piece *pi
     piece->narrower_by = run.narrower_by;
 }
 
-static void find_strips(struct msl_check *check, struct muslin_sash_piece *piece, const struct muslin_sashed_spec *spec)
+static void find_strips(struct msl_check *check, struct muslin_sash_piece *piece,
+                        const struct muslin_setting_sashed_spec *spec)
 {
     muslin_len strip_length = spec->usable_width - spec->end_loss;
     if (piece->pieces > MUSLIN_COUNT_MAX)
@@ -176,7 +178,7 @@ enum { KINDS = 3 };
 
 /* The kinds there are, in their order; returns how many. */
 static size_t find_pieces(struct msl_check *check, struct muslin_sash_piece *pieces, const struct muslin_sashed *top,
-                          const struct muslin_sashed_spec *spec)
+                          const struct muslin_setting_sashed_spec *spec)
 {
     const struct muslin_sash_piece all[KINDS] = {
         piece_of(MUSLIN_SASH_VERTICAL, top->vertical_sashes, top->vertical_cut_length, top->vertical_cut_width),
@@ -193,11 +195,12 @@ static size_t find_pieces(struct msl_check *check, struct muslin_sash_piece *pie
     return found;
 }
 
-muslin_status muslin_sashed_pieces(const struct muslin_sashed_spec *spec, struct muslin_sash_piece *rows,
-                                   size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
+muslin_status muslin_setting_sashed_pieces(const struct muslin_setting_sashed_spec *spec,
+                                           struct muslin_sash_piece *rows, size_t row_size, size_t capacity,
+                                           size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_sashed_spec s = { 0 };
+    struct muslin_setting_sashed_spec s = { 0 };
     struct muslin_sashed top = { 0 };
     struct muslin_sash_piece pieces[KINDS];
     read_sashed(&check, &s, spec);
@@ -213,14 +216,14 @@ muslin_status muslin_sashed_pieces(const struct muslin_sashed_spec *spec, struct
 
 /* ---- pieced and plain blocks in turn ----------------------------------------------------------------------------- */
 
-muslin_status muslin_alternate_spec_init(struct muslin_alternate_spec *spec, uint32_t size)
+muslin_status muslin_setting_alternate_spec_init(struct muslin_setting_alternate_spec *spec, uint32_t size)
 {
-    const struct muslin_alternate_spec initial = MUSLIN_ALTERNATE_SPEC_INIT;
+    const struct muslin_setting_alternate_spec initial = MUSLIN_SETTING_ALTERNATE_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-static void read_alternate(struct msl_check *check, struct muslin_alternate_spec *spec,
-                           const struct muslin_alternate_spec *from)
+static void read_alternate(struct msl_check *check, struct muslin_setting_alternate_spec *spec,
+                           const struct muslin_setting_alternate_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
     msl_want_some_size(check, MUSLIN_ARG_BLOCK_WIDTH, spec->block_width);
@@ -234,7 +237,7 @@ static void read_alternate(struct msl_check *check, struct muslin_alternate_spec
 }
 
 /* The kind in the first corner has the larger half of the fields. */
-static struct muslin_alternate alternate_of(const struct muslin_alternate_spec *spec)
+static struct muslin_alternate alternate_of(const struct muslin_setting_alternate_spec *spec)
 {
     struct muslin_alternate top = { 0 };
     muslin_len seam = 2 * spec->allowance + spec->take_up;
@@ -250,11 +253,11 @@ static struct muslin_alternate alternate_of(const struct muslin_alternate_spec *
     return top;
 }
 
-muslin_status muslin_setting_alternate(const struct muslin_alternate_spec *spec, struct muslin_alternate *out,
+muslin_status muslin_setting_alternate(const struct muslin_setting_alternate_spec *spec, struct muslin_alternate *out,
                                        struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_alternate_spec s = { 0 };
+    struct muslin_setting_alternate_spec s = { 0 };
     read_alternate(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: MIT
  *
  * After the checks a finished size is at most 2^26 ticks and E = 2 s + u below 2^25, so that every product here fits 64
- * bits: the largest cut size is below 2^28, the largest area of a recipe below 2^61. */
+ * bits: the largest cut size is below 2^28, of a half-rectangle below 2^31, the largest area of a recipe below 2^63. */
 #include "unit_cut.h"
 
 muslin_status muslin_unit_spec_init(struct muslin_unit_spec *spec, uint32_t size)
@@ -19,24 +19,44 @@ static int64_t seam_of(const struct muslin_unit_spec *spec)
     return 2 * spec->allowance + spec->take_up;
 }
 
-/* An addition not given is the trade's, so many halves of E (up to a tick); one that is given must be enough. */
-static void settle_addition(struct msl_check *check, int32_t argument, muslin_len *addition, int64_t usual_quarters,
-                            const struct msl_surd *need)
+/* An addition not given is the trade's: 7/4 E and 5/2 E, up to a tick. */
+static void settle_additions(struct muslin_unit_spec *spec)
 {
-    int64_t least = msl_surd_ceiling(need);
-    if (*addition == 0)
-        *addition = msl_divided_up(usual_quarters, 4);
-    if (*addition < least)
-        msl_fail(check, MUSLIN_ERR_CONSTANT, argument, *addition, least);
+    int64_t e = seam_of(spec);
+    if (spec->half_addition == 0)
+        spec->half_addition = msl_divided_up(7 * e, 4);
+    if (spec->quarter_addition == 0)
+        spec->quarter_addition = msl_divided_up(5 * e, 2);
 }
 
-static void settle_additions(struct msl_check *check, struct muslin_unit_spec *spec)
+/* Pieces that an addition makes larger are squares, so their height tells. */
+static int32_t has_rule(const struct unit_recipe *recipe, int32_t rule)
+{
+    int32_t found = 0;
+    for (int32_t i = 0; i < recipe->rows; i++)
+        found |= unit_formula_of(recipe->row[i].height)->rule == rule;
+    return found;
+}
+
+static void want_addition(struct msl_check *check, int32_t argument, muslin_len addition, const struct msl_surd *need)
+{
+    muslin_len least = msl_surd_ceiling(need);
+    if (addition < least)
+        msl_fail(check, MUSLIN_ERR_CONSTANT, argument, addition, least);
+}
+
+void unit_want_additions(struct msl_check *check, const struct unit_recipe *recipe,
+                         const struct muslin_unit_spec *spec)
 {
     int64_t e = seam_of(spec);
     struct msl_surd half = msl_surd_of(2 * e, e, 2, 2);
     struct msl_surd quarter = msl_surd_of(e, e, 2, 1);
-    settle_addition(check, MUSLIN_ARG_HALF_ADDITION, &spec->half_addition, 7 * e, &half);
-    settle_addition(check, MUSLIN_ARG_QUARTER_ADDITION, &spec->quarter_addition, 10 * e, &quarter);
+    if (spec->policy == MUSLIN_ALLOWANCE_EXACT)
+        return;
+    if (has_rule(recipe, RULE_HALF))
+        want_addition(check, MUSLIN_ARG_HALF_ADDITION, spec->half_addition, &half);
+    if (has_rule(recipe, RULE_QUARTER))
+        want_addition(check, MUSLIN_ARG_QUARTER_ADDITION, spec->quarter_addition, &quarter);
 }
 
 static void want_part(struct msl_check *check, int32_t argument, muslin_len value)
@@ -62,8 +82,8 @@ void msl_unit_read_seam(struct msl_check *check, struct muslin_unit_spec *into, 
     msl_want_choice(check, MUSLIN_ARG_TIP, into->tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
     msl_want_count(check, MUSLIN_ARG_UNITS, into->units);
     msl_want_pad(check, into->pad);
-    if (check->status == MUSLIN_OK && into->policy != MUSLIN_ALLOWANCE_EXACT)
-        settle_additions(check, into);
+    if (check->status == MUSLIN_OK)
+        settle_additions(into);
 }
 
 /* Fills in a height that follows from the width. */
@@ -96,7 +116,22 @@ static void settle_sizes(struct msl_check *check, struct muslin_unit_spec *spec)
     if (spec->kind == MUSLIN_UNIT_TRAPEZOID)
         msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, 2 * spec->finished_height,
                          2 * MUSLIN_UNIT_MAX);
-    msl_want_between(check, MUSLIN_ARG_UNITS, spec->mirrored, 0, kind->handed ? MUSLIN_COUNT_MAX : 0);
+    check->at = 1;
+    msl_want_between(check, MUSLIN_ARG_UNITS, spec->mirrored, 0, kind->hands != HANDS_NONE ? MUSLIN_COUNT_MAX : 0);
+    check->at = 0;
+}
+
+/* A half-rectangle far longer than wide needs more than any other piece: the more, the wider its seams. */
+static void want_cuttable(struct msl_check *check, const struct unit_recipe *recipe,
+                          const struct muslin_unit_spec *spec)
+{
+    struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
+    if (check->status != MUSLIN_OK || spec->kind != MUSLIN_UNIT_HALF_RECTANGLE)
+        return;
+    struct msl_surd width = unit_size_exact(recipe->row[0].width, &sizes);
+    struct msl_surd height = unit_size_exact(recipe->row[0].height, &sizes);
+    msl_want_between(check, MUSLIN_ARG_CUT, msl_surd_ceiling(&width), 1, MUSLIN_SIZE_MAX);
+    msl_want_between(check, MUSLIN_ARG_CUT, msl_surd_ceiling(&height), 1, MUSLIN_SIZE_MAX);
 }
 
 void msl_unit_read(struct msl_check *check, struct muslin_unit_spec *into, const struct muslin_unit_spec *from)
@@ -106,10 +141,14 @@ void msl_unit_read(struct msl_check *check, struct muslin_unit_spec *into, const
     msl_want_choice(check, MUSLIN_ARG_METHOD, into->method, MUSLIN_METHOD_PIECES, MUSLIN_METHOD_BIAS_STRIPS);
     if (check->status != MUSLIN_OK)
         return;
-    if (unit_recipe_for(into->kind, into->method, into->tip) == NULL)
+    const struct unit_recipe *recipe = unit_recipe_for(into->kind, into->method, into->tip);
+    if (recipe == NULL) {
         msl_fail(check, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD, into->method, 0);
-    else
-        settle_sizes(check, into);
+        return;
+    }
+    unit_want_additions(check, recipe, into);
+    settle_sizes(check, into);
+    want_cuttable(check, recipe, into);
 }
 
 struct msl_unit_sizes msl_unit_sizes_of(const struct muslin_unit_spec *spec)
@@ -235,6 +274,27 @@ static muslin_len bonus_unfinished(const struct msl_unit_sizes *sizes, muslin_le
     return unfinished > 0 ? unfinished : 0;
 }
 
+/* How often a recipe is made for a hand. Where one makes both hands, the greater wish decides; where its pieces can be
+ * sewn to either, both wishes count together, and a kind without hands has only the one. */
+static int64_t recipes_for(const struct unit_recipe *recipe, const struct muslin_unit_spec *spec, int32_t hand)
+{
+    int32_t apart = unit_kind_of(recipe->kind)->hands == HANDS_APART;
+    int64_t alike = recipe->units - recipe->mirrored;
+    if (hand == 2)
+        return apart ? msl_divided_up(spec->mirrored, recipe->units) : 0;
+    if (recipe->mirrored == 0)
+        return msl_divided_up(spec->units + (apart ? 0 : spec->mirrored), recipe->units);
+    int64_t first = msl_divided_up(spec->units, alike);
+    int64_t second = msl_divided_up(spec->mirrored, recipe->mirrored);
+    return first > second ? first : second;
+}
+
+/* Hands that are cut apart have rows of their own. */
+static int32_t hands_cut(const struct muslin_unit_spec *spec)
+{
+    return spec->mirrored != 0 && unit_kind_of(spec->kind)->hands == HANDS_APART ? 2 : 1;
+}
+
 static int below_need(const struct muslin_unit_piece *piece)
 {
     return piece->surplus_width < 0 || piece->surplus_height < 0;
@@ -248,10 +308,10 @@ static struct muslin_unit_plan recipe_of(const struct unit_recipe *recipe, const
     unit_tell_sizes(spec->kind, &sizes, &unit);
     unit.units_per_recipe = recipe->units;
     unit.mirrored_per_recipe = recipe->mirrored;
-    unit.recipes = msl_divided_up(spec->units, recipe->units);
-    unit.mirrored_recipes = msl_divided_up(spec->mirrored, recipe->units);
+    unit.recipes = recipes_for(recipe, spec, 1);
+    unit.mirrored_recipes = recipes_for(recipe, spec, 2);
     unit.spare_units = (unit.recipes + unit.mirrored_recipes) * recipe->units - spec->units - spec->mirrored;
-    unit.pieces = recipe->rows * (spec->mirrored != 0 ? 2 : 1);
+    unit.pieces = recipe->rows * hands_cut(spec);
     unit.bias_outside = recipe->bias;
     unit.warnings = recipe->bias ? MUSLIN_WARN_BIAS_EDGE : 0;
     for (int32_t i = 0; i < recipe->rows; i++) {
@@ -290,11 +350,10 @@ static void write_pieces(const struct unit_recipe *recipe, const struct muslin_u
 {
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
     size_t first = hand == 2 ? (size_t)recipe->rows : 0;
-    int64_t units = hand == 2 ? spec->mirrored : spec->units;
     for (int32_t i = 0; i < recipe->rows; i++) {
         struct muslin_unit_piece piece = { 0 };
         unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);
-        piece.total = piece.count * msl_divided_up(units, recipe->units);
+        piece.total = piece.count * recipes_for(recipe, spec, hand);
         piece.hand = hand;
         msl_write_row(rows, row_size, first + (size_t)i, &piece, (uint32_t)sizeof piece);
     }
@@ -309,7 +368,7 @@ muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec, struct mus
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct unit_recipe *recipe = unit_recipe_for(s.kind, s.method, s.tip);
-    int32_t hands = s.mirrored != 0 ? 2 : 1;
+    int32_t hands = hands_cut(&s);
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count,
                          (size_t)recipe->rows * (size_t)hands))
         return check.status;
@@ -339,15 +398,17 @@ const struct unit_recipe *unit_method_at(int64_t index)
     }
 }
 
-muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *method)
+muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *method, struct muslin_problem *problem)
 {
-    struct msl_check check = msl_check_start(NULL);
+    struct msl_check check = msl_check_start(problem);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, kind);
+    check.at = 1;
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, method);
+    check.at = 0;
     if (check.status != MUSLIN_OK)
         return check.status;
     if (index < 0 || index >= muslin_unit_recipe_count())
-        return MUSLIN_ERR_INDEX;
+        return msl_fail(&check, MUSLIN_ERR_INDEX, MUSLIN_ARG_INDEX, index, muslin_unit_recipe_count() - 1);
     *kind = unit_method_at(index)->kind;
     *method = unit_method_at(index)->method;
     return MUSLIN_OK;

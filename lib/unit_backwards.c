@@ -12,12 +12,14 @@ muslin_status muslin_unit_stock_spec_init(struct muslin_unit_stock_spec *spec, u
 static void read_stock(struct msl_check *check, struct muslin_unit_stock_spec *into,
                        const struct muslin_unit_stock_spec *from)
 {
+    check->at = 1;
     msl_read_struct(check, MUSLIN_ARG_SPEC, into, (uint32_t)sizeof *into, (uint32_t)sizeof *into, 0, from);
     msl_want_some_size(check, MUSLIN_ARG_STRIP_LENGTH, into->width);
     msl_want_some_size(check, MUSLIN_ARG_STRIP_CUT, into->height);
     msl_want_count(check, MUSLIN_ARG_IN_HAND, into->per_region);
     msl_want_size(check, MUSLIN_ARG_END_LOSS, into->end_loss);
     msl_want_between(check, MUSLIN_ARG_GRID, into->finished_grid, 1, MUSLIN_UNIT_MAX);
+    check->at = 0;
 }
 
 /* ---- what a rectangle of stock gives ----------------------------------------------------------------------------- */
@@ -255,6 +257,16 @@ static const struct unit_recipe *recipe_with_tip(int64_t index, const struct mus
     return unit_recipe_for(method->kind, method->method, spec->tip);
 }
 
+/* How many times its usual proportion the recipe is offered; 0 when it does not fit or its addition is too small. */
+static int64_t times_offered(const struct unit_recipe *recipe, const struct muslin_unit_spec *spec,
+                             const struct muslin_unit_stock_spec *stock)
+{
+    struct proportion proportion = usual_proportion(recipe->kind);
+    struct msl_check additions = msl_check_start(NULL);
+    unit_want_additions(&additions, recipe, spec);
+    return additions.status == MUSLIN_OK ? largest_times(recipe, &proportion, spec, stock) : 0;
+}
+
 muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock,
                                 struct muslin_unit_yield *rows, size_t row_size, size_t capacity, size_t *count,
                                 struct muslin_problem *problem)
@@ -267,18 +279,15 @@ muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec, const struc
     read_stock(&check, &in_hand, stock);
     if (check.status != MUSLIN_OK)
         return check.status;
-    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
-        const struct unit_recipe *recipe = recipe_with_tip(i, &s);
-        struct proportion proportion = usual_proportion(recipe->kind);
-        found += largest_times(recipe, &proportion, &s, &in_hand) != 0;
-    }
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++)
+        found += times_offered(recipe_with_tip(i, &s), &s, &in_hand) != 0;
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, found))
         return check.status;
     size_t row = 0;
     for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         const struct unit_recipe *recipe = recipe_with_tip(i, &s);
         struct proportion proportion = usual_proportion(recipe->kind);
-        int64_t times = largest_times(recipe, &proportion, &s, &in_hand);
+        int64_t times = times_offered(recipe, &s, &in_hand);
         if (times == 0)
             continue;
         struct muslin_unit_yield yield = yield_at(recipe, &proportion, times, &s, &in_hand);

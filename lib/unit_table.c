@@ -256,24 +256,24 @@ enum { RECIPES = sizeof recipes / sizeof *recipes };
 
 /* takes W, how H, takes the corner, hands, finished width where it takes none, untrimmed */
 static const struct unit_kind kinds[] = {
-    [MUSLIN_UNIT_RECTANGLE]          = { 1, HEIGHT_FREE, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_HALF_SQUARE]        = { 1, HEIGHT_SQUARE, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_QUARTER_SQUARE]     = { 1, HEIGHT_SQUARE, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_SPLIT_QUARTER]      = { 1, HEIGHT_SQUARE, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_FLYING_GEESE]       = { 1, HEIGHT_HALF, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_SQUARE_IN_SQUARE]   = { 1, HEIGHT_SQUARE, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_SNOWBALL]           = { 1, HEIGHT_FREE, 1, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_HALF_RECTANGLE]     = { 1, HEIGHT_NEEDED, 0, 1, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_TRIANGLE_60]        = { 0, HEIGHT_NEEDED, 0, 0, SIZE_SIDE_60, 1 },
-    [MUSLIN_UNIT_DIAMOND_60]         = { 0, HEIGHT_NEEDED, 0, 0, SIZE_SIDE_60, 1 },
-    [MUSLIN_UNIT_DIAMOND_45]         = { 0, HEIGHT_NEEDED, 0, 0, SIZE_SIDE_45, 1 },
-    [MUSLIN_UNIT_HEXAGON]            = { 0, HEIGHT_NEEDED, 0, 0, SIZE_SIDE_60, 1 },
-    [MUSLIN_UNIT_HALF_HEXAGON]       = { 0, HEIGHT_NEEDED, 0, 0, SIZE_LONG_60, 1 },
-    [MUSLIN_UNIT_TRAPEZOID]          = { 1, HEIGHT_NEEDED, 0, 0, SIZE_NOTHING, 1 },
-    [MUSLIN_UNIT_OCTAGON]            = { 1, HEIGHT_SQUARE, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_EIGHT_POINTED_STAR] = { 1, HEIGHT_SQUARE, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_KALEIDOSCOPE]       = { 1, HEIGHT_SQUARE, 0, 0, SIZE_NOTHING, 0 },
-    [MUSLIN_UNIT_SLANTED_SLICE]      = { 1, HEIGHT_NEEDED, 0, 0, SIZE_NOTHING, 1 },
+    [MUSLIN_UNIT_RECTANGLE]          = { 1, HEIGHT_FREE, 0, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_HALF_SQUARE]        = { 1, HEIGHT_SQUARE, 0, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_QUARTER_SQUARE]     = { 1, HEIGHT_SQUARE, 0, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_SPLIT_QUARTER]      = { 1, HEIGHT_SQUARE, 0, HANDS_TOGETHER, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_FLYING_GEESE]       = { 1, HEIGHT_HALF, 0, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_SQUARE_IN_SQUARE]   = { 1, HEIGHT_SQUARE, 0, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_SNOWBALL]           = { 1, HEIGHT_FREE, 1, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_HALF_RECTANGLE]     = { 1, HEIGHT_NEEDED, 0, HANDS_APART, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_TRIANGLE_60]        = { 0, HEIGHT_NEEDED, 0, HANDS_NONE, SIZE_SIDE_60, 1 },
+    [MUSLIN_UNIT_DIAMOND_60]         = { 0, HEIGHT_NEEDED, 0, HANDS_NONE, SIZE_SIDE_60, 1 },
+    [MUSLIN_UNIT_DIAMOND_45]         = { 0, HEIGHT_NEEDED, 0, HANDS_NONE, SIZE_SIDE_45, 1 },
+    [MUSLIN_UNIT_HEXAGON]            = { 0, HEIGHT_NEEDED, 0, HANDS_NONE, SIZE_SIDE_60, 1 },
+    [MUSLIN_UNIT_HALF_HEXAGON]       = { 0, HEIGHT_NEEDED, 0, HANDS_NONE, SIZE_LONG_60, 1 },
+    [MUSLIN_UNIT_TRAPEZOID]          = { 1, HEIGHT_NEEDED, 0, HANDS_NONE, SIZE_NOTHING, 1 },
+    [MUSLIN_UNIT_OCTAGON]            = { 1, HEIGHT_SQUARE, 0, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_EIGHT_POINTED_STAR] = { 1, HEIGHT_SQUARE, 0, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_KALEIDOSCOPE]       = { 1, HEIGHT_SQUARE, 0, HANDS_NONE, SIZE_NOTHING, 0 },
+    [MUSLIN_UNIT_SLANTED_SLICE]      = { 1, HEIGHT_NEEDED, 0, HANDS_APART, SIZE_NOTHING, 1 },
 };
 
 int32_t unit_recipe_count(void)
@@ -303,8 +303,12 @@ const struct unit_recipe *unit_recipe_for(int32_t kind, int32_t method, int32_t 
 
 /* ---- formulas ---------------------------------------------------------------------------------------------------- */
 
+/* Of a size that is not linear only the room to trim counts here: a half-rectangle's sides have it once. */
 const struct unit_formula *unit_formula_of(int32_t size)
 {
+    static const struct unit_formula leaning_side = { { 0 }, { 0 }, 0, 1, RULE_NONE, 0, 1 };
+    if (size == SIZE_LEANING_WIDTH || size == SIZE_LEANING_HEIGHT)
+        return &leaning_side;
     return &formulas[size < SIZES_LINEAR ? size : SIZE_NOTHING];
 }
 

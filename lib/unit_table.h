@@ -55,11 +55,14 @@ struct unit_recipe {
 /* How a kind takes its height. */
 enum unit_height { HEIGHT_SQUARE, HEIGHT_FREE, HEIGHT_NEEDED, HEIGHT_HALF };
 
+/* Whether a kind has a mirror image, and what it is cut from: its own pieces, or the same ones. */
+enum unit_hands { HANDS_NONE, HANDS_APART, HANDS_TOGETHER };
+
 struct unit_kind {
     int8_t takes_width;
     int8_t height; /* enum unit_height */
     int8_t takes_corner;
-    int8_t handed;
+    int8_t hands;  /* enum unit_hands */
     int8_t width;  /* enum unit_size: finished width, where the kind takes none */
     int8_t untrimmed; /* 1: a single patch with slanted sides */
 };

@@ -280,7 +280,7 @@ static bool put_layout(json_t *top, struct desk *desk, const struct muslin_strip
         json_array_append_new(rows, turns);
         for (int64_t column = 0; column < spec->columns && column < DRAWN_MAX; column++) {
             int32_t quarter_turns = 0;
-            if (!worked(desk, muslin_setting_turn(spec->turning, column, row, &quarter_turns)))
+            if (!worked(desk, muslin_setting_turn(spec->turning, column, row, &quarter_turns, &desk->problem)))
                 return false;
             json_array_append_new(turns, json_integer(quarter_turns));
         }

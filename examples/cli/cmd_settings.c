@@ -9,7 +9,7 @@
 /* ---- sashing ---------------------------------------------------------------------------------------------------- */
 
 struct sashing_request {
-    struct muslin_sashed_spec sashed;
+    struct muslin_setting_sashed_spec sashed;
     int32_t frame;
     int32_t cornerstones;
 };
@@ -17,7 +17,7 @@ struct sashing_request {
 static void start_sashing(void *request)
 {
     struct sashing_request *wanted = request;
-    wanted->sashed = (struct muslin_sashed_spec)MUSLIN_SASHED_SPEC_INIT;
+    wanted->sashed = (struct muslin_setting_sashed_spec)MUSLIN_SETTING_SASHED_SPEC_INIT;
 }
 
 static const struct word sash_kind_words[] = {
@@ -46,7 +46,7 @@ static void put_sash_piece(json_t *list, const struct desk *desk, const struct m
 static json_t *answer_sashing(const void *request, struct desk *desk)
 {
     const struct sashing_request *wanted = request;
-    struct muslin_sashed_spec spec = wanted->sashed;
+    struct muslin_setting_sashed_spec spec = wanted->sashed;
     struct muslin_sashed top = { .size = sizeof top };
     struct muslin_sash_piece rows[3];
     size_t count = 0;
@@ -56,8 +56,8 @@ static json_t *answer_sashing(const void *request, struct desk *desk)
     if (!given(desk, "sash-between-rows"))
         spec.sash_height = spec.sash_width;
     spec.flags = (wanted->frame ? MUSLIN_SASHED_FRAME : 0) | (wanted->cornerstones ? MUSLIN_SASHED_CORNERSTONES : 0);
-    if (!worked(desk, muslin_sashed_plan(&spec, &top, &desk->problem)) ||
-        !worked(desk, muslin_sashed_pieces(&spec, rows, sizeof rows[0], 3, &count, &desk->problem)))
+    if (!worked(desk, muslin_setting_sashed(&spec, &top, &desk->problem)) ||
+        !worked(desk, muslin_setting_sashed_pieces(&spec, rows, sizeof rows[0], 3, &count, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "blocks", top.blocks);
@@ -120,7 +120,7 @@ const struct command sashing_command = {
 enum factor { FACTOR_ROOT = 1, FACTOR_1414, FACTOR_141 };
 
 struct point_request {
-    struct muslin_point_spec point;
+    struct muslin_setting_point_spec point;
     struct muslin_rounding_spec cutting;
     int32_t factor;
     int32_t diagonal_first;
@@ -145,7 +145,7 @@ static const struct word factor_words[] = {
 static void start_point(void *request)
 {
     struct point_request *wanted = request;
-    wanted->point = (struct muslin_point_spec)MUSLIN_POINT_SPEC_INIT;
+    wanted->point = (struct muslin_setting_point_spec)MUSLIN_SETTING_POINT_SPEC_INIT;
     wanted->point.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
     wanted->cutting = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
     wanted->cutting.grid = MUSLIN_TICKS_PER_INCH / 8;
@@ -154,9 +154,9 @@ static void start_point(void *request)
 }
 
 /* What the words ask for; a sash without a layout goes all round, room to trim means oversize. */
-static struct muslin_point_spec point_spec(const struct point_request *wanted, const struct desk *desk)
+static struct muslin_setting_point_spec point_spec(const struct point_request *wanted, const struct desk *desk)
 {
-    struct muslin_point_spec spec = wanted->point;
+    struct muslin_setting_point_spec spec = wanted->point;
     spec.flags = wanted->diagonal_first ? MUSLIN_POINT_DIAGONAL_FIRST : 0;
     if (given(desk, "sash") && !given(desk, "layout"))
         spec.layout = MUSLIN_POINT_SASH_OUTER;
@@ -225,7 +225,8 @@ static void put_sashes(json_t *answer, const struct desk *desk, const struct mus
     }
 }
 
-static json_t *point_as_json(struct desk *desk, const struct muslin_point_spec *spec, const struct muslin_point *made)
+static json_t *point_as_json(struct desk *desk, const struct muslin_setting_point_spec *spec,
+                             const struct muslin_point *made)
 {
     muslin_len beyond = 0;
     if (!worked(desk, muslin_length_add(spec->set_off, spec->allowance, &beyond)))
@@ -259,9 +260,9 @@ static json_t *answer_point(const void *request, struct desk *desk)
 {
     const struct point_request *wanted = request;
     const struct muslin_rounding_spec to_a_tick = MUSLIN_ROUNDING_SPEC_INIT;
-    struct muslin_point_spec spec = point_spec(wanted, desk);
+    struct muslin_setting_point_spec spec = point_spec(wanted, desk);
     struct muslin_point made = { .size = sizeof made };
-    if (!worked(desk, muslin_point_plan(&spec, &wanted->cutting, &to_a_tick, &made, &desk->problem)))
+    if (!worked(desk, muslin_setting_point(&spec, &wanted->cutting, &to_a_tick, &made, &desk->problem)))
         return NULL;
     return point_as_json(desk, &spec, &made);
 }

@@ -79,7 +79,7 @@ static bool is_made_by(int32_t kind, int32_t method)
     for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         int32_t other_kind = 0;
         int32_t other_method = 0;
-        if (muslin_unit_recipe_at(i, &other_kind, &other_method) == MUSLIN_OK && other_kind == kind &&
+        if (muslin_unit_recipe_at(i, &other_kind, &other_method, NULL) == MUSLIN_OK && other_kind == kind &&
             other_method == method)
             return true;
     }
@@ -347,10 +347,8 @@ static void put_unit(json_t *answer, const struct desk *desk, const struct musli
         put_length(answer, desk, "unfinished_width", unit->unfinished_width);
         put_length(answer, desk, "unfinished_height", unit->unfinished_height);
     }
-    int64_t among = spec->units * unit->mirrored_per_recipe / unit->units_per_recipe;
     put_count(answer, "units", spec->units);
-    put_count(answer, "units_of_the_first_hand", spec->units - among);
-    put_count(answer, "mirrored_units", spec->mirrored + among);
+    put_count(answer, "mirrored_units", spec->mirrored);
     put_count(answer, "units_of_one_recipe", unit->units_per_recipe);
     put_count(answer, "mirrored_of_one_recipe", unit->mirrored_per_recipe);
     put_count(answer, "recipes", unit->recipes);
@@ -425,7 +423,7 @@ static const struct option_row unit_options[] = {
       "four-at-a-time, flipped-corners (stitch-and-flip), strips or bias-strips" },
     { "want", KIND_COUNT, AT(unit.units), MUSLIN_ARG_UNITS, 0, NULL, "units wanted (1)" },
     { "mirrored", KIND_COUNT, AT(unit.mirrored), MUSLIN_ARG_UNITS, 0, NULL,
-      "half-rectangles wanted that lean the other way (none)" },
+      "units wanted that are mirrored: half-rectangle, split-quarter or slanted-slice (none)" },
     OPTION_HEADING("Cutting and sewing"),
     OPTION_CUTTING(unit_request),
     OPTION_END
@@ -438,6 +436,7 @@ const struct command unit_command = {
     .examples = "  muslin unit half-square 3 --want 24\n"
                 "  muslin unit flying-geese 4 --method four-at-a-time --policy customary\n"
                 "  muslin unit half-rectangle 2 --height 4 --want 8 --mirrored 8\n"
+                "  muslin unit split-quarter 6 --want 4 --mirrored 4\n"
                 "  muslin unit hexagon 3 --seam 6mm --want 37\n"
                 "  muslin unit triangle-60 4 --want 60  # its height",
     .options = unit_options,

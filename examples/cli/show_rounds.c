@@ -72,9 +72,9 @@ static void show_strips(struct sheet *sheet, json_t *answer)
                                                  "({cloth_to_buy} in the shop)."
                                                : "At most {strips:strip} across the cloth, {cloth_length} of it "
                                                  "({cloth_to_buy} in the shop)."));
-        sheet_under(sheet, row, certain ? "Cut without joins, the longest logs first."
-                                        : "So many when cut without joins, the longest logs first. By length alone it "
-                                          "would be {strips_by_length_alone}; fewer can never do.");
+        sheet_under(sheet, row, certain ? "Cut without joins, the logs sewn last first."
+                                        : "So many when cut without joins, the logs sewn last first. By length alone "
+                                          "it would be {strips_by_length_alone}; fewer can never do.");
     }
     if (!counted)
         return;

@@ -99,8 +99,9 @@ static void show_bonus(struct sheet *sheet, json_t *answer)
 static void show_hands(struct sheet *sheet, json_t *answer)
 {
     if (count_of(answer, "mirrored_of_one_recipe") > 0)
-        sheet_point(sheet, answer, "Two at a time, half of the units come out as the mirror image of the others: for "
-                                   "{units} alike cut twice as many sets, or take --method pieces.");
+        sheet_point(sheet, answer, "Two at a time, each set gives {mirrored_of_one_recipe:unit} that are the mirror "
+                                   "image of the others. With --mirrored say how many of those you can use; with --method "
+                                   "pieces you sew each as you want it.");
     if (says(answer, "kind", "half-rectangle"))
         sheet_point(sheet, answer, "Cut the rectangles right side up, in a single layer: folded cloth, or layers laid "
                                    "face to face, would give half of them mirrored, and no turning makes one into the "
@@ -175,19 +176,30 @@ static const char *cutting_template(json_t *piece)
     return sharp && cutting->sharp != NULL ? cutting->sharp : cutting->blunt;
 }
 
-static void show_piece(struct sheet *sheet, json_t *piece, bool leaning)
+/* How a piece is cut whose mirror image is another; null: of no other piece does it matter. */
+static const char *way_of_cutting(json_t *answer, bool mirrored)
+{
+    if (says(answer, "kind", "half-rectangle"))
+        return mirrored ? "for the mirrored units: right side up, lying {cut_width} wide, cut from the upper left "
+                          "to the lower right"
+                        : "right side up, lying {cut_width} wide, cut from the lower left to the upper right";
+    if (says(answer, "kind", "slanted-slice"))
+        return mirrored ? "for the mirrored units: right side up, the strips lying level, cut from the upper left to "
+                          "the lower right"
+                        : "right side up, the strips lying level, cut from the lower left to the upper right";
+    return NULL;
+}
+
+static void show_piece(struct sheet *sheet, json_t *piece, json_t *answer)
 {
     char *cut = sheet_sentence(piece, cutting_template(piece));
     json_t *copy = json_copy(piece);
     json_object_set_new(copy, "cut", json_string(cut));
     bool whole = says(piece, "cut_again", "no");
-    bool mirrored = count_of(piece, "hand") == 2;
+    const char *way = way_of_cutting(answer, count_of(piece, "hand") == 2);
     sheet_point(sheet, copy, whole ? "{cut}." : "{cut}; cut each {cut_again}, into {pieces_from_each} triangles.");
-    if (leaning)
-        sheet_under(sheet, copy,
-                    mirrored ? "for the mirrored units: right side up, lying {cut_width} wide, cut from the upper left "
-                               "to the lower right"
-                             : "right side up, lying {cut_width} wide, cut from the lower left to the upper right");
+    if (way != NULL)
+        sheet_under(sheet, copy, way);
     sheet_under(sheet, copy, "{grain}");
     json_decref(copy);
     free(cut);
@@ -198,7 +210,7 @@ static void show_pieces(struct sheet *sheet, json_t *answer)
     json_t *pieces = json_object_get(answer, "pieces");
     sheet_step(sheet, "Cut");
     for (size_t i = 0; i < json_array_size(pieces); i++)
-        show_piece(sheet, json_array_get(pieces, i), says(answer, "kind", "half-rectangle"));
+        show_piece(sheet, json_array_get(pieces, i), answer);
 }
 
 /* ---- sewing ------------------------------------------------------------------------------------------------------ */
@@ -238,7 +250,7 @@ static void show_wish(struct sheet *sheet, json_t *answer)
     struct called kind = CALLED(names, answer, "kind");
     char *size = sheet_sentence(answer, kind.size != NULL ? kind.size : "{finished_width} by {finished_height}");
     char title[400];
-    snprintf(title, sizeof title, "{units_of_the_first_hand:unit}%s: %s finishing %s, made %s.",
+    snprintf(title, sizeof title, "{units:unit}%s: %s finishing %s, made %s.",
              mirrored ? " and {mirrored_units} mirrored" : "", kind.name, size, CALLED(ways, answer, "method").name);
     free(size);
     sheet_title(sheet, answer, title);

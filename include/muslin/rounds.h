@@ -99,8 +99,8 @@ struct muslin_logcabin {
     muslin_len second_length;      /* of the second half */
     muslin_len longest_log;        /* cut length */
     int64_t strips_least;          /* the plain running length over the strip, up, for each kind: no plan needs fewer */
-    int64_t strips;                /* of the logs, cut without joins, longest log first: at most so many are needed; 0
-                                      when not counted, as above */
+    int64_t strips;                /* of the logs, cut without joins as muslin_logcabin_strips() says: at most so many
+                                      are needed; 0 when not counted, as above */
     muslin_len cloth_length;       /* strips x their cut widths; the centres' strips apart */
     int32_t square;                /* 1 when the block is as wide as high */
     int32_t pad;
@@ -163,10 +163,11 @@ struct muslin_log_strips {
 };
 /* Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first logs
  * (ask-then-fill). strips_least is the plain book sum, which forgets that a log does not run on from one strip to the
- * next. `strips` is a plan that works: logs of the last round first, a log from the strip at hand while it reaches,
- * else from a new one. It can be more than the best plan, never fewer. Statuses as for muslin_logcabin_plan(). O(logs x
- * kinds). Source: common practice, no source, for both ways; geometry. Example: 20 blocks, centre 2 in, 3 rounds of
- * logs 1 in finished, strips 40 in: of the first half 600 in, by length 15 strips; cut so, 16. Since 0.1. */
+ * next. `strips` is a plan that works: the row's logs in the reverse order of sewing, each for all blocks before the
+ * next, a log from the strip at hand while it reaches, else from a new one, and the old one is done with. It can be
+ * more than the best plan, never fewer. Statuses as for muslin_logcabin_plan(). O(logs x kinds). Source: common
+ * practice, no source, for both ways; geometry. Example: 20 blocks, centre 2 in, 3 rounds of logs 1 in finished, strips
+ * 40 in: of the first half 600 in, by length 15 strips; cut so, 16. Since 0.1. */
 MUSLIN_API muslin_status muslin_logcabin_strips(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
                                                 size_t n, struct muslin_log_strips *rows, size_t row_size,
                                                 size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -213,10 +214,11 @@ MUSLIN_API muslin_status muslin_logcabin_log_for(const struct muslin_log_fit_spe
                                                  const struct muslin_rounding_spec *rounding,
                                                  struct muslin_log_fit *out, struct muslin_problem *problem);
 
-/* How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does. `rounds` is not used, 0
- * or more; exact_numerator and exact_denominator are 0. Source: geometry. Example: within 10 in, round a 2 in centre
- * with logs 1 1/2 in finished: 2 rounds, 8 in finished, 2 in short of it; with a 4 in centre it would come out. Since
- * 0.1. */
+/* How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does, and more than
+ * MUSLIN_ROUNDS_MAX when they do, which the other calls refuse. `rounds` of the spec is not used, 0 ..
+ * MUSLIN_ROUNDS_MAX; exact_numerator and exact_denominator are 0. Source: geometry. Example: within 10 in, round a 2 in
+ * centre with logs 1 1/2 in finished: 2 rounds, 8 in finished, 2 in short of it; with a 4 in centre it would come out.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_logcabin_rounds_for(const struct muslin_log_fit_spec *spec, struct muslin_log_fit *out,
                                                     struct muslin_problem *problem);
 
@@ -326,7 +328,9 @@ struct muslin_medallion_spec {
 MUSLIN_API muslin_status muslin_medallion_spec_init(struct muslin_medallion_spec *spec, uint32_t size);
 
 /* A round, from the inside outwards: the first five members are given, the others are answered. Left and right are the
- * sides, which run along the height; top and bottom run along the width. */
+ * sides, which run along the height; top and bottom run along the width. Coping that is not needed on the sides has a
+ * side_pair of 0: then side_finished, side_cut and side_length are 0 too, and likewise for top and bottom; there are
+ * corner squares only where neither pair is 0. */
 struct muslin_medallion_row {
     uint32_t size;
     uint32_t flags;                /* 0 */
@@ -379,8 +383,9 @@ struct muslin_medallion {
  * leaves a rest is no failure: its row says so. A COPING round stands directly before a PIECED one (else
  * MUSLIN_ERR_CHOICE, naming the kind). With the next round's repeat r, the least k with k r >= run + 2 width is taken
  * for the sides and for top and bottom apart, and the strips get (k r - run) / 2; run is the side, or, for top and
- * bottom that run through the corners, the side with two unit depths. MUSLIN_ERR_NO_FIT when that passes `most` (the
- * limit is the width that is needed), or when equal strips are asked for and no width does for both (limit 0).
+ * bottom that run through the corners, the side with two unit depths. MUSLIN_ERR_NO_FIT when equal strips are asked for
+ * and no width does for both (limit 0), or else when that passes `most` on any side (the limit is the wider strip, with
+ * which as `most` the round comes out).
  * MUSLIN_ERR_RANGE also when `most` is below `width`, or the finished quilt would pass MUSLIN_SIZE_MAX. On failure no
  * row is touched. Two passes. Source: geometry; the coping strip is common practice, no source. Example: centre 20 in,
  * then coping of 1/2 to 3 in before a border of 4 in squares: coping 2 in, cut 2 1/2 in, and 6 squares a side, 24 and 4

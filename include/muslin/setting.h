@@ -13,8 +13,8 @@
  *               MUSLIN_ERR_CHOICE: none of the listed choices. What else a call can return stands with it. The
  *               ..._init calls return MUSLIN_ERR_NULL and MUSLIN_ERR_STRUCT_SIZE.
  *   Cost        Constant time, unless an array is read: then one pass. Nothing allocates.
- *   Problem     Where several members share a name, its `at` counts them from 0 in the order of the struct; for arrays
- *               `at` is the element.
+ *   Problem     Optional everywhere (null). Where several members share a name, its `at` counts them from 0 in the
+ *               order of the struct; for arrays `at` is the element.
  */
 #ifndef MUSLIN_SETTING_H
 #define MUSLIN_SETTING_H
@@ -75,7 +75,8 @@ MUSLIN_API muslin_status muslin_setting_straight(const struct muslin_setting_spe
 /* The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX: the
  * first block is not turned, its neighbours are. `turning` is an enum muslin_turning. Example: column 1, row 0 with
  * MUSLIN_TURNING_HALF_ALTERNATE: 2. Since 0.1. */
-MUSLIN_API muslin_status muslin_setting_turn(int32_t turning, int64_t column, int64_t row, int32_t *quarter_turns);
+MUSLIN_API muslin_status muslin_setting_turn(int32_t turning, int64_t column, int64_t row, int32_t *quarter_turns,
+                                             struct muslin_problem *problem);
 
 /* ---- blocks from segments -------------------------------------------------------------------------------------- */
 
@@ -234,7 +235,7 @@ MUSLIN_API muslin_status muslin_border_plan(const struct muslin_border_spec *spe
 #define MUSLIN_SASHED_FRAME 1u        /* sashes all round the outside too, not only between the blocks */
 #define MUSLIN_SASHED_CORNERSTONES 2u /* squares where the sashes cross; else long sashes run between the rows */
 
-struct muslin_sashed_spec {
+struct muslin_setting_sashed_spec {
     uint32_t size;
     uint32_t flags;          /* MUSLIN_SASHED_... or 0 */
     muslin_len block_width;  /* finished, 1 or more */
@@ -249,9 +250,10 @@ struct muslin_sashed_spec {
     muslin_len end_loss;     /* taken off each strip for squaring its ends; at most usable_width */
 };
 /* One block, no sashes, no frame, 1/4 in seams, cloth 40 in usable; sizes and counts are still to be given. */
-#define MUSLIN_SASHED_SPEC_INIT { sizeof(struct muslin_sashed_spec), 0, 0, 0, 1, 1, 0, 0, 2032, 0, 325120, 0 }
+#define MUSLIN_SETTING_SASHED_SPEC_INIT \
+    { sizeof(struct muslin_setting_sashed_spec), 0, 0, 0, 1, 1, 0, 0, 2032, 0, 325120, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_sashed_spec_init(struct muslin_sashed_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_setting_sashed_spec_init(struct muslin_setting_sashed_spec *spec, uint32_t size);
 
 struct muslin_sashed {
     uint32_t size;
@@ -282,8 +284,8 @@ struct muslin_sashed {
  * make quilt sashing with cornerstones (J. Wickell) for the cut sizes; geometry for the rest. Example: 4 x 5 blocks of
  * 12 in with sashes of 4 in, cornerstones and a frame: 25 vertical and 24 horizontal sashes cut 4 1/2 x 12 1/2 in, 30
  * cornerstones; 68 x 84 in finished. Since 0.1. */
-MUSLIN_API muslin_status muslin_sashed_plan(const struct muslin_sashed_spec *spec, struct muslin_sashed *out,
-                                            struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_setting_sashed(const struct muslin_setting_sashed_spec *spec, struct muslin_sashed *out,
+                                               struct muslin_problem *problem);
 
 enum muslin_sash_kind {
     MUSLIN_SASH_VERTICAL = 1,
@@ -309,14 +311,14 @@ struct muslin_sash_piece {
 };
 /* The strips across the cloth for each kind of piece that there is, in the order of enum muslin_sash_kind: one to
  * three rows, none for a top without sashes. A piece longer than a strip is cut from strips joined end to end with
- * straight seams, 2 s lost in each. Statuses of muslin_sashed_plan(), and MUSLIN_ERR_NO_YIELD when a join would eat a
- * whole strip; MUSLIN_ERR_OVERFLOW when pieces or strips pass MUSLIN_COUNT_MAX; MUSLIN_ERR_BUFFER and
+ * straight seams, 2 s lost in each. Statuses of muslin_setting_sashed(), and MUSLIN_ERR_NO_YIELD when a join would eat
+ * a whole strip; MUSLIN_ERR_OVERFLOW when pieces or strips pass MUSLIN_COUNT_MAX; MUSLIN_ERR_BUFFER and
  * MUSLIN_ERR_STRUCT_SIZE for the rows. Source: How much fabric do I need for quilt sashing? (tutorial site); geometry.
  * Example: 24 horizontal sashes cut 12 1/2 x 4 1/2 in from cloth 44 in usable: 3 a strip, 8 strips, 36 in of cloth,
  * which may be 6 1/2 in narrower. Since 0.1. */
-MUSLIN_API muslin_status muslin_sashed_pieces(const struct muslin_sashed_spec *spec, struct muslin_sash_piece *rows,
-                                              size_t row_size, size_t capacity, size_t *count,
-                                              struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_setting_sashed_pieces(const struct muslin_setting_sashed_spec *spec,
+                                                      struct muslin_sash_piece *rows, size_t row_size, size_t capacity,
+                                                      size_t *count, struct muslin_problem *problem);
 
 /* ---- pieced and plain blocks in turn --------------------------------------------------------------------------- */
 
@@ -325,7 +327,7 @@ enum muslin_first_block {
     MUSLIN_FIRST_PLAIN = 2   /* a plain one */
 };
 
-struct muslin_alternate_spec {
+struct muslin_setting_alternate_spec {
     uint32_t size;
     uint32_t flags;          /* 0 */
     muslin_len block_width;  /* finished, 1 or more */
@@ -338,9 +340,10 @@ struct muslin_alternate_spec {
     int32_t pad;             /* 0 */
 };
 /* One pieced block, 1/4 in seams; its size is still to be given. */
-#define MUSLIN_ALTERNATE_SPEC_INIT { sizeof(struct muslin_alternate_spec), 0, 0, 0, 1, 1, 2032, 0, 1, 0 }
+#define MUSLIN_SETTING_ALTERNATE_SPEC_INIT \
+    { sizeof(struct muslin_setting_alternate_spec), 0, 0, 0, 1, 1, 2032, 0, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_alternate_spec_init(struct muslin_alternate_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_setting_alternate_spec_init(struct muslin_setting_alternate_spec *spec, uint32_t size);
 
 struct muslin_alternate {
     uint32_t size;
@@ -357,7 +360,7 @@ struct muslin_alternate {
 /* Pieced and plain blocks like the fields of a chessboard. MUSLIN_ERR_RANGE also when a finished side would pass
  * MUSLIN_SIZE_MAX. Source: geometry. Example: 5 x 5 blocks of 8 in, a pieced one first: 13 pieced, 12 plain cut 8 1/2
  * in square. Since 0.1. */
-MUSLIN_API muslin_status muslin_setting_alternate(const struct muslin_alternate_spec *spec,
+MUSLIN_API muslin_status muslin_setting_alternate(const struct muslin_setting_alternate_spec *spec,
                                                   struct muslin_alternate *out, struct muslin_problem *problem);
 
 /* ---- columns or rows of unequal size --------------------------------------------------------------------------- */
@@ -365,7 +368,7 @@ MUSLIN_API muslin_status muslin_setting_alternate(const struct muslin_alternate_
 #define MUSLIN_LINE_FRAME 1u /* a sash before the first block and after the last one too */
 
 /* A line is one row of blocks side by side, or one column of them; a top with unequal columns and rows is two. */
-struct muslin_line_spec {
+struct muslin_setting_line_spec {
     uint32_t size;
     uint32_t flags;       /* MUSLIN_LINE_FRAME or 0 */
     muslin_len sash;      /* finished width of the sash between neighbours; 0: none */
@@ -374,9 +377,9 @@ struct muslin_line_spec {
     muslin_len wanted;    /* finished size that the line should have; 0: none is wanted */
 };
 /* No sash, 1/4 in seams, no size wanted. */
-#define MUSLIN_LINE_SPEC_INIT { sizeof(struct muslin_line_spec), 0, 0, 2032, 0, 0 }
+#define MUSLIN_SETTING_LINE_SPEC_INIT { sizeof(struct muslin_setting_line_spec), 0, 0, 2032, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_line_spec_init(struct muslin_line_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_setting_line_spec_init(struct muslin_setting_line_spec *spec, uint32_t size);
 
 struct muslin_line {
     uint32_t size;
@@ -390,8 +393,9 @@ struct muslin_line {
  * from the size wanted. n is 1 .. MUSLIN_COUNT_MAX. MUSLIN_ERR_RANGE also when the line would pass MUSLIN_SIZE_MAX.
  * One pass. Source: geometry. Example: columns of 6, 12 and 6 in with a sash of 1 in between: 26 in finished, 26 1/2
  * in unfinished. Since 0.1. */
-MUSLIN_API muslin_status muslin_line_plan(const muslin_len *sizes, size_t n, const struct muslin_line_spec *spec,
-                                          struct muslin_line *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_setting_line(const muslin_len *sizes, size_t n,
+                                             const struct muslin_setting_line_spec *spec, struct muslin_line *out,
+                                             struct muslin_problem *problem);
 
 struct muslin_line_place {
     uint32_t size;
@@ -400,12 +404,13 @@ struct muslin_line_place {
     muslin_len finished;   /* its own size */
     muslin_len unfinished; /* finished + 2 s + u: what the block must measure before it is sewn in */
 };
-/* Where each of the n columns or rows lies: a row each, in their order. Statuses of muslin_line_plan(), and
+/* Where each of the n columns or rows lies: a row each, in their order. Statuses of muslin_setting_line(), and
  * MUSLIN_ERR_BUFFER and MUSLIN_ERR_STRUCT_SIZE for the rows. One pass. Source: geometry. Example: columns of 6, 12 and
  * 6 in with a sash of 1 in between start at 0, 7 and 20 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_line_places(const muslin_len *sizes, size_t n, const struct muslin_line_spec *spec,
-                                            struct muslin_line_place *rows, size_t row_size, size_t capacity,
-                                            size_t *count, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_setting_line_places(const muslin_len *sizes, size_t n,
+                                                    const struct muslin_setting_line_spec *spec,
+                                                    struct muslin_line_place *rows, size_t row_size, size_t capacity,
+                                                    size_t *count, struct muslin_problem *problem);
 
 /* ---- setting on point ------------------------------------------------------------------------------------------ */
 
@@ -424,16 +429,18 @@ enum muslin_point_layout {
     MUSLIN_POINT_SASH_OUTER = 2, /* every block has four sashes; the outer cornerstones touch the edge by their tips */
     MUSLIN_POINT_SASH_CUT = 3,   /* the same, the edge runs through the middle of the outer cornerstones: triangles */
     MUSLIN_POINT_SASH_INNER = 4  /* no sash outside the corner blocks; the outer blocks touch the edge by their tips,
-                                    sashes beside side triangles end at the edge, cut off at 45 degrees */
+                                    sashes beside side triangles end at the edge, cut off at 45 degrees: there the
+                                    edge is bias, even beside triangles. A single block has no such sash */
 };
 enum muslin_point_edge {
-    MUSLIN_POINT_TRIANGLES = 1,  /* setting triangles: straight grain lies on the outside */
+    MUSLIN_POINT_TRIANGLES = 1,  /* setting triangles: straight grain lies on the outside, but for the ends of sashes in
+                                    SASH_INNER */
     MUSLIN_POINT_HALF_BLOCKS = 2 /* blocks cut beyond their diagonal, one half from each, with bias on the outside; the
                                     corners stay triangles */
 };
 #define MUSLIN_POINT_DIAGONAL_FIRST 1u /* bring the customary diagonal to the grid, then add; no rounding after that */
 
-struct muslin_point_spec {
+struct muslin_setting_point_spec {
     uint32_t size;
     uint32_t flags;             /* MUSLIN_POINT_DIAGONAL_FIRST or 0; not used with the exact policy */
     muslin_len block;           /* B, finished side, 1 or more; above w in SASH_INNER */
@@ -456,10 +463,10 @@ struct muslin_point_spec {
     int32_t pad;                /* 0 */
 };
 /* One block, no sashes, setting triangles, exact, 1/4 in seams; its size is still to be given. */
-#define MUSLIN_POINT_SPEC_INIT \
-    { sizeof(struct muslin_point_spec), 0, 0, 1, 1, 0, 0, 2032, 0, 0, 0, 0, 0, 0, 1, 1, 1, 0 }
+#define MUSLIN_SETTING_POINT_SPEC_INIT \
+    { sizeof(struct muslin_setting_point_spec), 0, 0, 1, 1, 0, 0, 2032, 0, 0, 0, 0, 0, 0, 1, 1, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_point_spec_init(struct muslin_point_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_setting_point_spec_init(struct muslin_setting_point_spec *spec, uint32_t size);
 
 struct muslin_point {
     uint32_t size;
@@ -479,7 +486,8 @@ struct muslin_point {
     muslin_len corner_square_cut;
     muslin_len corner_need;
     muslin_len corner_surplus;
-    muslin_len half_block_beyond;   /* half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; else 0 */
+    muslin_len half_block_beyond;   /* half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where
+                                       there are none */
     muslin_len diagonal;            /* finished diagonal of a block, B sqrt 2, rounded as `measuring` */
     muslin_len diagonal_error;      /* value less exact, down to a tick, as in struct muslin_rounded */
     muslin_len finished_width;      /* of the centre without borders, rounded once as `measuring` */
@@ -499,7 +507,8 @@ struct muslin_point {
                                        rounded as `cutting` */
     muslin_len cornerstone_cut;     /* w + 2 s + u */
     muslin_len edge_cornerstone_cut;/* side of the squares for edge cornerstones, made like the side squares */
-    int32_t straight_grain;         /* 1 when the whole outer edge lies on the straight grain */
+    int32_t straight_grain;         /* 1 when the whole outer edge lies on the straight grain: neither half-blocks nor
+                                       edge sashes */
     uint32_t warnings;              /* MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that
                                        was rounded by its diagonal does not lie on the cutting grid */
     muslin_len edge_cornerstone_need;    /* as of the side square; 0 without edge cornerstones */
@@ -522,29 +531,32 @@ struct muslin_point {
  * customary figures; geometry for the others, verified by drawing. Example: 4 x 4 blocks of 6 in, customary with 1414
  * / 1000, up to 1/8 in: 9 alternates, 12 side triangles from 3 squares cut 9 3/4 in, 4 corners from 2 squares cut 5
  * 1/8 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_point_plan(const struct muslin_point_spec *spec,
-                                           const struct muslin_rounding_spec *cutting,
-                                           const struct muslin_rounding_spec *measuring, struct muslin_point *out,
-                                           struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_setting_point(const struct muslin_setting_point_spec *spec,
+                                              const struct muslin_rounding_spec *cutting,
+                                              const struct muslin_rounding_spec *measuring, struct muslin_point *out,
+                                              struct muslin_problem *problem);
 
 /* The largest block, a whole number of steps of `grid` (1 .. MUSLIN_SIZE_MAX), whose centre on point is not wider than
  * `wanted_width` (1 .. MUSLIN_SIZE_MAX). Of the spec, columns, sash, set-off and layout count; block and rows are not
  * used (for a wanted length, give the rows as columns). MUSLIN_ERR_NO_FIT when not even the smallest block is narrow
  * enough; the limit is the width it would need, up to a tick, or 0 where that passes MUSLIN_SIZE_MAX. Statuses of
- * muslin_point_plan() else. Source: geometry. Example: 5 columns within 90 in, in steps of 1/4 in: blocks of 12 1/2 in
- * finished. Since 0.1. */
-MUSLIN_API muslin_status muslin_point_block_for_width(const struct muslin_point_spec *spec, muslin_len wanted_width,
-                                                      muslin_len grid, muslin_len *out,
-                                                      struct muslin_problem *problem);
+ * muslin_setting_point() else. Source: geometry. Example: 5 columns within 90 in, in steps of 1/4 in: blocks of 12 1/2
+ * in finished. Since 0.1. */
+MUSLIN_API muslin_status muslin_setting_point_block_for_width(const struct muslin_setting_point_spec *spec,
+                                                              muslin_len wanted_width, muslin_len grid, muslin_len *out,
+                                                              struct muslin_problem *problem);
 
 /* The finished block that a given side square (cut twice, `side_square_cut` 1 .. MUSLIN_SIZE_MAX) can frame exactly,
  * rounded once, as asked: the exact need solved for B. Of the spec, sash, set-off, allowance, take-up and layout
- * count. MUSLIN_ERR_SEAM_TOO_WIDE when no block of a tick is left; the limit is what the rest takes, up to a tick.
- * Source: geometry. Example: a side square cut 12 3/4 in, down to 1/8 in: blocks up to 8 1/8 in finished. Since 0.1. */
-MUSLIN_API muslin_status muslin_point_block_from_side(const struct muslin_point_spec *spec,
-                                                      muslin_len side_square_cut,
-                                                      const struct muslin_rounding_spec *rounding,
-                                                      struct muslin_rounded *out, struct muslin_problem *problem);
+ * count. MUSLIN_ERR_NO_FIT when the square leaves no block of a tick, in SASH_INNER none a tick above the sash (the
+ * limit is the least square that does), or when rounding leaves none (the problem names the block as rounded, and the
+ * limit is the least on the grid). Source: geometry. Example: a side square cut 12 3/4 in, down to 1/8 in: blocks up to
+ * 8 1/8 in finished. Since 0.1. */
+MUSLIN_API muslin_status muslin_setting_point_block_from_side(const struct muslin_setting_point_spec *spec,
+                                                              muslin_len side_square_cut,
+                                                              const struct muslin_rounding_spec *rounding,
+                                                              struct muslin_rounded *out,
+                                                              struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }

@@ -18,9 +18,13 @@
  *   Statuses    MUSLIN_ERR_NULL: a spec or output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS: a struct
  *               breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range. MUSLIN_ERR_CHOICE: none of
  *               the listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_CONSTANT: a
- *               customary addition is below what the geometry needs (the limit is the least that would do). What else a
- *               call can return stands with it. A height or corner that does not suit the kind is MUSLIN_ERR_RANGE.
+ *               customary addition that the recipe uses is below what the geometry needs (the limit is the least that
+ *               would do). What else a call can return stands with it. A height or corner that does not suit the kind
+ *               is MUSLIN_ERR_RANGE, and so is a half-rectangle so narrow that a side would be cut larger than
+ *               MUSLIN_SIZE_MAX (the problem names the cut size).
  *   Cost        Constant time; calls backwards try at most 27 sizes a recipe. Nothing allocates.
+ *   Problem     Optional everywhere (null). `units` and `mirrored` share a name: their `at` is 0 and 1. So is that of
+ *               two specs or two outputs, and of what is wrong in them: 1 in the stock.
  */
 #ifndef MUSLIN_UNIT_H
 #define MUSLIN_UNIT_H
@@ -34,28 +38,31 @@ extern "C" {
 /* The largest finished size of a unit: 2^26 ticks, 688 feet. */
 #define MUSLIN_UNIT_MAX INT64_C(67108864)
 
-/* Which of W, H and corner a kind takes is said beside it; what is not taken must be 0. Regions number the parts of the
- * unit that may be of different fabric. */
+/* Which of W, H and corner a kind takes is said beside it; what is not taken must be 0. Where W is not, it is said what
+ * finished_width then tells. Regions number the parts of the unit that may be of different fabric. A kind has hands
+ * where its mirror image is another unit, whose number is `mirrored`. */
 enum muslin_unit_kind {
     MUSLIN_UNIT_RECTANGLE = 1,       /* one patch; W, H (0: a square). Region 1 */
     MUSLIN_UNIT_HALF_SQUARE = 2,     /* a square of two triangles; W. Regions 1 and 2 */
     MUSLIN_UNIT_QUARTER_SQUARE = 3,  /* a square of four triangles, two fabrics facing; W. Regions 1 and 2 */
-    MUSLIN_UNIT_SPLIT_QUARTER = 4,   /* one half (region 1) and two quarters (2, 3); W. TWO_AT_A_TIME makes half of them
-                                        the mirror image */
+    MUSLIN_UNIT_SPLIT_QUARTER = 4,   /* one half (region 1) and two quarters (2, 3); W. Has hands: the same pieces make
+                                        both, and TWO_AT_A_TIME always two of each */
     MUSLIN_UNIT_FLYING_GEESE = 5,    /* a goose (1) between two triangles (2); W, H = W / 2 (or 0) */
     MUSLIN_UNIT_SQUARE_IN_SQUARE = 6,/* a square on its point (1) and four corners (2); W */
     MUSLIN_UNIT_SNOWBALL = 7,        /* a rectangle (1) that loses its corners (2); W, H (0: square), corner */
-    MUSLIN_UNIT_HALF_RECTANGLE = 8,  /* a rectangle of two triangles (1, 2); W, H; has a left and a right hand */
-    MUSLIN_UNIT_TRIANGLE_60 = 9,     /* an equilateral triangle; H, its height */
-    MUSLIN_UNIT_DIAMOND_60 = 10,     /* a 60 degree diamond; H, between two parallel sides */
-    MUSLIN_UNIT_DIAMOND_45 = 11,     /* a 45 degree diamond; H, between two parallel sides */
-    MUSLIN_UNIT_HEXAGON = 12,        /* H, from flat to flat */
-    MUSLIN_UNIT_HALF_HEXAGON = 13,   /* H, half of flat to flat */
+    MUSLIN_UNIT_HALF_RECTANGLE = 8,  /* a rectangle of two triangles (1, 2); W, H. Has hands, cut each for itself */
+    MUSLIN_UNIT_TRIANGLE_60 = 9,     /* an equilateral triangle; H, its height. finished_width: its side */
+    MUSLIN_UNIT_DIAMOND_60 = 10,     /* a 60 degree diamond; H, between two parallel sides. finished_width: its side,
+                                        not the extent, which is half as much again */
+    MUSLIN_UNIT_DIAMOND_45 = 11,     /* a 45 degree diamond; H, between two parallel sides. finished_width: its side */
+    MUSLIN_UNIT_HEXAGON = 12,        /* H, from flat to flat. finished_width: from point to point */
+    MUSLIN_UNIT_HALF_HEXAGON = 13,   /* H, half of flat to flat. finished_width: its long side */
     MUSLIN_UNIT_TRAPEZOID = 14,      /* ends at 45 degrees; W, the long side, and H; W at least 2 H */
     MUSLIN_UNIT_OCTAGON = 15,        /* a regular octagon (1) and its four corners (2); W */
     MUSLIN_UNIT_EIGHT_POINTED_STAR = 16, /* eight diamonds (1), four squares and four triangles (2), set in; W */
     MUSLIN_UNIT_KALEIDOSCOPE = 17,   /* eight wedges, in turn 1 and 2, and four corners (3); W */
-    MUSLIN_UNIT_SLANTED_SLICE = 18   /* a slice at 45 degrees from a strip set; W, across the slice; H, of the set */
+    MUSLIN_UNIT_SLANTED_SLICE = 18   /* a slice at 45 degrees from a strip set; W, across the slice, square to its long
+                                        edges, not along the set; H, of the set. Has hands, cut each for itself */
 };
 
 enum muslin_unit_method {
@@ -102,6 +109,11 @@ enum muslin_grain {
     MUSLIN_GRAIN_STRIP_EDGES = 4  /* the edges that lay along the strip; the slanted ones are bias */
 };
 
+/* A recipe wanted. `trim` is added once to the squares that triangles are cut from by PIECES, TWO_AT_A_TIME and
+ * FOUR_ALL_ROUND, to the strips and the squares on point of BIAS_STRIPS, and to both sides of a half-rectangle; twice
+ * by FOUR_MIDPOINTS and EIGHT_AT_A_TIME; of geese by FOUR_AT_A_TIME to the four small squares alone. It changes nothing
+ * in a rectangle, by STRIPS, by FLIPPED_CORNERS, and in the square within a square, an octagon, a star's diamonds and
+ * corner squares and a kaleidoscope's wedges. */
 struct muslin_unit_spec {
     uint32_t size;
     uint32_t flags;              /* 0 */
@@ -112,11 +124,12 @@ struct muslin_unit_spec {
     muslin_len take_up;          /* u */
     muslin_len half_addition;    /* customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick */
     muslin_len quarter_addition; /* ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
-    muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size; else 0 */
+    muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size, where it says so below;
+                                    else 0 */
     muslin_len grid;             /* cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX */
     muslin_len tolerance;        /* below grid */
     int64_t units;               /* wanted, of the first hand */
-    int64_t mirrored;            /* wanted, of the other hand; 0 for kinds without hands */
+    int64_t mirrored;            /* wanted, of the other hand; 0 for kinds without hands (see the kinds) */
     int32_t kind;                /* enum muslin_unit_kind */
     int32_t method;              /* enum muslin_unit_method */
     int32_t policy;              /* enum muslin_allowance_policy */
@@ -134,7 +147,7 @@ MUSLIN_API muslin_status muslin_unit_spec_init(struct muslin_unit_spec *spec, ui
 struct muslin_unit_plan {
     uint32_t size;
     uint32_t flags;
-    muslin_len finished_width;     /* nearest tick where it is irrational */
+    muslin_len finished_width;     /* as the kind says; nearest tick where it is irrational */
     muslin_len finished_height;
     muslin_len unfinished_width;   /* trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with
                                       slanted sides, which is not trimmed */
@@ -142,9 +155,10 @@ struct muslin_unit_plan {
     int64_t units_per_recipe;
     int64_t mirrored_per_recipe;   /* of these, the mirror image of the others: two, of a split quarter by
                                       TWO_AT_A_TIME; else 0 */
-    int64_t recipes;               /* for units, up */
-    int64_t mirrored_recipes;      /* for the other hand, up */
-    int64_t spare_units;           /* of the recipes, beyond both wishes */
+    int64_t recipes;               /* for units, up; of a split quarter for units and mirrored: by PIECES for both
+                                      together, by TWO_AT_A_TIME for the greater wish */
+    int64_t mirrored_recipes;      /* where hands are cut each for itself: for the other hand, up; else 0 */
+    int64_t spare_units;           /* of all recipes, of either hand, beyond both wishes */
     int64_t pieces;                /* rows of muslin_unit_pieces() */
     int64_t cut_area;              /* of one recipe, where all pieces leave the table as rectangles; else 0 */
     int64_t finished_area;         /* of its units: the finished area */
@@ -161,7 +175,8 @@ struct muslin_unit_plan {
 /* The recipe for a finished size. Sources: published rules for 7/8 and 1 1/4 in (How to measure and cut triangles, blog
  * from a guild newsletter, 2018; Tilkkumatematiikkaa, teacher's blog, 2012, for any seam); geometry for all else.
  * Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2, units_per_recipe =
- * 2, unfinished 3 1/2 in. Since 0.1. */
+ * 2, unfinished 3 1/2 in. Example: 4 split quarters of one hand, two at a time, take 2 recipes, and 4 of the other hand
+ * are spare. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct muslin_unit_plan *out,
                                             struct muslin_problem *problem);
 
@@ -188,10 +203,11 @@ struct muslin_unit_piece {
                                    cut leaves the edge; 0 for a rectangle */
     int32_t pad;                /* 0 */
 };
-/* The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. Mirrored units add rows of
- * hand 2: a rectangle cut on its other diagonal gives triangles of the other hand, and no turning makes one into the
- * other. Right side up, lying `cut_width` wide, a half-rectangle's rectangles of hand 1 are cut from the lower left to
- * the upper right, those of hand 2 from the upper left to the lower right. What lies along a strip follows from the
+/* The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. Mirrored half-rectangles and
+ * slices add rows of hand 2: a rectangle cut on its other diagonal gives triangles of the other hand, a strip set cut
+ * the other way slices of it, and no turning makes one into the other. Right side up, a half-rectangle's rectangles
+ * lying `cut_width` wide, a strip set along the width, those of hand 1 are cut from the lower left to the upper right,
+ * those of hand 2 from the upper left to the lower right. What lies along a strip follows from the
  * strip as cut, cut_height: slanted edges keep their angle and the narrow edge its exact width, so that a strip cut
  * higher than the need makes the wide edge longer; diamonds stay diamonds. Example: half-squares of 3 in, two at a
  * time: squares cut 3 7/8 in, one of each fabric for two units. Since 0.1. */
@@ -199,11 +215,13 @@ MUSLIN_API muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec,
                                             size_t row_size, size_t capacity, size_t *count,
                                             struct muslin_problem *problem);
 
-/* How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX; a null
- * output is MUSLIN_ERR_NULL). Their order may change between versions. Example: muslin_unit_recipe_at(0, &kind,
- * &method) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_METHOD_PIECES. Since 0.1 both. */
+/* How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with the
+ * last one as limit; a null output is MUSLIN_ERR_NULL). Their order may change between versions. Example:
+ * muslin_unit_recipe_at(0, &kind, &method, NULL) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_METHOD_PIECES. Since 0.1
+ * both. */
 MUSLIN_API int64_t muslin_unit_recipe_count(void);
-MUSLIN_API muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *method);
+MUSLIN_API muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *method,
+                                               struct muslin_problem *problem);
 
 /* ---- backwards ------------------------------------------------------------------------------------------------- */
 
@@ -226,13 +244,13 @@ MUSLIN_API muslin_status muslin_unit_stock_spec_init(struct muslin_unit_stock_sp
 struct muslin_unit_yield {
     uint32_t size;
     uint32_t flags;
-    muslin_len finished_width;   /* nearest tick where it is irrational */
+    muslin_len finished_width;   /* as the kind says; nearest tick where it is irrational */
     muslin_len finished_height;
     muslin_len unfinished_width; /* as in struct muslin_unit_plan: trim to this */
     muslin_len unfinished_height;
     muslin_len cut_spare;        /* of the stock's height, beyond the highest piece cut */
     int64_t recipes;             /* that the stock gives */
-    int64_t units;
+    int64_t units;               /* of both hands, where a recipe makes both */
     int64_t units_of_one;        /* from one rectangle for each region alone */
     int32_t kind;                /* enum muslin_unit_kind */
     int32_t method;              /* enum muslin_unit_method */
@@ -258,8 +276,10 @@ MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec
 
 /* Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_recipe_at(); a
  * half-rectangle is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a corner
- * of one third. Of the spec, kind, method and sizes are not looked at. Statuses also as in base.h for ask-then-fill
- * rows. Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. Since 0.1. */
+ * of one third. Of the spec, kind, method, sizes and mirrored are not looked at. A recipe that uses a customary
+ * addition too small for it is not offered, where the other calls return MUSLIN_ERR_CONSTANT. Statuses also as in
+ * base.h for ask-then-fill rows. Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. Since
+ * 0.1. */
 MUSLIN_API muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec,
                                            const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *rows,
                                            size_t row_size, size_t capacity, size_t *count,
@@ -380,7 +400,8 @@ struct muslin_unit_step {
     int32_t angle;             /* degrees, where the step cuts a strip shape or an octagon; else 0 */
 };
 /* How the pieces of one recipe become its units, a row each step in the order of the work. Piece numbers count the
- * first hand's rows; for the second hand count on behind them. Lines are drawn on region 2, the lighter fabric, and
+ * first hand's rows; for rows of the second hand count on behind them, and cut strip sets the other way; join the short
+ * sides of mirrored split quarters by PIECES the other way round. Lines are drawn on region 2, the lighter fabric, and
  * half-squares pressed towards region 1, the darker. A rectangle takes no step. Units are trimmed last, where they are
  * trimmed; a half-rectangle that is a square is trimmed as a half-square. Points to be set in are marked in the inner
  * corner alone and sewn from there to the raw edge, so that what rounding made too large hangs outside. Distances from

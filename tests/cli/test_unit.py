@@ -186,12 +186,22 @@ def test_a_star_is_sewn_from_the_middle_and_set_in_from_the_marks(muslin: Muslin
 
 def test_two_at_a_time_half_of_the_split_quarters_are_mirrored(muslin: Muslin) -> None:
     told = muslin.words("unit", "split-quarter", "6", "--want", "8")
-    assert told.startswith("4 units and 4 mirrored: split quarter-square")
-    assert "for 8 alike cut twice as many sets" in told
+    assert told.startswith("8 units: split quarter-square")
+    assert "You need 4 sets, with 8 units to spare." in told
+    assert "each set gives 2 units that are the mirror image of the others. With --mirrored say how many" in told
     assert "each of the two half-square triangles on a square of fabric 1, cut 6 7/8 in" in told
     alike = muslin.words("unit", "split-quarter", "6", "--want", "8", "--method", "pieces")
     assert alike.startswith("8 units: split quarter-square") and "mirror" not in alike
-    assert muslin.answer("unit", "split-quarter", "6", "--want", "7")["mirrored_units"] == 3
+    both = muslin.words("unit", "split-quarter", "6", "--want", "4", "--mirrored", "4")
+    assert both.startswith("4 units and 4 mirrored: split quarter-square")
+    assert "You need 2 sets, with 0 units to spare." in both
+
+
+def test_slices_lean_two_ways(muslin: Muslin) -> None:
+    told = muslin.words("unit", "slanted-slice", "2", "--height", "6", "--want", "3", "--mirrored", "2")
+    assert told.startswith("3 units and 2 mirrored: slanted slice")
+    assert "the strips lying level, cut from the lower left to the upper right" in told
+    assert "for the mirrored units: right side up, the strips lying level, cut from the upper left to the lower" in told
 
 
 def test_cautions_stand_before_cutting(muslin: Muslin) -> None:

@@ -651,7 +651,7 @@ static void settings(struct golden *g)
         TAKE(g, muslin_setting, out);
         int64_t column = draw_count(g, 20);
         int64_t row = draw_count(g, 20);
-        take_number(g, muslin_setting_turn(spec.turning, column, row, &turns));
+        told(g, muslin_setting_turn(spec.turning, column, row, &turns, ask(g)));
         take_number(g, turns);
     }
 }

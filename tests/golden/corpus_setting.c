@@ -6,7 +6,7 @@
 static void sashed(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_sashed_spec, spec);
+        SPEC(muslin_setting_sashed_spec, spec);
         OUT(muslin_sashed, out);
         struct muslin_sash_piece rows[3] = { { 0 } };
         size_t count = 0;
@@ -21,9 +21,9 @@ static void sashed(struct golden *g)
         spec.take_up = draw_take_up(g);
         spec.usable_width = draw_size(g, 60);
         spec.end_loss = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
-        told(g, muslin_sashed_plan(&spec, &out, ask(g)));
+        told(g, muslin_setting_sashed(&spec, &out, ask(g)));
         TAKE(g, muslin_sashed, out);
-        told(g, muslin_sashed_pieces(&spec, rows, sizeof rows[0], draw_rarely(g, 20) ? 1 : 3, &count, ask(g)));
+        told(g, muslin_setting_sashed_pieces(&spec, rows, sizeof rows[0], draw_rarely(g, 20) ? 1 : 3, &count, ask(g)));
         take_number(g, (int64_t)count);
         for (size_t i = 0; i < 3; i++)
             TAKE(g, muslin_sash_piece, rows[i]);
@@ -33,7 +33,7 @@ static void sashed(struct golden *g)
 static void alternates(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_alternate_spec, spec);
+        SPEC(muslin_setting_alternate_spec, spec);
         OUT(muslin_alternate, out);
         spec.flags = draw_flags(g, 0);
         spec.block_width = draw_size(g, 20);
@@ -51,7 +51,7 @@ static void alternates(struct golden *g)
 static void lines(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_line_spec, spec);
+        SPEC(muslin_setting_line_spec, spec);
         OUT(muslin_line, out);
         muslin_len sizes[FEW] = { 0 };
         struct muslin_line_place rows[FEW] = { { 0 } };
@@ -64,10 +64,10 @@ static void lines(struct golden *g)
         spec.allowance = draw_seam(g);
         spec.take_up = draw_take_up(g);
         spec.wanted = draw_rarely(g, 2) ? 0 : draw_size(g, 80);
-        told(g, muslin_line_plan(sizes, n, &spec, &out, ask(g)));
+        told(g, muslin_setting_line(sizes, n, &spec, &out, ask(g)));
         TAKE(g, muslin_line, out);
-        told(g, muslin_line_places(sizes, n, &spec, rows, sizeof rows[0], draw_rarely(g, 20) ? 1 : FEW, &count,
-                                   ask(g)));
+        told(g, muslin_setting_line_places(sizes, n, &spec, rows, sizeof rows[0], draw_rarely(g, 20) ? 1 : FEW, &count,
+                                           ask(g)));
         take_number(g, (int64_t)count);
         for (size_t i = 0; i < FEW; i++)
             TAKE(g, muslin_line_place, rows[i]);
@@ -75,7 +75,7 @@ static void lines(struct golden *g)
 }
 
 /* A factor, mostly a usual one. */
-static struct muslin_point_spec with_factor(struct golden *g, struct muslin_point_spec spec)
+static struct muslin_setting_point_spec with_factor(struct golden *g, struct muslin_setting_point_spec spec)
 {
     if (draw_rarely(g, 3))
         return spec;
@@ -89,7 +89,7 @@ static struct muslin_point_spec with_factor(struct golden *g, struct muslin_poin
 }
 
 /* Mostly what the layout and the policy allow. */
-static struct muslin_point_spec with_members(struct golden *g, struct muslin_point_spec spec)
+static struct muslin_setting_point_spec with_members(struct golden *g, struct muslin_setting_point_spec spec)
 {
     spec.flags = draw_flags(g, MUSLIN_POINT_DIAGONAL_FIRST);
     spec.block = draw_size(g, 20);
@@ -113,18 +113,18 @@ static void points(struct golden *g)
     EACH_ROUND {
         struct muslin_rounding_spec cutting = draw_rounding(g);
         struct muslin_rounding_spec measuring = draw_rounding(g);
-        SPEC(muslin_point_spec, spec);
+        SPEC(muslin_setting_point_spec, spec);
         OUT(muslin_point, out);
         OUT(muslin_rounded, rounded);
         muslin_len block = 0;
         muslin_len wanted = draw_size(g, 120);
         muslin_len side = draw_size(g, 30);
         spec = with_members(g, spec);
-        told(g, muslin_point_plan(&spec, &cutting, &measuring, &out, ask(g)));
+        told(g, muslin_setting_point(&spec, &cutting, &measuring, &out, ask(g)));
         TAKE(g, muslin_point, out);
-        told(g, muslin_point_block_for_width(&spec, wanted, cutting.grid, &block, ask(g)));
+        told(g, muslin_setting_point_block_for_width(&spec, wanted, cutting.grid, &block, ask(g)));
         take_number(g, block);
-        told(g, muslin_point_block_from_side(&spec, side, &measuring, &rounded, ask(g)));
+        told(g, muslin_setting_point_block_from_side(&spec, side, &measuring, &rounded, ask(g)));
         TAKE(g, muslin_rounded, rounded);
     }
 }

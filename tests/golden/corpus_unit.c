@@ -16,7 +16,7 @@ static struct muslin_unit_spec draw_unit(struct golden *g)
     int32_t method = 0;
     SPEC(muslin_unit_spec, unit);
     unit.flags = draw_flags(g, 0);
-    (void)muslin_unit_recipe_at(draw_below(g, muslin_unit_recipe_count()), &kind, &method);
+    (void)muslin_unit_recipe_at(draw_below(g, muslin_unit_recipe_count()), &kind, &method, NULL);
     unit.kind = draw_rarely(g, 20) ? draw_choice(g, 1, 18) : kind;
     unit.method = draw_rarely(g, 20) ? draw_choice(g, 1, 9) : method;
     unit.finished_width = draw_size(g, 40);
@@ -41,7 +41,9 @@ static struct muslin_unit_spec draw_unit(struct golden *g)
     unit.tolerance = rounding.tolerance;
     unit.direction = rounding.direction;
     unit.units = draw_count(g, 200);
-    unit.mirrored = kind == MUSLIN_UNIT_HALF_RECTANGLE ? draw_count(g, 60) : 0;
+    int handed = kind == MUSLIN_UNIT_HALF_RECTANGLE || kind == MUSLIN_UNIT_SPLIT_QUARTER ||
+                 kind == MUSLIN_UNIT_SLANTED_SLICE;
+    unit.mirrored = handed ? draw_count(g, 60) : 0;
     unit.tip = draw_choice(g, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
     return unit;
 }
@@ -87,7 +89,7 @@ void golden_unit(struct golden *g)
     int32_t kind = 0;
     int32_t method = 0;
     for (int64_t i = -1; i <= muslin_unit_recipe_count(); i++) {
-        take_number(g, muslin_unit_recipe_at(i, &kind, &method));
+        told(g, muslin_unit_recipe_at(i, &kind, &method, ask(g)));
         take_number(g, kind);
         take_number(g, method);
     }

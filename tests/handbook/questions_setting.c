@@ -5,11 +5,11 @@
 
 /* ---- on point --------------------------------------------------------------------------------------------------- */
 
-static struct muslin_point_spec point_spec(struct figure *f)
+static struct muslin_setting_point_spec point_spec(struct figure *f)
 {
     static const char *const layouts[] = { "plain", "outer", "cut", "inner", NULL };
     static const char *const policies[] = { "exact", "customary", "oversize", NULL };
-    struct muslin_point_spec spec = MUSLIN_POINT_SPEC_INIT;
+    struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
     spec.flags = count_or(f, "diagonal_first", 0) != 0 ? MUSLIN_POINT_DIAGONAL_FIRST : 0;
     spec.block = length(f, "block");
     spec.columns = count_or(f, "columns", 4);
@@ -27,10 +27,10 @@ static struct muslin_point_spec point_spec(struct figure *f)
 /* Cut and measured on the same grid. */
 static void point(struct figure *f)
 {
-    struct muslin_point_spec spec = point_spec(f);
+    struct muslin_setting_point_spec spec = point_spec(f);
     struct muslin_rounding_spec rounding = rounding_of(f);
     struct muslin_point made = { .size = sizeof made };
-    must(f, muslin_point_plan(&spec, &rounding, &rounding, &made, NULL));
+    must(f, muslin_setting_point(&spec, &rounding, &rounding, &made, NULL));
     answer_count(f, "alternates", made.alternates);
     answer_count(f, "side_triangles", made.side_triangles);
     answer_count(f, "side_squares", made.side_squares);
@@ -59,9 +59,9 @@ static void square_on_point(struct figure *f)
 
 /* ---- sashes ----------------------------------------------------------------------------------------------------- */
 
-static struct muslin_sashed_spec sashed_spec(struct figure *f)
+static struct muslin_setting_sashed_spec sashed_spec(struct figure *f)
 {
-    struct muslin_sashed_spec spec = MUSLIN_SASHED_SPEC_INIT;
+    struct muslin_setting_sashed_spec spec = MUSLIN_SETTING_SASHED_SPEC_INIT;
     spec.flags = count(f, "frame") != 0 ? MUSLIN_SASHED_FRAME | MUSLIN_SASHED_CORNERSTONES
                                         : MUSLIN_SASHED_CORNERSTONES;
     spec.block_width = length(f, "block");
@@ -77,10 +77,10 @@ static struct muslin_sashed_spec sashed_spec(struct figure *f)
 /* With a border all round where one is given. */
 static void sashed(struct figure *f)
 {
-    struct muslin_sashed_spec spec = sashed_spec(f);
+    struct muslin_setting_sashed_spec spec = sashed_spec(f);
     struct muslin_sashed made = { .size = sizeof made };
     muslin_len border = length_or(f, "border", 0);
-    must(f, muslin_sashed_plan(&spec, &made, NULL));
+    must(f, muslin_setting_sashed(&spec, &made, NULL));
     answer_length(f, "finished_width", made.finished_width + 2 * border);
     answer_length(f, "finished_length", made.finished_length + 2 * border);
     answer_count(f, "vertical_sashes", made.vertical_sashes);
@@ -91,10 +91,10 @@ static void sashed(struct figure *f)
 /* The strips for the horizontal sashes, which are the second row of three. */
 static void sash_strips(struct figure *f)
 {
-    struct muslin_sashed_spec spec = sashed_spec(f);
+    struct muslin_setting_sashed_spec spec = sashed_spec(f);
     struct muslin_sash_piece rows[3];
     size_t found;
-    must(f, muslin_sashed_pieces(&spec, rows, sizeof rows[0], 3, &found, NULL));
+    must(f, muslin_setting_sashed_pieces(&spec, rows, sizeof rows[0], 3, &found, NULL));
     answer_count(f, "pieces", rows[1].pieces);
     answer_length(f, "cut_length", rows[1].cut_length);
     answer_length(f, "cut_width", rows[1].cut_width);

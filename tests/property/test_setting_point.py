@@ -58,20 +58,20 @@ some_roundings = st.one_of(usual_roundings, usual_roundings.map(dict), usual_rou
 
 @given(specs(), some_roundings, some_roundings)
 def test_a_setting_on_point(spec, cutting, measuring):
-    agree(lambda: ask("point_plan", spec, cutting, measuring),
+    agree(lambda: ask("setting_point", spec, cutting, measuring),
           lambda: model.plan(as_object(spec), as_object(cutting), as_object(measuring)))
 
 
 @given(specs(), st.integers(1, 120).map(lambda n: n * 8128) | sizes,
        st.sampled_from([1, 1016, 2032]) | st.sampled_from([0, 2**30, 2**30 + 1]) | st.integers(1, 10**5))
 def test_the_largest_block_within_a_width(spec, wanted_width, grid):
-    agree(lambda: ask("point_block_for_width", wanted_width, grid, spec),
+    agree(lambda: ask("setting_point_block_for_width", wanted_width, grid, spec),
           lambda: model.block_for_width(as_object(spec), wanted_width, grid))
 
 
 @given(specs(), sizes | eighths, some_roundings)
 def test_the_block_that_a_side_square_frames(spec, side_square_cut, rounding):
-    agree(lambda: ask("point_block_from_side", side_square_cut, spec, rounding),
+    agree(lambda: ask("setting_point_block_from_side", side_square_cut, spec, rounding),
           lambda: model.block_from_side(as_object(spec), side_square_cut, as_object(rounding)))
 
 
@@ -90,24 +90,24 @@ def made_good(spec):
 def test_the_exact_side_square_frames_its_block(spec):
     """Up to a tick there, down to a tick back: the block again, at most a tick more."""
     spec["columns"] = 2
-    cut = ask("point_plan", spec, UP_TO_A_TICK, TO_A_TICK)["side_square_cut"]
-    back = ask("point_block_from_side", cut, spec, {"grid": 1, "tolerance": 0, "direction": 2})["value"]
+    cut = ask("setting_point", spec, UP_TO_A_TICK, TO_A_TICK)["side_square_cut"]
+    back = ask("setting_point_block_from_side", cut, spec, {"grid": 1, "tolerance": 0, "direction": 2})["value"]
     assert spec["block"] <= back <= spec["block"] + 1
 
 
 @given(requests(**good).map(made_good), st.sampled_from([1, 1016, 2032]))
 def test_a_block_fits_its_own_width_and_the_next_does_not(spec, grid):
-    wanted = ask("point_plan", spec, TO_A_TICK, UP_TO_A_TICK)["finished_width"]
-    found = ask("point_block_for_width", wanted, grid, spec)
+    wanted = ask("setting_point", spec, TO_A_TICK, UP_TO_A_TICK)["finished_width"]
+    found = ask("setting_point_block_for_width", wanted, grid, spec)
     assert found == spec["block"] // grid * grid or (grid == 1 and found >= spec["block"])
     next_one = dict(spec, block=found + grid)
-    assert ask("point_plan", next_one, TO_A_TICK, UP_TO_A_TICK)["finished_width"] > wanted
+    assert ask("setting_point", next_one, TO_A_TICK, UP_TO_A_TICK)["finished_width"] > wanted
 
 
 @given(requests(**good).map(made_good))
 def test_fifty_digits_agree(spec):
     mpmath = pytest.importorskip("mpmath")
-    found = ask("point_plan", spec, UP_TO_A_TICK, TO_A_TICK)
+    found = ask("setting_point", spec, UP_TO_A_TICK, TO_A_TICK)
     with mpmath.workdps(50):
         root, t = mpmath.sqrt(2), 2 * spec["allowance"] + spec["take_up"]
         b, w, c = spec["block"], spec["sash"], spec["columns"]
@@ -303,7 +303,7 @@ def test_the_library_counts_and_measures_what_is_drawn(layout, sash, set_off, co
     spec = {"block": 20, "columns": columns, "rows": rows, "sash": sash, "set_off": set_off, "layout": layout,
             "allowance": 0}
     drawing = Drawing(spec)
-    found = ask("point_plan", spec, UP_TO_A_TICK, UP_TO_A_TICK)
+    found = ask("setting_point", spec, UP_TO_A_TICK, UP_TO_A_TICK)
     for kind, name in (("block", "blocks"), ("alternate", "alternates"), ("side", "side_triangles"),
                        ("corner", "corner_triangles"), ("sash", "sashes"), ("edge sash", "edge_sashes"),
                        ("cornerstone", "cornerstones"), ("edge cornerstone", "edge_cornerstones")):
@@ -333,7 +333,7 @@ def test_allowances_are_what_parallels_round_the_pieces_say(block, sash, allowan
     long_side = (1, 1, b + e * ROOT)  # both legs b
     u, _ = meeting(long_side, legs[1])
     spec = {"block": b, "columns": 2, "rows": 1, "allowance": e, "sash": w, "layout": CUT}
-    found = ask("point_plan", spec, UP_TO_A_TICK, TO_A_TICK)
+    found = ask("setting_point", spec, UP_TO_A_TICK, TO_A_TICK)
     raw_leg = u + e
     assert found["side_square_cut"] == (raw_leg * ROOT).ceiling()
     # a corner's long side is b, so that its legs are b / sqrt 2
@@ -341,12 +341,12 @@ def test_allowances_are_what_parallels_round_the_pieces_say(block, sash, allowan
     assert found["corner_square_cut"] == (u + e).ceiling()
     # a sash of length b along v = 0, square at u = 0, cut off at 45 degrees at the other end
     u, _ = meeting((1, 1, b + e * ROOT), (0, -1, e))
-    inner = ask("point_plan", dict(spec, layout=INNER), UP_TO_A_TICK, TO_A_TICK)
+    inner = ask("setting_point", dict(spec, layout=INNER), UP_TO_A_TICK, TO_A_TICK)
     assert inner["edge_sash_cut_length"] == (u + e).ceiling()
 
 
 def test_a_set_off_where_something_is_cut_at_the_edge_is_refused():
     for layout in (CUT, INNER):
         with pytest.raises(Failed):
-            ask("point_plan", {"block": 20, "sash": 5, "set_off": 1, "layout": layout}, TO_A_TICK,
+            ask("setting_point", {"block": 20, "sash": 5, "set_off": 1, "layout": layout}, TO_A_TICK,
                 TO_A_TICK)

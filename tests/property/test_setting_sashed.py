@@ -32,12 +32,12 @@ def sashed(draw):
 
 @given(sashed())
 def test_a_sashed_setting(spec):
-    agree(lambda: ask("sashed_plan", spec), lambda: model.sashed(as_object(spec)))
+    agree(lambda: ask("setting_sashed", spec), lambda: model.sashed(as_object(spec)))
 
 
 @given(sashed())
 def test_the_strips_for_its_pieces(spec):
-    agree(lambda: ask("sashed_pieces", spec), lambda: model.pieces(as_object(spec)))
+    agree(lambda: ask("setting_sashed_pieces", spec), lambda: model.pieces(as_object(spec)))
 
 
 @given(requests(block_width=sizes, block_height=sizes, columns=few, rows=few, allowance=seams, take_up=take_ups,
@@ -53,12 +53,12 @@ line_members = {"sash": small_sizes, "allowance": seams, "take_up": take_ups, "w
 
 @given(st.lists(sizes, max_size=12), requests(**line_members))
 def test_a_line_of_unequal_blocks(blocks, spec):
-    agree(lambda: ask("line_plan", blocks, spec), lambda: model.line(blocks, as_object(spec)))
+    agree(lambda: ask("setting_line", blocks, spec), lambda: model.line(blocks, as_object(spec)))
 
 
 @given(st.lists(sizes, max_size=12), requests(**line_members))
 def test_where_each_block_of_a_line_lies(blocks, spec):
-    agree(lambda: ask("line_places", blocks, spec), lambda: model.places(blocks, as_object(spec)))
+    agree(lambda: ask("setting_line_places", blocks, spec), lambda: model.places(blocks, as_object(spec)))
 
 
 # ---- laying out, area by area ---------------------------------------------------------------------------------------
@@ -72,7 +72,7 @@ good = {"block_width": st.integers(1, 9000), "block_height": st.integers(1, 9000
 def test_the_pieces_cover_the_top(spec, allowance):
     """Each piece as cut less two allowances each way: their areas are the top's."""
     spec["allowance"] = allowance
-    top = ask("sashed_plan", spec)
+    top = ask("setting_sashed", spec)
     taken = 2 * allowance
 
     def area(count, width, length):
@@ -87,7 +87,7 @@ def test_the_pieces_cover_the_top(spec, allowance):
 
 @given(requests(**good))
 def test_the_strips_are_enough_and_not_one_too_many(spec):
-    for row in ask("sashed_pieces", spec):
+    for row in ask("setting_sashed_pieces", spec):
         if row["per_strip"]:
             assert row["strips"] * row["per_strip"] == row["pieces"] + row["spare_pieces"]
             assert row["spare_pieces"] < row["per_strip"]
@@ -97,8 +97,8 @@ def test_the_strips_are_enough_and_not_one_too_many(spec):
 @given(st.lists(st.integers(1, 10**5), min_size=1, max_size=9), st.integers(0, 10**4), st.booleans())
 def test_a_line_is_as_long_as_its_last_place_says(blocks, sash, frame):
     spec = {"sash": sash, "frame": frame}
-    whole = ask("line_plan", blocks, spec)
-    places = ask("line_places", blocks, spec)
+    whole = ask("setting_line", blocks, spec)
+    places = ask("setting_line_places", blocks, spec)
     end = places[-1]["start"] + places[-1]["finished"] + (sash if frame else 0)
     assert end == whole["finished"]
     assert all(here["start"] + here["finished"] + sash == there["start"] for here, there in zip(places, places[1:]))

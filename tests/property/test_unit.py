@@ -61,7 +61,7 @@ def specs(draw, spoil=True):
         "take_up": draw(st.just(0) | st.integers(0, 300)), "half_addition": 0, "quarter_addition": 0,
         "trim": draw(parts) if policy == model.OVERSIZE else 0, "grid": grid,
         "tolerance": draw(st.just(0) | st.integers(0, grid - 1)), "units": draw(st.integers(0, 500)),
-        "mirrored": draw(st.just(0) | st.integers(1, 90)) if kind == model.HALF_RECTANGLE else 0, "kind": kind,
+        "mirrored": draw(st.just(0) | st.integers(1, 90)) if kind in model.HANDED else 0, "kind": kind,
         "method": method, "policy": policy, "tip": draw(st.integers(1, 2)), "direction": draw(st.integers(1, 3)),
     }
     if spoil and draw(st.integers(0, 3)) == 3:

@@ -303,6 +303,10 @@ def specs(draw, least=1, seam=parts):
         spec.update(finished_width=0, finished_height=h)
     if kind in (RECTANGLE, HALF_RECTANGLE, SLICE, SNOWBALL):
         spec["finished_height"] = h
+    if kind == HALF_RECTANGLE:  # not so narrow that its seams make a side longer than any size
+        longer, shorter = max(w, h), min(w, h)
+        seam = 2 * spec["allowance"] + spec["take_up"]
+        assume(longer + seam * (longer + shorter) // shorter < 2**30)
     if kind == TRAPEZOID:
         assume(w > 2 * least)
         spec["finished_height"] = draw(st.integers(least, (w - 1) // 2))

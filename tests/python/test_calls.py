@@ -32,8 +32,8 @@ def q(*texts: str) -> "array[int]":
 
 EIGHTHS_UP = RoundingSpec(grid="1/8 in", direction=Direction.UP)
 EIGHTHS = RoundingSpec(grid="1/8 in")
-SASHED = muslin.SashedSpec(block_width="12", block_height="12", columns=4, rows=5, sash_width="4", sash_height="4",
-                           usable_width="44", frame=True, cornerstones=True)
+SASHED = muslin.SettingSashedSpec(block_width="12", block_height="12", columns=4, rows=5, sash_width="4",
+                                  sash_height="4", usable_width="44", frame=True, cornerstones=True)
 WISH = muslin.StripquiltSpec(strips=42, columns=3, rows=3, usable_length="42 in", end_trim="1/2 in",
                              segment_cut="6 1/2 in")
 SQUARES = [CutSpec(cut_width="4", cut_length="4", count=52), CutSpec(cut_width="3", cut_length="3", count=20)]
@@ -318,27 +318,30 @@ CASES: List[Case] = [
         cutting=RoundingSpec(grid="1/64", direction=Direction.UP), side_finished="40", diagonal_finished="2"),
         "square_cut", "squares"), (inch("1 59/64"), 20)),
     # 4 x 12 + 5 x 4; (5 + 1)(4 + 1) cornerstones (handbook)
-    ("sashed_plan", lambda: some(muslin.sashed_plan(SASHED), "finished_width", "cornerstones"), (inch("68"), 30)),
+    ("setting_sashed", lambda: some(muslin.setting_sashed(SASHED), "finished_width", "cornerstones"), (inch("68"), 30)),
     # 44 / 12 1/2: 3 a strip, 24 / 3 (handbook)
-    ("sashed_pieces", lambda: [some(row, "kind", "pieces", "strips") for row in muslin.sashed_pieces(SASHED)][:2],
+    ("setting_sashed_pieces",
+     lambda: [some(row, "kind", "pieces", "strips") for row in muslin.setting_sashed_pieces(SASHED)][:2],
      [(muslin.SashKind.VERTICAL, 25, 9), (muslin.SashKind.HORIZONTAL, 24, 8)]),
     # 25 fields of a board: 13 like the first, 12 of the others
     ("setting_alternate", lambda: some(muslin.setting_alternate(block_width="8", block_height="8", columns=5, rows=5),
                                        "pieced", "plain", "plain_cut_width"), (13, 12, inch("8 1/2"))),
     # 6 + 1 + 12 + 1 + 6
-    ("line_plan", lambda: some(muslin.line_plan(["6", "12", "6"], sash="1", wanted="27"), "finished", "longer_by"),
-     (inch("26"), -inch("1"))),
-    ("line_places", lambda: [row.start for row in muslin.line_places(["6", "12", "6"], sash="1")],
+    ("setting_line", lambda: some(muslin.setting_line(["6", "12", "6"], sash="1", wanted="27"), "finished",
+                                  "longer_by"), (inch("26"), -inch("1"))),
+    ("setting_line_places", lambda: [row.start for row in muslin.setting_line_places(["6", "12", "6"], sash="1")],
      [inch("0"), inch("7"), inch("20")]),
     # 6 x 1.41421 + 1 1/4 = 9.735; 6 / 1.41421 + 7/8 = 5.118; 2 x 3 + 2 x 3 side triangles (handbook)
-    ("point_plan", lambda: some(muslin.point_plan(
+    ("setting_point", lambda: some(muslin.setting_point(
         block="6", columns=4, rows=4, policy=muslin.AllowancePolicy.CUSTOMARY, cutting=EIGHTHS_UP), "side_square_cut",
         "corner_square_cut", "side_triangles", "straight_grain"),
      (inch("9 3/4"), inch("5 1/8"), 12, True)),
     # 5 x 12 1/2 x 1.41421 = 88.4, 5 x 12 3/4 x 1.41421 = 90.2
-    ("point_block_for_width", lambda: muslin.point_block_for_width("90", "1/4", columns=5), inch("12 1/2")),
+    ("setting_point_block_for_width", lambda: muslin.setting_point_block_for_width("90", "1/4", columns=5),
+     inch("12 1/2")),
     # (12 3/4 - 1/2) / 1.41421 - 1/2 = 8.16
-    ("point_block_from_side", lambda: muslin.point_block_from_side("12 3/4", rounding=EIGHTHS).value, inch("8 1/8")),
+    ("setting_point_block_from_side",
+     lambda: muslin.setting_point_block_from_side("12 3/4", rounding=EIGHTHS).value, inch("8 1/8")),
     # 2 x (1/4 + 1/4 + 1/4)
     ("binding_measure", lambda: muslin.binding_measure().cut_width, inch("1 1/2")),
     # 2 x (96 + 110) + 12 = 424; 424 / 40: 11 (handbook)

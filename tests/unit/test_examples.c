@@ -694,7 +694,7 @@ START_TEST(every_other_block_is_turned_a_half)
 {
     /* Example: column 1, row 0 with MUSLIN_TURNING_HALF_ALTERNATE: 2. */
     int32_t quarter_turns;
-    ck_ok(muslin_setting_turn(MUSLIN_TURNING_HALF_ALTERNATE, 1, 0, &quarter_turns));
+    ck_ok(muslin_setting_turn(MUSLIN_TURNING_HALF_ALTERNATE, 1, 0, &quarter_turns, NULL));
     ck_assert_int_eq(quarter_turns, 2);
 }
 END_TEST

@@ -473,6 +473,27 @@ START_TEST(coping_that_would_be_too_wide_does_not_fit)
 }
 END_TEST
 
+/* 22 by 21 in before units of 4 in, 1 in deep, squares in the corners: 24 in leaves 1 in for a side strip, 24 in 1 1/2
+ * in above and below. That is told whichever is too wide, and with it the round comes out. */
+START_TEST(the_wider_coping_strip_is_told)
+{
+    struct muslin_medallion_spec spec = good_centre;
+    struct muslin_medallion_row rows[] = { COPING(0, 10), PIECED(WHOLE_IN(1), WHOLE_IN(4)) };
+    rows[1].corner = MUSLIN_CORNER_SQUARES;
+    spec.centre_width = WHOLE_IN(22);
+    spec.centre_height = WHOLE_IN(21);
+    ck_assert_int_eq(ck_rounds(&spec, rows, 2, MUSLIN_ERR_NO_FIT).limit, IN(1, 1, 2));
+    spec.centre_width = WHOLE_IN(21);
+    spec.centre_height = WHOLE_IN(22);
+    ck_assert_int_eq(ck_rounds(&spec, rows, 2, MUSLIN_ERR_NO_FIT).limit, IN(1, 1, 2));
+    spec.flags = MUSLIN_MEDALLION_EQUAL_COPING; /* no width does, however wide it may be */
+    ck_assert_int_eq(ck_rounds(&spec, rows, 2, MUSLIN_ERR_NO_FIT).limit, 0);
+    spec.flags = 0;
+    rows[0].most = IN(1, 1, 2);
+    ck_assert_int_eq(plan_of(&spec, rows, 2).undivided, 0);
+}
+END_TEST
+
 /* 18 and 24 in differ by 6 in, one and a half units of 4 in: no equal strips do; by two units of 3 in, they do. */
 START_TEST(equal_coping_may_be_asked_for)
 {
@@ -547,6 +568,7 @@ void add_rounds_medallion(Suite *suite)
     tcase_add_test(tests, the_length_is_bounded_too);
     tcase_add_test(tests, coping_stands_before_a_pieced_round);
     tcase_add_test(tests, coping_that_would_be_too_wide_does_not_fit);
+    tcase_add_test(tests, the_wider_coping_strip_is_told);
     tcase_add_test(tests, equal_coping_may_be_asked_for);
     tcase_add_test(tests, rounds_are_counted_and_laid_out_as_the_caller_says);
     tcase_add_test(tests, rounds_lie_at_the_callers_stride);

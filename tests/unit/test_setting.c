@@ -54,7 +54,7 @@ END_TEST
 static int is_turned(const struct muslin_setting_spec *spec, int64_t column, int64_t row)
 {
     int32_t quarters = -1;
-    ck_ok(muslin_setting_turn(spec->turning, column, row, &quarters));
+    ck_ok(muslin_setting_turn(spec->turning, column, row, &quarters, NULL));
     return quarters != 0;
 }
 
@@ -101,7 +101,7 @@ START_TEST(neighbours_are_turned_differently_and_the_first_block_is_not)
         for (int64_t column = 0; column < 4; column++)
             for (int64_t row = 0; row < 4; row++) {
                 int32_t quarters = -1;
-                ck_ok(muslin_setting_turn(turning, column, row, &quarters));
+                ck_ok(muslin_setting_turn(turning, column, row, &quarters, NULL));
                 ck_assert_int_eq(quarters, (column % 2) != (row % 2) ? quarters_of[turning] : 0);
             }
 }
@@ -110,16 +110,24 @@ END_TEST
 START_TEST(turn_refuses_what_is_no_place_or_no_turning)
 {
     int32_t quarters = 7;
-    ck_ok(muslin_setting_turn(MUSLIN_TURNING_HALF_ALTERNATE, MUSLIN_COUNT_MAX, MUSLIN_COUNT_MAX, &quarters));
+    ck_ok(muslin_setting_turn(MUSLIN_TURNING_HALF_ALTERNATE, MUSLIN_COUNT_MAX, MUSLIN_COUNT_MAX, &quarters, NULL));
     ck_assert_int_eq(quarters, 0);
     quarters = 7;
-    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, 0, 0, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_setting_turn(0, 0, 0, &quarters), MUSLIN_ERR_CHOICE);
-    ck_status(muslin_setting_turn(4, 0, 0, &quarters), MUSLIN_ERR_CHOICE);
-    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, -1, 0, &quarters), MUSLIN_ERR_RANGE);
-    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, 0, -1, &quarters), MUSLIN_ERR_RANGE);
-    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, MUSLIN_COUNT_MAX + 1, 0, &quarters), MUSLIN_ERR_RANGE);
-    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, 0, INT64_MAX, &quarters), MUSLIN_ERR_RANGE);
+    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, 0, 0, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_turn(0, 0, 0, &quarters, NULL), MUSLIN_ERR_CHOICE);
+    ck_status(muslin_setting_turn(4, 0, 0, &quarters, NULL), MUSLIN_ERR_CHOICE);
+    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, -1, 0, &quarters, NULL), MUSLIN_ERR_RANGE);
+    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, 0, -1, &quarters, NULL), MUSLIN_ERR_RANGE);
+    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, MUSLIN_COUNT_MAX + 1, 0, &quarters, NULL), MUSLIN_ERR_RANGE);
+    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, 0, INT64_MAX, &quarters, NULL), MUSLIN_ERR_RANGE);
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, 0, -1, &quarters, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUILT_ROWS);
+    ck_assert_int_eq(problem.value, -1);
+    ck_status(muslin_setting_turn(4, 0, 0, &quarters, &problem), MUSLIN_ERR_CHOICE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_TURNING);
+    problem.size = 1;
+    ck_status(muslin_setting_turn(MUSLIN_TURNING_NONE, 0, 0, &quarters, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_assert_int_eq(quarters, 7);
 }
 END_TEST

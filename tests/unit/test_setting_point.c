@@ -11,29 +11,30 @@ static const struct muslin_rounding_spec eighths_up = {
 static const struct muslin_rounding_spec ticks_up = { (uint32_t)sizeof ticks_up, 0, 1, 0, MUSLIN_ROUND_UP, 0 };
 static const struct muslin_rounding_spec nearest = { (uint32_t)sizeof nearest, 0, 1, 0, MUSLIN_ROUND_NEAREST, 0 };
 
-static struct muslin_point_spec point_of(muslin_len block, int64_t columns, int64_t rows)
+static struct muslin_setting_point_spec point_of(muslin_len block, int64_t columns, int64_t rows)
 {
-    struct muslin_point_spec spec = MUSLIN_POINT_SPEC_INIT;
+    struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
     spec.block = block;
     spec.columns = columns;
     spec.rows = rows;
     return spec;
 }
 
-static struct muslin_point_spec customary(muslin_len block, int64_t above, int64_t below)
+static struct muslin_setting_point_spec customary(muslin_len block, int64_t above, int64_t below)
 {
-    struct muslin_point_spec spec = point_of(block, 4, 4);
+    struct muslin_setting_point_spec spec = point_of(block, 4, 4);
     spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
     spec.factor_numerator = above;
     spec.factor_denominator = below;
     return spec;
 }
 
-static struct muslin_point plan(const struct muslin_point_spec *spec, const struct muslin_rounding_spec *cutting)
+static struct muslin_point plan(const struct muslin_setting_point_spec *spec,
+                                const struct muslin_rounding_spec *cutting)
 {
     struct muslin_point made = { .size = (uint32_t)sizeof made };
     struct muslin_problem problem = PROBLEM;
-    muslin_status status = muslin_point_plan(spec, cutting, &nearest, &made, &problem);
+    muslin_status status = muslin_setting_point(spec, cutting, &nearest, &made, &problem);
     ck_assert_msg(status == MUSLIN_OK, "%s", problem.text);
     return made;
 }
@@ -46,7 +47,7 @@ START_TEST(six_inch_blocks_four_by_four)
 {
     /* Example: 4 x 4 blocks of 6 in, customary with 1414 / 1000, up to 1/8 in: 9 alternates, 12 side triangles from 3
      * squares cut 9 3/4 in, 4 corners from 2 squares cut 5 1/8 in. */
-    struct muslin_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
     struct muslin_point made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.blocks, 16);
     ck_assert_int_eq(made.alternates, 9);
@@ -72,7 +73,7 @@ END_TEST
 START_TEST(the_constant_decides_for_sixteen_inches)
 {
     struct muslin_rounding_spec tolerant = eighths_up;
-    struct muslin_point_spec spec = customary(WHOLE_IN(16), 1414, 1000);
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(16), 1414, 1000);
     ck_assert_int_eq(plan(&spec, &eighths_up).side_square_cut, IN(23, 7, 8));
     ck_assert_int_eq(plan(&spec, &eighths_up).corner_square_cut, IN(12, 1, 4));
     spec = customary(WHOLE_IN(16), 0, 0);
@@ -85,7 +86,7 @@ END_TEST
 /* Tip - On Point Settings (Moonlight Quilters Guild): 6 x 1.41 = 8.46, up to 8 1/2; + 1 1/4; half of it + 7/8. */
 START_TEST(a_guild_rounds_the_diagonal_first)
 {
-    struct muslin_point_spec spec = customary(WHOLE_IN(6), 141, 100);
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 141, 100);
     spec.flags = MUSLIN_POINT_DIAGONAL_FIRST;
     struct muslin_point made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.side_square_cut, IN(9, 3, 4));
@@ -100,7 +101,7 @@ END_TEST
 /* 8 1/2 in + 2 1/2 seams of 12 mm on a grid of eighths: 30 mm are no eighths of an inch. */
 START_TEST(an_addition_off_the_grid_is_flagged)
 {
-    struct muslin_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
     spec.flags = MUSLIN_POINT_DIAGONAL_FIRST;
     spec.allowance = 6 * MUSLIN_TICKS_PER_MM;
     struct muslin_point made = plan(&spec, &eighths_up);
@@ -115,7 +116,7 @@ END_TEST
 /* Quilt math made easy: cut 10 1/2 in for 6 in blocks, 3/4 in of it to trim (8.484 + 1.25 + 0.75 = 10.484). */
 START_TEST(oversize_adds_room_to_trim)
 {
-    struct muslin_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
     spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
     spec.trim_room = IN(0, 3, 4);
     ck_assert_int_eq(plan(&spec, &eighths_up).side_square_cut, IN(10, 1, 2));
@@ -136,7 +137,7 @@ END_TEST
 START_TEST(a_square_rounded_down_says_so)
 {
     struct muslin_rounding_spec quarters = { sizeof quarters, 0, QUARTER_GRID, 0, MUSLIN_ROUND_NEAREST, 0 };
-    struct muslin_point_spec spec = customary(WHOLE_IN(14), 1414, 1000);
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(14), 1414, 1000);
     struct muslin_point made = plan(&spec, &quarters);
     ck_assert_int_eq(made.side_square_cut, WHOLE_IN(21));
     ck_assert_int_lt(made.side_surplus, -48); /* 0.006 in are 49 ticks */
@@ -162,7 +163,7 @@ static int is_half_ceiling(muslin_len x, muslin_len a, muslin_len w)
 
 /* Doubled areas: the centre is a sqrt 2 by b sqrt 2, a triangle over a long side h sqrt 2 has h h / 2, a corner one
  * over h has h h / 4, a sash cut at 45 degrees lacks w w / 2. */
-static int areas_add_up(const struct muslin_point_spec *spec, const struct muslin_point *made, muslin_len leg,
+static int areas_add_up(const struct muslin_setting_point_spec *spec, const struct muslin_point *made, muslin_len leg,
                         muslin_len corner, muslin_len a, muslin_len b)
 {
     muslin_len block = spec->block;
@@ -174,7 +175,7 @@ static int areas_add_up(const struct muslin_point_spec *spec, const struct musli
     return pieces == 4 * a * b;
 }
 
-static int agrees_with_geometry(const struct muslin_point_spec *spec)
+static int agrees_with_geometry(const struct muslin_setting_point_spec *spec)
 {
     struct muslin_point made = plan(spec, &ticks_up);
     const int64_t more[] = { 0, -1, 1, 0, -1 };
@@ -195,7 +196,7 @@ static int agrees_with_geometry(const struct muslin_point_spec *spec)
 
 START_TEST(every_small_setting_fills_its_top_and_cuts_exactly)
 {
-    struct muslin_point_spec spec = point_of(1000, 1, 1);
+    struct muslin_setting_point_spec spec = point_of(1000, 1, 1);
     int good = 1;
     spec.allowance = 25;
     spec.take_up = 3;
@@ -213,7 +214,7 @@ END_TEST
 /* Set-off on each side: 2 f on the long side of a side triangle, on each leg of a corner one, on the centre. */
 START_TEST(a_set_off_stays_in_the_quilt)
 {
-    struct muslin_point_spec spec = point_of(WHOLE_IN(12), 3, 5);
+    struct muslin_setting_point_spec spec = point_of(WHOLE_IN(12), 3, 5);
     struct muslin_point tight = plan(&spec, &ticks_up);
     spec.set_off = IN(1, 1, 2);
     struct muslin_point floating = plan(&spec, &ticks_up);
@@ -232,7 +233,7 @@ END_TEST
 /* Laid out by hand: 2 x 1 blocks and no alternate; the middle tip is shared. */
 START_TEST(sashes_of_a_pair_of_blocks)
 {
-    struct muslin_point_spec spec = point_of(WHOLE_IN(8), 2, 1);
+    struct muslin_setting_point_spec spec = point_of(WHOLE_IN(8), 2, 1);
     spec.sash = WHOLE_IN(2);
     spec.layout = MUSLIN_POINT_SASH_OUTER;
     struct muslin_point made = plan(&spec, &eighths_up);
@@ -272,7 +273,7 @@ END_TEST
 /* A runner: no alternates, sides 2 (c - 1), four corners. */
 START_TEST(one_row_on_point_is_a_runner)
 {
-    struct muslin_point_spec spec = point_of(WHOLE_IN(10), 5, 1);
+    struct muslin_setting_point_spec spec = point_of(WHOLE_IN(10), 5, 1);
     struct muslin_point made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.alternates, 0);
     ck_assert_int_eq(made.side_triangles, 8);
@@ -294,7 +295,7 @@ END_TEST
 /* Half-blocks: one block a half, cut s + u / 2 beyond the diagonal. */
 START_TEST(half_blocks_put_bias_on_the_edge)
 {
-    struct muslin_point_spec spec = point_of(WHOLE_IN(10), 3, 2);
+    struct muslin_setting_point_spec spec = point_of(WHOLE_IN(10), 3, 2);
     spec.edge = MUSLIN_POINT_HALF_BLOCKS;
     spec.take_up = 101;
     struct muslin_point made = plan(&spec, &eighths_up);
@@ -319,11 +320,11 @@ END_TEST
 /* Math charts page (M. Hohn, 2002): the diagonal of 12 in is 17 in to the nearest 1/8; 3 of them 50.91. */
 START_TEST(the_centre_is_rounded_once)
 {
-    struct muslin_point_spec spec = point_of(WHOLE_IN(12), 3, 5);
+    struct muslin_setting_point_spec spec = point_of(WHOLE_IN(12), 3, 5);
     struct muslin_rounding_spec measuring = eighths_up;
     struct muslin_point made = { .size = (uint32_t)sizeof made };
     measuring.direction = MUSLIN_ROUND_NEAREST;
-    ck_ok(muslin_point_plan(&spec, &eighths_up, &measuring, &made, NULL));
+    ck_ok(muslin_setting_point(&spec, &eighths_up, &measuring, &made, NULL));
     ck_assert_int_eq(made.diagonal, WHOLE_IN(17));
     ck_assert_int_eq(made.finished_width, IN(50, 7, 8));
     ck_assert_int_eq(made.finished_length, IN(84, 7, 8)); /* 84.8528 */
@@ -338,9 +339,9 @@ END_TEST
 
 static muslin_status call_point(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_point_plan(spec, &eighths_up, &nearest, out, problem);
+    return muslin_setting_point(spec, &eighths_up, &nearest, out, problem);
 }
-static const struct muslin_point_spec good_point = {
+static const struct muslin_setting_point_spec good_point = {
     (uint32_t)sizeof good_point, 0, WHOLE_IN(12), 3, 4, WHOLE_IN(2), 0, 2032, 100, 0, 0, 0, 1414, 1000,
     MUSLIN_POINT_SASH_OUTER, MUSLIN_POINT_TRIANGLES, MUSLIN_ALLOWANCE_CUSTOMARY, 0
 };
@@ -349,38 +350,38 @@ static const struct ruled point = RULED(call_point, good_point, muslin_point);
 START_TEST(point_checks_structs_and_ranges)
 {
     const struct refusal refusals[] = {
-        REFUSAL(muslin_point_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        OUTSIDE(muslin_point_spec, block, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
-        OUTSIDE(muslin_point_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
-        OUTSIDE(muslin_point_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
-        OUTSIDE(muslin_point_spec, sash, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
-        OUTSIDE(muslin_point_spec, set_off, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SET_OFF),
-        OUTSIDE(muslin_point_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
-        OUTSIDE(muslin_point_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
-        OUTSIDE(muslin_point_spec, trim_room, 0, 0, MUSLIN_ARG_TRIM_ROOM),
-        OUTSIDE(muslin_point_spec, side_add, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
-        OUTSIDE(muslin_point_spec, corner_add, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
-        OUTSIDE(muslin_point_spec, factor_numerator, 0, 1000000, MUSLIN_ARG_FACTOR),
-        REFUSAL(muslin_point_spec, factor_denominator, 0, MUSLIN_ERR_DIVIDE_BY_ZERO, MUSLIN_ARG_DENOMINATOR),
-        REFUSAL(muslin_point_spec, factor_denominator, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
-        REFUSAL(muslin_point_spec, factor_denominator, 1000001, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
-        NOT_A_CHOICE(muslin_point_spec, layout, 4, MUSLIN_ARG_SETTING_LAYOUT),
-        NOT_A_CHOICE(muslin_point_spec, edge, 2, MUSLIN_ARG_EDGE_STYLE),
-        NOT_A_CHOICE(muslin_point_spec, policy, 3, MUSLIN_ARG_POLICY),
-        REFUSAL(muslin_point_spec, edge, 2, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_EDGE_STYLE),
-        REFUSAL(muslin_point_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        REFUSAL(muslin_setting_point_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
+        OUTSIDE(muslin_setting_point_spec, block, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
+        OUTSIDE(muslin_setting_point_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
+        OUTSIDE(muslin_setting_point_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
+        OUTSIDE(muslin_setting_point_spec, sash, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
+        OUTSIDE(muslin_setting_point_spec, set_off, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SET_OFF),
+        OUTSIDE(muslin_setting_point_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_setting_point_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        OUTSIDE(muslin_setting_point_spec, trim_room, 0, 0, MUSLIN_ARG_TRIM_ROOM),
+        OUTSIDE(muslin_setting_point_spec, side_add, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
+        OUTSIDE(muslin_setting_point_spec, corner_add, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
+        OUTSIDE(muslin_setting_point_spec, factor_numerator, 0, 1000000, MUSLIN_ARG_FACTOR),
+        REFUSAL(muslin_setting_point_spec, factor_denominator, 0, MUSLIN_ERR_DIVIDE_BY_ZERO, MUSLIN_ARG_DENOMINATOR),
+        REFUSAL(muslin_setting_point_spec, factor_denominator, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
+        REFUSAL(muslin_setting_point_spec, factor_denominator, 1000001, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
+        NOT_A_CHOICE(muslin_setting_point_spec, layout, 4, MUSLIN_ARG_SETTING_LAYOUT),
+        NOT_A_CHOICE(muslin_setting_point_spec, edge, 2, MUSLIN_ARG_EDGE_STYLE),
+        NOT_A_CHOICE(muslin_setting_point_spec, policy, 3, MUSLIN_ARG_POLICY),
+        REFUSAL(muslin_setting_point_spec, edge, 2, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_EDGE_STYLE),
+        REFUSAL(muslin_setting_point_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
     ck_struct_rules(&point);
     ck_refusals(&point, refusals, COUNT_OF(refusals));
 }
 END_TEST
 
-static struct muslin_problem fails(const struct muslin_point_spec *spec, muslin_status status, int32_t argument)
+static struct muslin_problem fails(const struct muslin_setting_point_spec *spec, muslin_status status, int32_t argument)
 {
     union roomy out;
     struct muslin_problem problem = PROBLEM;
     lay_out_output(&out, (uint32_t)sizeof(struct muslin_point));
-    ck_status(muslin_point_plan(spec, &eighths_up, &nearest, (void *)&out, &problem), status);
+    ck_status(muslin_setting_point(spec, &eighths_up, &nearest, (void *)&out, &problem), status);
     ck_assert_int_eq(problem.argument, argument);
     ck_assert(is_untouched_from(&out, sizeof out.head[0]));
     return problem;
@@ -388,7 +389,7 @@ static struct muslin_problem fails(const struct muslin_point_spec *spec, muslin_
 
 START_TEST(a_layout_bounds_sash_set_off_and_block)
 {
-    struct muslin_point_spec spec = good_point;
+    struct muslin_setting_point_spec spec = good_point;
     spec.layout = MUSLIN_POINT_PLAIN;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH).limit, 0);
     spec = good_point;
@@ -414,7 +415,7 @@ END_TEST
 
 START_TEST(a_factor_needs_both_its_parts)
 {
-    struct muslin_point_spec spec = good_point;
+    struct muslin_setting_point_spec spec = good_point;
     spec.factor_numerator = 0;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR).limit, 0);
     spec.factor_denominator = -1;
@@ -430,7 +431,7 @@ END_TEST
 /* 1.41 x 20 + 1 1/4 = 29.45 in, below the exact 29.4914; 20 / 1.41 is larger than it need be. */
 START_TEST(a_factor_that_is_too_small_is_refused)
 {
-    struct muslin_point_spec spec = customary(WHOLE_IN(20), 141, 100);
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(20), 141, 100);
     struct muslin_problem problem = fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT);
     ck_assert_int_eq(problem.at, 0);
     ck_assert_int_eq(problem.value, 239369); /* 29.45 x 8128 = 239369.6 */
@@ -447,7 +448,7 @@ END_TEST
 /* Metric additions from memory, 3.5 and 2.5 cm at 0.75 cm: below the exact 3.621 and 2.561 cm. */
 START_TEST(additions_that_are_too_small_are_refused)
 {
-    struct muslin_point_spec spec = customary(300 * MUSLIN_TICKS_PER_MM, 0, 0);
+    struct muslin_setting_point_spec spec = customary(300 * MUSLIN_TICKS_PER_MM, 0, 0);
     spec.allowance = 2400;
     spec.side_add = 35 * MUSLIN_TICKS_PER_MM;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT).at, 0);
@@ -469,7 +470,7 @@ END_TEST
  * cornerstone of 2 in, 2.82 + 1.21 against 2.8284 + 1.2071. */
 START_TEST(edge_cornerstones_are_checked_too)
 {
-    struct muslin_point_spec spec = customary(IN(0, 1, 2), 141, 100);
+    struct muslin_setting_point_spec spec = customary(IN(0, 1, 2), 141, 100);
     spec.layout = MUSLIN_POINT_SASH_CUT;
     spec.sash = WHOLE_IN(2);
     spec.side_add = 9835; /* 1.21 in, and a little */
@@ -483,12 +484,12 @@ END_TEST
 START_TEST(a_diagonal_rounded_down_is_refused)
 {
     struct muslin_rounding_spec down = eighths_up;
-    struct muslin_point_spec spec = customary(WHOLE_IN(5), 0, 0);
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(5), 0, 0);
     struct muslin_point made = { .size = (uint32_t)sizeof made };
     struct muslin_problem problem = PROBLEM;
     spec.flags = MUSLIN_POINT_DIAGONAL_FIRST;
     down.direction = MUSLIN_ROUND_DOWN;
-    ck_status(muslin_point_plan(&spec, &down, &nearest, &made, &problem), MUSLIN_ERR_CONSTANT);
+    ck_status(muslin_setting_point(&spec, &down, &nearest, &made, &problem), MUSLIN_ERR_CONSTANT);
     ck_assert_int_eq(problem.value, IN(8, 1, 4));
     ck_assert_int_eq(plan(&spec, &eighths_up).side_square_cut, IN(8, 3, 8));
 }
@@ -500,14 +501,14 @@ START_TEST(both_roundings_are_read_and_told_apart)
     struct muslin_point made = { .size = (uint32_t)sizeof made };
     struct muslin_problem problem = PROBLEM;
     bad.grid = 0;
-    ck_status(muslin_point_plan(&good_point, &bad, &nearest, &made, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_setting_point(&good_point, &bad, &nearest, &made, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
     ck_assert_int_eq(problem.at, 0);
-    ck_status(muslin_point_plan(&good_point, &eighths_up, &bad, &made, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_setting_point(&good_point, &eighths_up, &bad, &made, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
     ck_assert_int_eq(problem.at, 1);
-    ck_status(muslin_point_plan(&good_point, NULL, &nearest, &made, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_point_plan(&good_point, &eighths_up, NULL, &made, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_point(&good_point, NULL, &nearest, &made, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_point(&good_point, &eighths_up, NULL, &made, NULL), MUSLIN_ERR_NULL);
     ck_assert_int_eq(made.blocks, 0);
 }
 END_TEST
@@ -515,7 +516,7 @@ END_TEST
 /* 2^30 / sqrt 2 = 759250124.99: the largest block whose diagonal is a size. */
 START_TEST(a_centre_ends_at_the_largest_size)
 {
-    struct muslin_point_spec spec = point_of(759250124, 1, 1);
+    struct muslin_setting_point_spec spec = point_of(759250124, 1, 1);
     ck_assert_int_eq(plan(&spec, &ticks_up).finished_width, MUSLIN_SIZE_MAX - 1);
     spec.block++;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH).value, MUSLIN_SIZE_MAX + 1);
@@ -539,10 +540,10 @@ END_TEST
 
 /* ---- backwards -------------------------------------------------------------------------------------------------- */
 
-static muslin_len widest(const struct muslin_point_spec *spec, muslin_len width, muslin_len grid)
+static muslin_len widest(const struct muslin_setting_point_spec *spec, muslin_len width, muslin_len grid)
 {
     muslin_len block = -1;
-    ck_ok(muslin_point_block_for_width(spec, width, grid, &block, NULL));
+    ck_ok(muslin_setting_point_block_for_width(spec, width, grid, &block, NULL));
     return block;
 }
 
@@ -550,7 +551,7 @@ static muslin_len widest(const struct muslin_point_spec *spec, muslin_len width,
 START_TEST(the_largest_block_for_a_width)
 {
     /* Example: 5 columns within 90 in, in steps of 1/4 in: blocks of 12 1/2 in finished. */
-    struct muslin_point_spec spec = point_of(0, 5, 1);
+    struct muslin_setting_point_spec spec = point_of(0, 5, 1);
     ck_assert_int_eq(widest(&spec, WHOLE_IN(90), IN(0, 1, 4)), IN(12, 1, 2));
     spec.set_off = IN(0, 7, 8); /* 88.39 + 1.75 > 90 */
     ck_assert_int_eq(widest(&spec, WHOLE_IN(90), IN(0, 1, 4)), IN(12, 1, 4));
@@ -561,7 +562,7 @@ END_TEST
 START_TEST(the_largest_block_is_what_trying_finds)
 {
     const int64_t more[] = { 0, 0, 1, 0, -1 };
-    struct muslin_point_spec spec = point_of(0, 1, 1);
+    struct muslin_setting_point_spec spec = point_of(0, 1, 1);
     for (spec.layout = MUSLIN_POINT_PLAIN; spec.layout <= MUSLIN_POINT_SASH_INNER; spec.layout++)
         for (spec.columns = 1; spec.columns <= 3; spec.columns++)
             for (muslin_len wanted = 60; wanted <= 90; wanted++) {
@@ -577,12 +578,12 @@ START_TEST(the_largest_block_is_what_trying_finds)
 }
 END_TEST
 
-static struct muslin_problem no_block(const struct muslin_point_spec *spec, muslin_len width, muslin_len grid,
+static struct muslin_problem no_block(const struct muslin_setting_point_spec *spec, muslin_len width, muslin_len grid,
                                       muslin_status status, int32_t argument)
 {
     struct muslin_problem problem = PROBLEM;
     muslin_len block = 77;
-    ck_status(muslin_point_block_for_width(spec, width, grid, &block, &problem), status);
+    ck_status(muslin_setting_point_block_for_width(spec, width, grid, &block, &problem), status);
     ck_assert_int_eq(problem.argument, argument);
     ck_assert_int_eq(block, 77);
     return problem;
@@ -590,7 +591,7 @@ static struct muslin_problem no_block(const struct muslin_point_spec *spec, musl
 
 START_TEST(a_width_that_holds_no_block_says_the_least)
 {
-    struct muslin_point_spec spec = point_of(0, 1, 1);
+    struct muslin_setting_point_spec spec = point_of(0, 1, 1);
     ck_assert_int_eq(widest(&spec, 2, 1), 1);
     ck_assert_int_eq(no_block(&spec, 1, 1, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_QUILT_WIDTH).limit, 2);
     spec.set_off = 2000;
@@ -611,14 +612,14 @@ END_TEST
 
 START_TEST(the_largest_block_checks_what_it_reads)
 {
-    struct muslin_point_spec spec = point_of(-5, 1, -5); /* neither is read */
+    struct muslin_setting_point_spec spec = point_of(-5, 1, -5); /* neither is read */
     ck_assert_int_eq(widest(&spec, WHOLE_IN(17), WHOLE_IN(1)), WHOLE_IN(12));
     no_block(&spec, 0, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH);
     no_block(&spec, MUSLIN_SIZE_MAX + 1, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH);
     no_block(&spec, 5, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_GRID);
     no_block(&spec, 5, MUSLIN_SIZE_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_GRID);
     no_block(NULL, 5, 1, MUSLIN_ERR_NULL, MUSLIN_ARG_SPEC);
-    ck_status(muslin_point_block_for_width(&spec, 5, 1, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_point_block_for_width(&spec, 5, 1, NULL, NULL), MUSLIN_ERR_NULL);
     spec.columns = 0;
     no_block(&spec, 5, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_COLUMNS);
 }
@@ -629,56 +630,85 @@ START_TEST(the_block_that_a_side_square_frames)
 {
     /* Example: a side square cut 12 3/4 in, down to 1/8 in: blocks up to 8 1/8 in finished. */
     struct muslin_rounding_spec down = eighths_up;
-    struct muslin_point_spec spec = point_of(0, 1, 1);
+    struct muslin_setting_point_spec spec = point_of(0, 1, 1);
     struct muslin_rounded block = { .size = (uint32_t)sizeof block };
     down.direction = MUSLIN_ROUND_DOWN;
-    ck_ok(muslin_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
+    ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(8, 1, 8));
     ck_assert_int_eq(block.exact, 0);
     spec.sash = WHOLE_IN(1);
     spec.layout = MUSLIN_POINT_SASH_OUTER;
-    ck_ok(muslin_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
+    ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(7, 1, 8));
     spec.layout = MUSLIN_POINT_SASH_INNER;
-    ck_ok(muslin_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
+    ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(9, 1, 8));
     spec.layout = MUSLIN_POINT_SASH_CUT;
-    ck_ok(muslin_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
+    ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(8, 1, 8));
 }
 END_TEST
 
 static muslin_status call_from_side(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_point_block_from_side(spec, WHOLE_IN(20), &nearest, out, problem);
+    return muslin_setting_point_block_from_side(spec, WHOLE_IN(20), &nearest, out, problem);
 }
 static const struct ruled from_side = RULED(call_from_side, good_point, muslin_rounded);
 
 START_TEST(a_side_square_must_leave_something_of_the_block)
 {
-    struct muslin_point_spec spec = point_of(0, 1, 1);
+    struct muslin_setting_point_spec spec = point_of(0, 1, 1);
     struct muslin_rounded block = { .size = (uint32_t)sizeof block };
     struct muslin_problem problem = PROBLEM;
     /* 4064 + 4065 x 1.414214 = 9812.8 ticks for a block of one tick */
-    ck_status(muslin_point_block_from_side(&spec, 9812, &nearest, &block, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_status(muslin_setting_point_block_from_side(&spec, 9812, &nearest, &block, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_assert_int_eq(problem.limit, 9813);
     ck_assert_int_eq(block.value, 0);
-    ck_ok(muslin_point_block_from_side(&spec, 9813, &nearest, &block, NULL));
+    ck_ok(muslin_setting_point_block_from_side(&spec, 9813, &nearest, &block, NULL));
     ck_assert_int_eq(block.value, 1);
-    ck_status(muslin_point_block_from_side(&spec, 0, &nearest, &block, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_setting_point_block_from_side(&spec, 0, &nearest, &block, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
-    ck_status(muslin_point_block_from_side(&spec, WHOLE_IN(9), NULL, &block, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_point_block_from_side(&spec, WHOLE_IN(9), NULL, &block, NULL), MUSLIN_ERR_NULL);
     ck_struct_rules(&from_side);
 }
 END_TEST
 
-INIT_CALL(point)
+/* (12000 - 4064) / sqrt 2 - 4064 = 1547.6 ticks, 0.19 in: down to a grid of 1 in nothing. With a sash of 1 in inside,
+ * 1 1/2 in as cut leaves (12192 - 4064) / sqrt 2 - 4064 + 8128 = 9811.4: down to 1 in the sash itself, which leaves no
+ * side triangle; 2 in is the least. Up to 1 in both are blocks. */
+START_TEST(a_block_that_rounding_takes_away_is_no_fit)
+{
+    struct muslin_rounding_spec how = { (uint32_t)sizeof how, 0, WHOLE_IN(1), 0, MUSLIN_ROUND_DOWN, 0 };
+    struct muslin_setting_point_spec spec = point_of(0, 1, 1);
+    struct muslin_rounded block = { .size = (uint32_t)sizeof block };
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_setting_point_block_from_side(&spec, 12000, &how, &block, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCK_WIDTH);
+    ck_assert_int_eq(problem.value, 0);
+    ck_assert_int_eq(problem.limit, WHOLE_IN(1));
+    spec.layout = MUSLIN_POINT_SASH_INNER;
+    spec.sash = WHOLE_IN(1);
+    ck_status(muslin_setting_point_block_from_side(&spec, IN(1, 1, 2), &how, &block, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(problem.value, WHOLE_IN(1));
+    ck_assert_int_eq(problem.limit, WHOLE_IN(2));
+    ck_assert_int_eq(block.value, 0);
+    how.direction = MUSLIN_ROUND_UP;
+    ck_ok(muslin_setting_point_block_from_side(&spec, IN(1, 1, 2), &how, &block, NULL));
+    ck_assert_int_eq(block.value, WHOLE_IN(2));
+    spec.layout = MUSLIN_POINT_PLAIN;
+    spec.sash = 0;
+    ck_ok(muslin_setting_point_block_from_side(&spec, 12000, &how, &block, NULL));
+    ck_assert_int_eq(block.value, WHOLE_IN(1));
+}
+END_TEST
+
+INIT_CALL(setting_point)
 
 START_TEST(initial_values_are_the_macro)
 {
-    const struct muslin_point_spec spec = MUSLIN_POINT_SPEC_INIT;
-    ck_init_rules(init_point, &spec, sizeof spec);
+    const struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
+    ck_init_rules(init_setting_point, &spec, sizeof spec);
 }
 END_TEST
 
@@ -729,6 +759,7 @@ Suite *setting_point_suite(void)
     tcase_add_test(tcase, the_largest_block_checks_what_it_reads);
     tcase_add_test(tcase, the_block_that_a_side_square_frames);
     tcase_add_test(tcase, a_side_square_must_leave_something_of_the_block);
+    tcase_add_test(tcase, a_block_that_rounding_takes_away_is_no_fit);
     tcase_add_test(tcase, initial_values_are_the_macro);
     suite_add_tcase(suite, tcase);
     return suite;

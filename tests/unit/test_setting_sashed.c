@@ -18,10 +18,10 @@ static struct muslin_problem failing(const struct ruled *ruled, const void *spec
 
 /* ---- sashed settings -------------------------------------------------------------------------------------------- */
 
-static struct muslin_sashed_spec sashed_of(int64_t columns, int64_t rows, muslin_len block, muslin_len sash,
-                                           uint32_t flags)
+static struct muslin_setting_sashed_spec sashed_of(int64_t columns, int64_t rows, muslin_len block, muslin_len sash,
+                                                   uint32_t flags)
 {
-    struct muslin_sashed_spec spec = MUSLIN_SASHED_SPEC_INIT;
+    struct muslin_setting_sashed_spec spec = MUSLIN_SETTING_SASHED_SPEC_INIT;
     spec.flags = flags;
     spec.block_width = block;
     spec.block_height = block;
@@ -32,10 +32,10 @@ static struct muslin_sashed_spec sashed_of(int64_t columns, int64_t rows, muslin
     return spec;
 }
 
-static struct muslin_sashed plan(const struct muslin_sashed_spec *spec)
+static struct muslin_sashed plan(const struct muslin_setting_sashed_spec *spec)
 {
     struct muslin_sashed top = { .size = (uint32_t)sizeof top };
-    ck_ok(muslin_sashed_plan(spec, &top, NULL));
+    ck_ok(muslin_setting_sashed(spec, &top, NULL));
     return top;
 }
 
@@ -45,7 +45,7 @@ START_TEST(a_frame_of_four_inches_round_four_by_five_blocks)
 {
     /* Example: 4 x 5 blocks of 12 in with sashes of 4 in, cornerstones and a frame: 25 vertical and 24 horizontal
      * sashes cut 4 1/2 x 12 1/2 in, 30 cornerstones; 68 x 84 in finished. */
-    struct muslin_sashed_spec spec = sashed_of(4, 5, WHOLE_IN(12), WHOLE_IN(4), BOTH);
+    struct muslin_setting_sashed_spec spec = sashed_of(4, 5, WHOLE_IN(12), WHOLE_IN(4), BOTH);
     struct muslin_sashed top = plan(&spec);
     ck_assert_int_eq(top.blocks, 20);
     ck_assert_int_eq(top.vertical_sashes, 25);
@@ -69,7 +69,7 @@ END_TEST
 /* 3 columns of 10 in and 2 sashes of 2 in are 34 in: long sashes as long as that row is unfinished. */
 START_TEST(without_cornerstones_long_sashes_join_the_rows)
 {
-    struct muslin_sashed_spec spec = sashed_of(3, 4, WHOLE_IN(10), WHOLE_IN(2), 0);
+    struct muslin_setting_sashed_spec spec = sashed_of(3, 4, WHOLE_IN(10), WHOLE_IN(2), 0);
     struct muslin_sashed top = plan(&spec);
     ck_assert_int_eq(top.vertical_sashes, 2 * 4);
     ck_assert_int_eq(top.horizontal_sashes, 3);
@@ -88,7 +88,7 @@ END_TEST
 /* A strippy top: sashes between the columns only, or between the rows only. */
 START_TEST(a_kind_of_sash_may_be_missing)
 {
-    struct muslin_sashed_spec spec = sashed_of(3, 2, WHOLE_IN(10), WHOLE_IN(2), 0);
+    struct muslin_setting_sashed_spec spec = sashed_of(3, 2, WHOLE_IN(10), WHOLE_IN(2), 0);
     spec.sash_height = 0;
     struct muslin_sashed top = plan(&spec);
     ck_assert_int_eq(top.vertical_sashes, 4);
@@ -107,7 +107,7 @@ START_TEST(a_kind_of_sash_may_be_missing)
 END_TEST
 
 /* Laid out cell by cell on a grid of lines: odd lines are blocks, even ones sashes, the outermost only with a frame. */
-static int agrees_with_layout(const struct muslin_sashed_spec *spec)
+static int agrees_with_layout(const struct muslin_setting_sashed_spec *spec)
 {
     struct muslin_sashed top = { .size = (uint32_t)sizeof top };
     int frame = (spec->flags & MUSLIN_SASHED_FRAME) != 0;
@@ -120,7 +120,7 @@ static int agrees_with_layout(const struct muslin_sashed_spec *spec)
             area += (x % 2 != 0 ? spec->block_width : spec->sash_width) *
                     (y % 2 != 0 ? spec->block_height : spec->sash_height);
         }
-    if (muslin_sashed_plan(spec, &top, NULL) != MUSLIN_OK)
+    if (muslin_setting_sashed(spec, &top, NULL) != MUSLIN_OK)
         return 0;
     return top.blocks == counts[1][1] && top.vertical_sashes == counts[1][0] && top.horizontal_sashes == counts[0][1] &&
            top.cornerstones == counts[0][0] && top.finished_width * top.finished_length == area &&
@@ -129,7 +129,7 @@ static int agrees_with_layout(const struct muslin_sashed_spec *spec)
 
 START_TEST(every_small_sashed_top_is_what_laying_it_out_gives)
 {
-    struct muslin_sashed_spec spec = sashed_of(1, 1, 7, 3, 0);
+    struct muslin_setting_sashed_spec spec = sashed_of(1, 1, 7, 3, 0);
     int good = 1;
     spec.block_height = 5;
     spec.sash_height = 2;
@@ -148,9 +148,9 @@ END_TEST
 
 static muslin_status call_sashed(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_sashed_plan(spec, out, problem);
+    return muslin_setting_sashed(spec, out, problem);
 }
-static const struct muslin_sashed_spec good_sashed = {
+static const struct muslin_setting_sashed_spec good_sashed = {
     (uint32_t)sizeof good_sashed, BOTH, WHOLE_IN(12), WHOLE_IN(12), 4, 5, WHOLE_IN(4), WHOLE_IN(4), 2032, 100,
     WHOLE_IN(44), 2032
 };
@@ -165,17 +165,17 @@ END_TEST
 START_TEST(sashed_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        REFUSAL(muslin_sashed_spec, flags, 4, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        OUTSIDE(muslin_sashed_spec, block_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
-        OUTSIDE(muslin_sashed_spec, block_height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_HEIGHT),
-        OUTSIDE(muslin_sashed_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
-        OUTSIDE(muslin_sashed_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
-        OUTSIDE(muslin_sashed_spec, sash_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
-        OUTSIDE(muslin_sashed_spec, sash_height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
-        OUTSIDE(muslin_sashed_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
-        OUTSIDE(muslin_sashed_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
-        OUTSIDE(muslin_sashed_spec, usable_width, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_USABLE_WIDTH),
-        OUTSIDE(muslin_sashed_spec, end_loss, 0, WHOLE_IN(44), MUSLIN_ARG_END_LOSS),
+        REFUSAL(muslin_setting_sashed_spec, flags, 4, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
+        OUTSIDE(muslin_setting_sashed_spec, block_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
+        OUTSIDE(muslin_setting_sashed_spec, block_height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_HEIGHT),
+        OUTSIDE(muslin_setting_sashed_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
+        OUTSIDE(muslin_setting_sashed_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
+        OUTSIDE(muslin_setting_sashed_spec, sash_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
+        OUTSIDE(muslin_setting_sashed_spec, sash_height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
+        OUTSIDE(muslin_setting_sashed_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_setting_sashed_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        OUTSIDE(muslin_setting_sashed_spec, usable_width, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_USABLE_WIDTH),
+        OUTSIDE(muslin_setting_sashed_spec, end_loss, 0, WHOLE_IN(44), MUSLIN_ARG_END_LOSS),
     };
     ck_refusals(&sashed, refusals, COUNT_OF(refusals));
 }
@@ -183,7 +183,7 @@ END_TEST
 
 START_TEST(a_sash_that_is_missing_is_told_by_its_place)
 {
-    struct muslin_sashed_spec spec = good_sashed;
+    struct muslin_setting_sashed_spec spec = good_sashed;
     spec.sash_height = 0;
     struct muslin_problem problem = failing(&sashed, &spec, MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.at, 1);
@@ -198,7 +198,7 @@ END_TEST
 
 START_TEST(a_sashed_side_ends_at_the_largest_size)
 {
-    struct muslin_sashed_spec spec = sashed_of(2, 2, MUSLIN_SIZE_MAX / 2 - 1, 2, 0);
+    struct muslin_setting_sashed_spec spec = sashed_of(2, 2, MUSLIN_SIZE_MAX / 2 - 1, 2, 0);
     ck_assert_int_eq(plan(&spec).finished_width, MUSLIN_SIZE_MAX);
     spec.sash_width = 3;
     ck_assert_int_eq(failing(&sashed, &spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_QUILT_WIDTH);
@@ -218,11 +218,11 @@ struct pieces {
     size_t count;
 };
 
-static struct pieces pieces_of(const struct muslin_sashed_spec *spec)
+static struct pieces pieces_of(const struct muslin_setting_sashed_spec *spec)
 {
     struct pieces pieces;
     memset(&pieces, FILL, sizeof pieces);
-    ck_ok(muslin_sashed_pieces(spec, pieces.row, sizeof pieces.row[0], 4, &pieces.count, NULL));
+    ck_ok(muslin_setting_sashed_pieces(spec, pieces.row, sizeof pieces.row[0], 4, &pieces.count, NULL));
     return pieces;
 }
 
@@ -232,7 +232,7 @@ START_TEST(sashes_come_from_strips_across_the_cloth)
 {
     /* Example: 24 horizontal sashes cut 12 1/2 x 4 1/2 in from cloth 44 in usable: 3 a strip, 8 strips, 36 in of cloth,
      * which may be 6 1/2 in narrower. */
-    struct muslin_sashed_spec spec = sashed_of(4, 5, WHOLE_IN(12), WHOLE_IN(4), BOTH);
+    struct muslin_setting_sashed_spec spec = sashed_of(4, 5, WHOLE_IN(12), WHOLE_IN(4), BOTH);
     spec.usable_width = WHOLE_IN(44);
     struct pieces pieces = pieces_of(&spec);
     ck_assert_uint_eq(pieces.count, 3);
@@ -261,7 +261,7 @@ END_TEST
  * 356 in, 13 1/2 in more, 1 1/2 in a strip. */
 START_TEST(long_sashes_are_cut_from_a_joined_run)
 {
-    struct muslin_sashed_spec spec = sashed_of(5, 6, WHOLE_IN(12), WHOLE_IN(2), 0);
+    struct muslin_setting_sashed_spec spec = sashed_of(5, 6, WHOLE_IN(12), WHOLE_IN(2), 0);
     struct pieces pieces = pieces_of(&spec);
     ck_assert_uint_eq(pieces.count, 2);
     ck_assert_int_eq(pieces.row[1].pieces, 5);
@@ -278,7 +278,7 @@ END_TEST
 /* 3 x 12 1/2 = 37 1/2 in: with 1/2 in lost at the ends, 38 in of cloth stand exactly on the edge. */
 START_TEST(a_strip_that_is_used_up_has_no_slack)
 {
-    struct muslin_sashed_spec spec = sashed_of(2, 1, WHOLE_IN(12), WHOLE_IN(2), 0);
+    struct muslin_setting_sashed_spec spec = sashed_of(2, 1, WHOLE_IN(12), WHOLE_IN(2), 0);
     spec.usable_width = WHOLE_IN(38);
     spec.end_loss = IN(0, 1, 2);
     struct pieces pieces = pieces_of(&spec);
@@ -293,7 +293,7 @@ END_TEST
 
 START_TEST(a_piece_as_long_as_a_strip_is_not_joined)
 {
-    struct muslin_sashed_spec spec = sashed_of(2, 1, WHOLE_IN(12), WHOLE_IN(2), 0);
+    struct muslin_setting_sashed_spec spec = sashed_of(2, 1, WHOLE_IN(12), WHOLE_IN(2), 0);
     spec.usable_width = IN(12, 1, 2);
     ck_assert_int_eq(pieces_of(&spec).row[0].per_strip, 1);
     spec.usable_width--;
@@ -305,7 +305,7 @@ END_TEST
 
 START_TEST(a_top_without_sashes_has_no_pieces)
 {
-    struct muslin_sashed_spec spec = sashed_of(3, 3, WHOLE_IN(12), 0, MUSLIN_SASHED_FRAME);
+    struct muslin_setting_sashed_spec spec = sashed_of(3, 3, WHOLE_IN(12), 0, MUSLIN_SASHED_FRAME);
     ck_assert_uint_eq(pieces_of(&spec).count, 0);
     spec = sashed_of(1, 1, WHOLE_IN(12), WHOLE_IN(2), MUSLIN_SASHED_CORNERSTONES);
     ck_assert_uint_eq(pieces_of(&spec).count, 0);
@@ -316,13 +316,13 @@ static muslin_status call_pieces(const void *spec, void *out, struct muslin_prob
 {
     size_t count;
     (void)out;
-    return muslin_sashed_pieces(spec, NULL, 0, 0, &count, problem);
+    return muslin_setting_sashed_pieces(spec, NULL, 0, 0, &count, problem);
 }
 static const struct ruled asking_pieces = RULED(call_pieces, good_sashed, muslin_sash_piece);
 
 START_TEST(pieces_fail_as_the_plan_does_and_where_strips_end)
 {
-    struct muslin_sashed_spec spec = good_sashed;
+    struct muslin_setting_sashed_spec spec = good_sashed;
     ck_spec_rules(&asking_pieces);
     ck_problem_rules(&asking_pieces);
     spec.sash_width = -1;
@@ -350,16 +350,17 @@ START_TEST(pieces_are_asked_for_and_then_filled)
     size_t count = 77;
     struct muslin_problem problem = PROBLEM;
     memset(rows, FILL, sizeof rows);
-    ck_ok(muslin_sashed_pieces(&good_sashed, NULL, 0, 0, &count, NULL));
+    ck_ok(muslin_setting_sashed_pieces(&good_sashed, NULL, 0, 0, &count, NULL));
     ck_assert_uint_eq(count, 3);
-    ck_status(muslin_sashed_pieces(&good_sashed, rows, sizeof rows[0], 2, &count, &problem), MUSLIN_ERR_BUFFER);
+    ck_status(muslin_setting_sashed_pieces(&good_sashed, rows, sizeof rows[0], 2, &count, &problem), MUSLIN_ERR_BUFFER);
     ck_assert_int_eq(problem.limit, 3);
-    ck_status(muslin_sashed_pieces(&good_sashed, NULL, sizeof rows[0], 3, &count, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_sashed_pieces(&good_sashed, rows, sizeof rows[0], 3, NULL, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_sashed_pieces(&good_sashed, rows, sizeof rows[0] - 1, 3, &count, NULL), MUSLIN_ERR_STRUCT_SIZE);
+    ck_status(muslin_setting_sashed_pieces(&good_sashed, NULL, sizeof rows[0], 3, &count, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_sashed_pieces(&good_sashed, rows, sizeof rows[0], 3, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_sashed_pieces(&good_sashed, rows, sizeof rows[0] - 1, 3, &count, NULL),
+              MUSLIN_ERR_STRUCT_SIZE);
     for (size_t i = 0; i < sizeof rows; i++)
         ck_assert_uint_eq(((unsigned char *)rows)[i], FILL);
-    ck_ok(muslin_sashed_pieces(&good_sashed, rows, sizeof rows[0], 3, &count, NULL));
+    ck_ok(muslin_setting_sashed_pieces(&good_sashed, rows, sizeof rows[0], 3, &count, NULL));
     ck_assert_uint_eq(rows[2].size, sizeof rows[0]);
     ck_assert_uint_eq(rows[2].flags, 0);
 }
@@ -367,7 +368,7 @@ END_TEST
 
 /* ---- pieced and plain blocks in turn ---------------------------------------------------------------------------- */
 
-static struct muslin_alternate alternate(const struct muslin_alternate_spec *spec)
+static struct muslin_alternate alternate(const struct muslin_setting_alternate_spec *spec)
 {
     struct muslin_alternate top = { .size = (uint32_t)sizeof top };
     ck_ok(muslin_setting_alternate(spec, &top, NULL));
@@ -377,7 +378,7 @@ static struct muslin_alternate alternate(const struct muslin_alternate_spec *spe
 START_TEST(a_chessboard_of_five_by_five_blocks)
 {
     /* Example: 5 x 5 blocks of 8 in, a pieced one first: 13 pieced, 12 plain cut 8 1/2 in square. */
-    struct muslin_alternate_spec spec = MUSLIN_ALTERNATE_SPEC_INIT;
+    struct muslin_setting_alternate_spec spec = MUSLIN_SETTING_ALTERNATE_SPEC_INIT;
     spec.block_width = WHOLE_IN(8);
     spec.block_height = WHOLE_IN(8);
     spec.columns = 5;
@@ -398,7 +399,7 @@ END_TEST
 
 START_TEST(blocks_that_are_no_squares_are_counted_as_a_board_is)
 {
-    struct muslin_alternate_spec spec = MUSLIN_ALTERNATE_SPEC_INIT;
+    struct muslin_setting_alternate_spec spec = MUSLIN_SETTING_ALTERNATE_SPEC_INIT;
     spec.block_width = 30;
     spec.block_height = 20;
     spec.allowance = 4;
@@ -424,7 +425,7 @@ static muslin_status call_alternate(const void *spec, void *out, struct muslin_p
 {
     return muslin_setting_alternate(spec, out, problem);
 }
-static const struct muslin_alternate_spec good_alternate = {
+static const struct muslin_setting_alternate_spec good_alternate = {
     (uint32_t)sizeof good_alternate, 0, WHOLE_IN(8), WHOLE_IN(8), 3, 3, 2032, 0, MUSLIN_FIRST_PLAIN, 0
 };
 static const struct ruled alternates = RULED(call_alternate, good_alternate, muslin_alternate);
@@ -432,16 +433,16 @@ static const struct ruled alternates = RULED(call_alternate, good_alternate, mus
 START_TEST(alternate_checks_structs_and_ranges)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_alternate_spec, block_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
-        OUTSIDE(muslin_alternate_spec, block_height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_HEIGHT),
-        OUTSIDE(muslin_alternate_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
-        OUTSIDE(muslin_alternate_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
-        OUTSIDE(muslin_alternate_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
-        OUTSIDE(muslin_alternate_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
-        NOT_A_CHOICE(muslin_alternate_spec, first, 2, MUSLIN_ARG_FIRST_BLOCK),
-        REFUSAL(muslin_alternate_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        OUTSIDE(muslin_setting_alternate_spec, block_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_WIDTH),
+        OUTSIDE(muslin_setting_alternate_spec, block_height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BLOCK_HEIGHT),
+        OUTSIDE(muslin_setting_alternate_spec, columns, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_COLUMNS),
+        OUTSIDE(muslin_setting_alternate_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
+        OUTSIDE(muslin_setting_alternate_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_setting_alternate_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        NOT_A_CHOICE(muslin_setting_alternate_spec, first, 2, MUSLIN_ARG_FIRST_BLOCK),
+        REFUSAL(muslin_setting_alternate_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
-    struct muslin_alternate_spec spec = good_alternate;
+    struct muslin_setting_alternate_spec spec = good_alternate;
     ck_struct_rules(&alternates);
     ck_no_flag_known(&alternates);
     ck_refusals(&alternates, refusals, COUNT_OF(refusals));
@@ -459,25 +460,25 @@ END_TEST
 
 static const muslin_len three[] = { WHOLE_IN(6), WHOLE_IN(12), WHOLE_IN(6) };
 
-static struct muslin_line_spec one_inch_sash(uint32_t flags)
+static struct muslin_setting_line_spec one_inch_sash(uint32_t flags)
 {
-    struct muslin_line_spec spec = MUSLIN_LINE_SPEC_INIT;
+    struct muslin_setting_line_spec spec = MUSLIN_SETTING_LINE_SPEC_INIT;
     spec.flags = flags;
     spec.sash = WHOLE_IN(1);
     return spec;
 }
 
-static struct muslin_line line_of(const struct muslin_line_spec *spec)
+static struct muslin_line line_of(const struct muslin_setting_line_spec *spec)
 {
     struct muslin_line line = { .size = (uint32_t)sizeof line };
-    ck_ok(muslin_line_plan(three, 3, spec, &line, NULL));
+    ck_ok(muslin_setting_line(three, 3, spec, &line, NULL));
     return line;
 }
 
 START_TEST(a_line_of_three_columns)
 {
     /* Example: columns of 6, 12 and 6 in with a sash of 1 in between: 26 in finished, 26 1/2 in unfinished. */
-    struct muslin_line_spec spec = one_inch_sash(0);
+    struct muslin_setting_line_spec spec = one_inch_sash(0);
     struct muslin_line line = line_of(&spec);
     ck_assert_int_eq(line.sashes, 2);
     ck_assert_int_eq(line.finished, WHOLE_IN(26));
@@ -498,7 +499,7 @@ END_TEST
 
 START_TEST(a_line_is_checked_against_the_size_wanted)
 {
-    struct muslin_line_spec spec = one_inch_sash(0);
+    struct muslin_setting_line_spec spec = one_inch_sash(0);
     spec.wanted = WHOLE_IN(26);
     ck_assert_int_eq(line_of(&spec).longer_by, 0);
     spec.wanted = WHOLE_IN(30);
@@ -511,10 +512,10 @@ END_TEST
 START_TEST(each_column_starts_where_the_one_before_and_its_sash_end)
 {
     /* Example: columns of 6, 12 and 6 in with a sash of 1 in between start at 0, 7 and 20 in. */
-    struct muslin_line_spec spec = one_inch_sash(0);
+    struct muslin_setting_line_spec spec = one_inch_sash(0);
     struct muslin_line_place rows[3];
     size_t count;
-    ck_ok(muslin_line_places(three, 3, &spec, rows, sizeof rows[0], 3, &count, NULL));
+    ck_ok(muslin_setting_line_places(three, 3, &spec, rows, sizeof rows[0], 3, &count, NULL));
     ck_assert_uint_eq(count, 3);
     ck_assert_int_eq(rows[0].start, 0);
     ck_assert_int_eq(rows[1].start, WHOLE_IN(7));
@@ -522,7 +523,7 @@ START_TEST(each_column_starts_where_the_one_before_and_its_sash_end)
     ck_assert_int_eq(rows[1].finished, WHOLE_IN(12));
     ck_assert_int_eq(rows[1].unfinished, IN(12, 1, 2));
     spec.flags = MUSLIN_LINE_FRAME;
-    ck_ok(muslin_line_places(three, 3, &spec, rows, sizeof rows[0], 3, &count, NULL));
+    ck_ok(muslin_setting_line_places(three, 3, &spec, rows, sizeof rows[0], 3, &count, NULL));
     ck_assert_int_eq(rows[0].start, WHOLE_IN(1));
     ck_assert_int_eq(rows[2].start, WHOLE_IN(21));
 }
@@ -530,19 +531,20 @@ END_TEST
 
 static muslin_status call_line(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_line_plan(three, 3, spec, out, problem);
+    return muslin_setting_line(three, 3, spec, out, problem);
 }
-static const struct muslin_line_spec good_line = { (uint32_t)sizeof good_line, MUSLIN_LINE_FRAME, INCH, 2032, 0, 5 };
+static const struct muslin_setting_line_spec good_line = { (uint32_t)sizeof good_line, MUSLIN_LINE_FRAME, INCH, 2032, 0,
+    5 };
 static const struct ruled lines = RULED(call_line, good_line, muslin_line);
 
 START_TEST(a_line_checks_structs_and_ranges)
 {
     const struct refusal refusals[] = {
-        REFUSAL(muslin_line_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        OUTSIDE(muslin_line_spec, sash, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
-        OUTSIDE(muslin_line_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
-        OUTSIDE(muslin_line_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
-        OUTSIDE(muslin_line_spec, wanted, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_FINISHED),
+        REFUSAL(muslin_setting_line_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
+        OUTSIDE(muslin_setting_line_spec, sash, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SASH_WIDTH),
+        OUTSIDE(muslin_setting_line_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_setting_line_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        OUTSIDE(muslin_setting_line_spec, wanted, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_FINISHED),
     };
     ck_struct_rules(&lines);
     ck_refusals(&lines, refusals, COUNT_OF(refusals));
@@ -551,15 +553,15 @@ END_TEST
 
 static struct muslin_problem line_fails(const muslin_len *sizes, size_t n, muslin_len sash, muslin_status status)
 {
-    struct muslin_line_spec spec = MUSLIN_LINE_SPEC_INIT;
+    struct muslin_setting_line_spec spec = MUSLIN_SETTING_LINE_SPEC_INIT;
     struct muslin_line line = { .size = (uint32_t)sizeof line };
     struct muslin_problem problem = PROBLEM;
     size_t count = 77;
     spec.sash = sash;
     line.finished = 77;
-    ck_status(muslin_line_plan(sizes, n, &spec, &line, &problem), status);
+    ck_status(muslin_setting_line(sizes, n, &spec, &line, &problem), status);
     ck_assert_int_eq(line.finished, 77);
-    ck_status(muslin_line_places(sizes, n, &spec, NULL, 0, 0, &count, NULL), status);
+    ck_status(muslin_setting_line_places(sizes, n, &spec, NULL, 0, 0, &count, NULL), status);
     ck_assert_uint_eq(count, 77);
     return problem;
 }
@@ -585,35 +587,35 @@ END_TEST
 
 START_TEST(places_are_asked_for_and_then_filled)
 {
-    struct muslin_line_spec spec = one_inch_sash(0);
+    struct muslin_setting_line_spec spec = one_inch_sash(0);
     struct muslin_line_place rows[3];
     size_t count = 77;
     memset(rows, FILL, sizeof rows);
-    ck_ok(muslin_line_places(three, 3, &spec, NULL, 0, 0, &count, NULL));
+    ck_ok(muslin_setting_line_places(three, 3, &spec, NULL, 0, 0, &count, NULL));
     ck_assert_uint_eq(count, 3);
-    ck_status(muslin_line_places(three, 3, &spec, rows, sizeof rows[0], 2, &count, NULL), MUSLIN_ERR_BUFFER);
-    ck_status(muslin_line_places(three, 3, &spec, rows, 4097, 3, &count, NULL), MUSLIN_ERR_STRUCT_SIZE);
-    ck_status(muslin_line_places(three, 3, NULL, rows, sizeof rows[0], 3, &count, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_line_places(three, 3, &spec, NULL, sizeof rows[0], 3, &count, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_line_places(three, 3, &spec, rows, sizeof rows[0], 3, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_line_places(three, 3, &spec, rows, sizeof rows[0], 2, &count, NULL), MUSLIN_ERR_BUFFER);
+    ck_status(muslin_setting_line_places(three, 3, &spec, rows, 4097, 3, &count, NULL), MUSLIN_ERR_STRUCT_SIZE);
+    ck_status(muslin_setting_line_places(three, 3, NULL, rows, sizeof rows[0], 3, &count, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_line_places(three, 3, &spec, NULL, sizeof rows[0], 3, &count, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_setting_line_places(three, 3, &spec, rows, sizeof rows[0], 3, NULL, NULL), MUSLIN_ERR_NULL);
     ck_assert_uint_eq(rows[0].size, (uint32_t)FILL * 0x01010101u);
 }
 END_TEST
 
 /* ---- initial values --------------------------------------------------------------------------------------------- */
 
-INIT_CALL(sashed)
-INIT_CALL(alternate)
-INIT_CALL(line)
+INIT_CALL(setting_sashed)
+INIT_CALL(setting_alternate)
+INIT_CALL(setting_line)
 
 START_TEST(initial_values_are_the_macros)
 {
-    const struct muslin_sashed_spec sashed_spec = MUSLIN_SASHED_SPEC_INIT;
-    const struct muslin_alternate_spec alternate_spec = MUSLIN_ALTERNATE_SPEC_INIT;
-    const struct muslin_line_spec line_spec = MUSLIN_LINE_SPEC_INIT;
-    ck_init_rules(init_sashed, &sashed_spec, sizeof sashed_spec);
-    ck_init_rules(init_alternate, &alternate_spec, sizeof alternate_spec);
-    ck_init_rules(init_line, &line_spec, sizeof line_spec);
+    const struct muslin_setting_sashed_spec sashed_spec = MUSLIN_SETTING_SASHED_SPEC_INIT;
+    const struct muslin_setting_alternate_spec alternate_spec = MUSLIN_SETTING_ALTERNATE_SPEC_INIT;
+    const struct muslin_setting_line_spec line_spec = MUSLIN_SETTING_LINE_SPEC_INIT;
+    ck_init_rules(init_setting_sashed, &sashed_spec, sizeof sashed_spec);
+    ck_init_rules(init_setting_alternate, &alternate_spec, sizeof alternate_spec);
+    ck_init_rules(init_setting_line, &line_spec, sizeof line_spec);
 }
 END_TEST
 

@@ -214,14 +214,57 @@ START_TEST(wedges_have_a_wide_and_a_narrow_end)
 }
 END_TEST
 
-/* The half of a split quarter lies left of the seam in two of four: common practice, no source. */
+static void ck_recipes(const struct muslin_unit_spec *spec, int64_t recipes, int64_t mirrored, int64_t spare)
+{
+    struct muslin_unit_plan plan = plan_of(spec);
+    struct rows rows = rows_of(spec);
+    ck_assert_int_eq(plan.recipes, recipes);
+    ck_assert_int_eq(plan.mirrored_recipes, mirrored);
+    ck_assert_int_eq(plan.spare_units, spare);
+    ck_assert_int_eq(plan.pieces, (int64_t)rows.count);
+    for (size_t i = 0; i < rows.count; i++)
+        ck_assert_int_eq(rows.row[i].total, rows.row[i].count * (rows.row[i].hand == 2 ? mirrored : recipes));
+}
+
+/* The half of a split quarter lies left of the seam in two of four: common practice, no source. So four of one hand
+ * take two recipes, and so do four of each; with three and five it is the five that decide. By pieces all are sewn as
+ * they are wanted, four from a recipe. */
 START_TEST(two_at_a_time_makes_mirror_images_of_split_quarters)
 {
+    /* Example: 4 split quarters of one hand, two at a time, take 2 recipes, and 4 of the other hand are spare. */
     struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(6), 0);
+    spec.units = 4;
     ck_assert_int_eq(plan_of(&spec).units_per_recipe, 4);
     ck_assert_int_eq(plan_of(&spec).mirrored_per_recipe, 2);
+    ck_recipes(&spec, 2, 0, 4);
+    spec.mirrored = 4;
+    ck_recipes(&spec, 2, 0, 0);
+    spec.units = 3;
+    spec.mirrored = 5;
+    ck_recipes(&spec, 3, 0, 4);
+    spec.units = 0;
+    ck_recipes(&spec, 3, 0, 7);
     spec.method = MUSLIN_METHOD_PIECES;
+    spec.units = 3;
     ck_assert_int_eq(plan_of(&spec).mirrored_per_recipe, 0);
+    ck_recipes(&spec, 2, 0, 0);
+    spec.mirrored = 6;
+    ck_recipes(&spec, 3, 0, 3);
+    ck_assert_uint_eq(rows_of(&spec).count, 3);
+}
+END_TEST
+
+/* A slice that leans to the right, turned half round, still leans to the right: the other hand is cut the other way. */
+START_TEST(slices_that_lean_the_other_way_are_cut_apart)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SLANTED_SLICE, MUSLIN_METHOD_STRIPS, WHOLE_IN(2), WHOLE_IN(6));
+    spec.units = 5;
+    spec.mirrored = 3;
+    ck_recipes(&spec, 5, 3, 0);
+    struct rows rows = rows_of(&spec);
+    ck_assert_uint_eq(rows.count, 2);
+    ck_assert_int_eq(rows.row[1].hand, 2);
+    ck_assert_int_eq(rows.row[1].pitch, rows.row[0].pitch);
 }
 END_TEST
 
@@ -259,9 +302,12 @@ START_TEST(a_customary_addition_that_is_too_small_is_refused)
     ck_assert_str_eq(problem.text, "Addition for a half-square is 25 mm, but the geometry needs at least about 25.61 mm.");
     spec.half_addition = 8195;
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
-    spec.quarter_addition = 11200;
+    spec.kind = MUSLIN_UNIT_QUARTER_SQUARE;
+    spec.quarter_addition = 11200; /* (1 + sqrt 2) x 4800 = 11588.2 */
     ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_CONSTANT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUARTER_ADDITION);
+    ck_assert_int_eq(problem.limit, 11589);
+    spec.kind = MUSLIN_UNIT_HALF_SQUARE;
     spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
     spec.half_addition = 0;
     spec.quarter_addition = 0;
@@ -269,6 +315,53 @@ START_TEST(a_customary_addition_that_is_too_small_is_refused)
     spec.grid = 1;
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
     ck_assert_int_eq(rows_of(&spec).row[0].cut_width, 32000 + 8400 + 320);
+}
+END_TEST
+
+/* Whose pieces no addition makes larger, nobody is refused for. */
+START_TEST(an_addition_that_a_recipe_does_not_use_is_not_judged)
+{
+    const struct muslin_unit_spec least = MUSLIN_UNIT_SPEC_INIT;
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
+    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    spec.quarter_addition = 1;
+    ck_ok(muslin_unit_recipe(&spec, &plan, NULL));
+    spec.half_addition = 1;
+    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CONSTANT);
+    spec.kind = MUSLIN_UNIT_RECTANGLE;
+    spec.method = MUSLIN_METHOD_PIECES;
+    ck_ok(muslin_unit_recipe(&spec, &plan, NULL));
+    spec.kind = MUSLIN_UNIT_QUARTER_SQUARE;
+    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CONSTANT);
+    spec.quarter_addition = least.quarter_addition;
+    ck_ok(muslin_unit_recipe(&spec, &plan, NULL));
+    spec.kind = MUSLIN_UNIT_SPLIT_QUARTER; /* it has both */
+    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CONSTANT);
+}
+END_TEST
+
+/* Room of 1/4 in: once to a half-rectangle's sides (5 3/8 by 2 3/4 in, see above), twice to squares sewn from middle to
+ * middle, 2 x (3 + 1/2), not at all to corners that are folded back. */
+START_TEST(room_to_trim_is_added_where_something_is_trimmed)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
+    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.trim = IN(0, 1, 4);
+    struct rows rows = rows_of(&spec);
+    ck_assert_int_eq(rows.row[0].cut_width, IN(5, 5, 8));
+    ck_assert_int_eq(rows.row[0].cut_height, WHOLE_IN(3));
+    ck_assert_int_eq(rows.row[1].cut_width, IN(5, 5, 8));
+    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_FOUR_MIDPOINTS, WHOLE_IN(3), 0);
+    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.trim = IN(0, 1, 4);
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(7, 1, 2));
+    spec.kind = MUSLIN_UNIT_FLYING_GEESE;
+    spec.method = MUSLIN_METHOD_FLIPPED_CORNERS;
+    spec.finished_width = WHOLE_IN(4);
+    rows = rows_of(&spec);
+    ck_assert_int_eq(rows.row[0].cut_width, IN(4, 1, 2));
+    ck_assert_int_eq(rows.row[1].cut_width, IN(2, 1, 2));
 }
 END_TEST
 
@@ -292,13 +385,14 @@ START_TEST(every_method_of_the_list_makes_its_kind)
 {
     int32_t kind;
     int32_t method;
-    /* Example: muslin_unit_recipe_at(0, &kind, &method) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_METHOD_PIECES. */
-    ck_ok(muslin_unit_recipe_at(0, &kind, &method));
+    /* Example: muslin_unit_recipe_at(0, &kind, &method, NULL) gives MUSLIN_UNIT_RECTANGLE and
+     * MUSLIN_METHOD_PIECES. */
+    ck_ok(muslin_unit_recipe_at(0, &kind, &method, NULL));
     ck_assert_int_eq(kind, MUSLIN_UNIT_RECTANGLE);
     ck_assert_int_eq(method, MUSLIN_METHOD_PIECES);
     int kinds_seen = 0;
     for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
-        ck_ok(muslin_unit_recipe_at(i, &kind, &method));
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
         kinds_seen |= 1 << kind;
         for (int32_t tip = MUSLIN_TIP_SHARP; tip <= MUSLIN_TIP_BLUNT; tip++) {
             int only_height = kind >= MUSLIN_UNIT_TRIANGLE_60 && kind <= MUSLIN_UNIT_HALF_HEXAGON;
@@ -319,10 +413,19 @@ START_TEST(the_list_has_an_end)
 {
     int32_t kind = -7;
     int32_t method = -7;
-    ck_status(muslin_unit_recipe_at(-1, &kind, &method), MUSLIN_ERR_INDEX);
-    ck_status(muslin_unit_recipe_at(muslin_unit_recipe_count(), &kind, &method), MUSLIN_ERR_INDEX);
-    ck_status(muslin_unit_recipe_at(0, NULL, &method), MUSLIN_ERR_NULL);
-    ck_status(muslin_unit_recipe_at(0, &kind, NULL), MUSLIN_ERR_NULL);
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_unit_recipe_at(-1, &kind, &method, NULL), MUSLIN_ERR_INDEX);
+    ck_status(muslin_unit_recipe_at(muslin_unit_recipe_count(), &kind, &method, &problem), MUSLIN_ERR_INDEX);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_INDEX);
+    ck_assert_int_eq(problem.value, muslin_unit_recipe_count());
+    ck_assert_int_eq(problem.limit, muslin_unit_recipe_count() - 1);
+    ck_status(muslin_unit_recipe_at(0, NULL, &method, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    ck_assert_int_eq(problem.at, 0);
+    ck_status(muslin_unit_recipe_at(0, &kind, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.at, 1);
+    problem.size = 1;
+    ck_status(muslin_unit_recipe_at(0, &kind, &method, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_assert_int_eq(kind, -7);
     ck_assert_int_eq(method, -7);
 }
@@ -418,6 +521,27 @@ START_TEST(only_what_fits_is_offered)
     ck_assert_int_eq(rows[0].finished_width, IN(0, 5, 8));
     for (size_t i = 0; i < count; i++)
         ck_assert_int_ne(rows[i].method, MUSLIN_METHOD_EIGHT_AT_A_TIME);
+}
+END_TEST
+
+/* An addition of next to nothing is only missed by what is cut with it. */
+START_TEST(what_an_addition_is_too_small_for_is_not_offered)
+{
+    struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
+    struct muslin_unit_stock_spec stock = squares_of(WHOLE_IN(10), 4);
+    struct muslin_unit_yield rows[MAKES_MOST];
+    size_t all;
+    size_t count;
+    int quarters = 0;
+    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    ck_ok(muslin_unit_makes(&spec, &stock, NULL, 0, 0, &all, NULL));
+    spec.quarter_addition = 1;
+    ck_ok(muslin_unit_makes(&spec, &stock, rows, sizeof rows[0], MAKES_MOST, &count, NULL));
+    for (size_t i = 0; i < count; i++)
+        quarters += rows[i].kind == MUSLIN_UNIT_QUARTER_SQUARE || rows[i].kind == MUSLIN_UNIT_SPLIT_QUARTER ||
+                    rows[i].kind == MUSLIN_UNIT_EIGHT_POINTED_STAR;
+    ck_assert_int_eq(quarters, 0);
+    ck_assert_uint_eq(count, all - 7); /* two ways each of the first two, two of geese, the star */
 }
 END_TEST
 
@@ -531,6 +655,57 @@ START_TEST(stock_out_of_range_is_refused)
 }
 END_TEST
 
+/* Two wishes share a name, and so do two grids and two specs. */
+START_TEST(what_shares_a_name_is_told_apart_by_its_place)
+{
+    struct muslin_unit_spec spec = two_inch_half_squares;
+    struct muslin_unit_stock_spec stock = MUSLIN_UNIT_STOCK_SPEC_INIT;
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+    struct muslin_problem problem = PROBLEM;
+    spec.units = -1;
+    ck_status(muslin_unit_from_stock(&spec, &stock, &yield, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.at, 0);
+    spec.units = 1;
+    spec.mirrored = 1;
+    ck_status(muslin_unit_from_stock(&spec, &stock, &yield, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_UNITS);
+    ck_assert_int_eq(problem.at, 1);
+    spec.mirrored = 0;
+    stock.finished_grid = 0;
+    ck_status(muslin_unit_from_stock(&spec, &stock, &yield, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
+    ck_assert_int_eq(problem.at, 1);
+    ck_status(muslin_unit_from_stock(&spec, NULL, &yield, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_SPEC);
+    ck_assert_int_eq(problem.at, 1);
+    ck_status(muslin_unit_from_stock(&spec, &five_inch_squares, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.at, 0);
+}
+END_TEST
+
+/* By hand: legs of 2^26 and 1, seams of 3 x 2^23, so e = 3 x 2^22: the long raw leg is 2^26 + e (2^26 + 1 + D), with D
+ * a hair above 2^26, and so beyond 2^49. At 2^26 by 2^25 it is below 2^26 + e (1 + sqrt 5 + 2) < 2^27. */
+START_TEST(a_half_rectangle_too_narrow_for_its_seams_is_refused)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, MUSLIN_UNIT_MAX, 1);
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    struct muslin_problem problem = PROBLEM;
+    spec.allowance = spec.take_up = MUSLIN_UNIT_MAX / 8;
+    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
+    ck_assert_int_eq(problem.limit, MUSLIN_SIZE_MAX);
+    ck_assert_int_gt(problem.value, INT64_C(1) << 49);
+    spec.finished_width = 1;
+    spec.finished_height = MUSLIN_UNIT_MAX;
+    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
+    ck_assert_int_gt(problem.value, INT64_C(1) << 49);
+    spec.finished_width = MUSLIN_UNIT_MAX / 2;
+    ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
+    ck_assert_int_ge(plan.waste_area, 0);
+}
+END_TEST
+
 static void ck_shape_refused(int32_t kind, int32_t method, muslin_len width, muslin_len height, int32_t argument,
                              int64_t limit)
 {
@@ -620,8 +795,11 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, what_lies_along_a_strip_follows_from_the_strip_as_cut);
     tcase_add_test(forwards, wedges_have_a_wide_and_a_narrow_end);
     tcase_add_test(forwards, two_at_a_time_makes_mirror_images_of_split_quarters);
+    tcase_add_test(forwards, slices_that_lean_the_other_way_are_cut_apart);
     tcase_add_test(forwards, rounding_below_the_need_is_said);
     tcase_add_test(forwards, a_customary_addition_that_is_too_small_is_refused);
+    tcase_add_test(forwards, an_addition_that_a_recipe_does_not_use_is_not_judged);
+    tcase_add_test(forwards, room_to_trim_is_added_where_something_is_trimmed);
     tcase_add_test(forwards, half_a_tick_is_rounded_too);
     suite_add_tcase(suite, forwards);
     TCase *list = tcase_create("the list");
@@ -634,12 +812,15 @@ Suite *unit_suite(void)
     tcase_add_test(backwards, the_largest_unit_of_two_five_inch_squares_sewn_all_round);
     tcase_add_test(backwards, stock_too_small_for_any_unit_is_no_fit);
     tcase_add_test(backwards, only_what_fits_is_offered);
+    tcase_add_test(backwards, what_an_addition_is_too_small_for_is_not_offered);
     tcase_add_test(backwards, all_that_a_two_and_a_half_inch_square_makes);
     suite_add_tcase(suite, backwards);
     TCase *rules = tcase_create("rules and refusals");
     tcase_add_loop_test(rules, structs_keep_the_rules, 0, 5);
     tcase_add_test(rules, members_out_of_range_are_refused);
     tcase_add_test(rules, stock_out_of_range_is_refused);
+    tcase_add_test(rules, what_shares_a_name_is_told_apart_by_its_place);
+    tcase_add_test(rules, a_half_rectangle_too_narrow_for_its_seams_is_refused);
     tcase_add_test(rules, sizes_that_do_not_suit_the_kind_are_refused);
     tcase_add_test(rules, a_pad_that_is_not_zero_is_refused);
     tcase_add_test(rules, rows_are_asked_for_and_filled);

@@ -269,7 +269,7 @@ START_TEST(every_recipe_is_drawn_with_all_its_corners)
     for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         int32_t kind = 0;
         int32_t method = 0;
-        ck_ok(muslin_unit_recipe_at(i, &kind, &method));
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
         size_t blunt = kind == MUSLIN_UNIT_HALF_SQUARE && method == MUSLIN_METHOD_STRIPS ? 2 : 0;
         struct muslin_unit_spec spec = any_unit(kind, method, WHOLE_IN(4));
         for (int32_t hand = 1; hand <= 2; hand++) {
@@ -290,7 +290,7 @@ START_TEST(outlines_reach_the_ends_of_their_ranges)
     for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         int32_t kind = 0;
         int32_t method = 0;
-        ck_ok(muslin_unit_recipe_at(i, &kind, &method));
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
         struct muslin_unit_spec spec = any_unit(kind, method, MUSLIN_UNIT_MAX);
         spec.allowance = MUSLIN_UNIT_MAX / 8;
         spec.take_up = MUSLIN_UNIT_MAX / 8;
@@ -558,7 +558,7 @@ START_TEST(the_steps_of_every_recipe_agree_with_its_pieces)
         struct muslin_unit_plan unit = { .size = (uint32_t)sizeof unit };
         int32_t kind = 0;
         int32_t method = 0;
-        ck_ok(muslin_unit_recipe_at(i, &kind, &method));
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
         struct muslin_unit_spec spec = any_unit(kind, method, WHOLE_IN(4));
         size_t count = sew_unit(&spec, rows);
         ck_ok(muslin_unit_recipe(&spec, &unit, NULL));

@@ -179,7 +179,10 @@ def block_from_side(spec, side_square_cut, rounding):
     t = seam(spec)
     least = spec.sash + 1 if spec.layout == INNER else 1
     if side_square_cut < side_long(spec, least) + t + t * ROOT:
-        raise Refused("ERR_SEAM_TOO_WIDE")
+        raise Refused("ERR_NO_FIT")
     leg = (side_square_cut - 2 * spec.set_off - t - t * ROOT) / ROOT
     beside = {PLAIN: 0, OUTER: spec.sash, CUT: 0, INNER: -spec.sash}[spec.layout]
-    return (leg - beside).rounded(rounding)
+    found = (leg - beside).rounded(rounding)
+    if found["value"] < least:
+        raise Refused("ERR_NO_FIT")
+    return found

@@ -8,7 +8,7 @@ from fractions import Fraction
 from functools import wraps
 from math import gcd
 
-from .base import COUNT_MAX, DOWN, SIZE_MAX, UP, Refused, Wants, largest
+from .base import COUNT_MAX, DOWN, SIZE_MAX, UP, Refused, Wants, largest, least
 
 UNIT_MAX = 2**26
 PART_MAX = UNIT_MAX // 8
@@ -34,6 +34,8 @@ METHODS = {
 ONLY_HEIGHT = {TRIANGLE_60, DIAMOND_60, DIAMOND_45, HEXAGON, HALF_HEXAGON}
 NEEDS_HEIGHT = ONLY_HEIGHT | {HALF_RECTANGLE, TRAPEZOID, SLANTED_SLICE}
 FREE_HEIGHT = {RECTANGLE, SNOWBALL}
+CUT_APART = {HALF_RECTANGLE, SLANTED_SLICE}
+HANDED = CUT_APART | {SPLIT_QUARTER}
 
 
 def precisely(function):
@@ -290,7 +292,7 @@ def recipe_rows(kind, method, sizes, tip):
         return 1, [row(1, UNCUT, GRAIN_ALL, 1, w + seam, h + seam), square(2, UNCUT, GRAIN_SHORT, 4, c + seam)]
     if kind == HALF_RECTANGLE:
         width, height = corner_triangle(w, h, e)
-        return 2, [row(n, IN_TWO, GRAIN_SHORT, 1, width, height) for n in (1, 2)]
+        return 2, [row(n, IN_TWO, GRAIN_SHORT, 1, width, height, trims=1) for n in (1, 2)]
     if kind == TRAPEZOID:
         drawn = raw([(0, 0), (w, 0), (w - h, h), (h, h)] if w > 2 * h else [(0, 0), (w, 0), (h, h)], e)
         return 1, [strip(1, TRAPEZOIDS, GRAIN_STRIP, 1, h + seam, alternate(drawn, h + seam))]
@@ -353,11 +355,16 @@ def read_seam(wants, spec):
     wants.choice(spec.tip, SHARP, BLUNT)
     wants.count(spec.units)
     seam = 2 * spec.allowance + spec.take_up
-    half_least, quarter_least = least_raw(Decimal(seam))
     spec.half_addition = spec.half_addition or -(-7 * seam // 4)
     spec.quarter_addition = spec.quarter_addition or -(-5 * seam // 2)
-    if spec.policy != EXACT:
-        wants.that(spec.half_addition >= half_least and spec.quarter_addition >= quarter_least, "ERR_CONSTANT")
+
+
+def additions_do(kind, method, spec):
+    """Are those additions large enough that this recipe's triangles get?"""
+    half_least, quarter_least = least_raw(Decimal(seam_of(spec)))
+    rules = {line["rule"] for line in recipe_rows(kind, method, (8128, 8128, 8128, seam_of(spec)), spec.tip)[1]}
+    return spec.policy == EXACT or (("half" not in rules or spec.half_addition >= half_least) and
+                                    ("quarter" not in rules or spec.quarter_addition >= quarter_least))
 
 
 def read_sizes(wants, spec):
@@ -375,7 +382,10 @@ def read_sizes(wants, spec):
         wants.that(spec.finished_height == w, "ERR_RANGE")
     wants.between(spec.corner, *((1, min(w, spec.finished_height) // 2) if kind == SNOWBALL else (0, 0)))
     wants.that(kind != TRAPEZOID or w >= 2 * spec.finished_height, "ERR_RANGE")
-    wants.between(spec.mirrored, 0, COUNT_MAX if kind == HALF_RECTANGLE else 0)
+    wants.between(spec.mirrored, 0, COUNT_MAX if kind in HANDED else 0)
+    if kind == HALF_RECTANGLE and not wants.reasons:
+        w, h, e = Decimal(w), Decimal(spec.finished_height), Decimal(seam_of(spec)) / 2
+        wants.that(max(up(size) for size in corner_triangle(w, h, e)) <= SIZE_MAX, "ERR_RANGE")
 
 
 def read(wants, spec):
@@ -383,7 +393,10 @@ def read(wants, spec):
     wants.choice(spec.kind, RECTANGLE, SLANTED_SLICE)
     wants.choice(spec.method, PIECES, BIAS_STRIPS)
     if not wants.reasons & {"ERR_CHOICE"}:
-        wants.that(spec.method in METHODS[spec.kind], "ERR_METHOD")
+        known = spec.method in METHODS[spec.kind]
+        wants.that(known, "ERR_METHOD")
+        if known and not wants.reasons:
+            wants.that(additions_do(spec.kind, spec.method, spec), "ERR_CONSTANT")
         read_sizes(wants, spec)
 
 
@@ -434,6 +447,18 @@ BIAS = {(HALF_SQUARE, ALL_ROUND), (HALF_SQUARE, BIAS_STRIPS)}
 BONUS = {FLYING_GEESE: 2, SQUARE_IN_SQUARE: 4, SNOWBALL: 4, OCTAGON: 4}
 
 
+def recipes_of(spec, units):
+    """(recipes, mirrored recipes): the fewest that give both wishes."""
+    def fewest(enough):
+        return least(enough, 2 * COUNT_MAX)
+
+    if spec.kind in CUT_APART:
+        return fewest(lambda n: n * units >= spec.units), fewest(lambda n: n * units >= spec.mirrored)
+    if (spec.kind, spec.method) == (SPLIT_QUARTER, TWO):
+        return fewest(lambda n: n * units // 2 >= max(spec.units, spec.mirrored)), 0
+    return fewest(lambda n: n * units >= spec.units + spec.mirrored), 0
+
+
 @precisely
 def recipe(spec):
     wants = Wants()
@@ -442,15 +467,15 @@ def recipe(spec):
     sizes = sizes_of(spec)
     w, h, c, seam = sizes
     units, cut = cut_rows(spec.kind, spec.method, sizes, spec)
-    recipes, mirrored = -(-spec.units // units), -(-spec.mirrored // units)
+    recipes, mirrored = recipes_of(spec, units)
     bias = (spec.kind, spec.method) in BIAS or (spec.method == STRIPS and spec.kind != HALF_SQUARE)
     below = any(piece["surplus_width"] < 0 or piece["surplus_height"] < 0 for piece in cut)
     found = dict(finished_sizes(spec.kind, sizes), units_per_recipe=units, recipes=recipes,
                  mirrored_per_recipe=2 if (spec.kind, spec.method) == (SPLIT_QUARTER, TWO) else 0,
                  mirrored_recipes=mirrored,
                  spare_units=(recipes + mirrored) * units - spec.units - spec.mirrored,
-                 pieces=len(cut) * (2 if spec.mirrored else 1), cut_area=0, finished_area=0, allowance_area=0,
-                 waste_area=0, seam_offset=0, bonus_units=0, bonus_unfinished=0, bias_outside=int(bias),
+                 pieces=len(cut) * (2 if spec.mirrored and spec.kind in CUT_APART else 1), cut_area=0,
+                 finished_area=0, allowance_area=0, waste_area=0, seam_offset=0, bonus_units=0, bonus_unfinished=0, bias_outside=int(bias),
                  warnings=(WARN_BIAS_EDGE if bias else 0) | (WARN_BELOW_EXACT if below else 0))
     edges = edge_length(spec.kind, spec.method, w, h, c)
     if edges is not None:
@@ -472,8 +497,9 @@ def pieces(spec):
     read(wants, spec)
     wants.done()
     units, cut = cut_rows(spec.kind, spec.method, sizes_of(spec), spec)
-    wishes = [(1, spec.units)] + ([(2, spec.mirrored)] if spec.mirrored else [])
-    return [dict(piece, hand=hand, total=piece["count"] * -(-wish // units)) for hand, wish in wishes for piece in cut]
+    first, second = recipes_of(spec, units)
+    wishes = [(1, first)] + ([(2, second)] if second else [])
+    return [dict(piece, hand=hand, total=piece["count"] * recipes) for hand, recipes in wishes for piece in cut]
 
 
 # ---- backwards ------------------------------------------------------------------------------------------------------
@@ -559,5 +585,5 @@ def makes(spec, stock):
     ratios = {HALF_RECTANGLE: (2, 1, 0), FLYING_GEESE: (2, 1, 0), TRAPEZOID: (3, 1, 0), SNOWBALL: (3, 3, 1)}
     ratios.update({kind: (0, 1, 0) for kind in ONLY_HEIGHT})
     found = [largest_of(kind, method, ratios.get(kind, (1, 1, 0)), spec, stock)
-             for kind, methods in METHODS.items() for method in methods]
+             for kind, methods in METHODS.items() for method in methods if additions_do(kind, method, spec)]
     return [line for line in found if line is not None]
