@@ -1347,7 +1347,7 @@ class muslin_border(ctypes.Structure):
     ]
 
 
-class muslin_sashed_spec(ctypes.Structure):
+class muslin_setting_sashed_spec(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -1411,7 +1411,7 @@ class muslin_sash_piece(ctypes.Structure):
     ]
 
 
-class muslin_alternate_spec(ctypes.Structure):
+class muslin_setting_alternate_spec(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -1445,7 +1445,7 @@ class muslin_alternate(ctypes.Structure):
     ]
 
 
-class muslin_line_spec(ctypes.Structure):
+class muslin_setting_line_spec(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -1483,7 +1483,7 @@ class muslin_line_place(ctypes.Structure):
     ]
 
 
-class muslin_point_spec(ctypes.Structure):
+class muslin_setting_point_spec(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -2937,7 +2937,8 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_unit_recipe_count": (ctypes.c_int64, ()),
     "muslin_unit_recipe_at": (ctypes.c_int32, 
-        (ctypes.c_int64, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_int32))),
+        (ctypes.c_int64, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(ctypes.c_int32),
+         ctypes.POINTER(muslin_problem))),
     "muslin_unit_stock_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_unit_stock_spec), ctypes.c_uint32)),
     "muslin_unit_from_stock": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_stock_spec), ctypes.POINTER(muslin_unit_yield),
@@ -2959,7 +2960,8 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_setting_straight": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_setting_spec), ctypes.POINTER(muslin_setting), ctypes.POINTER(muslin_problem))),
     "muslin_setting_turn": (ctypes.c_int32, 
-        (ctypes.c_int32, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32))),
+        (ctypes.c_int32, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32),
+         ctypes.POINTER(muslin_problem))),
     "muslin_block_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_block_spec), ctypes.c_uint32)),
     "muslin_block_from_segments": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_block_spec), ctypes.POINTER(muslin_block), ctypes.POINTER(muslin_problem))),
@@ -2972,32 +2974,34 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_border_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_border_spec), ctypes.c_uint32)),
     "muslin_border_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_border_spec), ctypes.POINTER(muslin_border), ctypes.POINTER(muslin_problem))),
-    "muslin_sashed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_sashed_spec), ctypes.c_uint32)),
-    "muslin_sashed_plan": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_sashed_spec), ctypes.POINTER(muslin_sashed), ctypes.POINTER(muslin_problem))),
-    "muslin_sashed_pieces": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_sashed_spec), ctypes.POINTER(muslin_sash_piece), ctypes.c_size_t, ctypes.c_size_t,
-         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
-    "muslin_alternate_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_alternate_spec), ctypes.c_uint32)),
+    "muslin_setting_sashed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_sashed_spec), ctypes.c_uint32)),
+    "muslin_setting_sashed": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_setting_sashed_spec), ctypes.POINTER(muslin_sashed), ctypes.POINTER(muslin_problem))),
+    "muslin_setting_sashed_pieces": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_setting_sashed_spec), ctypes.POINTER(muslin_sash_piece), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_setting_alternate_spec_init": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_setting_alternate_spec), ctypes.c_uint32)),
     "muslin_setting_alternate": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_alternate_spec), ctypes.POINTER(muslin_alternate), ctypes.POINTER(muslin_problem))),
-    "muslin_line_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_line_spec), ctypes.c_uint32)),
-    "muslin_line_plan": (ctypes.c_int32, 
-        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_line_spec), ctypes.POINTER(muslin_line),
+        (ctypes.POINTER(muslin_setting_alternate_spec), ctypes.POINTER(muslin_alternate),
          ctypes.POINTER(muslin_problem))),
-    "muslin_line_places": (ctypes.c_int32, 
-        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_line_spec),
+    "muslin_setting_line_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_line_spec), ctypes.c_uint32)),
+    "muslin_setting_line": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_setting_line_spec),
+         ctypes.POINTER(muslin_line), ctypes.POINTER(muslin_problem))),
+    "muslin_setting_line_places": (ctypes.c_int32, 
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_setting_line_spec),
          ctypes.POINTER(muslin_line_place), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
-    "muslin_point_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_point_spec), ctypes.c_uint32)),
-    "muslin_point_plan": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_point_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounding_spec),
-         ctypes.POINTER(muslin_point), ctypes.POINTER(muslin_problem))),
-    "muslin_point_block_for_width": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_point_spec), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
+    "muslin_setting_point_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_point_spec), ctypes.c_uint32)),
+    "muslin_setting_point": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_setting_point_spec), ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_point), ctypes.POINTER(muslin_problem))),
+    "muslin_setting_point_block_for_width": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_setting_point_spec), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
-    "muslin_point_block_from_side": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_point_spec), ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec),
+    "muslin_setting_point_block_from_side": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_setting_point_spec), ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec),
          ctypes.POINTER(muslin_rounded), ctypes.POINTER(muslin_problem))),
     "muslin_logcabin_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_logcabin_spec), ctypes.c_uint32)),
     "muslin_logcabin_plan": (ctypes.c_int32, 

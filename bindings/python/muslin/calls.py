@@ -18,24 +18,25 @@ from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyl
                         LogTurn, Measure, Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
                         QuiltingStart, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
 from .records import (AccuracyMeeting, AccuracyMeetSpec, AccuracyRowErrors, AccuracyRowSpec, AccuracyTopErrors,
-                      AccuracyTopSpec, Alternate, AlternateSpec, Backing, BackingSpec, Batting, BattingSpec, Bed,
-                      BedCover, BedCoveredSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth,
-                      BindingWidthSpec, Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec,
-                      ClothPieces, ClothSpec, CommonRepeat, CornerSpec, Cost, CostSpec, CutlistPart, CutlistRow,
-                      CutlistSets, CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitAcrossBlocks,
-                      FitAcrossSpec, FitRescale, FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows,
+                      AccuracyTopSpec, Alternate, Backing, BackingSpec, Batting, BattingSpec, Bed, BedCover,
+                      BedCoveredSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec,
+                      Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces,
+                      ClothSpec, CommonRepeat, CornerSpec, Cost, CostSpec, CutlistPart, CutlistRow, CutlistSets,
+                      CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitAcrossBlocks, FitAcrossSpec,
+                      FitRescale, FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows,
                       FitTrianglesSpec, FormatSpec, Frame, FrameCorner, FrameSpec, Governing, Hanging, HangingSpec,
-                      Harvest, HarvestSpec, Line, LinePlace, LineSpec, Log, Logcabin, LogcabinSpec, LogFit, LogFitSpec,
-                      LogStrips, Medallion, MedallionPlan, MedallionRow, MedallionSpec, Motif, MotifSpec, MotifYield,
-                      Need, NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, Point,
-                      PointBorder, PointBorderSpec, PointSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec,
-                      Quarter, QuarterSpec, Quilting, QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rounded,
-                      RoundingSpec, Row, Run, RunSpec, Sashed, SashedSpec, SashPiece, SeamSpec, Setting, SettingSpec,
-                      Shape, ShapeFoundation, ShapePiece, ShapePieceSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec,
-                      StitchCount, StockSize, StockSpec, StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec,
-                      Strips, StripsetPrints, StripsetShortest, StripsSpec, Substitution, TemplateCorner, Thread,
-                      ThreadSpec, UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep, UnitStockSpec,
-                      UnitYield, WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
+                      Harvest, HarvestSpec, Line, LinePlace, Log, Logcabin, LogcabinSpec, LogFit, LogFitSpec, LogStrips,
+                      Medallion, MedallionPlan, MedallionRow, MedallionSpec, Motif, MotifSpec, MotifYield, Need,
+                      NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, Point, PointBorder,
+                      PointBorderSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quarter, QuarterSpec,
+                      Quilting, QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rounded, RoundingSpec, Row, Run,
+                      RunSpec, Sashed, SashPiece, SeamSpec, Setting, SettingAlternateSpec, SettingLineSpec,
+                      SettingPointSpec, SettingSashedSpec, SettingSpec, Shape, ShapeFoundation, ShapePiece,
+                      ShapePieceSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount, StockSize, StockSpec,
+                      StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints,
+                      StripsetShortest, StripsSpec, Substitution, TemplateCorner, Thread, ThreadSpec, UnitCorner,
+                      UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep, UnitStockSpec, UnitYield, WashChange,
+                      WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -57,15 +58,15 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "shape_foundation", "shape_quarter", "arc_length", "shape_regular", "unit_recipe", "unit_pieces",
            "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes", "unit_outlines",
            "unit_steps", "sewing_step_text", "setting_straight", "setting_turn", "block_from_segments", "join_loss",
-           "run_plan", "border_plan", "sashed_plan", "sashed_pieces", "setting_alternate", "line_plan", "line_places",
-           "point_plan", "point_block_for_width", "point_block_from_side", "logcabin_plan", "logcabin_logs",
-           "logcabin_strips", "logcabin_log_for", "logcabin_rounds_for", "frame_pieces", "frame_outline",
-           "medallion_plan", "repeat_plan", "repeat_common", "point_border_plan", "bed_size", "bed_covered",
-           "fit_settings", "fit_nearest", "fit_across", "fit_triangles", "fit_rescale", "binding_measure",
-           "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan", "backing_layouts",
-           "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups", "stripquilt_pressing",
-           "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines", "weight_plan",
-           "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
+           "run_plan", "border_plan", "setting_sashed", "setting_sashed_pieces", "setting_alternate", "setting_line",
+           "setting_line_places", "setting_point", "setting_point_block_for_width", "setting_point_block_from_side",
+           "logcabin_plan", "logcabin_logs", "logcabin_strips", "logcabin_log_for", "logcabin_rounds_for",
+           "frame_pieces", "frame_outline", "medallion_plan", "repeat_plan", "repeat_common", "point_border_plan",
+           "bed_size", "bed_covered", "fit_settings", "fit_nearest", "fit_across", "fit_triangles", "fit_rescale",
+           "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
+           "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
+           "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines",
+           "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
 
 
 def version() -> int:
@@ -1342,8 +1343,8 @@ def unit_pieces(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
 
 
 def unit_recipe_count() -> int:
-    """How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX; a
-    null output is MUSLIN_ERR_NULL).
+    """How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with
+    the last one as limit; a null output is MUSLIN_ERR_NULL).
 
     muslin_unit_recipe_count() in muslin/unit.h. Since 0.1.
     """
@@ -1351,14 +1352,14 @@ def unit_recipe_count() -> int:
 
 
 def unit_recipe_at(index: int) -> UnitRecipeAt:
-    """How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX; a
-    null output is MUSLIN_ERR_NULL).
+    """How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with
+    the last one as limit; a null output is MUSLIN_ERR_NULL).
 
     muslin_unit_recipe_at() in muslin/unit.h. Since 0.1.
     """
     kind_ = ctypes.c_int32()
     method_ = ctypes.c_int32()
-    call("muslin_unit_recipe_at", whole(index, "index"), ctypes.byref(kind_), ctypes.byref(method_))
+    call_telling("muslin_unit_recipe_at", whole(index, "index"), ctypes.byref(kind_), ctypes.byref(method_))
     return UnitRecipeAt(kind_.value, method_.value)
 
 
@@ -1526,8 +1527,8 @@ def setting_turn(turning: Turning, column: int, row: int) -> int:
     muslin_setting_turn() in muslin/setting.h. Since 0.1.
     """
     quarter_turns_ = ctypes.c_int32()
-    call("muslin_setting_turn", whole(turning, "turning", 32), whole(column, "column"), whole(row, "row"),
-         ctypes.byref(quarter_turns_))
+    call_telling("muslin_setting_turn", whole(turning, "turning", 32), whole(column, "column"), whole(row, "row"),
+                 ctypes.byref(quarter_turns_))
     return quarter_turns_.value
 
 
@@ -1595,176 +1596,179 @@ def border_plan(spec: Optional[BorderSpec] = None, *, unfinished_width: Optional
     return Border._read(out_)
 
 
-def sashed_plan(spec: Optional[SashedSpec] = None, *, block_width: Optional[LengthLike] = None,
-                block_height: Optional[LengthLike] = None, columns: Optional[int] = None, rows: Optional[int] = None,
-                sash_width: Optional[LengthLike] = None, sash_height: Optional[LengthLike] = None,
-                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-                usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
-                frame: Optional[bool] = None, cornerstones: Optional[bool] = None) -> Sashed:
+def setting_sashed(spec: Optional[SettingSashedSpec] = None, *, block_width: Optional[LengthLike] = None,
+                   block_height: Optional[LengthLike] = None, columns: Optional[int] = None, rows: Optional[int] = None,
+                   sash_width: Optional[LengthLike] = None, sash_height: Optional[LengthLike] = None,
+                   allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                   usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
+                   frame: Optional[bool] = None, cornerstones: Optional[bool] = None) -> Sashed:
     """Blocks with sashes between them: how many pieces of each kind, their cut sizes, and the size of the top.
 
-    Keywords: the members of SashedSpec, over those of spec.
+    Keywords: the members of SettingSashedSpec, over those of spec.
 
-    muslin_sashed_plan() in muslin/setting.h. Since 0.1.
+    muslin_setting_sashed() in muslin/setting.h. Since 0.1.
     """
-    wish = merged(SashedSpec, spec, block_width=block_width, block_height=block_height, columns=columns, rows=rows,
-                                    sash_width=sash_width, sash_height=sash_height, allowance=allowance,
-                                    take_up=take_up, usable_width=usable_width, end_loss=end_loss, frame=frame,
-                                    cornerstones=cornerstones)
+    wish = merged(SettingSashedSpec, spec, block_width=block_width, block_height=block_height, columns=columns,
+                                           rows=rows, sash_width=sash_width, sash_height=sash_height,
+                                           allowance=allowance, take_up=take_up, usable_width=usable_width,
+                                           end_loss=end_loss, frame=frame, cornerstones=cornerstones)
     out_ = new(structs.muslin_sashed)
-    call_telling("muslin_sashed_plan", ctypes.byref(wish), ctypes.byref(out_))
+    call_telling("muslin_setting_sashed", ctypes.byref(wish), ctypes.byref(out_))
     return Sashed._read(out_)
 
 
-def sashed_pieces(spec: Optional[SashedSpec] = None, *, block_width: Optional[LengthLike] = None,
-                  block_height: Optional[LengthLike] = None, columns: Optional[int] = None, rows: Optional[int] = None,
-                  sash_width: Optional[LengthLike] = None, sash_height: Optional[LengthLike] = None,
-                  allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-                  usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
-                  frame: Optional[bool] = None, cornerstones: Optional[bool] = None) -> List[SashPiece]:
+def setting_sashed_pieces(spec: Optional[SettingSashedSpec] = None, *, block_width: Optional[LengthLike] = None,
+                          block_height: Optional[LengthLike] = None, columns: Optional[int] = None,
+                          rows: Optional[int] = None, sash_width: Optional[LengthLike] = None,
+                          sash_height: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                          take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
+                          end_loss: Optional[LengthLike] = None, frame: Optional[bool] = None,
+                          cornerstones: Optional[bool] = None) -> List[SashPiece]:
     """The strips across the cloth for each kind of piece that there is, in the order of enum muslin_sash_kind: one to
     three rows, none for a top without sashes.
 
-    Keywords: the members of SashedSpec, over those of spec.
+    Keywords: the members of SettingSashedSpec, over those of spec.
 
-    muslin_sashed_pieces() in muslin/setting.h. Since 0.1.
+    muslin_setting_sashed_pieces() in muslin/setting.h. Since 0.1.
     """
-    wish = merged(SashedSpec, spec, block_width=block_width, block_height=block_height, columns=columns, rows=rows,
-                                    sash_width=sash_width, sash_height=sash_height, allowance=allowance,
-                                    take_up=take_up, usable_width=usable_width, end_loss=end_loss, frame=frame,
-                                    cornerstones=cornerstones)
-    return asked("muslin_sashed_pieces", structs.muslin_sash_piece, SashPiece._read, ctypes.byref(wish))
+    wish = merged(SettingSashedSpec, spec, block_width=block_width, block_height=block_height, columns=columns,
+                                           rows=rows, sash_width=sash_width, sash_height=sash_height,
+                                           allowance=allowance, take_up=take_up, usable_width=usable_width,
+                                           end_loss=end_loss, frame=frame, cornerstones=cornerstones)
+    return asked("muslin_setting_sashed_pieces", structs.muslin_sash_piece, SashPiece._read, ctypes.byref(wish))
 
 
-def setting_alternate(spec: Optional[AlternateSpec] = None, *, block_width: Optional[LengthLike] = None,
+def setting_alternate(spec: Optional[SettingAlternateSpec] = None, *, block_width: Optional[LengthLike] = None,
                       block_height: Optional[LengthLike] = None, columns: Optional[int] = None,
                       rows: Optional[int] = None, allowance: Optional[LengthLike] = None,
                       take_up: Optional[LengthLike] = None, first: Optional[FirstBlock] = None) -> Alternate:
     """Pieced and plain blocks like the fields of a chessboard.
 
-    Keywords: the members of AlternateSpec, over those of spec.
+    Keywords: the members of SettingAlternateSpec, over those of spec.
 
     muslin_setting_alternate() in muslin/setting.h. Since 0.1.
     """
-    wish = merged(AlternateSpec, spec, block_width=block_width, block_height=block_height, columns=columns, rows=rows,
-                                       allowance=allowance, take_up=take_up, first=first)
+    wish = merged(SettingAlternateSpec, spec, block_width=block_width, block_height=block_height, columns=columns,
+                                              rows=rows, allowance=allowance, take_up=take_up, first=first)
     out_ = new(structs.muslin_alternate)
     call_telling("muslin_setting_alternate", ctypes.byref(wish), ctypes.byref(out_))
     return Alternate._read(out_)
 
 
-def line_plan(sizes: Lengths, spec: Optional[LineSpec] = None, *, sash: Optional[LengthLike] = None,
-              allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-              wanted: Optional[LengthLike] = None, frame: Optional[bool] = None) -> Line:
+def setting_line(sizes: Lengths, spec: Optional[SettingLineSpec] = None, *, sash: Optional[LengthLike] = None,
+                 allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                 wanted: Optional[LengthLike] = None, frame: Optional[bool] = None) -> Line:
     """The whole of a line of n columns or rows with finished sizes `sizes` (1 .. MUSLIN_SIZE_MAX each), and how far it
     is from the size wanted.
 
-    Keywords: the members of LineSpec, over those of spec.
+    Keywords: the members of SettingLineSpec, over those of spec.
 
-    muslin_line_plan() in muslin/setting.h. Since 0.1.
+    muslin_setting_line() in muslin/setting.h. Since 0.1.
     """
     sizes_ = gathered(sizes, "sizes")
-    wish = merged(LineSpec, spec, sash=sash, allowance=allowance, take_up=take_up, wanted=wanted, frame=frame)
+    wish = merged(SettingLineSpec, spec, sash=sash, allowance=allowance, take_up=take_up, wanted=wanted, frame=frame)
     out_ = new(structs.muslin_line)
-    call_telling("muslin_line_plan", sizes_.numbers, sizes_.count, ctypes.byref(wish), ctypes.byref(out_))
+    call_telling("muslin_setting_line", sizes_.numbers, sizes_.count, ctypes.byref(wish), ctypes.byref(out_))
     return Line._read(out_)
 
 
-def line_places(sizes: Lengths, spec: Optional[LineSpec] = None, *, sash: Optional[LengthLike] = None,
-                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-                wanted: Optional[LengthLike] = None, frame: Optional[bool] = None) -> List[LinePlace]:
+def setting_line_places(sizes: Lengths, spec: Optional[SettingLineSpec] = None, *, sash: Optional[LengthLike] = None,
+                        allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                        wanted: Optional[LengthLike] = None, frame: Optional[bool] = None) -> List[LinePlace]:
     """Where each of the n columns or rows lies: a row each, in their order.
 
-    Keywords: the members of LineSpec, over those of spec.
+    Keywords: the members of SettingLineSpec, over those of spec.
 
-    muslin_line_places() in muslin/setting.h. Since 0.1.
+    muslin_setting_line_places() in muslin/setting.h. Since 0.1.
     """
     sizes_ = gathered(sizes, "sizes")
-    wish = merged(LineSpec, spec, sash=sash, allowance=allowance, take_up=take_up, wanted=wanted, frame=frame)
-    return asked("muslin_line_places", structs.muslin_line_place, LinePlace._read, sizes_.numbers, sizes_.count,
+    wish = merged(SettingLineSpec, spec, sash=sash, allowance=allowance, take_up=take_up, wanted=wanted, frame=frame)
+    return asked("muslin_setting_line_places", structs.muslin_line_place, LinePlace._read, sizes_.numbers, sizes_.count,
                  ctypes.byref(wish))
 
 
-def point_plan(spec: Optional[PointSpec] = None, cutting: Optional[RoundingSpec] = None,
-               measuring: Optional[RoundingSpec] = None, *, block: Optional[LengthLike] = None,
-               columns: Optional[int] = None, rows: Optional[int] = None, sash: Optional[LengthLike] = None,
-               set_off: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
-               take_up: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
-               side_add: Optional[LengthLike] = None, corner_add: Optional[LengthLike] = None,
-               factor_numerator: Optional[int] = None, factor_denominator: Optional[int] = None,
-               layout: Optional[PointLayout] = None, edge: Optional[PointEdge] = None,
-               policy: Optional[AllowancePolicy] = None, diagonal_first: Optional[bool] = None) -> Point:
+def setting_point(spec: Optional[SettingPointSpec] = None, cutting: Optional[RoundingSpec] = None,
+                  measuring: Optional[RoundingSpec] = None, *, block: Optional[LengthLike] = None,
+                  columns: Optional[int] = None, rows: Optional[int] = None, sash: Optional[LengthLike] = None,
+                  set_off: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                  take_up: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
+                  side_add: Optional[LengthLike] = None, corner_add: Optional[LengthLike] = None,
+                  factor_numerator: Optional[int] = None, factor_denominator: Optional[int] = None,
+                  layout: Optional[PointLayout] = None, edge: Optional[PointEdge] = None,
+                  policy: Optional[AllowancePolicy] = None, diagonal_first: Optional[bool] = None) -> Point:
     """A setting on point: counts, squares to cut for its triangles, and the size of the centre.
 
-    Keywords: the members of PointSpec, over those of spec.
+    Keywords: the members of SettingPointSpec, over those of spec.
 
-    muslin_point_plan() in muslin/setting.h. Since 0.1.
+    muslin_setting_point() in muslin/setting.h. Since 0.1.
     """
-    wish = merged(PointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
-                                   allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
-                                   corner_add=corner_add, factor_numerator=factor_numerator,
-                                   factor_denominator=factor_denominator, layout=layout, edge=edge, policy=policy,
-                                   diagonal_first=diagonal_first)
+    wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
+                                          allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
+                                          corner_add=corner_add, factor_numerator=factor_numerator,
+                                          factor_denominator=factor_denominator, layout=layout, edge=edge,
+                                          policy=policy, diagonal_first=diagonal_first)
     cutting_ = struct_of(RoundingSpec, cutting, "cutting")
     measuring_ = struct_of(RoundingSpec, measuring, "measuring")
     out_ = new(structs.muslin_point)
-    call_telling("muslin_point_plan", ctypes.byref(wish), ctypes.byref(cutting_), ctypes.byref(measuring_),
+    call_telling("muslin_setting_point", ctypes.byref(wish), ctypes.byref(cutting_), ctypes.byref(measuring_),
                  ctypes.byref(out_))
     return Point._read(out_)
 
 
-def point_block_for_width(wanted_width: LengthLike, grid: LengthLike, spec: Optional[PointSpec] = None, *,
-                          block: Optional[LengthLike] = None, columns: Optional[int] = None, rows: Optional[int] = None,
-                          sash: Optional[LengthLike] = None, set_off: Optional[LengthLike] = None,
-                          allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-                          trim_room: Optional[LengthLike] = None, side_add: Optional[LengthLike] = None,
-                          corner_add: Optional[LengthLike] = None, factor_numerator: Optional[int] = None,
-                          factor_denominator: Optional[int] = None, layout: Optional[PointLayout] = None,
-                          edge: Optional[PointEdge] = None, policy: Optional[AllowancePolicy] = None,
-                          diagonal_first: Optional[bool] = None) -> Length:
+def setting_point_block_for_width(wanted_width: LengthLike, grid: LengthLike, spec: Optional[SettingPointSpec] = None,
+                                  *, block: Optional[LengthLike] = None, columns: Optional[int] = None,
+                                  rows: Optional[int] = None, sash: Optional[LengthLike] = None,
+                                  set_off: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                                  take_up: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
+                                  side_add: Optional[LengthLike] = None, corner_add: Optional[LengthLike] = None,
+                                  factor_numerator: Optional[int] = None, factor_denominator: Optional[int] = None,
+                                  layout: Optional[PointLayout] = None, edge: Optional[PointEdge] = None,
+                                  policy: Optional[AllowancePolicy] = None,
+                                  diagonal_first: Optional[bool] = None) -> Length:
     """The largest block, a whole number of steps of `grid` (1 .. MUSLIN_SIZE_MAX), whose centre on point is not wider
     than `wanted_width` (1 .. MUSLIN_SIZE_MAX).
 
-    Keywords: the members of PointSpec, over those of spec.
+    Keywords: the members of SettingPointSpec, over those of spec.
 
-    muslin_point_block_for_width() in muslin/setting.h. Since 0.1.
+    muslin_setting_point_block_for_width() in muslin/setting.h. Since 0.1.
     """
-    wish = merged(PointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
-                                   allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
-                                   corner_add=corner_add, factor_numerator=factor_numerator,
-                                   factor_denominator=factor_denominator, layout=layout, edge=edge, policy=policy,
-                                   diagonal_first=diagonal_first)
+    wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
+                                          allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
+                                          corner_add=corner_add, factor_numerator=factor_numerator,
+                                          factor_denominator=factor_denominator, layout=layout, edge=edge,
+                                          policy=policy, diagonal_first=diagonal_first)
     out_ = ctypes.c_int64()
-    call_telling("muslin_point_block_for_width", ctypes.byref(wish), ticks_of(wanted_width, "wanted_width"),
+    call_telling("muslin_setting_point_block_for_width", ctypes.byref(wish), ticks_of(wanted_width, "wanted_width"),
                  ticks_of(grid, "grid"), ctypes.byref(out_))
     return Length(out_.value)
 
 
-def point_block_from_side(side_square_cut: LengthLike, spec: Optional[PointSpec] = None,
-                          rounding: Optional[RoundingSpec] = None, *, block: Optional[LengthLike] = None,
-                          columns: Optional[int] = None, rows: Optional[int] = None, sash: Optional[LengthLike] = None,
-                          set_off: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
-                          take_up: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
-                          side_add: Optional[LengthLike] = None, corner_add: Optional[LengthLike] = None,
-                          factor_numerator: Optional[int] = None, factor_denominator: Optional[int] = None,
-                          layout: Optional[PointLayout] = None, edge: Optional[PointEdge] = None,
-                          policy: Optional[AllowancePolicy] = None, diagonal_first: Optional[bool] = None) -> Rounded:
+def setting_point_block_from_side(side_square_cut: LengthLike, spec: Optional[SettingPointSpec] = None,
+                                  rounding: Optional[RoundingSpec] = None, *, block: Optional[LengthLike] = None,
+                                  columns: Optional[int] = None, rows: Optional[int] = None,
+                                  sash: Optional[LengthLike] = None, set_off: Optional[LengthLike] = None,
+                                  allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
+                                  trim_room: Optional[LengthLike] = None, side_add: Optional[LengthLike] = None,
+                                  corner_add: Optional[LengthLike] = None, factor_numerator: Optional[int] = None,
+                                  factor_denominator: Optional[int] = None, layout: Optional[PointLayout] = None,
+                                  edge: Optional[PointEdge] = None, policy: Optional[AllowancePolicy] = None,
+                                  diagonal_first: Optional[bool] = None) -> Rounded:
     """The finished block that a given side square (cut twice, `side_square_cut` 1 .. MUSLIN_SIZE_MAX) can frame
     exactly, rounded once, as asked: the exact need solved for B.
 
-    Keywords: the members of PointSpec, over those of spec.
+    Keywords: the members of SettingPointSpec, over those of spec.
 
-    muslin_point_block_from_side() in muslin/setting.h. Since 0.1.
+    muslin_setting_point_block_from_side() in muslin/setting.h. Since 0.1.
     """
-    wish = merged(PointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
-                                   allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
-                                   corner_add=corner_add, factor_numerator=factor_numerator,
-                                   factor_denominator=factor_denominator, layout=layout, edge=edge, policy=policy,
-                                   diagonal_first=diagonal_first)
+    wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
+                                          allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
+                                          corner_add=corner_add, factor_numerator=factor_numerator,
+                                          factor_denominator=factor_denominator, layout=layout, edge=edge,
+                                          policy=policy, diagonal_first=diagonal_first)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
-    call_telling("muslin_point_block_from_side", ctypes.byref(wish), ticks_of(side_square_cut, "side_square_cut"),
-                 ctypes.byref(rounding_), ctypes.byref(out_))
+    call_telling("muslin_setting_point_block_from_side", ctypes.byref(wish),
+                 ticks_of(side_square_cut, "side_square_cut"), ctypes.byref(rounding_), ctypes.byref(out_))
     return Rounded._read(out_)
 
 
@@ -1860,7 +1864,8 @@ def logcabin_rounds_for(spec: Optional[LogFitSpec] = None, *, wanted: Optional[L
                         centre: Optional[LengthLike] = None, rounds: Optional[int] = None,
                         log_finished: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                         take_up: Optional[LengthLike] = None, order: Optional[LogOrder] = None) -> LogFit:
-    """How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does.
+    """How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does, and more than
+    MUSLIN_ROUNDS_MAX when they do, which the other calls refuse.
 
     Keywords: the members of LogFitSpec, over those of spec.
 

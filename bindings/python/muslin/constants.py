@@ -468,22 +468,27 @@ class UnitKind(Choice):
     RECTANGLE = 1  # one patch; W, H (0: a square). Region 1
     HALF_SQUARE = 2  # a square of two triangles; W. Regions 1 and 2
     QUARTER_SQUARE = 3  # a square of four triangles, two fabrics facing; W. Regions 1 and 2
-    # one half (region 1) and two quarters (2, 3); W. TWO_AT_A_TIME makes half of them the mirror image
+    # one half (region 1) and two quarters (2, 3); W. Has hands: the same pieces make both, and TWO_AT_A_TIME always two
+    # of each
     SPLIT_QUARTER = 4
     FLYING_GEESE = 5  # a goose (1) between two triangles (2); W, H = W / 2 (or 0)
     SQUARE_IN_SQUARE = 6  # a square on its point (1) and four corners (2); W
     SNOWBALL = 7  # a rectangle (1) that loses its corners (2); W, H (0: square), corner
-    HALF_RECTANGLE = 8  # a rectangle of two triangles (1, 2); W, H; has a left and a right hand
-    TRIANGLE_60 = 9  # an equilateral triangle; H, its height
-    DIAMOND_60 = 10  # a 60 degree diamond; H, between two parallel sides
-    DIAMOND_45 = 11  # a 45 degree diamond; H, between two parallel sides
-    HEXAGON = 12  # H, from flat to flat
-    HALF_HEXAGON = 13  # H, half of flat to flat
+    HALF_RECTANGLE = 8  # a rectangle of two triangles (1, 2); W, H. Has hands, cut each for itself
+    TRIANGLE_60 = 9  # an equilateral triangle; H, its height. finished_width: its side
+    # a 60 degree diamond; H, between two parallel sides. finished_width: its side, not the extent, which is half as
+    # much again
+    DIAMOND_60 = 10
+    DIAMOND_45 = 11  # a 45 degree diamond; H, between two parallel sides. finished_width: its side
+    HEXAGON = 12  # H, from flat to flat. finished_width: from point to point
+    HALF_HEXAGON = 13  # H, half of flat to flat. finished_width: its long side
     TRAPEZOID = 14  # ends at 45 degrees; W, the long side, and H; W at least 2 H
     OCTAGON = 15  # a regular octagon (1) and its four corners (2); W
     EIGHT_POINTED_STAR = 16  # eight diamonds (1), four squares and four triangles (2), set in; W
     KALEIDOSCOPE = 17  # eight wedges, in turn 1 and 2, and four corners (3); W
-    SLANTED_SLICE = 18  # a slice at 45 degrees from a strip set; W, across the slice; H, of the set
+    # a slice at 45 degrees from a strip set; W, across the slice, square to its long edges, not along the set; H, of
+    # the set. Has hands, cut each for itself
+    SLANTED_SLICE = 18
 
 
 class UnitMethod(Choice):
@@ -658,14 +663,15 @@ class PointLayout(Choice):
     SASH_OUTER = 2  # every block has four sashes; the outer cornerstones touch the edge by their tips
     SASH_CUT = 3  # the same, the edge runs through the middle of the outer cornerstones: triangles
     # no sash outside the corner blocks; the outer blocks touch the edge by their tips, sashes beside side triangles end
-    # at the edge, cut off at 45 degrees
+    # at the edge, cut off at 45 degrees: there the edge is bias, even beside triangles. A single block has no such sash
     SASH_INNER = 4
 
 
 class PointEdge(Choice):
     """enum muslin_point_edge"""
 
-    TRIANGLES = 1  # setting triangles: straight grain lies on the outside
+    # setting triangles: straight grain lies on the outside, but for the ends of sashes in SASH_INNER
+    TRIANGLES = 1
     # blocks cut beyond their diagonal, one half from each, with bias on the outside; the corners stay triangles
     HALF_BLOCKS = 2
 

@@ -31,17 +31,17 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistSets", "Substitution", "CornerSpec",
            "Shape", "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterSpec", "Quarter", "Regular", "UnitSpec",
            "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield", "UnitCorner", "UnitStep", "SettingSpec", "Setting",
-           "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec", "Border", "SashedSpec", "Sashed", "SashPiece",
-           "AlternateSpec", "Alternate", "LineSpec", "Line", "LinePlace", "PointSpec", "Point", "LogcabinSpec",
-           "Logcabin", "Log", "LogStrips", "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner", "MedallionSpec",
-           "MedallionRow", "Medallion", "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec", "PointBorder",
-           "BedSpec", "Bed", "BedCoveredSpec", "BedCover", "FitSpec", "Fit", "FitAcrossSpec", "FitAcrossBlocks",
-           "FitTrianglesSpec", "FitTriangleRows", "FitRescaleSpec", "FitRescaleRow", "FitRescaled", "BindingWidthSpec",
-           "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec",
-           "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec",
-           "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight", "CostSpec", "Cost",
-           "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan",
-           "FitRescale", "StripquiltPressing", "StitchCount"]
+           "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec", "Border", "SettingSashedSpec", "Sashed", "SashPiece",
+           "SettingAlternateSpec", "Alternate", "SettingLineSpec", "Line", "LinePlace", "SettingPointSpec", "Point",
+           "LogcabinSpec", "Logcabin", "Log", "LogStrips", "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner",
+           "MedallionSpec", "MedallionRow", "Medallion", "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec",
+           "PointBorder", "BedSpec", "Bed", "BedCoveredSpec", "BedCover", "FitSpec", "Fit", "FitAcrossSpec",
+           "FitAcrossBlocks", "FitTrianglesSpec", "FitTriangleRows", "FitRescaleSpec", "FitRescaleRow", "FitRescaled",
+           "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting",
+           "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup",
+           "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight",
+           "CostSpec", "Cost", "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt",
+           "MedallionPlan", "FitRescale", "StripquiltPressing", "StitchCount"]
 
 
 @dataclass(frozen=True)
@@ -2011,11 +2011,11 @@ class UnitSpec(Spec):
     take_up: u (initially 0)
     half_addition: customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick (initially 0)
     quarter_addition: ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick (initially 0)
-    trim: OVERSIZE: room to trim each unit, beyond the customary size; else 0 (initially 0)
+    trim: OVERSIZE: room to trim each unit, beyond the customary size, where it says so below; else 0 (initially 0)
     grid: cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX (initially 1/8 in)
     tolerance: below grid (initially 0)
     units: wanted, of the first hand (initially 1)
-    mirrored: wanted, of the other hand; 0 for kinds without hands (initially 0)
+    mirrored: wanted, of the other hand; 0 for kinds without hands (see the kinds) (initially 0)
     kind: enum muslin_unit_kind (initially UnitKind.HALF_SQUARE)
     method: enum muslin_unit_method (initially UnitMethod.TWO_AT_A_TIME)
     policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
@@ -2068,16 +2068,17 @@ class UnitSpec(Spec):
 class UnitPlan:
     """struct muslin_unit_plan, muslin/unit.h
 
-    finished_width: nearest tick where it is irrational
+    finished_width: as the kind says; nearest tick where it is irrational
     finished_height
     unfinished_width: trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with slanted sides,
         which is not trimmed
     unfinished_height: ... finished + E
     units_per_recipe
     mirrored_per_recipe: of these, the mirror image of the others: two, of a split quarter by TWO_AT_A_TIME; else 0
-    recipes: for units, up
-    mirrored_recipes: for the other hand, up
-    spare_units: of the recipes, beyond both wishes
+    recipes: for units, up; of a split quarter for units and mirrored: by PIECES for both together, by TWO_AT_A_TIME for
+        the greater wish
+    mirrored_recipes: where hands are cut each for itself: for the other hand, up; else 0
+    spare_units: of all recipes, of either hand, beyond both wishes
     pieces: rows of muslin_unit_pieces()
     cut_area: of one recipe, where all pieces leave the table as rectangles; else 0
     finished_area: of its units: the finished area
@@ -2208,13 +2209,13 @@ class UnitStockSpec(Spec):
 class UnitYield:
     """struct muslin_unit_yield, muslin/unit.h
 
-    finished_width: nearest tick where it is irrational
+    finished_width: as the kind says; nearest tick where it is irrational
     finished_height
     unfinished_width: as in struct muslin_unit_plan: trim to this
     unfinished_height
     cut_spare: of the stock's height, beyond the highest piece cut
     recipes: that the stock gives
-    units
+    units: of both hands, where a recipe makes both
     units_of_one: from one rectangle for each region alone
     kind: enum muslin_unit_kind
     method: enum muslin_unit_method
@@ -2576,8 +2577,8 @@ class Border:
 
 
 @dataclass(frozen=True)
-class SashedSpec(Spec):
-    """struct muslin_sashed_spec, muslin/setting.h
+class SettingSashedSpec(Spec):
+    """struct muslin_setting_sashed_spec, muslin/setting.h
 
     block_width: finished, 1 or more (initially 0)
     block_height: finished, 1 or more (initially 0)
@@ -2593,8 +2594,8 @@ class SashedSpec(Spec):
     cornerstones: the flag MUSLIN_SASHED_CORNERSTONES (initially False)
     """
 
-    _kind = structs.muslin_sashed_spec
-    _init = "muslin_sashed_spec_init"
+    _kind = structs.muslin_setting_sashed_spec
+    _init = "muslin_setting_sashed_spec_init"
 
     block_width: Optional[LengthLike] = None
     block_height: Optional[LengthLike] = None
@@ -2720,8 +2721,8 @@ class SashPiece:
 
 
 @dataclass(frozen=True)
-class AlternateSpec(Spec):
-    """struct muslin_alternate_spec, muslin/setting.h
+class SettingAlternateSpec(Spec):
+    """struct muslin_setting_alternate_spec, muslin/setting.h
 
     block_width: finished, 1 or more (initially 0)
     block_height: finished, 1 or more (initially 0)
@@ -2732,8 +2733,8 @@ class AlternateSpec(Spec):
     first: enum muslin_first_block (initially FirstBlock.PIECED)
     """
 
-    _kind = structs.muslin_alternate_spec
-    _init = "muslin_alternate_spec_init"
+    _kind = structs.muslin_setting_alternate_spec
+    _init = "muslin_setting_alternate_spec_init"
 
     block_width: Optional[LengthLike] = None
     block_height: Optional[LengthLike] = None
@@ -2785,8 +2786,8 @@ class Alternate:
 
 
 @dataclass(frozen=True)
-class LineSpec(Spec):
-    """struct muslin_line_spec, muslin/setting.h
+class SettingLineSpec(Spec):
+    """struct muslin_setting_line_spec, muslin/setting.h
 
     sash: finished width of the sash between neighbours; 0: none (initially 0)
     allowance: s (initially 1/4 in)
@@ -2795,8 +2796,8 @@ class LineSpec(Spec):
     frame: the flag MUSLIN_LINE_FRAME (initially False)
     """
 
-    _kind = structs.muslin_line_spec
-    _init = "muslin_line_spec_init"
+    _kind = structs.muslin_setting_line_spec
+    _init = "muslin_setting_line_spec_init"
 
     sash: Optional[LengthLike] = None
     allowance: Optional[LengthLike] = None
@@ -2852,8 +2853,8 @@ class LinePlace:
 
 
 @dataclass(frozen=True)
-class PointSpec(Spec):
-    """struct muslin_point_spec, muslin/setting.h
+class SettingPointSpec(Spec):
+    """struct muslin_setting_point_spec, muslin/setting.h
 
     block: B, finished side, 1 or more; above w in SASH_INNER (initially 0)
     columns: c, of blocks side by side, without alternates; one is a runner (initially 1)
@@ -2875,8 +2876,8 @@ class PointSpec(Spec):
     diagonal_first: the flag MUSLIN_POINT_DIAGONAL_FIRST (initially False)
     """
 
-    _kind = structs.muslin_point_spec
-    _init = "muslin_point_spec_init"
+    _kind = structs.muslin_setting_point_spec
+    _init = "muslin_setting_point_spec_init"
 
     block: Optional[LengthLike] = None
     columns: Optional[int] = None
@@ -2933,7 +2934,7 @@ class Point:
     corner_square_cut
     corner_need
     corner_surplus
-    half_block_beyond: half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; else 0
+    half_block_beyond: half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where there are none
     diagonal: finished diagonal of a block, B sqrt 2, rounded as `measuring`
     diagonal_error: value less exact, down to a tick, as in struct muslin_rounded
     finished_width: of the centre without borders, rounded once as `measuring`
@@ -2953,7 +2954,7 @@ class Point:
         `cutting`
     cornerstone_cut: w + 2 s + u
     edge_cornerstone_cut: side of the squares for edge cornerstones, made like the side squares
-    straight_grain: 1 when the whole outer edge lies on the straight grain
+    straight_grain: 1 when the whole outer edge lies on the straight grain: neither half-blocks nor edge sashes
     warnings: MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that was rounded by its
         diagonal does not lie on the cutting grid
     edge_cornerstone_need: as of the side square; 0 without edge cornerstones
@@ -3093,7 +3094,8 @@ class Logcabin:
     second_length: of the second half
     longest_log: cut length
     strips_least: the plain running length over the strip, up, for each kind: no plan needs fewer
-    strips: of the logs, cut without joins, longest log first: at most so many are needed; 0 when not counted, as above
+    strips: of the logs, cut without joins as muslin_logcabin_strips() says: at most so many are needed; 0 when not
+        counted, as above
     cloth_length: strips x their cut widths; the centres' strips apart
     square: 1 when the block is as wide as high
     centre_strip_cut: width of the strips the centres are cut from: their height or their width as cut, whichever takes
