@@ -25,15 +25,14 @@ static void start_motif(void *request)
 }
 
 /* Is the cloth in hand enough, for certain or with luck, and if not, how much more would be? */
-static bool put_enough(json_t *answer, struct desk *desk, const struct muslin_motif_yield *yield, int64_t pieces,
-                       muslin_len more)
+static void put_enough(json_t *answer, const struct desk *desk, const struct muslin_motif_yield *yield,
+                       int64_t pieces, muslin_len more)
 {
     bool certain = yield->pieces_certain >= pieces;
     put_truth(answer, "enough_for_certain", certain);
     put_truth(answer, "enough_with_luck", yield->pieces_lucky >= pieces);
     if (!certain)
         put_least(answer, desk, "longer_to_be_certain_by", more);
-    return true;
 }
 
 static bool put_from_cloth(json_t *answer, struct desk *desk, const struct motif_request *wanted,
@@ -51,7 +50,8 @@ static bool put_from_cloth(json_t *answer, struct desk *desk, const struct motif
     put_count(answer, "rows_from_it", yield.rows);
     put_slack(answer, desk, "left_over_of_it", yield.left_over);
     put_least(answer, desk, "longer_for_one_more_row_by", yield.longer_for_one);
-    return put_enough(answer, desk, &yield, spec->pieces, more);
+    put_enough(answer, desk, &yield, spec->pieces, more);
+    return true;
 }
 
 /* What shows of a window once its seams are sewn, where anything does. */
@@ -62,7 +62,8 @@ static void put_window(json_t *answer, const struct desk *desk, const struct mus
     muslin_len length = 0;
     put_length(answer, desk, "seam_allowance", seam->allowance);
     if (muslin_seam_finished_from_cut(spec->cut_width, seam, &width, NULL) != MUSLIN_OK ||
-        muslin_seam_finished_from_cut(spec->cut_length, seam, &length, NULL) != MUSLIN_OK)
+        muslin_seam_finished_from_cut(spec->cut_length, seam, &length, NULL) != MUSLIN_OK || width == 0 ||
+        length == 0)
         return;
     put_length(answer, desk, "finished_width", width);
     put_length(answer, desk, "finished_length", length);

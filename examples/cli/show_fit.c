@@ -192,7 +192,7 @@ void show_triangle_rows(struct sheet *sheet, json_t *answer)
                       "as long as wanted"));
     sheet_point(sheet, answer, off);
     sheet_point(sheet, answer, "Finished, a triangle is {finished_height_of_a_row} high, which is the depth of a row, "
-                               "and {finished_side_of_a_triangle} along each side.");
+                               "and about {finished_side_of_a_triangle} along each side.");
     sheet_point(sheet, answer, ticks(answer, "take_up") == 0
                                    ? "Cut strips {strip_cut_for_sharp_tips} wide for triangles with sharp tips (the "
                                      "finished height and three seam allowances of {seam_allowance}), or "
@@ -202,8 +202,8 @@ void show_triangle_rows(struct sheet *sheet, json_t *answer)
                                      "{strip_cut_for_blunt_tips} wide where the ruler blunts the upper tip; seam "
                                      "allowance {seam_allowance}, take-up {take_up}.");
     sheet_point(sheet, answer, "Cut {whole_triangles:whole triangle} from them at 60 degrees, point up and point down "
-                               "in turn. A cut one measures {cut_base_of_a_triangle} along the strip, its two lower "
-                               "tips left sharp.");
+                               "in turn. A cut one measures about {cut_base_of_a_triangle} along the strip, its two "
+                               "lower tips left sharp.");
     show_halves(sheet, answer);
     sheet_point(sheet, answer, "From cloth {usable_width} wide (usable), with sharp tips: "
                                "{strips_for_whole_triangles:strip} for the whole triangles, "
@@ -366,6 +366,7 @@ static void show_nearest(struct sheet *sheet, json_t *answer)
     show_settings(sheet, alone);
     sheet_gap(sheet);
     show_tried(sheet, json_object_get(answer, "tried"));
+    sheet_point(sheet, answer, "Nearest is where the deviations of width and length together are least.");
     sheet_point(sheet, answer, "Allow more with --within, other blocks with --block-least and --block-most, or borders "
                                "with --border-most.");
     explain_kinds(sheet, alone);

@@ -48,7 +48,7 @@ static void show_chances(struct sheet *sheet, json_t *answer)
 static void show_least(struct sheet *sheet, json_t *answer)
 {
     if (json_is_true(json_object_get(answer, "less_than_whole_repeats_will_do")))
-        sheet_point(sheet, answer, "What lies behind the last row of pieces, or strips, need not be there: "
+        sheet_point(sheet, answer, "What lies behind the last piece need not be there: "
                                    "{least_cloth_length} will do, with the start chosen. {cloth_length}, in whole "
                                    "repeats, is comfortable.");
 }
@@ -126,8 +126,8 @@ void show_motif(struct sheet *sheet, json_t *answer)
     sheet_heading(sheet, "Cutting");
     sheet_point(sheet, answer, has(answer, "finished_width")
                                    ? "Try a window {finished_width} by {finished_length}, cut from paper, on your "
-                                     "cloth first: the motif must fit in that, which is the finished size (seam allowance "
-                                     "{seam_allowance}). The piece is cut {cut_width} by {cut_length} around it."
+                                     "cloth first: the motif must fit in that, which is the finished size (seam "
+                                     "allowance {seam_allowance}). The piece is cut {cut_width} by {cut_length} around it."
                                    : "Try a window {cut_width} by {cut_length}, cut from paper, on your cloth first. "
                                      "These are cut sizes, and the seams take all of them.");
     sheet_point(sheet, answer, "Each piece takes {repeats_across_for_each:repeat} across and "
