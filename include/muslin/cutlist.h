@@ -258,8 +258,9 @@ struct muslin_substitution {
  * muslin_cutlist_from_stock(). Stock that is missing is taken to be of the same prints. A row that does not fit is an
  * answer, not an error; whether it would fit turned, or turning saves, is known by asking once more with
  * MUSLIN_CUT_MAY_TURN in its flags. MUSLIN_ERR_OVERFLOW as with yardage. Source: geometry. Example: 80 strips of 22 x 2
- * 1/2 in from 20 fat quarters 18 x 22 in of 8 prints: 12 fat quarters, 8 fabrics, 1 or 2 of each. Example: 60 pieces of 2 1/2 x 4 1/2 in from squares of 10 in:
- * 8 squares, 15 strips of 4 pieces, and a strip more of 4 from the last. Since 0.1. */
+ * 1/2 in from 20 fat quarters 18 x 22 in of 8 prints: 12 fat quarters, 8 fabrics, 1 or 2 of each. Example: 60
+ * pieces of 2 1/2 x 4 1/2 in from squares of 10 in: 8 squares, 15 strips of 4 pieces, and a strip more of 4 from the
+ * last. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutlist_substitute(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
                                                    const struct muslin_stock_spec *stock, int64_t prints,
                                                    struct muslin_substitution *out, struct muslin_problem *problem);

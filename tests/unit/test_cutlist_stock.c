@@ -177,7 +177,7 @@ START_TEST(parts_say_how_many_strips_come_from_which)
 END_TEST
 
 /* A square of 10 in holds two strips 4 1/2 in wide of 4 pieces: 8 squares hold 64, of which 60 are cut in 15 strips.
- * 14 in 7 squares leave no strip, nor does a list that ends with nothing wanted. Example: 60 pieces of 2 1/2 x 4 1/2
+ * 56 in 7 squares leave no strip, nor does a list that ends with nothing wanted. Example: 60 pieces of 2 1/2 x 4 1/2
  * in from squares of 10 in: 8 squares, 15 strips of 4 pieces, and a strip more of 4 from the last. */
 START_TEST(what_is_left_of_the_last_square_gives_pieces_too)
 {

@@ -33,10 +33,10 @@ static struct muslin_motif_yield gives(const struct muslin_motif_spec *spec, mus
     return yield;
 }
 
-/* "Figuring pattern repeats" (home magazine how-to): 96 / 27 = 3.6, 4 repeats, 108 in, 12 in wasted; one repeat more
- * on the whole order. Example: pieces 96 in long, repeat 27 in: 4 repeats, 108 in, 12 in wasted. Of the last repeat of
- * three such pieces 12 in lie behind the window: 351 - 12 = 339 in. Example: three of them from a cloth that begins
- * anywhere: 13 repeats, 351 in; 339 in are enough. */
+/* "Figuring pattern repeats" (home magazine how-to): 96 / 27 = 3.6, 4 repeats, 108 in, 12 in wasted; one repeat more on
+ * the whole order. Of the last repeat of three such pieces 12 in lie behind the window: 351 - 12 = 339 in.
+ * Example: pieces 96 in long, repeat 27 in: 4 repeats, 108 in, 12 in wasted.
+ * Example: three of them from a cloth that begins anywhere: 13 repeats, 351 in; 339 in are enough. */
 START_TEST(a_length_of_ninety_six_takes_four_repeats_of_twenty_seven)
 {
     struct muslin_motif_spec spec = windows_of(WHOLE_IN(40), WHOLE_IN(96), 0, WHOLE_IN(27), 1);
