@@ -193,6 +193,7 @@ static int32_t is_trimmed(const struct msl_job *job, const struct laid *laid)
 static void add_rows(const struct msl_job *job, struct muslin_cutlist_stock *all)
 {
     struct place place = start_of(job);
+    struct msl_way last = { 0 };
     for (size_t i = 0; i < job->cuts.n; i++) {
         struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
         struct laid laid = lay_row(job, cut, place);
@@ -201,10 +202,12 @@ static void add_rows(const struct msl_job *job, struct muslin_cutlist_stock *all
         all->spare_pieces += laid.way.strips * laid.way.per_strip - cut.count;
         all->trimmed |= is_trimmed(job, &laid);
         all->turned |= laid.way.turned;
+        last = laid.way;
         place = laid.end;
     }
     all->stock_needed = place.stock;
     all->left_over = job->stock.length - place.used;
+    all->rest_pieces = last.strips == 0 ? 0 : all->left_over / last.along * last.per_strip;
 }
 
 static int64_t beyond(int64_t a, int64_t b)

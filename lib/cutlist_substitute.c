@@ -37,6 +37,7 @@ static void from_pieces(struct muslin_substitution *instead, struct msl_job *job
     instead->narrower_by = all.narrower_by;
     instead->shorter_by = all.shorter_by;
     instead->spare_pieces = all.spare_pieces;
+    instead->rest_pieces = all.rest_pieces;
     instead->turned = all.turned;
     instead->warnings = all.warnings;
     instead->fabrics = prints < all.stock_needed ? prints : all.stock_needed;

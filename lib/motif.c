@@ -2,13 +2,14 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * After the checks a size is at most 2^30 and a count below 2^31. A size rounded up to whole repeats is below 2^31, and
- * so every product of two of them, or of one and a count, stays within MUSLIN_LENGTH_MAX. */
+ * After the checks a size is at most 2^30 and a count below 2^31. A size rounded up to whole repeats is below 2^31,
+ * and so every product of two of them, or of one and a count, stays within MUSLIN_LENGTH_MAX. */
 #include "muslin/motif.h"
 
 #include "inside.h"
 
-/* ---- windows ----------------------------------------------------------------------------------------------------- */
+/* ---- windows -----------------------------------------------------------------------------------------------------
+ * */
 
 muslin_status muslin_motif_spec_init(struct muslin_motif_spec *spec, uint32_t size)
 {
@@ -19,7 +20,7 @@ muslin_status muslin_motif_spec_init(struct muslin_motif_spec *spec, uint32_t si
 static void read_motif(struct msl_check *check, struct muslin_motif_spec *spec, const struct muslin_motif_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
-                    MUSLIN_MOTIF_ANY_START, from);
+                    MUSLIN_MOTIF_ANY_START | MUSLIN_MOTIF_ANY_ACROSS, from);
     msl_want_some_size(check, MUSLIN_ARG_REPEAT, spec->repeat_length);
     msl_want_some_size(check, MUSLIN_ARG_CUT, spec->cut_width);
     check->at = 1;
@@ -34,6 +35,11 @@ static void read_motif(struct msl_check *check, struct muslin_motif_spec *spec, 
 static int is_any_start(const struct muslin_motif_spec *spec)
 {
     return (spec->flags & MUSLIN_MOTIF_ANY_START) != 0;
+}
+
+static int is_any_across(const struct muslin_motif_spec *spec)
+{
+    return (spec->flags & (MUSLIN_MOTIF_ANY_START | MUSLIN_MOTIF_ANY_ACROSS)) != 0;
 }
 
 /* How windows lie from selvage to selvage. The first column takes `first` of the width, each further one `step`. */
@@ -60,7 +66,7 @@ static struct across across_of(const struct muslin_motif_spec *spec)
     }
     across.repeats = msl_divided_up(spec->cut_width, spec->repeat_width);
     across.step = across.repeats * spec->repeat_width;
-    across.first = is_any_start(spec) ? spec->repeat_width + spec->cut_width : across.step;
+    across.first = is_any_across(spec) ? spec->repeat_width + spec->cut_width : across.step;
     across.columns = columns_from(spec, across.first, across.step);
     return across;
 }
@@ -103,6 +109,13 @@ static struct muslin_motif row_of(const struct muslin_motif_spec *spec, const st
     return motif;
 }
 
+/* What the last row need not have. The start is shifted to where a window begins; else, and where a repeat gives
+ * several windows, they may lie anywhere in it. */
+static muslin_len tail_of(const struct muslin_motif_spec *spec, const struct muslin_motif *row)
+{
+    return is_any_start(spec) && spec->motifs == 1 ? row->waste_per_row : 0;
+}
+
 static void find_rows(struct muslin_motif *motif, const struct muslin_motif_spec *spec)
 {
     motif->rows = msl_divided_up(spec->pieces, motif->per_row);
@@ -111,6 +124,7 @@ static void find_rows(struct muslin_motif *motif, const struct muslin_motif_spec
     if (motif->rows > 0 && is_any_start(spec))
         motif->shift = spec->repeat_length;
     motif->cloth_length = motif->rows * motif->row_length + motif->shift;
+    motif->cloth_least = motif->cloth_length - (motif->rows > 0 ? tail_of(spec, motif) : 0);
     motif->repeats_bought = motif->repeats + (motif->shift != 0);
     motif->rows_lucky = msl_divided_up(spec->pieces, motif->per_row_lucky);
     motif->cloth_lucky = motif->rows_lucky * motif->row_length + motif->shift;
@@ -129,8 +143,12 @@ static muslin_len width_for(const struct muslin_motif_spec *spec, const struct a
 
 static void find_slack(struct muslin_motif *motif, const struct muslin_motif_spec *spec, const struct across *across)
 {
-    if (spec->repeat_width == 0 || motif->rows == 0)
+    if (motif->rows == 0)
         return;
+    if (spec->repeat_width == 0) {
+        motif->warnings = spec->cut_width == spec->usable_width ? MUSLIN_WARN_NO_SLACK : 0;
+        return;
+    }
     motif->narrower_by = spec->usable_width - width_for(spec, across, motif->rows);
     if (motif->rows > 1) {
         muslin_len width = width_for(spec, across, motif->rows - 1);
@@ -162,19 +180,19 @@ muslin_status muslin_motif_plan(const struct muslin_motif_spec *spec, struct mus
     return MUSLIN_OK;
 }
 
-/* Windows that fit are never more than cloth by area, so the count stays below 2^60. */
-static struct muslin_motif_yield yield_of(const struct muslin_motif *row, muslin_len shift, muslin_len cloth_length)
+/* Rows for a length from which the shift is taken already, the last without its tail. Windows that fit are hardly more
+ * than the cloth by area, so their count stays below 2^63. */
+static struct muslin_motif_yield yield_of(const struct muslin_motif *row, muslin_len tail, muslin_len room)
 {
     struct muslin_motif_yield yield = { 0 };
-    muslin_len room = cloth_length - shift;
     muslin_len usable = room > 0 ? room : 0;
-    yield.rows = usable / row->row_length;
+    yield.rows = (usable + tail) / row->row_length;
     yield.repeats = yield.rows * row->repeats_along_each;
     yield.pieces = yield.rows * row->per_row;
     yield.pieces_certain = yield.rows * row->per_row_certain;
     yield.pieces_lucky = yield.rows * row->per_row_lucky;
-    yield.left_over = usable % row->row_length;
-    yield.longer_for_one = (yield.rows + 1) * row->row_length - room;
+    yield.left_over = yield.rows == 0 ? usable : (usable + tail) % row->row_length;
+    yield.longer_for_one = (yield.rows + 1) * row->row_length - tail - room;
     if (yield.rows == 0)
         return yield;
     yield.shorter_by = yield.left_over;
@@ -198,12 +216,14 @@ muslin_status muslin_motif_from_cloth(const struct muslin_motif_spec *spec, musl
     if (check.status != MUSLIN_OK)
         return check.status;
     find_chances(&row, &s, &across);
-    struct muslin_motif_yield yield = yield_of(&row, is_any_start(&s) ? s.repeat_length : 0, cloth_length);
+    muslin_len room = cloth_length - (is_any_start(&s) ? s.repeat_length : 0);
+    struct muslin_motif_yield yield = yield_of(&row, tail_of(&s, &row), room);
     msl_write_struct(out, &yield, (uint32_t)sizeof yield);
     return MUSLIN_OK;
 }
 
-/* ---- identical layers -------------------------------------------------------------------------------------------- */
+/* ---- identical layers --------------------------------------------------------------------------------------------
+ * */
 
 muslin_status muslin_stack_spec_init(struct muslin_stack_spec *spec, uint32_t size)
 {
@@ -260,6 +280,7 @@ muslin_status muslin_stack_plan(const struct muslin_stack_spec *spec, struct mus
     stack.repeats_bought = stack.repeats + (stack.shift != 0);
     stack.pieces = s.stacks * s.layers;
     stack.cloth_length = s.layers * stack.layer_length + stack.shift;
+    stack.cloth_least = stack.cloth_length - stack.shorter_by;
     msl_write_struct(out, &stack, (uint32_t)sizeof stack);
     return MUSLIN_OK;
 }

@@ -304,12 +304,59 @@ const struct command across_command = {
 
 struct triangles_request {
     struct muslin_fit_triangles_spec rows;
+    muslin_len usable_width;
 };
 
 static void start_triangles(void *request)
 {
     struct triangles_request *wanted = request;
     wanted->rows = (struct muslin_fit_triangles_spec)MUSLIN_FIT_TRIANGLES_SPEC_INIT;
+    wanted->usable_width = MUSLIN_USABLE_WIDTH_USUAL;
+}
+
+/* Point up and point down in turn, with sharp tips, the first triangle takes its base of a strip and each further one
+ * half of that: as many as halves of a base lie in the strip, when one of them is lost at its end. */
+static bool count_wholes(struct desk *desk, const struct muslin_fit_triangle_rows *rows, struct muslin_strips_spec *spec,
+                         struct muslin_strips *strips)
+{
+    struct muslin_rounding_spec up = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded half = { .size = sizeof half };
+    up.direction = MUSLIN_ROUND_UP;
+    if (!worked(desk, muslin_length_divide(rows->cut_base, 2, &up, &half)))
+        return false;
+    spec->pieces = rows->triangles;
+    spec->piece_across = half.value;
+    spec->end_loss = half.value;
+    return worked(desk, muslin_fabric_strips(spec, strips, &desk->problem));
+}
+
+/* Strips with sharp tips, and the cloth for them. Each half triangle is given a rectangle of its own, more than it
+ * takes. */
+static bool put_triangle_strips(json_t *answer, struct desk *desk, muslin_len usable_width,
+                                const struct muslin_fit_triangle_rows *rows)
+{
+    struct muslin_strips_spec spec = MUSLIN_STRIPS_SPEC_INIT;
+    struct muslin_strips wholes = { .size = sizeof wholes };
+    struct muslin_strips halves = { .size = sizeof halves };
+    muslin_len length = 0;
+    spec.strip_cut = rows->strip_cut;
+    spec.usable_width = usable_width;
+    if (!count_wholes(desk, rows, &spec, &wholes))
+        return false;
+    spec.pieces = rows->half_triangles;
+    spec.piece_across = rows->half_cut_base;
+    spec.end_loss = 0;
+    if (!worked(desk, muslin_fabric_strips(&spec, &halves, &desk->problem)) ||
+        !worked(desk, muslin_length_add(wholes.length, halves.length, &length)))
+        return false;
+    put_length(answer, desk, "usable_width", usable_width);
+    put_count(answer, "whole_triangles_from_each_strip", wholes.per_strip);
+    put_count(answer, "strips_for_whole_triangles", wholes.strips);
+    put_count(answer, "half_triangles_from_each_strip", halves.per_strip);
+    put_count(answer, "strips_for_half_triangles", halves.strips);
+    put_cloth(answer, desk, "cloth_for_the_strips", length);
+    put_shop_length(answer, desk, length);
+    return true;
 }
 
 /* Strips are cut to the size itself where a ruler shows it, else to the next mark up. */
@@ -320,7 +367,7 @@ static void put_triangle_cuts(json_t *answer, const struct desk *desk, const str
     put_length(answer, desk, "take_up", spec->take_up);
     put_on_mark(answer, desk, "strip_cut_for_sharp_tips", rows->strip_cut, MUSLIN_ROUND_UP, 16, 10);
     put_on_mark(answer, desk, "strip_cut_for_blunt_tips", rows->strip_cut_blunt, MUSLIN_ROUND_UP, 16, 10);
-    put_about(answer, desk, "cut_base_of_a_triangle", rows->cut_base);
+    put_on_mark(answer, desk, "cut_base_of_a_triangle", rows->cut_base, MUSLIN_ROUND_NEAREST, 64, 5);
     put_on_mark(answer, desk, "cut_base_of_a_half_triangle", rows->half_cut_base, MUSLIN_ROUND_UP, 8, 50);
 }
 
@@ -334,7 +381,7 @@ static json_t *answer_triangles(const void *request, struct desk *desk)
     put_count(answer, "rows", rows.rows);
     put_count(answer, "sides_across", rows.sides);
     put_length(answer, desk, "finished_height_of_a_row", wanted->rows.height);
-    put_about(answer, desk, "finished_side_of_a_triangle", rows.side);
+    put_on_mark(answer, desk, "finished_side_of_a_triangle", rows.side, MUSLIN_ROUND_NEAREST, 64, 5);
     put_about(answer, desk, "finished_width", rows.finished_width);
     put_about(answer, desk, "finished_length", rows.finished_length);
     put_about(answer, desk, "unfinished_width", rows.unfinished_width);
@@ -345,7 +392,10 @@ static json_t *answer_triangles(const void *request, struct desk *desk)
     put_count(answer, "half_triangles_at_the_ends", rows.half_triangles);
     put_count(answer, "half_triangles_of_each_hand", rows.halves_each_hand);
     put_triangle_cuts(answer, desk, &wanted->rows, &rows);
-    return answer;
+    if (put_triangle_strips(answer, desk, wanted->usable_width, &rows))
+        return answer;
+    json_decref(answer);
+    return NULL;
 }
 
 static const struct option_row triangles_options[] = {
@@ -359,6 +409,8 @@ static const struct option_row triangles_options[] = {
       rounding_words, "rows: up, down or nearest (the usual)" },
     { "round-sides", KIND_CHOICE, offsetof(struct triangles_request, rows.sides_direction), MUSLIN_ARG_DIRECTION, 0,
       rounding_words, "sides across: up, down or nearest (the usual)" },
+    { "usable", KIND_LENGTH, offsetof(struct triangles_request, usable_width), MUSLIN_ARG_USABLE_WIDTH, 0, NULL,
+      "usable width of the cloth, for strips and cloth (40 in)" },
     OPTION_SEAM(triangles_request, rows.allowance, rows.take_up),
     OPTION_END
 };

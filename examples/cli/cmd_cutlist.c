@@ -466,6 +466,7 @@ static bool ask_instead(struct desk *desk, const struct substitute_request *want
 /* What the stock gives, one way or the other. */
 static void put_given(json_t *instead, const struct desk *desk, const struct muslin_substitution *found, bool yardage)
 {
+    put_count(instead, "pieces_from_the_rest", found->rest_pieces);
     put_count(instead, "fabrics", found->fabrics);
     if (yardage) {
         put_cloth(instead, desk, "cloth_length", found->cloth_length);

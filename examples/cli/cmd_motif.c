@@ -12,6 +12,7 @@
 
 struct motif_request {
     struct muslin_motif_spec motif;
+    struct muslin_seam_spec seam;
     muslin_len cloth_length;
     int32_t whole_repeats;
 };
@@ -20,13 +21,27 @@ static void start_motif(void *request)
 {
     struct motif_request *wanted = request;
     wanted->motif = (struct muslin_motif_spec)MUSLIN_MOTIF_SPEC_INIT;
+    wanted->seam = (struct muslin_seam_spec)MUSLIN_SEAM_SPEC_INIT;
+}
+
+/* Is the cloth in hand enough, for certain or with luck, and if not, how much more would be? */
+static void put_enough(json_t *answer, const struct desk *desk, const struct muslin_motif_yield *yield,
+                       int64_t pieces, muslin_len more)
+{
+    bool certain = yield->pieces_certain >= pieces;
+    put_truth(answer, "enough_for_certain", certain);
+    put_truth(answer, "enough_with_luck", yield->pieces_lucky >= pieces);
+    if (!certain)
+        put_least(answer, desk, "longer_to_be_certain_by", more);
 }
 
 static bool put_from_cloth(json_t *answer, struct desk *desk, const struct motif_request *wanted,
-                           const struct muslin_motif_spec *spec)
+                           const struct muslin_motif_spec *spec, muslin_len cloth_least)
 {
     struct muslin_motif_yield yield = { .size = sizeof yield };
-    if (!worked(desk, muslin_motif_from_cloth(spec, wanted->cloth_length, &yield, &desk->problem)))
+    muslin_len more = 0;
+    if (!worked(desk, muslin_motif_from_cloth(spec, wanted->cloth_length, &yield, &desk->problem)) ||
+        !worked(desk, muslin_length_subtract(cloth_least, wanted->cloth_length, &more)))
         return false;
     put_length(answer, desk, "cloth_in_hand", wanted->cloth_length);
     put_count(answer, "pieces_from_it", yield.pieces);
@@ -35,7 +50,23 @@ static bool put_from_cloth(json_t *answer, struct desk *desk, const struct motif
     put_count(answer, "rows_from_it", yield.rows);
     put_slack(answer, desk, "left_over_of_it", yield.left_over);
     put_least(answer, desk, "longer_for_one_more_row_by", yield.longer_for_one);
+    put_enough(answer, desk, &yield, spec->pieces, more);
     return true;
+}
+
+/* What shows of a window once its seams are sewn, where anything does. */
+static void put_window(json_t *answer, const struct desk *desk, const struct muslin_motif_spec *spec,
+                       const struct muslin_seam_spec *seam)
+{
+    muslin_len width = 0;
+    muslin_len length = 0;
+    put_length(answer, desk, "seam_allowance", seam->allowance);
+    if (muslin_seam_finished_from_cut(spec->cut_width, seam, &width, NULL) != MUSLIN_OK ||
+        muslin_seam_finished_from_cut(spec->cut_length, seam, &length, NULL) != MUSLIN_OK || width == 0 ||
+        length == 0)
+        return;
+    put_length(answer, desk, "finished_width", width);
+    put_length(answer, desk, "finished_length", length);
 }
 
 /* Where not one piece is certain, the complaint says whether there may be some. */
@@ -50,7 +81,8 @@ static bool plan_motif(struct desk *desk, const struct muslin_motif_spec *spec, 
     whole.flags = 0;
     if (status == MUSLIN_ERR_NO_YIELD && spec->flags != 0 && muslin_motif_plan(&whole, motif, NULL) == MUSLIN_OK)
         snprintf(failure->sentence + used, sizeof failure->sentence - used,
-                 " That is for a print that may begin anywhere; see --whole-repeats.");
+                 " That is for a print that may begin anywhere between the selvages. Do you see whole motifs there? "
+                 "Then count them, and give --motifs and no --repeat-width.");
     return false;
 }
 
@@ -71,7 +103,7 @@ static json_t *answer_motif(const void *request, struct desk *desk)
     const struct motif_request *wanted = request;
     struct muslin_motif_spec spec = wanted->motif;
     struct muslin_motif motif = { .size = sizeof motif };
-    spec.flags = wanted->whole_repeats ? 0 : MUSLIN_MOTIF_ANY_START;
+    spec.flags = wanted->whole_repeats ? MUSLIN_MOTIF_ANY_ACROSS : MUSLIN_MOTIF_ANY_START;
     if (!given(desk, "height"))
         spec.cut_length = spec.cut_width;
     if (!plan_motif(desk, &spec, &motif))
@@ -80,6 +112,7 @@ static json_t *answer_motif(const void *request, struct desk *desk)
     put_count(answer, "pieces_wanted", spec.pieces);
     put_length(answer, desk, "cut_width", spec.cut_width);
     put_length(answer, desk, "cut_length", spec.cut_length);
+    put_window(answer, desk, &spec, &wanted->seam);
     put_count(answer, "repeats_across_for_each", motif.repeats_across_each);
     put_count(answer, "repeats_along_for_each", motif.repeats_along_each);
     put_length(answer, desk, "usable_width", spec.usable_width);
@@ -93,7 +126,9 @@ static json_t *answer_motif(const void *request, struct desk *desk)
     put_length(answer, desk, "wasted_in_each_row", motif.waste_per_row);
     put_length(answer, desk, "repeat_for_choosing_the_start", motif.shift);
     put_cloth(answer, desk, "cloth_length", motif.cloth_length);
-    put_shop_length(answer, desk, motif.cloth_length);
+    put_cloth(answer, desk, "least_cloth_length", motif.cloth_least);
+    put_truth(answer, "less_than_whole_repeats_will_do", motif.cloth_least < motif.cloth_length);
+    put_shop_length(answer, desk, motif.cloth_least);
     put_chances(answer, desk, &motif);
     put_count(answer, "pieces_to_spare", motif.spare_pieces);
     if (spec.repeat_width != 0)
@@ -103,7 +138,7 @@ static json_t *answer_motif(const void *request, struct desk *desk)
         put_count(answer, "rows_if_wider", motif.wider_rows);
     }
     put_warnings(answer, motif.warnings);
-    if (!given(desk, "cloth") || put_from_cloth(answer, desk, wanted, &spec))
+    if (!given(desk, "cloth") || put_from_cloth(answer, desk, wanted, &spec, motif.cloth_least))
         return answer;
     json_decref(answer);
     return NULL;
@@ -130,7 +165,9 @@ static const struct option_row motif_options[] = {
     { "cloth", KIND_LENGTH, offsetof(struct motif_request, cloth_length), MUSLIN_ARG_CLOTH_LENGTH, 0, NULL,
       "a length in hand: says what it gives" },
     { "whole-repeats", KIND_SWITCH, offsetof(struct motif_request, whole_repeats), MUSLIN_ARG_NONE, 0, NULL,
-      "it begins where a repeat does, along and across: no repeat more to choose the start" },
+      "it is cut where a repeat begins along the cloth: no repeat more to choose the start" },
+    OPTION_HEADING("The seam round each piece, for what shows of it"),
+    OPTION_SEAM(motif_request, seam.allowance, seam.take_up),
     OPTION_END
 };
 
@@ -182,7 +219,9 @@ static json_t *answer_stack(const void *request, struct desk *desk)
     put_count(answer, "repeats_to_buy", stack.repeats_bought);
     put_length(answer, desk, "repeat_for_choosing_the_start", stack.shift);
     put_cloth(answer, desk, "cloth_length", stack.cloth_length);
-    put_shop_length(answer, desk, stack.cloth_length);
+    put_cloth(answer, desk, "least_cloth_length", stack.cloth_least);
+    put_truth(answer, "less_than_whole_repeats_will_do", stack.cloth_least < stack.cloth_length);
+    put_shop_length(answer, desk, stack.cloth_least);
     put_length(answer, desk, "taken_off_once", spec.straightening);
     put_length(answer, desk, "strip_cut", spec.strip_cut);
     put_count(answer, "stacks_from_each_strip", spec.per_strip);

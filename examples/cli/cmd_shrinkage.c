@@ -232,20 +232,47 @@ static void put_shares(json_t *side, const struct desk *desk, int32_t quilting, 
 /* Less than that nobody sees in a quilt. */
 #define SEEN (MUSLIN_TICKS_PER_INCH / 64)
 
-/* What the quilt must measure before the wash, and what the size to make ends at. */
-static void put_checks(json_t *side, const struct desk *desk, muslin_len quilted, muslin_len washed)
+/* What the quilt as made measures when it is quilted, and whether the easy mark above the least lies within that. */
+static void put_as_made(json_t *side, const struct desk *desk, muslin_len as_made)
 {
+    put_about(side, desk, "quilted_as_made", as_made);
+    json_t *mark = json_object_get(json_object_get(side, "quilted_in_practice"), "ticks");
+    put_truth(side, "easy_mark_holds", json_integer_value(mark) <= as_made);
+}
+
+/* What the quilt must measure before the wash, and what the size to make ends at. */
+static bool put_checks(json_t *side, struct desk *desk, const struct muslin_seam_spec *seam, muslin_len quilted,
+                       muslin_len washed)
+{
+    muslin_len raw = 0;
+    if (!worked(desk, muslin_seam_cut_from_finished(quilted, seam, &raw, &desk->problem)))
+        return false;
     put_least(side, desk, "must_measure_when_quilted", quilted);
     put_on_mark(side, desk, "quilted_at_least", quilted, MUSLIN_ROUND_UP, 64, 1);
     put_on_mark(side, desk, "quilted_in_practice", quilted, MUSLIN_ROUND_UP, 8, 50);
+    put_on_mark(side, desk, "quilted_raw_at_least", raw, MUSLIN_ROUND_UP, 64, 1);
     put_about(side, desk, "then_ends_at", washed);
+    return true;
+}
+
+/* What the size to make measures when it is quilted. */
+static bool find_as_made(struct desk *desk, const struct muslin_shrinkage_spec *quilt,
+                         const struct muslin_size_to_make *made, struct muslin_washed_size *as_made)
+{
+    const struct muslin_rounding_spec to_tick = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_shrinkage_spec spec = *quilt;
+    spec.width = made->make_width;
+    spec.length = made->make_length;
+    return worked(desk, muslin_shrinkage_becomes(&spec, &to_tick, as_made, &desk->problem));
 }
 
 static bool put_size_to_make(json_t *answer, struct desk *desk, const struct shrinkage_request *wanted,
                              const struct muslin_shrinkage_spec *quilt)
 {
     struct muslin_size_to_make made = { .size = sizeof made };
-    if (!worked(desk, muslin_shrinkage_size_to_make(quilt, &wanted->rounding, &made, &desk->problem)))
+    struct muslin_washed_size as_made = { .size = sizeof as_made };
+    if (!worked(desk, muslin_shrinkage_size_to_make(quilt, &wanted->rounding, &made, &desk->problem)) ||
+        !find_as_made(desk, quilt, &made, &as_made))
         return false;
     json_t *list = put_list(answer, "make");
     for (size_t i = 0; i < SIDES; i++) {
@@ -256,10 +283,11 @@ static bool put_size_to_make(json_t *answer, struct desk *desk, const struct shr
         put_length(side, desk, "wanted_finished", i == 0 ? quilt->width : quilt->length);
         put_shares(side, desk, i == 0 ? quilt->quilting_across : quilt->quilting_along,
                    i == 0 ? quilt->washing_across : quilt->washing_along);
-        if (!put_make(side, desk, wanted, i == 0 ? made.make_width : made.make_length))
+        if (!put_make(side, desk, wanted, i == 0 ? made.make_width : made.make_length) ||
+            !put_checks(side, desk, &wanted->seam, i == 0 ? made.quilted_width : made.quilted_length,
+                        i == 0 ? made.washed_width : made.washed_length))
             return false;
-        put_checks(side, desk, i == 0 ? made.quilted_width : made.quilted_length,
-                   i == 0 ? made.washed_width : made.washed_length);
+        put_as_made(side, desk, i == 0 ? as_made.quilted_width : as_made.quilted_length);
         put_about(side, desk, "multiplying_would_say", i == 0 ? made.multiplied_width : made.multiplied_length);
         put_about(side, desk, "and_end_short_by", i == 0 ? made.short_width : made.short_length);
         put_truth(side, "short_by_what_is_seen", (i == 0 ? made.short_width : made.short_length) >= SEEN);

@@ -26,6 +26,12 @@ static bool is_true(json_t *object, const char *member)
     return json_is_true(json_object_get(object, member));
 }
 
+static bool ticks_alike(json_t *object, const char *one, const char *other)
+{
+    return json_equal(json_object_get(json_object_get(object, one), "ticks"),
+                      json_object_get(json_object_get(object, other), "ticks"));
+}
+
 /* ---- what to buy ------------------------------------------------------------------------------------------------ */
 
 void show_shop_length(struct sheet *sheet, json_t *answer)
@@ -136,8 +142,10 @@ static void show_yardage(struct sheet *sheet, json_t *answer)
                                        : "Measure your cloth: cut like this, {narrowest_as_cut} usable is the least "
                                          "width.");
     show_wider(sheet, json_object_get(answer, "less_cloth_if_wider"));
-    sheet_point(sheet, answer, "By area alone it would be {area_bound}: no plan needs less, but that much is seldom "
-                               "enough. A plan that mixes sizes on a strip may need less than this one.");
+    sheet_point(sheet, answer, ticks_alike(answer, "area_bound", "cloth_length")
+                                   ? "By area alone it would be {area_bound} as well: no plan needs less."
+                                   : "By area alone it would be {area_bound}: no plan needs less, but that much is "
+                                     "seldom enough. A plan that mixes sizes on a strip may need less than this one.");
 }
 
 static const char *hold_of_cloth(json_t *gives)
@@ -216,8 +224,11 @@ static void show_stock(struct sheet *sheet, json_t *answer)
                                        : "{left_over_of_the_last} of the length of the last one is left over.");
     if (some(answer, "pieces"))
         sheet_point(sheet, answer, hold_of_stock(answer));
-    sheet_point(sheet, answer, "By area alone it would be {area_bound}: no plan needs fewer, but that is seldom "
-                               "enough. A plan that mixes sizes may need fewer than this one.");
+    json_t *bound = json_object_get(answer, "area_bound");
+    sheet_point(sheet, answer, json_equal(bound, json_object_get(answer, "stock_needed"))
+                                   ? "By area alone it would be {area_bound} as well: no plan needs fewer."
+                                   : "By area alone it would be {area_bound}: no plan needs fewer, but that is seldom "
+                                     "enough. A plan that mixes sizes may need fewer than this one.");
     if (has(answer, "stock_in_hand"))
         sheet_point(sheet, answer, some(answer, "stock_missing")
                                        ? "You have {stock_in_hand}: {stock_missing} are missing."
@@ -261,15 +272,26 @@ static const char *given_template(json_t *given)
     return "{needed} needed, {fabrics:different fabric}, {of_each_fabric_at_least} or {of_each_fabric_at_most} of each";
 }
 
+/* To spare in the strips that are cut, and in what is left of the last piece of stock. */
+static const char *spare_template(json_t *given)
+{
+    bool spare = some(given, "pieces_to_spare");
+    if (some(given, "pieces_from_the_rest"))
+        return spare ? "{name}: {takes}, {spare:piece} to spare, and {rest} from what is left of the last"
+                     : "{name}: {takes}, {rest:piece} to spare, from what is left of the last";
+    return spare ? "{name}: {takes}, {spare:piece} to spare" : "{name}: {takes}";
+}
+
 /* "name: what it takes", the first from one object and the second from another. */
 static void show_pair(struct sheet *sheet, void show(struct sheet *, json_t *, const char *), json_t *named,
                       const char *name, json_t *given)
 {
     char *first = sheet_sentence(named, name);
     char *second = sheet_sentence(given, given_template(given));
-    json_t *both = json_pack("{s:s, s:s, s:O}", "name", first, "takes", second, "spare",
-                             json_object_get(given, "pieces_to_spare"));
-    show(sheet, both, some(given, "pieces_to_spare") ? "{name}: {takes}, {spare:piece} to spare" : "{name}: {takes}");
+    json_t *both = json_pack("{s:s, s:s, s:O, s:O}", "name", first, "takes", second, "spare",
+                             json_object_get(given, "pieces_to_spare"), "rest",
+                             json_object_get(given, "pieces_from_the_rest"));
+    show(sheet, both, spare_template(given));
     json_decref(both);
     free(first);
     free(second);
@@ -312,13 +334,27 @@ static void show_turned(struct sheet *sheet, json_t *instead)
         sheet_under(sheet, instead, "and this print must not be turned");
         return;
     }
-    show_pair(sheet, sheet_under, instead, is_true(instead, "possible") ? "if turned a quarter" : "turned", turned);
+    show_pair(sheet, sheet_under, instead, "if turned a quarter", turned);
+    show_edge(sheet, instead, turned);
+}
+
+/* What can be cut only turned is said as such in one sentence. */
+static void show_only_turned(struct sheet *sheet, json_t *instead, bool yardage)
+{
+    json_t *turned = json_object_get(instead, "turned");
+    show_pair(sheet, sheet_point, instead,
+              yardage ? "yardage {width} wide (usable), only with pieces turned a quarter"
+                      : "{from} of {width} by {length}, only with pieces turned a quarter", turned);
     show_edge(sheet, instead, turned);
 }
 
 static void show_instead(struct sheet *sheet, json_t *instead)
 {
     bool yardage = says(instead, "from", "yardage");
+    if (!is_true(instead, "possible") && has(instead, "turned") && is_true(instead, "the_print_lets_turn")) {
+        show_only_turned(sheet, instead, yardage);
+        return;
+    }
     if (is_true(instead, "possible")) {
         show_pair(sheet, sheet_point, instead,
                   yardage ? "yardage {width} wide (usable)" : "{from} of {width} by {length}", instead);

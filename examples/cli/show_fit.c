@@ -55,8 +55,8 @@ static void show_rounding(struct sheet *sheet, json_t *answer)
     if (!has(answer, "corner_radius"))
         return;
     sheet_point(sheet, answer, "Round both foot corners before binding: set a string at {corner_radius} from both "
-                               "edges and draw a quarter circle of that radius. It takes {corner_cut_off} off the "
-                               "point. Bind a curve with bias binding.");
+                               "raw edges of the trimmed, unbound quilt and draw a quarter circle of that radius. It "
+                               "takes {corner_cut_off} off the point. Bind a curve with bias binding.");
 }
 
 void show_bed(struct sheet *sheet, json_t *answer)
@@ -78,9 +78,9 @@ void show_bed(struct sheet *sheet, json_t *answer)
                                    "way. Quilt a sample to see; what the wash takes is for muslin shrinkage.");
     else
         sheet_point(sheet, answer, "Make the top larger than this: quilting draws a bed quilt in, by 1 to 3 in or more "
-                                   "(--quilting adds that), and washing shrinks it (see muslin shrinkage). With "
-                                   "nothing added the top is {top_unfinished_width} by {top_unfinished_length} "
-                                   "unfinished (seam allowance {seam_allowance}).");
+                                   "(--quilting adds that), and washing shrinks it (see muslin shrinkage). A top of "
+                                   "{top_unfinished_width} by {top_unfinished_length} unfinished (seam allowance "
+                                   "{seam_allowance}) is too small unless nothing is taken up: add to it.");
     sheet_point(sheet, answer, "Mattresses of one name differ by an inch or more: measure this one, with its covers "
                                "on.");
     show_sentences(sheet, json_object_get(answer, "warnings"));
@@ -168,6 +168,8 @@ void show_across(struct sheet *sheet, json_t *answer)
     sheet_point(sheet, answer, ticks(answer, "finished_border_on_each_side") != 0
                                    ? "The border is {finished_border_on_each_side} wide finished on each side."
                                    : "There is no border.");
+    sheet_point(sheet, answer, "Finished is from seam line to seam line of the top, before quilting and washing, which "
+                               "draw it in.");
 }
 
 static void show_halves(struct sheet *sheet, json_t *answer)
@@ -190,7 +192,7 @@ void show_triangle_rows(struct sheet *sheet, json_t *answer)
                       "as long as wanted"));
     sheet_point(sheet, answer, off);
     sheet_point(sheet, answer, "Finished, a triangle is {finished_height_of_a_row} high, which is the depth of a row, "
-                               "and {finished_side_of_a_triangle} along each side.");
+                               "and about {finished_side_of_a_triangle} along each side.");
     sheet_point(sheet, answer, ticks(answer, "take_up") == 0
                                    ? "Cut strips {strip_cut_for_sharp_tips} wide for triangles with sharp tips (the "
                                      "finished height and three seam allowances of {seam_allowance}), or "
@@ -200,9 +202,15 @@ void show_triangle_rows(struct sheet *sheet, json_t *answer)
                                      "{strip_cut_for_blunt_tips} wide where the ruler blunts the upper tip; seam "
                                      "allowance {seam_allowance}, take-up {take_up}.");
     sheet_point(sheet, answer, "Cut {whole_triangles:whole triangle} from them at 60 degrees, point up and point down "
-                               "in turn. A cut one measures {cut_base_of_a_triangle} along the strip, its two lower "
-                               "tips left sharp.");
+                               "in turn. A cut one measures about {cut_base_of_a_triangle} along the strip, its two "
+                               "lower tips left sharp.");
     show_halves(sheet, answer);
+    sheet_point(sheet, answer, "From cloth {usable_width} wide (usable), with sharp tips: "
+                               "{strips_for_whole_triangles:strip} for the whole triangles, "
+                               "{whole_triangles_from_each_strip} from a strip, and at most "
+                               "{strips_for_half_triangles:strip} for the halves, at least "
+                               "{half_triangles_from_each_strip} from a strip: {cloth_for_the_strips} of cloth.");
+    show_shop_length(sheet, answer);
     sheet_point(sheet, answer, "Slanted edges lie on the bias: handle them little. Sew one row and measure it before "
                                "you cut the rest.");
 }
@@ -337,6 +345,8 @@ static void show_missing(struct sheet *sheet, json_t *answer)
                                              "{nearest.finished_width} by {nearest.finished_length}.");
         json_object_del(one, "within");
     }
+    if (json_array_size(missing) != 0)
+        sheet_point(sheet, answer, "Nearest is where the deviations of width and length together are least.");
 }
 
 static void show_nearest(struct sheet *sheet, json_t *answer)
@@ -356,6 +366,7 @@ static void show_nearest(struct sheet *sheet, json_t *answer)
     show_settings(sheet, alone);
     sheet_gap(sheet);
     show_tried(sheet, json_object_get(answer, "tried"));
+    sheet_point(sheet, answer, "Nearest is where the deviations of width and length together are least.");
     sheet_point(sheet, answer, "Allow more with --within, other blocks with --block-least and --block-most, or borders "
                                "with --border-most.");
     explain_kinds(sheet, alone);
@@ -380,7 +391,8 @@ void show_fit(struct sheet *sheet, json_t *answer)
     show_missing(sheet, answer);
     explain_kinds(sheet, rows);
     show_tried(sheet, json_object_get(answer, "tried"));
-    sheet_point(sheet, answer, "Borders are the width of all borders on one side. Sew a test block before you trust a "
+    sheet_point(sheet, answer, "Borders are the width of all borders on one side. Finished is from seam line to seam "
+                               "line of the top, before quilting and washing. Sew a test block before you trust a "
                                "finished size: what each block is off, every column and row repeats.");
 }
 
@@ -420,11 +432,14 @@ void show_rescale(struct sheet *sheet, json_t *answer)
 {
     json_t *sizes = json_object_get(answer, "sizes");
     bool off = json_integer_value(json_object_get(answer, "sizes_off_the_marks")) > 0;
+    if (off) {
+        sheet_say(sheet, answer, "Do not cut these to the nearest mark: pieces that add up before do not add up when "
+                                 "each is rounded by itself, so they no longer meet their neighbours. Change the scale "
+                                 "for all of them, and sew a test block.");
+        sheet_gap(sheet);
+    }
     for (size_t i = 0; i < json_array_size(sizes); i++)
         sheet_point(sheet, json_array_get(sizes, i), size_sentence(json_array_get(sizes, i)));
     sheet_gap(sheet);
     sheet_say(sheet, answer, off ? unit_sentence(answer) : "Every cut lies on marks {marks} apart.");
-    if (off)
-        sheet_say(sheet, answer, "A single piece that is rounded to a mark no longer meets its neighbours: change the "
-                                 "scale for all of them, and sew a test block.");
 }

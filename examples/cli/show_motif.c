@@ -29,19 +29,28 @@ static void show_chances(struct sheet *sheet, json_t *answer)
     if (!has(answer, "repeat_width")) {
         sheet_point(sheet, answer, "The whole usable width counts as one repeat: {from_each_row:piece} in each row, as "
                                    "you see on the cloth.");
+        if (json_equal(json_object_get(answer, "cut_width"), json_object_get(answer, "usable_width")))
+            sheet_point(sheet, answer, "A piece is as wide as the cloth, {usable_width} usable: nothing to spare, so "
+                                       "measure your cloth first.");
         return;
     }
-    if (some(answer, "from_each_row_for_certain"))
-        sheet_point(sheet, answer, "For certain, wherever the print begins between the selvages: "
+    sheet_point(sheet, answer, "For certain, wherever the print begins between the selvages: "
                                    "{from_each_row_for_certain:piece} in each row, {rows_for_certain:row}, "
                                    "{cloth_for_certain} of cloth.");
-    else
-        sheet_point(sheet, answer, "No piece is certain: that depends on where the print begins between the selvages.");
     if (!sure)
         sheet_point(sheet, answer, "With luck, that is if the first whole motif begins within "
                                    "{first_must_begin_within} of the edge of the usable width: "
                                    "{from_each_row_at_most:piece} in each row, {rows_with_luck:row}, {cloth_with_luck} "
-                                   "of cloth. Measure that on the bolt before you buy less.");
+                                   "of cloth in whole repeats. Measure that on the bolt before you buy less.");
+}
+
+/* Whole repeats are comfortable; what lies behind the last window is not needed. */
+static void show_least(struct sheet *sheet, json_t *answer)
+{
+    if (json_is_true(json_object_get(answer, "less_than_whole_repeats_will_do")))
+        sheet_point(sheet, answer, "What lies behind the last piece need not be there: "
+                                   "{least_cloth_length} will do, with the start chosen. {cloth_length}, in whole "
+                                   "repeats, is comfortable.");
 }
 
 static void show_widths(struct sheet *sheet, json_t *answer)
@@ -55,15 +64,37 @@ static void show_widths(struct sheet *sheet, json_t *answer)
         sheet_point(sheet, answer, "On cloth {fewer_rows_if_wider_by} wider {rows_if_wider:row} would do.");
 }
 
+static bool is_true(json_t *answer, const char *member)
+{
+    return json_is_true(json_object_get(answer, member));
+}
+
+/* Yes or no, and what would make it yes. */
+static const char *enough_sentence(json_t *answer)
+{
+    if (is_true(answer, "enough_for_certain"))
+        return "Yes, it is enough: {pieces_from_it_for_certain} for certain, {pieces_wanted} are wanted.";
+    if (is_true(answer, "enough_with_luck"))
+        return "Not certain to be enough: {pieces_from_it_for_certain} of {pieces_wanted} for certain, "
+               "{pieces_from_it_at_most} with luck; {longer_to_be_certain_by} more makes {pieces_wanted} certain.";
+    return has(answer, "repeat_width")
+               ? "No, it is not enough: {pieces_from_it_for_certain} of {pieces_wanted} for certain, "
+                 "{pieces_from_it_at_most} even with luck; {longer_to_be_certain_by} more makes {pieces_wanted} "
+                 "certain."
+               : "No, it is not enough: {pieces_from_it_for_certain} of {pieces_wanted}; {longer_to_be_certain_by} "
+                 "more makes {pieces_wanted}.";
+}
+
 static void show_window_cloth(struct sheet *sheet, json_t *answer)
 {
     sheet_heading(sheet, "From what is in hand");
+    sheet_point(sheet, answer, enough_sentence(answer));
     sheet_point(sheet, answer, some(answer, "rows_from_it")
                                    ? "Your {cloth_in_hand} of cloth gives {rows_from_it:row}: {pieces_from_it:piece}."
                                    : "Your {cloth_in_hand} of cloth gives no row.");
     if (has(answer, "repeat_width") && some(answer, "rows_from_it"))
-        sheet_point(sheet, answer, "{pieces_from_it_for_certain:piece} are certain wherever the print begins between "
-                                   "the selvages; with luck there are {pieces_from_it_at_most}.");
+        sheet_point(sheet, answer, "These are certain wherever the print begins between the selvages; with luck there "
+                                   "are {pieces_from_it_at_most}.");
     sheet_point(sheet, answer, some(answer, "left_over_of_it")
                                    ? "{left_over_of_it} of it is left over; {longer_for_one_more_row_by} more would "
                                      "give one more row."
@@ -76,22 +107,29 @@ void show_motif(struct sheet *sheet, json_t *answer)
     sheet_say(sheet, answer, some(answer, "repeat_for_choosing_the_start")
                                  ? "{pieces_wanted:piece} cut {cut_width} by {cut_length} take {rows:row}: "
                                    "{repeats_of_the_print:repeat} used + 1 to choose the start = "
-                                   "{repeats_to_buy:repeat} of the print, {cloth_length} of cloth."
+                                   "{repeats_to_buy:repeat} of the print, {cloth_length} of cloth {usable_width} "
+                                   "wide (usable)."
                                  : "{pieces_wanted:piece} cut {cut_width} by {cut_length} take {rows:row}: "
-                                   "{repeats_to_buy:repeat} of the print, {cloth_length} of cloth.");
+                                   "{repeats_to_buy:repeat} of the print, {cloth_length} of cloth {usable_width} wide "
+                                   "(usable).");
     sheet_heading(sheet, "The cloth");
-    show_shop_length(sheet, answer);
+    if (!has(answer, "cloth_in_hand"))
+        show_shop_length(sheet, answer);
+    show_least(sheet, answer);
     if (some(answer, "repeat_for_choosing_the_start"))
         sheet_point(sheet, answer, "The repeat more is for a cut anywhere in the print, as shops make it. Leave it out "
                                    "with --whole-repeats if yours is cut where a repeat begins.");
     else
-        sheet_point(sheet, answer, "Counted from where a repeat begins, along and across: the cloth must be cut "
-                                   "there.");
+        sheet_point(sheet, answer, "Counted from where a repeat begins along the cloth: it must be cut there.");
     show_chances(sheet, answer);
     show_widths(sheet, answer);
     sheet_heading(sheet, "Cutting");
-    sheet_point(sheet, answer, "Try a window {cut_width} by {cut_length}, cut from paper, on your cloth first. These "
-                               "are cut sizes.");
+    sheet_point(sheet, answer, has(answer, "finished_width")
+                                   ? "Try a window {finished_width} by {finished_length}, cut from paper, on your "
+                                     "cloth first: the motif must fit in that, which is the finished size (seam "
+                                     "allowance {seam_allowance}). The piece is cut {cut_width} by {cut_length} around it."
+                                   : "Try a window {cut_width} by {cut_length}, cut from paper, on your cloth first. "
+                                     "These are cut sizes, and the seams take all of them.");
     sheet_point(sheet, answer, "Each piece takes {repeats_across_for_each:repeat} across and "
                                "{repeats_along_for_each:repeat} along: a row is {length_of_a_row} long, and "
                                "{wasted_in_each_row} of it is wasted.");
@@ -135,6 +173,7 @@ void show_stack(struct sheet *sheet, json_t *answer)
                                    "the print, {cloth_length} of cloth.");
     sheet_gap(sheet);
     show_shop_length(sheet, answer);
+    show_least(sheet, answer);
     if (some(answer, "repeat_for_choosing_the_start"))
         sheet_point(sheet, answer, "The repeat more is for a cut anywhere in the print, as shops make it. Leave it out "
                                    "with --whole-repeats if yours is cut where a repeat begins.");

@@ -28,7 +28,7 @@ static bool any_of(json_t *side, const char *member)
 
 static void show_measured(struct sheet *sheet, json_t *answer)
 {
-    sheet_say(sheet, answer, "Measured before and after:");
+    sheet_say(sheet, answer, "Measured before and after, that is sewn and unquilted, and then quilted and washed:");
     show_each_point(sheet, answer, "measured", "The {side} went from {before} to {after}: it {in_words}.");
     if (has(answer, "change_of_the_area"))
         sheet_point(sheet, answer, "The area {area_in_words}, which is neither of the two nor their sum.");
@@ -83,19 +83,40 @@ static void show_shortfalls(struct sheet *sheet, json_t *sides)
     }
 }
 
+/* The size to make; where only the wash is allowed for, that is said with it. */
+static const char *make_sentence(json_t *side)
+{
+    if (any_of(side, "lost_to_quilting"))
+        return "Make the {side} {make_finished} finished ({make_unfinished} unfinished, with a seam allowance of "
+               "{seam_allowance}), to end at {wanted_finished} finished.";
+    return "Make the {side} {make_finished} finished ({make_unfinished} unfinished, with a seam allowance of "
+           "{seam_allowance}), to end at {wanted_finished} finished, with NOTHING allowed for quilting: add it "
+           "(--quilting), or this will come out too small.";
+}
+
+/* An easy mark above what a quilt made as told measures would fail a good quilt. */
+static const char *quilted_sentence(json_t *side)
+{
+    return json_is_true(json_object_get(side, "easy_mark_holds"))
+               ? "The {side} should measure {quilted_as_made}, and must measure {quilted_at_least} or more "
+                 "({quilted_raw_at_least} from raw edge to raw edge): {quilted_in_practice} is easy to measure by."
+               : "The {side} should measure {quilted_as_made}, and must measure {quilted_at_least} or more "
+                 "({quilted_raw_at_least} from raw edge to raw edge, with a seam allowance of {seam_allowance}).";
+}
+
 static void show_make(struct sheet *sheet, json_t *answer)
 {
     json_t *sides = json_object_get(answer, "make");
     sheet_say(sheet, answer, "Before quilting and washing:");
-    show_each_point(sheet, answer, "make",
-                    "Make the {side} {make_finished} finished ({make_unfinished} unfinished, with a seam allowance of "
-                    "{seam_allowance}), to end at {wanted_finished} finished.");
+    for (size_t i = 0; i < json_array_size(sides); i++)
+        sheet_point(sheet, json_array_get(sides, i), make_sentence(json_array_get(sides, i)));
     sheet_gap(sheet);
-    sheet_say(sheet, answer, "Check 1, quilted and not yet washed:");
-    show_each_point(sheet, answer, "make",
-                    "The {side} must measure {quilted_at_least} or more: {quilted_in_practice} is easy to measure by.");
+    sheet_say(sheet, answer, "Check 1, quilted and not yet washed, finished, that is between the lines where the "
+                             "binding will be sewn:");
+    for (size_t i = 0; i < json_array_size(sides); i++)
+        sheet_point(sheet, json_array_get(sides, i), quilted_sentence(json_array_get(sides, i)));
     sheet_gap(sheet);
-    sheet_say(sheet, answer, "Check 2, washed:");
+    sheet_say(sheet, answer, "Check 2, washed, finished, that is between the lines where the binding is sewn:");
     show_each_point(sheet, answer, "make", "The {side} comes out at {then_ends_at}.");
     sheet_gap(sheet);
     show_shares(sheet, sides);
@@ -105,9 +126,14 @@ static void show_make(struct sheet *sheet, json_t *answer)
 static void show_becomes(struct sheet *sheet, json_t *answer)
 {
     sheet_say(sheet, answer, "The quilt as made becomes (all sizes are finished ones):");
-    show_each_point(sheet, answer, "becomes",
-                    "The {side}, made {made_finished}, is {quilted} when quilted and {washed} when washed: in all it "
-                    "{in_words}.");
+    json_t *sides = json_object_get(answer, "becomes");
+    for (size_t i = 0; i < json_array_size(sides); i++)
+        sheet_point(sheet, json_array_get(sides, i),
+                    any_of(json_array_get(sides, i), "lost_to_quilting")
+                        ? "The {side}, made {made_finished}, is {quilted} when quilted and {washed} when washed: in "
+                          "all it {in_words}."
+                        : "The {side}, made {made_finished}, is {quilted} when quilted if quilting takes nothing, "
+                          "which is unlikely, and {washed} when washed: in all it {in_words}.");
     sheet_gap(sheet);
     show_shares(sheet, json_object_get(answer, "becomes"));
 }
@@ -193,15 +219,19 @@ static void show_rows(struct sheet *sheet, json_t *rows)
 {
     sheet_gap(sheet);
     sheet_say(sheet, rows, "Neighbouring rows, laid edge to edge at one end, {seams:seam} in each:");
-    sheet_point(sheet, rows, "At the last seam they are {apart_at_worst} apart at worst; about two in three are within "
-                             "{apart_as_chance_has_it}. Seams within {meet_within} of each other count as meeting.");
+    sheet_point(sheet, rows, "At the last seam they are at most {apart_at_worst} apart, even at worst; about two in "
+                             "three are within {apart_as_chance_has_it}. Seams within {meet_within} of each other "
+                             "count as meeting.");
     sheet_point(sheet, rows, has(rows, "first_seam_that_may_miss")
                                  ? "At worst seam {first_seam_that_may_miss} is the first to miss."
                                  : "All seams meet, even at worst.");
     if (has(rows, "first_seam_that_may_miss"))
         sheet_point(sheet, rows, chance_sentence(rows));
     show_allowed(sheet, rows);
-    sheet_point(sheet, rows, "Pinned at the middle seam and eased from there, only half as many seams lie between.");
+    if (json_integer_value(json_object_get(rows, "seams")) % 2 != 0 &&
+        json_integer_value(json_object_get(rows, "seams")) > 1)
+        sheet_point(sheet, rows, "Pinned at the middle seam and eased from there, only half as many seams lie "
+                                 "between.");
 }
 
 static bool any_error(json_t *answer, const char *member)

@@ -71,8 +71,22 @@ void show_seams(struct sheet *sheet, json_t *answer)
 
 /* ---- thread ----------------------------------------------------------------------------------------------------- */
 
+/* Spools from which the bobbins are wound reach as far as the room on the last bobbin: that is said once, for both. */
+static bool is_said_once(json_t *answer)
+{
+    return has(answer, "room_on_the_last_bobbin") && has(answer, "spools") &&
+           ticks(answer, "bobbins_reach_for_so_much_more_seam") == ticks(answer, "spools_reach_for_so_much_more_seam");
+}
+
 static void show_holders(struct sheet *sheet, json_t *answer)
 {
+    if (is_said_once(answer)) {
+        sheet_point(sheet, answer, "{bobbins:bobbin} to wind; room on the last bobbin: {room_on_the_last_bobbin}.");
+        sheet_point(sheet, answer, "{spools:spool}, with {left_on_the_last_spool} left on the last.");
+        sheet_point(sheet, answer, "In all that is enough for {spools_reach_for_so_much_more_seam} of seam more; "
+                                   "filling up that bobbin is already counted.");
+        return;
+    }
     if (has(answer, "bobbins"))
         sheet_point(sheet, answer, has(answer, "room_on_the_last_bobbin")
                                        ? "{bobbins:bobbin} to wind; room on the last bobbin: "
@@ -156,15 +170,20 @@ void show_quilting_lines(struct sheet *sheet, json_t *answer)
 void show_weight(struct sheet *sheet, json_t *answer)
 {
     json_t *layers = json_object_get(answer, "layers");
+    bool seams = false;
     bool several = json_array_size(layers) > 1;
     sheet_say(sheet, answer, "A quilt {finished_width} by {finished_length} finished:");
     for (size_t i = 0; i < json_array_size(layers); i++) {
         json_t *layer = json_array_get(layers, i);
         sheet_point(sheet, layer, has(layer, "in_seams") ? "{layer} {mass}, of {cloth} and {in_seams} more in its seams"
                                                          : "{layer} {mass}, of {cloth}");
+        seams = seams || has(layer, "in_seams");
     }
     sheet_gap(sheet);
     sheet_say(sheet, answer, several ? "Together {total}: {counted} alone, without thread{not_counted}. Each figure is "
                                        "rounded by itself."
                                      : "That is {counted} alone, without thread{not_counted}.");
+    if (!seams)
+        sheet_say(sheet, answer, "That is the flat area only: nothing is counted for what lies in the seams "
+                                 "(--in-seams).");
 }

@@ -148,6 +148,7 @@ struct muslin_cutlist_stock {
     int32_t trimmed;        /* 1 when some row's strips must be cut from the stock (see muslin_cutlist_row) */
     int32_t turned;         /* 1 when the pieces of some row lie turned a quarter */
     int32_t pad;
+    int64_t rest_pieces;    /* that left_over could still give, cut as those of the last row; 0 when that wants none */
 };
 /* The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth. Row by row, strips
  * as long as the stock is wide are cut one behind the other; a row goes on in the piece of stock that the row before
@@ -248,6 +249,8 @@ struct muslin_substitution {
     uint32_t warnings;            /* MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0 or, where it is
                                      enough or from pieces of stock, shorter_by */
     int32_t turned;               /* 1 when the pieces of some row lie turned a quarter */
+    int64_t rest_pieces;          /* as in muslin_cutlist_stock: of a list of one row, so many more than spare_pieces
+                                     come from the stock that is needed; from yardage 0 */
 };
 /* The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
  * better is the caller's to say. `prints` is the number of different fabrics in the stock (1 .. MUSLIN_COUNT_MAX): of a
@@ -256,7 +259,9 @@ struct muslin_substitution {
  * muslin_cutlist_from_stock(). Stock that is missing is taken to be of the same prints. A row that does not fit is an
  * answer, not an error; whether it would fit turned, or turning saves, is known by asking once more with
  * MUSLIN_CUT_MAY_TURN in its flags. MUSLIN_ERR_OVERFLOW as with yardage. Source: geometry. Example: 80 strips of 22 x 2
- * 1/2 in from 20 fat quarters 18 x 22 in of 8 prints: 12 fat quarters, 8 fabrics, 1 or 2 of each. Since 0.1. */
+ * 1/2 in from 20 fat quarters 18 x 22 in of 8 prints: 12 fat quarters, 8 fabrics, 1 or 2 of each. Example: 60
+ * pieces of 2 1/2 x 4 1/2 in from squares of 10 in: 8 squares, 15 strips of 4 pieces, and a strip more of 4 from the
+ * last. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutlist_substitute(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
                                                    const struct muslin_stock_spec *stock, int64_t prints,
                                                    struct muslin_substitution *out, struct muslin_problem *problem);

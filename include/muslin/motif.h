@@ -30,7 +30,7 @@ extern "C" {
 
 struct muslin_motif_spec {
     uint32_t size;
-    uint32_t flags;            /* MUSLIN_MOTIF_ANY_START or 0 */
+    uint32_t flags;            /* MUSLIN_MOTIF_ANY_START, MUSLIN_MOTIF_ANY_ACROSS or 0 */
     muslin_len repeat_length;  /* of the print along the cloth, 1 or more */
     muslin_len repeat_width;   /* across it; 0: the whole usable width counts as one repeat */
     muslin_len usable_width;   /* of the cloth, 1 or more */
@@ -44,6 +44,9 @@ struct muslin_motif_spec {
 /* The cloth may begin anywhere in the print: one repeat more of length, so that the first row can be shifted, and
  * across only the windows that are whole wherever the print begins. */
 #define MUSLIN_MOTIF_ANY_START 1u
+/* The cloth is cut where a repeat begins along it, but across the print may begin anywhere: only the windows that are
+ * whole wherever it does, and no repeat more of length. MUSLIN_MOTIF_ANY_START includes it. */
+#define MUSLIN_MOTIF_ANY_ACROSS 2u
 /* One window a repeat, 40 in usable, the width one repeat; repeat, window and pieces are still to be given. */
 #define MUSLIN_MOTIF_SPEC_INIT { sizeof(struct muslin_motif_spec), 0, 0, 0, 325120, 0, 0, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
@@ -77,29 +80,33 @@ struct muslin_motif {
     muslin_len wider_for_less;   /* this much wider, the least, and fewer rows are needed; 0 when no width saves one, or
                                     the width is one repeat */
     int64_t wider_rows;          /* so many they then are; 0 when no width saves one */
-    uint32_t warnings;           /* MUSLIN_WARN_NO_SLACK when repeat_width is given, a piece wanted, narrower_by 0 */
+    uint32_t warnings;           /* MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0; where the width is
+                                    one repeat, when the window is as wide as the cloth */
     int32_t pad;
+    muslin_len cloth_least;      /* cloth_length without what lies behind the windows of the last row: less by
+                                    waste_per_row where the start is shifted and motifs is 1, else the same */
 };
 /* Windows wanted -> repeats -> length of cloth. A window no larger than the repeat takes one repeat each way, a larger
- * one as many as it reaches over, up: the next window then begins where the print does again. Across, whole repeats are
- * counted: usable width / (repeats a window takes x repeat_width), down. With MUSLIN_MOTIF_ANY_START the first window
- * may begin up to a repeat from the selvage and must still end before the other one, and one repeat of length is added
- * for the whole order when a piece is wanted. MUSLIN_ERR_NO_YIELD: not one window fits across (the problem names the
- * usable width and the least that would do; where only part of a repeat lies across the cloth, count the motifs you see
- * and give repeat_width 0). Whole repeats lie between what is certain and what is lucky, and both are said: the print
- * seldom begins at the edge of the usable width. Where the width is one repeat, both are per_row. MUSLIN_ERR_RANGE for
- * `motifs` also when so many windows are larger than the repeats they are cut from, by area. Sources: Figuring pattern
- * repeats (home magazine how-to) for repeats along and the one more for the order; geometry for the rest. Example:
- * pieces 96 in long, repeat 27 in: 4 repeats, 108 in, 12 in wasted. Example: 20 windows 6 in square, a print that
- * repeats every 12 in each way, 40 in usable: 3 a row if the first begins within 10 in of the edge, 7 rows, but 2 are
- * certain, 10 rows. Since 0.1. */
+ * one as many as it reaches over, up: the next window then begins where the print does again. Across, whole repeats
+ * are counted: usable width / (repeats a window takes x repeat_width), down. With MUSLIN_MOTIF_ANY_ACROSS the first
+ * window may begin up to a repeat from the selvage and must still end before the other one; with
+ * MUSLIN_MOTIF_ANY_START it may too, and one repeat of length is added for the whole order when a piece is wanted.
+ * MUSLIN_ERR_NO_YIELD: not one window fits across (the problem names the usable width and the least that would do;
+ * where only part of a repeat lies across the cloth, count the motifs you see and give repeat_width 0). Whole repeats
+ * lie between what is certain and what is lucky, and both are said: the print seldom begins at the edge of the usable
+ * width. Where the width is one repeat, both are per_row. MUSLIN_ERR_RANGE for `motifs` also when so many windows are
+ * larger than the repeats they are cut from, by area. Sources: Figuring pattern repeats (home magazine how-to) for
+ * repeats along and the one more for the order; geometry for the rest. Example: pieces 96 in long, repeat 27 in: 4
+ * repeats, 108 in, 12 in wasted. Example: three of them from a cloth that begins anywhere: 13 repeats, 351 in; 339 in
+ * are enough. Example: 20 windows 6 in square, a print that repeats every 12 in each way, 40 in usable: 3 a row if the
+ * first begins within 10 in of the edge, 7 rows, but 2 are certain, 10 rows. Since 0.1. */
 MUSLIN_API muslin_status muslin_motif_plan(const struct muslin_motif_spec *spec, struct muslin_motif *out,
                                            struct muslin_problem *problem);
 
 struct muslin_motif_yield {
     uint32_t size;
     uint32_t flags;
-    int64_t rows;               /* of windows, whole */
+    int64_t rows;               /* of windows, whole: of the last only the windows must be there, as in cloth_least */
     int64_t repeats;            /* along, used by them */
     int64_t pieces;             /* rows x per_row: windows */
     int64_t pieces_certain;     /* rows x per_row_certain */
@@ -111,9 +118,9 @@ struct muslin_motif_yield {
     int32_t pad;
 };
 /* Windows that a cloth so long (0 .. MUSLIN_SIZE_MAX) gives, counted as in muslin_motif_plan(); spec->pieces is not
- * used, but must be in its range. No row is an answer, not an error. MUSLIN_ERR_NO_YIELD and MUSLIN_ERR_RANGE as there.
- * Source: geometry. Example: a print that repeats every 12 in each way, windows 6 in square, 40 in usable, 3 yd: 27
- * windows. Since 0.1. */
+ * used, but must be in its range. No row is an answer, not an error. MUSLIN_ERR_NO_YIELD and MUSLIN_ERR_RANGE as
+ * there. Source: geometry. Example: a print that repeats every 12 in each way, windows 6 in square, 40 in usable, 3
+ * yd: 27 windows. Since 0.1. */
 MUSLIN_API muslin_status muslin_motif_from_cloth(const struct muslin_motif_spec *spec, muslin_len cloth_length,
                                                  struct muslin_motif_yield *out, struct muslin_problem *problem);
 
@@ -129,7 +136,8 @@ struct muslin_stack_spec {
     int64_t layers;            /* identical pieces in a stack, 1 or more: 4, 6 or 8 for the blocks that are usual */
     int64_t stacks;            /* wanted */
 };
-/* The cloth may begin anywhere in the print: one repeat more, so that the first layer can begin at the place chosen. */
+/* The cloth may begin anywhere in the print: one repeat more, so that the first layer can begin at the place chosen.
+ * */
 #define MUSLIN_STACK_ANY_START 1u
 /* Six layers, one stack a strip; repeat, strip and stacks are still to be given. */
 #define MUSLIN_STACK_SPEC_INIT { sizeof(struct muslin_stack_spec), 0, 0, 0, 0, 1, 6, 0 }
@@ -156,11 +164,12 @@ struct muslin_stack {
                                    one before */
     uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK when a strip is wanted and shorter_by is 0 */
     int32_t pad;
+    muslin_len cloth_least;     /* cloth_length - shorter_by */
 };
 /* Cloth for stacks of identical pieces: it is cut into `layers` lengths of whole repeats that begin at the same place
  * of the print; they are laid on each other so that the print matches, and strips and pieces are cut through all of
- * them at once. MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. Sources: common practice, no
- * source, for the way; geometry for the sums. Example: 40 stacks of 6, 10 from each strip cut 3 in, repeat 24 in: 4
+ * them at once. MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. Sources: common practice,
+ * no source, for the way; geometry for the sums. Example: 40 stacks of 6, 10 from each strip cut 3 in, repeat 24 in: 4
  * strips, the first 12 in of each layer, 1 repeat a layer, 6 repeats, 4 yd. Since 0.1. */
 MUSLIN_API muslin_status muslin_stack_plan(const struct muslin_stack_spec *spec, struct muslin_stack *out,
                                            struct muslin_problem *problem);

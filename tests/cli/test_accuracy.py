@@ -122,3 +122,9 @@ def test_small_errors_are_told_in_decimals_and_in_millimetres(muslin: Muslin) ->
     # sqrt(35) / 64 = 0.0924 in is 5.92 sixty-fourths
     top = muslin.answer("accuracy", "--across", "3", "--columns", "4", "--seam-error", "1/64", "--cut-error", "1/64")
     assert top["measures"][2]["off_as_chance_has_it"]["text"] == "3/32 in"
+
+
+def test_only_an_odd_number_of_seams_has_a_middle_one(muslin: Muslin) -> None:
+    assert "middle seam" not in muslin.words("accuracy", "--across", "3", "--seam-error", "1/64")
+    assert "middle seam" in muslin.words("accuracy", "--across", "4", "--seam-error", "1/64")
+    assert "at most 1/16 in apart" in muslin.words("accuracy", "--across", "3", "--seam-error", "1/64")

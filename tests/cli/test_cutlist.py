@@ -180,7 +180,7 @@ def test_substitutes_stand_side_by_side_with_their_fabrics(muslin: Muslin) -> No
     assert (found[2]["of_each_fabric_at_least"], found[2]["of_each_fabric_at_most"]) == (2, 3)
     words = muslin.words("substitute", "60 of 2 1/2 x 4 1/2 in", "--prints", "3")
     assert "squares of 10 in by 10 in: 8 needed, 3 different fabrics, 2 or 3 of each" in words
-    assert "strips of 40 in by 2 1/2 in: too small for 60 of 2 1/2 x 4 1/2 in unless turned a quarter" in words
+    assert "strips of 40 in by 2 1/2 in, only with pieces turned a quarter: 8 needed, 3 different fabrics" in words
     wide = muslin.answer("substitute", "1 of 50 in")["instead"]
     assert not any(row["possible"] for row in wide)
     assert "yardage 40 in wide (usable): too narrow for 1 of 50 in" in muslin.words("substitute", "1 of 50 in")
@@ -193,7 +193,12 @@ def test_pieces_that_fit_only_turned_are_said_to(muslin: Muslin) -> None:
     assert not strips["possible"] and strips["the_print_lets_turn"]
     assert (strips["turned"]["needed"], strips["turned"]["pieces_to_spare"]) == (8, 4)
     words = muslin.words("substitute", row, "--prints", "20")
-    assert "turned: 8 needed, 8 different fabrics, 1 of each, 4 pieces to spare" in words
+    assert "only with pieces turned a quarter: 8 needed, 8 different fabrics, 1 of each, 4 pieces to spare" in words
+    # A 10 in square holds 2 strips of 4: 8 squares hold 64.
+    assert "8 needed, 8 different fabrics, 1 of each, 4 pieces to spare, from what is left of the last" in words
+    # A 10 in square holds 4 strips of 4 pieces 2 1/2 in: of the first 1 is to spare, and 12 are in the others.
+    rest = muslin.words("substitute", "3 of 2 1/2")
+    assert "1 piece to spare, and 12 from what is left of the last" in rest
     assert "1/2 yd (18 in) leaves nothing to spare: better buy 5/8 yd (22 1/2 in)" in words
     assert "nothing to spare: 20 in by 18 in must be there in full, so measure first" in words
     assert "nothing to spare: the strips must be 2 1/2 in wide in full" in words
@@ -237,7 +242,8 @@ def test_a_piece_that_does_not_fit_is_quoted_with_what_would_do(muslin: Muslin) 
 
 def test_windows_on_a_print(muslin: Muslin) -> None:
     # Figuring pattern repeats (home magazine how-to): 96 / 27 up to 4 repeats, 108 in, 12 in wasted, one repeat more.
-    found = muslin.answer("motif", "40", "--height", "96", "--pieces", "1", "--repeat", "27", "--whole-repeats")
+    one = ("motif", "40", "--height", "96", "--pieces", "1", "--repeat", "27")
+    found = muslin.answer(*one, "--whole-repeats")
     assert (found["repeats_of_the_print"], inches(found["cloth_length"])) == (4, 108)
     assert inches(found["wasted_in_each_row"]) == 12
     assert "cloth_may_be_narrower_by" not in found
@@ -245,26 +251,48 @@ def test_windows_on_a_print(muslin: Muslin) -> None:
     assert inches(shifted["cloth_length"]) == 135
     assert "4 repeats used + 1 to choose the start = 5 repeats" in muslin.words(
         "motif", "40", "--height", "96", "--pieces", "1", "--repeat", "27")
-    # Sum: 3 a row in 40 in, 7 rows of 12 in; 3 yd hold 9 rows.
+    # Three of them: 13 repeats, 351 in, of which the 12 behind the last window need not be there: 9 1/2 yd are 342 in.
+    three = muslin.words("motif", "40", "--height", "96", "--pieces", "3", "--repeat", "27")
+    assert "13 repeats of the print, 9 3/4 yd (351 in) of cloth 40 in wide (usable)." in three
+    assert "Buy 9 1/2 yd (342 in), rounded up" in three and "339 in will do" in three
+    assert "as wide as the cloth, 40 in usable: nothing to spare" in three
+    assert "nothing to spare" not in muslin.words(*one, "--usable", "41")
+    # Sum: 2 a row for certain in 40 in, 10 rows of 12 in; 3 yd hold 9 rows.
     words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12")
     small = muslin.answer(*words, "--cloth", "3 yd", "--whole-repeats")
-    assert (small["rows"], inches(small["cloth_length"]), small["pieces_from_it"]) == (7, 84, 27)
-    assert "20 pieces cut 6 in by 6 in take 7 rows: 7 repeats of the print, 2 1/3 yd (84 in)" in muslin.words(
+    assert (small["rows"], inches(small["cloth_length"]), small["pieces_from_it"]) == (10, 120, 18)
+    assert "20 pieces cut 6 in by 6 in take 10 rows: 10 repeats of the print, 3 1/3 yd (120 in)" in muslin.words(
         *words, "--whole-repeats")
-    assert "Try a window 6 in by 6 in, cut from paper" in muslin.words(*words)
+    text = muslin.words(*words)
+    assert "Try a window 5 1/2 in by 5 1/2 in, cut from paper" in text
+    assert "The piece is cut 6 in by 6 in around it." in text
+    assert "Try a window 5 in by 5 in" in muslin.words(*words, "--seam", "1/2")
+    assert "the seams take all of them" in muslin.words(*words, "--seam", "3")
+
+
+def test_a_cloth_in_hand_is_enough_for_certain_or_with_luck_or_not(muslin: Muslin) -> None:
+    # Sum: 3 yd hold 9 rows of 12 in, each with 2 windows for certain and 3 with luck; 20 need 10 rows, 120 in.
+    words = ("motif", "6", "--repeat", "12", "--repeat-width", "12", "--whole-repeats", "--cloth", "3 yd", "--pieces")
+    text = muslin.words(*words, "20")
+    assert "Not certain to be enough: 18 of 20 for certain, 27 with luck; 12 in more makes 20 certain." in text
+    assert "Buy" not in text
+    assert "Yes, it is enough: 18 for certain, 18 are wanted." in muslin.words(*words, "18")
+    text = muslin.words(*words, "28")  # 14 rows, 168 in
+    assert "No, it is not enough: 18 of 28 for certain, 27 even with luck; 60 in more makes 28 certain." in text
+    assert "No, it is not enough: 1 of 3; 123 in more makes 3." in muslin.words(
+        "motif", "30", "--height", "96", "--pieces", "3", "--repeat", "27", "--cloth", "6 yd")
 
 
 def test_what_is_certain_of_a_print_is_told_from_luck(muslin: Muslin) -> None:
     # Sum: 12 + 6 in for the first window wherever it begins, 12 for the second, so 2 a row, 10 rows; 3 reach over 30 in
-    # of 40, so the first must begin within 10 in: 7 rows. 3 a row from 42 in on; in whole repeats 4 from 48 in
-    # on: 5 rows.
+    # of 40, so the first must begin within 10 in: 7 rows. 3 a row from 42 in on.
     words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12")
     found = muslin.answer(*words, "--cloth", "3 yd")
     assert (found["rows"], found["repeats_to_buy"], inches(found["cloth_length"])) == (10, 11, 132)
     assert (found["from_each_row_for_certain"], found["rows_for_certain"]) == (2, 10)
     assert (found["from_each_row_at_most"], found["rows_with_luck"], inches(found["cloth_with_luck"])) == (3, 7, 96)
     assert inches(found["first_must_begin_within"]) == 10
-    assert (found["pieces_from_it_for_certain"], found["pieces_from_it_at_most"]) == (16, 24)
+    assert (found["pieces_from_it_for_certain"], found["pieces_from_it_at_most"]) == (16, 24)  # 12 + 8 x 12 of 108 in
     text = muslin.words(*words)
     assert "10 repeats used + 1 to choose the start = 11 repeats of the print" in text
     assert "2 pieces in each row, 10 rows, 3 2/3 yd (132 in)" in text
@@ -272,28 +300,29 @@ def test_what_is_certain_of_a_print_is_told_from_luck(muslin: Muslin) -> None:
            "rows, 2 2/3 yd (96 in)" in text
     assert "On cloth 2 in wider 7 rows would do." in text
     exact = muslin.words(*words, "--whole-repeats")
-    assert "On cloth 8 in wider 5 rows would do." in exact and "10 rows, 3 1/3 yd (120 in)" in exact
-    narrow = muslin.words(*words, "--whole-repeats", "--usable", "14")
-    assert "No piece is certain" in narrow
-    assert "see --whole-repeats" in muslin.complaint(1, *words, "--usable", "14")
-    assert "36 in usable is the least width for these 7 rows: nothing to spare" in muslin.words(
-        *words, "--usable", "36", "--whole-repeats")
+    assert "The cloth may be 10 in narrower for these 10 rows." in exact and "On cloth 2 in wider 7 rows" in exact
+    assert "10 rows, 3 1/3 yd (120 in)" in exact and "Measure that on the bolt" in exact
+    for more in ((), ("--whole-repeats",)):
+        assert "count them, and give --motifs" in muslin.complaint(1, *words, "--usable", "14", *more)
+    assert "30 in usable is the least width for these 10 rows: nothing to spare" in muslin.words(
+        *words, "--usable", "30", "--whole-repeats")
 
 
 def test_a_cloth_in_hand_may_give_no_window(muslin: Muslin) -> None:
     words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12", "--cloth")
-    assert "gives no row" in muslin.words(*words, "20")
+    # 12 in for the start, 6 for the first window, 12 for each further row: 18, 30 and 42 in.
+    assert "gives no row" in muslin.words(*words, "17")
     text = muslin.words(*words, "37")
-    assert "16 pieces" not in text and "4 pieces are certain" in text and "with luck there are 6" in text
-    assert "1 in of it is left over; 11 in more would give one more row." in text
-    assert "Nothing of it is left over" in muslin.words(*words, "36")
+    assert "gives 2 rows: 4 pieces" in text and "with luck there are 6" in text
+    assert "7 in of it is left over; 5 in more would give one more row." in text
+    assert "Nothing of it is left over" in muslin.words(*words, "30")
 
 
 def test_windows_that_are_none_are_named(muslin: Muslin) -> None:
     words = ("motif", "6", "--pieces", "20", "--repeat", "12", "--repeat-width", "12")
     assert "--motifs" in muslin.complaint(2, *words, "--motifs", "5")
     complaint = muslin.complaint(1, *words, "--usable", "11")
-    assert "--usable" in complaint and "--whole-repeats" not in complaint
+    assert "--usable" in complaint and "--repeat-width" not in complaint
     assert "--cloth" in muslin.complaint(2, *words, "--cloth", "-1")
 
 
@@ -306,7 +335,8 @@ def test_stacks_of_identical_pieces(muslin: Muslin) -> None:
     text = muslin.words(*words)
     assert "6 repeats used + 1 to choose the start = 7 repeats of the print, 4 2/3 yd (168 in) of cloth" in text
     assert "Only the first 12 in of each 24 in layer is used. Do not shorten the layers" in text
-    assert "Buy 4 3/4 yd (171 in)" in text
+    # Of the last layer 12 in are used: 156 in.
+    assert "Buy 4 3/8 yd (157 1/2 in)" in text and "4 1/3 yd (156 in) will do" in text
     assert inches(muslin.answer(*words, "--whole-repeats")["cloth_length"]) == 144
     full = muslin.words("stack", "3", "--stacks", "70", "--per-strip", "10", "--repeat", "22", "--straighten", "1")
     assert "All 22 in of each layer are used: nothing to spare." in full and "1 in is allowed" in full

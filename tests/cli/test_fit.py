@@ -212,7 +212,12 @@ def test_triangles_fill_a_quilt_in_rows(muslin: Muslin) -> None:
     text = muslin.words(*words)
     assert "about 39 1/4 in by 51 in finished, about 39 3/4 in by 51 1/2 in unfinished" in text
     assert "about 3/4 in narrower than wanted and 1 in longer" in text
-    assert "Cut strips 5 in wide for triangles with sharp tips" in text and "about 5 3/4 in along the strip" in text
+    assert "Cut strips 5 in wide for triangles with sharp tips" in text and "about 5 25/32 in along the strip" in text
+    # 4.25 x 2 / sqrt 3 = 4.907. 40 in hold 13 halves of 5.77 in, so 12 triangles: 180 in 15 strips; 24 of 3.14 in in 2.
+    assert "about 4 29/32 in along each side" in text
+    assert "15 strips for the whole triangles, 12 from a strip, and at most 2 strips for the halves" in text
+    assert "85 in of cloth" in text and muslin.answer(*words, "--usable", "46")["strips_for_whole_triangles"] == 13
+    assert "--usable" in muslin.complaint(1, *words, "--usable", "5")
     assert "cut 12 left and 12 right half triangles, mirror images" in text
     assert "take-up 1/64 in" in muslin.words(*words, "--take-up", "1/64")
 
@@ -256,3 +261,24 @@ def test_a_batch_takes_lists_of_settings_and_sizes(muslin: Muslin) -> None:
                            {"command": "rescale", "size": ["2", "4"], "times": 3, "over": 2})
     assert replies[0]["answer"]["settings_found"] == 2
     assert [inches(size["new_cut"]) for size in replies[1]["answer"]["sizes"]] == [3.5, 6.5]
+
+
+def test_finished_sizes_say_from_where_to_where(muslin: Muslin) -> None:
+    bed = muslin.words("bed", "--width", "60", "--length", "80", "--drop", "16", "--corner", "rounded")
+    assert "16 in from both raw edges of the trimmed, unbound quilt" in bed
+    assert "92 1/2 in by 96 1/2 in unfinished (seam allowance 1/4 in) is too small unless nothing is taken up" in bed
+    assert "seam line to seam line of the top" in muslin.words("across", "88", "--block", "12")
+    assert "seam line to seam line of the top" in muslin.words("fit", "--width", "60", "--length", "72", "--within", "0")
+
+
+def test_the_nearest_setting_is_said_to_be_by_both_deviations(muslin: Muslin) -> None:
+    words = ("fit", "--width", "84", "--length", "92", "--block-least", "9", "--block-most", "12", "--border-most", "6")
+    assert "deviations of width and length together are least" in muslin.words(
+        *words, "--setting", "sashed", "--setting", "on-point", "--rank", "fewest-blocks")
+    assert "deviations" not in muslin.words(*words, "--setting", "sashed")
+
+
+def test_a_warning_against_rounding_comes_before_the_sizes(muslin: Muslin) -> None:
+    text = muslin.words("rescale", "2", "4", "6", "--times", "2", "--over", "3")
+    assert text.index("Do not cut these to the nearest mark") < text.index("2 in finished becomes")
+    assert "Do not cut" not in muslin.words("rescale", "2", "4", "--times", "2")

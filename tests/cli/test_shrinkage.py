@@ -76,9 +76,13 @@ def test_shares_are_divided_away(muslin: Muslin) -> None:
     text = muslin.words(*words)
     assert "Make the width 64 1/2 in finished (65 in unfinished, with a seam allowance of 1/4 in), to end at 60 in " \
            "finished." in text
-    # 60 / 0.95 = 63.158, up: 63 11/64 (63.172) and 63 1/4
-    assert "The width must measure 63 11/64 in or more: 63 1/4 in is easy to measure by." in text
-    assert "Check 2, washed: - The width comes out at about 60 1/16 in." in text  # 64.5 x 0.931 = 60.05
+    # 60 / 0.95 = 63.158, up: 63 11/64 (63.172); 64.5 x 0.98 = 63.21, so 63 1/4 in would fail a good quilt.
+    assert "The width should measure about 63 3/16 in, and must measure 63 11/64 in or more (63 43/64 in from raw " \
+           "edge to raw edge, with a seam allowance of 1/4 in)." in text
+    assert "easy" not in text and "NOTHING" not in text
+    washed = muslin.words("shrinkage", "--width", "60", "--washing", "5 %")  # 63 1/4 as made and as quilted
+    assert "63 1/4 in is easy to measure by" in washed and "with NOTHING allowed for quilting" in washed
+    assert "binding is sewn: - The width comes out at about 60 1/16 in." in text  # 64.5 x 0.931 = 60.05
     assert "Of the width, 2 % goes to quilting, and of what is left 5 % in the wash." in text
     assert "Note: adding 2 % and then 5 % to the width instead would give about 64 1/4 in" in text
     assert "divide by what is left" in text and "sample first" in text
@@ -138,6 +142,8 @@ def test_a_made_quilt_becomes_smaller(muslin: Muslin) -> None:
     assert inches(muslin.answer(*words, "--to", "1/2")["becomes"][0]["washed"]) == 93
     assert inches(muslin.answer(*words, "--to", "1/2", "--round", "up")["becomes"][0]["washed"]) == 93.5
     assert "made 100 in, is 98 in when quilted" in muslin.words(*words)
+    assert "is 100 in when quilted if quilting takes nothing, which is unlikely" in muslin.words(
+        "shrinkage", "--width", "100", "--made", "--washing", "5 %")
     assert "in all it shrinks by 6.9 %" in muslin.words(*words)
 
 

@@ -255,3 +255,16 @@ def test_a_batch_asks_the_same(muslin: Muslin) -> None:
     # 48 / (2 sqrt 2) = 16.97, 40 / (2 sqrt 2) = 14.1
     assert replies[0]["answer"]["lines"] == 1 + 16 + 14
     assert replies[1]["answer"]["total"]["text"] == "8.40"
+
+
+def test_what_one_bobbin_and_spool_still_hold_is_said_once(muslin: Muslin) -> None:
+    # 2345 in x 2.5 x 1.15 = 187.3 yd of 218.7 yd (200 m); the rest, 31.4 yd, is 393.9 in of seam x 2.875.
+    text = muslin.words("thread", "1921", "424", "--spool", "200 m", "--bobbin", "50 m")
+    assert text.count("of seam more") == 1 and "filling up that bobbin is already counted" in text
+    # Where a bobbin holds so little that it ends first, both are said.
+    assert muslin.words("thread", "1921", "424", "--spool", "200 m", "--bobbin", "45 m").count("of seam more") == 2
+
+
+def test_a_flat_weight_is_said_to_be_one(muslin: Muslin) -> None:
+    words = ("weight", "--width", "60", "--length", "72", "--top", "4 oz")
+    assert "flat area only" in muslin.words(*words) and "flat area" not in muslin.words(*words, "--in-seams", "10 %")

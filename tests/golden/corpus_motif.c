@@ -9,7 +9,7 @@ static void windows(struct golden *g)
         SPEC(muslin_motif_spec, spec);
         OUT(muslin_motif, plan);
         OUT(muslin_motif_yield, yield);
-        spec.flags = draw_flags(g, MUSLIN_MOTIF_ANY_START);
+        spec.flags = draw_flags(g, MUSLIN_MOTIF_ANY_START | MUSLIN_MOTIF_ANY_ACROSS);
         spec.repeat_length = draw_size(g, 30);
         spec.repeat_width = draw_rarely(g, 3) ? 0 : draw_size(g, 24);
         spec.usable_width = draw_size(g, 60);

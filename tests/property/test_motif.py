@@ -18,28 +18,30 @@ plain_windows = requests(repeat_length=inches, repeat_width=inches, usable_width
                          cut_width=st.integers(1, 12).map(lambda n: n * 4064), cut_length=inches, motifs=st.just(1),
                          pieces=st.integers(1, 300))
 
-
-@given(windows | plain_windows, st.booleans())
-def test_windows_wanted(spec, any_start):
-    agree(lambda: ask("motif_plan", dict(spec, any_start=any_start)), lambda: model.plan(as_object(spec), any_start))
+starts = st.fixed_dictionaries({"any_start": st.booleans(), "any_across": st.booleans()})
 
 
-@given(windows | plain_windows, mostly(st.integers(1, 400).map(lambda n: n * 8128), sizes, rarely=[0]), st.booleans())
-def test_windows_from_a_cloth(spec, cloth, any_start):
-    agree(lambda: ask("motif_from_cloth", cloth, dict(spec, any_start=any_start)),
-          lambda: model.from_cloth(as_object(spec), cloth, any_start))
+@given(windows | plain_windows, starts)
+def test_windows_wanted(spec, start):
+    agree(lambda: ask("motif_plan", dict(spec, **start)), lambda: model.plan(as_object(spec), **start))
 
 
-@given(plain_windows, st.booleans())
-def test_the_cloth_for_so_many_windows_gives_them_and_a_tick_less_does_not(spec, any_start):
-    spec = dict(spec, any_start=any_start)
-    per_row = model.columns_in(spec["usable_width"], as_object(spec), any_start)
+@given(windows | plain_windows, mostly(st.integers(1, 400).map(lambda n: n * 8128), sizes, rarely=[0]), starts)
+def test_windows_from_a_cloth(spec, cloth, start):
+    agree(lambda: ask("motif_from_cloth", cloth, dict(spec, **start)),
+          lambda: model.from_cloth(as_object(spec), cloth, **start))
+
+
+@given(plain_windows, starts)
+def test_the_cloth_for_so_many_windows_gives_them_and_a_tick_less_does_not(spec, start):
+    per_row = model.columns_in(spec["usable_width"], as_object(spec), any(start.values()))
+    spec = dict(spec, **start)
     assume(per_row > 0)
     plan = ask("motif_plan", spec)
-    found = ask("motif_from_cloth", plan["cloth_length"], spec)
+    found = ask("motif_from_cloth", plan["cloth_least"], spec)
     assert found["pieces"] == spec["pieces"] + plan["spare_pieces"]
     assert found["left_over"] == 0
-    assert ask("motif_from_cloth", plan["cloth_length"] - 1, spec)["pieces"] < spec["pieces"]
+    assert ask("motif_from_cloth", plan["cloth_least"] - 1, spec)["pieces"] < spec["pieces"]
 
 
 @given(plain_windows, st.integers(0, 40 * 8128 - 1))

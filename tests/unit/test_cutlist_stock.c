@@ -176,6 +176,25 @@ START_TEST(parts_say_how_many_strips_come_from_which)
 }
 END_TEST
 
+/* A square of 10 in holds two strips 4 1/2 in wide of 4 pieces: 8 squares hold 64, of which 60 are cut in 15 strips.
+ * 56 in 7 squares leave no strip, nor does a list that ends with nothing wanted. Example: 60 pieces of 2 1/2 x 4 1/2
+ * in from squares of 10 in: 8 squares, 15 strips of 4 pieces, and a strip more of 4 from the last. */
+START_TEST(what_is_left_of_the_last_square_gives_pieces_too)
+{
+    const struct muslin_cut_spec sixty[] = { { sizeof(struct muslin_cut_spec), 0, IN(2, 1, 2), IN(4, 1, 2), 60 } };
+    const struct muslin_cut_spec full[] = { { sizeof(struct muslin_cut_spec), 0, IN(2, 1, 2), IN(4, 1, 2), 56 } };
+    const struct muslin_cut_spec none[] = { sixty[0], { sizeof(struct muslin_cut_spec), 0, IN(2, 1, 2), 1, 0 } };
+    struct muslin_cutlist_stock all = worked(ROWS(sixty), ten_inch_squares(8));
+    ck_assert_int_eq(all.stock_needed, 8);
+    ck_assert_int_eq(all.strips, 15);
+    ck_assert_int_eq(all.spare_pieces, 0);
+    ck_assert_int_eq(all.rest_pieces, 4);
+    ck_assert_int_eq(instead(ROWS(sixty), ten_inch_squares(0), 1).rest_pieces, 4);
+    ck_assert_int_eq(worked(ROWS(full), ten_inch_squares(8)).rest_pieces, 0);
+    ck_assert_int_eq(worked(ROWS(none), ten_inch_squares(8)).rest_pieces, 0);
+}
+END_TEST
+
 /* Two strips of 3 in, then one of 5 in: from squares of 10 in a second one, of which 5 in are used; the first is used
  * to 6 in, so 4 in of length are to spare as cut. */
 START_TEST(as_cut_the_fullest_piece_of_stock_counts)
@@ -193,8 +212,8 @@ END_TEST
 
 /* Fat quarters 22 x 18 in: 14 of 5 in, 4 a strip, 4 strips: three in the first, one in the second; 10 of 2 1/2 in, 8 a
  * strip, 2 strips behind it, 10 in used; 3 of 9 in, 2 a strip, 2 strips, do not fit in the 8 in left: the third. At 18
- * in wide it is 3 a strip and 7 and 2, one strip more that the second holds; below that 9 in lie alone. Two strips of 9
- * in need all 18 in of length. 655.5 sq in over 396 are 1.7. */
+ * in wide it is 3 a strip and 7 and 2, one strip more that the second holds; below that 9 in lie alone. Two strips of
+ * 9 in need all 18 in of length. 655.5 sq in over 396 are 1.7. */
 START_TEST(three_sizes_fill_three_fat_quarters)
 {
     const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 14), CUTS(IN(2, 1, 2), IN(2, 1, 2), 10),
@@ -776,6 +795,7 @@ END_TEST
 void add_cutlist_stock_tests(Suite *suite)
 {
     TCase *stock = tcase_create("stock");
+    tcase_add_test(stock, what_is_left_of_the_last_square_gives_pieces_too);
     tcase_add_test(stock, eighty_half_strips_come_from_twelve_fat_quarters);
     tcase_add_test(stock, a_ten_inch_square_gives_four_or_sixteen);
     tcase_add_test(stock, a_new_size_goes_on_where_the_last_one_left_off);

@@ -34,8 +34,9 @@ static struct muslin_motif_yield gives(const struct muslin_motif_spec *spec, mus
 }
 
 /* "Figuring pattern repeats" (home magazine how-to): 96 / 27 = 3.6, 4 repeats, 108 in, 12 in wasted; one repeat more on
- * the whole order.
- * Example: pieces 96 in long, repeat 27 in: 4 repeats, 108 in, 12 in wasted. */
+ * the whole order. Of the last repeat of three such pieces 12 in lie behind the window: 351 - 12 = 339 in.
+ * Example: pieces 96 in long, repeat 27 in: 4 repeats, 108 in, 12 in wasted.
+ * Example: three of them from a cloth that begins anywhere: 13 repeats, 351 in; 339 in are enough. */
 START_TEST(a_length_of_ninety_six_takes_four_repeats_of_twenty_seven)
 {
     struct muslin_motif_spec spec = windows_of(WHOLE_IN(40), WHOLE_IN(96), 0, WHOLE_IN(27), 1);
@@ -57,7 +58,8 @@ START_TEST(a_length_of_ninety_six_takes_four_repeats_of_twenty_seven)
     ck_assert_int_eq(motif.cloth_lucky, WHOLE_IN(108));
     ck_assert_int_eq(motif.lucky_within, 0);
     ck_assert_int_eq(motif.repeats_bought, 4);
-    ck_assert_uint_eq(motif.warnings, 0);
+    ck_assert_int_eq(motif.cloth_least, WHOLE_IN(108));
+    ck_assert_uint_eq(motif.warnings, MUSLIN_WARN_NO_SLACK); /* the window is as wide as the cloth */
     spec.flags = MUSLIN_MOTIF_ANY_START;
     motif = planned(&spec);
     ck_assert_int_eq(motif.repeats_bought, 5);
@@ -66,14 +68,52 @@ START_TEST(a_length_of_ninety_six_takes_four_repeats_of_twenty_seven)
     spec.pieces = 3;
     ck_assert_int_eq(planned(&spec).cloth_length, 3 * WHOLE_IN(108) + WHOLE_IN(27));
     ck_assert_int_eq(planned(&spec).wider_for_less, 0);
+    ck_assert_int_eq(planned(&spec).repeats_bought, 13);
+    ck_assert_int_eq(planned(&spec).cloth_least, WHOLE_IN(339));
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(339)).pieces, 3);
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(339) - 1).pieces, 2);
+    spec.usable_width++;
+    ck_assert_uint_eq(planned(&spec).warnings, 0);
+}
+END_TEST
+
+/* Windows that share a repeat may lie anywhere in it: 20 of them, 8 a row, take 3 whole rows and the shift. */
+START_TEST(of_a_repeat_with_several_windows_nothing_is_left_out)
+{
+    struct muslin_motif_spec spec = windows_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(12), WHOLE_IN(12), 20);
+    spec.flags = MUSLIN_MOTIF_ANY_START;
+    spec.motifs = 4;
+    ck_assert_int_eq(planned(&spec).cloth_least, WHOLE_IN(48));
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(48)).rows, 3);
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(48) - 1).rows, 2);
+}
+END_TEST
+
+/* Along the cloth it begins with a repeat, across anywhere: 2 a row, 10 rows of 12 in and no repeat more; 20 windows 2
+ * a row still lie in 12 + 6 + 12 = 30 in, and 3 a row in 42. */
+START_TEST(a_cloth_cut_where_a_repeat_begins_may_begin_anywhere_across)
+{
+    struct muslin_motif_spec spec = windows_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(12), WHOLE_IN(12), 20);
+    spec.flags = MUSLIN_MOTIF_ANY_ACROSS;
+    struct muslin_motif motif = planned(&spec);
+    ck_assert_int_eq(motif.per_row, 2);
+    ck_assert_int_eq(motif.rows, 10);
+    ck_assert_int_eq(motif.shift, 0);
+    ck_assert_int_eq(motif.cloth_length, WHOLE_IN(120));
+    ck_assert_int_eq(motif.cloth_least, WHOLE_IN(120));
+    ck_assert_int_eq(motif.narrower_by, WHOLE_IN(10));
+    ck_assert_int_eq(motif.wider_for_less, WHOLE_IN(2));
+    ck_assert_int_eq(motif.wider_rows, 7);
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(108)).pieces, 18);
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(108)).longer_for_one, WHOLE_IN(12));
 }
 END_TEST
 
 /* 40 / 12 = 3.3, so 3 a row; 20 windows take 7 rows and leave one; 7 rows of 12 in. Three repeats are 36 in. With 4 a
- * row, from 48 in, 5 rows do; with 6 rows less than 4 a row do not. Three windows reach over 2 x 12 + 6 = 30 in, so the
- * first must begin within 10 in; else it is 2 a row, 10 rows.
- * Example: 20 windows 6 in square, a print that repeats every 12 in each way, 40 in usable: 3 a row if the first begins
- * within 10 in of the edge, 7 rows, but 2 are certain, 10 rows. */
+ * row, from 48 in, 5 rows do; with 6 rows less than 4 a row do not. Three windows reach over 2 x 12 + 6 = 30 in, so
+ * the first must begin within 10 in; else it is 2 a row, 10 rows. Example: 20 windows 6 in square, a print that
+ * repeats every 12 in each way, 40 in usable: 3 a row if the first begins within 10 in of the edge, 7 rows, but 2 are
+ * certain, 10 rows. */
 START_TEST(twenty_windows_come_from_seven_repeats)
 {
     struct muslin_motif_spec spec = windows_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(12), WHOLE_IN(12), 20);
@@ -225,6 +265,7 @@ START_TEST(a_print_that_begins_anywhere_gives_fewer)
     ck_assert_int_eq(sure.rows, 10);
     ck_assert_int_eq(sure.shift, WHOLE_IN(12));
     ck_assert_int_eq(sure.cloth_length, WHOLE_IN(132));
+    ck_assert_int_eq(sure.cloth_least, WHOLE_IN(126));
     ck_assert_int_eq(sure.narrower_by, WHOLE_IN(10));
     ck_assert_int_eq(sure.wider_for_less, WHOLE_IN(2));
     ck_assert_int_eq(sure.wider_rows, 7);
@@ -250,6 +291,7 @@ START_TEST(nothing_wanted_takes_nothing)
     ck_assert_int_eq(motif.rows, 0);
     ck_assert_int_eq(motif.shift, 0);
     ck_assert_int_eq(motif.cloth_length, 0);
+    ck_assert_int_eq(motif.cloth_least, 0);
     ck_assert_int_eq(motif.repeats_bought, 0);
     ck_assert_int_eq(motif.cloth_certain, 0);
     ck_assert_int_eq(motif.cloth_lucky, 0);
@@ -337,7 +379,7 @@ START_TEST(three_yards_give_twenty_seven_windows)
     ck_assert_int_eq(yield.shorter_by, 0);
     ck_assert_int_eq(yield.longer_for_one, WHOLE_IN(12));
     ck_assert_uint_eq(yield.warnings, MUSLIN_WARN_NO_SLACK);
-    spec.flags = MUSLIN_MOTIF_ANY_START; /* 2 a row; 108 - 12 = 96 in hold 8 rows */
+    spec.flags = MUSLIN_MOTIF_ANY_START; /* 2 a row; 108 - 12 = 96 in hold 8 rows, 102 would 9 */
     ck_assert_int_eq(gives(&spec, WHOLE_IN(108)).pieces, 16);
 }
 END_TEST
@@ -354,12 +396,15 @@ START_TEST(a_short_cloth_gives_no_window)
     spec.flags = MUSLIN_MOTIF_ANY_START;
     yield = gives(&spec, WHOLE_IN(11));
     ck_assert_int_eq(yield.left_over, 0);
-    ck_assert_int_eq(yield.longer_for_one, WHOLE_IN(13));
+    ck_assert_int_eq(yield.longer_for_one, WHOLE_IN(7)); /* 12 for the start and 6 for the window are 18 in */
     ck_assert_int_eq(gives(&spec, 0).pieces, 0);
+    yield = gives(&spec, WHOLE_IN(17));
+    ck_assert_int_eq(yield.rows, 0);
+    ck_assert_int_eq(yield.left_over, WHOLE_IN(5));
     yield = gives(&spec, WHOLE_IN(25));
     ck_assert_int_eq(yield.pieces, 2);
-    ck_assert_int_eq(yield.shorter_by, WHOLE_IN(1));
-    ck_assert_int_eq(yield.longer_for_one, WHOLE_IN(11));
+    ck_assert_int_eq(yield.shorter_by, WHOLE_IN(7));
+    ck_assert_int_eq(yield.longer_for_one, WHOLE_IN(5));
     ck_assert_uint_eq(yield.warnings, 0);
 }
 END_TEST
@@ -444,8 +489,8 @@ static struct muslin_stack stacked(const struct muslin_stack_spec *spec)
     return stack;
 }
 
-/* Example: 40 stacks of 6, 10 from each strip cut 3 in, repeat 24 in: 4 strips, the first 12 in of each layer, 1 repeat
- * a layer, 6 repeats, 4 yd. */
+/* Example: 40 stacks of 6, 10 from each strip cut 3 in, repeat 24 in: 4 strips, the first 12 in of each layer, 1
+ * repeat a layer, 6 repeats, 4 yd. */
 START_TEST(forty_stacks_of_six_come_from_six_repeats)
 {
     struct muslin_stack_spec spec = stacks_of(40, 6, 10, WHOLE_IN(3), WHOLE_IN(24));
@@ -467,6 +512,7 @@ START_TEST(forty_stacks_of_six_come_from_six_repeats)
     spec.flags = MUSLIN_STACK_ANY_START;
     ck_assert_int_eq(stacked(&spec).cloth_length, WHOLE_IN(168));
     ck_assert_int_eq(stacked(&spec).repeats_bought, 7);
+    ck_assert_int_eq(stacked(&spec).cloth_least, WHOLE_IN(156));
 }
 END_TEST
 
@@ -571,6 +617,8 @@ Suite *motif_suite(void)
     Suite *suite = suite_create("motif");
     TCase *windows = tcase_create("windows");
     tcase_add_test(windows, a_length_of_ninety_six_takes_four_repeats_of_twenty_seven);
+    tcase_add_test(windows, of_a_repeat_with_several_windows_nothing_is_left_out);
+    tcase_add_test(windows, a_cloth_cut_where_a_repeat_begins_may_begin_anywhere_across);
     tcase_add_test(windows, twenty_windows_come_from_seven_repeats);
     tcase_add_test(windows, a_repeat_may_hold_several_windows);
     tcase_add_test(windows, a_window_larger_than_the_repeat_takes_several);

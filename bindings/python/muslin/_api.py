@@ -590,6 +590,7 @@ class muslin_motif(ctypes.Structure):
         ("wider_rows", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
+        ("cloth_least", ctypes.c_int64),
     ]
 
 
@@ -648,6 +649,7 @@ class muslin_stack(ctypes.Structure):
         ("shorter_by", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
+        ("cloth_least", ctypes.c_int64),
     ]
 
 
@@ -859,6 +861,7 @@ class muslin_cutlist_stock(ctypes.Structure):
         ("trimmed", ctypes.c_int32),
         ("turned", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("rest_pieces", ctypes.c_int64),
     ]
 
 
@@ -917,6 +920,7 @@ class muslin_substitution(ctypes.Structure):
         ("enough", ctypes.c_int32),
         ("warnings", ctypes.c_uint32),
         ("turned", ctypes.c_int32),
+        ("rest_pieces", ctypes.c_int64),
     ]
 
 

@@ -895,7 +895,8 @@ def print_may_turn(print: Print, quarter_turns: int) -> bool:
 def motif_plan(spec: Optional[MotifSpec] = None, *, repeat_length: Optional[LengthLike] = None,
                repeat_width: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
                cut_width: Optional[LengthLike] = None, cut_length: Optional[LengthLike] = None,
-               motifs: Optional[int] = None, pieces: Optional[int] = None, any_start: Optional[bool] = None) -> Motif:
+               motifs: Optional[int] = None, pieces: Optional[int] = None, any_start: Optional[bool] = None,
+               any_across: Optional[bool] = None) -> Motif:
     """Windows wanted -> repeats -> length of cloth.
 
     Keywords: the members of MotifSpec, over those of spec.
@@ -904,7 +905,7 @@ def motif_plan(spec: Optional[MotifSpec] = None, *, repeat_length: Optional[Leng
     """
     wish = merged(MotifSpec, spec, repeat_length=repeat_length, repeat_width=repeat_width, usable_width=usable_width,
                                    cut_width=cut_width, cut_length=cut_length, motifs=motifs, pieces=pieces,
-                                   any_start=any_start)
+                                   any_start=any_start, any_across=any_across)
     out_ = new(structs.muslin_motif)
     call_telling("muslin_motif_plan", ctypes.byref(wish), ctypes.byref(out_))
     return Motif._read(out_)
@@ -914,7 +915,8 @@ def motif_from_cloth(cloth_length: LengthLike, spec: Optional[MotifSpec] = None,
                      repeat_length: Optional[LengthLike] = None, repeat_width: Optional[LengthLike] = None,
                      usable_width: Optional[LengthLike] = None, cut_width: Optional[LengthLike] = None,
                      cut_length: Optional[LengthLike] = None, motifs: Optional[int] = None,
-                     pieces: Optional[int] = None, any_start: Optional[bool] = None) -> MotifYield:
+                     pieces: Optional[int] = None, any_start: Optional[bool] = None,
+                     any_across: Optional[bool] = None) -> MotifYield:
     """Windows that a cloth so long (0 .. MUSLIN_SIZE_MAX) gives, counted as in muslin_motif_plan(); spec->pieces is not
     used, but must be in its range.
 
@@ -924,7 +926,7 @@ def motif_from_cloth(cloth_length: LengthLike, spec: Optional[MotifSpec] = None,
     """
     wish = merged(MotifSpec, spec, repeat_length=repeat_length, repeat_width=repeat_width, usable_width=usable_width,
                                    cut_width=cut_width, cut_length=cut_length, motifs=motifs, pieces=pieces,
-                                   any_start=any_start)
+                                   any_start=any_start, any_across=any_across)
     out_ = new(structs.muslin_motif_yield)
     call_telling("muslin_motif_from_cloth", ctypes.byref(wish), ticks_of(cloth_length, "cloth_length"),
                  ctypes.byref(out_))

@@ -8,19 +8,20 @@ from ._values import Choice
 
 __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
-           "CLOTH_MAY_TURN", "MOTIF_ANY_START", "STACK_ANY_START", "YIELD_FROM_ONE_END", "CUTLIST_ROWS_MAX",
-           "CUT_MAY_TURN", "SHAPE_MAX", "SHAPE_SEAM_MAX", "SHAPE_CORNERS", "SHAPE_OUTLINE", "TEMPLATE_REACH",
-           "UNIT_MAX", "BORDER_LENGTHWISE", "SASHED_FRAME", "SASHED_CORNERSTONES", "LINE_FRAME", "POINT_DIAGONAL_FIRST",
-           "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING", "POINT_SQUARES_MAX",
-           "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT",
-           "FIT_ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS", "BLOCK_SEGMENTS_MAX",
-           "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction", "LengthUnit", "Style",
-           "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind", "Table",
-           "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
-           "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock", "PointLayout",
-           "PointEdge", "LogOrder", "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine", "RoundKind",
-           "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold", "BackingLayoutKind",
-           "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart", "CostKind"]
+           "CLOTH_MAY_TURN", "MOTIF_ANY_START", "MOTIF_ANY_ACROSS", "STACK_ANY_START", "YIELD_FROM_ONE_END",
+           "CUTLIST_ROWS_MAX", "CUT_MAY_TURN", "SHAPE_MAX", "SHAPE_SEAM_MAX", "SHAPE_CORNERS", "SHAPE_OUTLINE",
+           "TEMPLATE_REACH", "UNIT_MAX", "BORDER_LENGTHWISE", "SASHED_FRAME", "SASHED_CORNERSTONES", "LINE_FRAME",
+           "POINT_DIAGONAL_FIRST", "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING",
+           "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED",
+           "FIT_ALLOW_ON_POINT", "FIT_ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
+           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction",
+           "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print",
+           "StockKind", "Table", "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape",
+           "CutAgain", "Grain", "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock",
+           "PointLayout", "PointEdge", "LogOrder", "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine",
+           "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
+           "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
+           "CostKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -38,6 +39,7 @@ QUARTER_INCH = 2032
 USABLE_WIDTH_USUAL = 325120
 CLOTH_MAY_TURN = 1
 MOTIF_ANY_START = 1
+MOTIF_ANY_ACROSS = 2
 STACK_ANY_START = 1
 YIELD_FROM_ONE_END = 1
 CUTLIST_ROWS_MAX = 4096

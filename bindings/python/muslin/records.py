@@ -13,14 +13,14 @@ from ._values import put, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE,
                         CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ACROSS_FRAMED, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT,
                         FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, LINE_FRAME,
-                        LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_START, POINT_DIAGONAL_FIRST,
-                        SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END,
-                        AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain,
-                        CutShape, Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine,
-                        FramePiece, GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn,
-                        Nesting, PanelRole, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
-                        QuiltingStart, RoundCorner, RoundKind, SashKind, SewingStep, StockKind, Style, ThreadMethod,
-                        Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
+                        LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_ACROSS, MOTIF_ANY_START,
+                        POINT_DIAGONAL_FIRST, SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS,
+                        YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CornerTip, CostKind,
+                        Curve, CutAgain, CutShape, Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold,
+                        FootCorner, FrameLine, FramePiece, GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder,
+                        LogSide, LogTurn, Nesting, PanelRole, Parity, PointEdge, PointLayout, Pressing, Print,
+                        QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SewingStep, StockKind, Style,
+                        ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -1017,6 +1017,7 @@ class MotifSpec(Spec):
         for a window larger than the repeat, those that the repeats it takes give together (initially 1)
     pieces: windows wanted (initially 0)
     any_start: the flag MUSLIN_MOTIF_ANY_START (initially False)
+    any_across: the flag MUSLIN_MOTIF_ANY_ACROSS (initially False)
     """
 
     _kind = structs.muslin_motif_spec
@@ -1030,6 +1031,7 @@ class MotifSpec(Spec):
     motifs: Optional[int] = None
     pieces: Optional[int] = None
     any_start: Optional[bool] = None
+    any_across: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "repeat_length", self.repeat_length)
@@ -1040,6 +1042,7 @@ class MotifSpec(Spec):
         put(struct, "motifs", self.motifs)
         put(struct, "pieces", self.pieces)
         struct.flags |= MOTIF_ANY_START if self.any_start else 0
+        struct.flags |= MOTIF_ANY_ACROSS if self.any_across else 0
 
 
 @dataclass(frozen=True)
@@ -1071,7 +1074,10 @@ class Motif:
     wider_for_less: this much wider, the least, and fewer rows are needed; 0 when no width saves one, or the width is
         one repeat
     wider_rows: so many they then are; 0 when no width saves one
-    warnings: MUSLIN_WARN_NO_SLACK when repeat_width is given, a piece wanted, narrower_by 0
+    warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0; where the width is one repeat, when the
+        window is as wide as the cloth
+    cloth_least: cloth_length without what lies behind the windows of the last row: less by waste_per_row where the
+        start is shifted and motifs is 1, else the same
     """
 
     repeats_across_each: int
@@ -1096,6 +1102,7 @@ class Motif:
     wider_for_less: Length
     wider_rows: int
     warnings: Tuple[Warning, ...]
+    cloth_least: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Motif":
@@ -1109,14 +1116,15 @@ class Motif:
                    cloth_length=Length(struct.cloth_length), cloth_certain=Length(struct.cloth_certain),
                    cloth_lucky=Length(struct.cloth_lucky), lucky_within=Length(struct.lucky_within),
                    narrower_by=Length(struct.narrower_by), wider_for_less=Length(struct.wider_for_less),
-                   wider_rows=int(struct.wider_rows), warnings=warnings_in(struct.warnings))
+                   wider_rows=int(struct.wider_rows), warnings=warnings_in(struct.warnings),
+                   cloth_least=Length(struct.cloth_least))
 
 
 @dataclass(frozen=True)
 class MotifYield:
     """struct muslin_motif_yield, muslin/motif.h
 
-    rows: of windows, whole
+    rows: of windows, whole: of the last only the windows must be there, as in cloth_least
     repeats: along, used by them
     pieces: rows x per_row: windows
     pieces_certain: rows x per_row_certain
@@ -1198,6 +1206,7 @@ class Stack:
     shorter_by: the cloth may end this much early, in the last layer: layer_length - used_length. The other layers stay
         as long as they are, since each begins whole repeats behind the one before
     warnings: MUSLIN_WARN_NO_SLACK when a strip is wanted and shorter_by is 0
+    cloth_least: cloth_length - shorter_by
     """
 
     strips: int
@@ -1214,6 +1223,7 @@ class Stack:
     left_over: Length
     shorter_by: Length
     warnings: Tuple[Warning, ...]
+    cloth_least: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Stack":
@@ -1223,7 +1233,8 @@ class Stack:
                    spare_stacks=int(struct.spare_stacks), layer_length=Length(struct.layer_length),
                    used_length=Length(struct.used_length), shift=Length(struct.shift),
                    cloth_length=Length(struct.cloth_length), left_over=Length(struct.left_over),
-                   shorter_by=Length(struct.shorter_by), warnings=warnings_in(struct.warnings))
+                   shorter_by=Length(struct.shorter_by), warnings=warnings_in(struct.warnings),
+                   cloth_least=Length(struct.cloth_least))
 
 
 @dataclass(frozen=True)
@@ -1604,6 +1615,7 @@ class CutlistStock:
     warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by or shorter_by is 0
     trimmed: 1 when some row's strips must be cut from the stock (see muslin_cutlist_row)
     turned: 1 when the pieces of some row lie turned a quarter
+    rest_pieces: that left_over could still give, cut as those of the last row; 0 when that wants none
     """
 
     pieces: int
@@ -1621,6 +1633,7 @@ class CutlistStock:
     warnings: Tuple[Warning, ...]
     trimmed: bool
     turned: bool
+    rest_pieces: int
 
     @classmethod
     def _read(cls, struct: Any) -> "CutlistStock":
@@ -1630,7 +1643,7 @@ class CutlistStock:
                    left_over=Length(struct.left_over), narrower_by=Length(struct.narrower_by),
                    shorter_by=Length(struct.shorter_by), as_cut_narrower_by=Length(struct.as_cut_narrower_by),
                    as_cut_shorter_by=Length(struct.as_cut_shorter_by), warnings=warnings_in(struct.warnings),
-                   trimmed=bool(struct.trimmed), turned=bool(struct.turned))
+                   trimmed=bool(struct.trimmed), turned=bool(struct.turned), rest_pieces=int(struct.rest_pieces))
 
 
 @dataclass(frozen=True)
@@ -1713,6 +1726,8 @@ class Substitution:
     warnings: MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0 or, where it is enough or from pieces of
         stock, shorter_by
     turned: 1 when the pieces of some row lie turned a quarter
+    rest_pieces: as in muslin_cutlist_stock: of a list of one row, so many more than spare_pieces come from the stock
+        that is needed; from yardage 0
     """
 
     unfit_row: int
@@ -1730,6 +1745,7 @@ class Substitution:
     enough: bool
     warnings: Tuple[Warning, ...]
     turned: bool
+    rest_pieces: int
 
     @classmethod
     def _read(cls, struct: Any) -> "Substitution":
@@ -1739,7 +1755,8 @@ class Substitution:
                    cloth_length=Length(struct.cloth_length), cloth_missing=Length(struct.cloth_missing),
                    narrower_by=Length(struct.narrower_by), shorter_by=Length(struct.shorter_by),
                    spare_pieces=int(struct.spare_pieces), possible=bool(struct.possible), enough=bool(struct.enough),
-                   warnings=warnings_in(struct.warnings), turned=bool(struct.turned))
+                   warnings=warnings_in(struct.warnings), turned=bool(struct.turned),
+                   rest_pieces=int(struct.rest_pieces))
 
 
 @dataclass(frozen=True)

@@ -237,6 +237,12 @@ def trimmed(way, stock):
     return int(way[2] > 0 and way[5] < stock.length)
 
 
+def rest_of(way, left):
+    """Pieces from further strips like those of this row."""
+    strips = largest(lambda n: n * way[5] <= left, left) if way[2] else 0
+    return strips * way[3]
+
+
 def from_stock(rows, stock):
     laid, (needed, used) = want_job(rows, stock)
     pieces = sum(row.count for row in rows)
@@ -250,6 +256,7 @@ def from_stock(rows, stock):
         "stock_left": max(stock.count - needed, 0),
         "area_bound": strips_for(area, stock.width * stock.length),
         "left_over": stock.length - used,
+        "rest_pieces": rest_of(laid[-1], stock.length - used) if laid else 0,
         "trimmed": max([trimmed(way, stock) for way in laid], default=0),
         "turned": max([way[1] for way in laid if way[2]], default=0),
         **slack_as_cut(rows, laid, stock),
@@ -333,8 +340,8 @@ def substitute(rows, stock, prints):
     wants.between(prints, 1, 1 if stock.kind == YARDAGE else COUNT_MAX)
     wants.done()
     yardage = stock.kind == YARDAGE
-    found = dict.fromkeys(("spare_pieces", "turned", "unfit_row", "stock_needed", "stock_missing", "fabrics", "per_fabric_least",
-                           "per_fabric_most", "cloth_length", "cloth_missing", "narrower_by", "shorter_by", "possible",
+    found = dict.fromkeys(("spare_pieces", "rest_pieces", "turned", "unfit_row", "stock_needed", "stock_missing",
+                           "fabrics", "per_fabric_least", "per_fabric_most", "cloth_length", "cloth_missing", "narrower_by", "shorter_by", "possible",
                            "enough", "warnings"), 0)
     for at, row in enumerate(rows):
         if cut_stock([row], stock.width, SIZE_MAX if yardage else stock.length, stock.print) is None:
@@ -366,5 +373,5 @@ def substitute(rows, stock, prints):
                  per_fabric_least=least_each, per_fabric_most=most_each,
                  narrower_by=stocked["narrower_by"], shorter_by=stocked["shorter_by"],
                  enough=int(needed <= stock.count), warnings=stocked["warnings"],
-                 spare_pieces=stocked["spare_pieces"], turned=stocked["turned"])
+                 spare_pieces=stocked["spare_pieces"], rest_pieces=stocked["rest_pieces"], turned=stocked["turned"])
     return found

@@ -9,18 +9,18 @@ def repeats_over(cut, repeat):
     return least(lambda n: n * repeat >= cut, cut)
 
 
-def columns_in(width, spec, any_start):
+def columns_in(width, spec, any_across):
     """Windows that are whole in this width. Where the print may begin anywhere, the worst case is a print whose first
     window just misses the selvage, so that the next repeat's is the first."""
     if spec.repeat_width == 0:
         return int(spec.cut_width <= width)
     step = repeats_over(spec.cut_width, spec.repeat_width) * spec.repeat_width
-    if not any_start:
+    if not any_across:
         return largest(lambda n: n * step <= width, width)
     return largest(lambda n: n == 0 or spec.repeat_width + (n - 1) * step + spec.cut_width <= width, width)
 
 
-def rows_of(spec, any_start):
+def rows_of(spec, any_across):
     """(windows a row, repeats along a window takes, across)"""
     wants = Wants()
     wants.some_size(spec.repeat_length, spec.usable_width, spec.cut_width, spec.cut_length)
@@ -28,7 +28,7 @@ def rows_of(spec, any_start):
     wants.some_count(spec.motifs)
     wants.count(spec.pieces)
     wants.done()
-    columns = columns_in(spec.usable_width, spec, any_start)
+    columns = columns_in(spec.usable_width, spec, any_across)
     if columns == 0:
         raise Refused("ERR_NO_YIELD")
     across = repeats_over(spec.cut_width, spec.repeat_width) if spec.repeat_width else 1
@@ -49,8 +49,19 @@ def chances(spec):
     return columns_in(spec.usable_width, spec, True) * spec.motifs, lucky * spec.motifs, within
 
 
-def plan(spec, any_start):
-    per_row, along, across = rows_of(spec, any_start)
+def end_of_rows(rows, along, spec, any_start):
+    """Where the last of so many rows may end: with its window, when the first window begins within a repeat of the end
+    of the cloth and each repeat gives one; else with its repeats."""
+    row = along * spec.repeat_length
+    if rows == 0:
+        return 0
+    if any_start and spec.motifs == 1:
+        return spec.repeat_length + (rows - 1) * row + spec.cut_length
+    return rows * row + (spec.repeat_length if any_start else 0)
+
+
+def plan(spec, any_start, any_across):
+    per_row, along, across = rows_of(spec, any_start or any_across)
     rows = -(-spec.pieces // per_row)
     shift = spec.repeat_length if any_start and rows else 0
     certain, lucky, within = chances(spec)
@@ -76,13 +87,16 @@ def plan(spec, any_start):
         "waste_per_row": along * spec.repeat_length - spec.cut_length,
         "shift": shift,
         "cloth_length": rows * along * spec.repeat_length + shift,
+        "cloth_least": end_of_rows(rows, along, spec, any_start),
         "narrower_by": 0,
         "wider_for_less": 0,
         "warnings": 0,
     }
+    if rows and not spec.repeat_width and spec.cut_width == spec.usable_width:
+        found["warnings"] = WARN_NO_SLACK
     if spec.repeat_width and rows:
         def rows_at(width):
-            columns = columns_in(width, spec, any_start)
+            columns = columns_in(width, spec, any_start or any_across)
             return -(-spec.pieces // (columns * spec.motifs)) if columns else spec.pieces + 1
 
         narrowest = least(lambda width: rows_at(width) <= rows, spec.usable_width)
@@ -95,15 +109,15 @@ def plan(spec, any_start):
     return found
 
 
-def from_cloth(spec, cloth_length, any_start):
+def from_cloth(spec, cloth_length, any_start, any_across):
     wants = Wants()
     wants.size(cloth_length)
     wants.done()
-    per_row, along, _ = rows_of(spec, any_start)
-    row = along * spec.repeat_length
-    shift = spec.repeat_length if any_start else 0
-    rows = largest(lambda n: n == 0 or n * row + shift <= cloth_length, cloth_length)
-    left = max(cloth_length - shift - rows * row, 0)
+    per_row, along, _ = rows_of(spec, any_start or any_across)
+    rows = largest(lambda n: end_of_rows(n, along, spec, any_start) <= cloth_length, cloth_length + 1)
+    left = cloth_length - end_of_rows(rows, along, spec, any_start)
+    if rows == 0:
+        left = max(cloth_length - (spec.repeat_length if any_start else 0), 0)
     certain, lucky, _ = chances(spec)
     return {
         "pieces_certain": rows * certain,
@@ -113,7 +127,7 @@ def from_cloth(spec, cloth_length, any_start):
         "pieces": rows * per_row,
         "left_over": left,
         "shorter_by": left if rows else 0,
-        "longer_for_one": (rows + 1) * row + shift - cloth_length,
+        "longer_for_one": end_of_rows(rows + 1, along, spec, any_start) - cloth_length,
         "warnings": WARN_NO_SLACK if rows and left == 0 else 0,
     }
 
@@ -145,6 +159,7 @@ def stack(spec, any_start):
         "layer_length": layer,
         "shift": shift,
         "cloth_length": spec.layers * layer + shift,
+        "cloth_least": spec.layers * layer + shift - (layer - need),
         "left_over": layer - spec.straightening - given * spec.strip_cut if strips else 0,
         "shorter_by": layer - need,
         "warnings": WARN_NO_SLACK if strips and layer == need else 0,
