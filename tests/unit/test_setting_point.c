@@ -132,9 +132,9 @@ START_TEST(oversize_adds_room_to_trim)
 }
 END_TEST
 
-/* Geometry, drawn: 12 in blocks, 20 3/4 in and 11 7/8 in squares. With the seams to the blocks where they must be, a side
- * triangle's raw right angle lies still and its long edge is the square's side: half of that from it. A corner triangle's
- * long edge lies still, and its corner is side / sqrt 2 from it, halfway between both edges of the quilt. */
+/* Geometry: 12 in blocks, squares of 20 3/4 and 11 7/8 in. With the seams to the blocks where they must be, a side
+ * triangle's raw right angle lies still, and its long edge, the side of the square, lies half of that from it. A corner
+ * triangle's long edge lies still, and its corner is side / sqrt 2 from it, as far from both edges of the quilt. */
 START_TEST(half_of_the_surplus_stands_out_at_the_edge)
 {
     struct muslin_point_spec spec = customary(WHOLE_IN(12), 0, 0);
