@@ -3,7 +3,8 @@
  * SPDX-License-Identifier: MIT
  *
  * Diamonds from a strip K wide finish K - E between two sides, and d = sqrt 2 (K - E) along each. A star is
- * d + sqrt 2 d + d wide. Its corner squares finish d, its triangles sqrt 2 d along their long side, which takes (1 + sqrt 2) E more.
+ * d + sqrt 2 d + d wide. Its corner squares finish d, its triangles sqrt 2 d along their long side, which takes
+ * (1 + sqrt 2) E more.
  */
 #include "unit_cut.h"
 

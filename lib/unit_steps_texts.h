@@ -112,7 +112,7 @@
                  "allowance inside it, {from_corner} from its corners.") \
     X(trim_leaning, "Trim to {measure} by {measure_height} unfinished: the seam does not run into the corners, " \
                     "but meets each of the two shorter edges {from_corner} from the corner it runs towards.") \
-    X(cut_lengths, "Cut the strip straight across into rectangles {measure} long, one for {piece} each.") \
+    X(cut_lengths, "Cut the strip straight across into rectangles {measure} long; each gives {piece}.") \
     X(cut_points, "For {piece}, mark both long edges of the rectangle {from_corner} from each corner, and the middle " \
                   "of both ends, half the width of the strip from each corner; cut the four corners off from mark to " \
                   "mark, at {angle} degrees to the long edges: each edge is then {measure} long as cut.") \

@@ -74,8 +74,8 @@ def test_on_point_says_what_is_there_to_trim(muslin: Muslin) -> None:
     # 6 x 1.41421 + 1.20711 = 9.6924 and 6 / 1.41421 + 0.85355 = 5.0962 in, of 9 3/4 and 5 1/8 in: 0.0576 and 0.0288,
     # of which half stands out at the edge. The printed sizes subtract: 9 3/4 - 9 45/64 = 3/64.
     words = muslin.words("on-point", "6", "--columns", "4", "--rows", "4")
-    assert ("needs at least 9 45/64 in: it is about 3/64 in larger, and only half of that, about 1/64 in, is there to trim at "
-            "the edge, practically nothing.") in words
+    assert ("needs at least 9 45/64 in: it is about 3/64 in larger, and only half of that, about 1/64 in, is there to "
+            "trim at the edge, practically nothing.") in words
     assert "needs at least 5 7/64 in: it is about 1/64 in larger, and only half" in words
     # 8 x 1.41421 + 1.20711 = 12.5208 and 8 / 1.41421 + 0.85355 = 6.5104 in
     words = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2", "--layout", "cut", "--policy",

@@ -304,7 +304,7 @@ def test_each_shape_is_cut_as_a_ruler_can(muslin: Muslin) -> None:
     # Geometry: 3 1/4 in across is 3.7528 in from point to point, its edges half of that; a quarter is cut off.
     hexagon = muslin.words("unit", "hexagon", "2 3/4", "--want", "20")
     assert "in rectangles about 3 3/4 in long that lose their corners at 60 degrees" in hexagon
-    assert "into rectangles about 3 3/4 in long, one for a hexagon of fabric 1 each" in hexagon
+    assert "into rectangles about 3 3/4 in long; each gives a hexagon of fabric 1." in hexagon
     assert "mark both long edges of the rectangle about 15/16 in from each corner" in hexagon
     # A square of 6 1/2 in loses 6.5 - 6.5 / sqrt 2 = 1.9038 in each way.
     octagon = muslin.words("unit", "octagon", "6")
