@@ -202,7 +202,7 @@ static muslin_len measure_of(const struct step *step, const struct muslin_unit_s
 static int32_t cuts_at_an_angle(const struct step *step)
 {
     return (step->step >= MUSLIN_SEW_CUT_SLANTED && step->step <= MUSLIN_SEW_CUT_TO_SHAPE) ||
-           (step->step >= MUSLIN_SEW_CUT_POINTS && step->step <= MUSLIN_SEW_CUT_PAIRS);
+           step->step >= MUSLIN_SEW_CUT_POINTS;
 }
 
 static muslin_len nearest(const struct msl_surd *surd)
