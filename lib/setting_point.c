@@ -189,6 +189,12 @@ static uint32_t grid_warning(muslin_len cut, const struct muslin_rounding_spec *
     return cut % cutting->grid == 0 ? 0 : MUSLIN_WARN_OFF_GRID;
 }
 
+/* Half of what a square has too much, down to a tick, also below 0. */
+static muslin_len room_at_edge(muslin_len surplus)
+{
+    return surplus / 2 - (surplus % 2 < 0);
+}
+
 static void cut_triangles(struct msl_check *check, struct muslin_point *made,
                           const struct muslin_setting_point_spec *spec, const struct muslin_rounding_spec *cutting)
 {
@@ -212,6 +218,9 @@ static void cut_triangles(struct msl_check *check, struct muslin_point *made,
     made->edge_cornerstone_cut = cut.cut;
     made->edge_cornerstone_need = cut.need;
     made->edge_cornerstone_surplus = cut.surplus;
+    made->side_room = room_at_edge(made->side_surplus);
+    made->corner_room = room_at_edge(made->corner_surplus);
+    made->edge_cornerstone_room = room_at_edge(made->edge_cornerstone_surplus);
     made->warnings |= grid_warning(made->side_square_cut, cutting) | grid_warning(made->corner_square_cut, cutting) |
                       grid_warning(made->edge_cornerstone_cut, cutting);
 }

@@ -325,6 +325,7 @@ static struct muslin_unit_plan recipe_of(const struct unit_recipe *recipe, const
         tell_areas(recipe, &sizes, &unit);
     if (spec->kind == MUSLIN_UNIT_HALF_RECTANGLE)
         unit.seam_offset = unit_seam_offset(&sizes);
+    unit.star_wider_by = unit_star_wider_by(recipe, spec);
     unit.bonus_units = recipe->bonus;
     if (recipe->bonus != 0) /* the corners are the last row */
         unit.bonus_unfinished = bonus_unfinished(&sizes, piece.cut_height);
@@ -355,6 +356,7 @@ static void write_pieces(const struct unit_recipe *recipe, const struct muslin_u
         unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);
         piece.total = piece.count * recipes_for(recipe, spec, hand);
         piece.hand = hand;
+        piece.star_excess = unit_star_excess(recipe, i, piece.cut_width, spec);
         msl_write_row(rows, row_size, first + (size_t)i, &piece, (uint32_t)sizeof piece);
     }
 }

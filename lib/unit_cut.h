@@ -20,6 +20,12 @@ void unit_tell_sizes(int32_t kind, const struct msl_unit_sizes *sizes, struct mu
 /* How far from the raw corner the seam of a half-rectangle meets the shorter raw side, nearest tick. */
 muslin_len unit_seam_offset(const struct msl_unit_sizes *sizes);
 
+/* Of an eight-pointed star: how much wider its diamonds as cut make it, and what a row's square, `cut` wide, is larger
+ * than they ask for. 0 for other kinds. */
+muslin_len unit_star_wider_by(const struct unit_recipe *recipe, const struct muslin_unit_spec *spec);
+muslin_len unit_star_excess(const struct unit_recipe *recipe, int32_t row, muslin_len cut,
+                            const struct muslin_unit_spec *spec);
+
 /* The recipe behind muslin_unit_recipe_at(), 0 .. count - 1. */
 const struct unit_recipe *unit_method_at(int64_t index);
 

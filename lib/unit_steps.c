@@ -11,6 +11,7 @@ enum measure {
     UNFINISHED, /* W + E */
     STRIP,      /* the height as cut of its piece: what lies between the parallel sides of a diamond */
     EDGE,       /* the edge as cut of its piece */
+    LENGTH,     /* what its piece takes of the strip */
     OTHER       /* the size as cut of the piece it meets */
 };
 
@@ -33,6 +34,10 @@ struct step {
 #define CUT_APART(times) STEP(CUT_APART, 0, 0, times, NOTHING)
 #define CUT_SQUARES STEP(CUT_SQUARES, 0, 0, 1, NOTHING)
 #define CUT_TURNING(piece) STEP(CUT_TURNING, piece, 0, 1, NOTHING)
+#define CUT_WEDGES(piece) STEP(CUT_WEDGES, piece, 0, 1, NOTHING)
+#define CUT_PAIRS STEP(CUT_PAIRS, 1, 2, 1, NOTHING)
+#define CUT_LENGTHS STEP(CUT_LENGTHS, 1, 0, 1, LENGTH)
+#define CUT_POINTS STEP(CUT_POINTS, 1, 0, 1, EDGE)
 #define CUT_SLANTED(measure) STEP(CUT_SLANTED, 1, 0, 1, measure)
 #define CUT_TO_SHAPE STEP(CUT_TO_SHAPE, 1, 0, 1, EDGE)
 #define TRIM_CORNER(times) STEP(TRIM_CORNER, 0, 0, times, SEAM)
@@ -65,7 +70,7 @@ enum {
     TURNING = LEANING + 4,
     DIAMONDS = TURNING + 1,
     HEXAGON = DIAMONDS + 1,
-    OCTAGON_PIECES = HEXAGON + 1,
+    OCTAGON_PIECES = HEXAGON + 2,
     STAR = OCTAGON_PIECES + 3,
     KALEIDOSCOPE = STAR + 14,
     SLICE = KALEIDOSCOPE + 10,
@@ -79,7 +84,7 @@ static const struct step steps[STEPS] = {
     [HALF_MIDPOINTS] = MARK(MIDDLES, 2, 1), PAIR(2, 1, 1), SEW_ON_LINE(4), CUT_SQUARES, TRIM_CORNER(4), PRESS_TO(1, 4),
     [HALF_EIGHT] = MARK(BOTH, 2, 1), PAIR(2, 1, 1), STEP(BESIDE_BOTH, 0, 0, 1, SEAM), CUT_SQUARES,
                    STEP(CUT_EACH_APART, 0, 0, 1, NOTHING), PRESS_TO(1, 8),
-    [HALF_STRIPS] = PAIR_AT(STRIPS, 2, 1, 1), CUT_TURNING(1), JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2),
+    [HALF_STRIPS] = PAIR_AT(STRIPS, 2, 1, 1), CUT_PAIRS, JOIN(LONG, 1, 2, 2), PRESS_TO(1, 2),
     [HALF_BIAS] = STEP(JOIN, 1, 2, 1, SEAM), PRESS_OPEN(1), STEP(CUT_ON_POINT, 0, 0, 1, UNFINISHED),
     [QUARTER_PIECES] = JOIN(SHORT, 1, 2, 4), PRESS_TO(1, 4), JOIN(PARTS, 0, 0, 2), PRESS_OPEN(2),
     [QUARTER_TWO] = MARK(LINE, 2, 1), PAIR(2, 1, 1), SEW_BESIDE(1), CUT_APART(1), PRESS_TO(1, 2), MARK(ACROSS, 0, 1),
@@ -99,13 +104,13 @@ static const struct step steps[STEPS] = {
     [LEANING] = MARK_POINTS(CORNERS, 1, 2), MARK_POINTS(CORNERS, 2, 2), JOIN(MARKED, 1, 2, 2), PRESS_TO(1, 2),
     [TURNING] = CUT_TURNING(1),
     [DIAMONDS] = CUT_SLANTED(STRIP),
-    [HEXAGON] = CUT_TO_SHAPE,
+    [HEXAGON] = CUT_LENGTHS, CUT_POINTS,
     [OCTAGON_PIECES] = CUT_TO_SHAPE, JOIN(EVERY_SECOND, 2, 1, 4), PRESS_TO(2, 4),
     [STAR] = CUT_SLANTED(STRIP), MARK_POINTS(WIDE, 1, 8), MARK_POINTS(INNER, 2, 4), MARK_POINTS(INNER, 3, 4),
              STEP(PARTIAL, 1, 1, 4, SEAM), PRESS_OPEN(4), STEP(PARTIAL_PARTS, 0, 0, 2, SEAM), PRESS_OPEN(2),
              JOIN(THROUGH, 0, 0, 1), PRESS_OPEN(1), SET_IN(SET_IN, 2), PRESS_TO(1, 8), SET_IN(SET_IN_SHORT, 3),
              PRESS_TO(1, 8),
-    [KALEIDOSCOPE] = CUT_TURNING(1), CUT_TURNING(2), JOIN(WEDGES, 1, 2, 4), PRESS_OPEN(4), JOIN(MIDDLE, 0, 0, 2),
+    [KALEIDOSCOPE] = CUT_WEDGES(1), CUT_WEDGES(2), JOIN(WEDGES, 1, 2, 4), PRESS_OPEN(4), JOIN(MIDDLE, 0, 0, 2),
                      PRESS_OPEN(2), JOIN(MIDDLE, 0, 0, 1), PRESS_OPEN(1), JOIN(WIDE_END, 3, 2, 4), PRESS_TO(3, 4),
     [SLICE] = CUT_SLANTED(UNFINISHED),
 };
@@ -185,6 +190,8 @@ static muslin_len measure_of(const struct step *step, const struct muslin_unit_s
         return piece_of(step->piece, spec).cut_height;
     case EDGE:
         return piece_of(step->piece, spec).wide_edge;
+    case LENGTH:
+        return piece_of(step->piece, spec).cut_width;
     case OTHER:
         return piece_of(step->other, spec).cut_height;
     default:
@@ -194,7 +201,26 @@ static muslin_len measure_of(const struct step *step, const struct muslin_unit_s
 
 static int32_t cuts_at_an_angle(const struct step *step)
 {
-    return step->step >= MUSLIN_SEW_CUT_SLANTED && step->step <= MUSLIN_SEW_CUT_TO_SHAPE;
+    return (step->step >= MUSLIN_SEW_CUT_SLANTED && step->step <= MUSLIN_SEW_CUT_TO_SHAPE) ||
+           step->step >= MUSLIN_SEW_CUT_POINTS;
+}
+
+static muslin_len nearest(const struct msl_surd *surd)
+{
+    struct msl_exact exact = msl_surd_exact(surd);
+    return exact.floor + exact.upper_half;
+}
+
+/* Where the corners of a strip or a square K wide are cut off: a hexagon's K / (2 sqrt 3) along the strip, an octagon's
+ * (1 - 1 / sqrt 2) K both ways. */
+static muslin_len cut_off_of(const struct step *step, const struct muslin_unit_spec *spec)
+{
+    if (step->step != MUSLIN_SEW_CUT_POINTS && step->step != MUSLIN_SEW_CUT_TO_SHAPE)
+        return 0;
+    muslin_len cut = piece_of(step->piece, spec).cut_height;
+    struct msl_surd of_octagon = msl_surd_of(2 * cut, -cut, 2, 2);
+    struct msl_surd of_hexagon = msl_surd_of(0, cut, 3, 6);
+    return nearest(step->step == MUSLIN_SEW_CUT_POINTS ? &of_hexagon : &of_octagon);
 }
 
 static struct muslin_unit_step row_of(const struct step *step, const struct muslin_unit_spec *spec)
@@ -206,6 +232,7 @@ static struct muslin_unit_step row_of(const struct step *step, const struct musl
     row.times = step->times;
     row.region = step->region;
     row.measure = measure_of(step, spec);
+    row.from_corner = cut_off_of(step, spec);
     if (cuts_at_an_angle(step))
         row.angle = piece_of(step->piece, spec).angle;
     return row;
@@ -220,12 +247,11 @@ static muslin_len from_corner_of(int32_t trim, const struct muslin_unit_spec *sp
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
     int64_t halves = trim == MUSLIN_SEW_TRIM_STAR ? sizes.e : 2 * sizes.e;
     struct msl_surd of_octagon = msl_surd_of(2 * sizes.w + halves, -sizes.w, 2, 2);
-    struct msl_exact exact = msl_surd_exact(&of_octagon);
     if (trim == MUSLIN_SEW_TRIM_LEANING)
         return unit_seam_offset(&sizes);
     if (trim != MUSLIN_SEW_TRIM_CORNERS && trim != MUSLIN_SEW_TRIM_STAR)
         return 0;
-    return sizes.c != 0 ? sizes.c + sizes.e : exact.floor + exact.upper_half;
+    return sizes.c != 0 ? sizes.c + sizes.e : nearest(&of_octagon);
 }
 
 static struct muslin_unit_step trimming_of(const struct course *course, const struct muslin_unit_spec *spec)

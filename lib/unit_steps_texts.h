@@ -49,9 +49,12 @@
                "outwards; stop at the mark and secure the stitches.") \
     X(cut_slanted, "Cut one end of the strip off at {angle} degrees, then cut across it by parallel cuts " \
                    "{measure} apart, measured straight between the cuts; each further cut gives {piece}.") \
-    X(cut_turning, "Turn a ruler of {angle} degrees up and down along the strip, and cut {piece} with each turn; " \
-                   "check its edges against the list.") \
-    X(cut_to_shape, "Cut the corners off {piece} at {angle} degrees, so that each edge is {measure} long as cut.") \
+    X(cut_turning, "Lay the {angle} degree line of a ruler along the edge of the strip and cut its end off; cut on " \
+                   "with the ruler leaning to the one side and to the other in turn, so that the pieces stand up and " \
+                   "down along the strip. Each cut gives {piece}; check its edges against the list.") \
+    X(cut_to_shape, "For {piece}, measure {from_corner} from each corner of the square along both of its edges, and " \
+                    "cut the four corners off from mark to mark, at {angle} degrees: each edge is then {measure} " \
+                    "long as cut.") \
     X(cut_on_point, "Cut a square on point, {measure} wide unfinished, with the seam from corner to corner.") \
     X(trim_to, "Trim to {measure} by {measure_height} unfinished: the seam runs from corner to corner.") \
     X(pair_strips, "Lay the strip for {piece} on the strip for {other}, right sides together and edges even, so " \
@@ -80,9 +83,9 @@
                    "{measure}.") \
     X(join_others, "Sew the long side of {piece} to one of the other two sides of {other}, with a seam of " \
                    "{measure}, a dog-ear sticking out alike at both ends.") \
-    X(join_every_second, "Sew the long side of {piece} to one of the eight sides of {other}, with a seam of " \
-                         "{measure}: to every second side, opposite ones first, a dog-ear sticking out alike at " \
-                         "both ends.") \
+    X(join_every_second, "Sew the long side of {piece} to one of the four slanted sides of {other}, where its " \
+                         "corners were cut off, with a seam of {measure}: to opposite ones first, a dog-ear sticking " \
+                         "out alike at both ends. Slanted sides are bias: do not stretch them.") \
     X(join_wedges, "Sew {piece} and {other} together along a long side, tips and wide ends meeting, with a seam " \
                    "of {measure}; the same fabric always lies on the same side.") \
     X(join_middle, "Sew the parts together in pairs along their straight sides, with a seam of {measure}; match " \
@@ -108,6 +111,15 @@
     X(trim_star, "Trim to {measure} by {measure_height} unfinished: along each edge two points lie one seam " \
                  "allowance inside it, {from_corner} from its corners.") \
     X(trim_leaning, "Trim to {measure} by {measure_height} unfinished: the seam does not run into the corners, " \
-                    "but meets each of the two shorter edges {from_corner} from the corner it runs towards.")
+                    "but meets each of the two shorter edges {from_corner} from the corner it runs towards.") \
+    X(cut_lengths, "Cut the strip straight across into rectangles {measure} long; each gives {piece}.") \
+    X(cut_points, "For {piece}, mark both long edges of the rectangle {from_corner} from each corner, and the middle " \
+                  "of both ends, half the width of the strip from each corner; cut the four corners off from mark to " \
+                  "mark, at {angle} degrees to the long edges: each edge is then {measure} long as cut.") \
+    X(cut_wedges, "Turn a ruler with a {angle} degree tip up and down along the strip, so that each cut makes 67 1/2 " \
+                  "degrees with its edge, and cut {piece} with each turn; check its edges against the list.") \
+    X(cut_pairs, "Cut through both strips in turn straight across and slanted, there with the {angle} degree line of " \
+                 "the ruler along their edge: each cut gives {piece} and, with it, {other}; check the edges against " \
+                 "the list.")
 
 #endif

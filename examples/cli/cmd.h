@@ -32,6 +32,9 @@ void put_rounding(json_t *answer, const struct desk *desk, const struct muslin_r
 /* A difference under one of two names: what is missing, or what is too much; neither when there is none. */
 void put_difference(json_t *answer, const struct desk *desk, const char *missing, const char *too_much,
                     muslin_len difference);
+/* A finished size with its seams: what it measures unfinished. */
+bool put_unfinished(json_t *answer, struct desk *desk, const char *name, muslin_len finished, muslin_len allowance,
+                    muslin_len take_up);
 
 /* Print adds 1/2 to 6 in to a mitred piece for handling. */
 #define MITRE_EXTRA_USUAL (2 * MUSLIN_TICKS_PER_INCH)

@@ -316,8 +316,8 @@ static void start_triangles(void *request)
 
 /* Point up and point down in turn, with sharp tips, the first triangle takes its base of a strip and each further one
  * half of that: as many as halves of a base lie in the strip, when one of them is lost at its end. */
-static bool count_wholes(struct desk *desk, const struct muslin_fit_triangle_rows *rows, struct muslin_strips_spec *spec,
-                         struct muslin_strips *strips)
+static bool count_wholes(struct desk *desk, const struct muslin_fit_triangle_rows *rows,
+                         struct muslin_strips_spec *spec, struct muslin_strips *strips)
 {
     struct muslin_rounding_spec up = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_rounded half = { .size = sizeof half };

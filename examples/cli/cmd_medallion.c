@@ -116,12 +116,34 @@ struct medallion_request {
     struct muslin_medallion_spec medallion;
     struct texts rounds;
     int32_t equal;
+    muslin_len coping_extra;
 };
 
 static void start_medallion(void *request)
 {
     struct medallion_request *wanted = request;
     wanted->medallion = (struct muslin_medallion_spec)MUSLIN_MEDALLION_SPEC_INIT;
+}
+
+enum { HALF_AN_INCH = MUSLIN_TICKS_PER_INCH / 2, A_CENTIMETRE = MUSLIN_TICKS_PER_MM * 10 };
+
+/* What coping strips are cut wider than they must be (common practice, no source), in the units of the answer. */
+static muslin_len coping_extra(const struct medallion_request *wanted, const struct desk *desk)
+{
+    if (given(desk, "coping-extra"))
+        return wanted->coping_extra;
+    return desk->common.units == UNITS_INCH || desk->common.units == UNITS_INCH_DECIMAL ? HALF_AN_INCH : A_CENTIMETRE;
+}
+
+static bool put_wider(json_t *one, struct desk *desk, const char *name, muslin_len cut, muslin_len extra)
+{
+    muslin_len wider = 0;
+    if (cut == 0)
+        return true;
+    if (!worked(desk, muslin_length_add(cut, extra, &wider)))
+        return false;
+    put_length(one, desk, name, wider);
+    return true;
 }
 
 static void put_strips(json_t *one, const struct desk *desk, const struct muslin_medallion_row *row)
@@ -150,9 +172,12 @@ static void put_units(json_t *one, const struct desk *desk, const struct muslin_
     put_length(one, desk, "top_unfinished_length", row->top_length);
 }
 
-static void put_round(json_t *list, const struct desk *desk, const struct muslin_medallion_row *row, size_t number)
+static bool put_round(json_t *list, struct desk *desk, const struct muslin_medallion_row *row, size_t number,
+                      muslin_len extra)
 {
     json_t *one = append_object(list);
+    bool coping = row->kind == MUSLIN_ROUND_COPING;
+    muslin_len wider = coping ? extra : 0;
     put_count(one, "number", (int64_t)number);
     put_text(one, "kind", word_of(kind_words, row->kind));
     put_text(one, "corners", word_of(corner_words, row->corner));
@@ -163,15 +188,16 @@ static void put_round(json_t *list, const struct desk *desk, const struct muslin
     else
         put_strips(one, desk, row);
     put_count(one, "corner_squares", row->corner_squares);
-    if (row->corner_squares > 0) {
-        put_length(one, desk, "corner_cut_width", row->side_cut);
-        put_length(one, desk, "corner_cut_height", row->top_cut);
-    }
+    if (row->corner_squares > 0 && (!put_wider(one, desk, "corner_cut_width", row->side_cut, wider) ||
+                                    !put_wider(one, desk, "corner_cut_height", row->top_cut, wider)))
+        return false;
     put_truth(one, "sides_differ_from_top", row->unequal == 1);
     put_length(one, desk, "finished_width_after", row->after_width);
     put_length(one, desk, "finished_height_after", row->after_height);
     put_length(one, desk, "unfinished_width_after", row->after_unfinished_width);
     put_length(one, desk, "unfinished_height_after", row->after_unfinished_height);
+    return !coping || (put_wider(one, desk, "side_cut_width_to_trim", row->side_cut, wider) &&
+                       put_wider(one, desk, "top_cut_width_to_trim", row->top_cut, wider));
 }
 
 static bool is_about_a_round(int32_t argument)
@@ -230,7 +256,10 @@ static json_t *answer_medallion(const void *request, struct desk *desk)
     put_length(answer, desk, "seam_allowance", spec.allowance);
     json_t *list = put_list(answer, "rounds");
     for (size_t i = 0; i < n; i++)
-        put_round(list, desk, &rows[i], i + 1);
+        if (!put_round(list, desk, &rows[i], i + 1, coping_extra(wanted, desk))) {
+            json_decref(answer);
+            return NULL;
+        }
     put_count(answer, "units", quilt.units);
     put_count(answer, "rounds_that_leave_a_rest", quilt.undivided);
     put_length(answer, desk, "finished_width", quilt.finished_width);
@@ -255,6 +284,8 @@ static const struct option_row medallion_options[] = {
     OPTION_HEADING("Coping and seams"),
     { "equal", KIND_SWITCH, offsetof(struct medallion_request, equal), 0, 0, NULL,
       "coping strips must be equally wide on all four sides" },
+    { "coping-extra", KIND_LENGTH, offsetof(struct medallion_request, coping_extra), MUSLIN_ARG_EXTRA, 0, NULL,
+      "what coping strips are cut wider, to be trimmed away (1/2 in, or 1 cm)" },
     OPTION_SEAM(medallion_request, medallion.allowance, medallion.take_up),
     OPTION_END
 };
@@ -372,13 +403,22 @@ static json_t *answer_common(const struct pieced_request *wanted, struct desk *d
     put_off(answer, desk, "repeat_rounded_by", found.repeat_error);
     put_count(answer, "units_in_the_side", found.across);
     put_count(answer, "units_in_the_other_side", found.down);
-    return answer;
+    if (put_unfinished(answer, desk, "unit_unfinished", found.repeat, wanted->repeat.allowance,
+                       wanted->repeat.take_up))
+        return answer;
+    json_decref(answer);
+    return NULL;
 }
 
-/* What rounding makes of a run, where one can measure it. */
-static void put_run(json_t *answer, const struct desk *desk, muslin_len longer)
+/* What rounding makes of a run, where one can measure it, and what each seam of a square must make good: half of what
+ * the square is too large or too small by. */
+static void put_run(json_t *answer, const struct desk *desk, muslin_len longer, muslin_len square_error)
 {
+    const struct muslin_rounding_spec nearest = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded half = { .size = sizeof half };
     muslin_len shorter = 0;
+    if (muslin_length_divide(square_error < 0 ? -square_error : square_error, 2, &nearest, &half) == MUSLIN_OK)
+        put_length(answer, desk, "each_seam_by", half.value);
     if (longer >= MUSLIN_TICKS_PER_INCH / 16)
         put_about(answer, desk, "run_as_cut_longer_by", longer);
     else if (longer <= -MUSLIN_TICKS_PER_INCH / 16 && muslin_length_subtract(0, longer, &shorter) == MUSLIN_OK)
@@ -398,7 +438,7 @@ static void put_point_border(json_t *answer, const struct desk *desk, const stru
     put_off(answer, desk, "setting_square_cut_rounded_by", found->setting_cut_error);
     put_length(answer, desk, "end_square_cut", found->end_cut);
     put_off(answer, desk, "end_square_cut_rounded_by", found->end_cut_error);
-    put_run(answer, desk, found->run_longer_by);
+    put_run(answer, desk, found->run_longer_by, found->square_cut_error);
     put_count(answer, "squares", found->squares);
     put_count(answer, "setting_triangles", found->setting_triangles);
     put_count(answer, "setting_squares_to_cut", found->setting_squares);

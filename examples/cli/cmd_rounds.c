@@ -34,6 +34,19 @@ void put_difference(json_t *answer, const struct desk *desk, const char *missing
         put_length(answer, desk, too_much, turned);
 }
 
+bool put_unfinished(json_t *answer, struct desk *desk, const char *name, muslin_len finished, muslin_len allowance,
+                    muslin_len take_up)
+{
+    struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
+    muslin_len unfinished = 0;
+    seam.allowance = allowance;
+    seam.take_up = take_up;
+    if (!worked(desk, muslin_seam_cut_from_finished(finished, &seam, &unfinished, &desk->problem)))
+        return false;
+    put_length(answer, desk, name, unfinished);
+    return true;
+}
+
 /* ---- log cabin: the request -------------------------------------------------------------------------------------- */
 
 struct cabin_request {
@@ -332,6 +345,15 @@ static void put_frame_strips(json_t *answer, const struct desk *desk, const stru
     put_to_buy(strips, desk, "cloth_to_buy", frame->cloth_length);
 }
 
+/* What the piece inside the frame must measure when it is sewn in. */
+static bool put_opening(json_t *answer, struct desk *desk, const struct muslin_frame_spec *frame)
+{
+    return put_unfinished(answer, desk, "opening_unfinished_width", frame->opening_width, frame->allowance,
+                          frame->take_up) &&
+           put_unfinished(answer, desk, "opening_unfinished_height", frame->opening_height, frame->allowance,
+                          frame->take_up);
+}
+
 static json_t *answer_frame(const void *request, struct desk *desk)
 {
     const struct frame_request *wanted = request;
@@ -359,7 +381,7 @@ static json_t *answer_frame(const void *request, struct desk *desk)
     put_length(answer, desk, "finished_height", frame.finished_height);
     put_length(answer, desk, "unfinished_width", frame.unfinished_width);
     put_length(answer, desk, "unfinished_height", frame.unfinished_height);
-    if (put_templates(answer, desk, &made))
+    if (put_opening(answer, desk, &made.frame) && put_templates(answer, desk, &made))
         return answer;
     json_decref(answer);
     return NULL;

@@ -169,13 +169,15 @@ static struct muslin_setting_point_spec point_spec(const struct point_request *w
     return spec;
 }
 
-/* What a square is larger than its exact need by, or smaller. */
-static void put_surplus(json_t *part, const struct desk *desk, muslin_len surplus)
+/* What a square is larger than its exact need by, or smaller; the printed need and this make the square. What it leaves
+ * to trim at the edge of the quilt is less. */
+static void put_surplus(json_t *part, const struct desk *desk, muslin_len surplus, muslin_len room)
 {
     muslin_len less = 0;
-    if (surplus >= 0)
-        put_length(part, desk, "larger_than_need_by", surplus);
-    else if (muslin_length_subtract(0, surplus, &less) == MUSLIN_OK)
+    if (surplus >= 0) {
+        put_slack(part, desk, "larger_than_need_by", surplus);
+        put_slack(part, desk, "to_trim_at_the_edge", room);
+    } else if (muslin_length_subtract(0, surplus, &less) == MUSLIN_OK)
         put_least(part, desk, "smaller_than_need_by", less);
 }
 
@@ -188,7 +190,7 @@ static void put_sides(json_t *answer, const struct desk *desk, const struct musl
     put_count(sides, "squares_cut_twice", made->side_squares);
     put_length(sides, desk, "square_cut", made->side_square_cut);
     put_least(sides, desk, "exact_need", made->side_need);
-    put_surplus(sides, desk, made->side_surplus);
+    put_surplus(sides, desk, made->side_surplus, made->side_room);
     put_count(sides, "spare_triangles", made->spare_side_triangles);
 }
 
@@ -199,7 +201,7 @@ static void put_corners(json_t *answer, const struct desk *desk, const struct mu
     put_count(corners, "squares_cut_once", made->corner_squares);
     put_length(corners, desk, "square_cut", made->corner_square_cut);
     put_least(corners, desk, "exact_need", made->corner_need);
-    put_surplus(corners, desk, made->corner_surplus);
+    put_surplus(corners, desk, made->corner_surplus, made->corner_room);
 }
 
 static void put_sashes(json_t *answer, const struct desk *desk, const struct muslin_point *made)
@@ -221,7 +223,7 @@ static void put_sashes(json_t *answer, const struct desk *desk, const struct mus
         json_t *squares = put_object(sashes, "edge_cornerstone_squares");
         put_length(squares, desk, "square_cut", made->edge_cornerstone_cut);
         put_least(squares, desk, "exact_need", made->edge_cornerstone_need);
-        put_surplus(squares, desk, made->edge_cornerstone_surplus);
+        put_surplus(squares, desk, made->edge_cornerstone_surplus, made->edge_cornerstone_room);
     }
 }
 
@@ -288,7 +290,7 @@ static const struct option_row point_options[] = {
       "customary (the usual): 1 1/4 in and 7/8 in added for a 1/4 in seam; exact: what geometry needs; oversize: "
       "customary and room to trim" },
     { "trim", KIND_LENGTH, offsetof(struct point_request, point.trim_room), MUSLIN_ARG_TRIM_ROOM, 0, NULL,
-      "room added to each square, cut away after sewing (none)" },
+      "added to each square (none); half of it stands out at the edge, to be trimmed away after sewing" },
     { "factor", KIND_CHOICE, offsetof(struct point_request, factor), MUSLIN_ARG_FACTOR, 0, factor_words,
       "diagonal of a square by root (the usual), 1.414 or 1.41" },
     { "diagonal-first", KIND_SWITCH, offsetof(struct point_request, diagonal_first), MUSLIN_ARG_NONE, 0, NULL,

@@ -176,20 +176,32 @@ static const char *shape_as_sewn(const struct muslin_unit_piece *piece)
     return piece->again == MUSLIN_AGAIN_NO ? shape_as_cut(piece) : "triangle";
 }
 
+/* What a piece takes of a strip. Of triangles and trapezoids, which stand up and down in turn, it is said for the whole
+ * strip to come out; of diamonds, slices and hexagons it is measured on each, like their edges. */
+static void put_along(json_t *answer, const struct desk *desk, const char *name, const struct muslin_unit_piece *piece,
+                      muslin_len value)
+{
+    bool measured = piece->shape == MUSLIN_CUT_DIAMONDS || piece->shape == MUSLIN_CUT_SLICES ||
+                    piece->shape == MUSLIN_CUT_HEXAGONS;
+    if (piece->pitch == 0 || measured)
+        put_length(answer, desk, name, value);
+    else
+        put_least(answer, desk, name, value);
+}
+
 static void put_piece(json_t *list, const struct desk *desk, const struct muslin_unit_piece *piece)
 {
     json_t *answer = append_object(list);
     put_count(answer, "fabric", piece->region);
     put_text(answer, "shape", shape_as_cut(piece));
-    if (piece->pitch != 0)
-        put_least(answer, desk, "cut_width", piece->cut_width);
-    else
-        put_length(answer, desk, "cut_width", piece->cut_width);
+    put_along(answer, desk, "cut_width", piece, piece->cut_width);
     put_length(answer, desk, "cut_height", piece->cut_height);
     put_slack(answer, desk, "surplus_width", piece->surplus_width);
     put_slack(answer, desk, "surplus_height", piece->surplus_height);
+    if (piece->star_excess != 0)
+        put_length(answer, desk, "larger_than_the_diamonds_ask_for_by", piece->star_excess);
     if (piece->pitch != 0)
-        put_least(answer, desk, "further_along_the_strip", piece->pitch);
+        put_along(answer, desk, "further_along_the_strip", piece, piece->pitch);
     if (piece->shape != MUSLIN_CUT_RECTANGLE) {
         put_length(answer, desk, "wide_edge_as_cut", piece->wide_edge);
         put_length(answer, desk, "narrow_edge_as_cut", piece->narrow_edge);
@@ -357,6 +369,8 @@ static void put_unit(json_t *answer, const struct desk *desk, const struct musli
     put_truth(answer, "bias_outside", unit->bias_outside == 1);
     if (unit->seam_offset != 0)
         put_length(answer, desk, "seam_meets_the_raw_edge_from_the_corner", unit->seam_offset);
+    if (spec->kind == MUSLIN_UNIT_EIGHT_POINTED_STAR)
+        put_off_by(answer, desk, "wider_by", "off_by", unit->star_wider_by);
     if (unit->cut_area != 0)
         put_areas(answer, unit);
 }

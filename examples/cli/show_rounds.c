@@ -4,6 +4,8 @@
 #include <stdbool.h>
 #include <stdlib.h>
 
+#include <muslin/muslin.h>
+
 #include "look.h"
 #include "sheet.h"
 
@@ -73,8 +75,9 @@ static void show_strips(struct sheet *sheet, json_t *answer)
                                                : "At most {strips:strip} across the cloth, {cloth_length} of it "
                                                  "({cloth_to_buy} in the shop)."));
         sheet_under(sheet, row, certain ? "Cut without joins, the logs sewn last first."
-                                        : "So many when cut without joins, the logs sewn last first. By length alone "
-                                          "it would be {strips_by_length_alone}; fewer can never do.");
+                                        : "So many when cut without joins, the logs sewn last first, each from the "
+                                          "strip at hand while it reaches, else from a new one. By length alone it "
+                                          "would be {strips_by_length_alone}; fewer can never do.");
     }
     if (!counted)
         return;
@@ -220,7 +223,8 @@ void show_frame(struct sheet *sheet, json_t *answer)
     sheet_say(sheet, answer, "A mitred frame {frame_finished_width} wide finished round an opening "
                              "{opening_finished_width} by {opening_finished_height} finished: {finished_width} by "
                              "{finished_height} finished, {unfinished_width} by {unfinished_height} unfinished.");
-    sheet_point(sheet, answer, "Sew a test corner first.");
+    sheet_point(sheet, answer, "The piece inside must be {opening_unfinished_width} by {opening_unfinished_height} "
+                               "unfinished. Sew a test corner first.");
     show_frame_strips(sheet, answer, alike);
     sheet_point(sheet, answer, alike ? "All four pieces: long cut edge {top_cut_long_edge}, short cut edge "
                                        "{top_cut_short_edge}."
@@ -266,13 +270,16 @@ static void show_plain_strips(struct sheet *sheet, json_t *round)
     bool top = has(round, "top_cut_width");
     bool coping = says(round, "kind", "coping");
     if (side)
-        sheet_under(sheet, round, coping ? "Sides: two strips, by the arithmetic cut {side_cut_width} wide and "
-                                           "{side_cut_length} long ({side_finished_width} wide finished)."
+        sheet_under(sheet, round, coping ? "Sides: two strips cut {side_cut_width_to_trim} wide, to be trimmed, and as "
+                                           "long as your top measures. By the arithmetic they are {side_cut_width} "
+                                           "wide and {side_cut_length} long ({side_finished_width} wide finished)."
                                          : "Sides: two strips cut {side_cut_width} wide and {side_cut_length} long "
                                            "({side_finished_width} wide finished).");
     if (top)
-        sheet_under(sheet, round, coping ? "Top and bottom: two strips, by the arithmetic cut {top_cut_width} wide and "
-                                           "{top_cut_length} long ({top_finished_width} wide finished)."
+        sheet_under(sheet, round, coping ? "Top and bottom: two strips cut {top_cut_width_to_trim} wide, to be "
+                                           "trimmed, and as long as your top then measures. By the arithmetic they "
+                                           "are {top_cut_width} wide and {top_cut_length} long ({top_finished_width} "
+                                           "wide finished)."
                                          : "Top and bottom: two strips cut {top_cut_width} wide and {top_cut_length} "
                                            "long ({top_finished_width} wide finished).");
     if (!side)
@@ -287,8 +294,7 @@ static void show_plain_strips(struct sheet *sheet, json_t *round)
 static void show_fitting(struct sheet *sheet, json_t *round)
 {
     if (says(round, "kind", "coping"))
-        sheet_under(sheet, round, "Cut coping strips a little wider than that, by 1/2 in or 1 cm, and as long as your "
-                                  "top measures; sew them on, then trim the top, as much on opposite sides, to "
+        sheet_under(sheet, round, "Sew them on, then trim the top, as much on opposite sides, to "
                                   "{unfinished_width_after} by {unfinished_height_after} unfinished: the pieced round "
                                   "is made for that.");
     else if (says(round, "kind", "plain"))
@@ -393,7 +399,8 @@ static void show_common(struct sheet *sheet, json_t *answer)
 {
     sheet_say(sheet, answer, "A repeat of {repeat_finished} finished divides both {side_finished} and "
                              "{other_side_finished} finished: {units_in_the_side:unit} and "
-                             "{units_in_the_other_side:unit}.");
+                             "{units_in_the_other_side:unit}. A unit is {unit_unfinished} unfinished along the "
+                             "border.");
     if (count_of(answer, "parts_of_it") == 1)
         sheet_point(sheet, answer, "No longer repeat divides both.");
     else
@@ -404,17 +411,32 @@ static void show_common(struct sheet *sheet, json_t *answer)
                                          "is that divided by {parts_of_it}.");
 }
 
-/* Squares rounded up make the run longer; where that is more than one can ease, it is said. */
-static void show_run(struct sheet *sheet, json_t *answer)
+/* A thread, or more where one can set a needle by it. */
+enum { A_THREAD = MUSLIN_TICKS_PER_INCH / 128 };
+
+static void show_adjusted_seams(struct sheet *sheet, json_t *answer, bool longer)
 {
-    if (has(answer, "run_as_cut_longer_by"))
-        sheet_under(sheet, answer, "Rounded so, a run comes out {run_as_cut_longer_by} too long: take the seams "
-                                   "between the squares a thread deeper until a run measures {run_finished} finished, "
-                                   "or try --round nearest or a finer --to.");
-    if (has(answer, "run_as_cut_shorter_by"))
-        sheet_under(sheet, answer, "Rounded so, a run comes out {run_as_cut_shorter_by} too short: take the seams "
-                                   "between the squares a thread less deep until a run measures {run_finished} "
-                                   "finished, or try --round nearest or a finer --to.");
+    bool thread = json_integer_value(part(answer, "each_seam_by", "ticks")) < A_THREAD;
+    json_t *said = json_copy(answer);
+    char *amount = sheet_sentence(answer, thread ? "a thread" : "{each_seam_by}");
+    json_object_set_new(said, "amount", json_string(amount));
+    json_object_set_new(said, "way", json_string(longer ? "deeper" : "less deep"));
+    json_object_set_new(said, "off", json_string(longer ? "too long" : "too short"));
+    json_object_set(said, "by", json_object_get(answer, longer ? "run_as_cut_longer_by" : "run_as_cut_shorter_by"));
+    sheet_under(sheet, said, "Rounded so, a run comes out {by} {off}: take all four seams of every square {amount} "
+                             "{way}, until a run measures {run_finished} finished, or try a finer --to.");
+    free(amount);
+    json_decref(said);
+}
+
+/* Squares rounded up make the run longer; where that is more than one can ease, it is said. */
+static bool show_run(struct sheet *sheet, json_t *answer)
+{
+    bool longer = has(answer, "run_as_cut_longer_by");
+    bool off = longer || has(answer, "run_as_cut_shorter_by");
+    if (off)
+        show_adjusted_seams(sheet, answer, longer);
+    return off;
 }
 
 static void show_point(struct sheet *sheet, json_t *answer)
@@ -427,14 +449,17 @@ static void show_point(struct sheet *sheet, json_t *answer)
     sheet_point(sheet, answer, "Counted for {runs:run}. Sew a test piece first: cut edges on the diagonal stretch.");
     sheet_point(sheet, answer, "Squares: cut strips {square_cut} wide, and from them {squares:square} cut "
                                "{square_cut} ({square_finished} finished).");
-    show_run(sheet, answer);
+    bool off = show_run(sheet, answer);
     sheet_point(sheet, answer, "Between them, {setting_triangles:triangle}: {setting_squares_to_cut:square} cut "
                                "{setting_square_cut}, each cut twice corner to corner. Their long edges lie on the "
                                "edge of the border, with the grain.");
     sheet_point(sheet, answer, "At the ends, {end_triangles:triangle}: {end_squares_to_cut:square} cut "
                                "{end_square_cut}, each cut once corner to corner.");
-    sheet_point(sheet, answer, "Trim the border straight, {seam_allowance} outside the tips of the squares: it must be "
-                               "{border_unfinished_depth} deep unfinished.");
+    sheet_point(sheet, answer, off ? "Trim the border straight, {seam_allowance} outside the tips of the squares. Once "
+                                     "the seams are adjusted so that a square is {diagonal_finished} from tip to tip "
+                                     "finished, it must be {border_unfinished_depth} deep unfinished."
+                                   : "Trim the border straight, {seam_allowance} outside the tips of the squares: it "
+                                     "must be {border_unfinished_depth} deep unfinished.");
 }
 
 void show_pieced_border(struct sheet *sheet, json_t *answer)

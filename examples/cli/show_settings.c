@@ -87,15 +87,17 @@ enum { ROOM_TO_CUT = MUSLIN_TICKS_PER_INCH / 16, ROOM_TO_SEE = MUSLIN_TICKS_PER_
 
 static const char *room_of(json_t *square)
 {
-    muslin_len room = ticks_of(square, "larger_than_need_by");
+    muslin_len room = ticks_of(square, "to_trim_at_the_edge");
     if (json_object_get(square, "smaller_than_need_by") != NULL)
         return "By geometry such a square needs at least {exact_need}: rounded so, it is smaller. Cut it larger.";
     if (room < ROOM_TO_SEE)
         return "By geometry such a square needs at least {exact_need}: nothing is there to trim.";
     if (room < ROOM_TO_CUT)
-        return "By geometry such a square needs at least {exact_need}: only {larger_than_need_by} is there to trim, "
-               "practically nothing. Cut and sew exactly, or add room with --trim.";
-    return "By geometry such a square needs at least {exact_need}: {larger_than_need_by} is there to trim.";
+        return "By geometry such a square needs at least {exact_need}: it is {larger_than_need_by} larger, and only "
+               "half of that, {to_trim_at_the_edge}, is there to trim at the edge, practically nothing. Cut and sew "
+               "exactly, or add room with --trim.";
+    return "By geometry such a square needs at least {exact_need}: it is {larger_than_need_by} larger, and half of "
+           "that, {to_trim_at_the_edge}, is there to trim at the edge.";
 }
 
 static void show_room(struct sheet *sheet, json_t *square)
@@ -163,7 +165,8 @@ static const char *rows_of(json_t *answer)
     if (says(answer, "layout", "cut"))
         return triangles ? "Sew diagonal rows of blocks, a sash between all of them and at both ends, then a side "
                            "triangle at each end, except where a corner triangle will lie."
-                         : "Sew diagonal rows of blocks, half-blocks at the ends, a sash between all of them.";
+                         : "Sew diagonal rows of blocks, a sash between all of them and at both ends, then a "
+                           "half-block at each end, except where a corner triangle will lie.";
     if (says(answer, "layout", "outer"))
         return "Lay everything out first. Sew diagonal rows of blocks, a sash between all of them and at both ends.";
     if (says(answer, "layout", "inner"))
@@ -178,12 +181,15 @@ static const char *rows_of(json_t *answer)
 static const char *sash_rows_of(json_t *answer)
 {
     if (says(answer, "layout", "cut"))
-        return "Between them, diagonal rows of sashes and cornerstones, a half cornerstone at each end: one short side "
-               "against the sash, the long side outwards, in line with the edge of the quilt.";
+        return "Between them, and also before the first and after the last row of blocks, diagonal rows of sashes and "
+               "cornerstones, a half cornerstone at each end: one short side against the sash, the long side "
+               "outwards, in line with the edge of the quilt. The first and the last are one sash and two half "
+               "cornerstones each; corner triangles go on them.";
     if (says(answer, "layout", "outer"))
-        return "Between them, diagonal rows of sashes and cornerstones, a cornerstone at each end. A side triangle's "
-               "short side is as long as a block and a sash together: sew the two rows it lies against to each other "
-               "before it goes on.";
+        return "Between them, and also before the first and after the last row of blocks, diagonal rows of sashes and "
+               "cornerstones, a cornerstone at each end; the first and the last are one sash and two cornerstones "
+               "each. A side triangle's short side is as long as a block and a sash together: sew the two rows it lies "
+               "against to each other before it goes on.";
     return "Between them, diagonal rows of sashes and cornerstones, with sashes that run to the edge at the ends.";
 }
 

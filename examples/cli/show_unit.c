@@ -69,6 +69,24 @@ static bool has_a_darker_fabric(json_t *answer)
            says(answer, "kind", "half-rectangle");
 }
 
+enum { WORTH_SAYING = MUSLIN_TICKS_PER_INCH / 32, LARGE = MUSLIN_TICKS_PER_INCH / 16 };
+
+/* A star is as large as its diamonds make it. */
+static void show_star(struct sheet *sheet, json_t *answer)
+{
+    muslin_len wider = count_of(json_object_get(answer, "wider_by"), "ticks");
+    if (wider >= WORTH_SAYING)
+        sheet_point(sheet, answer, "The diamonds are rounded too: with seams of just {seam_allowance} the star comes "
+                                   "out {off_by} wider than {finished_width}, and trimming it would cut into its "
+                                   "points. Take the seams between the diamonds a thread deeper until it measures "
+                                   "{finished_width} from point to point, or try a finer --to.");
+    if (wider <= -WORTH_SAYING)
+        sheet_point(sheet, answer, "The diamonds are rounded too: with seams of just {seam_allowance} the star comes "
+                                   "out {off_by} narrower than {finished_width}. Take the seams between the diamonds "
+                                   "less deep until it measures {finished_width} from point to point, or try a finer "
+                                   "--to.");
+}
+
 /* Pieces set in that rounding made larger by more than 1/16 in. */
 static void show_excess(struct sheet *sheet, json_t *answer)
 {
@@ -76,10 +94,10 @@ static void show_excess(struct sheet *sheet, json_t *answer)
     bool excess = false;
     for (size_t i = 0; i < json_array_size(pieces); i++) {
         json_t *piece = json_array_get(pieces, i);
-        if (count_of(json_object_get(piece, "surplus_width"), "ticks") <= MUSLIN_TICKS_PER_INCH / 16)
+        if (count_of(json_object_get(piece, "larger_than_the_diamonds_ask_for_by"), "ticks") <= LARGE)
             continue;
-        sheet_point(sheet, piece, "The {shape}s of fabric {fabric} cut {cut_width} are {surplus_width} larger than the "
-                                  "geometry asks for.");
+        sheet_point(sheet, piece, "The {shape}s of fabric {fabric} cut {cut_width} are "
+                                  "{larger_than_the_diamonds_ask_for_by} larger than diamonds cut so ask for.");
         excess = true;
     }
     if (excess)
@@ -119,8 +137,10 @@ static void show_before(struct sheet *sheet, json_t *answer)
     if (has_a_darker_fabric(answer))
         sheet_point(sheet, answer, "Fabric 1 stands for the darker one, which seams are pressed towards.");
     show_hands(sheet, answer);
-    if (says(answer, "kind", "eight-pointed-star"))
+    if (says(answer, "kind", "eight-pointed-star")) {
+        show_star(sheet, answer);
         show_excess(sheet, answer);
+    }
     show_sentences(sheet, json_object_get(answer, "warnings"));
     show_bonus(sheet, answer);
     if (json_object_get(answer, "other_methods") != NULL)
@@ -143,7 +163,7 @@ struct cutting {
 #define PAIRS "Fabric {fabric}: {count} times {pieces_from_each:triangle} with a square end, the long side cut at " \
               "{degrees} degrees" STRIPS ": wide edge {wide_edge_as_cut}, "
 #define PAIRS_TAKE "; along the strip each {pieces_from_each} take {further_along_the_strip}"
-#define FIRST_TAKES "the first takes {cut_width}, each further one {further_along_the_strip}"
+#define FIRST_TAKES "allow {cut_width} for the first, {further_along_the_strip} for each further one"
 
 static const struct cutting cuttings[] = {
     { "square", "Fabric {fabric}: {count:square} cut {cut_width}", NULL },
@@ -154,8 +174,8 @@ static const struct cutting cuttings[] = {
                "degrees: edges along it {wide_edge_as_cut} as cut; along the strip set " FIRST_TAKES, NULL },
     { "diamond", "Fabric {fabric}: {count:diamond} with a {degrees} degree point" STRIPS ", by cuts {cut_height} "
                  "apart: each side {wide_edge_as_cut} as cut; along the strip " FIRST_TAKES, NULL },
-    { "hexagon", "Fabric {fabric}: {count:hexagon}" STRIPS ", the corners off at {degrees} degrees: each edge "
-                 "{wide_edge_as_cut} as cut; along the strip each takes {further_along_the_strip}", NULL },
+    { "hexagon", "Fabric {fabric}: {count:hexagon}" STRIPS ", in rectangles {further_along_the_strip} long that lose "
+                 "their corners at {degrees} degrees: each edge {wide_edge_as_cut} as cut", NULL },
     { "trapezoid", "Fabric {fabric}: {count:trapezoid} with {degrees} degree ends" STRIPS ": long edge "
                    "{wide_edge_as_cut}, short edge {narrow_edge_as_cut} as cut; along the strip the first takes its "
                    "long edge, each further one {further_along_the_strip}", NULL },
@@ -310,16 +330,19 @@ static void show_remarks(struct sheet *sheet, json_t *makes)
                 "Half-square triangles by strips are cut in pairs, and the size is the largest of which a pair fits.");
     show_remark(sheet, makes, "half-square", "bias-strips",
                 "Half-square triangles by bias-strips: join two whole strips, then cut; {units_from_one_of_each:unit} "
-                "from each pair of strips.");
+                "from each pair of strips. Along the strips each is allowed its diagonal as cut sizes are rounded "
+                "(--to); where they nearly come out, one more may fit.");
     show_remark(sheet, makes, "split-quarter", "two-at-a-time",
                 "Split quarter-squares two at a time: half of them are the mirror image of the others.");
     show_remark(sheet, makes, "snowball", "flipped-corners",
-                "A snowball is reckoned with corners of a third of its side, which meet the patches of a nine-patch "
-                "beside it; other corners: muslin unit snowball --corner.");
+                "A snowball is reckoned with corners of exactly a third of its side, which meet the patches of a "
+                "nine-patch beside it: so the corners too come in whole steps, and the side in three of them at a "
+                "time. Other corners: muslin unit snowball --corner.");
     show_remark(sheet, makes, "half-rectangle", "pieces",
                 "A half-rectangle triangle is reckoned twice as wide as high.");
     show_remark(sheet, makes, "trapezoid", "strips", "A trapezoid is reckoned three times as wide as high.");
-    show_remark(sheet, makes, "slanted-slice", "strips", "A slanted slice is reckoned as wide as high.");
+    show_remark(sheet, makes, "slanted-slice", "strips", "A slanted slice is cut at 45 degrees and reckoned as wide, "
+                "measured straight between the cuts, as its strip set is high, both finished.");
 }
 
 void show_makes(struct sheet *sheet, json_t *answer)
@@ -334,14 +357,16 @@ void show_makes(struct sheet *sheet, json_t *answer)
     for (size_t i = 0; i < json_array_size(makes); i++)
         show_make(sheet, json_array_get(makes, i));
     sheet_gap(sheet);
-    sheet_point(sheet, answer, "Each line takes all the cloth for itself. 0 units: the size fits, but there are too "
-                               "few pieces for one set.");
+    sheet_point(sheet, answer, "Each line takes all the cloth for itself. Different pieces are not mixed within a "
+                               "strip or square. 0 units: the size fits, but there are too few pieces for one set.");
     show_remarks(sheet, makes);
     for (size_t i = 0, said = 0; i < json_array_size(makes) && said == 0; i++)
         if (says(json_array_get(makes, i), "method", "flipped-corners")) {
             sheet_point(sheet, answer, "Flipped-corners are stitch-and-flip corners.");
             said = 1;
         }
-    sheet_point(sheet, answer, "Finished sizes in steps of {finished_in_steps_of}; what to cut for one: muslin unit, "
-                               "with the kind, the size and --method.");
+    sheet_point(sheet, answer, "Finished sizes in steps of {finished_in_steps_of}: it is the width that is stepped, of "
+                               "60 and 45 degree pieces, hexagons and half-hexagons the height, the last number; the "
+                               "other measure follows. What to cut for one: muslin unit, with the kind, the size and "
+                               "--method.");
 }

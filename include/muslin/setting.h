@@ -451,7 +451,8 @@ struct muslin_setting_point_spec {
                                    with half-blocks, where something is cut at the edge itself */
     muslin_len allowance;       /* s */
     muslin_len take_up;         /* u */
-    muslin_len trim_room;       /* added to the cut squares, trimmed away after sewing; 0 unless policy is OVERSIZE */
+    muslin_len trim_room;       /* added to the cut squares, half of it stands out at the edge and is trimmed away
+                                   after sewing; 0 unless policy is OVERSIZE */
     muslin_len side_add;        /* customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in */
     muslin_len corner_add;      /* ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in */
     int64_t factor_numerator;   /* customary diagonal of a square, for instance 1414 over 1000: 0 (with a denominator
@@ -513,6 +514,10 @@ struct muslin_point {
                                        was rounded by its diagonal does not lie on the cutting grid */
     muslin_len edge_cornerstone_need;    /* as of the side square; 0 without edge cornerstones */
     muslin_len edge_cornerstone_surplus;
+    muslin_len side_room;                /* what there is to trim at the edge of the quilt: half of side_surplus, down
+                                            to a tick */
+    muslin_len corner_room;              /* half of corner_surplus, at both edges */
+    muslin_len edge_cornerstone_room;    /* half of edge_cornerstone_surplus */
 };
 /* A setting on point: counts, squares to cut for its triangles, and the size of the centre. A square cut twice on the
  * diagonal keeps the straight grain on the long side of its triangles, as the edge needs it; one cut once keeps it on
@@ -521,7 +526,9 @@ struct muslin_point {
  *     corner  long side / sqrt 2 + 2 f + (1 + 1 / sqrt 2) t   (3.4142 s)
  * and the customary figures leg x factor + 2 f + side_add and long side / factor + 2 f + corner_add, or, with
  * MUSLIN_POINT_DIAGONAL_FIRST, the rounded diagonal (half of it for a corner, up to a tick) plus the same; OVERSIZE
- * adds trim_room. Two set-off triangles meet beyond each block's tip, where one covers the other before trimming.
+ * adds trim_room. A square larger by x makes a triangle that stands out x / 2 farther at the edge: cut twice, its
+ * height is half of the square; cut once, its corner moves outwards by x / sqrt 2, which is x / 2 from both edges. Two
+ * set-off triangles meet beyond each block's tip, where one covers the other before trimming.
  * `cutting` rounds what is cut and `measuring` what is reported as finished; in the problem their members have `at` 0
  * and 1. MUSLIN_ERR_CONSTANT when a customary total, before trimming room and before the sum is rounded, is below the
  * exact need: the value is the total down to a tick, the limit the need up to a tick, `at` 0 side, 1 corner, 2 edge

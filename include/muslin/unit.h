@@ -171,6 +171,8 @@ struct muslin_unit_plan {
     muslin_len bonus_unfinished;   /* their size, down to a tick: corner as cut - sqrt 2 E; 0 when nothing is left */
     int32_t bias_outside;          /* 1 when outer edges of the unit lie on the bias */
     uint32_t warnings;             /* MUSLIN_WARN_BIAS_EDGE; MUSLIN_WARN_BELOW_EXACT */
+    muslin_len star_wider_by;      /* eight-pointed star: what its diamonds as cut make it wider than W when every seam
+                                      takes E, nearest tick; negative: narrower; 0 elsewhere */
 };
 /* The recipe for a finished size. Sources: published rules for 7/8 and 1 1/4 in (How to measure and cut triangles, blog
  * from a guild newsletter, 2018; Tilkkumatematiikkaa, teacher's blog, 2012, for any seam); geometry for all else.
@@ -202,6 +204,8 @@ struct muslin_unit_piece {
     int32_t angle;              /* degrees: of a wedge its point, of another strip shape or an octagon where a slanted
                                    cut leaves the edge; 0 for a rectangle */
     int32_t pad;                /* 0 */
+    muslin_len star_excess;     /* of a star's squares: cut - what its diamonds as cut ask for, down to a tick; below 0
+                                   where it is smaller; 0 elsewhere */
 };
 /* The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. Mirrored half-rectangles and
  * slices add rows of hand 2: a rectangle cut on its other diagonal gives triangles of the other hand, a strip set cut
@@ -353,8 +357,9 @@ enum muslin_sewing_step {
     MUSLIN_SEW_PARTIAL = 28,       /* sew from the raw edge in the middle outwards and stop at the mark */
     MUSLIN_SEW_CUT_SLANTED = 29,   /* cut across the strip by parallel cuts at `angle`, `measure` apart: for
                                       diamonds as far as the strip is wide as cut */
-    MUSLIN_SEW_CUT_TURNING = 30,   /* cut from the strip alternately up and down, by `angle` */
-    MUSLIN_SEW_CUT_TO_SHAPE = 31,  /* cut the corners off at `angle`, so that each edge is `measure` as cut */
+    MUSLIN_SEW_CUT_TURNING = 30,   /* cut from the strip alternately up and down, `angle` from its edge */
+    MUSLIN_SEW_CUT_TO_SHAPE = 31,  /* octagon: cut the corners off the square from marks `from_corner` along both edges,
+                                      so that each edge is `measure` as cut */
     MUSLIN_SEW_CUT_ON_POINT = 32,  /* cut squares on point, `measure` wide, their diagonal on the seam */
     MUSLIN_SEW_TRIM_TO = 33,       /* trim to `measure` by `measure_height`; the seam runs from corner to corner */
     MUSLIN_SEW_PAIR_STRIPS = 34,   /* lay the strips together that the pieces are cut from, right sides together */
@@ -383,7 +388,12 @@ enum muslin_sewing_step {
     MUSLIN_SEW_TRIM_POINTS = 57,   /* trim; a point lies an allowance inside the middle of each edge */
     MUSLIN_SEW_TRIM_CORNERS = 58,  /* trim; each corner's seam meets the edges `from_corner` from the raw corner */
     MUSLIN_SEW_TRIM_STAR = 59,     /* trim; two points lie an allowance inside each edge, `from_corner` from its ends */
-    MUSLIN_SEW_TRIM_LEANING = 60   /* trim; the seam meets the shorter edges `from_corner` from the raw corner */
+    MUSLIN_SEW_TRIM_LEANING = 60,  /* trim; the seam meets the shorter edges `from_corner` from the raw corner */
+    MUSLIN_SEW_CUT_LENGTHS = 61,   /* cut the strip across into rectangles `measure` long */
+    MUSLIN_SEW_CUT_POINTS = 62,    /* hexagon: cut the corners off a rectangle from marks `from_corner` along its long
+                                      edges to the middles of its ends, so that each edge is `measure` as cut */
+    MUSLIN_SEW_CUT_WEDGES = 63,    /* cut wedges alternately up and down with a ruler whose tip has `angle` */
+    MUSLIN_SEW_CUT_PAIRS = 64      /* half-squares: cut both strips in turn square across and `angle` from the edge */
 };
 
 struct muslin_unit_step {
@@ -391,7 +401,8 @@ struct muslin_unit_step {
     uint32_t flags;
     muslin_len measure;        /* as the step says: the allowance s, a width, the unfinished width; 0 where none is */
     muslin_len measure_height; /* of a step that trims the unit: the unfinished height; else 0 */
-    muslin_len from_corner;    /* along the unfinished edge, nearest tick, where the step says so; else 0 */
+    muslin_len from_corner;    /* along the unfinished edge (CUT_TO_SHAPE, CUT_POINTS: the edge as cut), nearest tick,
+                                  where the step says so; else 0 */
     int32_t step;              /* enum muslin_sewing_step */
     int32_t piece;             /* row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none */
     int32_t other;             /* the row it meets, so */

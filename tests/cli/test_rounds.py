@@ -44,6 +44,7 @@ def test_centres_need_strips_too(muslin: Muslin) -> None:
     assert "buy more" in text
     # the plain way of cutting is no proof: 18 strips by length
     assert "At most 20 strips across the cloth" in text and "By length alone it would be 18" in text
+    assert "the logs sewn last first, each from the strip at hand while it reaches, else from a new one." in text
     one = muslin.words("log-cabin", "2", "--finish", "12", "--rounds", "3", "--to", "1/8")
     assert "At most" not in one and "By length alone" not in one
     # 5 in are 12.7 cm, and shops there sell tens
@@ -108,6 +109,7 @@ def test_a_frame_is_cut_up_to_an_eighth(muslin: Muslin) -> None:
     assert inches(corners[3]["x"]) == inches(corners[3]["y"]) == 2.5
     text = muslin.words("frame", "6", "--height", "9", "--frame", "2")
     assert "{" not in text and "Sides: long cut edge 14 1/4 in" in text
+    assert "The piece inside must be 6 1/2 in by 9 1/2 in unfinished." in text
     assert "--frame" in muslin.complaint(2, "frame", "6", "--frame", "0")
 
 
@@ -146,6 +148,14 @@ def test_a_medallion_grows_round_by_round(muslin: Muslin) -> None:
     text = muslin.words(*words)
     assert "{" not in text and "Round 2, pieced border." in text and "They come out." in text
     assert "Sew one unit of each pieced border first" in text
+    # 2 in and two seams are 2 1/2 in, and 1/2 in to trim; in centimetres 6.35 and 1 cm
+    assert ("Sides: two strips cut 3 in wide, to be trimmed, and as long as your top measures. By the arithmetic they "
+            "are 2 1/2 in wide and 20 1/2 in long (2 in wide finished).") in text
+    assert "or 1 cm" not in text
+    assert inches(muslin.answer(*words, "--coping-extra", "1")["rounds"][0]["top_cut_width_to_trim"]) == 3.5
+    assert "two strips cut 7.35 cm wide, to be trimmed" in muslin.words(*words, "--units", "cm")
+    corner = muslin.answer("medallion", "--centre", "20", "coping 1/2 to 3 squares", "pieced 4")["rounds"][0]
+    assert inches(corner["corner_cut_width"]) == 3
     # 24 + 1/2 and 32 + 1/2 in
     assert "then trim the top, as much on opposite sides, to 24 1/2 in by 24 1/2 in unfinished" in text
     assert ("Sides first; sew a corner piece to each end of top and bottom, which are then 32 1/2 in long unfinished, "
@@ -239,7 +249,8 @@ def test_a_repeat_for_both_sides(muslin: Muslin) -> None:
     found = muslin.answer(*words)
     assert inches(found["repeat_finished"]) == 3
     assert (found["units_in_the_side"], found["units_in_the_other_side"]) == (14, 16)
-    assert "14 units and 16 units" in muslin.words(*words)
+    assert "14 units and 16 units. A unit is 3 1/2 in unfinished along the border." in muslin.words(*words)
+    assert inches(muslin.answer(*words, "--seam", "3/8")["unit_unfinished"]) == 3.75
     assert "divides both is 6 in; the repeat is half of it." in muslin.words(*words)
     assert "is that divided by 3." in muslin.words("pieced-border", "42", "--other-side", "48", "--most", "2")
     assert "No longer repeat divides both." in muslin.words("pieced-border", "42", "--other-side", "48", "--most", "6")
@@ -260,8 +271,18 @@ def test_squares_on_point_in_a_border(muslin: Muslin) -> None:
     assert "{" not in text and "1 in is left over" in text
     # 20 x (1.41421 x 1.4375 - 2) = 0.659 in; cut 1 7/8 in, 20 x (1.41421 x 1.375 - 2) = -1.109 in
     assert "a run comes out about 11/16 in too long" in text and "until a run measures 40 in finished" in text
-    assert "1/4 in outside the tips of the squares: it must be 2 1/2 in deep unfinished" in text
-    assert "comes out about 1 1/8 in too short" in muslin.words(*words, "--round", "down")
+    # 1 15/16 - 1.91421 = 0.02329 in, half of it in each of two seams
+    assert "take all four seams of every square about 1/64 in deeper, until" in text
+    assert "or try a finer --to." in text and "--round nearest" not in text
+    assert ("1/4 in outside the tips of the squares. Once the seams are adjusted so that a square is 2 in from tip to "
+            "tip finished, it must be 2 1/2 in deep unfinished.") in text
+    # 1.91421 - 1 7/8 = 0.03921 in
+    down = muslin.words(*words, "--round", "down")
+    assert "comes out about 1 1/8 in too short: take all four seams of every square about 1/64 in less deep" in down
+    # up to 0.2 mm: 48.8 mm, 0.179 mm too much; 20 x 1.41421 x 0.179 mm = 5.1 mm in a run
+    assert "every square a thread deeper" in muslin.words(*words, "--to", "0.2 mm")
+    fine = muslin.words("pieced-border", "40", "--diagonal", "2", "--to", "0.01 mm")
+    assert "outside the tips of the squares: it must be 2 1/2 in deep unfinished" in fine
     assert "Rounded so" not in muslin.words("pieced-border", "40", "--diagonal", "2", "--to", "0.01 mm")
     assert "fill a side" in muslin.words("pieced-border", "41", "--squares", "20")
     assert "--side" in muslin.complaint(1, "pieced-border", "1", "--diagonal", "2")

@@ -71,16 +71,23 @@ def test_on_point_teaches_which_square_is_cut_twice(muslin: Muslin) -> None:
 
 
 def test_on_point_says_what_is_there_to_trim(muslin: Muslin) -> None:
-    # 6 x 1.41421 + 1.20711 = 9.6924 and 6 / 1.41421 + 0.85355 = 5.0962 in, of 9 3/4 and 5 1/8 in: 0.0576 and 0.0288.
+    # 6 x 1.41421 + 1.20711 = 9.6924 and 6 / 1.41421 + 0.85355 = 5.0962 in, of 9 3/4 and 5 1/8 in: 0.0576 and 0.0288,
+    # of which half stands out at the edge. The printed sizes subtract: 9 3/4 - 9 45/64 = 3/64.
     words = muslin.words("on-point", "6", "--columns", "4", "--rows", "4")
-    assert "needs at least 9 45/64 in: only about 1/16 in is there to trim, practically nothing." in words
-    assert "needs at least 5 7/64 in: only about 1/32 in is there to trim" in words
+    assert ("needs at least 9 45/64 in: it is about 3/64 in larger, and only half of that, about 1/64 in, is there to "
+            "trim at the edge, practically nothing.") in words
+    assert "needs at least 5 7/64 in: it is about 1/64 in larger, and only half" in words
     # 8 x 1.41421 + 1.20711 = 12.5208 and 8 / 1.41421 + 0.85355 = 6.5104 in
     words = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2", "--layout", "cut", "--policy",
                          "exact")
-    assert "at least 12 17/32 in: about 7/64 in is there to trim." in words
-    assert "at least 6 33/64 in: about 7/64 in is there to trim." in words
-    assert "at least 4 3/64 in: about 3/32 in is there to trim." in words
+    assert "at least 12 17/32 in: it is about 3/32 in larger, and only half of that, about 3/64 in, is there" in words
+    assert "at least 6 33/64 in: it is about 7/64 in larger, and only half of that, about 3/64 in, is there" in words
+    assert "at least 4 3/64 in: it is about 5/64 in larger, and only half of that, about 1/32 in, is there" in words
+    # 12 x 1.41421 + 2 + 1.20711 = 20.1777 and 12 / 1.41421 + 2 + 0.85355 = 11.3388 in, of 20 3/4 and 11 7/8 in.
+    room = muslin.words("on-point", "12", "--columns", "3", "--rows", "5", "--set-off", "1", "--trim", "1/2")
+    assert ("at least 20 3/16 in: it is about 9/16 in larger, and half of that, about 9/32 in, is there to trim at the "
+            "edge.") in room
+    assert "at least 11 11/32 in: it is about 17/32 in larger, and half of that, about 17/64 in, is there" in room
     assert "nothing is there to trim" in muslin.words("on-point", "8", "--columns", "2", "--rows", "2", "--policy",
                                                       "exact", "--to", "0.1 mm")
 
@@ -113,12 +120,15 @@ def test_sashes_on_point_go_all_round_unless_told_otherwise(muslin: Muslin) -> N
     assert "12 half cornerstones at the edge: cut 3 squares" in words
     assert "1/4 in outside the finished long edge of the half cornerstones" in words
     assert "a half cornerstone at each end: one short side against the sash, the long side outwards" in words
+    assert "also before the first and after the last row of blocks, diagonal rows of sashes and cornerstones" in words
+    assert "The first and the last are one sash and two half cornerstones each" in words
     assert "a sash between all of them and at both ends, then a side triangle at each end" in words
     outer = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2")
     assert "as long as a block and a sash together" in outer and "Press towards the sashes" in outer
     halves = muslin.words("on-point", "8", "--columns", "3", "--rows", "3", "--sash", "2", "--layout", "cut", "--edge",
                           "half-blocks")
-    assert "half-blocks at the ends, a sash between all of them" in halves
+    assert "at both ends, then a half-block at each end, except where a corner triangle will lie" in halves
+    assert "the first and the last are one sash and two cornerstones each" in outer
 
 
 def test_half_blocks_and_sashes_at_the_edge_are_bias(muslin: Muslin) -> None:

@@ -169,10 +169,14 @@ def test_diamonds_follow_the_strip_as_cut(muslin: Muslin) -> None:
     assert abs(inches(piece["further_along_the_strip"]) - 3 * math.sqrt(2)) < 1 / 8128
     assert abs(inches(piece["cut_width"]) - 3 * (1 + math.sqrt(2))) < 1 / 8128
     told = muslin.words("unit", "eight-pointed-star", "12")
-    assert "the first takes about 7 1/4 in, each further one about 4 1/4 in" in told
+    assert "allow about 7 1/4 in for the first, about 4 1/4 in for each further one" in told
     assert "at 45 degrees, then cut across it by parallel cuts 3 in apart" in told
     # Squares need 12 / (2 + sqrt 2) + 1/2 = 4.015 in and are cut 4 1/8.
-    assert "cut 4 1/8 in are about 7/64 in larger" in told
+    # Beside diamonds that finish 3.5355 in, not 3.5147, they need 4.0355; and the star comes out 12.071 in wide.
+    assert "cut 4 1/8 in are about 3/32 in larger than diamonds cut so ask for" in told
+    assert "the star comes out about 1/16 in wider than 12 in" in told
+    assert "Take the seams between the diamonds a thread deeper" in told
+    assert "narrower than 12 in" in muslin.words("unit", "eight-pointed-star", "12", "--round", "down")
     assert "larger" not in muslin.words("unit", "eight-pointed-star", "12", "--to", "1/32")
 
 
@@ -300,3 +304,37 @@ def test_wrong_sizes_name_their_option(muslin: Muslin) -> None:
     assert "--cut" in muslin.complaint(2, "makes", "0")
     assert "--length" in muslin.complaint(2, "makes", "5", "--length", "0")
     assert "--step" in muslin.complaint(2, "makes", "5", "--step", "0")
+
+
+def test_each_shape_is_cut_as_a_ruler_can(muslin: Muslin) -> None:
+    assert "Turn a ruler with a 45 degree tip up and down along the strip" in muslin.words("unit", "kaleidoscope", "8")
+    leaning = muslin.words("unit", "trapezoid", "6", "--height", "2")
+    assert "Lay the 45 degree line of a ruler along the edge of the strip" in leaning
+    assert "Lay the 60 degree line of a ruler" in muslin.words("unit", "half-hexagon", "2")
+    # Geometry: 3 1/4 in across is 3.7528 in from point to point, its edges half of that; a quarter is cut off.
+    hexagon = muslin.words("unit", "hexagon", "2 3/4", "--want", "20")
+    assert "in rectangles about 3 3/4 in long that lose their corners at 60 degrees" in hexagon
+    assert "into rectangles about 3 3/4 in long; each gives a hexagon of fabric 1." in hexagon
+    assert "mark both long edges of the rectangle about 15/16 in from each corner" in hexagon
+    # A square of 6 1/2 in loses 6.5 - 6.5 / sqrt 2 = 1.9038 in each way.
+    octagon = muslin.words("unit", "octagon", "6")
+    assert "measure about 1 29/32 in from each corner of the square along both of its edges" in octagon
+    assert "to one of the four slanted sides of an octagon of fabric 1, where its corners were cut off" in octagon
+    pairs = muslin.words("unit", "half-square", "3", "--method", "strips")
+    assert "each cut gives a triangle of fabric 1 and, with it, a triangle of fabric 2" in pairs
+
+
+def test_a_diamond_has_one_figure_for_its_side(muslin: Muslin) -> None:
+    # Geometry: 2 1/2 in by cuts 2 1/2 in apart: 3.5355 in along each side and along the strip, the first 6.0355 in.
+    told = muslin.words("unit", "diamond-45", "2", "--want", "16")
+    assert "each side about 3 17/32 in as cut" in told
+    assert "allow about 6 1/32 in for the first, about 3 17/32 in for each further one" in told
+
+
+def test_makes_says_how_it_reckons(muslin: Muslin) -> None:
+    told = muslin.words("makes", "2 1/2", "--length", "40", "--each", "6")
+    assert "Different pieces are not mixed within a strip or square." in told
+    assert "the corners too come in whole steps" in told
+    assert "measured straight between the cuts" in told
+    assert "where they nearly come out, one more may fit" in told
+    assert "it is the width that is stepped" in told

@@ -133,6 +133,26 @@ START_TEST(oversize_adds_room_to_trim)
 }
 END_TEST
 
+/* Geometry: 12 in blocks, squares of 20 3/4 and 11 7/8 in. With the seams to the blocks where they must be, a side
+ * triangle's raw right angle lies still, and its long edge, the side of the square, lies half of that from it. A corner
+ * triangle's long edge lies still, and its corner is side / sqrt 2 from it, as far from both edges of the quilt. */
+START_TEST(half_of_the_surplus_stands_out_at_the_edge)
+{
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(12), 0, 0);
+    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.set_off = WHOLE_IN(1);
+    spec.trim_room = IN(0, 1, 2);
+    struct muslin_point made = plan(&spec, &eighths_up);
+    ck_assert_int_eq(made.side_square_cut, IN(20, 3, 4));
+    ck_assert_int_eq(made.corner_square_cut, IN(11, 7, 8));
+    double side_needs = 12 * 1.41421356237 + 2 + 0.5 * 2.41421356237;
+    double corner_needs = 12 * 0.70710678119 + 2 + 0.5 * 1.70710678119;
+    double corner_moves = (11.875 - corner_needs) / 1.41421356237;
+    ck_assert_double_eq_tol((double)made.side_room / 8128, 20.75 / 2 - side_needs / 2, 1.0 / 8128);
+    ck_assert_double_eq_tol((double)made.corner_room / 8128, corner_moves / 1.41421356237, 1.0 / 8128);
+}
+END_TEST
+
 /* Piecing a quilt on point (chart): 14 in, 21 in printed; the exact need is 21.006 in. */
 START_TEST(a_square_rounded_down_says_so)
 {
@@ -142,6 +162,8 @@ START_TEST(a_square_rounded_down_says_so)
     ck_assert_int_eq(made.side_square_cut, WHOLE_IN(21));
     ck_assert_int_lt(made.side_surplus, -48); /* 0.006 in are 49 ticks */
     ck_assert_int_gt(made.side_surplus, -53);
+    ck_assert_int_eq(made.side_surplus, -50); /* 170688 less 21.0060967 x 8128 = 170737.6, up */
+    ck_assert_int_eq(made.side_room, -25);
 }
 END_TEST
 
@@ -252,6 +274,7 @@ START_TEST(sashes_of_a_pair_of_blocks)
     ck_assert_int_eq(made.edge_cornerstone_cut, IN(4, 1, 8)); /* 2 x 1.4142 + 1.2071 = 4.0355 */
     ck_assert_int_eq(made.edge_cornerstone_need, 32801);      /* 4.035534 x 8128 = 32800.8, up */
     ck_assert_int_eq(made.edge_cornerstone_surplus, 727);     /* 33528 less that */
+    ck_assert_int_eq(made.edge_cornerstone_room, 363);
     ck_assert_int_eq(made.straight_grain, 1);
     spec.layout = MUSLIN_POINT_SASH_INNER;
     made = plan(&spec, &eighths_up);
@@ -720,6 +743,7 @@ static void add_figures(Suite *suite)
     tcase_add_test(tcase, a_guild_rounds_the_diagonal_first);
     tcase_add_test(tcase, an_addition_off_the_grid_is_flagged);
     tcase_add_test(tcase, oversize_adds_room_to_trim);
+    tcase_add_test(tcase, half_of_the_surplus_stands_out_at_the_edge);
     tcase_add_test(tcase, a_square_rounded_down_says_so);
     tcase_add_test(tcase, every_small_setting_fills_its_top_and_cuts_exactly);
     tcase_add_test(tcase, a_set_off_stays_in_the_quilt);

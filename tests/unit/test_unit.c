@@ -127,6 +127,25 @@ START_TEST(corners_cut_off_give_bonus_half_squares)
 }
 END_TEST
 
+/* Geometry: the diamonds of a 12 in star are 6 (sqrt 2 - 1) + 1/2 = 2.9853 in high, cut 3 in. So they finish 2 1/2 in
+ * high and 3.5355 in along each side, and the star 3.5355 (2 + sqrt 2) = 12.0711 in. Beside them squares need 4.0355 in and
+ * triangles a square of 3.5355 sqrt 2 + 1.2071 = 6.2071 in; they are cut 4 1/8 and 6 1/4. */
+START_TEST(a_star_follows_its_diamonds_as_cut)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12), 0);
+    ck_assert_int_eq(plan_of(&spec).star_wider_by, 578); /* 12.0710678 - 12, x 8128 = 577.6 */
+    struct rows rows = rows_of(&spec);
+    ck_assert_int_eq(rows.row[0].star_excess, 0);
+    ck_assert_int_eq(rows.row[1].star_excess, 727); /* 4 1/8 - 4.0355339, x 8128 = 727.2 */
+    ck_assert_int_eq(rows.row[2].star_excess, 348); /* 6 1/4 - 6.2071068, x 8128 = 348.6 */
+    spec.direction = MUSLIN_ROUND_DOWN; /* 2 7/8 in: (2 + 2 sqrt 2) 2.375 = 11.467514 in */
+    ck_assert_int_eq(plan_of(&spec).star_wider_by, -4328);
+    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
+    ck_assert_int_eq(plan_of(&spec).star_wider_by, 0);
+    ck_assert_int_eq(rows_of(&spec).row[1].star_excess, 0);
+}
+END_TEST
+
 /* Equilateral triangles from a strip: sharp 3 allowances more than the finished height, blunt 2. */
 START_TEST(a_blunt_tip_saves_an_allowance_of_strip)
 {
@@ -791,6 +810,7 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, what_is_wasted_is_what_remains);
     tcase_add_test(forwards, left_and_right_leaning_half_rectangles_are_different_cuts);
     tcase_add_test(forwards, corners_cut_off_give_bonus_half_squares);
+    tcase_add_test(forwards, a_star_follows_its_diamonds_as_cut);
     tcase_add_test(forwards, a_blunt_tip_saves_an_allowance_of_strip);
     tcase_add_test(forwards, what_lies_along_a_strip_follows_from_the_strip_as_cut);
     tcase_add_test(forwards, wedges_have_a_wide_and_a_narrow_end);

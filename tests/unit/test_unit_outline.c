@@ -481,7 +481,8 @@ static int32_t times_of(const struct muslin_unit_step *rows, size_t count, int32
 
 static int cuts_at_an_angle(int32_t step)
 {
-    return step == MUSLIN_SEW_CUT_SLANTED || step == MUSLIN_SEW_CUT_TURNING || step == MUSLIN_SEW_CUT_TO_SHAPE;
+    return step == MUSLIN_SEW_CUT_SLANTED || step == MUSLIN_SEW_CUT_TURNING || step == MUSLIN_SEW_CUT_TO_SHAPE ||
+           step == MUSLIN_SEW_CUT_POINTS || step == MUSLIN_SEW_CUT_WEDGES || step == MUSLIN_SEW_CUT_PAIRS;
 }
 
 static struct muslin_unit_step last_step_of(const struct muslin_unit_spec *spec)
@@ -543,8 +544,40 @@ START_TEST(steps_measure_pieces_as_cut)
     ck_assert_int_eq(rows[6].step, MUSLIN_SEW_PAIR_EACH_HALF);
     ck_assert_int_eq(rows[6].measure, IN(6, 7, 8));
     spec = unit_of(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 0, IN(2, 3, 4));
+    ck_assert_uint_eq(sew_unit(&spec, rows), 2);
+    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_LENGTHS);
+    ck_assert_int_eq(rows[0].measure, inches(6.5 / ROOT_3 + 0.5 / 8128)); /* from point to point, up to a tick */
+    ck_assert_int_eq(rows[0].from_corner, 0);
+    ck_assert_int_eq(rows[1].step, MUSLIN_SEW_CUT_POINTS);
+    ck_assert_int_eq(rows[1].measure, inches(3.25 / ROOT_3 + 0.5 / 8128)); /* up to a tick */
+    ck_assert_int_eq(rows[1].from_corner, inches(3.25 / 2 / ROOT_3));      /* half across, at 60 degrees */
+    ck_assert_int_eq(rows[1].angle, 60);
+    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
     sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[0].measure, inches(3.25 / ROOT_3 + 0.5 / 8128)); /* up to a tick */
+    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_TO_SHAPE);
+    ck_assert_int_eq(rows[0].from_corner, inches(6.5 * (1 - ROOT_2 / 2)));
+    ck_assert_int_eq(rows[0].angle, 45);
+}
+END_TEST
+
+/* Pieces that turn along a strip lean by the ruler's line, wedges by its tip; half-squares have one straight end. */
+START_TEST(each_shape_is_cut_from_its_strip_in_its_own_way)
+{
+    struct muslin_unit_step rows[MANY] = { { 0 } };
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, WHOLE_IN(8), 0);
+    sew_unit(&spec, rows);
+    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_WEDGES);
+    ck_assert_int_eq(rows[1].step, MUSLIN_SEW_CUT_WEDGES);
+    ck_assert_int_eq(rows[1].angle, 45);
+    const char *of_wedges = muslin_sewing_step_text(MUSLIN_SEW_CUT_WEDGES);
+    ck_assert_ptr_nonnull(strstr(of_wedges, "67 1/2 degrees")); /* (180 - 45) / 2 */
+    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_STRIPS, WHOLE_IN(3), 0);
+    sew_unit(&spec, rows);
+    ck_assert_int_eq(rows[1].step, MUSLIN_SEW_CUT_PAIRS);
+    ck_assert_int_eq(rows[1].other, 2);
+    spec = unit_of(MUSLIN_UNIT_HALF_HEXAGON, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(2));
+    sew_unit(&spec, rows);
+    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_TURNING);
     ck_assert_int_eq(rows[0].angle, 60);
 }
 END_TEST
@@ -563,7 +596,7 @@ START_TEST(the_steps_of_every_recipe_agree_with_its_pieces)
         size_t count = sew_unit(&spec, rows);
         ck_ok(muslin_unit_recipe(&spec, &unit, NULL));
         for (size_t k = 0; k < count; k++) {
-            ck_assert(rows[k].step >= MUSLIN_SEW_MARK_LINE && rows[k].step <= MUSLIN_SEW_TRIM_LEANING);
+            ck_assert(rows[k].step >= MUSLIN_SEW_MARK_LINE && rows[k].step <= MUSLIN_SEW_CUT_PAIRS);
             ck_assert(rows[k].piece >= 0 && rows[k].piece <= unit.pieces);
             ck_assert(rows[k].other >= 0 && rows[k].other <= unit.pieces);
             ck_assert(rows[k].times >= 1 && rows[k].times <= 8);
@@ -610,10 +643,10 @@ START_TEST(every_step_has_its_sentence)
     ck_assert_str_eq(muslin_sewing_step_text(MUSLIN_SEW_ON_LINE), "Sew on the drawn line.");
     ck_assert_ptr_nonnull(strstr(none, "no sewing step"));
     ck_assert_str_eq(muslin_sewing_step_text(-1), none);
-    ck_assert_str_eq(muslin_sewing_step_text(MUSLIN_SEW_TRIM_LEANING + 1), none);
+    ck_assert_str_eq(muslin_sewing_step_text(MUSLIN_SEW_CUT_PAIRS + 1), none);
     ck_assert_str_eq(muslin_sewing_step_text(INT32_MIN), none);
     ck_assert_str_eq(muslin_sewing_step_text(INT32_MAX), none);
-    for (int32_t step = MUSLIN_SEW_MARK_LINE; step <= MUSLIN_SEW_TRIM_LEANING; step++) {
+    for (int32_t step = MUSLIN_SEW_MARK_LINE; step <= MUSLIN_SEW_CUT_PAIRS; step++) {
         const char *sentence = muslin_sewing_step_text(step);
         ck_assert_str_ne(sentence, none);
         ck_assert(sentence[strlen(sentence) - 1] == '.');
@@ -647,6 +680,7 @@ Suite *unit_outline_suite(void)
     tcase_add_test(steps, steps_measure_what_is_cut_and_trimmed);
     tcase_add_test(steps, trimming_says_where_seams_meet_the_edge);
     tcase_add_test(steps, steps_measure_pieces_as_cut);
+    tcase_add_test(steps, each_shape_is_cut_from_its_strip_in_its_own_way);
     tcase_add_test(steps, the_steps_of_every_recipe_agree_with_its_pieces);
     tcase_add_test(steps, every_step_has_its_sentence);
     suite_add_tcase(suite, steps);

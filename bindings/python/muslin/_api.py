@@ -1114,6 +1114,7 @@ class muslin_unit_plan(ctypes.Structure):
         ("bonus_unfinished", ctypes.c_int64),
         ("bias_outside", ctypes.c_int32),
         ("warnings", ctypes.c_uint32),
+        ("star_wider_by", ctypes.c_int64),
     ]
 
 
@@ -1140,6 +1141,7 @@ class muslin_unit_piece(ctypes.Structure):
         ("hand", ctypes.c_int32),
         ("angle", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("star_excess", ctypes.c_int64),
     ]
 
 
@@ -1556,6 +1558,9 @@ class muslin_point(ctypes.Structure):
         ("warnings", ctypes.c_uint32),
         ("edge_cornerstone_need", ctypes.c_int64),
         ("edge_cornerstone_surplus", ctypes.c_int64),
+        ("side_room", ctypes.c_int64),
+        ("corner_room", ctypes.c_int64),
+        ("edge_cornerstone_room", ctypes.c_int64),
     ]
 
 

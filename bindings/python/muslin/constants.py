@@ -584,8 +584,10 @@ class SewingStep(Choice):
     PARTIAL = 28  # sew from the raw edge in the middle outwards and stop at the mark
     # cut across the strip by parallel cuts at `angle`, `measure` apart: for diamonds as far as the strip is wide as cut
     CUT_SLANTED = 29
-    CUT_TURNING = 30  # cut from the strip alternately up and down, by `angle`
-    CUT_TO_SHAPE = 31  # cut the corners off at `angle`, so that each edge is `measure` as cut
+    CUT_TURNING = 30  # cut from the strip alternately up and down, `angle` from its edge
+    # octagon: cut the corners off the square from marks `from_corner` along both edges, so that each edge is `measure`
+    # as cut
+    CUT_TO_SHAPE = 31
     CUT_ON_POINT = 32  # cut squares on point, `measure` wide, their diagonal on the seam
     TRIM_TO = 33  # trim to `measure` by `measure_height`; the seam runs from corner to corner
     PAIR_STRIPS = 34  # lay the strips together that the pieces are cut from, right sides together
@@ -615,6 +617,12 @@ class SewingStep(Choice):
     TRIM_CORNERS = 58  # trim; each corner's seam meets the edges `from_corner` from the raw corner
     TRIM_STAR = 59  # trim; two points lie an allowance inside each edge, `from_corner` from its ends
     TRIM_LEANING = 60  # trim; the seam meets the shorter edges `from_corner` from the raw corner
+    CUT_LENGTHS = 61  # cut the strip across into rectangles `measure` long
+    # hexagon: cut the corners off a rectangle from marks `from_corner` along its long edges to the middles of its ends,
+    # so that each edge is `measure` as cut
+    CUT_POINTS = 62
+    CUT_WEDGES = 63  # cut wedges alternately up and down with a ruler whose tip has `angle`
+    CUT_PAIRS = 64  # half-squares: cut both strips in turn square across and `angle` from the edge
 
 
 class Turning(Choice):

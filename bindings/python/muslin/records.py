@@ -2108,6 +2108,8 @@ class UnitPlan:
     bonus_unfinished: their size, down to a tick: corner as cut - sqrt 2 E; 0 when nothing is left
     bias_outside: 1 when outer edges of the unit lie on the bias
     warnings: MUSLIN_WARN_BIAS_EDGE; MUSLIN_WARN_BELOW_EXACT
+    star_wider_by: eight-pointed star: what its diamonds as cut make it wider than W when every seam takes E, nearest
+        tick; negative: narrower; 0 elsewhere
     """
 
     finished_width: Length
@@ -2129,6 +2131,7 @@ class UnitPlan:
     bonus_unfinished: Length
     bias_outside: bool
     warnings: Tuple[Warning, ...]
+    star_wider_by: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "UnitPlan":
@@ -2140,7 +2143,8 @@ class UnitPlan:
                    finished_area=int(struct.finished_area), allowance_area=int(struct.allowance_area),
                    waste_area=int(struct.waste_area), seam_offset=Length(struct.seam_offset),
                    bonus_units=int(struct.bonus_units), bonus_unfinished=Length(struct.bonus_unfinished),
-                   bias_outside=bool(struct.bias_outside), warnings=warnings_in(struct.warnings))
+                   bias_outside=bool(struct.bias_outside), warnings=warnings_in(struct.warnings),
+                   star_wider_by=Length(struct.star_wider_by))
 
 
 @dataclass(frozen=True)
@@ -2165,6 +2169,8 @@ class UnitPiece:
     hand: 1: the first hand or none; 2: mirrored
     angle: degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0
         for a rectangle
+    star_excess: of a star's squares: cut - what its diamonds as cut ask for, down to a tick; below 0 where it is
+        smaller; 0 elsewhere
     """
 
     cut_width: Length
@@ -2183,6 +2189,7 @@ class UnitPiece:
     grain: Grain
     hand: int
     angle: int
+    star_excess: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "UnitPiece":
@@ -2191,7 +2198,8 @@ class UnitPiece:
                    pitch=Length(struct.pitch), wide_edge=Length(struct.wide_edge),
                    narrow_edge=Length(struct.narrow_edge), count=int(struct.count), total=int(struct.total),
                    region=int(struct.region), shape=CutShape(struct.shape), again=CutAgain(struct.again),
-                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand), angle=int(struct.angle))
+                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand), angle=int(struct.angle),
+                   star_excess=Length(struct.star_excess))
 
 
 @dataclass(frozen=True)
@@ -2288,7 +2296,8 @@ class UnitStep:
 
     measure: as the step says: the allowance s, a width, the unfinished width; 0 where none is
     measure_height: of a step that trims the unit: the unfinished height; else 0
-    from_corner: along the unfinished edge, nearest tick, where the step says so; else 0
+    from_corner: along the unfinished edge (CUT_TO_SHAPE, CUT_POINTS: the edge as cut), nearest tick, where the step
+        says so; else 0
     step: enum muslin_sewing_step
     piece: row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none
     other: the row it meets, so
@@ -2881,7 +2890,8 @@ class SettingPointSpec(Spec):
         where something is cut at the edge itself (initially 0)
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
-    trim_room: added to the cut squares, trimmed away after sewing; 0 unless policy is OVERSIZE (initially 0)
+    trim_room: added to the cut squares, half of it stands out at the edge and is trimmed away after sewing; 0 unless
+        policy is OVERSIZE (initially 0)
     side_add: customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in (initially 0)
     corner_add: ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in (initially 0)
     factor_numerator: customary diagonal of a square, for instance 1414 over 1000: 0 (with a denominator of 0) for the
@@ -2976,6 +2986,9 @@ class Point:
         diagonal does not lie on the cutting grid
     edge_cornerstone_need: as of the side square; 0 without edge cornerstones
     edge_cornerstone_surplus
+    side_room: what there is to trim at the edge of the quilt: half of side_surplus, down to a tick
+    corner_room: half of corner_surplus, at both edges
+    edge_cornerstone_room: half of edge_cornerstone_surplus
     """
 
     blocks: int
@@ -3016,6 +3029,9 @@ class Point:
     warnings: Tuple[Warning, ...]
     edge_cornerstone_need: Length
     edge_cornerstone_surplus: Length
+    side_room: Length
+    corner_room: Length
+    edge_cornerstone_room: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Point":
@@ -3039,7 +3055,8 @@ class Point:
                    cornerstone_cut=Length(struct.cornerstone_cut),
                    edge_cornerstone_cut=Length(struct.edge_cornerstone_cut), straight_grain=bool(struct.straight_grain),
                    warnings=warnings_in(struct.warnings), edge_cornerstone_need=Length(struct.edge_cornerstone_need),
-                   edge_cornerstone_surplus=Length(struct.edge_cornerstone_surplus))
+                   edge_cornerstone_surplus=Length(struct.edge_cornerstone_surplus), side_room=Length(struct.side_room),
+                   corner_room=Length(struct.corner_room), edge_cornerstone_room=Length(struct.edge_cornerstone_room))
 
 
 @dataclass(frozen=True)

@@ -116,7 +116,8 @@ def plan(spec, cutting, measuring):
     for square, name, cut in (("side", "side", "side_square_cut"), ("corner", "corner", "corner_square_cut"),
                               ("edge", "edge_cornerstone", "edge_cornerstone_cut")):
         need = squares(spec)[square][0].ceiling() if square in wanted else 0
-        found.update({cut: cuts[square], f"{name}_need": need, f"{name}_surplus": cuts[square] - need})
+        found.update({cut: cuts[square], f"{name}_need": need, f"{name}_surplus": cuts[square] - need,
+                      f"{name}_room": (cuts[square] - need) // 2})
     for name, exact in (("diagonal", spec.block * ROOT), ("width", line(spec, spec.block, c)),
                         ("length", line(spec, spec.block, r))):
         rounded = exact.rounded(measuring)

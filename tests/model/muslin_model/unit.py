@@ -475,7 +475,8 @@ def recipe(spec):
                  mirrored_recipes=mirrored,
                  spare_units=(recipes + mirrored) * units - spec.units - spec.mirrored,
                  pieces=len(cut) * (2 if spec.mirrored and spec.kind in CUT_APART else 1), cut_area=0,
-                 finished_area=0, allowance_area=0, waste_area=0, seam_offset=0, bonus_units=0, bonus_unfinished=0, bias_outside=int(bias),
+                 finished_area=0, allowance_area=0, waste_area=0, seam_offset=0, bonus_units=0, bonus_unfinished=0,
+                 star_wider_by=0, bias_outside=int(bias),
                  warnings=(WARN_BIAS_EDGE if bias else 0) | (WARN_BELOW_EXACT if below else 0))
     edges = edge_length(spec.kind, spec.method, w, h, c)
     if edges is not None:
@@ -488,6 +489,9 @@ def recipe(spec):
     if spec.method == FLIPPED:
         found["bonus_units"] = BONUS[spec.kind]
         found["bonus_unfinished"] = max(0, down(cut[-1]["cut_width"] - Decimal(2).sqrt() * seam))
+    if spec.kind == STAR:
+        side = Decimal(2).sqrt() * (cut[0]["cut_height"] - seam)
+        found["star_wider_by"] = nearest(side + side * Decimal(2).sqrt() + side - w)
     return found
 
 
@@ -497,6 +501,12 @@ def pieces(spec):
     read(wants, spec)
     wants.done()
     units, cut = cut_rows(spec.kind, spec.method, sizes_of(spec), spec)
+    excess = [0] * len(cut)
+    if spec.kind == STAR:
+        root, seam, height = Decimal(2).sqrt(), seam_of(spec), cut[0]["cut_height"] - seam_of(spec)
+        asked = [None, root * height + seam, 2 * height + (1 + root) * seam]
+        excess[1:] = [piece["cut_width"] - up(need) for piece, need in zip(cut[1:], asked[1:])]
+    cut = [dict(piece, star_excess=more) for piece, more in zip(cut, excess)]
     first, second = recipes_of(spec, units)
     wishes = [(1, first)] + ([(2, second)] if second else [])
     return [dict(piece, hand=hand, total=piece["count"] * recipes) for hand, recipes in wishes for piece in cut]
