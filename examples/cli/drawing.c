@@ -201,7 +201,7 @@ static size_t find_arc(const struct corner_words *words, int32_t *curve)
 static bool read_corner(struct desk *desk, const struct corner_text *text, struct muslin_corner_spec *corner)
 {
     struct corner_words words;
-    muslin_len at[2], arc[3];
+    muslin_len at[2], arc[3] = { 0 };
     if (!split_corner(text, &words))
         return is_no_corner(desk, text);
     size_t end = find_arc(&words, &corner->curve);
