@@ -33,8 +33,7 @@
     X(err_method, "ERR_METHOD") \
     X(err_shape, "ERR_SHAPE") \
     X(err_not_tiled, "ERR_NOT_TILED") \
-    X(err_work_limit, "ERR_WORK_LIMIT") \
-    X(err_stopped, "ERR_STOPPED")
+    X(err_work_limit, "ERR_WORK_LIMIT")
 
 #define STATUS_SENTENCES(X) \
     X(ok, "The call succeeded.") \
@@ -65,8 +64,7 @@
     X(err_method, "This kind of unit is not made by that method; ask for the methods of the kind.") \
     X(err_shape, "There is no such shape: it needs three corners or more, edges that do not cross, and arcs that reach their corners.") \
     X(err_not_tiled, "The pieces do not fill the outline exactly: they leave a gap, overlap or stick out.") \
-    X(err_work_limit, "The search would take more steps than allowed; narrow the ranges or raise the work limit.") \
-    X(err_stopped, "The search was stopped by the caller.")
+    X(err_work_limit, "The search would take more steps than allowed; narrow the ranges or raise the work limit.")
 
 #define ARGUMENT_NAMES(X) \
     X(none, "nothing") \

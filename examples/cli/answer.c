@@ -96,19 +96,24 @@ static bool in_inches(const struct desk *desk)
     return desk->common.units == UNITS_INCH || desk->common.units == UNITS_INCH_DECIMAL;
 }
 
+/* A mark of the grid, or the value itself where that is too large for one. */
+static muslin_len on_grid(muslin_len value, muslin_len grid, int32_t direction)
+{
+    struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded rounded = { .size = sizeof rounded };
+    spec.grid = grid;
+    spec.direction = direction;
+    return muslin_length_snap(value, &spec, &rounded) == MUSLIN_OK ? rounded.value : value;
+}
+
 /* As text in whole eighths of an inch, or in steps of 5 mm: nearer than that nobody measures cloth. What is less than a
  * step is said as it is. */
 static struct length_text write_measured(const struct desk *desk, muslin_len value, int32_t direction)
 {
-    struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
-    struct muslin_rounded rounded = { .size = sizeof rounded };
-    spec.grid = in_inches(desk) ? MUSLIN_TICKS_PER_INCH / 8 : 5 * MUSLIN_TICKS_PER_MM;
-    spec.direction = direction;
-    struct length_text exact = write_length(desk, value, direction);
-    if (muslin_length_snap(value, &spec, &rounded) != MUSLIN_OK || rounded.value == 0 || rounded.value == value)
-        return exact;
-    struct length_text text = write_length(desk, rounded.value, direction);
-    text.exact = 0;
+    muslin_len grid = in_inches(desk) ? MUSLIN_TICKS_PER_INCH / 8 : 5 * MUSLIN_TICKS_PER_MM;
+    muslin_len measured = on_grid(value, grid, direction);
+    struct length_text text = write_length(desk, measured == 0 ? value : measured, direction);
+    text.exact = text.exact && (measured == 0 || measured == value);
     return text;
 }
 
@@ -137,28 +142,19 @@ void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin
     json_object_set_new(answer, name, length_as_json(value, yards.exact ? &yards : &plain));
 }
 
+/* What shops cut cloth in. */
+static muslin_len shop_step(const struct desk *desk)
+{
+    return in_inches(desk) ? 36 * MUSLIN_TICKS_PER_INCH / 8 : 100 * MUSLIN_TICKS_PER_MM;
+}
+
 void put_to_buy(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
     static const struct style shop[] = { { MUSLIN_STYLE_YARD_FRACTION, 8, 0 }, { MUSLIN_STYLE_CM, 1, 0 } };
-    bool inches = in_inches(desk);
-    struct muslin_rounding_spec step = MUSLIN_ROUNDING_SPEC_INIT;
-    struct muslin_rounded bought = { .size = sizeof bought, .value = value };
+    muslin_len bought = on_grid(value, shop_step(desk), MUSLIN_ROUND_UP);
     struct length_text text = { .exact = 0 };
-    step.grid = inches ? 36 * MUSLIN_TICKS_PER_INCH / 8 : 100 * MUSLIN_TICKS_PER_MM;
-    step.direction = MUSLIN_ROUND_UP;
-    (void)muslin_length_snap(value, &step, &bought); /* a length too long to be rounded stays */
-    write_in_style(desk, bought.value, &shop[inches ? 0 : 1], MUSLIN_ROUND_UP, &text);
-    json_object_set_new(answer, name, length_as_json(bought.value, &text));
-}
-
-/* A mark of the grid, or the value itself where that is too large for one. */
-static muslin_len on_grid(muslin_len value, muslin_len grid, int32_t direction)
-{
-    struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
-    struct muslin_rounded rounded = { .size = sizeof rounded };
-    spec.grid = grid;
-    spec.direction = direction;
-    return muslin_length_snap(value, &spec, &rounded) == MUSLIN_OK ? rounded.value : value;
+    write_in_style(desk, bought, &shop[in_inches(desk) ? 0 : 1], MUSLIN_ROUND_UP, &text);
+    json_object_set_new(answer, name, length_as_json(bought, &text));
 }
 
 void put_about(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
@@ -201,7 +197,7 @@ void put_shop_length(json_t *answer, const struct desk *desk, muslin_len needed)
     struct muslin_purchase_spec spec = MUSLIN_PURCHASE_SPEC_INIT;
     struct muslin_purchase buy = { .size = sizeof buy };
     spec.needed = needed;
-    spec.step = in_inches(desk) ? spec.step : 100 * MUSLIN_TICKS_PER_MM;
+    spec.step = shop_step(desk);
     if (needed == 0 || muslin_fabric_purchase(&spec, &buy, NULL) != MUSLIN_OK)
         return;
     put_text(answer, "buy_in_steps_of", in_inches(desk) ? "1/8 yd" : "10 cm");
@@ -233,38 +229,35 @@ void put_count(json_t *answer, const char *name, int64_t value)
     json_object_set_new(answer, name, json_integer(value));
 }
 
-void put_share(json_t *answer, const struct desk *desk, const char *name, int32_t ppm)
+/* A number with up to `places` decimals (1 .. 6), without noughts at the end: 10160 with 3 is 10.16. */
+static void write_decimal(const struct desk *desk, int64_t value, int places, const char *unit, char *buf, size_t cap)
 {
     char decimals[8];
-    int64_t size = ppm < 0 ? -(int64_t)ppm : ppm;
-    snprintf(decimals, sizeof decimals, "%04d", (int)(size % 10000));
-    size_t length = 4;
+    int64_t one = 1;
+    int64_t size = value < 0 ? -value : value;
+    for (int i = 0; i < places; i++)
+        one *= 10;
+    snprintf(decimals, sizeof decimals, "%0*d", places, (int)(size % one));
+    size_t length = (size_t)places;
     while (length > 0 && decimals[length - 1] == '0')
         decimals[--length] = '\0';
-    char text[32];
     const char *sign = length == 0 ? "" : desk->common.decimal_comma ? "," : ".";
-    snprintf(text, sizeof text, "%s%d%s%s %%", ppm < 0 ? "-" : "", (int)(size / 10000), sign, decimals);
+    snprintf(buf, cap, "%s%lld%s%s%s", value < 0 ? "-" : "", (long long)(size / one), sign, decimals, unit);
+}
+
+void put_share(json_t *answer, const struct desk *desk, const char *name, int32_t ppm)
+{
+    char text[32];
+    write_decimal(desk, ppm, 4, " %", text, sizeof text);
     json_t *share = put_object(answer, name);
     put_count(share, "ppm", ppm);
     put_text(share, "text", text);
 }
 
-/* The decimals of thousandths, without noughts at the end. */
-static void write_thousandths(const struct desk *desk, int64_t thousandths, const char *unit, char *buf, size_t cap)
-{
-    char decimals[8];
-    snprintf(decimals, sizeof decimals, "%03d", (int)(thousandths % 1000));
-    size_t length = 3;
-    while (length > 0 && decimals[length - 1] == '0')
-        decimals[--length] = '\0';
-    const char *sign = length == 0 ? "" : desk->common.decimal_comma ? "," : ".";
-    snprintf(buf, cap, "%lld%s%s%s", (long long)(thousandths / 1000), sign, decimals, unit);
-}
-
 void put_thousandths(json_t *answer, const struct desk *desk, const char *name, int64_t thousandths)
 {
     char text[48];
-    write_thousandths(desk, thousandths, "", text, sizeof text);
+    write_decimal(desk, thousandths, 3, "", text, sizeof text);
     json_t *number = put_object(answer, name);
     put_count(number, "thousandths", thousandths);
     put_text(number, "text", text);
@@ -273,13 +266,13 @@ void put_thousandths(json_t *answer, const struct desk *desk, const char *name, 
 bool put_mass(json_t *answer, struct desk *desk, const char *name, int64_t mass)
 {
     char text[112];
-    write_thousandths(desk, mass, " g", text, sizeof text);
+    write_decimal(desk, mass, 3, " g", text, sizeof text);
     if (in_inches(desk)) {
         int64_t ounces = 0;
         char in_ounces[48];
         if (!worked(desk, muslin_mass_in_ounces(mass, 1, MUSLIN_ROUND_NEAREST, &ounces, &desk->problem)))
             return false;
-        write_thousandths(desk, ounces, " oz", in_ounces, sizeof in_ounces);
+        write_decimal(desk, ounces, 3, " oz", in_ounces, sizeof in_ounces);
         size_t used = strlen(text);
         snprintf(text + used, sizeof text - used, " (%s)", in_ounces);
     }

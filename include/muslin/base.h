@@ -115,12 +115,11 @@ enum muslin_status_code {
     MUSLIN_ERR_METHOD = 25,          /* this kind of unit is not made by that method */
     MUSLIN_ERR_SHAPE = 26,           /* no such shape: corners missing, edges that cross, an impossible angle or arc */
     MUSLIN_ERR_NOT_TILED = 27,       /* the pieces leave a gap in the outline, overlap, or stick out */
-    MUSLIN_ERR_WORK_LIMIT = 28,      /* the search would take more steps than the caller allows */
-    MUSLIN_ERR_STOPPED = 29          /* the caller's progress call asked to stop */
+    MUSLIN_ERR_WORK_LIMIT = 28       /* the search would take more steps than the caller allows */
 };
 
 /* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
- * muslin_status_count() gives MUSLIN_ERR_STOPPED + 1. Since 0.1. */
+ * muslin_status_count() gives MUSLIN_ERR_WORK_LIMIT + 1. Since 0.1. */
 MUSLIN_API int32_t muslin_status_count(void);
 
 /* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside

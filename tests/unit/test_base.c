@@ -87,7 +87,6 @@ static const struct status_row {
     STATUS(ERR_SHAPE, 26),
     STATUS(ERR_NOT_TILED, 27),
     STATUS(ERR_WORK_LIMIT, 28),
-    STATUS(ERR_STOPPED, 29),
 };
 enum { STATUSES = sizeof statuses / sizeof statuses[0] };
 

@@ -106,7 +106,6 @@ class Status(Choice):
     ERR_SHAPE = 26  # no such shape: corners missing, edges that cross, an impossible angle or arc
     ERR_NOT_TILED = 27  # the pieces leave a gap in the outline, overlap, or stick out
     ERR_WORK_LIMIT = 28  # the search would take more steps than the caller allows
-    ERR_STOPPED = 29  # the caller's progress call asked to stop
 
     @property
     def sentence(self) -> str:

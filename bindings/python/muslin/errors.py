@@ -11,7 +11,7 @@ __all__ = ["MuslinError", "NullError", "StructSizeError", "StructTailError", "Fl
            "OverflowError", "DivideByZeroError", "BufferError", "IndexError", "TextEmptyError", "TextSyntaxError",
            "TextTrailingError", "TextUnitError", "TextDecimalError", "TextZeroDenominatorError", "TextEncodingError",
            "SeamTooWideError", "NotSquareError", "NoYieldError", "NotEnoughError", "NoFitError", "NoMemoryError",
-           "ConstantError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError", "StoppedError"]
+           "ConstantError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError"]
 
 
 class NullError(MuslinError):
@@ -126,10 +126,6 @@ class WorkLimitError(MuslinError):
     """The search would take more steps than the caller allows."""
 
 
-class StoppedError(MuslinError):
-    """The caller's progress call asked to stop."""
-
-
 CLASSES.update({
     1: NullError,
     2: StructSizeError,
@@ -159,5 +155,4 @@ CLASSES.update({
     26: ShapeError,
     27: NotTiledError,
     28: WorkLimitError,
-    29: StoppedError,
 })

@@ -2028,7 +2028,7 @@ class UnitSpec(Spec):
     take_up: u (initially 0)
     half_addition: customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick (initially 0)
     quarter_addition: ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick (initially 0)
-    trim: OVERSIZE: room to trim each unit, beyond the customary size, where it says so below; else 0 (initially 0)
+    trim: OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0 (initially 0)
     grid: cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX (initially 1/8 in)
     tolerance: below grid (initially 0)
     units: wanted, of the first hand (initially 1)
