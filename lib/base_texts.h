@@ -33,7 +33,8 @@
     X(err_method, "ERR_METHOD") \
     X(err_shape, "ERR_SHAPE") \
     X(err_not_tiled, "ERR_NOT_TILED") \
-    X(err_work_limit, "ERR_WORK_LIMIT")
+    X(err_work_limit, "ERR_WORK_LIMIT") \
+    X(err_foreign, "ERR_FOREIGN")
 
 #define STATUS_SENTENCES(X) \
     X(ok, "The call succeeded.") \
@@ -64,7 +65,8 @@
     X(err_method, "This kind of unit is not made by that method; ask for the methods of the kind.") \
     X(err_shape, "There is no such shape: it needs three corners or more, edges that do not cross, and arcs that reach their corners.") \
     X(err_not_tiled, "The pieces do not fill the outline exactly: they leave a gap, overlap or stick out.") \
-    X(err_work_limit, "The search would take more steps than allowed; narrow the ranges or raise the work limit.")
+    X(err_work_limit, "This would take more steps, or hold more, than allowed; narrow the request or raise the limit.") \
+    X(err_foreign, "The id is none of this quilt's, or names something of another sort; pass an id that the quilt itself gave.")
 
 #define ARGUMENT_NAMES(X) \
     X(none, "nothing") \
@@ -244,7 +246,28 @@
     X(grain, "grain direction") \
     X(sides, "number of sides") \
     X(measure, "measure") \
-    X(quarter_turns, "quarter turns")
+    X(quarter_turns, "quarter turns") \
+    X(fabric, "fabric") \
+    X(node, "node") \
+    X(depth, "depth of the tree") \
+    X(children, "number of children") \
+    X(axis, "across or down") \
+    X(most, "most parts of a quilt") \
+    X(tag, "tag of a quilt") \
+    X(darkness, "darkness of a fabric") \
+    X(strip_piecing, "strip piecing") \
+    X(press, "pressing of the seams") \
+    X(cells, "triangles of a 60 degree row") \
+    X(value, "value of a measure") \
+    X(ease, "ease (finished)") \
+    X(stage, "stage of the drawing") \
+    X(places, "number of places") \
+    X(touch, "places that touch") \
+    X(name, "name") \
+    X(allocator, "allocator") \
+    X(sum, "sum of measures") \
+    X(frame, "frame of sashes") \
+    X(prefer, "preference")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -90,6 +90,9 @@ static const uint8_t measures[] = {
     [MUSLIN_ARG_PLACE] = MEASURE_LENGTH,
     [MUSLIN_ARG_CENTRE] = MEASURE_LENGTH,
     [MUSLIN_ARG_RADIUS] = MEASURE_LENGTH,
+    [MUSLIN_ARG_VALUE] = MEASURE_LENGTH,
+    [MUSLIN_ARG_EASE] = MEASURE_LENGTH,
+    [MUSLIN_ARG_SUM] = MEASURE_LENGTH,
 };
 
 static enum measure measure_of(int32_t argument)
@@ -334,10 +337,11 @@ static void put_subject(struct msl_text *text, const struct muslin_problem *p)
 /* `at` tells the two apart: the steps that a search needs, and the results that it found before it was ended. */
 static void put_work(struct msl_text *text, const struct muslin_problem *p)
 {
+    int parts = p->argument == MUSLIN_ARG_MOST;
     int steps = p->at == 0;
-    msl_put(text, steps ? "The search needs " : "The search finds at least ");
+    msl_put(text, parts ? "The quilt would hold " : steps ? "The search needs " : "The search finds at least ");
     msl_put_signed(text, p->value);
-    msl_put(text, steps ? " steps, but the " : " results, but the ");
+    msl_put(text, parts ? " parts, but the " : steps ? " steps, but the " : " results, but the ");
     msl_put(text, muslin_argument_name(p->argument));
     msl_put(text, " is ");
     msl_put_signed(text, p->limit);

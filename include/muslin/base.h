@@ -23,8 +23,11 @@
  *               writes nothing else.
  *   Threads     Different objects may be used from different threads without locks; a const object may be read from
  *               many. The library has no global, static or thread-local variable.
- *   Memory      No function in this version allocates. Strings it returns are constants of the library: never free
- *               them; they stay valid as long as it is loaded.
+ *   Handles     A quilt, its solutions and plans are opaque, get their memory from the allocator they were created with
+ *               and are given back by their ..._free() call, which takes null. Nothing else allocates, but for scratch
+ *               memory where a call takes an allocator.
+ *   Memory      Strings that a call returns are constants of the library: never free them; they stay valid as long as
+ *               it is loaded.
  */
 #ifndef MUSLIN_BASE_H
 #define MUSLIN_BASE_H
@@ -115,11 +118,12 @@ enum muslin_status_code {
     MUSLIN_ERR_METHOD = 25,          /* this kind of unit is not made by that method */
     MUSLIN_ERR_SHAPE = 26,           /* no such shape: corners missing, edges that cross, an impossible angle or arc */
     MUSLIN_ERR_NOT_TILED = 27,       /* the pieces leave a gap in the outline, overlap, or stick out */
-    MUSLIN_ERR_WORK_LIMIT = 28       /* the search would take more steps than the caller allows */
+    MUSLIN_ERR_WORK_LIMIT = 28,      /* the work, or what is stored, would be more than the caller allows */
+    MUSLIN_ERR_FOREIGN = 29          /* an id of another quilt, of another sort, or of nothing */
 };
 
 /* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
- * muslin_status_count() gives MUSLIN_ERR_WORK_LIMIT + 1. Since 0.1. */
+ * muslin_status_count() gives MUSLIN_ERR_FOREIGN + 1. Since 0.1. */
 MUSLIN_API int32_t muslin_status_count(void);
 
 /* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside
@@ -311,7 +315,28 @@ enum muslin_argument {
     MUSLIN_ARG_GRAIN = 174,
     MUSLIN_ARG_SIDES = 175,
     MUSLIN_ARG_MEASURE = 176,
-    MUSLIN_ARG_QUARTER_TURNS = 177
+    MUSLIN_ARG_QUARTER_TURNS = 177,
+    MUSLIN_ARG_FABRIC = 178,
+    MUSLIN_ARG_NODE = 179,
+    MUSLIN_ARG_DEPTH = 180,
+    MUSLIN_ARG_CHILDREN = 181,
+    MUSLIN_ARG_AXIS = 182,
+    MUSLIN_ARG_MOST = 183,
+    MUSLIN_ARG_TAG = 184,
+    MUSLIN_ARG_DARKNESS = 185,
+    MUSLIN_ARG_STRIP_PIECING = 186,
+    MUSLIN_ARG_PRESS = 187,
+    MUSLIN_ARG_CELLS = 188,
+    MUSLIN_ARG_VALUE = 189,
+    MUSLIN_ARG_EASE = 190,
+    MUSLIN_ARG_STAGE = 191,
+    MUSLIN_ARG_PLACES = 192,
+    MUSLIN_ARG_TOUCH = 193,
+    MUSLIN_ARG_NAME = 194,
+    MUSLIN_ARG_ALLOCATOR = 195,
+    MUSLIN_ARG_SUM = 196,
+    MUSLIN_ARG_FRAME = 197,
+    MUSLIN_ARG_PREFER = 198
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
@@ -368,7 +393,7 @@ MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
 
 /* ---- allocator ------------------------------------------------------------------------------------------------- */
 
-/* Where later handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
+/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
  * `alloc` returns null when it cannot serve; sizes are never 0; old sizes are told. */
 struct muslin_allocator {
     void *(*alloc)(void *context, size_t size);

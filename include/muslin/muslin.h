@@ -23,5 +23,10 @@
 #include "finishing.h"
 #include "stripquilt.h"
 #include "supplies.h"
+#include "quilt.h"
+#include "solution.h"
+#include "pressing.h"
+#include "sewing.h"
+#include "scatter.h"
 
 #endif

@@ -1,0 +1,150 @@
+/* muslin/pressing.h - which way to press every seam of a top so that seams nest.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Where two pieces are sewn together and a seam of either ends at the same place of the edge they share, the two seams
+ * nest if they are pressed opposite ways. That is a meeting. The plan gives every different node one pressing, and lets
+ * each place in which it is used take it as it is or the other way, all seams reversed. Meetings that still do not nest
+ * are exceptions.
+ *
+ * Seams       The seams of a node are numbered from 0: of a join, seam k lies between children k and k + 1; of a unit
+ *             or a shape, of a pinwheel, a set-in, a field or rows, as muslin_pressing_seams() lists them. A seam that
+ *             runs down is pressed to the left or right, one that runs across up or down, a slanted one so too, by the
+ *             side on which its first piece lies.
+ * Every call
+ *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
+ *               base.h. MUSLIN_ERR_FOREIGN: an id of another quilt, or of a node that the solved one does not hold.
+ *               What else a call can return stands with it.
+ */
+#ifndef MUSLIN_PRESSING_H
+#define MUSLIN_PRESSING_H
+
+#include "solution.h"
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+struct muslin_pressing_plan; /* opaque */
+
+struct muslin_pressing_spec {
+    uint32_t size;
+    uint32_t flags;      /* 0 */
+    int64_t work_limit;  /* steps of the search, 0 .. 2^40; when it runs out the best plan so far stands */
+    int32_t prefer;      /* 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers */
+    int32_t pad;         /* 0 */
+};
+/* Two million steps, towards the dark. */
+#define MUSLIN_PRESSING_SPEC_INIT { sizeof(struct muslin_pressing_spec), 0, 2000000, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);
+
+/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; then what
+ * joins ask for is never broken at all; then the fewest copies pressed the other way; then the preference for the
+ * darker side. Meetings of seams that are pressed open are left out. The plan is the best there is when `proven` says
+ * so (small trees always), and never has more exceptions than rows pressed in turn. Same request, same plan.
+ * MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit. Example: rows of equal blocks:
+ * every other row the other way, no exception. Since 0.1. */
+MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
+                                                const struct muslin_pressing_spec *spec,
+                                                struct muslin_pressing_plan **out, struct muslin_problem *problem);
+
+/* Gives the plan's memory back; null is fine. Example: muslin_pressing_free(pressing). Since 0.1. */
+MUSLIN_API void muslin_pressing_free(struct muslin_pressing_plan *pressing);
+
+struct muslin_pressing_totals {
+    uint32_t size;
+    uint32_t flags;
+    int64_t meetings;       /* in all tops */
+    int64_t exceptions;     /* of those, that do not nest */
+    int64_t least;          /* no plan of this sort has fewer */
+    int64_t alternating;    /* exceptions when joins are pressed in turn: all of the first child to the first side, all
+                               of the second to the other, and so on */
+    int64_t open;           /* meetings left out, as a seam is pressed open */
+    int64_t other_way;      /* copies of nodes with seams of their own that are pressed the other way */
+    int64_t work;           /* steps taken */
+    int32_t proven;         /* 1 when exceptions = least */
+    int32_t pad;
+};
+/* How well it nests. Constant time. Example: 3 x 3 blocks whose edges have two seams each: 24 meetings, no exception.
+ * Since 0.1. */
+MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing,
+                                                struct muslin_pressing_totals *out, struct muslin_problem *problem);
+
+enum muslin_press {
+    MUSLIN_PRESS_LEFT = 1,
+    MUSLIN_PRESS_RIGHT = 2,
+    MUSLIN_PRESS_UP = 3,
+    MUSLIN_PRESS_DOWN = 4,
+    MUSLIN_PRESS_APART = 5      /* open */
+};
+
+enum muslin_other_way {
+    MUSLIN_OTHER_NONE = 1,      /* no copy is pressed the other way */
+    MUSLIN_OTHER_PRESSED = 2,   /* press so many copies the other way */
+    MUSLIN_OTHER_SETS = 3,      /* cut from strip sets of their own, pressed the other way */
+    MUSLIN_OTHER_TURNED = 4     /* segments turned end for end: they look the same */
+};
+
+struct muslin_pressed_seam {
+    uint32_t size;
+    uint32_t flags;
+    muslin_id node;
+    int64_t seam;              /* number in its node */
+    int64_t as_shown;          /* copies of the node pressed so */
+    int64_t other_way;         /* copies pressed the other way */
+    muslin_len from_x;         /* finished ends, in the node as it was made, from its lower left */
+    muslin_len from_y;
+    muslin_len to_x;
+    muslin_len to_y;
+    int32_t press;             /* enum muslin_press, in the node as it was made */
+    int32_t towards;           /* 1: towards its first piece (the left or upper one), 2: the second, 0: open */
+    int32_t other;             /* enum muslin_other_way */
+    int32_t preferred;         /* 1: as preferred, 2: against it, 0: no preference */
+};
+/* Every seam of every different node, in their order. Of strip-pieced joins they are the set's. Time follows the seams.
+ * Example: a row of three patches has two, both to the right, and for every other row to the left. Since 0.1. */
+MUSLIN_API muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing,
+                                               struct muslin_pressed_seam *rows, size_t row_size,
+                                               size_t capacity, size_t *count, struct muslin_problem *problem);
+
+struct muslin_pressed_child {
+    uint32_t size;
+    uint32_t flags;
+    muslin_id node;      /* made of ... */
+    muslin_id child;     /* ... this ... */
+    int64_t place;       /* ... which is its child of this number */
+    int32_t other_way;   /* 1 when it takes its child the other way than that is shown; the whole may be taken the other
+                            way again by what it is part of */
+    int32_t pad;
+};
+/* Which places take a child the other way: a row for each child with seams, in the order of the nodes. Time follows the
+ * children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 0.1. */
+MUSLIN_API muslin_status muslin_pressing_children(const struct muslin_pressing_plan *pressing,
+                                                  struct muslin_pressed_child *rows, size_t row_size, size_t capacity,
+                                                  size_t *count, struct muslin_problem *problem);
+
+struct muslin_pressing_exception {
+    uint32_t size;
+    uint32_t flags;
+    muslin_id node;        /* in which the two edges are sewn together ... */
+    int64_t seam;          /* ... by its seam of this number */
+    muslin_len x;          /* where, finished, in the node as it was made */
+    muslin_len y;
+    muslin_id first_node;  /* whose seams meet there */
+    int64_t first_seam;
+    muslin_id second_node;
+    int64_t second_seam;
+    int64_t count;         /* in all tops */
+};
+/* The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the lump.
+ * Time follows the meetings of different parts. Example: none in a straight setting of equal blocks. Since 0.1. */
+MUSLIN_API muslin_status muslin_pressing_exceptions(const struct muslin_pressing_plan *pressing,
+                                                    struct muslin_pressing_exception *rows, size_t row_size,
+                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
+
+#ifdef __cplusplus
+}
+#endif
+
+#endif

@@ -1,0 +1,535 @@
+/* muslin/quilt.h - the piecing tree: one description of a top, from which sizes, cuts, sewing and drawings follow.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * A quilt holds fabrics, measures and nodes. A measure is a length with a name, a fixed length, a sum of measures, or
+ * how far a node extends. Leaves of the tree are patches and pieced units; inner nodes join, turn, mirror, trim or
+ * surround others. Nodes name measures and fabrics, not numbers: one tree serves every size of a design, and values are
+ * put in when it is solved (solution.h).
+ *
+ * Ids         Everything made gets a muslin_id. It carries its quilt: an id of another quilt, of another sort or of
+ *             nothing is MUSLIN_ERR_FOREIGN. Nothing is ever deleted, so an id stays good as long as its quilt. 0 is no
+ *             id; where a comment allows it, it stands for the usual thing.
+ * Sharing     What is equal is stored once: asking for the same patch of the same measures and fabric again gives the
+ *             same id. Cost follows the number of different parts, not the number of patches. A node can only be made
+ *             of nodes that exist, so there are no cycles.
+ * Places      Columns run from left to right, rows from top to bottom, and of pieces joined down the first lies on top.
+ *             Drawings (solution.h) have their origin in the lower left, x to the right and y upwards. Quarter turns
+ *             are clockwise, the right side of the cloth facing you.
+ *
+ * Every call
+ *   Statuses    MUSLIN_ERR_NULL: the quilt, a spec, array or output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL,
+ *               _FLAGS: a struct breaks the rules of base.h. MUSLIN_ERR_CHOICE, MUSLIN_ERR_RANGE: a member outside its
+ *               choices or range. MUSLIN_ERR_FOREIGN as above; in the problem `at` counts the members or elements that
+ *               share a name, from 0. MUSLIN_ERR_NO_MEMORY: the allocator returned nothing. MUSLIN_ERR_WORK_LIMIT: the
+ *               quilt would hold more than its spec allows. What else a call can return stands with it. After any
+ *               failure the quilt holds what it held before.
+ *   Cost        Time follows the number of ids given, on the average. Memory grows by doubling: the number of
+ *               allocations follows the logarithm of what is stored.
+ *   Threads     A quilt that nobody adds to may be read from many threads.
+ */
+#ifndef MUSLIN_QUILT_H
+#define MUSLIN_QUILT_H
+
+#include "supplies.h"
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* A fabric, a measure or a node of one quilt; 0: none. */
+typedef int64_t muslin_id;
+
+/* How deep nodes may lie in each other: a leaf has depth 1, a join one more than its deepest child. */
+#define MUSLIN_DEPTH_MAX 4096
+/* How many nodes can turn by 45 degrees within each other. */
+#define MUSLIN_POINT_DEPTH_MAX 4
+
+enum muslin_id_sort {
+    MUSLIN_ID_FABRIC = 1,
+    MUSLIN_ID_MEASURE = 2,
+    MUSLIN_ID_NODE = 3
+};
+
+/* ---- a quilt --------------------------------------------------------------------------------------------------- */
+
+struct muslin_quilt; /* opaque */
+
+struct muslin_quilt_spec {
+    uint32_t size;
+    uint32_t flags;       /* 0 */
+    muslin_len allowance; /* s: value of the quilt's seam allowance until another is given; 0 .. MUSLIN_SIZE_MAX / 8 */
+    muslin_len take_up;   /* u, so; 0 .. MUSLIN_SIZE_MAX / 8 */
+    int64_t most;         /* fabrics, measures and nodes together, each with sixteen numbers on
+                             the average; 1 .. 2^27 */
+    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory */
+};
+/* 1/4 in seams without take-up, up to 2^26 parts, a tag of its own. */
+#define MUSLIN_QUILT_SPEC_INIT { sizeof(struct muslin_quilt_spec), 0, MUSLIN_QUARTER_INCH, 0, 67108864, 0 }
+/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
+ * muslin_quilt_spec_init(&spec, sizeof spec). Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_spec_init(struct muslin_quilt_spec *spec, uint32_t size);
+
+/* An empty quilt, with two measures: its seam allowance and its take-up. The allocator is copied; its functions must
+ * serve as long as the quilt and its solutions. *out is written on success alone. Two quilts of one tag take each
+ * other's ids for their own. Example: muslin_quilt_create(&spec, &allocator, &quilt, NULL), with
+ * muslin_allocator_libc(&allocator) before. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_create(const struct muslin_quilt_spec *spec,
+                                             const struct muslin_allocator *allocator, struct muslin_quilt **out,
+                                             struct muslin_problem *problem);
+
+/* Gives the quilt's memory back; null is fine. Its solutions read it: free them before. Example:
+ * muslin_quilt_free(quilt). Since 0.1. */
+MUSLIN_API void muslin_quilt_free(struct muslin_quilt *quilt);
+
+/* The sort of an id (enum muslin_id_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
+ * order of making (0 for what is no id). Neither asks whether a quilt has it. Constant time. Example: the third node
+ * made has number 3. Since 0.1 both. */
+MUSLIN_API int32_t muslin_id_sort(muslin_id id);
+MUSLIN_API int64_t muslin_id_number(muslin_id id);
+
+/* ---- fabrics --------------------------------------------------------------------------------------------------- */
+
+struct muslin_quilt_fabric_spec {
+    uint32_t size;
+    uint32_t flags;          /* 0 */
+    muslin_len usable_width; /* of the cloth, or length of a strip; 1 .. MUSLIN_SIZE_MAX; the value until another is
+                                given */
+    int32_t print;           /* enum muslin_print; a patch's cloth stands upright when its print's top is the patch's */
+    int32_t darkness;        /* for pressing: seams go towards the greater number; 0 .. 100, 0: not stated */
+};
+/* 40 in usable, without direction, of no stated darkness. */
+#define MUSLIN_QUILT_FABRIC_SPEC_INIT { sizeof(struct muslin_quilt_fabric_spec), 0, 325120, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_fabric_spec_init(struct muslin_quilt_fabric_spec *spec, uint32_t size);
+
+/* A new fabric. `name` is any text of `length` bytes (0 .. 200), kept as it is; names need not differ, and every call
+ * makes another fabric. Example: muslin_quilt_fabric(quilt, &spec, "blue", 4, &blue, NULL). Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const struct muslin_quilt_fabric_spec *spec,
+                                             const char *name, size_t length, muslin_id *out,
+                                             struct muslin_problem *problem);
+
+/* ---- measures -------------------------------------------------------------------------------------------------- */
+
+/* A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. MUSLIN_SIZE_MAX. Every
+ * call makes another measure, whatever its name and value. Example: muslin_quilt_measure(quilt, "strip", 5, 16256,
+ * &strip, NULL). Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t length,
+                                              muslin_len value, muslin_id *out, struct muslin_problem *problem);
+
+/* A length that no size of the design changes, 0 .. MUSLIN_SIZE_MAX; equal ones are one measure. Example: 1/2 in of
+ * trimming room. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_fixed(struct muslin_quilt *quilt, muslin_len value, muslin_id *out,
+                                            struct muslin_problem *problem);
+
+struct muslin_sum_spec {
+    uint32_t size;
+    uint32_t flags;    /* 0 */
+    muslin_id measure;
+    int64_t factor;    /* -MUSLIN_COUNT_MAX .. MUSLIN_COUNT_MAX */
+};
+/* Once a measure that is still to be given. */
+#define MUSLIN_SUM_SPEC_INIT { sizeof(struct muslin_sum_spec), 0, 0, 1 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_sum_spec_init(struct muslin_sum_spec *spec, uint32_t size);
+
+/* The sum of factor x measure over n terms (1 .. 64). When it is solved it must lie in 0 .. MUSLIN_SIZE_MAX. Example: a
+ * block three strips across is 3 x strip. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_sum_spec *terms,
+                                          size_t row_size, size_t n, muslin_id *out, struct muslin_problem *problem);
+
+enum muslin_axis {
+    MUSLIN_ACROSS = 1, /* side by side, from the left; of a size: the width */
+    MUSLIN_DOWN = 2    /* one below the other, from the top; of a size: the height */
+};
+
+/* The finished width or height of a node, as a measure: a sash as long as its block, a border as long as the top.
+ * Example: muslin_quilt_extent(quilt, block, MUSLIN_DOWN, &length, NULL). Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_extent(struct muslin_quilt *quilt, muslin_id node, int32_t axis, muslin_id *out,
+                                             struct muslin_problem *problem);
+
+/* The quilt's seam allowance and its take-up, as measures: give them values when solving. Either output may be null.
+ * Example: muslin_quilt_seam(quilt, &allowance, &take_up, NULL). Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_seam(const struct muslin_quilt *quilt, muslin_id *allowance, muslin_id *take_up,
+                                           struct muslin_problem *problem);
+
+/* The name of a fabric or a measure, terminated; measures made without one have none (""). As base.h says of text out:
+ * cap 0 asks, MUSLIN_ERR_BUFFER when it is too small, *need counts the terminator. Example:
+ * muslin_quilt_name(quilt, blue, buf, sizeof buf, &need, NULL). Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_name(const struct muslin_quilt *quilt, muslin_id id, char *buf, size_t cap,
+                                           size_t *need, struct muslin_problem *problem);
+
+/* ---- leaves ---------------------------------------------------------------------------------------------------- */
+
+struct muslin_patch_spec {
+    uint32_t size;
+    uint32_t flags;   /* 0 */
+    muslin_id fabric;
+    muslin_id width;  /* finished */
+    muslin_id height; /* finished */
+    muslin_id left;   /* allowance of each edge; 0: the quilt's */
+    muslin_id right;
+    muslin_id top;
+    muslin_id bottom;
+};
+/* The quilt's allowance all round; fabric and size are still to be given. */
+#define MUSLIN_PATCH_SPEC_INIT { sizeof(struct muslin_patch_spec), 0, 0, 0, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_patch_spec_init(struct muslin_patch_spec *spec, uint32_t size);
+
+/* One rectangle of one fabric. Example: 2 x 2 in finished is cut 2 1/2 x 2 1/2 in with 1/4 in seams. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_patch(struct muslin_quilt *quilt, const struct muslin_patch_spec *spec,
+                                            muslin_id *out, struct muslin_problem *problem);
+
+struct muslin_quilt_unit_spec {
+    uint32_t size;
+    uint32_t flags;   /* 0 */
+    muslin_id width;  /* W, H and corner as the kind takes them (unit.h); 0 where it takes none */
+    muslin_id height;
+    muslin_id corner;
+    int32_t kind;     /* enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON,
+                         EIGHT_POINTED_STAR, KALEIDOSCOPE */
+    int32_t method;   /* enum muslin_unit_method */
+    int32_t hand;     /* 1 or 2; 1 for kinds without hands */
+    int32_t pad;      /* 0 */
+};
+/* One half-square, two at a time, of the first hand; its width is still to be given. */
+#define MUSLIN_QUILT_UNIT_SPEC_INIT { sizeof(struct muslin_quilt_unit_spec), 0, 0, 0, 0, 2, 2, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_unit_spec_init(struct muslin_quilt_unit_spec *spec, uint32_t size);
+
+/* A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
+ * muslin_unit_outlines() draws it and sewn with the quilt's seam. MUSLIN_ERR_METHOD: the kind is not made so.
+ * Example: a half-square, blue below its rising seam and white above. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_unit(struct muslin_quilt *quilt, const struct muslin_quilt_unit_spec *spec,
+                                           const muslin_id *fabrics, size_t n, muslin_id *out,
+                                           struct muslin_problem *problem);
+
+/* A unit of the caller's own, drawn as shape.h says, outline first, with straight edges and an outline that is an
+ * upright rectangle from (0, 0); `fabrics` has one for each piece. Allowances and tips of the corners are not looked
+ * at: the quilt's seam is used. Its size is the outline's, times width / outline width and height / outline height,
+ * each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses also as of muslin_shape_check(), which is
+ * asked first. MUSLIN_ERR_SHAPE also for arcs and an outline that is no rectangle. Time as of muslin_shape_check().
+ * Example: a square with one corner cut off on the slant. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const struct muslin_corner_spec *corners,
+                                            size_t row_size, size_t n, const muslin_id *fabrics, size_t pieces,
+                                            muslin_id width, muslin_id height, muslin_id *out,
+                                            struct muslin_problem *problem);
+
+/* ---- joins ----------------------------------------------------------------------------------------------------- */
+
+enum muslin_strip_piecing {
+    MUSLIN_STRIPS_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts */
+    MUSLIN_STRIPS_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
+    MUSLIN_STRIPS_NEVER = 3        /* piece by piece */
+};
+enum muslin_seam_press {
+    MUSLIN_PRESS_FREE = 1,     /* whichever way seams nest */
+    MUSLIN_PRESS_TO_FIRST = 2, /* towards the piece that comes first: to the left, or up */
+    MUSLIN_PRESS_TO_LAST = 3,  /* to the right, or down */
+    MUSLIN_PRESS_OPEN = 4      /* half to either side: does not nest, and needs not */
+};
+
+#define MUSLIN_JOIN_KEEPS_ORDER 1u /* the order of the pieces is labelled: no segment of it is turned end for end */
+
+struct muslin_join_spec {
+    uint32_t size;
+    uint32_t flags;  /* MUSLIN_JOIN_KEEPS_ORDER or 0 */
+    int32_t axis;    /* enum muslin_axis */
+    int32_t piecing; /* enum muslin_strip_piecing; not looked at unless all children are patches of one measure long */
+    int32_t press;   /* enum muslin_seam_press, of all its seams */
+    int32_t pad;     /* 0 */
+};
+/* Side by side, strip-pieced where that takes fewer cuts, pressed as it nests. */
+#define MUSLIN_JOIN_SPEC_INIT { sizeof(struct muslin_join_spec), 0, 1, 1, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_join_spec_init(struct muslin_join_spec *spec, uint32_t size);
+
+/* n nodes (1 or more) sewn edge to edge in their order; one alone is itself. Whether their edges meet is told when it
+ * is solved. MUSLIN_ERR_RANGE for MUSLIN_ARG_DEPTH beyond MUSLIN_DEPTH_MAX. Example: three patches side by side. Since
+ * 0.1. */
+MUSLIN_API muslin_status muslin_quilt_join(struct muslin_quilt *quilt, const struct muslin_join_spec *spec,
+                                           const muslin_id *children, size_t n, muslin_id *out,
+                                           struct muslin_problem *problem);
+
+/* Columns x rows nodes, given row by row from the top: each row joined across, then the rows joined down.
+ * 1 .. MUSLIN_COUNT_MAX each; n is their product. Example: a straight setting of unlike blocks. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_grid(struct muslin_quilt *quilt, int64_t columns, int64_t rows,
+                                           const muslin_id *children, size_t n, muslin_id *out,
+                                           struct muslin_problem *problem);
+
+/* One node columns x rows times, turned by a pattern that repeats: turns[(row % pattern_rows) x pattern_columns +
+ * column % pattern_columns] quarter turns, each 0 .. 3. n is pattern_columns x pattern_rows; rows are made once each
+ * and shared. Columns and rows 1 .. 2^20. Example: the pattern 0 1 / 1 0 turns every other block, like a chessboard.
+ * Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_repeat(struct muslin_quilt *quilt, muslin_id node, int64_t columns, int64_t rows,
+                                             const int32_t *turns, size_t n, int64_t pattern_columns,
+                                             int64_t pattern_rows, muslin_id *out, struct muslin_problem *problem);
+
+/* ---- turned, mirrored, trimmed --------------------------------------------------------------------------------- */
+
+/* The node turned by quarter_turns (0 .. 3) clockwise: the same sewing, lying another way. By 0, the node itself; turns
+ * of turns are one turn. Example: a block turned by 1 has its top on the right. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_turn(struct muslin_quilt *quilt, muslin_id node, int32_t quarter_turns,
+                                           muslin_id *out, struct muslin_problem *problem);
+
+/* The node's mirror image, left for right: another sewing, whose pieces with hands are cut the other way. Twice is the
+ * node itself. Example: the other half of a heart. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_mirror(struct muslin_quilt *quilt, muslin_id node, muslin_id *out,
+                                             struct muslin_problem *problem);
+
+struct muslin_trim_spec {
+    uint32_t size;
+    uint32_t flags;   /* 0 */
+    muslin_id left;   /* cut away after sewing; 0: nothing */
+    muslin_id right;
+    muslin_id top;
+    muslin_id bottom;
+};
+/* Nothing trimmed. */
+#define MUSLIN_TRIM_SPEC_INIT { sizeof(struct muslin_trim_spec), 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_trim_spec_init(struct muslin_trim_spec *spec, uint32_t size);
+
+/* The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge, which
+ * is no mismatch. Solving fails with MUSLIN_ERR_RANGE where nothing would be left. Example: an edge strip cut an inch
+ * too long. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_trim(struct muslin_quilt *quilt, muslin_id node,
+                                           const struct muslin_trim_spec *spec, muslin_id *out,
+                                           struct muslin_problem *problem);
+
+/* ---- round a centre -------------------------------------------------------------------------------------------- */
+
+struct muslin_pinwheel_spec {
+    uint32_t size;
+    uint32_t flags;   /* 0 */
+    muslin_id centre; /* nodes */
+    muslin_id top;    /* over centre and left: as wide as both together */
+    muslin_id right;  /* beside centre and top: as high as both together */
+    muslin_id bottom; /* under centre and right */
+    muslin_id left;   /* beside centre and bottom */
+};
+/* All five are still to be given. */
+#define MUSLIN_PINWHEEL_SPEC_INIT { sizeof(struct muslin_pinwheel_spec), 0, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_pinwheel_spec_init(struct muslin_pinwheel_spec *spec, uint32_t size);
+
+/* Four nodes round a centre, each end against the next one's side: the first seam (top to centre) is sewn in part and
+ * finished last. Edges that do not meet are told when it is solved. The mirror image turns the other way. Source:
+ * geometry. Example: four 2 x 4 in rectangles round a 2 in square make 6 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_pinwheel(struct muslin_quilt *quilt, const struct muslin_pinwheel_spec *spec,
+                                               muslin_id *out, struct muslin_problem *problem);
+
+struct muslin_set_in_spec {
+    uint32_t size;
+    uint32_t flags;         /* 0 */
+    muslin_id centre;       /* node */
+    muslin_id left_width;   /* finished width of the strip on each side; 0: no strip there */
+    muslin_id right_width;
+    muslin_id top_width;
+    muslin_id bottom_width;
+    muslin_id left_fabric;  /* 0 where there is no strip */
+    muslin_id right_fabric;
+    muslin_id top_fabric;
+    muslin_id bottom_fabric;
+};
+/* No strip; the centre is still to be given. */
+#define MUSLIN_SET_IN_SPEC_INIT { sizeof(struct muslin_set_in_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_set_in_spec_init(struct muslin_set_in_spec *spec, uint32_t size);
+
+/* Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to the outer
+ * one, and stitching along the centre stops one allowance from the edge there, so that the corner can be set in. A
+ * mitred border has all four strips, an attic window two. At least one strip is needed (MUSLIN_ERR_RANGE). Source:
+ * geometry. Example: a 6 in square with 2 in strips at left and bottom makes 8 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_set_in(struct muslin_quilt *quilt, const struct muslin_set_in_spec *spec,
+                                             muslin_id *out, struct muslin_problem *problem);
+
+/* Where a strip is sewn on. */
+enum muslin_side {
+    MUSLIN_SIDE_LEFT = 1,
+    MUSLIN_SIDE_RIGHT = 2,
+    MUSLIN_SIDE_TOP = 3,
+    MUSLIN_SIDE_BOTTOM = 4
+};
+
+struct muslin_log_spec {
+    uint32_t size;
+    uint32_t flags;   /* 0 */
+    muslin_id fabric;
+    muslin_id width;  /* finished */
+    int32_t side;     /* enum muslin_side */
+    int32_t pad;      /* 0 */
+};
+/* On the right; fabric and width are still to be given. */
+#define MUSLIN_LOG_SPEC_INIT { sizeof(struct muslin_log_spec), 0, 0, 0, 2, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_log_spec_init(struct muslin_log_spec *spec, uint32_t size);
+
+/* Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse steps, plain
+ * borders. Example: four logs round a centre, right, top, left, bottom. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_logs(struct muslin_quilt *quilt, muslin_id centre,
+                                           const struct muslin_log_spec *logs, size_t row_size, size_t n,
+                                           muslin_id *out, struct muslin_problem *problem);
+
+struct muslin_surround_spec {
+    uint32_t size;
+    uint32_t flags;         /* 0 */
+    muslin_id centre;       /* nodes */
+    muslin_id left;         /* as high as the centre */
+    muslin_id right;
+    muslin_id top;          /* as wide as the centre */
+    muslin_id bottom;
+    muslin_id top_left;     /* as wide as left, as high as top, and so on */
+    muslin_id top_right;
+    muslin_id bottom_left;
+    muslin_id bottom_right;
+};
+/* All nine are still to be given. */
+#define MUSLIN_SURROUND_SPEC_INIT { sizeof(struct muslin_surround_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_surround_spec_init(struct muslin_surround_spec *spec, uint32_t size);
+
+/* A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their corners
+ * joined to that. Example: a round of half-squares with corner squares. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_surround(struct muslin_quilt *quilt, const struct muslin_surround_spec *spec,
+                                               muslin_id *out, struct muslin_problem *problem);
+
+struct muslin_quilt_sashed_spec {
+    uint32_t size;
+    uint32_t flags;        /* 0 */
+    int64_t columns;       /* of blocks, 1 .. MUSLIN_COUNT_MAX */
+    int64_t rows;
+    muslin_id sash;        /* finished width */
+    muslin_id sash_fabric;
+    muslin_id cornerstone; /* fabric of the squares where sashes cross; 0: sashes between rows run through */
+    int32_t frame;         /* 1: sashes also round the outside; 0: between blocks only */
+    int32_t pad;           /* 0 */
+};
+/* One block without a frame; the sash is still to be given. */
+#define MUSLIN_QUILT_SASHED_SPEC_INIT { sizeof(struct muslin_quilt_sashed_spec), 0, 1, 1, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_sashed_spec_init(struct muslin_quilt_sashed_spec *spec, uint32_t size);
+
+/* Blocks (columns x rows, row by row from the top) with sashes between them, each as long as the first block of its row
+ * is high, or of its column wide. Example: 3 x 3 blocks of 12 in with 2 in sashes and a frame finish 44 in. Since
+ * 0.1. */
+MUSLIN_API muslin_status muslin_quilt_sashed(struct muslin_quilt *quilt, const struct muslin_quilt_sashed_spec *spec,
+                                             const muslin_id *blocks, size_t n, muslin_id *out,
+                                             struct muslin_problem *problem);
+
+/* ---- fields that are not upright ------------------------------------------------------------------------------- */
+
+struct muslin_diagonal_spec {
+    uint32_t size;
+    uint32_t flags;           /* 0 */
+    int64_t columns;          /* c: blocks side by side, alternates not counted; 1 .. 2^15 */
+    int64_t rows;             /* r, so */
+    muslin_id side_fabric;    /* of the setting triangles */
+    muslin_id corner_fabric;
+    muslin_id set_off;        /* f: blocks float this far inside the edge; 0: they touch it */
+};
+/* One block, no set-off; the fabrics are still to be given. */
+#define MUSLIN_DIAGONAL_SPEC_INIT { sizeof(struct muslin_diagonal_spec), 0, 1, 1, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *spec, uint32_t size);
+
+/* Blocks on point in diagonal rows, closed by setting triangles. `blocks` has the c x r main blocks row by row from the
+ * top, then the (c - 1)(r - 1) alternates so, n in all. All are squares of one size B, which is checked when it is
+ * solved. A block's top edge becomes its upper right one: it is turned clockwise by an eighth of a turn. Inside the
+ * turned frame everything is exact; the outside is c B sqrt 2 + 2 f by r B sqrt 2 + 2 f, rounded once, to the nearest
+ * tick. Triangles are cut as muslin_setting_point() says, as the solve's policy asks. MUSLIN_ERR_RANGE for
+ * MUSLIN_ARG_DEPTH: more than MUSLIN_POINT_DEPTH_MAX such fields within each other. Source: geometry. Example: 3 x 3
+ * blocks and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct muslin_diagonal_spec *spec,
+                                               const muslin_id *blocks, size_t n, muslin_id *out,
+                                               struct muslin_problem *problem);
+
+struct muslin_sixty_spec {
+    uint32_t size;
+    uint32_t flags;         /* 0 */
+    int64_t cells;          /* triangles in a row, ends not counted; 1 .. 2^20 */
+    int64_t rows;           /* 1 .. 2^20 */
+    muslin_id height;       /* H, finished, of a row */
+    muslin_id end_fabric;   /* of the half-triangles that close both ends */
+    int32_t first;          /* 1: the first row begins with a triangle that stands on its side, and rows alternate;
+                               2: with one on its point */
+    int32_t pad;            /* 0 */
+};
+/* One triangle standing on its side; height and fabric are still to be given. */
+#define MUSLIN_SIXTY_SPEC_INIT { sizeof(struct muslin_sixty_spec), 0, 1, 1, 0, 0, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_sixty_spec_init(struct muslin_sixty_spec *spec, uint32_t size);
+
+struct muslin_sixty_piece_spec {
+    uint32_t size;
+    uint32_t flags;   /* 0 */
+    muslin_id fabric;
+    int64_t cells;    /* 1: a triangle, 2: a diamond, 3: a half-hexagon */
+};
+/* A triangle; the fabric is still to be given. */
+#define MUSLIN_SIXTY_PIECE_SPEC_INIT { sizeof(struct muslin_sixty_piece_spec), 0, 0, 1 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_sixty_piece_spec_init(struct muslin_sixty_piece_spec *spec, uint32_t size);
+
+/* Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to three
+ * triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the piece), and
+ * closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt 3 wide, to the nearest tick; corners
+ * lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut from strips as unit.h says, half-triangles as
+ * half-rectangles. Source: geometry. Example: 5 triangles of 3 in: 10.392 in wide. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const struct muslin_sixty_spec *spec,
+                                            const struct muslin_sixty_piece_spec *pieces, size_t row_size, size_t n,
+                                            muslin_id *out, struct muslin_problem *problem);
+
+/* ---- reading it back ------------------------------------------------------------------------------------------- */
+
+enum muslin_node_kind {
+    MUSLIN_NODE_PATCH = 1,
+    MUSLIN_NODE_UNIT = 2,
+    MUSLIN_NODE_SHAPE = 3,
+    MUSLIN_NODE_JOIN = 4,
+    MUSLIN_NODE_TURN = 5,    /* turned, mirrored, or both */
+    MUSLIN_NODE_TRIM = 6,
+    MUSLIN_NODE_PINWHEEL = 7,
+    MUSLIN_NODE_SET_IN = 8,
+    MUSLIN_NODE_DIAGONAL = 9,
+    MUSLIN_NODE_SIXTY = 10
+};
+
+struct muslin_quilt_node {
+    uint32_t size;
+    uint32_t flags;
+    int64_t children;        /* nodes it is made of: what muslin_quilt_children() gives */
+    int64_t depth;           /* 1 for a leaf */
+    int32_t kind;            /* enum muslin_node_kind */
+    int32_t axis;            /* of a join, enum muslin_axis; else 0 */
+    int32_t quarter_turns;   /* of a turn: first mirrored, where it is, then turned clockwise by so many */
+    int32_t mirrored;        /* 1 when it is the mirror image */
+};
+/* What a node is. Example: a join of three patches has 3 children and depth 2. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node,
+                                           struct muslin_quilt_node *out, struct muslin_problem *problem);
+
+/* The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
+ * left), repeats repeated: ask, then fill. Example: of a join of three equal patches, three times the same id.
+ * Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
+                                               size_t capacity, size_t *count, struct muslin_problem *problem);
+
+struct muslin_quilt_counts {
+    uint32_t size;
+    uint32_t flags;
+    int64_t fabrics;
+    int64_t measures;
+    int64_t nodes;
+    int64_t bytes;     /* that the quilt holds from its allocator */
+};
+/* How much a quilt holds. Example: a fresh one has no fabrics, two measures and no nodes. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_quilt_counts *out,
+                                             struct muslin_problem *problem);
+
+#ifdef __cplusplus
+}
+#endif
+
+#endif
