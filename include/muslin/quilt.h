@@ -32,6 +32,8 @@
 #define MUSLIN_QUILT_H
 
 #include "shape.h"
+#include "unit.h"
+#include "setting.h"
 #include "supplies.h"
 
 #ifdef __cplusplus
@@ -127,7 +129,7 @@ struct muslin_sum_spec {
     uint32_t size;
     uint32_t flags;    /* 0 */
     muslin_id measure;
-    int64_t factor;    /* -MUSLIN_COUNT_MAX .. MUSLIN_COUNT_MAX */
+    int64_t factor;    /* -2^20 .. 2^20 */
 };
 /* Once a measure that is still to be given. */
 #define MUSLIN_SUM_SPEC_INIT { sizeof(struct muslin_sum_spec), 0, 0, 1 }
