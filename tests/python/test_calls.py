@@ -11,7 +11,7 @@ from typing import Any, Callable, List, Tuple
 import pytest
 
 import muslin
-from muslin import (Axis, BackingLayoutKind, CostKind, CostSpec, CutSpec, Direction, Edge, EdgePrintsSpec, Id, IdSort,
+from muslin import (Axis, BackingLayoutKind, CostKind, CostSpec, CutSpec, Direction, Edge, EdgePrintsSpec, Id, Sort,
                     Join, Length, LengthUnit, LogSide, LogSpec, MedallionRow, NodeKind, PressingPlan, PrintRow, Quilt,
                     RoundCorner, RoundingSpec, RoundKind, SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec,
                     StripPiecing, SumSpec, Table, TouchSpec, Turning, UnitStage, ValueSpec, Warning, calls, handles)
@@ -469,7 +469,7 @@ CASES: List[Case] = [
     # a seam allowance and a take-up are there from the start
     ("Quilt", lambda: some(Quilt().counts(), "fabrics", "measures", "nodes"), (0, 2, 0)),
     ("Quilt.counts", lambda: some(nine().quilt.counts(), "fabrics", "measures"), (2, 3)),
-    ("Quilt.fabric", lambda: muslin.id_sort(Bench().blue), IdSort.FABRIC),
+    ("Quilt.fabric", lambda: muslin.id_sort(Bench().blue), Sort.FABRIC),
     ("Quilt.measure", lambda: nine().quilt.name(nine().side), "side"),
     ("Quilt.name", lambda: nine().quilt.name(nine().white), "white"),
     ("Quilt.fixed", lambda: nine().quilt.fixed("1/2") == nine().quilt.fixed("0.5"), True),
@@ -528,7 +528,7 @@ CASES: List[Case] = [
      (NodeKind.JOIN, Axis.DOWN, 3, 3)),
     ("Quilt.children", lambda: nine().quilt.children(nine().outer) == [nine().dark, nine().light, nine().dark], True),
     ("id_sort", lambda: [muslin.id_sort(number) for number in (nine().side, nine().top, 0)],
-     [IdSort.MEASURE, IdSort.NODE, 0]),
+     [Sort.MEASURE, Sort.NODE, 0]),
     ("id_number", lambda: [muslin.id_number(number) for number in (nine().white, nine().dark, 0)], [2, 1, 0]),
     # 2 x 9 x 9 patches; 9 x 5 of them dark
     ("Solution", lambda: Solution(nine().quilt, nine().top, tops=2).totals().patches, 162),
@@ -577,7 +577,8 @@ CASES: List[Case] = [
     ("scatter_prints", lambda: some(muslin.scatter_prints([5, 4], GRID, places=9), "out"),
      ((0, 1, 0, 1, 0, 1, 0, 1, 0),)),
     ("scatter_blocks", lambda: some(muslin.scatter_blocks(
-        [EdgePrintsSpec(count=4, left=7, right=7, turns_quarter=True)], columns=4).result, "touching", "pairs"), (0, 0)),
+        [EdgePrintsSpec(count=4, left=7, right=7, turns_quarter=True)], columns=4).result, "touching", "pairs"),
+     (0, 0)),
     ("scatter_sets", lambda: sorted(muslin.scatter_sets([2] * 6, 2, 6, places=12).out[:6]), list(range(6))),
     # 3 x 3 patches: 2 x 3 touch side by side, 3 x 2 one above the other
     ("Solution.scatter_touches", lambda: [(touches.places, len(touches.rows)) for bench in [Bench()] for touches in [

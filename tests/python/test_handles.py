@@ -79,12 +79,12 @@ def test_what_is_read_is_freed_after_its_last_reader() -> None:
 
 
 def test_a_circle_of_handles_is_freed_in_order() -> None:
-    """The collector asks for nothing about who reads whom."""
+    """The collector does not ask who reads whom."""
     freed = Freed()
     quilt: Any = freed.handle("quilt")
-    quilt.solution = freed.handle("solution", quilt)
-    quilt.solution.quilt = quilt
-    del quilt
+    solution: Any = freed.handle("solution", quilt)
+    quilt.solution, solution.quilt = solution, quilt
+    del quilt, solution
     gc.collect()
     assert freed.names == ["solution", "quilt"]
 
@@ -101,9 +101,11 @@ def test_a_closed_handle_says_so(quilt: Quilt) -> None:
     plan = PressingPlan(solution)
     for handle in quilt, solution, plan:
         handle.close()
-    for use in (quilt.counts, lambda: quilt.fabric("blue"), lambda: quilt.name(0), lambda: Solution(quilt, 0),
-                lambda: solution.path(0), lambda: solution.outlines(0, UnitStage.RAW), lambda: PressingPlan(solution),
-                plan.seams, quilt.__enter__):  # type: Callable[[], object]
+    uses: List[Callable[[], object]] = [
+        quilt.counts, lambda: quilt.fabric("blue"), lambda: quilt.name(0), lambda: Solution(quilt, 0),
+        lambda: solution.path(0), lambda: solution.outlines(0, UnitStage.RAW), lambda: PressingPlan(solution),
+        plan.seams, quilt.__enter__]
+    for use in uses:
         with pytest.raises(ClosedError, match="this (Quilt|Solution|PressingPlan) is closed"):
             use()
     assert issubclass(ClosedError, ValueError)
@@ -130,7 +132,8 @@ def test_a_solution_is_used_on_after_its_quilt_was_closed() -> None:
 
 
 def test_a_handle_cannot_be_copied(quilt: Quilt) -> None:
-    for copied in (copy.copy, copy.deepcopy, pickle.dumps):  # type: Callable[[Any], Any]
+    ways: List[Callable[[Any], Any]] = [copy.copy, copy.deepcopy, pickle.dumps]
+    for copied in ways:
         with pytest.raises(TypeError, match="a Quilt cannot be copied or pickled"):
             copied(quilt)
 
@@ -164,13 +167,14 @@ def test_ids_may_be_any_iterable_or_a_buffer(quilt: Quilt) -> None:
     (OverflowError, r"turns\[0\] is .* does not fit 32 bits", lambda quilt: quilt.repeat(1, 1, 1, [2**31], 1, 1)),
     (TypeError, "turns must hold signed integers of 32 bits",
      lambda quilt: quilt.repeat(1, 1, 1, array("q", [0]), 1, 1)),
-    (TypeError, "quilt must be a Quilt, not str", lambda quilt: Solution("quilt", 1)),
+    (TypeError, "quilt must be a Quilt, not str", lambda quilt: Solution("quilt", 1)),  # type: ignore[arg-type]
     (TypeError, "solution must be a Solution, not Quilt", lambda quilt: PressingPlan(quilt)),
-    (TypeError, r"values\[0\] must be a ValueSpec, not tuple", lambda quilt: Solution(quilt, 1, [(1, "2 in")])),
+    (TypeError, r"values\[0\] must be a ValueSpec, not tuple",
+     lambda quilt: Solution(quilt, 1, [(1, "2 in")])),  # type: ignore[list-item]
     (TypeError, "text must be a str", lambda quilt: quilt.fabric(b"blue")),
     (ValueError, "given has 2 numbers and there are 3 places",
      lambda quilt: muslin.scatter_prints([3], [], [0, -1], places=3))])
-def test_what_does_not_fit_is_refused(kind: Any, message: str, wrong: Callable[[Quilt], object], quilt: Quilt) -> None:
+def test_what_does_not_fit_is_refused(kind: Any, message: str, wrong: Callable[[Any], object], quilt: Quilt) -> None:
     with pytest.raises(kind, match=message):
         wrong(quilt)
 
