@@ -213,7 +213,7 @@ muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node
     const struct msl_row *row = msl_node_row(quilt, number);
     const int32_t *args = msl_node_args(quilt, number);
     struct muslin_node found = { sizeof found, 0, msl_children_of(row->kind, row->count).count, row->depth,
-                                       row->kind, 0, 0, 0 };
+                                 row->kind, 0, 0, 0 };
     if (row->kind == MUSLIN_NODE_JOIN)
         found.axis = args[JOIN_AXIS];
     if (row->kind == MUSLIN_NODE_TURN) {

@@ -66,7 +66,7 @@ struct muslin_pressed_totals {
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
 };
-/* How well it nests. Constant time. Example: 3 x 3 blocks whose edges have two seams each: 24 meetings, no exception.
+/* How well it nests. Constant time. Example: 3 x 3 blocks whose edges have two seams each: 28 meetings, no exception.
  * Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing,
                                                 struct muslin_pressed_totals *out, struct muslin_problem *problem);
