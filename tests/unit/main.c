@@ -27,7 +27,10 @@
     X(stripquilt_suite) \
     X(supplies_suite) \
     X(quilt_suite) \
+    X(quilt_unit_suite) \
+    X(quilt_shape_suite) \
     X(solution_suite) \
+    X(solution_unit_suite) \
     X(examples_suite)
 
 #ifdef ONLY
