@@ -140,7 +140,8 @@ void msl_turn_point(int32_t turn, muslin_len width, muslin_len height, muslin_le
 
 /* ---- own pieces ------------------------------------------------------------------------------------------------- */
 
-enum { MSL_RING_MOST = 40 };
+/* Corners of a piece, and room for those that trimming adds. */
+enum { MSL_RING_MOST = 40, MSL_RING_ROOM = 80 };
 
 /* The outline of one piece, counter-clockwise, in its node. */
 struct msl_ring {
@@ -149,9 +150,9 @@ struct msl_ring {
     int32_t corners;
     int32_t exact;
     int32_t turn;                /* of its print */
-    muslin_len x[MSL_RING_MOST];
-    muslin_len y[MSL_RING_MOST];
-    int32_t seam[MSL_RING_MOST]; /* of the edge that starts here: the node's seam, -1 the node's outside */
+    muslin_len x[MSL_RING_ROOM];
+    muslin_len y[MSL_RING_ROOM];
+    int32_t seam[MSL_RING_ROOM]; /* of the edge that starts here: the node's seam, -1 the node's outside */
 };
 
 /* Pieces that a node has of its own: 1 for a patch, the patches of a unit, setting triangles, mitred strips; not its
@@ -176,6 +177,8 @@ struct msl_seam {
 };
 int64_t msl_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+/* The seam of the node along an edge of part k (an edge as the part lies in the node); -1: that edge is the node's. */
+int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
 /* All of a node's seams together. */
 muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node);
 
@@ -189,6 +192,7 @@ void msl_patch_outline(const struct muslin_solution *solution, uint32_t node, in
 void msl_join_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t node, int64_t k);
 struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_join_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
 
 void msl_turn_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_turn_part(const struct muslin_solution *solution, uint32_t node);

@@ -142,3 +142,11 @@ struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t n
     muslin_len sewn = width + msl_allowances(solution, first->edge[MSL_LEFT], first->edge[MSL_RIGHT]);
     return (struct msl_seam){ 0, size->height - offset, width, size->height - offset, sewn, k, k + 1 };
 }
+
+int64_t msl_join_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
+{
+    struct edges edges = edges_of(msl_node_args(solution->quilt, node)[JOIN_AXIS]);
+    if (edge == edges.first)
+        return k - 1;
+    return edge == edges.last && k + 1 < msl_parts(solution, node) ? k : -1;
+}

@@ -277,6 +277,16 @@ struct msl_seam msl_seam(const struct muslin_solution *solution, uint32_t node, 
     }
 }
 
+int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
+{
+    switch (kind_of(solution, node)) {
+    case MUSLIN_NODE_JOIN:
+        return msl_join_beside(solution, node, k, edge);
+    default:
+        return -1;
+    }
+}
+
 muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node)
 {
     muslin_len sewn = 0;
