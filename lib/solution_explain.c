@@ -116,26 +116,32 @@ static void explain_trim(struct working *w)
             add_measure(w, MUSLIN_TERM_TRIMMED, sides[i], 1, -msl_value_of(w->solution, sides[i]));
 }
 
-/* A pinwheel is as long as the longest of its three rows or columns. */
+/* The children that make up a row or a column of a pinwheel, two or three of them; its size is one of the three sums. */
+enum { RUN_MOST = 3, NO_CHILD = PINWHEEL_ARGS };
+static const uint8_t pinwheel_runs[2][3][RUN_MOST] = {
+    { { PINWHEEL_TOP, PINWHEEL_RIGHT, NO_CHILD },
+      { PINWHEEL_LEFT, PINWHEEL_CENTRE, PINWHEEL_RIGHT },
+      { PINWHEEL_LEFT, PINWHEEL_BOTTOM, NO_CHILD } },
+    { { PINWHEEL_TOP, PINWHEEL_LEFT, NO_CHILD },
+      { PINWHEEL_TOP, PINWHEEL_CENTRE, PINWHEEL_BOTTOM },
+      { PINWHEEL_RIGHT, PINWHEEL_BOTTOM, NO_CHILD } }
+};
+
+static muslin_len length_of_run(const struct working *w, const uint8_t *run)
+{
+    muslin_len length = 0;
+    for (int i = 0; i < RUN_MOST && run[i] != NO_CHILD; i++)
+        length += size_along(w, (uint32_t)w->args[run[i]]);
+    return length;
+}
+
 static void explain_pinwheel(struct working *w)
 {
-    enum { NONE = PINWHEEL_ARGS, C = PINWHEEL_CENTRE, T = PINWHEEL_TOP, R = PINWHEEL_RIGHT, B = PINWHEEL_BOTTOM,
-           L = PINWHEEL_LEFT };
-    static const uint8_t runs[2][3][3] = { { { T, R, NONE }, { L, C, R }, { L, B, NONE } },
-                                           { { T, L, NONE }, { T, C, B }, { R, B, NONE } } };
-    const uint8_t(*of_axis)[3] = runs[w->axis - MUSLIN_ACROSS];
-    int longest = 0;
-    for (int run = 0; run < 3; run++) {
-        muslin_len length = 0;
-        for (int i = 0; i < 3 && of_axis[run][i] != NONE; i++)
-            length += size_along(w, (uint32_t)w->args[of_axis[run][i]]);
-        if (length == size_along(w, w->node)) {
-            longest = run;
-            break;
-        }
-    }
-    for (int i = 0; i < 3 && of_axis[longest][i] != NONE; i++)
-        add_children(w, w->args[of_axis[longest][i]], 1);
+    const uint8_t *run = pinwheel_runs[w->axis - MUSLIN_ACROSS][0];
+    while (length_of_run(w, run) != size_along(w, w->node))
+        run += RUN_MOST;
+    for (int i = 0; i < RUN_MOST && run[i] != NO_CHILD; i++)
+        add_children(w, w->args[run[i]], 1);
 }
 
 static void explain_set_in(struct working *w)

@@ -28,6 +28,8 @@
     X(supplies_suite) \
     X(quilt_suite) \
     X(solution_suite) \
+    X(solution_outlines_suite) \
+    X(solution_check_suite) \
     X(examples_suite)
 
 #ifdef ONLY
