@@ -185,33 +185,34 @@ static void cut_sets(struct msl_solving *solving)
 
 /* ---- pieces cut round their outline ----------------------------------------------------------------------------- */
 
-static void cut_to_outline(const struct muslin_solution *s, const struct msl_ring *ring, struct muslin_cut *cut)
+/* One of a node's own pieces: the smallest upright rectangle round it. */
+static struct muslin_cut outline_cut(const struct muslin_solution *s, uint32_t node, int64_t piece, int32_t source)
 {
-    muslin_len left = ring->x[0];
+    struct msl_ring ring;
+    msl_outline(s, node, piece, MUSLIN_STAGE_RAW, &ring);
+    muslin_len left = ring.x[0];
     muslin_len right = left;
-    muslin_len bottom = ring->y[0];
+    muslin_len bottom = ring.y[0];
     muslin_len top = bottom;
-    for (int32_t i = 1; i < ring->corners; i++) {
-        left = ring->x[i] < left ? ring->x[i] : left;
-        right = ring->x[i] > right ? ring->x[i] : right;
-        bottom = ring->y[i] < bottom ? ring->y[i] : bottom;
-        top = ring->y[i] > top ? ring->y[i] : top;
+    for (int32_t i = 1; i < ring.corners; i++) {
+        left = ring.x[i] < left ? ring.x[i] : left;
+        right = ring.x[i] > right ? ring.x[i] : right;
+        bottom = ring.y[i] < bottom ? ring.y[i] : bottom;
+        top = ring.y[i] > top ? ring.y[i] : top;
     }
-    cut->fabric = msl_id(s->quilt, MUSLIN_ID_FABRIC, ring->fabric);
-    cut->cut_width = right - left;
-    cut->cut_height = top - bottom;
+    struct muslin_cut cut = msl_new_cut(s, node, ring.fabric, source);
+    cut.cut_width = right - left;
+    cut.cut_height = top - bottom;
+    cut.region = ring.region;
+    return cut;
 }
 
 /* The caller's own shapes: mirror images are cut with the template turned over. */
 static void cut_template(struct msl_solving *solving, uint32_t node, int64_t piece)
 {
     const struct muslin_solution *s = solving->solution;
-    struct msl_ring ring;
-    msl_outline(s, node, piece, MUSLIN_STAGE_RAW, &ring);
     for (int32_t mirrored = 0; mirrored <= MSL_TURN_MIRRORED; mirrored += MSL_TURN_MIRRORED) {
-        struct muslin_cut cut = msl_new_cut(s, node, ring.fabric, MUSLIN_CUT_TEMPLATE);
-        cut_to_outline(s, &ring, &cut);
-        cut.region = (int32_t)piece + 1;
+        struct muslin_cut cut = outline_cut(s, node, piece, MUSLIN_CUT_TEMPLATE);
         cut.hand = mirrored ? 2 : 1;
         cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], mirrored, msl_lay_cut(s, &cut));
         cut.count = cut.pieces;
@@ -220,26 +221,16 @@ static void cut_template(struct msl_solving *solving, uint32_t node, int64_t pie
     }
 }
 
-/* Strips with mitred ends, in the order of enum muslin_side. As rectangles they have no hands. */
-static void cut_mitred(struct msl_solving *solving, uint32_t node)
+/* A strip with mitred ends. As a rectangle it has no hands. */
+static void cut_mitred(struct msl_solving *solving, uint32_t node, int64_t piece)
 {
     const struct muslin_solution *s = solving->solution;
-    const int32_t *widths = msl_node_args(s->quilt, node) + SET_IN_WIDTHS;
-    int64_t piece = 0;
-    for (int32_t side = MUSLIN_SIDE_LEFT; side <= MUSLIN_SIDE_BOTTOM; side++) {
-        if (widths[side - MUSLIN_SIDE_LEFT] == 0)
-            continue;
-        struct msl_ring ring;
-        msl_outline(s, node, piece++, MUSLIN_STAGE_RAW, &ring);
-        struct muslin_cut cut = msl_new_cut(s, node, ring.fabric, MUSLIN_CUT_MITRED);
-        cut_to_outline(s, &ring, &cut);
-        cut.region = side;
-        int32_t laid = msl_lay_cut(s, &cut);
-        cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], 0, laid);
-        cut.pieces += msl_count_turns(&cut, &s->cut[node - 1], MSL_TURN_MIRRORED, laid);
-        cut.count = cut.pieces;
-        msl_add_cut(solving, &cut);
-    }
+    struct muslin_cut cut = outline_cut(s, node, piece, MUSLIN_CUT_MITRED);
+    int32_t laid = msl_lay_cut(s, &cut);
+    cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], 0, laid);
+    cut.pieces += msl_count_turns(&cut, &s->cut[node - 1], MSL_TURN_MIRRORED, laid);
+    cut.count = cut.pieces;
+    msl_add_cut(solving, &cut);
 }
 
 /* ---- all nodes -------------------------------------------------------------------------------------------------- */
@@ -263,7 +254,8 @@ static void cut_node(struct msl_solving *solving, uint32_t node)
             cut_template(solving, node, piece);
         break;
     case MUSLIN_NODE_SET_IN:
-        cut_mitred(solving, node);
+        for (int64_t piece = 0; piece < msl_pieces(s, node); piece++)
+            cut_mitred(solving, node, piece);
         break;
     case MUSLIN_NODE_DIAGONAL:
         msl_cut_diagonal(solving, node);
@@ -368,15 +360,15 @@ static void sort_cuts(struct msl_solving *solving)
     const struct muslin_cut *cuts = s->cuts.rows;
     const uint64_t n = s->cuts.used;
     struct msl_rows list = { NULL, 0, 0 };
-    struct msl_place *places = msl_scratch(solving->check, &s->allocator, 2 * n, sizeof *places);
-    if (places == NULL)
+    struct msl_rank *ranks = msl_scratch(solving->check, &s->allocator, 2 * n, sizeof *ranks);
+    if (ranks == NULL)
         return;
     for (uint64_t i = 0; i < n; i++)
-        places[i] = (struct msl_place){ -cuts[i].cut_height, -cuts[i].cut_width, fabric_of(&cuts[i]), (uint32_t)i };
-    msl_sort(places, places + n, n, cut_is_before, cuts);
+        ranks[i] = (struct msl_rank){ -cuts[i].cut_height, -cuts[i].cut_width, fabric_of(&cuts[i]), (uint32_t)i };
+    msl_sort(ranks, ranks + n, n, cut_is_before, cuts);
     for (uint64_t i = 0; i < n && solving->check->status == MUSLIN_OK; i++)
-        take_row(solving, &list, &cuts[places[i].row]);
-    msl_scratch_free(&s->allocator, places, 2 * n, sizeof *places);
+        take_row(solving, &list, &cuts[ranks[i].row]);
+    msl_scratch_free(&s->allocator, ranks, 2 * n, sizeof *ranks);
     msl_free_rows(&s->allocator, &s->cuts, sizeof *cuts);
     s->cuts = list;
     struct muslin_cut *rows = list.rows;

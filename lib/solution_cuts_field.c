@@ -100,7 +100,7 @@ static struct muslin_unit_spec strip_spec(const struct muslin_solution *s, musli
 }
 
 /* Pieces of one fabric and number of cells. */
-static void cut_from_strip(struct msl_solving *solving, uint32_t node, muslin_len height, const struct msl_place *kind,
+static void cut_from_strip(struct msl_solving *solving, uint32_t node, muslin_len height, const struct msl_rank *kind,
                            int64_t pieces)
 {
     const struct muslin_solution *s = solving->solution;
@@ -177,18 +177,18 @@ void msl_cut_sixty(struct msl_solving *solving, uint32_t node)
     const uint64_t n = (msl_node_row(s->quilt, node)->count - SIXTY_PIECES) / 2;
     const muslin_len height = msl_value_of(s, msl_node_args(s->quilt, node)[SIXTY_HEIGHT]);
     const int64_t copies = msl_copies(&s->cut[node - 1]);
-    struct msl_place *places = msl_scratch(solving->check, &s->allocator, 2 * n, sizeof *places);
-    if (places == NULL)
+    struct msl_rank *ranks = msl_scratch(solving->check, &s->allocator, 2 * n, sizeof *ranks);
+    if (ranks == NULL)
         return;
     for (uint64_t i = 0; i < n; i++)
-        places[i] = (struct msl_place){ pieces[2 * i + 1], 0, (uint32_t)pieces[2 * i], 0 };
-    msl_sort(places, places + n, n, NULL, NULL);
+        ranks[i] = (struct msl_rank){ pieces[2 * i + 1], 0, (uint32_t)pieces[2 * i], 0 };
+    msl_sort(ranks, ranks + n, n, NULL, NULL);
     for (uint64_t i = 0, first = 0; i < n; i++) {
-        if (i + 1 < n && places[i + 1].group == places[i].group && places[i + 1].first == places[i].first)
+        if (i + 1 < n && ranks[i + 1].group == ranks[i].group && ranks[i + 1].first == ranks[i].first)
             continue;
-        cut_from_strip(solving, node, height, &places[i], copies * (int64_t)(i + 1 - first));
+        cut_from_strip(solving, node, height, &ranks[i], copies * (int64_t)(i + 1 - first));
         first = i + 1;
     }
-    msl_scratch_free(&s->allocator, places, 2 * n, sizeof *places);
+    msl_scratch_free(&s->allocator, ranks, 2 * n, sizeof *ranks);
     cut_all_ends(solving, node);
 }

@@ -8,35 +8,31 @@
 
 enum { METHODS = 16 };
 
-static struct msl_place place_of(const struct muslin_solution *s, uint32_t node)
+static struct msl_rank rank_of(const struct muslin_solution *s, uint32_t node)
 {
     const struct muslin_unit_spec unit = msl_unit_spec(s, node);
     uint32_t recipe = (uint32_t)(unit.kind * METHODS + unit.method);
-    return (struct msl_place){ unit.finished_width, unit.finished_height, recipe, node };
+    return (struct msl_rank){ unit.finished_width, unit.finished_height, recipe, node };
 }
 
 /* Of one kind, method and size: what its corner and fabrics say. */
-static int64_t trait_of(const struct muslin_solution *s, uint32_t node, uint32_t i)
+enum { TRAITS = 1 + UNIT_ROWS_MOST };
+
+static int64_t trait_of(const struct muslin_solution *s, uint32_t node, int i)
 {
     return i == 0 ? msl_unit_spec(s, node).corner : msl_node_args(s->quilt, node)[UNIT_FABRICS + i - 1];
-}
-
-/* Their number, which the kind sets. */
-static uint32_t traits_of(const struct muslin_solution *s, uint32_t node)
-{
-    return msl_node_row(s->quilt, node)->count - UNIT_FABRICS + 1;
 }
 
 static int unit_is_before(const void *context, uint32_t a, uint32_t b)
 {
     const struct muslin_solution *s = context;
-    uint32_t i = 0;
-    while (i + 1 < traits_of(s, a) && trait_of(s, a, i) == trait_of(s, b, i))
+    int i = 0;
+    while (i < TRAITS - 1 && trait_of(s, a, i) == trait_of(s, b, i))
         i++;
     return trait_of(s, a, i) < trait_of(s, b, i);
 }
 
-static int is_same_unit(const struct muslin_solution *s, const struct msl_place *a, const struct msl_place *b)
+static int is_same_unit(const struct muslin_solution *s, const struct msl_rank *a, const struct msl_rank *b)
 {
     return a->group == b->group && a->first == b->first && a->second == b->second &&
            !unit_is_before(s, a->row, b->row) && !unit_is_before(s, b->row, a->row);
@@ -79,9 +75,9 @@ static int stays_upright(const struct muslin_unit_spec *unit, const struct musli
     return piece->region == 1 && (unit->method == MUSLIN_METHOD_FLIPPED_CORNERS || unit->kind == MUSLIN_UNIT_OCTAGON);
 }
 
-/* Units alike: where they stand among the places, their spec with all copies in it, what they are cut from. */
+/* Units alike: where they stand among the ranks, their spec with all copies in it, what they are cut from. */
 struct alike {
-    const struct msl_place *first;
+    const struct msl_rank *first;
     uint64_t count;
     struct muslin_unit_spec unit;
     struct muslin_unit_piece pieces[2 * UNIT_ROWS_MOST];
@@ -142,19 +138,18 @@ static void cut_piece(struct msl_solving *solving, const struct alike *alike, si
     }
 }
 
+/* That the recipe can be made was seen when the unit's size was found. */
 static void cut_alike(struct msl_solving *solving, struct alike *alike)
 {
     const struct muslin_solution *s = solving->solution;
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     alike->unit = msl_unit_spec(s, alike->first->row);
     for (uint64_t i = 0; i < alike->count; i++) {
         alike->unit.units += of_hand(s, alike->first[i].row, 1);
         alike->unit.mirrored += of_hand(s, alike->first[i].row, 2);
     }
-    if (muslin_unit_pieces(&alike->unit, alike->pieces, sizeof alike->pieces[0], 2 * UNIT_ROWS_MOST, &alike->rows,
-                           &problem) != MUSLIN_OK)
-        msl_fail_node(solving, alike->first->row, &problem);
-    for (size_t row = 0; solving->check->status == MUSLIN_OK && row < alike->rows; row++)
+    (void)muslin_unit_pieces(&alike->unit, alike->pieces, sizeof alike->pieces[0], 2 * UNIT_ROWS_MOST, &alike->rows,
+                             NULL);
+    for (size_t row = 0; row < alike->rows; row++)
         cut_piece(solving, alike, row);
 }
 
@@ -165,12 +160,12 @@ static int is_unit(const struct muslin_solution *s, uint32_t node)
     return msl_node_row(s->quilt, node)->kind == MUSLIN_NODE_UNIT && msl_copies(&s->cut[node - 1]) > 0;
 }
 
-static void cut_sorted(struct msl_solving *solving, const struct msl_place *places, uint64_t n)
+static void cut_sorted(struct msl_solving *solving, const struct msl_rank *ranks, uint64_t n)
 {
     for (uint64_t first = 0; first < n;) {
-        struct alike alike = { .first = places + first, .count = 1 };
+        struct alike alike = { .first = ranks + first, .count = 1 };
         while (first + alike.count < n &&
-               is_same_unit(solving->solution, alike.first, &places[first + alike.count]))
+               is_same_unit(solving->solution, alike.first, &ranks[first + alike.count]))
             alike.count++;
         cut_alike(solving, &alike);
         first += alike.count;
@@ -184,13 +179,13 @@ void msl_cut_units(struct msl_solving *solving)
     uint64_t found = 0;
     for (uint32_t node = 1; node <= s->root; node++)
         units += (uint64_t)is_unit(s, node);
-    struct msl_place *places = msl_scratch(solving->check, &s->allocator, 2 * units, sizeof *places);
-    if (places == NULL)
+    struct msl_rank *ranks = msl_scratch(solving->check, &s->allocator, 2 * units, sizeof *ranks);
+    if (ranks == NULL)
         return;
     for (uint32_t node = 1; node <= s->root; node++)
         if (is_unit(s, node))
-            places[found++] = place_of(s, node);
-    msl_sort(places, places + units, units, unit_is_before, s);
-    cut_sorted(solving, places, units);
-    msl_scratch_free(&s->allocator, places, 2 * units, sizeof *places);
+            ranks[found++] = rank_of(s, node);
+    msl_sort(ranks, ranks + units, units, unit_is_before, s);
+    cut_sorted(solving, ranks, units);
+    msl_scratch_free(&s->allocator, ranks, 2 * units, sizeof *ranks);
 }

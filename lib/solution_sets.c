@@ -86,17 +86,19 @@ static muslin_len width_of(const struct muslin_solution *s, uint32_t fabric)
 
 /* ---- what a set gives ------------------------------------------------------------------------------------------- */
 
-static struct muslin_yield yield_of(const struct muslin_solution *s, uint32_t flags, muslin_len strip, muslin_len cut)
+/* Cut straight through from one end, or where the fold is kept clear, from both. */
+static struct muslin_yield yield_of(const struct muslin_solution *s, muslin_len fold_clear, muslin_len strip,
+                                    muslin_len cut)
 {
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
     struct muslin_yield yield = { .size = sizeof yield };
-    spec.flags = flags;
+    spec.flags = fold_clear == 0 ? MUSLIN_YIELD_FROM_ONE_END : 0;
     spec.usable_length = strip;
     spec.segment_cut = cut;
     spec.end_trim = s->spec.end_trim;
     spec.resquare_loss = s->spec.resquare_loss;
     spec.resquare_every = s->spec.resquare_every;
-    spec.fold_clear = flags == MUSLIN_YIELD_FROM_ONE_END ? 0 : s->spec.fold_clear;
+    spec.fold_clear = fold_clear;
     if (cut <= strip) /* else none, and it may be longer than any strip can be */
         (void)muslin_stripset_yield(&spec, &yield, NULL);
     return yield;
@@ -160,16 +162,16 @@ static struct muslin_strip_set set_of(const struct muslin_solution *s, uint32_t 
 
 struct finding {
     struct msl_solving *solving;
-    struct msl_place *places; /* room for twice the children of the largest join */
-    uint64_t room;
+    struct msl_rank *ranks; /* twice `room` */
+    uint64_t room;          /* children of the largest join that can be a set */
 };
 
 /* Pieces from one strip of their own height, or where they are longer than that, of their own width. */
 static int64_t pieces_in_strip(const struct muslin_solution *s, uint32_t fabric, muslin_len width, muslin_len height)
 {
     muslin_len strip = width_of(s, fabric);
-    int64_t pieces = yield_of(s, MUSLIN_YIELD_FROM_ONE_END, strip, width).segments;
-    return pieces != 0 ? pieces : yield_of(s, MUSLIN_YIELD_FROM_ONE_END, strip, height).segments;
+    int64_t pieces = yield_of(s, 0, strip, width).segments;
+    return pieces != 0 ? pieces : yield_of(s, 0, strip, height).segments;
 }
 
 /* Patches cut by themselves: equal ones of the join share their strips. */
@@ -183,12 +185,12 @@ static int64_t cuts_apart(const struct finding *finding, uint32_t join, int64_t 
         int32_t laid = 0;
         struct muslin_cut cut = msl_patch_cut(s, patch, 0, &laid);
         uint32_t fabric = (uint32_t)muslin_id_number(cut.fabric);
-        finding->places[k] = (struct msl_place){ cut.cut_height, cut.cut_width, fabric, 0 };
+        finding->ranks[k] = (struct msl_rank){ cut.cut_height, cut.cut_width, fabric, 0 };
     }
-    msl_sort(finding->places, finding->places + finding->room, (uint64_t)n, NULL, NULL);
+    msl_sort(finding->ranks, finding->ranks + finding->room, (uint64_t)n, NULL, NULL);
     for (int64_t k = 0, first = 0; k < n; k++) {
-        const struct msl_place *this = &finding->places[k];
-        const struct msl_place *next = this + 1;
+        const struct msl_rank *this = &finding->ranks[k];
+        const struct msl_rank *next = this + 1;
         if (k + 1 < n && next->group == this->group && next->first == this->first && next->second == this->second)
             continue;
         int64_t pieces = (k + 1 - first) * segments;
@@ -214,7 +216,7 @@ static void find_set(const struct finding *finding, uint32_t join)
     struct muslin_solution *s = solving->solution;
     struct muslin_strip_set set = set_of(s, join);
     int shows = look_at_strips(s, join, &set);
-    struct muslin_yield yield = yield_of(s, 0, set.strip_length, set.segment_cut);
+    struct muslin_yield yield = yield_of(s, s->spec.fold_clear, set.strip_length, set.segment_cut);
     if (yield.segments == 0) {
         if (msl_node_args(s->quilt, join)[JOIN_PIECING] == MUSLIN_STRIPS_ALWAYS) {
             solving->check->at = join;
@@ -276,13 +278,13 @@ void msl_find_sets(struct msl_solving *solving)
 {
     struct muslin_solution *s = solving->solution;
     struct finding finding = { solving, NULL, largest_set(solving) };
-    finding.places = msl_scratch(solving->check, &s->allocator, 2 * finding.room, sizeof *finding.places);
-    if (finding.places == NULL)
+    finding.ranks = msl_scratch(solving->check, &s->allocator, 2 * finding.room, sizeof *finding.ranks);
+    if (finding.ranks == NULL)
         return;
     for (uint32_t node = 1; node <= s->root && solving->check->status == MUSLIN_OK; node++)
         if (is_join(s, node) && can_be_set(s, node))
             find_set(&finding, node);
-    msl_scratch_free(&s->allocator, finding.places, 2 * finding.room, sizeof *finding.places);
+    msl_scratch_free(&s->allocator, finding.ranks, 2 * finding.room, sizeof *finding.ranks);
     if (solving->check->status == MUSLIN_OK)
         count_cut(s);
 }

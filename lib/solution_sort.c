@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Merging runs of 1, 2, 4, ... places from one array into the other and back: no recursion, and memory is read from one
+ * Merging runs of 1, 2, 4, ... ranks from one array into the other and back: no recursion, and memory is read from one
  * end to the other, which for a million rows is several times faster than a heap. */
 #include "solution_cuts.h"
 
@@ -11,7 +11,7 @@ struct sorting {
     const void *context;
 };
 
-static int comes_before(const struct sorting *sorting, const struct msl_place *a, const struct msl_place *b)
+static int comes_before(const struct sorting *sorting, const struct msl_rank *a, const struct msl_rank *b)
 {
     if (a->group != b->group)
         return a->group < b->group;
@@ -23,7 +23,7 @@ static int comes_before(const struct sorting *sorting, const struct msl_place *a
 }
 
 /* Merges from[first .. middle) and from[middle .. end), both sorted, into `to`. */
-static void merge_runs(const struct sorting *sorting, const struct msl_place *from, struct msl_place *to,
+static void merge_runs(const struct sorting *sorting, const struct msl_rank *from, struct msl_rank *to,
                        uint64_t first, uint64_t middle, uint64_t end)
 {
     uint64_t left = first;
@@ -39,19 +39,19 @@ static uint64_t lesser(uint64_t a, uint64_t b)
     return a < b ? a : b;
 }
 
-void msl_sort(struct msl_place *places, struct msl_place *spare, uint64_t n, msl_is_before *is_before,
+void msl_sort(struct msl_rank *ranks, struct msl_rank *spare, uint64_t n, msl_is_before *is_before,
               const void *context)
 {
     const struct sorting sorting = { is_before, context };
-    struct msl_place *from = places;
-    struct msl_place *to = spare;
+    struct msl_rank *from = ranks;
+    struct msl_rank *to = spare;
     for (uint64_t run = 1; run < n; run *= 2) {
         for (uint64_t first = 0; first < n; first += 2 * run)
             merge_runs(&sorting, from, to, first, lesser(first + run, n), lesser(first + 2 * run, n));
-        struct msl_place *sorted = to;
+        struct msl_rank *sorted = to;
         to = from;
         from = sorted;
     }
-    for (uint64_t i = 0; from != places && i < n; i++)
-        places[i] = from[i];
+    for (uint64_t i = 0; from != ranks && i < n; i++)
+        ranks[i] = from[i];
 }
