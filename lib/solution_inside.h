@@ -91,6 +91,8 @@ struct msl_need {
 
 /* Copies however they lie. */
 int64_t msl_copies(const struct msl_counts *counts);
+/* Adds the copies of a node, of node n at n - 1, to those of its parts. */
+void msl_count_parts(const struct muslin_solution *solution, struct msl_counts *counts, uint32_t node);
 
 static inline struct msl_size *msl_size_of(const struct muslin_solution *solution, uint32_t node)
 {
@@ -188,6 +190,15 @@ muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node)
  * answer the questions above; a kind without pieces, parts or seams of its own does without. */
 void msl_patch_size(struct msl_solving *solving, uint32_t node);
 void msl_patch_outline(const struct muslin_solution *solution, uint32_t node, int32_t stage, struct msl_ring *ring);
+
+/* The edges of a join along one axis: where it begins and ends, and the two that run along it. */
+struct msl_edges {
+    enum msl_edge first;
+    enum msl_edge last;
+    enum msl_edge side;
+    enum msl_edge other_side;
+};
+struct msl_edges msl_edges_along(int32_t axis);
 
 void msl_join_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t node, int64_t k);

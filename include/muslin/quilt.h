@@ -222,7 +222,7 @@ MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const st
 /* ---- joins ----------------------------------------------------------------------------------------------------- */
 
 enum muslin_strip_piecing {
-    MUSLIN_STRIPS_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts */
+    MUSLIN_STRIPS_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts and pays, see muslin_strip_set */
     MUSLIN_STRIPS_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
     MUSLIN_STRIPS_NEVER = 3        /* piece by piece */
 };
@@ -239,7 +239,7 @@ struct muslin_join_spec {
     uint32_t size;
     uint32_t flags;  /* MUSLIN_JOIN_KEEPS_ORDER or 0 */
     int32_t axis;    /* enum muslin_axis */
-    int32_t piecing; /* enum muslin_strip_piecing; not looked at unless all children are patches of one measure long */
+    int32_t piecing; /* enum muslin_strip_piecing; WHERE_FEWER: no matter unless all are patches of one length */
     int32_t press;   /* enum muslin_seam_press, of all its seams */
     int32_t pad;     /* 0 */
 };

@@ -46,14 +46,14 @@ struct muslin_solve_spec {
     muslin_len end_trim;         /* strip sets, as in struct muslin_yield_spec */
     muslin_len resquare_loss;
     int64_t resquare_every;
-    muslin_len fold_clear;
+    muslin_len fold_clear;       /* 0: cut straight through from one end; else from both */
     int32_t policy;              /* enum muslin_allowance_policy */
     int32_t tip;                 /* enum muslin_tip */
     int32_t direction;           /* enum muslin_direction, of cut sizes that are rounded */
     int32_t strip_piecing;       /* enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER */
 };
-/* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut from
- * both ends with nothing trimmed and nothing kept clear. */
+/* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut straight
+ * through with nothing trimmed and nothing kept clear. */
 #define MUSLIN_SOLVE_SPEC_INIT \
     { sizeof(struct muslin_solve_spec), 0, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
@@ -198,7 +198,8 @@ struct muslin_cut {
     muslin_id fabric;
     muslin_id first_node;      /* the first node that needs it; muslin_solution_cut_nodes() has all */
     muslin_len cut_width;      /* as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric
-                                  without direction the longer side of a rectangle. SET_STRIP: the usable width */
+                                  without direction the longer side of a rectangle that is not cut again. SET_STRIP:
+                                  the usable width */
     muslin_len cut_height;     /* ... and along the print */
     muslin_len pitch;          /* of shapes cut from a strip; else 0 */
     muslin_len wide_edge;
@@ -214,32 +215,37 @@ struct muslin_cut {
     int64_t spare;             /* pieces beyond the need */
     int64_t nodes;             /* different nodes that need it */
     int64_t upright;           /* pieces needed that lie with their print as cut, and turned by one, two and three
-                                  quarters in the top; of strip sets and units in which a method mixes them all of
-                                  them are in `scattered` */
+                                  quarters in the top. Strips are cut across the cloth: in a set joined down a print
+                                  lies as its patch does, in one joined across a quarter further */
     int64_t quarter;
     int64_t half;
     int64_t three_quarter;
-    int64_t scattered;         /* pieces whose print lies as the method brings it */
+    int64_t scattered;         /* pieces needed whose print lies as the method brings it: of units all but rectangles
+                                  to which corners are sewn and octagons; setting triangles; 60 degree pieces */
     int32_t source;            /* enum muslin_cut_source */
     int32_t shape;             /* enum muslin_cut_shape */
     int32_t again;             /* enum muslin_cut_again */
-    int32_t gives;             /* pieces from each */
+    int32_t gives;             /* pieces from each: pieces = count x gives */
     int32_t grain;             /* enum muslin_grain */
     int32_t hand;              /* 1, or 2 for mirrored ones */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0 */
-    uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places */
+    uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or may
+                                  lie so: scattered */
     int32_t pad;
 };
-/* What to cut, by fabric in the order in which they were made, the highest and then the longest first; equal cuts are
- * one row. Units alike in size, kind, method and fabrics share their recipes, whatever their nodes are called. Example:
+/* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in
+ * all but counts are one row (templates of one shape only). Units alike in size, kind, method and fabrics share their
+ * recipes, whatever their nodes are called. Rectangles round templates and mitred strips have their raw outline's
+ * corners, to the nearest tick. The half-triangles at the ends of 60 degree rows are cut in pairs from rectangles of
+ * H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2, E = 2 s + u, rounded once. Source: geometry. Example:
  * 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
-/* The nodes that need a row of the cut list, in their order. MUSLIN_ERR_INDEX past the last row. Time follows the
- * result. Example: of a row with nodes = 2, two ids. Since 0.1. */
+/* The nodes that need a row of the cut list, in their order; of a strip the join. MUSLIN_ERR_INDEX: no such row. Time
+ * follows the result. Example: of a row with nodes = 2, two ids. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_cut_nodes(const struct muslin_solution *solution, int64_t row, muslin_id *ids,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -258,14 +264,18 @@ struct muslin_strip_set {
     int64_t cuts_apart;         /* cuts when every patch is cut by itself: strips of its height, cut across */
     int64_t cuts_in_sets;       /* cuts when it is strip-pieced */
     muslin_len shorter_by;      /* strips may be this much shorter before a set gives less */
-    int32_t used;               /* 1 when the cut list and the sewing plan take it */
+    int32_t used;               /* 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at
+                                   least half of its segments are needed, and no print would show that it lies turned
+                                   in strips */
     int32_t turns;              /* 1 when a segment turned end for end looks the same and its order need not stay */
-    uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS */
+    uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS; MUSLIN_WARN_PRINT_TURNED: in strips a
+                                   print lies otherwise than in patches cut by themselves */
     int32_t pad;
 };
-/* Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length, and a set
- * gives at least one segment. Cuts are counted as one for each strip from the cloth and one for each piece or segment
- * from its strip; of patches one of each kind of row. Yields are muslin_stripset_yield()'s. Example: nine rows of three
+/* Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the same
+ * allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the cloth and
+ * one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight through.
+ * Yields are muslin_stripset_yield()'s. Example: nine rows of three
  * 2 in squares: segments of 2 1/2 in, sixteen from a 40 in set, one set. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_strip_sets(const struct muslin_solution *solution,
                                                     struct muslin_strip_set *rows, size_t row_size, size_t capacity,
