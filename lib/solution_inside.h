@@ -23,7 +23,7 @@ struct msl_size {
     muslin_len height;
     muslin_len edge[MSL_EDGES]; /* allowance; -1: mixed */
     int64_t patches;            /* outlines in one */
-    int64_t across;             /* most seams that a line from left to right crosses */
+    int64_t across;             /* seams whose errors add up in its width, see muslin_solution_size() */
     int64_t down;
     int64_t along[MSL_EDGES]; /* pieces along each edge */
     uint32_t slots;           /* of a join: the first of its children's slots */
