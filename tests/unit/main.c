@@ -27,7 +27,9 @@
     X(stripquilt_suite) \
     X(supplies_suite) \
     X(quilt_suite) \
+    X(quilt_round_suite) \
     X(solution_suite) \
+    X(solution_round_suite) \
     X(examples_suite)
 
 #ifdef ONLY
