@@ -505,7 +505,7 @@ enum muslin_node_kind {
     MUSLIN_NODE_SIXTY = 10
 };
 
-struct muslin_quilt_node {
+struct muslin_node {
     uint32_t size;
     uint32_t flags;
     int64_t children;        /* nodes it is made of: what muslin_quilt_children() gives */
@@ -517,7 +517,7 @@ struct muslin_quilt_node {
 };
 /* What a node is. Example: a join of three patches has 3 children and depth 2. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node,
-                                           struct muslin_quilt_node *out, struct muslin_problem *problem);
+                                           struct muslin_node *out, struct muslin_problem *problem);
 
 /* The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
  * left), repeats repeated: ask, then fill. Example: of a join of three equal patches, three times the same id.
@@ -525,7 +525,7 @@ MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, mus
 MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
 
-struct muslin_quilt_counts {
+struct muslin_part_counts {
     uint32_t size;
     uint32_t flags;
     int64_t fabrics;
@@ -534,7 +534,7 @@ struct muslin_quilt_counts {
     int64_t bytes;     /* that the quilt holds from its allocator */
 };
 /* How much a quilt holds. Example: a fresh one has no fabrics, two measures and no nodes. Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_quilt_counts *out,
+MUSLIN_API muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_part_counts *out,
                                              struct muslin_problem *problem);
 
 #ifdef __cplusplus

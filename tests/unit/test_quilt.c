@@ -16,7 +16,7 @@ START_TEST(a_fresh_quilt_has_its_seam_and_nothing_else)
     ck_ok(muslin_allocator_libc(&allocator));
     ck_ok(muslin_quilt_create(&spec, &allocator, &quilt, NULL));
     /* Example: a fresh one has no fabrics, two measures and no nodes. */
-    struct muslin_quilt_counts counts = counts_of(quilt);
+    struct muslin_part_counts counts = counts_of(quilt);
     ck_assert_int_eq(counts.fabrics, 0);
     ck_assert_int_eq(counts.measures, 2);
     ck_assert_int_eq(counts.nodes, 0);
@@ -263,7 +263,7 @@ START_TEST(fabrics_and_measures_have_their_ranges)
     struct muslin_problem problem = PROBLEM;
     struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
     begin_sewing(&s);
-    const struct muslin_quilt_counts before = counts_of(s.quilt);
+    const struct muslin_part_counts before = counts_of(s.quilt);
     spec.usable_width = 0;
     ck_status(muslin_quilt_fabric(s.quilt, &spec, "x", 1, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_USABLE_WIDTH);
@@ -326,7 +326,7 @@ START_TEST(sums_have_their_rules)
     struct muslin_problem problem = PROBLEM;
     muslin_id out = 0;
     begin_sewing(&s);
-    const struct muslin_quilt_counts before = counts_of(s.quilt);
+    const struct muslin_part_counts before = counts_of(s.quilt);
     for (int i = 0; i < 65; i++) {
         ck_ok(muslin_sum_spec_init(&terms[i], sizeof terms[i]));
         terms[i].measure = s.two;
@@ -392,7 +392,7 @@ START_TEST(nodes_can_be_read_back)
     muslin_id blue = patch_of(s.quilt, s.blue, s.two, s.two);
     const muslin_id three[] = { blue, blue, blue };
     muslin_id row = join_of(s.quilt, MUSLIN_DOWN, three, 3);
-    struct muslin_quilt_node node = { .size = (uint32_t)sizeof node };
+    struct muslin_node node = { .size = (uint32_t)sizeof node };
     ck_ok(muslin_quilt_node(s.quilt, blue, &node, NULL));
     ck_assert_int_eq(node.kind, MUSLIN_NODE_PATCH);
     ck_assert_int_eq(node.children, 0);
@@ -421,7 +421,7 @@ START_TEST(nodes_can_be_read_back)
     ck_status(muslin_quilt_node(s.quilt, s.two, &node, NULL), MUSLIN_ERR_FOREIGN);
     node.size = 8;
     ck_status(muslin_quilt_node(s.quilt, row, &node, NULL), MUSLIN_ERR_STRUCT_SIZE);
-    struct muslin_quilt_counts counts = { .size = 8 };
+    struct muslin_part_counts counts = { .size = 8 };
     ck_status(muslin_quilt_counts(s.quilt, &counts, NULL), MUSLIN_ERR_STRUCT_SIZE);
     end_sewing(&s);
 }
@@ -451,7 +451,7 @@ START_TEST(turns_of_turns_are_one_turn)
                 }
                 now = turn_of(s.quilt, now, steps[k] % 4);
             }
-            struct muslin_quilt_node out = { .size = (uint32_t)sizeof out };
+            struct muslin_node out = { .size = (uint32_t)sizeof out };
             ck_ok(muslin_quilt_node(s.quilt, now, &out, NULL));
             int expected[4] = { 0, 1, 2, 3 };
             if (out.mirrored) {
@@ -486,7 +486,7 @@ START_TEST(joins_have_their_rules)
     begin_sewing(&s);
     muslin_id blue = patch_of(s.quilt, s.blue, s.two, s.two);
     muslin_id children[] = { blue, blue, s.two };
-    const struct muslin_quilt_counts before = counts_of(s.quilt);
+    const struct muslin_part_counts before = counts_of(s.quilt);
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 3, &out, &problem), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(problem.at, 2);
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 0, &out, &problem), MUSLIN_ERR_RANGE);
@@ -531,7 +531,7 @@ START_TEST(a_tree_may_be_so_deep_and_no_deeper)
     ck_assert_int_eq(size_of(solution, node).finished_width, MUSLIN_DEPTH_MAX);
     muslin_solution_free(solution);
     const muslin_id two[] = { node, patch };
-    const struct muslin_quilt_counts before = counts_of(s.quilt);
+    const struct muslin_part_counts before = counts_of(s.quilt);
     muslin_id out = 0;
     ck_status(muslin_quilt_join(s.quilt, &spec, two, 2, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DEPTH);
@@ -624,7 +624,7 @@ START_TEST(a_grid_is_rows_joined_down)
     ck_assert_int_eq(out, b);
     ck_ok(muslin_quilt_grid(s.quilt, 1, 3, six, 3, &out, NULL));
     ck_assert_int_eq(out, join_of(s.quilt, MUSLIN_DOWN, six, 3));
-    const struct muslin_quilt_counts before = counts_of(s.quilt);
+    const struct muslin_part_counts before = counts_of(s.quilt);
     ck_status(muslin_quilt_grid(s.quilt, 3, 2, six, 5, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CHILDREN);
     ck_assert_int_eq(problem.limit, 6);
@@ -657,7 +657,7 @@ START_TEST(a_repeat_turns_by_its_pattern)
     /* a pattern larger than what is made of it */
     ck_ok(muslin_quilt_repeat(s.quilt, p, 1, 1, turns, 4, 2, 2, &out, NULL));
     ck_assert_int_eq(out, p);
-    const struct muslin_quilt_counts before = counts_of(s.quilt);
+    const struct muslin_part_counts before = counts_of(s.quilt);
     const int32_t wrong[] = { 3, 2, 2, 4 };
     ck_status(muslin_quilt_repeat(s.quilt, p, 3, 3, wrong, 4, 2, 2, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUARTER_TURNS);
@@ -738,7 +738,7 @@ START_TEST(a_failure_half_way_leaves_the_tree_as_it_was)
     const int32_t turns[] = { 0, 1, 2, 3, 3, 2, 1, 0, 1 };
     begin_sewing(&s);
     muslin_id patch = patch_of(s.quilt, s.blue, s.two, s.two);
-    const struct muslin_quilt_counts before = counts_of(s.quilt);
+    const struct muslin_part_counts before = counts_of(s.quilt);
     muslin_id out = 0;
     size_t round = 1;
     for (;; round++) {

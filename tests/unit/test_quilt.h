@@ -113,17 +113,17 @@ static inline struct muslin_node_size size_of(const struct muslin_solution *solu
     return size;
 }
 
-static inline struct muslin_quilt_counts counts_of(const struct muslin_quilt *quilt)
+static inline struct muslin_part_counts counts_of(const struct muslin_quilt *quilt)
 {
-    struct muslin_quilt_counts counts = { .size = (uint32_t)sizeof counts };
+    struct muslin_part_counts counts = { .size = (uint32_t)sizeof counts };
     ck_ok(muslin_quilt_counts(quilt, &counts, NULL));
     return counts;
 }
 
 /* The same parts in the quilt as before, whatever memory it took meanwhile. */
-static inline void ck_same_parts(const struct muslin_quilt *quilt, const struct muslin_quilt_counts *before)
+static inline void ck_same_parts(const struct muslin_quilt *quilt, const struct muslin_part_counts *before)
 {
-    struct muslin_quilt_counts now = counts_of(quilt);
+    struct muslin_part_counts now = counts_of(quilt);
     ck_assert_int_eq(now.fabrics, before->fabrics);
     ck_assert_int_eq(now.measures, before->measures);
     ck_assert_int_eq(now.nodes, before->nodes);
