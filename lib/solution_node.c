@@ -245,7 +245,7 @@ int64_t msl_seams(const struct muslin_solution *solution, uint32_t node)
     case MUSLIN_NODE_JOIN:
         return msl_parts(solution, node) - 1;
     case MUSLIN_NODE_PINWHEEL:
-        return PINWHEEL_ARGS + 3;
+        return PINWHEEL_ARGS - 1;
     case MUSLIN_NODE_SET_IN:
         return msl_set_in_seams(solution, node);
     case MUSLIN_NODE_DIAGONAL:

@@ -156,7 +156,7 @@ struct muslin_misfit {
     uint32_t size;
     uint32_t flags;
     muslin_id node;            /* in which they meet */
-    int64_t first;             /* child of it, counted from 0 */
+    int64_t first;             /* child of it, counted from 0; strips of a set-in: enum muslin_side */
     int64_t second;
     muslin_len first_size;     /* finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
     muslin_len second_size;
