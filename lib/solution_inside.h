@@ -154,7 +154,7 @@ struct msl_ring {
     int32_t turn;                /* of its print */
     muslin_len x[MSL_RING_ROOM];
     muslin_len y[MSL_RING_ROOM];
-    int32_t seam[MSL_RING_ROOM]; /* of the edge that starts here: the node's seam, -1 the node's outside */
+    int32_t seam[MSL_RING_ROOM]; /* along the edge that starts here: the (first) seam of the node, -1 its outside */
 };
 
 /* Pieces that a node has of its own: 1 for a patch, the patches of a unit, setting triangles, mitred strips; not its
@@ -166,8 +166,8 @@ void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t 
 
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 
-/* A seam of the node itself, by its finished ends in the node. `first` and `second` are what it joins, numbered: own
- * pieces, then parts; `first` is to the left of it or above. */
+/* A seam of the node itself, by its finished ends in the node: it runs upwards, a level one to the right. `first` and
+ * `second` are what it joins, numbered: own pieces, then parts; `first` is to the left of it, of a level one above. */
 struct msl_seam {
     muslin_len from_x;
     muslin_len from_y;
