@@ -26,7 +26,7 @@ struct msl_size {
     int64_t across;             /* seams whose errors add up in its width, see muslin_solution_size() */
     int64_t down;
     int64_t along[MSL_EDGES]; /* pieces along each edge */
-    uint32_t slots;           /* of a join: the first of its children's slots */
+    uint32_t slots;           /* of a join, a field on point or 60 degree rows: the first of its slots */
     uint8_t reached;
     uint8_t exact;
     uint8_t as_set; /* of a join: 1 when it is strip-pieced */
@@ -34,7 +34,8 @@ struct msl_size {
 };
 
 /* Where a child of a join begins: from the left (joined across) or from the top (joined down), and how many patches lie
- * in those before it. */
+ * in those before it. Of a field on point only that, own pieces included. Of a piece in 60 degree rows: the cell of its
+ * row in which it begins, and the row. */
 struct msl_slot {
     muslin_len offset;
     int64_t patches;
@@ -116,8 +117,10 @@ muslin_len msl_allowances(const struct muslin_solution *solution, muslin_len fir
 
 /* ---- parts of a node -------------------------------------------------------------------------------------------- */
 
-/* A child where it lies: the lower left of its box, finished, in the finished node (of a diagonal field in its turned
- * frame, whose origin is the left corner of the first row's first block; see solution_diagonal.c). */
+/* A child where it lies: the lower left of its box, finished, in the finished node. In a field on point it lies in the
+ * turned frame (on_point = 1), where it is upright: x and y are u and v, whole ticks from the left tip of the first
+ * row's first block, u down to the right, v up to the right. msl_diagonal_point() brings any point of the frame, so any
+ * corner in the child, into the field. See solution_diagonal.c. */
 struct msl_part {
     uint32_t node;
     int32_t turn;    /* of the child: 0 but in a turn */
@@ -164,10 +167,17 @@ int64_t msl_pieces(const struct muslin_solution *solution, uint32_t node);
 void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
                  struct msl_ring *ring);
 
+/* How far twice the node's area, width x height as rounded, can be from what its own pieces' outlines as rounded cover
+ * twice together with its parts' width x height: every corner is within half a tick of its place, and so is the size.
+ * 0 where all is exact. Time follows the node's own pieces. */
+int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node);
+
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 
 /* A seam of the node itself, by its finished ends in the node: it runs upwards, a level one to the right. `first` and
- * `second` are what it joins, numbered: own pieces, then parts; `first` is to the left of it, of a level one above. */
+ * `second` are what it joins, numbered: own pieces, then parts; `first` is to the left of it, of a level one above. A
+ * seam between two rows of a field on point names their first blocks, one between 60 degree rows the half-triangles at
+ * their left. */
 struct msl_seam {
     muslin_len from_x;
     muslin_len from_y;
@@ -283,6 +293,11 @@ struct msl_meeting {
     int64_t second_pieces;
 };
 void msl_check_edges(struct msl_solving *solving, uint32_t node, const struct msl_meeting *meeting);
+/* Adds a row for it, of a kind of enum muslin_misfit_kind. */
+void msl_add_misfit(struct msl_solving *solving, uint32_t node, const struct msl_meeting *meeting, int32_t kind);
+
+/* Adds a slot, struct msl_slot. */
+void msl_add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches);
 
 /* Finds strip sets (and sets as_set and `cut`), then makes the cut list. */
 void msl_find_sets(struct msl_solving *solving);

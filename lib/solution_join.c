@@ -60,7 +60,7 @@ static void append(struct msl_size *size, const struct msl_size *child, const st
     size->along[edges->other_side] += child->along[edges->other_side];
 }
 
-static void add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches)
+void msl_add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches)
 {
     struct muslin_solution *s = solving->solution;
     struct msl_slot *slot = msl_add_row(solving->check, &s->allocator, &s->slots, sizeof *slot);
@@ -81,12 +81,12 @@ void msl_join_size(struct msl_solving *solving, uint32_t node)
     *size = *before;
     size->slots = slots;
     struct along sum = seen(before, axis);
-    add_slot(solving, 0, 0);
+    msl_add_slot(solving, 0, 0);
     for (int64_t k = 1; solving->check->status == MUSLIN_OK && k < n; k++) {
         const struct msl_size *child = msl_size_of(s, (uint32_t)args[JOIN_CHILDREN + k]);
         const struct along more = seen(child, axis);
         check_pair(solving, node, k, before, child);
-        add_slot(solving, sum.length, size->patches);
+        msl_add_slot(solving, sum.length, size->patches);
         append(size, child, &edges, &sum, &more);
         before = child;
     }
