@@ -35,7 +35,7 @@ void msl_want_stock(struct msl_check *check, const int64_t *prints, size_t kinds
     for (size_t i = 0; check->status == MUSLIN_OK && i < kinds; i++) {
         check->at = (int64_t)i;
         msl_want_count(check, MUSLIN_ARG_PRINTS, prints[i]);
-        there_are += prints[i];
+        there_are += check->status == MUSLIN_OK ? prints[i] : 0;
     }
     if (check->status != MUSLIN_OK)
         return;

@@ -52,7 +52,7 @@ static void want_blocks(struct msl_check *check, const struct blocks *blocks, in
     for (size_t i = 0; check->status == MUSLIN_OK && i < blocks->n; i++) {
         struct muslin_edge_prints_spec block = block_at(check, blocks, i);
         want_block(check, &block);
-        there_are += block.count;
+        there_are += check->status == MUSLIN_OK ? block.count : 0;
     }
     if (check->status != MUSLIN_OK)
         return;

@@ -17,6 +17,9 @@ enum {
 
 /* ---- troubled places --------------------------------------------------------------------------------------------- */
 
+/* Every loose place that touches an equal is among them, and some that no longer do. While the weight is above the
+ * least there is one: the least counts all touches between given places. */
+
 static void add_trouble(struct msl_scatter *s, uint32_t place)
 {
     if (s->trouble_of[place] != MSL_NOWHERE || msl_scatter_is_given(s, place))
@@ -213,9 +216,8 @@ static void return_to_best(struct msl_scatter *s)
 static void exchange_blindly(struct msl_scatter *s)
 {
     uint32_t exchanges = 1 + msl_chance(&s->chance, BLIND);
-    while (exchanges > 0 && s->n_troubled > 0) {
+    for (uint32_t i = 0; i < exchanges; i++) {
         struct exchange e;
-        exchanges--;
         if (draw_exchange(s, s->troubled[msl_chance(&s->chance, s->n_troubled)], &e)) {
             make(s, &e);
             keep(s, &e);

@@ -26,6 +26,7 @@
     X(finishing_suite) \
     X(stripquilt_suite) \
     X(supplies_suite) \
+    X(scatter_suite) \
     X(examples_suite)
 
 #ifdef ONLY
