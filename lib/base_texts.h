@@ -267,7 +267,8 @@
     X(allocator, "allocator") \
     X(sum, "sum of measures") \
     X(frame, "frame of sashes") \
-    X(prefer, "preference")
+    X(prefer, "preference") \
+    X(quilt, "quilt or solution")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -31,6 +31,9 @@
 #ifndef MUSLIN_QUILT_H
 #define MUSLIN_QUILT_H
 
+#include "shape.h"
+#include "unit.h"
+#include "setting.h"
 #include "supplies.h"
 
 #ifdef __cplusplus
@@ -45,7 +48,7 @@ typedef int64_t muslin_id;
 /* How many nodes can turn by 45 degrees within each other. */
 #define MUSLIN_POINT_DEPTH_MAX 4
 
-enum muslin_id_sort {
+enum muslin_sort {
     MUSLIN_ID_FABRIC = 1,
     MUSLIN_ID_MEASURE = 2,
     MUSLIN_ID_NODE = 3
@@ -82,7 +85,7 @@ MUSLIN_API muslin_status muslin_quilt_create(const struct muslin_quilt_spec *spe
  * muslin_quilt_free(quilt). Since 0.1. */
 MUSLIN_API void muslin_quilt_free(struct muslin_quilt *quilt);
 
-/* The sort of an id (enum muslin_id_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
+/* The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
  * order of making (0 for what is no id). Neither asks whether a quilt has it. Constant time. Example: the third node
  * made has number 3. Since 0.1 both. */
 MUSLIN_API int32_t muslin_id_sort(muslin_id id);
@@ -126,7 +129,7 @@ struct muslin_sum_spec {
     uint32_t size;
     uint32_t flags;    /* 0 */
     muslin_id measure;
-    int64_t factor;    /* -MUSLIN_COUNT_MAX .. MUSLIN_COUNT_MAX */
+    int64_t factor;    /* -2^20 .. 2^20 */
 };
 /* Once a measure that is still to be given. */
 #define MUSLIN_SUM_SPEC_INIT { sizeof(struct muslin_sum_spec), 0, 0, 1 }
@@ -496,7 +499,7 @@ enum muslin_node_kind {
     MUSLIN_NODE_SIXTY = 10
 };
 
-struct muslin_quilt_node {
+struct muslin_node {
     uint32_t size;
     uint32_t flags;
     int64_t children;        /* nodes it is made of: what muslin_quilt_children() gives */
@@ -508,7 +511,7 @@ struct muslin_quilt_node {
 };
 /* What a node is. Example: a join of three patches has 3 children and depth 2. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node,
-                                           struct muslin_quilt_node *out, struct muslin_problem *problem);
+                                           struct muslin_node *out, struct muslin_problem *problem);
 
 /* The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
  * left), repeats repeated: ask, then fill. Example: of a join of three equal patches, three times the same id.
@@ -516,7 +519,7 @@ MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, mus
 MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
 
-struct muslin_quilt_counts {
+struct muslin_part_counts {
     uint32_t size;
     uint32_t flags;
     int64_t fabrics;
@@ -525,7 +528,7 @@ struct muslin_quilt_counts {
     int64_t bytes;     /* that the quilt holds from its allocator */
 };
 /* How much a quilt holds. Example: a fresh one has no fabrics, two measures and no nodes. Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_quilt_counts *out,
+MUSLIN_API muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_part_counts *out,
                                              struct muslin_problem *problem);
 
 #ifdef __cplusplus

@@ -126,9 +126,9 @@ MUSLIN_API muslin_status muslin_scatter_blocks(const struct muslin_scatter_block
                                                struct muslin_problem *problem);
 
 /* Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
- * lying in their order in `out` (sets x strips_per_set print numbers). As few equal strips as possible lie in one set,
- * and next to each other; spec->places is sets x strips_per_set, else MUSLIN_ERR_RANGE. Its touches are all pairs in a
- * set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many, strips stay
+ * lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else
+ * MUSLIN_ERR_RANGE). As few equal strips as possible lie in one set, and next to each other: its touches are all pairs
+ * in a set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many, strips stay
  * over. No search is needed: the answer is always the least there is, `proven` is 1 and `work` 0; the seed shuffles.
  * Source: pigeonhole. Example: 12 strips of 6 prints, two each, into 2 sets: every set has all six. Since 0.1. */
 MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec,

@@ -78,7 +78,7 @@ MUSLIN_API muslin_status muslin_sewing_feeds(const struct muslin_solution *solut
 MUSLIN_API muslin_status muslin_sewing_label(int64_t number, char *buf, size_t cap, size_t *need,
                                              struct muslin_problem *problem);
 
-struct muslin_sewing_totals {
+struct muslin_sewn_totals {
     uint32_t size;
     uint32_t flags;
     int64_t steps;
@@ -97,7 +97,7 @@ struct muslin_sewing_totals {
  * rounding of on-point and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at worst.
  * Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_totals(const struct muslin_solution *solution, muslin_len seam_error,
-                                              muslin_len cut_error, struct muslin_sewing_totals *out,
+                                              muslin_len cut_error, struct muslin_sewn_totals *out,
                                               struct muslin_problem *problem);
 
 #ifdef __cplusplus

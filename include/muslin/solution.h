@@ -107,8 +107,9 @@ struct muslin_node_size {
     int64_t half;
     int64_t three_quarter;        /* parts of a diagonal field count as in its own frame */
     int64_t patches;              /* in one of it */
-    int64_t seams_across;         /* the most seams that a line from left to right crosses in it */
-    int64_t seams_down;           /* from top to bottom */
+    int64_t seams_across;         /* seams whose errors add up in its width: of pieces side by side all count, of rows
+                                     the one with most */
+    int64_t seams_down;           /* so in its height: rows all count, each with its highest pile of seams */
     int32_t kind;                 /* enum muslin_node_kind */
     int32_t exact;                /* 1 when its size was not rounded */
 };

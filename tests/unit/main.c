@@ -26,6 +26,8 @@
     X(finishing_suite) \
     X(stripquilt_suite) \
     X(supplies_suite) \
+    X(quilt_suite) \
+    X(solution_suite) \
     X(scatter_suite) \
     X(examples_suite)
 

@@ -1,0 +1,144 @@
+/* solution_join.c - a join, solved: children side by side or one below the other.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "solution_inside.h"
+
+/* The edges of a join along one axis: where it begins and ends, and the two that run along it. */
+struct edges {
+    enum msl_edge first;
+    enum msl_edge last;
+    enum msl_edge side;
+    enum msl_edge other_side;
+};
+
+static struct edges edges_of(int32_t axis)
+{
+    const struct edges across = { MSL_LEFT, MSL_RIGHT, MSL_TOP, MSL_BOTTOM };
+    const struct edges down = { MSL_TOP, MSL_BOTTOM, MSL_LEFT, MSL_RIGHT };
+    return axis == MUSLIN_ACROSS ? across : down;
+}
+
+static int64_t greater(int64_t a, int64_t b)
+{
+    return a > b ? a : b;
+}
+
+/* A size seen along an axis: how far it reaches along it and across it, and the seams so. */
+struct along {
+    muslin_len length;
+    muslin_len breadth;
+    int64_t seams;
+    int64_t seams_across;
+};
+
+static struct along seen(const struct msl_size *size, int32_t axis)
+{
+    const struct along across = { size->width, size->height, size->across, size->down };
+    const struct along down = { size->height, size->width, size->down, size->across };
+    return axis == MUSLIN_ACROSS ? across : down;
+}
+
+/* Whether the child meets the one before it. */
+static void check_pair(struct msl_solving *solving, uint32_t node, int64_t k, const struct msl_size *before,
+                       const struct msl_size *child)
+{
+    int32_t axis = msl_node_args(solving->solution->quilt, node)[JOIN_AXIS];
+    struct edges edges = edges_of(axis);
+    struct msl_meeting meeting = { k - 1, k, seen(before, axis).breadth, seen(child, axis).breadth,
+                                   before->edge[edges.last], child->edge[edges.first], before->along[edges.last],
+                                   child->along[edges.first] };
+    msl_check_edges(solving, node, &meeting);
+}
+
+/* Adds a child to what the join has so far. */
+static void append(struct msl_size *size, const struct msl_size *child, const struct edges *edges, struct along *sum,
+                   const struct along *more)
+{
+    sum->length += more->length;
+    sum->breadth = greater(sum->breadth, more->breadth);
+    sum->seams += more->seams + 1;
+    sum->seams_across = greater(sum->seams_across, more->seams_across);
+    size->patches += child->patches;
+    size->exact = size->exact && child->exact;
+    size->edge[edges->last] = child->edge[edges->last];
+    size->along[edges->last] = child->along[edges->last];
+    size->edge[edges->side] = msl_edge_with(size->edge[edges->side], child->edge[edges->side]);
+    size->edge[edges->other_side] = msl_edge_with(size->edge[edges->other_side], child->edge[edges->other_side]);
+    size->along[edges->side] += child->along[edges->side];
+    size->along[edges->other_side] += child->along[edges->other_side];
+}
+
+static void add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches)
+{
+    struct muslin_solution *s = solving->solution;
+    struct msl_slot *slot = msl_add_row(solving->check, &s->allocator, &s->slots, sizeof *slot);
+    if (slot != NULL)
+        *slot = (struct msl_slot){ offset, patches };
+}
+
+void msl_join_size(struct msl_solving *solving, uint32_t node)
+{
+    struct muslin_solution *s = solving->solution;
+    const int32_t *args = msl_node_args(s->quilt, node);
+    const int32_t axis = args[JOIN_AXIS];
+    const struct edges edges = edges_of(axis);
+    const int64_t n = msl_parts(s, node);
+    struct msl_size *size = msl_size_of(s, node);
+    const struct msl_size *before = msl_size_of(s, (uint32_t)args[JOIN_CHILDREN]);
+    const uint32_t slots = (uint32_t)s->slots.used;
+    *size = *before;
+    size->slots = slots;
+    struct along sum = seen(before, axis);
+    add_slot(solving, 0, 0);
+    for (int64_t k = 1; solving->check->status == MUSLIN_OK && k < n; k++) {
+        const struct msl_size *child = msl_size_of(s, (uint32_t)args[JOIN_CHILDREN + k]);
+        const struct along more = seen(child, axis);
+        check_pair(solving, node, k, before, child);
+        add_slot(solving, sum.length, size->patches);
+        append(size, child, &edges, &sum, &more);
+        before = child;
+    }
+    size->width = axis == MUSLIN_ACROSS ? sum.length : sum.breadth;
+    size->height = axis == MUSLIN_ACROSS ? sum.breadth : sum.length;
+    size->across = axis == MUSLIN_ACROSS ? sum.seams : sum.seams_across;
+    size->down = axis == MUSLIN_ACROSS ? sum.seams_across : sum.seams;
+}
+
+static muslin_len offset_of(const struct muslin_solution *solution, uint32_t node, int64_t k)
+{
+    const struct msl_slot *slots = solution->slots.rows;
+    return slots[msl_size_of(solution, node)->slots + (uint64_t)k].offset;
+}
+
+/* A child that is lower or narrower than the join lies at its top or left. */
+struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t node, int64_t k)
+{
+    const int32_t *args = msl_node_args(solution->quilt, node);
+    uint32_t number = (uint32_t)args[JOIN_CHILDREN + k];
+    muslin_len offset = offset_of(solution, node, k);
+    muslin_len room = msl_size_of(solution, node)->height - msl_size_of(solution, number)->height;
+    struct msl_part part = { number, 0, offset, room, 0 };
+    if (args[JOIN_AXIS] == MUSLIN_DOWN) {
+        part.x = 0;
+        part.y = room - offset;
+    }
+    return part;
+}
+
+/* Between children k and k + 1, as long as the longer of the two edges. */
+struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t node, int64_t k)
+{
+    const int32_t *args = msl_node_args(solution->quilt, node);
+    const struct msl_size *size = msl_size_of(solution, node);
+    const struct msl_size *first = msl_size_of(solution, (uint32_t)args[JOIN_CHILDREN + k]);
+    const struct msl_size *second = msl_size_of(solution, (uint32_t)args[JOIN_CHILDREN + k + 1]);
+    muslin_len offset = offset_of(solution, node, k + 1);
+    if (args[JOIN_AXIS] == MUSLIN_ACROSS) {
+        muslin_len height = greater(first->height, second->height);
+        muslin_len sewn = height + msl_allowances(solution, first->edge[MSL_TOP], first->edge[MSL_BOTTOM]);
+        return (struct msl_seam){ offset, size->height - height, offset, size->height, sewn, k, k + 1 };
+    }
+    muslin_len width = greater(first->width, second->width);
+    muslin_len sewn = width + msl_allowances(solution, first->edge[MSL_LEFT], first->edge[MSL_RIGHT]);
+    return (struct msl_seam){ 0, size->height - offset, width, size->height - offset, sewn, k, k + 1 };
+}

@@ -1,0 +1,287 @@
+/* solution_node.c - asks a node of any kind: each question goes to the file of its kind.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "solution_inside.h"
+
+static int32_t kind_of(const struct muslin_solution *solution, uint32_t node)
+{
+    return msl_node_row(solution->quilt, node)->kind;
+}
+
+/* ---- what solving needs ----------------------------------------------------------------------------------------- */
+
+void msl_want_node_size(struct msl_solving *solving, int32_t argument, muslin_len size)
+{
+    msl_want_some_size(solving->check, argument, size);
+}
+
+muslin_len msl_edge_with(muslin_len first, muslin_len second)
+{
+    return first == second ? first : -1;
+}
+
+muslin_len msl_allowances(const struct muslin_solution *solution, muslin_len first, muslin_len second)
+{
+    muslin_len usual = msl_value_of(solution, MSL_ALLOWANCE);
+    muslin_len sum = (first < 0 ? usual : first) + (second < 0 ? usual : second);
+    int64_t sewn = (first != 0) + (second != 0);
+    return sum + msl_divided_up(sewn * msl_value_of(solution, MSL_TAKE_UP), 2);
+}
+
+static int64_t absolute(int64_t value)
+{
+    return value < 0 ? -value : value;
+}
+
+static void add_misfit(struct msl_solving *solving, uint32_t node, const struct msl_meeting *m, int32_t kind)
+{
+    struct muslin_solution *s = solving->solution;
+    struct muslin_misfit *row = msl_add_row(solving->check, &s->allocator, &s->misfits, sizeof *row);
+    if (row == NULL)
+        return;
+    int by_length = kind != MUSLIN_MISFIT_ALLOWANCE;
+    muslin_len first = by_length ? m->first_size : m->first_edge;
+    muslin_len second = by_length ? m->second_size : m->second_edge;
+    int64_t pieces = m->first_pieces > m->second_pieces ? m->first_pieces : m->second_pieces;
+    *row = (struct muslin_misfit){ sizeof *row, 0, msl_id(s->quilt, MUSLIN_ID_NODE, node), m->first, m->second, first,
+                                   second, first - second, by_length ? pieces : 0, 0, 0, kind, 0 };
+    if (kind == MUSLIN_MISFIT_EASED)
+        row->ease_each = msl_divided_up(absolute(first - second), pieces);
+}
+
+void msl_check_edges(struct msl_solving *solving, uint32_t node, const struct msl_meeting *meeting)
+{
+    muslin_len difference = absolute(meeting->first_size - meeting->second_size);
+    if (difference != 0)
+        add_misfit(solving, node, meeting,
+                   difference > solving->solution->spec.ease ? MUSLIN_MISFIT_LENGTH : MUSLIN_MISFIT_EASED);
+    if (meeting->first_edge != meeting->second_edge || meeting->first_edge < 0)
+        add_misfit(solving, node, meeting, MUSLIN_MISFIT_ALLOWANCE);
+}
+
+void msl_solve_node(struct msl_solving *solving, uint32_t node)
+{
+    switch (kind_of(solving->solution, node)) {
+    case MUSLIN_NODE_PATCH:
+        msl_patch_size(solving, node);
+        break;
+    case MUSLIN_NODE_UNIT:
+        msl_unit_size(solving, node);
+        break;
+    case MUSLIN_NODE_SHAPE:
+        msl_shape_size(solving, node);
+        break;
+    case MUSLIN_NODE_JOIN:
+        msl_join_size(solving, node);
+        break;
+    case MUSLIN_NODE_TURN:
+        msl_turn_size(solving, node);
+        break;
+    case MUSLIN_NODE_TRIM:
+        msl_trim_size(solving, node);
+        break;
+    case MUSLIN_NODE_PINWHEEL:
+        msl_pinwheel_size(solving, node);
+        break;
+    case MUSLIN_NODE_SET_IN:
+        msl_set_in_size(solving, node);
+        break;
+    case MUSLIN_NODE_DIAGONAL:
+        msl_diagonal_size(solving, node);
+        break;
+    default:
+        msl_sixty_size(solving, node);
+        break;
+    }
+    if (solving->check->status != MUSLIN_OK)
+        return;
+    const struct msl_size *size = msl_size_of(solving->solution, node);
+    msl_want_node_size(solving, MUSLIN_ARG_FINISHED, size->width);
+    msl_want_node_size(solving, MUSLIN_ARG_FINISHED, size->height);
+    msl_want_between(solving->check, MUSLIN_ARG_PIECES, size->patches, 1, MUSLIN_COUNT_MAX);
+}
+
+/* ---- parts ------------------------------------------------------------------------------------------------------ */
+
+int64_t msl_parts(const struct muslin_solution *solution, uint32_t node)
+{
+    const struct msl_row *row = msl_node_row(solution->quilt, node);
+    return msl_children_of(row->kind, row->count).count;
+}
+
+struct msl_part msl_part(const struct muslin_solution *solution, uint32_t node, int64_t k)
+{
+    switch (kind_of(solution, node)) {
+    case MUSLIN_NODE_JOIN:
+        return msl_join_part(solution, node, k);
+    case MUSLIN_NODE_TURN:
+        return msl_turn_part(solution, node);
+    case MUSLIN_NODE_TRIM:
+        return msl_trim_part(solution, node);
+    case MUSLIN_NODE_PINWHEEL:
+        return msl_pinwheel_part(solution, node, k);
+    case MUSLIN_NODE_SET_IN:
+        return msl_set_in_part(solution, node);
+    default:
+        return msl_diagonal_part(solution, node, k);
+    }
+}
+
+/* Binary search among the slots of a join: the last child that begins at or before the patch. */
+static int64_t slot_with(const struct muslin_solution *solution, uint32_t node, int64_t patch, int64_t *before)
+{
+    const struct msl_slot *slots = (const struct msl_slot *)solution->slots.rows + msl_size_of(solution, node)->slots;
+    int64_t low = 0;
+    int64_t high = msl_parts(solution, node);
+    while (high - low > 1) {
+        int64_t middle = (low + high) / 2;
+        if (slots[middle].patches <= patch)
+            low = middle;
+        else
+            high = middle;
+    }
+    *before = slots[low].patches;
+    return low;
+}
+
+int64_t msl_part_with(const struct muslin_solution *solution, uint32_t node, int64_t patch, int64_t *before)
+{
+    if (kind_of(solution, node) == MUSLIN_NODE_JOIN)
+        return slot_with(solution, node, patch, before);
+    int64_t first = msl_pieces(solution, node);
+    int64_t k = 0;
+    for (;;) {
+        int64_t patches = msl_size_of(solution, msl_part(solution, node, k).node)->patches;
+        if (patch < first + patches)
+            break;
+        first += patches;
+        k++;
+    }
+    *before = first;
+    return k;
+}
+
+/* Edges clockwise from the left: a turn moves each on by its quarters. */
+enum msl_edge msl_edge_before(int32_t turn, enum msl_edge edge)
+{
+    static const uint8_t clockwise[MSL_EDGES] = { 0, 2, 1, 3 }; /* left, right, top, bottom */
+    static const uint8_t edge_at[MSL_EDGES] = { MSL_LEFT, MSL_TOP, MSL_RIGHT, MSL_BOTTOM };
+    enum msl_edge before = (enum msl_edge)edge_at[(clockwise[edge] + 4 - (turn & MSL_TURN_QUARTERS)) & 3];
+    if ((turn & MSL_TURN_MIRRORED) == 0 || before == MSL_TOP || before == MSL_BOTTOM)
+        return before;
+    return before == MSL_LEFT ? MSL_RIGHT : MSL_LEFT;
+}
+
+void msl_turn_point(int32_t turn, muslin_len width, muslin_len height, muslin_len *x, muslin_len *y)
+{
+    if ((turn & MSL_TURN_MIRRORED) != 0)
+        *x = width - *x;
+    for (int32_t i = 0; i < (turn & MSL_TURN_QUARTERS); i++) {
+        muslin_len was_x = *x;
+        muslin_len was_width = width;
+        *x = *y;
+        *y = was_width - was_x;
+        width = height;
+        height = was_width;
+    }
+}
+
+/* ---- own pieces ------------------------------------------------------------------------------------------------- */
+
+int64_t msl_pieces(const struct muslin_solution *solution, uint32_t node)
+{
+    switch (kind_of(solution, node)) {
+    case MUSLIN_NODE_PATCH:
+        return 1;
+    case MUSLIN_NODE_UNIT:
+        return msl_unit_pieces(solution, node);
+    case MUSLIN_NODE_SHAPE:
+        return msl_shape_pieces(solution, node);
+    case MUSLIN_NODE_SET_IN:
+        return msl_set_in_pieces(solution, node);
+    case MUSLIN_NODE_DIAGONAL:
+        return msl_diagonal_pieces(solution, node);
+    case MUSLIN_NODE_SIXTY:
+        return msl_sixty_pieces(solution, node);
+    default:
+        return 0;
+    }
+}
+
+void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
+                 struct msl_ring *ring)
+{
+    switch (kind_of(solution, node)) {
+    case MUSLIN_NODE_PATCH:
+        msl_patch_outline(solution, node, stage, ring);
+        break;
+    case MUSLIN_NODE_UNIT:
+        msl_unit_outline(solution, node, piece, stage, ring);
+        break;
+    case MUSLIN_NODE_SHAPE:
+        msl_shape_outline(solution, node, piece, stage, ring);
+        break;
+    case MUSLIN_NODE_SET_IN:
+        msl_set_in_outline(solution, node, piece, stage, ring);
+        break;
+    case MUSLIN_NODE_DIAGONAL:
+        msl_diagonal_outline(solution, node, piece, stage, ring);
+        break;
+    default:
+        msl_sixty_outline(solution, node, piece, stage, ring);
+        break;
+    }
+}
+
+/* ---- seams ------------------------------------------------------------------------------------------------------ */
+
+int64_t msl_seams(const struct muslin_solution *solution, uint32_t node)
+{
+    switch (kind_of(solution, node)) {
+    case MUSLIN_NODE_UNIT:
+        return msl_unit_seams(solution, node);
+    case MUSLIN_NODE_SHAPE:
+        return msl_shape_seams(solution, node);
+    case MUSLIN_NODE_JOIN:
+        return msl_parts(solution, node) - 1;
+    case MUSLIN_NODE_PINWHEEL:
+        return PINWHEEL_ARGS + 3;
+    case MUSLIN_NODE_SET_IN:
+        return msl_set_in_seams(solution, node);
+    case MUSLIN_NODE_DIAGONAL:
+        return msl_diagonal_seams(solution, node);
+    case MUSLIN_NODE_SIXTY:
+        return msl_sixty_seams(solution, node);
+    default:
+        return 0;
+    }
+}
+
+struct msl_seam msl_seam(const struct muslin_solution *solution, uint32_t node, int64_t k)
+{
+    switch (kind_of(solution, node)) {
+    case MUSLIN_NODE_UNIT:
+        return msl_unit_seam(solution, node, k);
+    case MUSLIN_NODE_SHAPE:
+        return msl_shape_seam(solution, node, k);
+    case MUSLIN_NODE_JOIN:
+        return msl_join_seam(solution, node, k);
+    case MUSLIN_NODE_PINWHEEL:
+        return msl_pinwheel_seam(solution, node, k);
+    case MUSLIN_NODE_SET_IN:
+        return msl_set_in_seam(solution, node, k);
+    case MUSLIN_NODE_DIAGONAL:
+        return msl_diagonal_seam(solution, node, k);
+    default:
+        return msl_sixty_seam(solution, node, k);
+    }
+}
+
+muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node)
+{
+    muslin_len sewn = 0;
+    int64_t seams = msl_seams(solution, node);
+    for (int64_t k = 0; k < seams; k++)
+        sewn += msl_seam(solution, node, k).sewn;
+    return sewn;
+}
