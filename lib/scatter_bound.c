@@ -9,6 +9,8 @@
  *   Few kinds    Places that all touch each other, a clique, cannot all differ when the kinds are fewer than they.
  *   Quantities   Of a kind that must be laid n times, where loose places are parted into c cliques, c may lie alone;
  *                each further one touches another, or two where every clique has two, and so on (pigeonhole).
+ *                For these two, places are parted several times, each time by touches that were not used before, and
+ *                what each parting finds is added: a kind that fills too much of a grid touches across and down.
  *   Two kinds    Around a ring of an odd number of places two kinds cannot take turns: each ring that shares no touch
  *                with an earlier one has two equal that touch. One kind alone touches itself everywhere. */
 #include "scatter_inside.h"
@@ -78,6 +80,16 @@ static int64_t of_given_around(struct bound *b, uint32_t place)
 
 /* ---- cliques ----------------------------------------------------------------------------------------------------- */
 
+enum { PARTINGS = 8 };
+
+/* A bit of a touch's weight, set while a parting has used it. */
+#define USED (UINT32_C(1) << 31)
+
+static int is_used(struct msl_touch touch)
+{
+    return (touch.weight & USED) != 0;
+}
+
 struct cliques {
     int64_t few_kinds;  /* weight that those have which are larger than the number of kinds */
     int64_t lightest;   /* touch in any */
@@ -101,7 +113,7 @@ static void join(struct bound *b, uint32_t place, uint32_t size, uint32_t *n_row
     struct msl_scatter_heap *heap = &s->next_places;
     for (uint32_t t = s->first[place]; t < s->first[place + 1]; t++) {
         uint32_t other = s->touches[t].place;
-        if (heap->where[other] == MSL_NOWHERE)
+        if (heap->where[other] == MSL_NOWHERE || is_used(s->touches[t]))
             continue;
         msl_heap_change(heap, other, heap->keys[other] + 1);
         if (b->marks[other] == size) { /* a second touch of one pair is not counted again */
@@ -112,7 +124,8 @@ static void join(struct bound *b, uint32_t place, uint32_t size, uint32_t *n_row
     }
 }
 
-/* The lightest touch between a place and those of the clique, which are marked. */
+/* The lightest touch between a place and those of the clique, which are marked. None of these is used: all touches of a
+ * pair are used together. */
 static int64_t lightest_to(const struct bound *b, uint32_t place, uint32_t clique)
 {
     const struct msl_scatter *s = b->s;
@@ -180,7 +193,7 @@ static struct cliques part_into_cliques(struct bound *b)
         found.at_least[place] = 0;
         int64_t touches = 0;
         for (uint32_t t = s->first[place]; t < s->first[place + 1]; t++)
-            touches += is_loose(s, s->touches[t].place);
+            touches += is_loose(s, s->touches[t].place) && !is_used(s->touches[t]);
         if (is_loose(s, place))
             msl_heap_add(&s->next_places, place, -touches);
     }
@@ -203,6 +216,34 @@ static int64_t of_quantities(const struct bound *b, const struct cliques *clique
         }
     }
     return cliques->largest > 1 ? cliques->lightest * pairs : 0;
+}
+
+/* The touches within cliques are used, or with 0 all of them are free again. */
+static void use_up_cliques(const struct bound *b, uint32_t used)
+{
+    const struct msl_scatter *s = b->s;
+    for (uint32_t i = 0; i < s->n_loose; i++)
+        for (uint32_t t = s->first[s->loose[i]]; t < s->first[s->loose[i] + 1]; t++) {
+            if (used == 0)
+                s->touches[t].weight &= ~USED;
+            else if (b->above[s->loose[i]] == b->above[s->touches[t].place])
+                s->touches[t].weight |= USED;
+        }
+}
+
+/* Parted again as long as that finds something. */
+static int64_t of_partings(struct bound *b)
+{
+    int64_t least = 0;
+    int64_t found = 1;
+    for (int32_t i = 0; i < PARTINGS && found > 0; i++) {
+        struct cliques cliques = part_into_cliques(b);
+        found = greater(cliques.few_kinds, of_quantities(b, &cliques));
+        least += found;
+        use_up_cliques(b, USED);
+    }
+    use_up_cliques(b, 0);
+    return least;
 }
 
 /* ---- two kinds --------------------------------------------------------------------------------------------------- */
@@ -293,8 +334,7 @@ static int64_t of_loose_pairs(struct bound *b)
 {
     if (b->kinds == 1)
         return of_one_kind(b->s);
-    struct cliques cliques = part_into_cliques(b);
-    int64_t least = greater(cliques.few_kinds, of_quantities(b, &cliques));
+    int64_t least = of_partings(b);
     return b->kinds == 2 ? greater(least, of_odd_rings(b)) : least;
 }
 

@@ -46,7 +46,7 @@ def test_blocks_of_one_print_touch_everywhere(muslin: Muslin) -> None:
     words = ("scatter", "12", "--columns", "3", "--rows", "4")
     assert muslin.answer(*words)["no_layout_has_fewer_than"] == 17
     assert "17 pairs of equal blocks touch; no layout has fewer." in muslin.words(*words)
-    # Two of three in a row: one pair.
+    # Three of four in a row: one pair.
     assert "1 pair of equal blocks touches; no layout" in muslin.words("scatter", "4", "1", "--columns", "4", "--rows",
                                                                       "1")
 

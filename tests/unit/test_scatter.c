@@ -225,6 +225,33 @@ START_TEST(more_of_a_print_than_may_lie_apart_touch)
 }
 END_TEST
 
+/* 7 of 12 blocks: one of them leaves the chessboard of six, and touches two at least, in a corner. */
+START_TEST(a_print_with_too_many_blocks_touches_across_and_down)
+{
+    static struct layout l;
+    const int64_t prints[] = { 7, 5 };
+    lay_grid(&l, 4, 3);
+    ck_touching(&l, prints, 2, NULL, 2);
+    ck_assert_int_eq(l.result.proven, 1);
+}
+END_TEST
+
+/* Ten places that touch ten others each, twelve of one print: with i of them on one side i (12 - i) + (10 - i) (i - 2)
+ * pairs are equal, at least 20. Pairs of places that touch can be parted ten times, two too many each. */
+START_TEST(places_are_not_parted_without_end)
+{
+    static struct layout l;
+    const int64_t prints[] = { 12, 8 };
+    memset(&l, 0, sizeof l);
+    l.places = 20;
+    for (int64_t place = 0; place < 100; place++)
+        touch(&l, place / 10, 10 + place % 10);
+    ck_touching(&l, prints, 2, NULL, 20);
+    ck_assert_int_ge(l.result.least, 8);
+    ck_assert_int_le(l.result.least, 20);
+}
+END_TEST
+
 /* In a ring of three the lightest touch is the one to give up; a pair named twice counts twice. */
 START_TEST(the_lightest_touch_of_a_ring_is_given_up)
 {
@@ -686,6 +713,8 @@ static void add_layouts(Suite *suite)
     tcase_add_test(layouts, places_without_touches_need_no_search);
     tcase_add_test(layouts, places_that_all_touch_have_equal_pairs_when_prints_are_few);
     tcase_add_test(layouts, more_of_a_print_than_may_lie_apart_touch);
+    tcase_add_test(layouts, a_print_with_too_many_blocks_touches_across_and_down);
+    tcase_add_test(layouts, places_are_not_parted_without_end);
     tcase_add_test(layouts, the_lightest_touch_of_a_ring_is_given_up);
     tcase_add_test(layouts, rings_that_share_a_touch_count_once);
     tcase_add_test(layouts, given_places_keep_their_print_and_count);
