@@ -230,7 +230,7 @@ START_TEST(a_print_with_too_many_blocks_touches_across_and_down)
 {
     static struct layout l;
     const int64_t prints[] = { 7, 5 };
-    lay_grid(&l, 4, 3);
+    lay_grid(&l, 3, 4);
     ck_touching(&l, prints, 2, NULL, 2);
     ck_assert_int_eq(l.result.proven, 1);
 }
