@@ -32,6 +32,7 @@
     X(solution_outlines_suite) \
     X(solution_check_suite) \
     X(solution_round_suite) \
+    X(scatter_suite) \
     X(examples_suite)
 
 #ifdef ONLY
