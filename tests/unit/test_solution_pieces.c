@@ -335,7 +335,7 @@ START_TEST(a_shape_is_drawn_as_drawn)
 }
 END_TEST
 
-/* 9 in wide and 4 in high the slant runs 4 1/2 in across and 2 in up: cut at e outside it. */
+/* The slant begins at half the size, 15000 1/2 ticks across: rounded, with a half up. */
 START_TEST(a_shape_of_another_size_keeps_its_seam)
 {
     struct sewn s;
@@ -347,16 +347,16 @@ START_TEST(a_shape_of_another_size_keeps_its_seam)
     draw_node(solution, node, MUSLIN_STAGE_FINISHED, &drawn);
     CK_PATCH(0, { 0, 0, -1 }, { 30001, 0, -1 }, { 30001, 20000, 0 }, { 15001, 40000, -1 }, { 0, 40000, -1 });
     CK_PATCH(1, { 30001, 20000, -1 }, { 30001, 40000, -1 }, { 15001, 40000, 0 });
-    /* legs of 15000 and 20000, a side of 25000: raw legs end e (1 + 20 / 15 ...) beyond: e (a + b + c) / b - e */
+    /* legs of 15000 and 20000 and a side of 25000: the raw points lie e (20 + 25) / 15 and e (15 + 25) / 20 beyond */
     draw_node(solution, node, MUSLIN_STAGE_RAW, &drawn);
-    CK_PATCH(1, { 32033, 20000 - 6096 + 0, -1 }, { 32033, 42032, -1 }, { 15001 - 4064, 42032, 0 });
+    CK_PATCH(1, { 32033, 20000 - 6096, -1 }, { 32033, 42032, -1 }, { 15001 - 4064, 42032, 0 });
     muslin_solution_free(solution);
     end_sewing(&s);
 }
 END_TEST
 
-/* Four bricks: the lower long one meets two above, whose own meeting point lies within its edge, and it has a corner of
- * its own there that changes nothing. The one on the right has a notch filled by a bar. */
+/* Three bricks: the long one meets two above it, which meet each other within its upper side; it and its right
+ * neighbour have a corner more within a straight side, which changes nothing. */
 START_TEST(an_edge_with_several_neighbours_has_the_first_seam)
 {
     struct sewn s;
