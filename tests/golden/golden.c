@@ -247,4 +247,5 @@ void golden_run(struct golden *g)
     golden_supplies(g);
     golden_setting_more(g);
     golden_scatter(g);
+    golden_quilt_unit(g);
 }

@@ -48,6 +48,7 @@ void golden_rounds(struct golden *g);
 void golden_fit(struct golden *g);
 void golden_supplies(struct golden *g);
 void golden_scatter(struct golden *g);
+void golden_quilt_unit(struct golden *g);
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 
