@@ -14,11 +14,11 @@
  * and row b = c - r, which ends at the lower right one.
  *
  * Where pieces end. Rows are sewn with straight seams, so between two setting triangles, beyond the tip of a block,
- * the seam of the rows runs straight on for f sqrt 2, to the outside. Corners come last: upper left and lower right along
- * u = 0 and u = (c + r - 1) B, from outside to outside, across the ends of all rows that reach so far; then upper right
- * and lower left along v = c B and v = (1 - r) B, across the first two where these reach so far. Each piece is what the
- * lines leave of its triangle; muslin_setting_point() says how large the whole one is. A line that is k blocks from a
- * tip is reached by what runs on from there when k B < f sqrt 2, that is, f > 0 and k <= g = floor(f sqrt 2 / B).
+ * the seam of the rows runs straight on for f sqrt 2, to the outside. Corners come last: upper left and lower right
+ * along u = 0 and u = (c + r - 1) B, from outside to outside, across the ends of all rows that reach so far; then upper
+ * right and lower left along v = c B and v = (1 - r) B, across the first two where these reach so far. Each piece is
+ * what the lines leave of its triangle; muslin_setting_point() says how large the whole one is. A line that is k blocks
+ * from a tip is reached by what runs on from there when k B < f sqrt 2, so when f > 0 and k <= g = floor(f sqrt 2 / B).
  *
  * A half turn of the field takes u to (c + r - 1) B - u and v to (c - r + 1) B - v, right to left, and bottom to top. */
 #include "solution_inside.h"
@@ -272,14 +272,22 @@ static int64_t along_edge(const struct field *field, int64_t blocks)
     return blocks + 1 - (field->reach < blocks ? field->reach : blocks - 1);
 }
 
-/* A line through n blocks tip to tip crosses two seams wherever it comes from one into the next, at one's edge and so
- * at the other's, and one at each end: 2 n. With a set-off it crosses what runs on beyond the tips as well: lines one
- * block apart and f sqrt 2 long, at each end. Inside a block it crosses all seams, those across it and those down. */
+/* Lines that run on beyond the tips along one side of n blocks, one block apart and f sqrt 2 long: as many as a line
+ * from side to side can meet there. */
+static int64_t beyond_tips(const struct field *field, int64_t blocks)
+{
+    if (field->set_off == 0)
+        return 0;
+    return field->reach < blocks ? field->reach + 1 : blocks;
+}
+
+/* A line through n blocks tip to tip crosses two seams where it comes from one into the next, and one at each end: 2 n
+ * of the field's own; with a set-off, more at each end, beyond the tips. Inside a block it crosses all seams, those
+ * across it and those down it. */
 static void count_crossed(const struct muslin_solution *solution, const struct field *field, struct msl_size *size)
 {
-    const int64_t beyond = field->set_off == 0 ? 0 : 2 * (field->reach + 1);
-    size->across = 2 * field->columns + beyond + most_along(solution, field, 1);
-    size->down = 2 * field->rows + beyond + most_along(solution, field, 0);
+    size->across = 2 * field->columns + 2 * beyond_tips(field, field->rows) + most_along(solution, field, 1);
+    size->down = 2 * field->rows + 2 * beyond_tips(field, field->columns) + most_along(solution, field, 0);
 }
 
 void msl_diagonal_size(struct msl_solving *solving, uint32_t node)
