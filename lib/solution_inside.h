@@ -92,6 +92,8 @@ struct msl_need {
 
 /* Copies however they lie. */
 int64_t msl_copies(const struct msl_counts *counts);
+/* Adds the copies of a node, of node n at n - 1, to those of its parts. */
+void msl_count_parts(const struct muslin_solution *solution, struct msl_counts *counts, uint32_t node);
 
 static inline struct msl_size *msl_size_of(const struct muslin_solution *solution, uint32_t node)
 {
@@ -143,7 +145,8 @@ void msl_turn_point(int32_t turn, muslin_len width, muslin_len height, muslin_le
 
 /* ---- own pieces ------------------------------------------------------------------------------------------------- */
 
-enum { MSL_RING_MOST = 40 };
+/* Corners of a piece, and room for those that trimming adds. */
+enum { MSL_RING_MOST = 40, MSL_RING_ROOM = 80 };
 
 /* The outline of one piece, counter-clockwise, in its node. */
 struct msl_ring {
@@ -152,9 +155,9 @@ struct msl_ring {
     int32_t corners;
     int32_t exact;
     int32_t turn;                /* of its print */
-    muslin_len x[MSL_RING_MOST];
-    muslin_len y[MSL_RING_MOST];
-    int32_t seam[MSL_RING_MOST]; /* of the edge that starts here: the node's seam, -1 the node's outside */
+    muslin_len x[MSL_RING_ROOM];
+    muslin_len y[MSL_RING_ROOM];
+    int32_t seam[MSL_RING_ROOM]; /* along the edge that starts here: the (first) seam of the node, -1 its outside */
 };
 
 /* Pieces that a node has of its own: 1 for a patch, the patches of a unit, setting triangles, mitred strips; not its
@@ -171,9 +174,10 @@ int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node);
 
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 
-/* A seam of the node itself, by its finished ends in the node. `first` and `second` are what it joins, numbered: own
- * pieces, then parts; `first` is to the left of it or above. A seam between two rows of a field on point names their
- * first blocks, one between 60 degree rows the half-triangles at their left. */
+/* A seam of the node itself, by its finished ends in the node: it runs upwards, a level one to the right. `first` and
+ * `second` are what it joins, numbered: own pieces, then parts; `first` is to the left of it, of a level one above. A
+ * seam between two rows of a field on point names their first blocks, one between 60 degree rows the half-triangles at
+ * their left. */
 struct msl_seam {
     muslin_len from_x;
     muslin_len from_y;
@@ -185,6 +189,8 @@ struct msl_seam {
 };
 int64_t msl_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+/* The seam of the node along an edge of part k (an edge as the part lies in the node); -1: that edge is the node's. */
+int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
 /* All of a node's seams together. */
 muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node);
 
@@ -195,9 +201,19 @@ muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node)
 void msl_patch_size(struct msl_solving *solving, uint32_t node);
 void msl_patch_outline(const struct muslin_solution *solution, uint32_t node, int32_t stage, struct msl_ring *ring);
 
+/* The edges of a join along one axis: where it begins and ends, and the two that run along it. */
+struct msl_edges {
+    enum msl_edge first;
+    enum msl_edge last;
+    enum msl_edge side;
+    enum msl_edge other_side;
+};
+struct msl_edges msl_edges_along(int32_t axis);
+
 void msl_join_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t node, int64_t k);
 struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_join_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
 
 void msl_turn_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_turn_part(const struct muslin_solution *solution, uint32_t node);

@@ -279,7 +279,7 @@ int64_t msl_seams(const struct muslin_solution *solution, uint32_t node)
     case MUSLIN_NODE_JOIN:
         return msl_parts(solution, node) - 1;
     case MUSLIN_NODE_PINWHEEL:
-        return PINWHEEL_ARGS + 3;
+        return PINWHEEL_ARGS - 1;
     case MUSLIN_NODE_SET_IN:
         return msl_set_in_seams(solution, node);
     case MUSLIN_NODE_DIAGONAL:
@@ -308,6 +308,16 @@ struct msl_seam msl_seam(const struct muslin_solution *solution, uint32_t node, 
         return msl_diagonal_seam(solution, node, k);
     default:
         return msl_sixty_seam(solution, node, k);
+    }
+}
+
+int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
+{
+    switch (kind_of(solution, node)) {
+    case MUSLIN_NODE_JOIN:
+        return msl_join_beside(solution, node, k, edge);
+    default:
+        return -1;
     }
 }
 
