@@ -28,6 +28,7 @@
     X(supplies_suite) \
     X(quilt_suite) \
     X(solution_suite) \
+    X(solution_sets_suite) \
     X(examples_suite)
 
 #ifdef ONLY
