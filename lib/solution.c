@@ -280,6 +280,19 @@ int64_t msl_copies(const struct msl_counts *counts)
     return copies;
 }
 
+/* Nodes that are measured and not sewn in have none. */
+static void count_misfits(struct muslin_solution *s)
+{
+    struct muslin_misfit *misfits = s->misfits.rows;
+    const uint64_t found = s->misfits.used;
+    s->misfits.used = 0;
+    for (uint64_t i = 0; i < found; i++) {
+        misfits[i].count = msl_copies(&s->counts[muslin_id_number(misfits[i].node) - 1]);
+        if (misfits[i].count > 0)
+            misfits[s->misfits.used++] = misfits[i];
+    }
+}
+
 /* Copies of every node. No node has more than the root has patches. */
 static void count_nodes(struct msl_solving *solving)
 {
@@ -293,9 +306,7 @@ static void count_nodes(struct msl_solving *solving)
     for (uint32_t node = s->root; node > 0; node--)
         if (msl_copies(&s->counts[node - 1]) > 0)
             msl_count_parts(s, s->counts, node);
-    struct muslin_misfit *misfits = s->misfits.rows;
-    for (uint64_t i = 0; i < s->misfits.used; i++)
-        misfits[i].count = msl_copies(&s->counts[muslin_id_number(misfits[i].node) - 1]);
+    count_misfits(s);
 }
 
 static void solve(struct msl_solving *solving)

@@ -60,7 +60,7 @@ static void append(struct msl_size *size, const struct msl_size *child, const st
     size->along[edges->other_side] += child->along[edges->other_side];
 }
 
-static void add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches)
+void msl_add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches)
 {
     struct muslin_solution *s = solving->solution;
     struct msl_slot *slot = msl_add_row(solving->check, &s->allocator, &s->slots, sizeof *slot);
@@ -81,12 +81,12 @@ void msl_join_size(struct msl_solving *solving, uint32_t node)
     *size = *before;
     size->slots = slots;
     struct along sum = seen(before, axis);
-    add_slot(solving, 0, 0);
+    msl_add_slot(solving, 0, 0);
     for (int64_t k = 1; solving->check->status == MUSLIN_OK && k < n; k++) {
         const struct msl_size *child = msl_size_of(s, (uint32_t)args[JOIN_CHILDREN + k]);
         const struct along more = seen(child, axis);
         check_pair(solving, node, k, before, child);
-        add_slot(solving, sum.length, size->patches);
+        msl_add_slot(solving, sum.length, size->patches);
         append(size, child, &edges, &sum, &more);
         before = child;
     }
@@ -133,4 +133,12 @@ struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t n
     muslin_len width = greater(first->width, second->width);
     muslin_len sewn = width + msl_allowances(solution, first->edge[MSL_LEFT], first->edge[MSL_RIGHT]);
     return (struct msl_seam){ 0, size->height - offset, width, size->height - offset, sewn, k, k + 1 };
+}
+
+int64_t msl_join_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
+{
+    struct msl_edges edges = msl_edges_along(msl_node_args(solution->quilt, node)[JOIN_AXIS]);
+    if (edge == edges.first)
+        return k - 1;
+    return edge == edges.last && k + 1 < msl_parts(solution, node) ? k : -1;
 }

@@ -129,8 +129,8 @@ struct muslin_totals {
     int64_t patches;           /* in all tops */
     int64_t different_nodes;   /* that the root holds, itself included */
     int64_t finished_area;     /* of one top: width x height */
-    int64_t patch_area;        /* of one top: what its finished outlines cover; equal where everything is exact */
-    int64_t area_bound;        /* the two differ by no more than this; 0 where everything is exact */
+    int64_t patch_area;        /* of one top: what its finished outlines cover, each in its own frame */
+    int64_t area_bound;        /* where edges meet, the two differ by no more than this; 0 where everything is exact */
     int64_t misfits;           /* rows of muslin_solution_misfits() that are no ease, ... */
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */
@@ -138,8 +138,8 @@ struct muslin_totals {
     uint32_t warnings;         /* all that its rows carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
-/* The whole at a glance. MUSLIN_ERR_OVERFLOW: an area passes its type. Time follows the nodes. Example: a 36 in square
- * top of 81 patches. Since 0.1. */
+/* The whole at a glance. Time follows the nodes, their own pieces, and the patches that trimming cuts. Example: a 36 in
+ * square top of 81 patches. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
                                                 struct muslin_problem *problem);
 
@@ -156,7 +156,7 @@ struct muslin_misfit {
     uint32_t size;
     uint32_t flags;
     muslin_id node;            /* in which they meet */
-    int64_t first;             /* child of it, counted from 0 */
+    int64_t first;             /* child of it, counted from 0; strips of a set-in: enum muslin_side */
     int64_t second;
     muslin_len first_size;     /* finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
     muslin_len second_size;
@@ -174,8 +174,9 @@ MUSLIN_API muslin_status muslin_solution_misfits(const struct muslin_solution *s
                                                  size_t row_size, size_t capacity, size_t *count,
                                                  struct muslin_problem *problem);
 
-/* One way from the root to a node: the child numbers to follow, the first such way. Empty for the root. Time follows
- * the nodes above it. Example: 2, 0: the first child of the root's third. Since 0.1. */
+/* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of those
+ * made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the nodes
+ * above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_path(const struct muslin_solution *solution, muslin_id node, int64_t *steps,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -287,11 +288,12 @@ enum muslin_term_kind {
     MUSLIN_TERM_CHILD = 2,      /* finished size of the child `id`, `times` of it */
     MUSLIN_TERM_GREATEST = 3,   /* the greatest of the children: the child `id` */
     MUSLIN_TERM_ALLOWANCE = 4,  /* allowance of an edge, from the measure `id` */
-    MUSLIN_TERM_TAKE_UP = 5,    /* half the take-up, of `times` edges, up to a tick */
+    MUSLIN_TERM_TAKE_UP = 5,    /* half the take-up `id`, of `times` edges, up to a tick */
     MUSLIN_TERM_TRIMMED = 6,    /* what is trimmed away, from the measure `id`; negative */
     MUSLIN_TERM_DIAGONAL = 7,   /* `times` diagonals of the block `id`, rounded once */
     MUSLIN_TERM_SIXTY = 8,      /* `times` half sides of a triangle of height `id`, rounded once */
-    MUSLIN_TERM_DRAWN = 9       /* the size of the caller's own drawing */
+    MUSLIN_TERM_DRAWN = 9,      /* the size of the caller's own drawing */
+    MUSLIN_TERM_HALF = 10       /* half of the measure `id`: the height of geese */
 };
 
 struct muslin_term {
@@ -323,8 +325,9 @@ struct muslin_outline {
     int32_t region;          /* of a unit; piece from 1 of a shape, triangles of a field, pieces of rows; 1 of a patch
                                 */
     int32_t quarter_turns;   /* how its print lies: clockwise */
-    int32_t mirrored;        /* 1 when it is a mirror image */
-    int32_t on_point;        /* 1 when it lies in a diagonal field, turned by an eighth more */
+    int32_t mirrored;        /* 1 when it is a mirror image: left for right first, then turned */
+    int32_t on_point;        /* 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that
+                                lies in another, where two eighths are a quarter) */
 };
 
 struct muslin_outline_corner {
@@ -337,12 +340,15 @@ struct muslin_outline_corner {
     int64_t seam;            /* of that node: its number, from 0, as pressing.h counts them */
 };
 /* The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
- * rows and `corner_capacity` corners hold (a row is not cut short). *count gets how many there are from `first` to the
- * end, *given how many were written; with capacity 0 it only counts. Corners of a row are the next free ones of
- * `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn exactly; a corner in a turned
- * frame is rounded once, and shared corners round alike. A trimmed node is drawn as it is after trimming (raw: before).
- * Time follows outlines x depth. Example: a nine-patch has nine outlines of four corners. MUSLIN_ERR_RANGE: `first` not
- * in 0 .. the number of patches. Since 0.1. */
+ * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners). *count gets how many
+ * there are from `first` to the end, *given how many were written; with capacity 0 it only counts. Corners of a row are
+ * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn exactly;
+ * a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn as it is
+ * after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without corners (raw:
+ * all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an edge lies the
+ * seam by which it is sewn on, also where it only lies on a part of that seam. Time follows outlines x depth. Example: a
+ * nine-patch has nine outlines of four corners. MUSLIN_ERR_RANGE: `first` not in 0 .. the number of patches. Since
+ * 0.1. */
 MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,
