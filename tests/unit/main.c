@@ -30,6 +30,7 @@
     X(quilt_round_suite) \
     X(solution_suite) \
     X(solution_sets_suite) \
+    X(solution_cuts_suite) \
     X(solution_outlines_suite) \
     X(solution_check_suite) \
     X(solution_round_suite) \
