@@ -31,6 +31,7 @@
     X(solution_suite) \
     X(solution_sets_suite) \
     X(solution_cuts_suite) \
+    X(solution_cuts_unit_suite) \
     X(solution_outlines_suite) \
     X(solution_check_suite) \
     X(solution_round_suite) \
