@@ -34,6 +34,9 @@
     X(solution_suite) \
     X(solution_unit_suite) \
     X(solution_pieces_suite) \
+    X(solution_sets_suite) \
+    X(solution_cuts_suite) \
+    X(solution_cuts_unit_suite) \
     X(solution_outlines_suite) \
     X(solution_check_suite) \
     X(solution_field_suite) \
