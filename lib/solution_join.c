@@ -137,7 +137,7 @@ struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t n
 
 int64_t msl_join_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
 {
-    const struct msl_edges edges = msl_edges_along(msl_node_args(solution->quilt, node)[JOIN_AXIS]);
+    struct msl_edges edges = msl_edges_along(msl_node_args(solution->quilt, node)[JOIN_AXIS]);
     if (edge == edges.first)
         return k - 1;
     return edge == edges.last && k + 1 < msl_parts(solution, node) ? k : -1;
