@@ -161,3 +161,16 @@ struct msl_seam msl_pinwheel_seam(const struct muslin_solution *solution, uint32
         return (struct msl_seam){ x, 0, x, length, upright, PINWHEEL_LEFT, PINWHEEL_CENTRE };
     }
 }
+
+int64_t msl_pinwheel_beside(int64_t k, enum msl_edge edge)
+{
+    for (int64_t seam = 0; seam < PINWHEEL_ARGS - 1; seam++) {
+        const struct arm *arm = &arms[seam];
+        int of_arm = k == arm->arm && edge == arm->edge;
+        int of_centre = k == PINWHEEL_CENTRE && edge == arm->centre_edge;
+        int of_end = k == arm->before && edge == arm->before_edge;
+        if (of_arm || of_centre || of_end)
+            return seam;
+    }
+    return -1;
+}
