@@ -123,7 +123,7 @@ static void ck_made_refused(const struct made *made, const void *spec, muslin_st
 {
     struct muslin_problem problem = PROBLEM;
     muslin_id out = -1;
-    const struct muslin_quilt_counts before = counts_of(at_work.s.quilt);
+    const struct muslin_part_counts before = counts_of(at_work.s.quilt);
     ck_status(made->call(spec, &out, &problem), status);
     ck_assert_int_eq(problem.status, status);
     ck_assert_msg(problem.argument == argument, "%s", problem.text);
@@ -297,7 +297,7 @@ START_TEST(arrays_have_their_rules)
     ck_status(muslin_quilt_sashed(quilt, &w->sashed, w->blocks, 5, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CHILDREN);
     ck_assert_int_eq(problem.limit, 6);
-    const struct muslin_quilt_counts before = counts_of(quilt);
+    const struct muslin_part_counts before = counts_of(quilt);
     for (int64_t i = 0; i < 6; i++) { /* rows before a bad block are gone again */
         muslin_id blocks[6];
         memcpy(blocks, w->blocks, sizeof blocks);
@@ -333,7 +333,7 @@ START_TEST(nothing_lies_deeper_than_it_may)
         logs[i].side = 1 + i % 4;
     }
     /* a patch and 4095 logs are 4096 deep */
-    const struct muslin_quilt_counts before = counts_of(quilt);
+    const struct muslin_part_counts before = counts_of(quilt);
     ck_status(muslin_quilt_logs(quilt, at_work.square, logs, sizeof logs[0], MUSLIN_DEPTH_MAX, &deep, &problem),
               MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DEPTH);
@@ -363,7 +363,7 @@ static void ck_children(const struct muslin_quilt *quilt, muslin_id node, const 
 
 static int32_t kind_of(const struct muslin_quilt *quilt, muslin_id node)
 {
-    struct muslin_quilt_node read = { .size = (uint32_t)sizeof read };
+    struct muslin_node read = { .size = (uint32_t)sizeof read };
     ck_ok(muslin_quilt_node(quilt, node, &read, NULL));
     return read.kind;
 }
@@ -582,7 +582,7 @@ START_TEST(every_allocation_may_fail)
             begin_work();
             all_made(made);
             fill_up(at_work.s.quilt, parts);
-            const struct muslin_quilt_counts before = counts_of(at_work.s.quilt);
+            const struct muslin_part_counts before = counts_of(at_work.s.quilt);
             muslin_id out = -1;
             muslin_status status = MUSLIN_ERR_NO_MEMORY;
             for (size_t round = 1; status == MUSLIN_ERR_NO_MEMORY; round++) {
