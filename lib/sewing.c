@@ -55,7 +55,7 @@ static struct muslin_sewing_row set_row(const struct stepping *stepping)
     row.unfinished_width = set->set_unfinished;
     row.unfinished_height = set->strip_length;
     row.feeds = msl_size_of(stepping->solution, stepping->node)->fed;
-    row.chain = row.alike * row.seams > 1;
+    row.chain = row.alike > 1;
     return row;
 }
 

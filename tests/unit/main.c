@@ -30,6 +30,7 @@
     X(quilt_round_suite) \
     X(solution_suite) \
     X(solution_round_suite) \
+    X(sewing_suite) \
     X(examples_suite)
 
 #ifdef ONLY
