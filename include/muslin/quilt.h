@@ -203,17 +203,24 @@ MUSLIN_API muslin_status muslin_quilt_unit_spec_init(struct muslin_quilt_unit_sp
 
 /* A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
  * muslin_unit_outlines() draws it and sewn with the quilt's seam. MUSLIN_ERR_METHOD: the kind is not made so.
- * Example: a half-square, blue below its rising seam and white above. Since 0.1. */
+ * MUSLIN_ERR_RANGE: another number of fabrics, or a measure that the kind does not take. Whether its sizes suit the
+ * kind is known when it is solved. Example: a half-square, blue below its rising seam and white above. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_unit(struct muslin_quilt *quilt, const struct muslin_quilt_unit_spec *spec,
                                            const muslin_id *fabrics, size_t n, muslin_id *out,
                                            struct muslin_problem *problem);
 
+/* The most corners of one piece of a shape. */
+#define MUSLIN_QUILT_CORNERS 32
+
 /* A unit of the caller's own, drawn as shape.h says, outline first, with straight edges and an outline that is an
  * upright rectangle from (0, 0); `fabrics` has one for each piece. Allowances and tips of the corners are not looked
- * at: the quilt's seam is used. Its size is the outline's, times width / outline width and height / outline height,
- * each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses also as of muslin_shape_check(), which is
- * asked first. MUSLIN_ERR_SHAPE also for arcs and an outline that is no rectangle. Time as of muslin_shape_check().
- * Example: a square with one corner cut off on the slant. Since 0.1. */
+ * at: the quilt's seam is used, and raw points are sharp. Its size is the outline's, times width / outline width and
+ * height / outline height, each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses also as of
+ * muslin_shape_check(), which is asked first. MUSLIN_ERR_SHAPE also for arcs and an outline that is no rectangle.
+ * MUSLIN_ERR_RANGE also for a piece of more than MUSLIN_QUILT_CORNERS corners, and for other than `pieces` pieces.
+ * Solving fails with MUSLIN_ERR_SHAPE where it becomes so small that neighbouring corners of a piece fall together, and
+ * with MUSLIN_ERR_OVERFLOW where a raw point would reach more than MUSLIN_TEMPLATE_REACH beyond its finished one. Time
+ * as of muslin_shape_check(). Example: a square with one corner cut off on the slant. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const struct muslin_corner_spec *corners,
                                             size_t row_size, size_t n, const muslin_id *fabrics, size_t pieces,
                                             muslin_id width, muslin_id height, muslin_id *out,
@@ -222,7 +229,7 @@ MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const st
 /* ---- joins ----------------------------------------------------------------------------------------------------- */
 
 enum muslin_strip_piecing {
-    MUSLIN_STRIPS_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts */
+    MUSLIN_STRIPS_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts and pays, see muslin_strip_set */
     MUSLIN_STRIPS_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
     MUSLIN_STRIPS_NEVER = 3        /* piece by piece */
 };
@@ -239,7 +246,7 @@ struct muslin_join_spec {
     uint32_t size;
     uint32_t flags;  /* MUSLIN_JOIN_KEEPS_ORDER or 0 */
     int32_t axis;    /* enum muslin_axis */
-    int32_t piecing; /* enum muslin_strip_piecing; not looked at unless all children are patches of one measure long */
+    int32_t piecing; /* enum muslin_strip_piecing; WHERE_FEWER: no matter unless all are patches of one length */
     int32_t press;   /* enum muslin_seam_press, of all its seams */
     int32_t pad;     /* 0 */
 };

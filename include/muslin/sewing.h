@@ -53,8 +53,8 @@ struct muslin_sewing_row {
     int32_t chain;          /* 1 when more than one is sewn */
 };
 /* The steps, a row each. A strip-pieced join is two: its set, then its segments. Turned nodes take no step of their
- * own. Seams of units and shapes are as long as their finished seams plus one allowance at both ends, each to the
- * nearest tick. Example: nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
+ * own. Seams of units and shapes are as long as their finished seams, to the nearest tick, plus an allowance e at each
+ * end. Example: nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_row *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);

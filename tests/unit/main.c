@@ -29,8 +29,11 @@
     X(quilt_suite) \
     X(quilt_round_suite) \
     X(solution_suite) \
+    X(solution_outlines_suite) \
+    X(solution_check_suite) \
     X(solution_round_suite) \
     X(sewing_suite) \
+    X(scatter_suite) \
     X(examples_suite)
 
 #ifdef ONLY

@@ -2617,9 +2617,9 @@ def sewing_label(number: int) -> str:
 def scatter_prints(prints: Integers, touches: Sequence[TouchSpec], given: Optional[Integers] = None,
                    spec: Optional[ScatterSpec] = None, *, places: Optional[int] = None, seed: Optional[int] = None,
                    work_limit: Optional[int] = None) -> ScatterPrints:
-    """Which print goes where: `prints[i]` says for how many places print i suffices (`kinds` of them, 1 .. 2^20),
-    `touches` which places touch (n_touches, 0 or more), `given[p]` a print that place p must have, or -1; given may be
-    null.
+    """Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
+    them, 1 .. 2^20), `touches` which places touch (n_touches, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
+    print that place p must have, or -1; given may be null.
 
     Keywords: the members of ScatterSpec, over those of spec.
 
@@ -2640,7 +2640,7 @@ def scatter_blocks(blocks: Sequence[EdgePrintsSpec], spec: Optional[ScatterBlock
                    columns: Optional[int] = None, rows: Optional[int] = None, seed: Optional[int] = None,
                    work_limit: Optional[int] = None) -> ScatterBlocks:
     """Blocks laid out in columns x rows, turned where they may be, so that as few equal prints as possible meet at an
-    edge: one row for each place, row by row from the top.
+    edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20.
 
     Keywords: the members of ScatterBlocksSpec, over those of spec.
 
@@ -2658,8 +2658,9 @@ def scatter_blocks(blocks: Sequence[EdgePrintsSpec], spec: Optional[ScatterBlock
 def scatter_sets(prints: Integers, sets: int, strips_per_set: int, spec: Optional[ScatterSpec] = None, *,
                  places: Optional[int] = None, seed: Optional[int] = None,
                  work_limit: Optional[int] = None) -> ScatterSets:
-    """Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set`, lying in their
-    order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else MUSLIN_ERR_RANGE).
+    """Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
+    lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else
+    MUSLIN_ERR_RANGE).
 
     Keywords: the members of ScatterSpec, over those of spec.
 

@@ -14,7 +14,7 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "POINT_DIAGONAL_FIRST", "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING",
            "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED",
            "FIT_ALLOW_ON_POINT", "FIT_ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
-           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "DEPTH_MAX", "POINT_DEPTH_MAX",
+           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "DEPTH_MAX", "POINT_DEPTH_MAX", "QUILT_CORNERS",
            "JOIN_KEEPS_ORDER", "BLOCK_TURNS_HALF", "BLOCK_TURNS_QUARTER", "Status", "Argument", "Warning", "Direction",
            "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print",
            "StockKind", "Table", "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape",
@@ -76,6 +76,7 @@ THREAD_READY_BOBBINS = 1
 MONEY_MAX = 4611686018427387903
 DEPTH_MAX = 4096
 POINT_DEPTH_MAX = 4
+QUILT_CORNERS = 32
 JOIN_KEEPS_ORDER = 1
 BLOCK_TURNS_HALF = 1
 BLOCK_TURNS_QUARTER = 2
@@ -912,7 +913,7 @@ class Axis(Choice):
 class StripPiecing(Choice):
     """enum muslin_strip_piecing"""
 
-    WHERE_FEWER = 1  # as a strip set where that takes fewer cuts
+    WHERE_FEWER = 1  # as a strip set where that takes fewer cuts and pays, see muslin_strip_set
     ALWAYS = 2  # as a strip set; solving fails where the pieces do not allow it
     NEVER = 3  # piece by piece
 
@@ -978,11 +979,12 @@ class TermKind(Choice):
     CHILD = 2  # finished size of the child `id`, `times` of it
     GREATEST = 3  # the greatest of the children: the child `id`
     ALLOWANCE = 4  # allowance of an edge, from the measure `id`
-    TAKE_UP = 5  # half the take-up, of `times` edges, up to a tick
+    TAKE_UP = 5  # half the take-up `id`, of `times` edges, up to a tick
     TRIMMED = 6  # what is trimmed away, from the measure `id`; negative
     DIAGONAL = 7  # `times` diagonals of the block `id`, rounded once
     SIXTY = 8  # `times` half sides of a triangle of height `id`, rounded once
     DRAWN = 9  # the size of the caller's own drawing
+    HALF = 10  # half of the measure `id`: the height of geese
 
 
 class Press(Choice):

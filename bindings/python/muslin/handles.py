@@ -235,8 +235,8 @@ class Quilt(Handle):
 
     def pinwheel(self, spec: Optional[PinwheelSpec] = None, *, centre: Optional[Id] = None, top: Optional[Id] = None,
                  right: Optional[Id] = None, bottom: Optional[Id] = None, left: Optional[Id] = None) -> Id:
-        """Four nodes round a centre, each end against the next one's side: the first seam (top to centre) is sewn in
-        part and finished last.
+        """Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of
+        which the first (top to centre) is sewn in part and finished when left is on.
 
         Keywords: the members of PinwheelSpec, over those of spec.
 
@@ -299,8 +299,8 @@ class Quilt(Handle):
     def sashed(self, blocks: Integers, spec: Optional[QuiltSashedSpec] = None, *, columns: Optional[int] = None,
                rows: Optional[int] = None, sash: Optional[Id] = None, sash_fabric: Optional[Id] = None,
                cornerstone: Optional[Id] = None, frame: Optional[bool] = None) -> Id:
-        """Blocks (columns x rows, row by row from the top) with sashes between them, each as long as the first block of
-        its row is high, or of its column wide.
+        """Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long
+        as the first block of its row is high, or of its column wide.
 
         Keywords: the members of QuiltSashedSpec, over those of spec.
 
@@ -443,30 +443,30 @@ class Solution(Handle):
         return asked("muslin_solution_misfits", structs.muslin_misfit, Misfit._read, self._open())
 
     def path(self, node: Id) -> List[int]:
-        """One way from the root to a node: the child numbers to follow, the first such way.
+        """One way from the root to a node: the child numbers to follow.
 
         muslin_solution_path() in muslin/solution.h. Since 0.1.
         """
         return asked_numbers("muslin_solution_path", ctypes.c_int64, self._open(), whole(node, "node"))
 
     def cuts(self) -> List[Cut]:
-        """What to cut, by fabric in the order in which they were made, the highest and then the longest first; equal
-        cuts are one row.
+        """What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts
+        equal in all but counts are one row (templates of one shape only).
 
         muslin_solution_cuts() in muslin/solution.h. Since 0.1.
         """
         return asked("muslin_solution_cuts", structs.muslin_cut, Cut._read, self._open())
 
     def cut_nodes(self, row: int) -> List[Id]:
-        """The nodes that need a row of the cut list, in their order.
+        """The nodes that need a row of the cut list, in their order; of a strip the join.
 
         muslin_solution_cut_nodes() in muslin/solution.h. Since 0.1.
         """
         return asked_numbers("muslin_solution_cut_nodes", ctypes.c_int64, self._open(), whole(row, "row"))
 
     def strip_sets(self) -> List[StripSet]:
-        """Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length, and
-        a set gives at least one segment.
+        """Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with
+        the same allowances at its ends, and a set gives at least one segment.
 
         muslin_solution_strip_sets() in muslin/solution.h. Since 0.1.
         """

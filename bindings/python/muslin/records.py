@@ -5583,7 +5583,7 @@ class JoinSpec(Spec):
     """struct muslin_join_spec, muslin/quilt.h
 
     axis: enum muslin_axis (initially Axis.ACROSS)
-    piecing: enum muslin_strip_piecing; not looked at unless all children are patches of one measure long (initially
+    piecing: enum muslin_strip_piecing; WHERE_FEWER: no matter unless all are patches of one length (initially
         StripPiecing.WHERE_FEWER)
     press: enum muslin_seam_press, of all its seams (initially SeamPress.FREE)
     keeps_order: the flag MUSLIN_JOIN_KEEPS_ORDER (initially False)
@@ -5927,7 +5927,7 @@ class SolveSpec(Spec):
     end_trim: strip sets, as in struct muslin_yield_spec (initially 0)
     resquare_loss: (initially 0)
     resquare_every: (initially 0)
-    fold_clear: (initially 0)
+    fold_clear: 0: cut straight through from one end; else from both (initially 0)
     policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
     tip: enum muslin_tip (initially Tip.BLUNT)
     direction: enum muslin_direction, of cut sizes that are rounded (initially Direction.UP)
@@ -6055,8 +6055,8 @@ class Totals:
     patches: in all tops
     different_nodes: that the root holds, itself included
     finished_area: of one top: width x height
-    patch_area: of one top: what its finished outlines cover; equal where everything is exact
-    area_bound: the two differ by no more than this; 0 where everything is exact
+    patch_area: of one top: what its finished outlines cover, each in its own frame
+    area_bound: where edges meet, the two differ by no more than this; 0 where everything is exact
     misfits: rows of muslin_solution_misfits() that are no ease, ...
     eased: ... and that are
     cuts: rows of muslin_solution_cuts()
@@ -6091,7 +6091,7 @@ class Misfit:
     """struct muslin_misfit, muslin/solution.h
 
     node: in which they meet
-    first: child of it, counted from 0
+    first: child of it, counted from 0; strips of a set-in: enum muslin_side
     second
     first_size: finished length of its edge; of ALLOWANCE its allowance, -1 where mixed
     second_size
@@ -6129,7 +6129,7 @@ class Cut:
     fabric
     first_node: the first node that needs it; muslin_solution_cut_nodes() has all
     cut_width: as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric without direction the
-        longer side of a rectangle. SET_STRIP: the usable width
+        longer side of a rectangle that is not cut again. SET_STRIP: the usable width
     cut_height: ... and along the print
     pitch: of shapes cut from a strip; else 0
     wide_edge
@@ -6144,21 +6144,23 @@ class Cut:
     pieces: in the end, those spare included
     spare: pieces beyond the need
     nodes: different nodes that need it
-    upright: pieces needed that lie with their print as cut, and turned by one, two and three quarters in the top; of
-        strip sets and units in which a method mixes them all of them are in `scattered`
+    upright: pieces needed that lie with their print as cut, and turned by one, two and three quarters in the top.
+        Strips are cut across the cloth: in a set joined down a print lies as its patch does, in one joined across a
+        quarter further
     quarter
     half
     three_quarter
-    scattered: pieces whose print lies as the method brings it
+    scattered: pieces needed whose print lies as the method brings it: of units all but rectangles to which corners are
+        sewn and octagons; setting triangles; 60 degree pieces
     source: enum muslin_cut_source
     shape: enum muslin_cut_shape
     again: enum muslin_cut_again
-    gives: pieces from each
+    gives: pieces from each: pieces = count x gives
     grain: enum muslin_grain
     hand: 1, or 2 for mirrored ones
     angle: degrees, as in struct muslin_unit_piece
     region: of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0
-    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places
+    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or may lie so: scattered
     """
 
     fabric: Id
@@ -6224,9 +6226,11 @@ class StripSet:
     cuts_apart: cuts when every patch is cut by itself: strips of its height, cut across
     cuts_in_sets: cuts when it is strip-pieced
     shorter_by: strips may be this much shorter before a set gives less
-    used: 1 when the cut list and the sewing plan take it
+    used: 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at least half of its
+        segments are needed, and no print would show that it lies turned in strips
     turns: 1 when a segment turned end for end looks the same and its order need not stay
-    warnings: MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS
+    warnings: MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS; MUSLIN_WARN_PRINT_TURNED: in strips a print lies otherwise
+        than in patches cut by themselves
     """
 
     node: Id
@@ -6289,8 +6293,9 @@ class Outline:
     corners: counter-clockwise
     region: of a unit; piece from 1 of a shape, triangles of a field, pieces of rows; 1 of a patch
     quarter_turns: how its print lies: clockwise
-    mirrored: 1 when it is a mirror image
-    on_point: 1 when it lies in a diagonal field, turned by an eighth more
+    mirrored: 1 when it is a mirror image: left for right first, then turned
+    on_point: 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that lies in another,
+        where two eighths are a quarter)
     """
 
     node: Id
@@ -6571,7 +6576,8 @@ class ScatterSpec(Spec):
 
     places: to be filled, 1 .. 2^24 (initially 0)
     seed: any number (initially 1)
-    work_limit: steps of the search, 0 .. 2^40 (initially 10000000)
+    work_limit: steps of the search, 0 .. 2^40; a step looks at a touch. 0: filled once, not bettered (initially
+        10000000)
     """
 
     _kind = structs.muslin_scatter_spec
@@ -6620,7 +6626,7 @@ class Scattered:
     touching: weight of the pairs that are equal and touch
     pairs: how many of them there are
     least: no arrangement has less weight
-    work: steps taken
+    work: steps taken; an exchange that has begun is finished, past the limit too
     proven: 1 when touching = least
     """
 
@@ -6665,8 +6671,8 @@ class ScatterBlocksSpec(Spec):
 class EdgePrintsSpec(Spec):
     """struct muslin_edge_prints_spec, muslin/scatter.h
 
-    count: how many there are (initially 1)
-    top: prints, -1 or more (initially -1)
+    count: how many there are, 0 .. MUSLIN_COUNT_MAX (initially 1)
+    top: prints, -1 .. MUSLIN_COUNT_MAX (initially -1)
     right: (initially -1)
     bottom: (initially -1)
     left: (initially -1)
