@@ -84,6 +84,7 @@ static struct muslin_sewing_row node_row(const struct stepping *stepping)
 {
     const struct muslin_solution *s = stepping->solution;
     struct muslin_sewing_row row = plain_row(stepping, kind_of_step(msl_node_row(s->quilt, stepping->node)->kind));
+    row.alike += msl_size_of(s, stepping->node)->spare;
     row.pieces = msl_pieces(s, stepping->node) + msl_parts(s, stepping->node);
     row.seams = msl_seams(s, stepping->node);
     row.feeds = msl_size_of(s, stepping->node)->fed;
