@@ -251,6 +251,7 @@ struct msl_seam msl_shape_seam(const struct muslin_solution *solution, uint32_t 
 void msl_pinwheel_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_pinwheel_part(const struct muslin_solution *solution, uint32_t node, int64_t k);
 struct msl_seam msl_pinwheel_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_pinwheel_beside(int64_t k, enum msl_edge edge);
 
 void msl_set_in_size(struct msl_solving *solving, uint32_t node);
 int64_t msl_set_in_pieces(const struct muslin_solution *solution, uint32_t node);
@@ -259,6 +260,7 @@ void msl_set_in_outline(const struct muslin_solution *solution, uint32_t node, i
                         struct msl_ring *ring);
 int64_t msl_set_in_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_set_in_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_set_in_beside(const struct muslin_solution *solution, uint32_t node, enum msl_edge edge);
 
 void msl_diagonal_size(struct msl_solving *solving, uint32_t node);
 int64_t msl_diagonal_pieces(const struct muslin_solution *solution, uint32_t node);

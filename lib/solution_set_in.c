@@ -293,3 +293,9 @@ struct msl_seam msl_set_in_seam(const struct muslin_solution *solution, uint32_t
     int seam = seam_of(&s, k);
     return seam < MSL_EDGES ? strip_seam(solution, &s, seam) : mitre_seam(&s, mitre_corner(seam));
 }
+
+int64_t msl_set_in_beside(const struct muslin_solution *solution, uint32_t node, enum msl_edge edge)
+{
+    const struct set_in s = read_set_in(solution, node);
+    return has(&s, (int)edge) ? seams_before(&s, (int)edge) : -1;
+}
