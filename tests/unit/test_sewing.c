@@ -562,8 +562,8 @@ START_TEST(rows_and_totals_have_their_rules)
     struct muslin_solution *solution = solved_tops(nine.s.quilt, nine.block, 9);
     at_hand = solution;
     ck_rows_rules(give_steps, sizeof(struct muslin_sewing_row), 5);
-    for (step_at_hand = 0; step_at_hand < 5; step_at_hand += 2)
-        ck_rows_rules(give_feeds, sizeof(struct muslin_sewing_feed), 2);
+    step_at_hand = 4;
+    ck_rows_rules(give_feeds, sizeof(struct muslin_sewing_feed), 2);
     ck_status(muslin_sewing_feeds(solution, 5, &feed, sizeof feed, 1, &count, &problem), MUSLIN_ERR_INDEX);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_INDEX);
     ck_assert_int_eq(problem.value, 5);

@@ -39,6 +39,23 @@ static void ck_finished(const struct muslin_node_size *size, muslin_len width, m
     ck_assert_int_eq(size->finished_height, height);
 }
 
+/* Strips of these widths in the order left, right, top, bottom; 0: none. */
+static muslin_id set_in_of(struct sewn *s, muslin_id centre, const muslin_len *widths)
+{
+    struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
+    muslin_id *measures[] = { &spec.left_width, &spec.right_width, &spec.top_width, &spec.bottom_width };
+    muslin_id *fabrics[] = { &spec.left_fabric, &spec.right_fabric, &spec.top_fabric, &spec.bottom_fabric };
+    muslin_id id = 0;
+    spec.centre = centre;
+    for (int i = 0; i < 4; i++)
+        if (widths[i] != 0) {
+            *measures[i] = fixed_of(s->quilt, widths[i]);
+            *fabrics[i] = s->white;
+        }
+    ck_ok(muslin_quilt_set_in(s->quilt, &spec, &id, NULL));
+    return id;
+}
+
 /* ---- pinwheels -------------------------------------------------------------------------------------------------- */
 
 static muslin_id pinwheel_of(struct sewn *s, muslin_id centre, muslin_id top, muslin_id right, muslin_id bottom,
@@ -140,24 +157,29 @@ START_TEST(a_wrong_pinwheel_is_as_large_as_its_largest_row)
 }
 END_TEST
 
-/* ---- strips with mitred corners --------------------------------------------------------------------------------- */
-
-/* Strips of these widths in the order left, right, top, bottom; 0: none. */
-static muslin_id set_in_of(struct sewn *s, muslin_id centre, const muslin_len *widths)
+/* A block on point is rounded, and so is all that holds it. */
+START_TEST(what_holds_something_rounded_is_not_exact)
 {
-    struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
-    muslin_id *measures[] = { &spec.left_width, &spec.right_width, &spec.top_width, &spec.bottom_width };
-    muslin_id *fabrics[] = { &spec.left_fabric, &spec.right_fabric, &spec.top_fabric, &spec.bottom_fabric };
-    muslin_id id = 0;
-    spec.centre = centre;
-    for (int i = 0; i < 4; i++)
-        if (widths[i] != 0) {
-            *measures[i] = fixed_of(s->quilt, widths[i]);
-            *fabrics[i] = s->white;
-        }
-    ck_ok(muslin_quilt_set_in(s->quilt, &spec, &id, NULL));
-    return id;
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    muslin_id field = 0;
+    spec.side_fabric = spec.corner_fabric = s.white;
+    ck_ok(muslin_quilt_diagonal(s.quilt, &spec, &square, 1, &field, NULL));
+    const muslin_len widths[] = { 100, 100, 100, 100 };
+    muslin_id framed = set_in_of(&s, field, widths);
+    muslin_id node = pinwheel_of(&s, square, square, framed, square, square);
+    struct muslin_solution *solution = solved(s.quilt, node);
+    ck_assert_int_eq(size_of(solution, field).exact, 0);
+    ck_assert_int_eq(size_of(solution, framed).exact, 0);
+    ck_assert_int_eq(size_of(solution, node).exact, 0);
+    muslin_solution_free(solution);
+    end_sewing(&s);
 }
+END_TEST
+
+/* ---- strips with mitred corners --------------------------------------------------------------------------------- */
 
 /* Example: a 6 in square with 2 in strips at left and bottom makes 8 in */
 START_TEST(an_attic_window)
@@ -930,6 +952,7 @@ Suite *solution_round_suite(void)
     tcase_add_test(sizes, four_rectangles_round_a_square);
     tcase_add_test(sizes, unequal_arms_meet_too);
     tcase_add_test(sizes, a_wrong_pinwheel_is_as_large_as_its_largest_row);
+    tcase_add_test(sizes, what_holds_something_rounded_is_not_exact);
     tcase_add_test(sizes, an_attic_window);
     tcase_add_test(sizes, strips_on_any_sides);
     tcase_add_test(sizes, a_mitred_border_is_as_large_as_planned);
