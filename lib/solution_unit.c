@@ -20,6 +20,7 @@ struct muslin_unit_spec msl_unit_spec(const struct muslin_solution *solution, ui
     spec.corner = value_or_none(solution, args[UNIT_CORNER]);
     spec.allowance = msl_value_of(solution, MSL_ALLOWANCE);
     spec.take_up = msl_value_of(solution, MSL_TAKE_UP);
+    spec.units = 0;
     spec.half_addition = in->half_addition;
     spec.quarter_addition = in->quarter_addition;
     spec.trim = in->trim;

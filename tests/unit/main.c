@@ -41,6 +41,7 @@
     X(solution_check_suite) \
     X(solution_field_suite) \
     X(solution_round_suite) \
+    X(sewing_suite) \
     X(scatter_suite) \
     X(examples_suite)
 
