@@ -67,7 +67,7 @@ struct muslin_pressing_plan {
     uint32_t *place_bit; /* of each place; 0: it has no choice */
     uint8_t *place_way;
     struct msl_rows met; /* struct msl_met; in the end those that do not nest */
-    struct muslin_pressing_totals totals;
+    struct muslin_pressed_totals totals;
 };
 
 static inline struct msl_pressed_node *msl_pressed(const struct muslin_pressing_plan *plan, uint32_t node)

@@ -4,7 +4,7 @@
 #include "pressing_inside.h"
 
 enum {
-    TOTALS_LEAST = sizeof(struct muslin_pressing_totals),
+    TOTALS_LEAST = sizeof(struct muslin_pressed_totals),
     SEAM_LEAST = sizeof(struct muslin_pressed_seam),
     CHILD_LEAST = sizeof(struct muslin_pressed_child),
     EXCEPTION_LEAST = sizeof(struct muslin_pressing_exception)
@@ -15,7 +15,7 @@ static void want_plan(struct msl_check *check, const struct muslin_pressing_plan
     msl_want_pointer(check, MUSLIN_ARG_PRESSING, pressing);
 }
 
-muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing, struct muslin_pressing_totals *out,
+muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing, struct muslin_pressed_totals *out,
                                      struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -23,7 +23,7 @@ muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing
     msl_want_output(&check, out, TOTALS_LEAST);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_pressing_totals totals = pressing->totals;
+    struct muslin_pressed_totals totals = pressing->totals;
     totals.size = sizeof totals;
     msl_write_struct(out, &totals, sizeof totals);
     return MUSLIN_OK;

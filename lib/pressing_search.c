@@ -542,7 +542,7 @@ static int64_t search_all(struct search *search)
 static void find_ways(struct search *search, const uint8_t *alternating)
 {
     struct msl_solver *solver = search->solver;
-    struct muslin_pressing_totals *totals = &solver->nesting->plan->totals;
+    struct muslin_pressed_totals *totals = &solver->nesting->plan->totals;
     count_unavoidable(search);
     index_rules(search);
     for (uint64_t i = 0; i < solver->settled.used; i++)

@@ -6,8 +6,8 @@
 enum {
     QUILT_SPEC_LEAST = sizeof(struct muslin_quilt_spec),
     FABRIC_SPEC_LEAST = sizeof(struct muslin_quilt_fabric_spec),
-    NODE_LEAST = sizeof(struct muslin_quilt_node),
-    COUNTS_LEAST = sizeof(struct muslin_quilt_counts)
+    NODE_LEAST = sizeof(struct muslin_node),
+    COUNTS_LEAST = sizeof(struct muslin_part_counts)
 };
 enum { NAME_MOST = 200, DARKNESS_MOST = 100, TAG_MOST = 1048575, PARTS_MOST = 134217728 };
 
@@ -201,7 +201,7 @@ muslin_status muslin_quilt_name(const struct muslin_quilt *quilt, muslin_id id, 
     return MUSLIN_OK;
 }
 
-muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node, struct muslin_quilt_node *out,
+muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node, struct muslin_node *out,
                                 struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -212,8 +212,8 @@ muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node
         return check.status;
     const struct msl_row *row = msl_node_row(quilt, number);
     const int32_t *args = msl_node_args(quilt, number);
-    struct muslin_quilt_node found = { sizeof found, 0, msl_children_of(row->kind, row->count).count, row->depth,
-                                       row->kind, 0, 0, 0 };
+    struct muslin_node found = { sizeof found, 0, msl_children_of(row->kind, row->count).count, row->depth,
+                                 row->kind, 0, 0, 0 };
     if (row->kind == MUSLIN_NODE_JOIN)
         found.axis = args[JOIN_AXIS];
     if (row->kind == MUSLIN_NODE_TURN) {
@@ -242,7 +242,7 @@ muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id 
     return MUSLIN_OK;
 }
 
-muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_quilt_counts *out,
+muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_part_counts *out,
                                   struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -250,7 +250,7 @@ muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct musli
     msl_want_output(&check, out, COUNTS_LEAST);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_quilt_counts found = { sizeof found, 0, quilt->fabrics_used, quilt->measures.used, quilt->nodes.used,
+    struct muslin_part_counts found = { sizeof found, 0, quilt->fabrics_used, quilt->measures.used, quilt->nodes.used,
                                          quilt->bytes };
     msl_write_struct(out, &found, sizeof found);
     return MUSLIN_OK;

@@ -78,9 +78,14 @@ struct muslin_quilt {
 
 /* Arguments of each kind of node. Measures that say 0 for "the quilt's allowance" are stored as MSL_ALLOWANCE. */
 enum { PATCH_FABRIC, PATCH_WIDTH, PATCH_HEIGHT, PATCH_LEFT, PATCH_RIGHT, PATCH_TOP, PATCH_BOTTOM, PATCH_ARGS };
-enum { UNIT_KIND, UNIT_METHOD, UNIT_HAND, UNIT_WIDTH, UNIT_HEIGHT, UNIT_CORNER, UNIT_FABRICS };
-/* a shape: outline's size as drawn, pieces; then a fabric for each; then for each its corners' number and x, y */
-enum { SHAPE_WIDTH, SHAPE_HEIGHT, SHAPE_DRAWN_WIDTH, SHAPE_DRAWN_HEIGHT, SHAPE_PIECES, SHAPE_FABRICS };
+/* a fabric for each region, 0 where there are but two; then how it is sewn, see quilt_piecing.h */
+enum {
+    UNIT_KIND, UNIT_METHOD, UNIT_HAND, UNIT_WIDTH, UNIT_HEIGHT, UNIT_CORNER, UNIT_FABRICS,
+    UNIT_PIECING = UNIT_FABRICS + 3
+};
+/* outline's size as drawn, pieces, their corners in all; then a fabric for each piece; x and y of each corner; then how
+ * it is sewn */
+enum { SHAPE_WIDTH, SHAPE_HEIGHT, SHAPE_DRAWN_WIDTH, SHAPE_DRAWN_HEIGHT, SHAPE_PIECES, SHAPE_CORNERS, SHAPE_FABRICS };
 enum { JOIN_AXIS, JOIN_FLAGS, JOIN_PIECING, JOIN_PRESS, JOIN_CHILDREN };
 enum { TURN_HOW, TURN_CHILD, TURN_ARGS };
 enum { TRIM_LEFT, TRIM_RIGHT, TRIM_TOP, TRIM_BOTTOM, TRIM_CHILD, TRIM_ARGS };

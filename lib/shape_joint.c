@@ -5,6 +5,7 @@
  * Everything is in half ticks, in which an effective allowance s = 2 x allowance + take-up is whole. A straight edge
  * along (a, b) with length L = sqrt(a^2 + b^2) and the piece on its left has the outward normal (b, -a) / L. */
 #include "shape_inside.h"
+#include "shape_moved.h"
 
 /* (2 vx + (px sqrt(m) + qx sqrt(n)) / d, the same in y), d not 0. */
 struct terms {
@@ -52,21 +53,19 @@ struct corner {
     int64_t dot;
 };
 
+static struct corner corner_of(int64_t a, int64_t b, int64_t c, int64_t d)
+{
+    struct corner v = { 0, 0, a, b, a * a + b * b, 0, c, d, c * c + d * d, 0, msl_cross(a, b, c, d), a * c + b * d };
+    return v;
+}
+
 static struct corner corner_between(const struct msl_edge *in, const struct msl_edge *out)
 {
-    struct corner v = { 0 };
+    struct corner v = corner_of(in->qx - in->px, in->qy - in->py, out->qx - out->px, out->qy - out->py);
     v.vx = out->px;
     v.vy = out->py;
-    v.a = in->qx - in->px;
-    v.b = in->qy - in->py;
-    v.c = out->qx - out->px;
-    v.d = out->qy - out->py;
-    v.m = v.a * v.a + v.b * v.b;
-    v.n = v.c * v.c + v.d * v.d;
     v.s = in->seam;
     v.t = out->seam;
-    v.cross = msl_cross(v.a, v.b, v.c, v.d);
-    v.dot = v.a * v.c + v.b * v.d;
     return v;
 }
 
@@ -183,6 +182,26 @@ static void add_lines(struct msl_joint *joint, const struct msl_edge *in, const 
     }
     struct terms tip = sharp(&v);
     add_place(joint, &tip, rounding);
+}
+
+static int64_t nearest(const struct msl_sum *sum, int32_t *exact)
+{
+    struct msl_exact value = msl_sum_exact(sum);
+    *exact &= value.on_tick;
+    return value.floor + value.upper_half;
+}
+
+struct msl_moved msl_corner_moved(int64_t a, int64_t b, int64_t c, int64_t d, int64_t seam)
+{
+    struct msl_moved moved = { 0, 0, 1 };
+    struct corner v = corner_of(a, b, c, d);
+    v.s = v.t = seam;
+    struct terms t = v.cross == 0 ? past_arriving(&v, 0) : sharp(&v);
+    struct msl_sum sum = sum_of(0, t.px, t.m, t.qx, t.n, t.d);
+    moved.x = nearest(&sum, &moved.exact);
+    sum = sum_of(0, t.py, t.m, t.qy, t.n, t.d);
+    moved.y = nearest(&sum, &moved.exact);
+    return moved;
 }
 
 /* ---- an arc and a straight edge --------------------------------------------------------------------------------- */

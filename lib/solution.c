@@ -261,15 +261,14 @@ static void solve_nodes(struct msl_solving *solving, const struct need *need)
             s->values[measure - 1] = -1;
 }
 
-static void count_parts(struct muslin_solution *s, uint32_t node)
+void msl_count_parts(const struct muslin_solution *s, struct msl_counts *counts, uint32_t node)
 {
     int64_t parts = msl_parts(s, node);
-    const struct msl_counts *own = &s->counts[node - 1];
+    const struct msl_counts *own = &counts[node - 1];
     for (int64_t k = 0; k < parts; k++) {
         struct msl_part part = msl_part(s, node, k);
-        struct msl_counts *counts = &s->counts[part.node - 1];
         for (int32_t turn = 0; turn < MSL_TURNS; turn++)
-            counts->of[msl_turn_after(turn, part.turn)] += own->of[turn];
+            counts[part.node - 1].of[msl_turn_after(turn, part.turn)] += own->of[turn];
     }
 }
 
@@ -279,6 +278,19 @@ int64_t msl_copies(const struct msl_counts *counts)
     for (int32_t turn = 0; turn < MSL_TURNS; turn++)
         copies += counts->of[turn];
     return copies;
+}
+
+/* Nodes that are measured and not sewn in have none. */
+static void count_misfits(struct muslin_solution *s)
+{
+    struct muslin_misfit *misfits = s->misfits.rows;
+    const uint64_t found = s->misfits.used;
+    s->misfits.used = 0;
+    for (uint64_t i = 0; i < found; i++) {
+        misfits[i].count = msl_copies(&s->counts[muslin_id_number(misfits[i].node) - 1]);
+        if (misfits[i].count > 0)
+            misfits[s->misfits.used++] = misfits[i];
+    }
 }
 
 /* Copies of every node. No node has more than the root has patches. */
@@ -293,10 +305,8 @@ static void count_nodes(struct msl_solving *solving)
     s->counts[s->root - 1].of[0] = s->spec.tops;
     for (uint32_t node = s->root; node > 0; node--)
         if (msl_copies(&s->counts[node - 1]) > 0)
-            count_parts(s, node);
-    struct muslin_misfit *misfits = s->misfits.rows;
-    for (uint64_t i = 0; i < s->misfits.used; i++)
-        misfits[i].count = msl_copies(&s->counts[muslin_id_number(misfits[i].node) - 1]);
+            msl_count_parts(s, s->counts, node);
+    count_misfits(s);
 }
 
 static void solve(struct msl_solving *solving)

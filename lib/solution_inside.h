@@ -23,10 +23,10 @@ struct msl_size {
     muslin_len height;
     muslin_len edge[MSL_EDGES]; /* allowance; -1: mixed */
     int64_t patches;            /* outlines in one */
-    int64_t across;             /* most seams that a line from left to right crosses */
+    int64_t across;             /* seams whose errors add up in its width, see muslin_solution_size() */
     int64_t down;
     int64_t along[MSL_EDGES]; /* pieces along each edge */
-    uint32_t slots;           /* of a join: the first of its children's slots */
+    uint32_t slots;           /* of a join, a field on point or 60 degree rows: the first of its slots */
     uint8_t reached;
     uint8_t exact;
     uint8_t as_set; /* of a join: 1 when it is strip-pieced */
@@ -34,7 +34,8 @@ struct msl_size {
 };
 
 /* Where a child of a join begins: from the left (joined across) or from the top (joined down), and how many patches lie
- * in those before it. */
+ * in those before it. Of a field on point only that, own pieces included. Of a piece in 60 degree rows: the cell of its
+ * row in which it begins, and the row. */
 struct msl_slot {
     muslin_len offset;
     int64_t patches;
@@ -91,6 +92,8 @@ struct msl_need {
 
 /* Copies however they lie. */
 int64_t msl_copies(const struct msl_counts *counts);
+/* Adds the copies of a node, of node n at n - 1, to those of its parts. */
+void msl_count_parts(const struct muslin_solution *solution, struct msl_counts *counts, uint32_t node);
 
 static inline struct msl_size *msl_size_of(const struct muslin_solution *solution, uint32_t node)
 {
@@ -114,8 +117,10 @@ muslin_len msl_allowances(const struct muslin_solution *solution, muslin_len fir
 
 /* ---- parts of a node -------------------------------------------------------------------------------------------- */
 
-/* A child where it lies: the lower left of its box, finished, in the finished node (of a diagonal field in its turned
- * frame, whose origin is the left corner of the first row's first block; see solution_diagonal.c). */
+/* A child where it lies: the lower left of its box, finished, in the finished node. In a field on point it lies in the
+ * turned frame (on_point = 1), where it is upright: x and y are u and v, whole ticks from the left tip of the first
+ * row's first block, u down to the right, v up to the right. msl_diagonal_point() brings any point of the frame, so any
+ * corner in the child, into the field. See solution_diagonal.c. */
 struct msl_part {
     uint32_t node;
     int32_t turn;    /* of the child: 0 but in a turn */
@@ -140,7 +145,8 @@ void msl_turn_point(int32_t turn, muslin_len width, muslin_len height, muslin_le
 
 /* ---- own pieces ------------------------------------------------------------------------------------------------- */
 
-enum { MSL_RING_MOST = 40 };
+/* Corners of a piece, and room for those that trimming adds. */
+enum { MSL_RING_MOST = 40, MSL_RING_ROOM = 80 };
 
 /* The outline of one piece, counter-clockwise, in its node. */
 struct msl_ring {
@@ -149,9 +155,9 @@ struct msl_ring {
     int32_t corners;
     int32_t exact;
     int32_t turn;                /* of its print */
-    muslin_len x[MSL_RING_MOST];
-    muslin_len y[MSL_RING_MOST];
-    int32_t seam[MSL_RING_MOST]; /* of the edge that starts here: the node's seam, -1 the node's outside */
+    muslin_len x[MSL_RING_ROOM];
+    muslin_len y[MSL_RING_ROOM];
+    int32_t seam[MSL_RING_ROOM]; /* along the edge that starts here: the (first) seam of the node, -1 its outside */
 };
 
 /* Pieces that a node has of its own: 1 for a patch, the patches of a unit, setting triangles, mitred strips; not its
@@ -161,10 +167,17 @@ int64_t msl_pieces(const struct muslin_solution *solution, uint32_t node);
 void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
                  struct msl_ring *ring);
 
+/* How far twice the node's area, width x height as rounded, can be from what its own pieces' outlines as rounded cover
+ * twice together with its parts' width x height: every corner is within half a tick of its place, and so is the size.
+ * 0 where all is exact. Time follows the node's own pieces. */
+int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node);
+
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 
-/* A seam of the node itself, by its finished ends in the node. `first` and `second` are what it joins, numbered: own
- * pieces, then parts; `first` is to the left of it or above. */
+/* A seam of the node itself, by its finished ends in the node: it runs upwards, a level one to the right. `first` and
+ * `second` are what it joins, numbered: own pieces, then parts; `first` is to the left of it, of a level one above. A
+ * seam between two rows of a field on point names their first blocks, one between 60 degree rows the half-triangles at
+ * their left. */
 struct msl_seam {
     muslin_len from_x;
     muslin_len from_y;
@@ -176,6 +189,8 @@ struct msl_seam {
 };
 int64_t msl_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+/* The seam of the node along an edge of part k (an edge as the part lies in the node); -1: that edge is the node's. */
+int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
 /* All of a node's seams together. */
 muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node);
 
@@ -186,9 +201,19 @@ muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node)
 void msl_patch_size(struct msl_solving *solving, uint32_t node);
 void msl_patch_outline(const struct muslin_solution *solution, uint32_t node, int32_t stage, struct msl_ring *ring);
 
+/* The edges of a join along one axis: where it begins and ends, and the two that run along it. */
+struct msl_edges {
+    enum msl_edge first;
+    enum msl_edge last;
+    enum msl_edge side;
+    enum msl_edge other_side;
+};
+struct msl_edges msl_edges_along(int32_t axis);
+
 void msl_join_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t node, int64_t k);
 struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_join_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
 
 void msl_turn_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_turn_part(const struct muslin_solution *solution, uint32_t node);
@@ -268,6 +293,11 @@ struct msl_meeting {
     int64_t second_pieces;
 };
 void msl_check_edges(struct msl_solving *solving, uint32_t node, const struct msl_meeting *meeting);
+/* Adds a row for it, of a kind of enum muslin_misfit_kind. */
+void msl_add_misfit(struct msl_solving *solving, uint32_t node, const struct msl_meeting *meeting, int32_t kind);
+
+/* Adds a slot, struct msl_slot. */
+void msl_add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches);
 
 /* Finds strip sets (and sets as_set and `cut`), then makes the cut list. */
 void msl_find_sets(struct msl_solving *solving);

@@ -3,18 +3,10 @@
  * SPDX-License-Identifier: MIT */
 #include "solution_inside.h"
 
-/* The edges of a join along one axis: where it begins and ends, and the two that run along it. */
-struct edges {
-    enum msl_edge first;
-    enum msl_edge last;
-    enum msl_edge side;
-    enum msl_edge other_side;
-};
-
-static struct edges edges_of(int32_t axis)
+struct msl_edges msl_edges_along(int32_t axis)
 {
-    const struct edges across = { MSL_LEFT, MSL_RIGHT, MSL_TOP, MSL_BOTTOM };
-    const struct edges down = { MSL_TOP, MSL_BOTTOM, MSL_LEFT, MSL_RIGHT };
+    const struct msl_edges across = { MSL_LEFT, MSL_RIGHT, MSL_TOP, MSL_BOTTOM };
+    const struct msl_edges down = { MSL_TOP, MSL_BOTTOM, MSL_LEFT, MSL_RIGHT };
     return axis == MUSLIN_ACROSS ? across : down;
 }
 
@@ -43,7 +35,7 @@ static void check_pair(struct msl_solving *solving, uint32_t node, int64_t k, co
                        const struct msl_size *child)
 {
     int32_t axis = msl_node_args(solving->solution->quilt, node)[JOIN_AXIS];
-    struct edges edges = edges_of(axis);
+    struct msl_edges edges = msl_edges_along(axis);
     struct msl_meeting meeting = { k - 1, k, seen(before, axis).breadth, seen(child, axis).breadth,
                                    before->edge[edges.last], child->edge[edges.first], before->along[edges.last],
                                    child->along[edges.first] };
@@ -51,8 +43,8 @@ static void check_pair(struct msl_solving *solving, uint32_t node, int64_t k, co
 }
 
 /* Adds a child to what the join has so far. */
-static void append(struct msl_size *size, const struct msl_size *child, const struct edges *edges, struct along *sum,
-                   const struct along *more)
+static void append(struct msl_size *size, const struct msl_size *child, const struct msl_edges *edges,
+                   struct along *sum, const struct along *more)
 {
     sum->length += more->length;
     sum->breadth = greater(sum->breadth, more->breadth);
@@ -68,7 +60,7 @@ static void append(struct msl_size *size, const struct msl_size *child, const st
     size->along[edges->other_side] += child->along[edges->other_side];
 }
 
-static void add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches)
+void msl_add_slot(struct msl_solving *solving, muslin_len offset, int64_t patches)
 {
     struct muslin_solution *s = solving->solution;
     struct msl_slot *slot = msl_add_row(solving->check, &s->allocator, &s->slots, sizeof *slot);
@@ -81,7 +73,7 @@ void msl_join_size(struct msl_solving *solving, uint32_t node)
     struct muslin_solution *s = solving->solution;
     const int32_t *args = msl_node_args(s->quilt, node);
     const int32_t axis = args[JOIN_AXIS];
-    const struct edges edges = edges_of(axis);
+    const struct msl_edges edges = msl_edges_along(axis);
     const int64_t n = msl_parts(s, node);
     struct msl_size *size = msl_size_of(s, node);
     const struct msl_size *before = msl_size_of(s, (uint32_t)args[JOIN_CHILDREN]);
@@ -89,12 +81,12 @@ void msl_join_size(struct msl_solving *solving, uint32_t node)
     *size = *before;
     size->slots = slots;
     struct along sum = seen(before, axis);
-    add_slot(solving, 0, 0);
+    msl_add_slot(solving, 0, 0);
     for (int64_t k = 1; solving->check->status == MUSLIN_OK && k < n; k++) {
         const struct msl_size *child = msl_size_of(s, (uint32_t)args[JOIN_CHILDREN + k]);
         const struct along more = seen(child, axis);
         check_pair(solving, node, k, before, child);
-        add_slot(solving, sum.length, size->patches);
+        msl_add_slot(solving, sum.length, size->patches);
         append(size, child, &edges, &sum, &more);
         before = child;
     }
@@ -141,4 +133,12 @@ struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t n
     muslin_len width = greater(first->width, second->width);
     muslin_len sewn = width + msl_allowances(solution, first->edge[MSL_LEFT], first->edge[MSL_RIGHT]);
     return (struct msl_seam){ 0, size->height - offset, width, size->height - offset, sewn, k, k + 1 };
+}
+
+int64_t msl_join_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
+{
+    struct msl_edges edges = msl_edges_along(msl_node_args(solution->quilt, node)[JOIN_AXIS]);
+    if (edge == edges.first)
+        return k - 1;
+    return edge == edges.last && k + 1 < msl_parts(solution, node) ? k : -1;
 }

@@ -33,7 +33,7 @@ static int64_t absolute(int64_t value)
     return value < 0 ? -value : value;
 }
 
-static void add_misfit(struct msl_solving *solving, uint32_t node, const struct msl_meeting *m, int32_t kind)
+void msl_add_misfit(struct msl_solving *solving, uint32_t node, const struct msl_meeting *m, int32_t kind)
 {
     struct muslin_solution *s = solving->solution;
     struct muslin_misfit *row = msl_add_row(solving->check, &s->allocator, &s->misfits, sizeof *row);
@@ -53,10 +53,10 @@ void msl_check_edges(struct msl_solving *solving, uint32_t node, const struct ms
 {
     muslin_len difference = absolute(meeting->first_size - meeting->second_size);
     if (difference != 0)
-        add_misfit(solving, node, meeting,
-                   difference > solving->solution->spec.ease ? MUSLIN_MISFIT_LENGTH : MUSLIN_MISFIT_EASED);
+        msl_add_misfit(solving, node, meeting,
+                       difference > solving->solution->spec.ease ? MUSLIN_MISFIT_LENGTH : MUSLIN_MISFIT_EASED);
     if (meeting->first_edge != meeting->second_edge || meeting->first_edge < 0)
-        add_misfit(solving, node, meeting, MUSLIN_MISFIT_ALLOWANCE);
+        msl_add_misfit(solving, node, meeting, MUSLIN_MISFIT_ALLOWANCE);
 }
 
 void msl_solve_node(struct msl_solving *solving, uint32_t node)
@@ -127,7 +127,7 @@ struct msl_part msl_part(const struct muslin_solution *solution, uint32_t node, 
     }
 }
 
-/* Binary search among the slots of a join: the last child that begins at or before the patch. */
+/* Binary search among the slots of a join or a field on point: the last child that begins at or before the patch. */
 static int64_t slot_with(const struct muslin_solution *solution, uint32_t node, int64_t patch, int64_t *before)
 {
     const struct msl_slot *slots = (const struct msl_slot *)solution->slots.rows + msl_size_of(solution, node)->slots;
@@ -146,7 +146,8 @@ static int64_t slot_with(const struct muslin_solution *solution, uint32_t node, 
 
 int64_t msl_part_with(const struct muslin_solution *solution, uint32_t node, int64_t patch, int64_t *before)
 {
-    if (kind_of(solution, node) == MUSLIN_NODE_JOIN)
+    const int32_t kind = kind_of(solution, node);
+    if (kind == MUSLIN_NODE_JOIN || kind == MUSLIN_NODE_DIAGONAL)
         return slot_with(solution, node, patch, before);
     int64_t first = msl_pieces(solution, node);
     int64_t k = 0;
@@ -233,6 +234,39 @@ void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t 
     }
 }
 
+static int64_t between(muslin_len a, muslin_len b)
+{
+    return a < b ? b - a : a - b;
+}
+
+/* Corners i of an outline, moved by d_i, at most half a tick in x and in y, change twice its area, the sum of
+ * x_i (y_(i+1) - y_(i-1)), by at most half of |y_(i+1) - y_(i-1)| + |x_(i+1) - x_(i-1)| each, and by 1/2 each where two
+ * moved corners meet. Summed up, that is no more than all |dx| + |dy| along the exact edges, plus corners / 2; an exact
+ * edge's |dx| and |dy| pass the rounded ones by at most 1 each. */
+static int64_t ring_bound(const struct msl_ring *ring)
+{
+    int64_t bound = 2 * ring->corners + (ring->corners + 1) / 2;
+    for (int32_t i = 0; i < ring->corners; i++) {
+        const int32_t next = i + 1 == ring->corners ? 0 : i + 1;
+        bound += between(ring->x[i], ring->x[next]) + between(ring->y[i], ring->y[next]);
+    }
+    return bound;
+}
+
+/* A rounded width and height change twice their product by at most their sum and 1/2 + 1/2. */
+int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node)
+{
+    const struct msl_size *size = msl_size_of(solution, node);
+    const int64_t pieces = msl_pieces(solution, node);
+    int64_t bound = pieces == 0 || size->exact ? 0 : size->width + size->height + 1;
+    struct msl_ring ring;
+    for (int64_t piece = 0; piece < pieces; piece++) {
+        msl_outline(solution, node, piece, MUSLIN_STAGE_FINISHED, &ring);
+        bound += ring.exact ? 0 : ring_bound(&ring);
+    }
+    return bound;
+}
+
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 
 int64_t msl_seams(const struct muslin_solution *solution, uint32_t node)
@@ -245,7 +279,7 @@ int64_t msl_seams(const struct muslin_solution *solution, uint32_t node)
     case MUSLIN_NODE_JOIN:
         return msl_parts(solution, node) - 1;
     case MUSLIN_NODE_PINWHEEL:
-        return PINWHEEL_ARGS + 3;
+        return PINWHEEL_ARGS - 1;
     case MUSLIN_NODE_SET_IN:
         return msl_set_in_seams(solution, node);
     case MUSLIN_NODE_DIAGONAL:
@@ -274,6 +308,16 @@ struct msl_seam msl_seam(const struct muslin_solution *solution, uint32_t node, 
         return msl_diagonal_seam(solution, node, k);
     default:
         return msl_sixty_seam(solution, node, k);
+    }
+}
+
+int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
+{
+    switch (kind_of(solution, node)) {
+    case MUSLIN_NODE_JOIN:
+        return msl_join_beside(solution, node, k, edge);
+    default:
+        return -1;
     }
 }
 

@@ -1,50 +1,109 @@
 /* solution_unit.c - pieced units, solved.
  *
  * SPDX-License-Identifier: MIT */
-#include "solution_inside.h"
+#include "solution_pieced.h"
 
-void msl_unit_size(struct msl_solving *solving, uint32_t node)
-{
-    msl_fail(solving->check, MUSLIN_ERR_METHOD, MUSLIN_ARG_NODE, node, 0);
-}
+#include "unit_inside.h"
 
-int64_t msl_unit_pieces(const struct muslin_solution *solution, uint32_t node)
+static muslin_len value_or_none(const struct muslin_solution *solution, int32_t measure)
 {
-    (void)solution;
-    (void)node;
-    return 0;
-}
-
-void msl_unit_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
-                      struct msl_ring *ring)
-{
-    (void)solution;
-    (void)node;
-    (void)piece;
-    (void)stage;
-    (void)ring;
-}
-
-int64_t msl_unit_seams(const struct muslin_solution *solution, uint32_t node)
-{
-    (void)solution;
-    (void)node;
-    return 0;
-}
-
-struct msl_seam msl_unit_seam(const struct muslin_solution *solution, uint32_t node, int64_t k)
-{
-    (void)solution;
-    (void)node;
-    (void)k;
-    static const struct msl_seam none;
-    return none;
+    return measure == 0 ? 0 : msl_value_of(solution, measure);
 }
 
 struct muslin_unit_spec msl_unit_spec(const struct muslin_solution *solution, uint32_t node)
 {
-    (void)solution;
-    (void)node;
-    struct muslin_unit_spec none = MUSLIN_UNIT_SPEC_INIT;
-    return none;
+    const int32_t *args = msl_node_args(solution->quilt, node);
+    const struct muslin_solve_spec *in = &solution->spec;
+    struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
+    spec.finished_width = msl_value_of(solution, args[UNIT_WIDTH]);
+    spec.finished_height = value_or_none(solution, args[UNIT_HEIGHT]);
+    spec.corner = value_or_none(solution, args[UNIT_CORNER]);
+    spec.allowance = msl_value_of(solution, MSL_ALLOWANCE);
+    spec.take_up = msl_value_of(solution, MSL_TAKE_UP);
+    spec.half_addition = in->half_addition;
+    spec.quarter_addition = in->quarter_addition;
+    spec.trim = in->trim;
+    spec.grid = in->grid;
+    spec.tolerance = in->grid_tolerance;
+    spec.kind = args[UNIT_KIND];
+    spec.method = args[UNIT_METHOD];
+    spec.policy = in->policy;
+    spec.tip = in->tip;
+    spec.direction = in->direction;
+    return spec;
+}
+
+static const int32_t *piecing_of(const struct muslin_solution *solution, uint32_t node)
+{
+    return msl_node_args(solution->quilt, node) + UNIT_PIECING;
+}
+
+/* A height that the spec leaves to the kind is filled in when it is read. */
+void msl_unit_size(struct msl_solving *solving, uint32_t node)
+{
+    const struct muslin_unit_spec spec = msl_unit_spec(solving->solution, node);
+    struct muslin_unit_spec in;
+    msl_unit_read(solving->check, &in, &spec);
+    msl_pieced_size(solving, node, piecing_of(solving->solution, node), in.finished_width, in.finished_height);
+}
+
+/* ---- patches ---------------------------------------------------------------------------------------------------- */
+
+static struct msl_unit_patch draw(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
+                                  muslin_len *x, muslin_len *y)
+{
+    struct muslin_unit_spec spec = msl_unit_spec(solution, node);
+    spec.finished_height = msl_size_of(solution, node)->height;
+    return msl_unit_patch(&spec, msl_node_args(solution->quilt, node)[UNIT_HAND], stage, (int32_t)piece, x, y);
+}
+
+int64_t msl_unit_pieces(const struct muslin_solution *solution, uint32_t node)
+{
+    return piecing_of(solution, node)[PIECING_PIECES];
+}
+
+/* Where a raw point is cut off, its patch has one edge more than when it is finished, with no seam along it. */
+void msl_unit_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
+                      struct msl_ring *ring)
+{
+    const int32_t *piecing = piecing_of(solution, node);
+    const struct msl_unit_patch patch = draw(solution, node, piece, stage, ring->x, ring->y);
+    ring->fabric = (uint32_t)msl_node_args(solution->quilt, node)[UNIT_FABRICS + patch.region - 1];
+    ring->region = patch.region;
+    ring->corners = patch.corners;
+    ring->exact = patch.exact;
+    ring->turn = 0;
+    int32_t edge = msl_first_corner(piecing, piece);
+    for (int32_t k = 0; k < patch.corners; k++)
+        ring->seam[k] = k == patch.tip ? -1 : msl_seam_along(piecing, edge++);
+}
+
+/* ---- seams ------------------------------------------------------------------------------------------------------ */
+
+int64_t msl_unit_seams(const struct muslin_solution *solution, uint32_t node)
+{
+    return piecing_of(solution, node)[PIECING_SEAMS];
+}
+
+/* An end of a seam is a corner of one of its two pieces. */
+static struct msl_place end_of(const struct muslin_solution *solution, uint32_t node, const int32_t *seam,
+                               int32_t corner)
+{
+    const int32_t *piecing = piecing_of(solution, node);
+    int32_t place = corner - msl_first_corner(piecing, seam[SEAM_FIRST]);
+    int32_t of_first = place >= 0 && corner < msl_first_corner(piecing, seam[SEAM_FIRST] + 1);
+    int32_t piece = of_first ? seam[SEAM_FIRST] : seam[SEAM_SECOND];
+    muslin_len x[MSL_UNIT_CORNERS];
+    muslin_len y[MSL_UNIT_CORNERS];
+    draw(solution, node, piece, MUSLIN_STAGE_FINISHED, x, y);
+    place = corner - msl_first_corner(piecing, piece);
+    struct msl_place end = { x[place], y[place] };
+    return end;
+}
+
+struct msl_seam msl_unit_seam(const struct muslin_solution *solution, uint32_t node, int64_t k)
+{
+    const int32_t *seam = msl_piecing_seam(piecing_of(solution, node), k);
+    return msl_pieced_seam(solution, seam, end_of(solution, node, seam, seam[SEAM_FROM]),
+                           end_of(solution, node, seam, seam[SEAM_TO]));
 }

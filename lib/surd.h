@@ -15,7 +15,7 @@ struct msl_surd {
     int64_t whole;            /* within +-2^61 */
     int32_t sign;             /* -1 or 1; 0 leaves the root out */
     struct msl_wide radicand; /* 0 .. 2^123 - 1 */
-    int64_t divisor;          /* 1 .. 2^30 */
+    int64_t divisor;          /* 1 .. 2^31 */
     struct msl_wide inner;    /* 0 .. 2^121 - 1; mostly 0 */
 };
 

@@ -116,9 +116,10 @@ static void settle_sizes(struct msl_check *check, struct muslin_unit_spec *spec)
     if (spec->kind == MUSLIN_UNIT_TRAPEZOID)
         msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, 2 * spec->finished_height,
                          2 * MUSLIN_UNIT_MAX);
+    int64_t at = check->at;
     check->at = 1;
     msl_want_between(check, MUSLIN_ARG_UNITS, spec->mirrored, 0, kind->hands != HANDS_NONE ? MUSLIN_COUNT_MAX : 0);
-    check->at = 0;
+    check->at = at;
 }
 
 /* A half-rectangle far longer than wide needs more than any other piece: the more, the wider its seams. */

@@ -328,14 +328,16 @@ static int64_t nested_sixths(const struct spot *spot, int64_t e)
     return spot->whole + floors + is_above_0(-floors - 1, spot->root, &nest);
 }
 
-static int64_t nearest(const struct msl_surd *surd)
+/* A half goes up. *exact stays 1 only where nothing is rounded. */
+static int64_t nearest(const struct msl_surd *surd, int32_t *exact)
 {
-    struct msl_exact exact = msl_surd_exact(surd);
-    return exact.floor + exact.upper_half;
+    struct msl_exact value = msl_surd_exact(surd);
+    *exact &= value.on_tick;
+    return value.floor + value.upper_half;
 }
 
 /* (whole leg + sixths e (other + D)) / (6 leg), where D is the long side. */
-static int64_t slanted(const struct spot *spot, const struct msl_unit_sizes *s)
+static int64_t slanted(const struct spot *spot, const struct msl_unit_sizes *s, int32_t *exact)
 {
     int32_t along = spot->slant == ACROSS || spot->slant == -ACROSS;
     int64_t leg = along ? s->h : s->w;
@@ -344,18 +346,20 @@ static int64_t slanted(const struct spot *spot, const struct msl_unit_sizes *s)
     struct msl_surd surd = msl_surd_of(spot->whole * leg + sign * reach * (along ? s->w : s->h), 0, 0, SIXTHS * leg);
     surd.sign = sign;
     surd.radicand = msl_wide_multiply(reach * reach, s->w * s->w + s->h * s->h);
-    return nearest(&surd);
+    return nearest(&surd, exact);
 }
 
-/* To the nearest tick; a half goes up. */
-static muslin_len tick_of(const struct spot *spot, int32_t under, const struct msl_unit_sizes *s)
+/* To the nearest tick. A nested root is never whole. */
+static muslin_len tick_of(const struct spot *spot, int32_t under, const struct msl_unit_sizes *s, int32_t *exact)
 {
     if (spot->slant != 0)
-        return slanted(spot, s);
+        return slanted(spot, s, exact);
     struct msl_surd surd = msl_surd_of(spot->whole, spot->root, under, SIXTHS);
-    if (spot->nested != 0 && s->e != 0)
+    if (spot->nested != 0 && s->e != 0) {
         surd = msl_surd_of(nested_sixths(spot, s->e), 0, 0, SIXTHS);
-    return nearest(&surd);
+        *exact = 0;
+    }
+    return nearest(&surd, exact);
 }
 
 /* ---- patches ----------------------------------------------------------------------------------------------------- */
@@ -382,8 +386,8 @@ static size_t corners_in_all(const struct sketch *sketch)
     return sum;
 }
 
-static void place_corner(const struct sketch *sketch, const struct corner *corner, int32_t place,
-                         struct muslin_unit_corner *out)
+static void place_corner(const struct sketch *sketch, const struct corner *corner, int32_t place, muslin_len *out_x,
+                         muslin_len *out_y, int32_t *exact)
 {
     const struct msl_unit_sizes *s = &sketch->sizes;
     int32_t under = sketch->drawing->under;
@@ -395,8 +399,8 @@ static void place_corner(const struct sketch *sketch, const struct corner *corne
         x = less(&width, &x);
     if (place & FLIP_Y)
         y = less(&height, &y);
-    out->x = tick_of(&x, under, s);
-    out->y = tick_of(&y, under, s);
+    *out_x = tick_of(&x, under, s, exact);
+    *out_y = tick_of(&y, under, s, exact);
 }
 
 /* Each mirroring turns the way round; the corners then are written from the last to the first. */
@@ -405,21 +409,30 @@ static int32_t turns_round(int32_t place)
     return ((place & SWAP) != 0) ^ ((place & FLIP_X) != 0) ^ ((place & FLIP_Y) != 0);
 }
 
+/* The corners of one patch; x and y have room for MSL_UNIT_CORNERS. Of every blunt patch the last corner is cut off. */
+static struct msl_unit_patch draw_patch(const struct sketch *sketch, int32_t number, muslin_len *x, muslin_len *y)
+{
+    const struct patch *patch = &patches[sketch->drawing->first + number];
+    int32_t place = patch->place ^ sketch->flip;
+    int32_t first = sketch->blunt ? patch->blunt_first : patch->first;
+    struct msl_unit_patch drawn = { patch->region, corners_of(sketch, patch), -1, 1 };
+    if (drawn.corners != patch->corners)
+        drawn.tip = turns_round(place) ? 0 : patch->corners - 1;
+    for (int32_t k = 0; k < drawn.corners; k++)
+        place_corner(sketch, &corners[first + (turns_round(place) ? drawn.corners - 1 - k : k)], place, &x[k], &y[k],
+                     &drawn.exact);
+    return drawn;
+}
+
 /* Writes the corners of a stage from row `row` on. */
 static size_t draw_patches(const struct sketch *sketch, void *rows, size_t row_size, size_t row)
 {
+    muslin_len x[MSL_UNIT_CORNERS];
+    muslin_len y[MSL_UNIT_CORNERS];
     for (int32_t i = 0; i < sketch->drawing->patches; i++) {
-        const struct patch *patch = &patches[sketch->drawing->first + i];
-        int32_t place = patch->place ^ sketch->flip;
-        int32_t count = corners_of(sketch, patch);
-        int32_t first = sketch->blunt ? patch->blunt_first : patch->first;
-        for (int32_t k = 0; k < count; k++) {
-            struct muslin_unit_corner out = { 0 };
-            out.patch = i + 1;
-            out.region = patch->region;
-            out.corner = k;
-            out.stage = sketch->stage;
-            place_corner(sketch, &corners[first + (turns_round(place) ? count - 1 - k : k)], place, &out);
+        struct msl_unit_patch drawn = draw_patch(sketch, i, x, y);
+        for (int32_t k = 0; k < drawn.corners; k++) {
+            struct muslin_unit_corner out = { 0, 0, x[k], y[k], i + 1, drawn.region, k, sketch->stage };
             msl_write_row(rows, row_size, row++, &out, (uint32_t)sizeof out);
         }
     }
@@ -433,6 +446,29 @@ static int32_t is_blunt(const struct muslin_unit_spec *spec, const struct drawin
     return drawing->tip == TIP_ALWAYS || spec->method == MUSLIN_METHOD_STRIPS;
 }
 
+static struct sketch sketch_of(const struct muslin_unit_spec *spec, int32_t hand, int32_t stage)
+{
+    const struct drawing *drawing = &drawings[spec->kind];
+    struct sketch sketch = { drawing, msl_unit_sizes_of(spec), stage, 0, hand == 2 ? FLIP_X : 0 };
+    if (stage == MUSLIN_STAGE_RAW)
+        sketch.blunt = is_blunt(spec, drawing);
+    else
+        sketch.sizes.e = 0;
+    return sketch;
+}
+
+int32_t msl_unit_patches(int32_t kind)
+{
+    return drawings[kind].patches;
+}
+
+struct msl_unit_patch msl_unit_patch(const struct muslin_unit_spec *spec, int32_t hand, int32_t stage, int32_t patch,
+                                     muslin_len *x, muslin_len *y)
+{
+    const struct sketch sketch = sketch_of(spec, hand, stage);
+    return draw_patch(&sketch, patch, x, y);
+}
+
 muslin_status muslin_unit_outlines(const struct muslin_unit_spec *spec, int32_t hand, struct muslin_unit_corner *rows,
                                    size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
@@ -442,13 +478,8 @@ muslin_status muslin_unit_outlines(const struct muslin_unit_spec *spec, int32_t 
     msl_want_choice(&check, MUSLIN_ARG_HAND, hand, 1, 2);
     if (check.status != MUSLIN_OK)
         return check.status;
-    const struct drawing *drawing = &drawings[in.kind];
-    struct sketch raw = { drawing, msl_unit_sizes_of(&in), MUSLIN_STAGE_RAW, is_blunt(&in, drawing), 0 };
-    raw.flip = hand == 2 ? FLIP_X : 0;
-    struct sketch finished = raw;
-    finished.sizes.e = 0;
-    finished.stage = MUSLIN_STAGE_FINISHED;
-    finished.blunt = 0;
+    const struct sketch finished = sketch_of(&in, hand, MUSLIN_STAGE_FINISHED);
+    const struct sketch raw = sketch_of(&in, hand, MUSLIN_STAGE_RAW);
     size_t needed = corners_in_all(&finished) + corners_in_all(&raw);
     if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
         draw_patches(&raw, rows, row_size, draw_patches(&finished, rows, row_size, 0));

@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: MIT
 """Writes the parts of the package that follow from the API.
 
-    generate.py            writes muslin/_api.py, constants.py, errors.py, records.py and calls.py
+    generate.py            writes muslin/_api.py, constants.py, errors.py, records.py, calls.py and handles.py
     generate.py --check    exits 1 and names the files that are not current
 
 What is written follows from lib/abi/api.json; only the words of docstrings and comments come from the headers.
@@ -25,16 +25,19 @@ WIDTH = 120
 Record = Dict[str, Any]
 
 C_TYPES = {"char": "ctypes.c_char", "int32_t": "ctypes.c_int32", "uint32_t": "ctypes.c_uint32",
-           "int64_t": "ctypes.c_int64", "muslin_len": "ctypes.c_int64", "muslin_status": "ctypes.c_int32",
-           "size_t": "ctypes.c_size_t", "void": "None"}
-BITS = {"int32_t": "32", "muslin_status": "32", "uint32_t": "32, signed=False", "int64_t": "64"}
+           "int64_t": "ctypes.c_int64", "muslin_len": "ctypes.c_int64", "muslin_id": "ctypes.c_int64",
+           "muslin_status": "ctypes.c_int32", "size_t": "ctypes.c_size_t", "void": "None"}
+BITS = {"int32_t": "32", "muslin_status": "32", "uint32_t": "32, signed=False", "int64_t": "64", "muslin_id": "64"}
 
 # Integers whose enum is named otherwise and not told by a comment.
-ARGUMENT_ENUMS = {"unit": "muslin_length_unit", "layout": "muslin_backing_layout_kind", "align": "muslin_edge"}
+ARGUMENT_ENUMS = {"unit": "muslin_length_unit", "layout": "muslin_backing_layout_kind", "align": "muslin_edge",
+                  "stage": "muslin_unit_stage"}
 # Integer outputs that are truth values.
 TRUTHS = {"allowed", "exact"}
-# What tells the stride of the rows before it: of those given, and of those found where both are in one call.
-ROW_SIZES = ("row_size", "found_size", "corner_size")
+# Arrays that may be left out, which C takes as null.
+OPTIONAL_ARRAYS = {"values", "given"}
+# Sizes that a call writes for whoever fills an array or a buffer, and that Python need not show.
+HOW_MUCH = {"count", "need", "failed", "given"}
 # Members that hold one character.
 SIGNS = {"decimal_sign"}
 # Enums for whose members the library has words.
@@ -79,6 +82,11 @@ def flag_keyword(flag: str, struct: str) -> str:
     """MUSLIN_YIELD_FROM_ONE_END -> from_one_end; MUSLIN_FIT_ACROSS_FRAMED of muslin_fit_across_spec -> framed"""
     own = struct.replace("_spec", "").upper() + "_"
     return (flag[len(own):] if flag.startswith(own) else "_".join(flag.split("_")[2:])).lower()
+
+
+def start_of(array: str) -> str:
+    """The member of a row that says where its part of an array begins: corners -> first_corner"""
+    return "first_" + re.sub("s$", "", array)
 
 
 def error_class(status: str) -> str:
@@ -146,30 +154,32 @@ class Member(NamedTuple):
     """A member of a struct as Python sees it."""
 
     name: str
-    kind: str    # length, number, truth, enum, sign, warnings, numbers, flag
-    detail: str  # the enum's class, or the flag's constant
+    kind: str    # length, id, number, truth, enum, maybe (an enum or 0), sign, warnings, numbers, flag, parts
+    detail: str  # the enum's class, the flag's constant, or the class of the rows that are its parts
 
     def given(self) -> str:
         """Its type where it is asked for."""
-        return {"length": "LengthLike", "number": "int", "truth": "bool", "sign": "str",
+        return {"length": "LengthLike", "id": "Id", "number": "int", "truth": "bool", "sign": "str",
                 "flag": "bool"}.get(self.kind, self.detail)
 
     def answered(self) -> str:
         """Its type in a result."""
-        return {"length": "Length", "number": "int", "truth": "bool", "warnings": "Tuple[Warning, ...]",
-                "numbers": "Tuple[int, ...]"}.get(self.kind, self.detail)
+        return {"length": "Length", "id": "Id", "number": "int", "truth": "bool", "warnings": "Tuple[Warning, ...]",
+                "numbers": "Tuple[int, ...]", "maybe": f"Optional[{self.detail}]",
+                "parts": f'Tuple["{self.detail}", ...]'}.get(self.kind, self.detail)
 
-    def given_or_answered(self) -> str:
-        """Its type and nothing in a row that is both; a choice that is not given is none."""
+    def given_or_answered(self, initial: int) -> str:
+        """Its type and initial value in a row that is both; a choice that is not given is none."""
         if self.kind == "enum":
             return f"Optional[{self.detail}] = None"
-        nothing = {"length": "Length(0)", "truth": "False"}.get(self.kind, "0")
-        return f"{self.answered()} = {nothing}"
+        value = {"length": f"Length({initial})", "truth": str(bool(initial))}.get(self.kind, str(initial))
+        return f"{self.answered()} = {value}"
 
     def read(self) -> str:
         value = f"struct.{self.name}"
-        return {"length": f"Length({value})", "number": f"int({value})", "truth": f"bool({value})",
-                "warnings": f"warnings_in({value})", "numbers": f"tuple({value})"}.get(
+        return {"length": f"Length({value})", "id": f"int({value})", "number": f"int({value})",
+                "truth": f"bool({value})", "warnings": f"warnings_in({value})", "numbers": f"tuple({value})",
+                "maybe": f"{self.detail}({value}) if {value} else None", "parts": f"parts_{self.name}"}.get(
                     self.kind, f"{self.detail}({value})")
 
     def write(self) -> str:
@@ -187,27 +197,53 @@ class Api:
         data = json.loads((ROOT / "lib" / "abi" / "api.json").read_text(encoding="utf-8"))
         self.data: Record = data
         self.structs: Dict[str, Record] = {struct["name"]: struct for struct in data["structs"]}
+        self.handles: Dict[str, Record] = {handle["name"]: handle for handle in data["handles"]}
         self.enums: Dict[str, Record] = {enum["name"]: enum for enum in data["enums"]}
         self.inits: Dict[str, Record] = {init["struct"]: init["values"] for init in data["inits"]}
         self.constants: Dict[str, int] = {constant["name"]: constant["value"] for constant in data["constants"]}
+        self.parts: Dict[str, Tuple[str, str]] = dict(filter(None, map(self.parts_of, data["functions"])))
         self.words = Words(data)
+
+    @staticmethod
+    def parts_of(function: Record) -> Optional[Tuple[str, Tuple[str, str]]]:
+        """Of a call that fills rows and, in an array of their own, what the rows are made of: the rows' struct, and the
+        name and struct of that array. A row says where its parts begin (first_corner) and how many they are (corners).
+        """
+        filled = [(argument["name"], without_struct(argument["type"])) for argument in function["arguments"]
+                  if argument["type"].startswith("struct ") and not argument.get("const")]
+        if sum(argument["name"].endswith("capacity") for argument in function["arguments"]) < 2:
+            return None
+        (_, rows), parts = [one for one in filled if one[1] != "muslin_problem" and one[1] != ""][-2:]
+        return rows, parts
+
+    def frozen(self, of: str) -> bool:
+        return bool(self.structs.get(without_struct(of), {}).get("frozen"))
+
+    def handle(self, of: str) -> Optional[Record]:
+        """The handle of a type's name, or None."""
+        return self.handles.get(without_struct(of)) if of.startswith("struct ") else None
 
     def members(self, struct: str) -> List[Member]:
         """The members that mean something, then the flags as truth values."""
         members = []
+        array, parts = self.parts.get(struct, ("", ""))
         for member in self.structs[struct]["members"]:
             name = member["name"]
-            if name in ("size", "flags") or re.fullmatch(r"pad\d*", name):
+            if name in ("size", "flags", array and start_of(array)) or re.fullmatch(r"pad\d*", name):
                 continue
-            if "count" in member:
+            if name == array:
+                members.append(Member(name, "parts", camel(parts)))
+            elif "count" in member:
                 members.append(Member(name, "numbers", ""))
+            elif member["type"] == "muslin_id":
+                members.append(Member(name, "id", ""))
             elif member["type"] == "muslin_len":
                 members.append(Member(name, "length", ""))
             elif name == "warnings":
                 members.append(Member(name, "warnings", ""))
             elif "enum" in member or self.enum_of_name(member):
                 enum = enum_class(member["enum"]) if "enum" in member else self.enum_of_name(member)
-                members.append(Member(name, "enum", str(enum)))
+                members.append(Member(name, "maybe" if "optional" in member else "enum", str(enum)))
             elif "truth" in member:
                 members.append(Member(name, "truth", ""))
             else:
@@ -256,9 +292,9 @@ def fill(opening: str, parts: Iterable[str], closing: str) -> List[str]:
     return lines + [line + closing]
 
 
-def statement(opening: str, parts: Iterable[str]) -> List[str]:
+def statement(opening: str, parts: Iterable[str], indent: str = "    ") -> List[str]:
     """A call in the body of a function, into which it is still to be indented."""
-    return [line[4:] for line in fill("    " + opening, parts, ")")]
+    return [line[len(indent):] for line in fill(indent + opening, parts, ")")]
 
 
 def wrap(text: str, indent: str, then: str = "") -> List[str]:
@@ -317,6 +353,8 @@ def write_api(api: Api) -> List[str]:
             line = f'        ("{member["name"]}", {ctypes_type(member)}),'
             lines += [line] if len(line) <= WIDTH else line.replace(", ", ",\n         ", 1).split("\n")
         lines += ["    ]", ""]
+    for handle in api.data["handles"]:
+        lines += ["", f"class {handle['name']}(ctypes.Structure):", f'    """muslin/{handle["header"]}, opaque"""', ""]
     lines += ["", "PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {"]
     for function in api.data["functions"]:
         types = [ctypes_type(argument) for argument in function["arguments"]]
@@ -387,70 +425,132 @@ class Call:
     def __init__(self, api: Api, function: Record) -> None:
         self.api, self.function = api, function
         self.name: str = function["name"]
+        self.arguments: List[Record] = function["arguments"]
+        self.names: List[str] = [argument["name"] for argument in self.arguments]
         self.first: List[Parameter] = []      # values, in the order of C
+        self.optional: List[Parameter] = []   # then arrays that may be left out
         self.specs: List[Parameter] = []      # then the specs
         self.last: List[Parameter] = []       # then out and statuses
         self.keywords: List[Parameter] = []   # then the members of the spec
         self.before: List[str] = []           # lines that prepare the call
         self.passed: List[str] = []           # what C gets
+        self.after: Optional[int] = None      # how much of it comes before the rows that are filled
         self.outputs: List[Tuple[str, str, str]] = []  # (name, Python type, how it is read)
         self.arrays: List[str] = []
+        self.counted: Optional[str] = None    # how many elements the array before has that is not yet counted
         self.rows: Optional[str] = None       # the struct of an ask-then-fill call
+        self.parts: Optional[str] = None      # the struct of what those rows are made of
+        self.numbers: Optional[Record] = None  # the argument of an ask-then-fill call of plain numbers
         self.telling = False
-        self.elementwise = any(argument["name"] == "statuses" for argument in function["arguments"])
-        for at, argument in enumerate(function["arguments"]):
+        self.elementwise = "statuses" in self.names
+        self.paged = "given" in self.names and sum(name.endswith("capacity") for name in self.names) == 2
+        self.makes = next((self.api.handle(argument["type"]) for argument in self.arguments
+                           if argument.get("pointer") == 2), None)
+        self.owner = self.makes or (self.api.handle(self.arguments[0]["type"]) if self.arguments else None)
+        self.read_handle: Optional[str] = None  # what a new handle reads, and keeps
+        self.indent = "        " if self.owner else "    "
+        for at, argument in enumerate(self.arguments):
             self.take(at, argument)
+        if self.rows and self.outputs:
+            self.outputs.insert(0, ("rows", f"Tuple[{camel(self.rows)}, ...]", "tuple(rows_)"))
+
+    @property
+    def python_name(self) -> str:
+        """Without the prefix, and of a method without what its class says."""
+        own = self.owner["free"][:-len("free")] if self.owner else ""
+        return self.name[len(own):] if own and self.name.startswith(own) else without_prefix(self.name)
+
+    def statement(self, opening: str, parts: Iterable[str]) -> List[str]:
+        return statement(opening, parts, self.indent)
+
+    # ---- what C takes ----
 
     def take(self, at: int, argument: Record) -> None:
-        name, of = argument["name"], argument["type"]
-        pointer, const = argument.get("pointer", 0), argument.get("const", False)
-        names = [other["name"] for other in self.function["arguments"]]
-        if of == "struct muslin_problem":
+        name, of, pointer = argument["name"], argument["type"], argument.get("pointer", 0)
+        if of == "size_t":
+            self.take_size(name, argument)
+        elif of == "struct muslin_problem":
             self.telling = True
-        elif name in (*ROW_SIZES, "capacity", "cap", "failed"):
-            pass
-        elif name in ("count", "need") and pointer:
-            pass
-        elif of.startswith("struct ") and names[at + 1:at + 2] and names[at + 1] in ROW_SIZES:
-            self.take_rows(name, without_struct(of), "capacity" in names and not const)
-        elif of.startswith("struct ") and const:
-            self.take_spec(at, name, without_struct(of))
+        elif self.api.handle(of):
+            self.take_handle(at, name, of)
+        elif self.api.frozen(of):
+            self.passed.append("ctypes.byref(ALLOCATOR)")
         elif of.startswith("struct "):
-            self.give_struct(name, without_struct(of))
+            self.take_struct(at, name, argument)
         elif of == "char" and pointer:
-            self.take_text(name, const)
-        elif pointer and const:
-            self.take_array(name, of)
-        elif name == "n" and of == "size_t":
-            self.passed.append(f"{self.arrays[0]}_.count" if self.arrays else "n")
-        elif self.elementwise and pointer:
-            self.take_output_array(name)
+            self.take_text(name, argument)
         elif pointer:
-            self.give_number(name, argument)
-        elif not (name == "length" and of == "size_t"):
+            self.take_pointer(at, name, argument)
+        elif not (self.paged and name == "first"):
             self.take_number(name, argument)
+
+    def take_size(self, name: str, argument: Record) -> None:
+        """A number of elements; strides and capacities are told by whoever makes the array."""
+        if argument.get("pointer"):
+            if name not in HOW_MUCH:
+                self.give_number(name, argument)
+        elif not name.endswith(("_size", "capacity")) and name != "cap":
+            self.passed.append(str(self.counted))
+            self.counted = None
+
+    def take_handle(self, at: int, name: str, of: str) -> None:
+        if self.makes is None:
+            self.passed.append("self._open()")
+        elif without_struct(of) == self.makes["name"]:
+            self.before.append(f"made = ctypes.POINTER(structs.{without_struct(of)})()")
+            self.passed.append("ctypes.byref(made)")
+        else:
+            self.read_handle = name
+            self.first.append(Parameter(name, camel(of), False))
+            self.passed.append(f'opened({camel(of)}, {name}, "{name}")')
+
+    def take_struct(self, at: int, name: str, argument: Record) -> None:
+        struct, const = without_struct(argument["type"]), argument.get("const", False)
+        if any(follows.endswith("_size") for follows in self.names[at + 1:at + 2]):
+            self.take_rows(name, struct, "capacity" in self.names and not const)
+        elif const:
+            self.take_spec(at, name, struct)
+        else:
+            self.give_struct(name, struct)
+
+    def take_pointer(self, at: int, name: str, argument: Record) -> None:
+        of = argument["type"]
+        if argument.get("const"):
+            self.take_array(at, name, argument)
+        elif self.names[at + 1:at + 2] == ["capacity"]:
+            self.numbers, self.after = argument, len(self.passed)
+        elif self.elementwise:
+            self.take_output_array(name)
+        elif name == "out" and self.one_a_place(of):
+            self.before.append(f"{name}_ = places_out(wish.places)")
+            self.passed.append(f"{name}_")
+            self.outputs.append((name, "Tuple[int, ...]", f"tuple({name}_[:wish.places])"))
+        else:
+            self.give_number(name, argument)
 
     def take_number(self, name: str, argument: Record) -> None:
         if argument["type"] == "muslin_len":
             self.first.append(Parameter(name, "LengthLike", False))
             self.passed.append(f'ticks_of({name}, "{name}")')
             return
-        self.first.append(Parameter(name, self.api.enum_of_name(argument) or "int", False))
+        kind = "Id" if argument["type"] == "muslin_id" else self.api.enum_of_name(argument) or "int"
+        self.first.append(Parameter(name, kind, False))
         self.passed.append(f'whole({name}, "{name}", {BITS[argument["type"]]})'.replace(", 64)", ")"))
 
-    def take_text(self, name: str, const: bool) -> None:
-        if not const:
+    def take_text(self, name: str, argument: Record) -> None:
+        if not argument.get("const"):
             return  # text out: see the body
         self.first.append(Parameter(name, "str", False))
         self.before.append(f"data = utf8({name})")
-        self.passed += ["data", "len(data)"]
+        self.passed.append("data")
+        self.counted = "len(data)"
 
     def take_spec(self, at: int, name: str, struct: str) -> None:
         if name == "spec":
             self.specs.insert(0, Parameter("spec", camel(struct), True))
             self.keywords = [Parameter(member.name, member.given(), True) for member in self.api.members(struct)]
             given = ", ".join(f"{member.name}={member.name}" for member in self.keywords)
-            self.before += statement(f"wish = merged({camel(struct)}, spec, ", given.split(", "))
+            self.before += self.statement(f"wish = merged({camel(struct)}, spec, ", given.split(", "))
             self.passed.append("ctypes.byref(wish)")
             return
         subject = at == 0
@@ -460,22 +560,52 @@ class Call:
 
     def take_rows(self, name: str, struct: str, asking: bool) -> None:
         if asking:
-            self.rows = struct
+            self.rows, self.parts = self.rows or struct, struct if self.rows else None
+            self.after = len(self.passed)
             return
-        self.first.append(Parameter(name, f"Sequence[{camel(struct)}]", False))
-        self.before.append(f'{name}_, n = rows_of({camel(struct)}, {name}, "{name}")')
+        optional = name in OPTIONAL_ARRAYS
+        (self.optional if optional else self.first).append(Parameter(name, f"Sequence[{camel(struct)}]", optional))
+        after = self.arguments[self.names.index(name) + 2:]
+        count = next(argument["name"] for argument in after if argument["type"] == "size_t")
+        given = f"{name} or ()" if optional else name
+        self.before.append(f'{name}_, {count}_ = rows_of({camel(struct)}, {given}, "{name}")')
         self.passed += [f"{name}_", f"ctypes.sizeof(structs.{struct})"]
-        if not any(argument["name"] == name and argument.get("const") for argument in self.function["arguments"]):
+        self.counted = f"{count}_"
+        if not any(argument["name"] == name and argument.get("const") for argument in self.arguments):
             self.outputs.append((name, f"Tuple[{camel(struct)}, ...]",
-                                 f"tuple({camel(struct)}._read(row) for row in {name}_[:n])"))
+                                 f"tuple({camel(struct)}._read(row) for row in {name}_[:{count}_])"))
 
-    def take_array(self, name: str, of: str) -> None:
-        lengths = of == "muslin_len" and not self.elementwise
-        self.first.append(Parameter(name, "Lengths" if lengths else "Buffer", False))
-        self.before.append(f'{name}_ = gathered({name}, "{name}")' if lengths else
-                           f'{name}_ = Numbers({name}, "{name}", 64)')
+    def one_a_place(self, of: str) -> bool:
+        """Whether plain numbers without a count of their own stand for the places that the spec counts."""
+        spec = next((without_struct(argument["type"]) for argument in self.arguments if argument["name"] == "spec"), "")
+        return of == "int64_t" and any(member["name"] == "places" for member in
+                                       self.api.structs.get(spec, {}).get("members", []))
+
+    def counts_follow(self, at: int) -> bool:
+        """Whether the array, or one of those read with it, is followed by its count."""
+        rest = self.arguments[at + 1:]
+        while rest and rest[0].get("const") and not rest[0]["type"].startswith("struct "):
+            rest = rest[1:]
+        return bool(rest) and rest[0]["type"] == "size_t"
+
+    def take_array(self, at: int, name: str, argument: Record) -> None:
+        of = argument["type"]
+        if not self.counts_follow(at):
+            self.optional.append(Parameter(name, "Integers", True))
+            self.before.append(f'{name}_ = places_given({name}, "{name}", wish.places)')
+            self.passed.append(f"{name}_")
+            return
+        if self.elementwise:
+            kind, how = "Buffer", f'Numbers({name}, "{name}", 64)'
+        elif of == "muslin_len":
+            kind, how = "Lengths", f'gathered({name}, "{name}")'
+        else:
+            kind, how = "Integers", f'integers({name}, "{name}", {BITS[of]})'.replace(", 64)", ")")
+        self.first.append(Parameter(name, kind, False))
+        self.before.append(f"{name}_ = {how}")
         self.arrays.append(name)
         self.passed.append(f"{name}_.numbers")
+        self.counted = self.counted or f"{name}_.count"
 
     def take_output_array(self, name: str) -> None:
         self.last.append(Parameter(name, "Buffer", True))
@@ -505,7 +635,7 @@ class Call:
         elif enum:
             self.outputs.append((name, enum, f"{enum}({value})"))
         else:
-            self.outputs.append((name, "int", value))
+            self.outputs.append((name, "Id" if of == "muslin_id" else "int", value))
 
     # ---- what Python sees ----
 
@@ -515,12 +645,18 @@ class Call:
         return camel(self.name) if len(self.outputs) > 1 else None
 
     def returns(self) -> str:
-        if self.rows:
+        if self.makes:
+            return "None"
+        if self.numbers:
+            return "List[Id]" if self.numbers["type"] == "muslin_id" else "List[int]"
+        if self.paged:
+            return f"Iterator[{camel(str(self.rows))}]"
+        if self.rows and not self.outputs:
             return f"List[{camel(self.rows)}]"
         if self.elementwise:
             return "Buffer"
         if self.writes_text:
-            return "Formatted"
+            return "Formatted" if "exact" in self.names else "str"
         result = self.function["returns"]
         if result["type"] != "muslin_status":
             return "str" if result.get("pointer") else "Length" if result["type"] == "muslin_len" else "int"
@@ -528,30 +664,32 @@ class Call:
 
     @property
     def writes_text(self) -> bool:
-        return any(argument["name"] == "cap" for argument in self.function["arguments"])
+        return "cap" in self.names
 
     def signature(self) -> List[str]:
-        parameters = [parameter.text() for parameter in self.first + self.specs + self.last]
+        parameters = ["self"] if self.owner else []
+        parameters += [parameter.text() for parameter in self.first + self.optional + self.specs + self.last]
         if self.keywords:
             parameters += ["*", *(keyword.text() for keyword in self.keywords)]
-        return fill(f"def {without_prefix(self.name)}(", parameters, f") -> {self.returns()}:")
+        name = "__init__" if self.makes else self.python_name
+        return fill(f"{self.indent[4:]}def {name}(", parameters, f") -> {self.returns()}:")
 
     def sentence(self) -> str:
         """The header's first sentence on the function, or on its spec, or on the functions that it continues."""
-        spec = next((without_struct(argument["type"]) for argument in self.function["arguments"]
-                     if argument["name"] == "spec"), "")
+        spec = next((without_struct(argument["type"]) for argument in self.arguments if argument["name"] == "spec"), "")
         names = [function["name"] for function in self.api.data["functions"]]
         earlier = names[:names.index(self.name)][::-1]
         for name in (self.name, spec, *earlier):
             found = first_sentence(self.api.words.before.get(name, ""))
             if found and not found.startswith("MUSLIN_"):
-                return found
+                return re.sub(r", from number `first` on|:.*$", "", found.rstrip(".")) + "." if self.paged else found
         return ""
 
     def body(self) -> List[str]:
-        if self.rows:
-            return [*self.before, *statement("return asked(", [f'"{self.name}"', f"structs.{self.rows}",
-                                                               f"{camel(self.rows)}._read", *self.passed])]
+        if self.makes:
+            return self.body_of_making(self.makes)
+        if self.rows or self.numbers:
+            return self.body_of_asking()
         if self.function["returns"]["type"] != "muslin_status":
             answer = f"library.{self.name}({', '.join(self.passed)})"
             return [f'return str({answer}.decode("utf-8"))' if self.returns() == "str" else
@@ -561,34 +699,64 @@ class Call:
         if self.writes_text:
             return self.body_of_text()
         call = "call_telling" if self.telling else "call"
-        lines = [f'same_count({", ".join(f"{name}={name}_" for name in self.arrays)})'] if len(self.arrays) > 1 else []
-        lines += statement(f"{call}(", [f'"{self.name}"', *self.passed])
-        read = [f"{how}" for _, _, how in self.outputs]
-        return [*self.before, *lines,
-                *(statement(f"return {self.several}(", read) if self.several else [f"return {read[0]}"])]
+        arrays = [name for name in self.arrays if self.shares_count(name)]
+        lines = [f'same_count({", ".join(f"{name}={name}_" for name in arrays)})'] if arrays else []
+        lines += self.statement(f"{call}(", [f'"{self.name}"', *self.passed])
+        return [*self.before, *lines, *self.answer()]
+
+    def shares_count(self, name: str) -> bool:
+        """Whether two arrays have one count."""
+        at = self.names.index(name)
+        return any(other in self.arrays for other in (self.names[at - 1], self.names[at + 1])) and not self.elementwise
+
+    def answer(self) -> List[str]:
+        read = [how for _, _, how in self.outputs]
+        return self.statement(f"return {self.several}(", read) if self.several else [f"return {read[0]}"]
+
+    def body_of_making(self, makes: Record) -> List[str]:
+        """A handle of its own; it keeps the one that it reads."""
+        reads = [self.read_handle] if self.read_handle else []
+        keep = [f"self.{name} = {name}" for name in reads]
+        return [*self.before, *self.statement("call_telling(", [f'"{self.name}"', *self.passed]),
+                *self.statement("self._own(", [f'"{makes["free"]}"', "made", *reads]), *keep]
+
+    def body_of_asking(self) -> List[str]:
+        if self.numbers:
+            return [*self.before, *self.statement("return asked_numbers(", [
+                f'"{self.name}"', C_TYPES[self.numbers["type"]], *self.passed])]
+        rows = camel(str(self.rows))
+        if self.paged:
+            return [*self.before, *self.statement("return paged(", [
+                f'"{self.name}"', f"structs.{self.rows}", f"structs.{self.parts}", f"{rows}._read",
+                f"{camel(str(self.parts))}._read", f'"{self.api.parts[str(self.rows)][0]}"', "self", *self.passed[1:]])]
+        asked = [f'"{self.name}"', f"structs.{self.rows}", f"{rows}._read", *self.passed[:self.after]]
+        if not self.outputs:
+            return [*self.before, *self.statement("return asked(", asked)]
+        after = ", ".join(self.passed[self.after:])
+        return [*self.before, *self.statement("rows_ = asked(", [*asked, f"after=[{after}]"]), *self.answer()]
 
     def body_of_array_form(self) -> List[str]:
         count = [f'same_count({", ".join(f"{name}={name}_" for name in [*self.arrays, "out"])})']
         at = self.before.index("statuses_ = statuses_of(statuses, out_)")
         return [*self.before[:at], *count, *self.before[at:],
-                *statement("elementwise(", [f'"{self.name}"', *self.passed]), "return result"]
+                *self.statement("elementwise(", [f'"{self.name}"', *self.passed]), "return result"]
 
     def body_of_text(self) -> List[str]:
         """Text out: ask how long it is, then have it written."""
         before = [line for line in self.before if not line.startswith("exact_")]
         passed = [value for value in self.passed if "exact_" not in value]
-        return [*before, f'return text_out({", ".join([repr(self.name).replace(chr(39), chr(34)), *passed])})']
+        how = "text_out" if "exact" in self.names else "words_out"
+        return [*before, f'return {how}({", ".join([repr(self.name).replace(chr(39), chr(34)), *passed])})']
 
 
 def calls_of(api: Api) -> List[Call]:
-    """All functions but the initial values, which the specs take, and those on structs with pointers."""
-    calls = []
-    for function in api.data["functions"]:
-        structs = [without_struct(argument["type"]) for argument in function["arguments"]]
-        if function["name"].endswith("_spec_init") or any(api.structs.get(name, {}).get("frozen") for name in structs):
-            continue
-        calls.append(Call(api, function))
-    return calls
+    """All functions but the initial values, which the specs take, those that free handles, and the one that writes an
+    allocator."""
+    freed = {handle["free"] for handle in api.handles.values()}
+    return [Call(api, function) for function in api.data["functions"]
+            if not function["name"].endswith("_spec_init") and function["name"] not in freed
+            and not any(api.frozen(argument["type"]) and not argument.get("const")
+                        for argument in function["arguments"])]
 
 
 # ---- records.py -----------------------------------------------------------------------------------------------------
@@ -615,12 +783,14 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
         if asked and not answered:
             lines.append(f"    {member.name}: Optional[{member.given()}] = None")
         else:
-            lines.append(f"    {member.name}: {member.given_or_answered() if asked else member.answered()}")
+            start = int(api.inits.get(struct, {}).get(member.name, 0))
+            lines.append(f"    {member.name}: {member.given_or_answered(start) if asked else member.answered()}")
     if asked:
         lines += ["", "    def _put(self, struct: Any) -> None:"]
         lines += [f"        {member.write()}" for member in members]
     if answered:
-        lines += ["", "    @classmethod", f'    def _read(cls, struct: Any) -> "{camel(struct)}":']
+        array = "".join(f", parts_{member.name}: Any" for member in members if member.kind == "parts")
+        lines += ["", "    @classmethod", f'    def _read(cls, struct: Any{array}) -> "{camel(struct)}":']
         lines += fill("        return cls(", [f"{member.name}={member.read()}" for member in members], ")")
     return lines
 
@@ -631,7 +801,7 @@ def write_records(api: Api) -> List[str]:
     for call in calls:
         for argument in call.function["arguments"]:
             struct = without_struct(argument["type"])
-            if struct not in api.structs or struct == "muslin_problem":
+            if struct not in api.structs or struct == "muslin_problem" or api.frozen(struct):
                 continue
             in_rows = argument["name"] == "rows" and not call.rows
             if argument.get("const") or in_rows:
@@ -643,12 +813,12 @@ def write_records(api: Api) -> List[str]:
     about = "Specs, which are asked with, and results, which are answered."
     lines = HEAD.format(about=about).splitlines()
     used = sorted({member.detail for struct in structs for member in api.members(struct)
-                   if member.kind in ("enum", "flag")} | {"Warning"} |
+                   if member.kind in ("enum", "maybe", "flag")} | {"Warning"} |
                   {kind for call in several for _, kind, _ in call.outputs
                    if kind in map(enum_class, api.enums)}, key=lambda name: (not name.isupper(), name))
     lines += ["from dataclasses import dataclass", "from typing import Any, Optional, Tuple", "",
               "from . import _api as structs", "from ._length import Length, LengthLike, put_length",
-              "from ._records import Spec, warnings_in", "from ._values import put, put_sign"]
+              "from ._records import Spec, warnings_in", "from ._values import Id, put, put_sign"]
     lines += fill("from .constants import (", used, ")") + [""]
     lines += exported([*map(camel, structs), *(str(call.several) for call in several)])
     for struct in structs:
@@ -662,18 +832,40 @@ def write_records(api: Api) -> List[str]:
 
 # ---- calls.py -------------------------------------------------------------------------------------------------------
 
+def call_lines(call: Call) -> List[str]:
+    """A function or method, whole."""
+    where = f"{call.name}() in muslin/{call.function['header']}. Since {call.function['since']}."
+    sentence = call.sentence()
+    members = [f"Keywords: the members of {call.specs[0].type}, over those of spec."] if call.keywords else []
+    pages = ["They are asked for a page at a time, and each has its parts with it."] if call.paged else []
+    return [*call.signature(), *docstring(call.indent, sentence or where, pages, members, [where] if sentence else []),
+            *(call.indent + line for line in call.body())]
+
+
 def write_calls(api: Api) -> List[str]:
-    calls = calls_of(api)
+    calls = [call for call in calls_of(api) if not call.owner]
     text: List[str] = []
     for call in calls:
-        where = f"{call.name}() in muslin/{call.function['header']}. Since {call.function['since']}."
-        sentence = call.sentence()
-        members = [f"Keywords: the members of {call.specs[0].type}, over those of spec."] if call.keywords else []
-        text += ["", "", *call.signature(), *docstring("    ", sentence or where, members,
-                                                         [where] if sentence else [])]
-        text += ["    " + line for line in call.body()]
-    return [*HEAD.format(about="The calls, one for each function of the library.").splitlines(),
-            *imports_of(api, text), "", *exported(without_prefix(call.name) for call in calls), *text]
+        text += ["", "", *call_lines(call)]
+    about = "The calls, one for each function of the library that takes no handle."
+    return [*HEAD.format(about=about).splitlines(), *imports_of(api, text), "",
+            *exported(call.python_name for call in calls), *text]
+
+
+# ---- handles.py -----------------------------------------------------------------------------------------------------
+
+def write_handles(api: Api) -> List[str]:
+    """A class for each handle: what makes it is its __init__, and the functions that take it first are its methods."""
+    calls = calls_of(api)
+    text: List[str] = []
+    for name, handle in api.handles.items():
+        own = [call for call in calls if call.owner and call.owner["name"] == name]
+        own.sort(key=lambda call: call.makes is None)
+        text += ["", "", f"class {camel(name)}(Handle):", f'    """struct {name}, muslin/{handle["header"]}"""']
+        for call in own:
+            text += ["", *call_lines(call)]
+    return [*HEAD.format(about="The handles, each a class with the functions that take it.").splitlines(),
+            *imports_of(api, text), "", *exported(map(camel, api.handles)), *text]
 
 
 def imports_of(api: Api, lines: List[str]) -> List[str]:
@@ -685,17 +877,20 @@ def imports_of(api: Api, lines: List[str]) -> List[str]:
         return sorted(used & set(names), key=lambda name: (name.lower(), name))
 
     records = re.findall(r"^class (\w+)", "\n".join(write_records(api)), re.M)
-    sources = [("._buffers", ["Buffer", "Lengths", "Numbers", "elementwise", "gathered", "output", "same_count",
-                              "statuses_of"]),
+    sources = [("._buffers", ["Buffer", "Integers", "Lengths", "Numbers", "elementwise", "gathered", "integers",
+                              "output", "places_given", "places_out", "same_count", "statuses_of"]),
+               ("._handle", ["ALLOCATOR", "Handle", "opened"]),
                ("._length", ["Formatted", "Length", "LengthLike", "ticks_of"]),
                ("._library", ["library"]),
                ("._problem", ["call", "call_telling"]),
-               ("._records", ["asked", "merged", "rows_of", "struct_of", "text_out", "warnings_in"]),
-               ("._values", ["new", "utf8", "whole"]),
+               ("._records", ["asked", "asked_numbers", "merged", "paged", "rows_of", "struct_of", "text_out",
+                              "warnings_in", "words_out"]),
+               ("._values", ["Id", "new", "utf8", "whole"]),
                (".constants", [enum_class(name) for name in api.enums]),
                (".records", records)]
     imports = ["import ctypes"] if "ctypes" in used else []
-    imports += [f"from typing import {', '.join(wanted(['List', 'Optional', 'Sequence', 'Tuple']))}", "",
+    typing = wanted(["Iterator", "List", "Optional", "Sequence", "Tuple"])
+    imports += [f"from typing import {', '.join(typing)}", "",
                 "from . import _api as structs"]
     for module, names in sources:
         found = wanted(names)
@@ -707,7 +902,7 @@ def imports_of(api: Api, lines: List[str]) -> List[str]:
 
 def files(api: Api) -> Dict[str, str]:
     written = {"_api.py": write_api(api), "constants.py": write_constants(api), "errors.py": write_errors(api),
-               "records.py": write_records(api), "calls.py": write_calls(api)}
+               "records.py": write_records(api), "calls.py": write_calls(api), "handles.py": write_handles(api)}
     return {name: "\n".join(lines) + "\n" for name, lines in written.items()}
 
 

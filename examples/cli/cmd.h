@@ -19,6 +19,7 @@ extern const struct command block_command, top_command, border_command, join_com
 extern const struct command bed_command, cover_command, across_command, triangles_command;
 extern const struct command fit_command, rescale_command;
 extern const struct command log_cabin_command, frame_command, medallion_command, pieced_border_command;
+extern const struct command scatter_command;
 extern const struct command sashing_command, on_point_command;
 extern const struct command curve_command, polygon_command, template_command;
 extern const struct command binding_command, bias_command, batting_command, backing_command, sleeve_command;

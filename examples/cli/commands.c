@@ -18,7 +18,8 @@ static const struct command *const fit_group[] = { &bed_command, &cover_command,
 static const struct command *const rounds_group[] = { &log_cabin_command, &frame_command, &medallion_command,
                                                       &pieced_border_command, NULL };
 static const struct command *const setting_group[] = { &block_command, &top_command, &sashing_command,
-                                                       &on_point_command, &border_command, &join_command, NULL };
+                                                       &on_point_command, &border_command, &join_command,
+                                                       &scatter_command, NULL };
 static const struct command *const shape_group[] = { &curve_command, &polygon_command, &template_command, NULL };
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, &shrinkage_command, NULL };

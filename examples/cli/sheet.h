@@ -62,6 +62,8 @@ void show_motif(struct sheet *sheet, json_t *answer);
 void show_stack(struct sheet *sheet, json_t *answer);
 /* What to buy of a cloth, as put_shop_length() says it, in a point. */
 void show_shop_length(struct sheet *sheet, json_t *answer);
+/* Blocks of several prints, drawn as letters. */
+void show_scatter(struct sheet *sheet, json_t *answer);
 void show_shrinkage(struct sheet *sheet, json_t *answer);
 void show_prewash(struct sheet *sheet, json_t *answer);
 void show_accuracy(struct sheet *sheet, json_t *answer);

@@ -52,7 +52,7 @@ MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *so
 /* Gives the plan's memory back; null is fine. Example: muslin_pressing_free(pressing). Since 0.1. */
 MUSLIN_API void muslin_pressing_free(struct muslin_pressing_plan *pressing);
 
-struct muslin_pressing_totals {
+struct muslin_pressed_totals {
     uint32_t size;
     uint32_t flags;
     int64_t meetings;       /* in all tops */
@@ -66,10 +66,10 @@ struct muslin_pressing_totals {
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
 };
-/* How well it nests. Constant time. Example: 3 x 3 blocks whose edges have two seams each: 24 meetings, no exception.
+/* How well it nests. Constant time. Example: 3 x 3 blocks whose edges have two seams each: 28 meetings, no exception.
  * Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing,
-                                                struct muslin_pressing_totals *out, struct muslin_problem *problem);
+                                                struct muslin_pressed_totals *out, struct muslin_problem *problem);
 
 enum muslin_press {
     MUSLIN_PRESS_LEFT = 1,

@@ -203,17 +203,24 @@ MUSLIN_API muslin_status muslin_quilt_unit_spec_init(struct muslin_quilt_unit_sp
 
 /* A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
  * muslin_unit_outlines() draws it and sewn with the quilt's seam. MUSLIN_ERR_METHOD: the kind is not made so.
- * Example: a half-square, blue below its rising seam and white above. Since 0.1. */
+ * MUSLIN_ERR_RANGE: another number of fabrics, or a measure that the kind does not take. Whether its sizes suit the
+ * kind is known when it is solved. Example: a half-square, blue below its rising seam and white above. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_unit(struct muslin_quilt *quilt, const struct muslin_quilt_unit_spec *spec,
                                            const muslin_id *fabrics, size_t n, muslin_id *out,
                                            struct muslin_problem *problem);
 
+/* The most corners of one piece of a shape. */
+#define MUSLIN_QUILT_CORNERS 32
+
 /* A unit of the caller's own, drawn as shape.h says, outline first, with straight edges and an outline that is an
  * upright rectangle from (0, 0); `fabrics` has one for each piece. Allowances and tips of the corners are not looked
- * at: the quilt's seam is used. Its size is the outline's, times width / outline width and height / outline height,
- * each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses also as of muslin_shape_check(), which is
- * asked first. MUSLIN_ERR_SHAPE also for arcs and an outline that is no rectangle. Time as of muslin_shape_check().
- * Example: a square with one corner cut off on the slant. Since 0.1. */
+ * at: the quilt's seam is used, and raw points are sharp. Its size is the outline's, times width / outline width and
+ * height / outline height, each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses also as of
+ * muslin_shape_check(), which is asked first. MUSLIN_ERR_SHAPE also for arcs and an outline that is no rectangle.
+ * MUSLIN_ERR_RANGE also for a piece of more than MUSLIN_QUILT_CORNERS corners, and for other than `pieces` pieces.
+ * Solving fails with MUSLIN_ERR_SHAPE where it becomes so small that neighbouring corners of a piece fall together, and
+ * with MUSLIN_ERR_OVERFLOW where a raw point would reach more than MUSLIN_TEMPLATE_REACH beyond its finished one. Time
+ * as of muslin_shape_check(). Example: a square with one corner cut off on the slant. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const struct muslin_corner_spec *corners,
                                             size_t row_size, size_t n, const muslin_id *fabrics, size_t pieces,
                                             muslin_id width, muslin_id height, muslin_id *out,
@@ -222,7 +229,7 @@ MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const st
 /* ---- joins ----------------------------------------------------------------------------------------------------- */
 
 enum muslin_strip_piecing {
-    MUSLIN_STRIPS_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts */
+    MUSLIN_STRIPS_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts and pays, see muslin_strip_set */
     MUSLIN_STRIPS_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
     MUSLIN_STRIPS_NEVER = 3        /* piece by piece */
 };
@@ -239,7 +246,7 @@ struct muslin_join_spec {
     uint32_t size;
     uint32_t flags;  /* MUSLIN_JOIN_KEEPS_ORDER or 0 */
     int32_t axis;    /* enum muslin_axis */
-    int32_t piecing; /* enum muslin_strip_piecing; not looked at unless all children are patches of one measure long */
+    int32_t piecing; /* enum muslin_strip_piecing; WHERE_FEWER: no matter unless all are patches of one length */
     int32_t press;   /* enum muslin_seam_press, of all its seams */
     int32_t pad;     /* 0 */
 };
@@ -317,9 +324,12 @@ struct muslin_pinwheel_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_pinwheel_spec_init(struct muslin_pinwheel_spec *spec, uint32_t size);
 
-/* Four nodes round a centre, each end against the next one's side: the first seam (top to centre) is sewn in part and
- * finished last. Edges that do not meet are told when it is solved. The mirror image turns the other way. Source:
- * geometry. Example: four 2 x 4 in rectangles round a 2 in square make 6 in. Since 0.1. */
+/* Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which the
+ * first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it is solved:
+ * the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then lies in its
+ * corner and the centre against left and top, and the whole is as large as the largest of its rows and columns. The
+ * mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in square make 6 in.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_pinwheel(struct muslin_quilt *quilt, const struct muslin_pinwheel_spec *spec,
                                                muslin_id *out, struct muslin_problem *problem);
 
@@ -342,9 +352,11 @@ struct muslin_set_in_spec {
 MUSLIN_API muslin_status muslin_set_in_spec_init(struct muslin_set_in_spec *spec, uint32_t size);
 
 /* Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to the outer
- * one, and stitching along the centre stops one allowance from the edge there, so that the corner can be set in. A
- * mitred border has all four strips, an attic window two. At least one strip is needed (MUSLIN_ERR_RANGE). Source:
- * geometry. Example: a 6 in square with 2 in strips at left and bottom makes 8 in. Since 0.1. */
+ * one, and stitching along the centre stops one allowance from the edge there, so that the corner can be set in. Where
+ * a neighbour is missing, a strip's end is square. Strips have the quilt's allowance all round. A mitred border has all
+ * four strips, an attic window two. MUSLIN_ERR_RANGE: no strip at all, a fabric without a strip; when it is solved, a
+ * strip of no width. Source: geometry. Example: a 6 in square with 2 in strips at left and bottom makes 8 in. Since
+ * 0.1. */
 MUSLIN_API muslin_status muslin_quilt_set_in(struct muslin_quilt *quilt, const struct muslin_set_in_spec *spec,
                                              muslin_id *out, struct muslin_problem *problem);
 
@@ -414,9 +426,10 @@ struct muslin_quilt_sashed_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_sashed_spec_init(struct muslin_quilt_sashed_spec *spec, uint32_t size);
 
-/* Blocks (columns x rows, row by row from the top) with sashes between them, each as long as the first block of its row
- * is high, or of its column wide. Example: 3 x 3 blocks of 12 in with 2 in sashes and a frame finish 44 in. Since
- * 0.1. */
+/* Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as the
+ * first block of its row is high, or of its column wide. Without cornerstones a sash between two rows is as long as the
+ * upper one with its sashes, the frame's top as the first. Rows are joined across, then all down. Example: 3 x 3 blocks
+ * of 12 in with 2 in sashes and a frame finish 44 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_sashed(struct muslin_quilt *quilt, const struct muslin_quilt_sashed_spec *spec,
                                              const muslin_id *blocks, size_t n, muslin_id *out,
                                              struct muslin_problem *problem);
@@ -499,7 +512,7 @@ enum muslin_node_kind {
     MUSLIN_NODE_SIXTY = 10
 };
 
-struct muslin_quilt_node {
+struct muslin_node {
     uint32_t size;
     uint32_t flags;
     int64_t children;        /* nodes it is made of: what muslin_quilt_children() gives */
@@ -511,7 +524,7 @@ struct muslin_quilt_node {
 };
 /* What a node is. Example: a join of three patches has 3 children and depth 2. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node,
-                                           struct muslin_quilt_node *out, struct muslin_problem *problem);
+                                           struct muslin_node *out, struct muslin_problem *problem);
 
 /* The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
  * left), repeats repeated: ask, then fill. Example: of a join of three equal patches, three times the same id.
@@ -519,7 +532,7 @@ MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, mus
 MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
 
-struct muslin_quilt_counts {
+struct muslin_part_counts {
     uint32_t size;
     uint32_t flags;
     int64_t fabrics;
@@ -528,7 +541,7 @@ struct muslin_quilt_counts {
     int64_t bytes;     /* that the quilt holds from its allocator */
 };
 /* How much a quilt holds. Example: a fresh one has no fabrics, two measures and no nodes. Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_quilt_counts *out,
+MUSLIN_API muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_part_counts *out,
                                              struct muslin_problem *problem);
 
 #ifdef __cplusplus

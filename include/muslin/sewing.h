@@ -53,8 +53,8 @@ struct muslin_sewing_row {
     int32_t chain;          /* 1 when more than one is sewn */
 };
 /* The steps, a row each. A strip-pieced join is two: its set, then its segments. Turned nodes take no step of their
- * own. Seams of units and shapes are as long as their finished seams plus one allowance at both ends, each to the
- * nearest tick. Example: nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
+ * own. Seams of units and shapes are as long as their finished seams, to the nearest tick, plus an allowance e at each
+ * end. Example: nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_row *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
@@ -78,7 +78,7 @@ MUSLIN_API muslin_status muslin_sewing_feeds(const struct muslin_solution *solut
 MUSLIN_API muslin_status muslin_sewing_label(int64_t number, char *buf, size_t cap, size_t *need,
                                              struct muslin_problem *problem);
 
-struct muslin_sewing_totals {
+struct muslin_sewn_totals {
     uint32_t size;
     uint32_t flags;
     int64_t steps;
@@ -97,7 +97,7 @@ struct muslin_sewing_totals {
  * rounding of on-point and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at worst.
  * Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_totals(const struct muslin_solution *solution, muslin_len seam_error,
-                                              muslin_len cut_error, struct muslin_sewing_totals *out,
+                                              muslin_len cut_error, struct muslin_sewn_totals *out,
                                               struct muslin_problem *problem);
 
 #ifdef __cplusplus

@@ -46,14 +46,14 @@ struct muslin_solve_spec {
     muslin_len end_trim;         /* strip sets, as in struct muslin_yield_spec */
     muslin_len resquare_loss;
     int64_t resquare_every;
-    muslin_len fold_clear;
+    muslin_len fold_clear;       /* 0: cut straight through from one end; else from both */
     int32_t policy;              /* enum muslin_allowance_policy */
     int32_t tip;                 /* enum muslin_tip */
     int32_t direction;           /* enum muslin_direction, of cut sizes that are rounded */
     int32_t strip_piecing;       /* enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER */
 };
-/* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut from
- * both ends with nothing trimmed and nothing kept clear. */
+/* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut straight
+ * through with nothing trimmed and nothing kept clear. */
 #define MUSLIN_SOLVE_SPEC_INIT \
     { sizeof(struct muslin_solve_spec), 0, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
@@ -107,8 +107,9 @@ struct muslin_node_size {
     int64_t half;
     int64_t three_quarter;        /* parts of a diagonal field count as in its own frame */
     int64_t patches;              /* in one of it */
-    int64_t seams_across;         /* the most seams that a line from left to right crosses in it */
-    int64_t seams_down;           /* from top to bottom */
+    int64_t seams_across;         /* seams whose errors add up in its width: of pieces side by side all count, of rows
+                                     the one with most */
+    int64_t seams_down;           /* so in its height: rows all count, each with its highest pile of seams */
     int32_t kind;                 /* enum muslin_node_kind */
     int32_t exact;                /* 1 when its size was not rounded */
 };
@@ -128,8 +129,8 @@ struct muslin_totals {
     int64_t patches;           /* in all tops */
     int64_t different_nodes;   /* that the root holds, itself included */
     int64_t finished_area;     /* of one top: width x height */
-    int64_t patch_area;        /* of one top: what its finished outlines cover; equal where everything is exact */
-    int64_t area_bound;        /* the two differ by no more than this; 0 where everything is exact */
+    int64_t patch_area;        /* of one top: what its finished outlines cover, each in its own frame */
+    int64_t area_bound;        /* where edges meet, the two differ by no more than this; 0 where everything is exact */
     int64_t misfits;           /* rows of muslin_solution_misfits() that are no ease, ... */
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */
@@ -137,8 +138,8 @@ struct muslin_totals {
     uint32_t warnings;         /* all that its rows carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
-/* The whole at a glance. MUSLIN_ERR_OVERFLOW: an area passes its type. Time follows the nodes. Example: a 36 in square
- * top of 81 patches. Since 0.1. */
+/* The whole at a glance. Time follows the nodes, their own pieces, and the patches that trimming cuts. Example: a 36 in
+ * square top of 81 patches. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
                                                 struct muslin_problem *problem);
 
@@ -155,7 +156,7 @@ struct muslin_misfit {
     uint32_t size;
     uint32_t flags;
     muslin_id node;            /* in which they meet */
-    int64_t first;             /* child of it, counted from 0 */
+    int64_t first;             /* child of it, counted from 0; strips of a set-in: enum muslin_side */
     int64_t second;
     muslin_len first_size;     /* finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
     muslin_len second_size;
@@ -173,8 +174,9 @@ MUSLIN_API muslin_status muslin_solution_misfits(const struct muslin_solution *s
                                                  size_t row_size, size_t capacity, size_t *count,
                                                  struct muslin_problem *problem);
 
-/* One way from the root to a node: the child numbers to follow, the first such way. Empty for the root. Time follows
- * the nodes above it. Example: 2, 0: the first child of the root's third. Since 0.1. */
+/* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of those
+ * made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the nodes
+ * above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_path(const struct muslin_solution *solution, muslin_id node, int64_t *steps,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -196,7 +198,8 @@ struct muslin_cut {
     muslin_id fabric;
     muslin_id first_node;      /* the first node that needs it; muslin_solution_cut_nodes() has all */
     muslin_len cut_width;      /* as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric
-                                  without direction the longer side of a rectangle. SET_STRIP: the usable width */
+                                  without direction the longer side of a rectangle that is not cut again. SET_STRIP:
+                                  the usable width */
     muslin_len cut_height;     /* ... and along the print */
     muslin_len pitch;          /* of shapes cut from a strip; else 0 */
     muslin_len wide_edge;
@@ -212,32 +215,37 @@ struct muslin_cut {
     int64_t spare;             /* pieces beyond the need */
     int64_t nodes;             /* different nodes that need it */
     int64_t upright;           /* pieces needed that lie with their print as cut, and turned by one, two and three
-                                  quarters in the top; of strip sets and units in which a method mixes them all of
-                                  them are in `scattered` */
+                                  quarters in the top. Strips are cut across the cloth: in a set joined down a print
+                                  lies as its patch does, in one joined across a quarter further */
     int64_t quarter;
     int64_t half;
     int64_t three_quarter;
-    int64_t scattered;         /* pieces whose print lies as the method brings it */
+    int64_t scattered;         /* pieces needed whose print lies as the method brings it: of units all but rectangles
+                                  to which corners are sewn and octagons; setting triangles; 60 degree pieces */
     int32_t source;            /* enum muslin_cut_source */
     int32_t shape;             /* enum muslin_cut_shape */
     int32_t again;             /* enum muslin_cut_again */
-    int32_t gives;             /* pieces from each */
+    int32_t gives;             /* pieces from each: pieces = count x gives */
     int32_t grain;             /* enum muslin_grain */
     int32_t hand;              /* 1, or 2 for mirrored ones */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0 */
-    uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places */
+    uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or may
+                                  lie so: scattered */
     int32_t pad;
 };
-/* What to cut, by fabric in the order in which they were made, the highest and then the longest first; equal cuts are
- * one row. Units alike in size, kind, method and fabrics share their recipes, whatever their nodes are called. Example:
+/* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in
+ * all but counts are one row (templates of one shape only). Units alike in size, kind, method and fabrics share their
+ * recipes, whatever their nodes are called. Rectangles round templates and mitred strips have their raw outline's
+ * corners, to the nearest tick. The half-triangles at the ends of 60 degree rows are cut in pairs from rectangles of
+ * H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2, E = 2 s + u, rounded once. Source: geometry. Example:
  * 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
-/* The nodes that need a row of the cut list, in their order. MUSLIN_ERR_INDEX past the last row. Time follows the
- * result. Example: of a row with nodes = 2, two ids. Since 0.1. */
+/* The nodes that need a row of the cut list, in their order; of a strip the join. MUSLIN_ERR_INDEX: no such row. Time
+ * follows the result. Example: of a row with nodes = 2, two ids. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_cut_nodes(const struct muslin_solution *solution, int64_t row, muslin_id *ids,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -256,14 +264,18 @@ struct muslin_strip_set {
     int64_t cuts_apart;         /* cuts when every patch is cut by itself: strips of its height, cut across */
     int64_t cuts_in_sets;       /* cuts when it is strip-pieced */
     muslin_len shorter_by;      /* strips may be this much shorter before a set gives less */
-    int32_t used;               /* 1 when the cut list and the sewing plan take it */
+    int32_t used;               /* 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at
+                                   least half of its segments are needed, and no print would show that it lies turned
+                                   in strips */
     int32_t turns;              /* 1 when a segment turned end for end looks the same and its order need not stay */
-    uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS */
+    uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS; MUSLIN_WARN_PRINT_TURNED: in strips a
+                                   print lies otherwise than in patches cut by themselves */
     int32_t pad;
 };
-/* Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length, and a set
- * gives at least one segment. Cuts are counted as one for each strip from the cloth and one for each piece or segment
- * from its strip; of patches one of each kind of row. Yields are muslin_stripset_yield()'s. Example: nine rows of three
+/* Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the same
+ * allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the cloth and
+ * one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight through.
+ * Yields are muslin_stripset_yield()'s. Example: nine rows of three
  * 2 in squares: segments of 2 1/2 in, sixteen from a 40 in set, one set. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_strip_sets(const struct muslin_solution *solution,
                                                     struct muslin_strip_set *rows, size_t row_size, size_t capacity,
@@ -276,11 +288,12 @@ enum muslin_term_kind {
     MUSLIN_TERM_CHILD = 2,      /* finished size of the child `id`, `times` of it */
     MUSLIN_TERM_GREATEST = 3,   /* the greatest of the children: the child `id` */
     MUSLIN_TERM_ALLOWANCE = 4,  /* allowance of an edge, from the measure `id` */
-    MUSLIN_TERM_TAKE_UP = 5,    /* half the take-up, of `times` edges, up to a tick */
+    MUSLIN_TERM_TAKE_UP = 5,    /* half the take-up `id`, of `times` edges, up to a tick */
     MUSLIN_TERM_TRIMMED = 6,    /* what is trimmed away, from the measure `id`; negative */
     MUSLIN_TERM_DIAGONAL = 7,   /* `times` diagonals of the block `id`, rounded once */
     MUSLIN_TERM_SIXTY = 8,      /* `times` half sides of a triangle of height `id`, rounded once */
-    MUSLIN_TERM_DRAWN = 9       /* the size of the caller's own drawing */
+    MUSLIN_TERM_DRAWN = 9,      /* the size of the caller's own drawing */
+    MUSLIN_TERM_HALF = 10       /* half of the measure `id`: the height of geese */
 };
 
 struct muslin_term {
@@ -312,8 +325,9 @@ struct muslin_outline {
     int32_t region;          /* of a unit; piece from 1 of a shape, triangles of a field, pieces of rows; 1 of a patch
                                 */
     int32_t quarter_turns;   /* how its print lies: clockwise */
-    int32_t mirrored;        /* 1 when it is a mirror image */
-    int32_t on_point;        /* 1 when it lies in a diagonal field, turned by an eighth more */
+    int32_t mirrored;        /* 1 when it is a mirror image: left for right first, then turned */
+    int32_t on_point;        /* 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that
+                                lies in another, where two eighths are a quarter) */
 };
 
 struct muslin_outline_corner {
@@ -326,12 +340,15 @@ struct muslin_outline_corner {
     int64_t seam;            /* of that node: its number, from 0, as pressing.h counts them */
 };
 /* The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
- * rows and `corner_capacity` corners hold (a row is not cut short). *count gets how many there are from `first` to the
- * end, *given how many were written; with capacity 0 it only counts. Corners of a row are the next free ones of
- * `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn exactly; a corner in a turned
- * frame is rounded once, and shared corners round alike. A trimmed node is drawn as it is after trimming (raw: before).
- * Time follows outlines x depth. Example: a nine-patch has nine outlines of four corners. MUSLIN_ERR_RANGE: `first` not
- * in 0 .. the number of patches. Since 0.1. */
+ * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners). *count gets how many
+ * there are from `first` to the end, *given how many were written; with capacity 0 it only counts. Corners of a row are
+ * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn exactly;
+ * a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn as it is
+ * after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without corners (raw:
+ * all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an edge lies the
+ * seam by which it is sewn on, also where it only lies on a part of that seam. Time follows outlines x depth. Example: a
+ * nine-patch has nine outlines of four corners. MUSLIN_ERR_RANGE: `first` not in 0 .. the number of patches. Since
+ * 0.1. */
 MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,

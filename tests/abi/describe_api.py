@@ -7,9 +7,12 @@
     describe_api.py --print    prints the description
 
 Bindings, the layout table and the export check come from that file. It is the same on every machine: everything stands
-in the order of the headers, and of the comments only four facts are kept, because the conventions make them part of the
-API: since which version a function exists, which enum an integer member holds, whether it is a truth value ("1 when
-..."), and which flags a struct knows.
+in the order of the headers, and of the comments only five facts are kept, because the conventions make them part of the
+API: since which version a function exists, which enum an integer member holds, whether it may be none of its values
+("else 0"), whether it is a truth value ("1 when ...", "1: ...; 0: ..."), and which flags a struct knows.
+
+A struct that is declared and never defined is a handle. Two functions are its own: the one that makes it, by a pointer
+to a pointer, and the one that frees it.
 
 Needs libclang and its Python module (Debian: python3-clang-14).
 """
@@ -100,8 +103,9 @@ def meaning_of(comment: str) -> Record:
     """What the comment beside an integer member makes of it."""
     enum = re.search(r"\benum (muslin_\w+)", comment)
     if enum:
-        return {"enum": enum.group(1)}
-    return {"truth": True} if re.match(r"\s*(1 (when|for|if)\b|0: )", comment) else {}
+        return {"enum": enum.group(1), **({"optional": True} if re.search(r"\belse 0\b", comment) else {})}
+    truth = re.match(r"\s*(1 (when|for|if)\b|[01]: )", comment) and not re.search(r"\b2: ", comment)
+    return {"truth": True} if truth else {}
 
 
 def describe_members(struct: Cursor) -> List[Record]:
@@ -162,6 +166,22 @@ def describe_function(function: Cursor, since: Optional[str]) -> Record:
             "returns": describe_type(function.result_type), "arguments": arguments}
 
 
+def describe_handle(struct: Cursor, functions: List[Record]) -> Record:
+    """An opaque struct, and the functions that make and free it."""
+    of = f"struct {struct.spelling}"
+
+    def named(wanted: Record) -> List[str]:
+        """The functions with an argument like this."""
+        return [function["name"] for function in functions
+                if any({**argument, "name": ""} == wanted for argument in function["arguments"])]
+
+    create = named({"name": "", "type": of, "pointer": 2})
+    free = [name for name in named({"name": "", "type": of, "pointer": 1}) if name.endswith("_free")]
+    if len(create) != 1 or len(free) != 1:
+        raise WrongHeader(f"{of} is opaque and made by {create}, freed by {free}: one each is wanted")
+    return {"name": struct.spelling, "header": header_of(struct), "create": create[0], "free": free[0]}
+
+
 def since_of(cursor: Cursor) -> Optional[str]:
     found = re.findall(r"\bSince\s+(?:\*\s+)?(\d+(?:\.\d+)+)", cursor.raw_comment or "")
     return found[-1] if found else None
@@ -205,7 +225,7 @@ def describe_inits(macros: List[Tuple[str, str, str]], structs: List[Record], va
             raise WrongHeader(f"{name} is not the initial value of each member of a struct")
         if words[0] != f"sizeof ( struct {struct} )":
             raise WrongHeader(f"{name} does not begin with the size of struct {struct}")
-        initial = {member: values[word] if word in values else int(word.rstrip("uU"), 0)
+        initial = {member: values[word] if word in values else int(word.replace(" ", "").rstrip("uU"), 0)
                    for member, word in list(zip(members[struct], words))[1:]}
         inits.append({"name": name, "header": header, "struct": struct, "values": initial})
     return inits
@@ -219,6 +239,7 @@ def describe() -> Record:
     types: List[Record] = []
     enums: List[Record] = []
     structs: List[Record] = []
+    handles: List[Cursor] = []
     functions: List[Record] = []
     since: Optional[str] = None
     for cursor in unit.cursor.get_children():
@@ -234,6 +255,9 @@ def describe() -> Record:
             described = describe_struct(cursor)
             flags = known_flags(cursor, list(values))
             structs.append({**described, "flags": flags} if flags else described)
+        elif cursor.kind == CursorKind.STRUCT_DECL and cursor.get_definition() is None:
+            if cursor.spelling not in [handle.spelling for handle in handles]:
+                handles.append(cursor)
         elif cursor.kind == CursorKind.FUNCTION_DECL:
             since = since_of(cursor) or since  # one comment may speak for the functions after it
             functions.append(describe_function(cursor, since))
@@ -246,6 +270,7 @@ def describe() -> Record:
                       for name, header, _ in macros if name in values],
         "enums": enums,
         "structs": structs,
+        "handles": [describe_handle(handle, functions) for handle in handles],
         "inits": describe_inits(macros, structs, values),
         "functions": functions,
     }

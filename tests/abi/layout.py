@@ -18,7 +18,8 @@ from pathlib import Path
 from typing import Any, Dict, List
 
 ROOT = Path(__file__).resolve().parent.parent.parent
-WIDTH = {"uint32_t": 4, "int32_t": 4, "int64_t": 8, "uint64_t": 8, "muslin_len": 8, "muslin_status": 4, "char": 1}
+WIDTH = {"uint32_t": 4, "int32_t": 4, "int64_t": 8, "uint64_t": 8, "muslin_len": 8, "muslin_id": 8, "muslin_status": 4,
+         "char": 1}
 LICENCE = "/* Written by tests/abi/layout.py.\n *\n * SPDX-License-Identifier: MIT */\n"
 
 Record = Dict[str, Any]

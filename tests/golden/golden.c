@@ -246,4 +246,5 @@ void golden_run(struct golden *g)
     golden_fit(g);
     golden_supplies(g);
     golden_setting_more(g);
+    golden_scatter(g);
 }

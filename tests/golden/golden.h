@@ -47,6 +47,7 @@ void golden_unit_drawn(struct golden *g);
 void golden_rounds(struct golden *g);
 void golden_fit(struct golden *g);
 void golden_supplies(struct golden *g);
+void golden_scatter(struct golden *g);
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 

@@ -5,14 +5,16 @@ What the library answers is tested in tests/unit, tests/handbook and tests/prope
 tests/handbook names with their sources, or sums anyone can check; the sum stands beside each.
 """
 from array import array
+from functools import lru_cache
 from typing import Any, Callable, List, Tuple
 
 import pytest
 
 import muslin
-from muslin import (BackingLayoutKind, CostKind, CostSpec, CutSpec, Direction, Edge, Join, Length, LengthUnit, LogSide,
-                    MedallionRow, PrintRow, RoundCorner, RoundingSpec, RoundKind, Status, StockSpec, Table, Turning,
-                    Warning, calls)
+from muslin import (Axis, BackingLayoutKind, CostKind, CostSpec, CutSpec, Direction, Edge, EdgePrintsSpec, Id, Sort,
+                    Join, Length, LengthUnit, LogSide, LogSpec, MedallionRow, NodeKind, PressingPlan, PrintRow, Quilt,
+                    RoundCorner, RoundingSpec, RoundKind, SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec,
+                    StripPiecing, SumSpec, Table, TouchSpec, Turning, UnitStage, ValueSpec, Warning, calls, handles)
 
 
 Case = Tuple[str, Callable[[], object], object]
@@ -43,6 +45,76 @@ FAT_QUARTERS = StockSpec(width="22", length="18", count=20)
 SHEET = [muslin.CornerSpec(piece=-1, x=x, y=y) for x, y in ("00", "30", "33", "03")]
 HALVES = [muslin.CornerSpec(piece=piece, x=x, y=y)
           for piece, places in enumerate((("00", "30", "03"), ("30", "33", "03"))) for x, y in places]
+
+
+
+class Bench:
+    """A quilt being made of patches of one blue fabric, which are 2 in square unless told otherwise."""
+
+    def __init__(self) -> None:
+        self.quilt = Quilt()
+        self.blue = self.quilt.fabric("blue")
+
+    def fixed(self, text: str) -> Id:
+        return self.quilt.fixed(text)
+
+    def patch(self, width: str = "2", height: str = "2") -> Id:
+        return self.quilt.patch(fabric=self.blue, width=self.fixed(width), height=self.fixed(height))
+
+    def row(self, n: int) -> Id:
+        return self.quilt.join([self.patch()] * n)
+
+    def rows(self, n: int, row: int = 3) -> Id:
+        return self.quilt.join([self.row(row)] * n, axis=Axis.DOWN)
+
+
+def solved(make: Callable[[Bench], Id]) -> Solution:
+    bench = Bench()
+    return Solution(bench.quilt, make(bench))
+
+
+def finished(make: Callable[[Bench], Id]) -> Tuple[Any, ...]:
+    """The finished size of what is made."""
+    bench = Bench()
+    node = make(bench)
+    return some(Solution(bench.quilt, node).size(node), "finished_width", "finished_height")
+
+
+class NinePatches:
+    """Nine nine-patches in three rows, of patches of 2 in, the dark ones outside."""
+
+    def __init__(self) -> None:
+        self.quilt = quilt = Quilt()
+        self.blue, self.white = quilt.fabric("blue"), quilt.fabric("white")
+        self.side = quilt.measure("side", "2")
+        self.dark, self.light = (quilt.patch(fabric=fabric, width=self.side, height=self.side)
+                                 for fabric in (self.blue, self.white))
+        self.outer = quilt.join([self.dark, self.light, self.dark])
+        self.middle = quilt.join([self.light, self.dark, self.light])
+        self.block = quilt.join([self.outer, self.middle, self.outer], axis=Axis.DOWN)
+        self.top = quilt.repeat(self.block, 3, 3, [0], 1, 1)
+        self.solution = Solution(quilt, self.top, strip_piecing=StripPiecing.NEVER)
+
+
+@lru_cache(maxsize=None)
+def nine() -> NinePatches:
+    return NinePatches()
+
+
+def step_of(node: Id) -> int:
+    return [step.node for step in nine().solution.sewing_steps()].index(node)
+
+
+def square(side: str) -> Tuple[Length, Length]:
+    return inch(side), inch(side)
+
+
+def logs(bench: Bench, width: str) -> List[LogSpec]:
+    return [LogSpec(bench.blue, bench.fixed(width), side) for side in (Side.RIGHT, Side.TOP, Side.LEFT, Side.BOTTOM)]
+
+
+GRID = [TouchSpec(place, place + 1) for place in range(9) if place % 3 < 2] + \
+    [TouchSpec(place, place + 3) for place in range(6)]
 
 CASES: List[Case] = [
     ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
@@ -394,6 +466,123 @@ CASES: List[Case] = [
                                                 per=inch("1 yd").ticks), "cost", "exact"), (3594, False)),
     ("cost_total", lambda: muslin.cost_total([CostSpec(sold=CostKind.BUNDLES, amount=45, price=4200, per=40),
                                               CostSpec(amount=3, price=50)]), 8550),
+    # a seam allowance and a take-up are there from the start
+    ("Quilt", lambda: some(Quilt().counts(), "fabrics", "measures", "nodes"), (0, 2, 0)),
+    ("Quilt.counts", lambda: some(nine().quilt.counts(), "fabrics", "measures"), (2, 3)),
+    ("Quilt.fabric", lambda: muslin.id_sort(Bench().blue), Sort.FABRIC),
+    ("Quilt.measure", lambda: nine().quilt.name(nine().side), "side"),
+    ("Quilt.name", lambda: nine().quilt.name(nine().white), "white"),
+    ("Quilt.fixed", lambda: nine().quilt.fixed("1/2") == nine().quilt.fixed("0.5"), True),
+    # 3 x 2 - 1
+    ("Quilt.sum", lambda: finished(lambda bench: bench.quilt.patch(
+        fabric=bench.blue, width=bench.fixed("1"), height=bench.quilt.sum(
+            [SumSpec(bench.fixed("2"), 3), SumSpec(bench.fixed("1"), -1)]))), (inch("1"), inch("5"))),
+    # 2 + 1 wide
+    ("Quilt.extent", lambda: finished(lambda bench: bench.quilt.join([bench.patch("2", "3"), bench.quilt.patch(
+        fabric=bench.blue, width=bench.fixed("1"), height=bench.quilt.extent(bench.patch("2", "3"), Axis.DOWN))])),
+     square("3")),
+    ("Quilt.seam", lambda: nine().solution.value(nine().quilt.seam().allowance), inch("1/4")),
+    ("Quilt.patch", lambda: finished(lambda bench: bench.patch("2", "3")), (inch("2"), inch("3"))),
+    ("Quilt.unit", lambda: finished(lambda bench: bench.quilt.unit([bench.blue] * 2, width=bench.fixed("3"))),
+     square("3")),
+    # drawn 3 in square, asked for 6 in wide
+    ("Quilt.shape", lambda: finished(lambda bench: bench.quilt.shape(
+        SHEET + HALVES, [bench.blue] * 2, bench.fixed("6"), 0)), (inch("6"), inch("3"))),
+    ("Quilt.join", lambda: finished(lambda bench: bench.rows(2)), (inch("6"), inch("4"))),
+    ("Quilt.grid", lambda: finished(lambda bench: bench.quilt.grid(2, 3, [bench.patch()] * 6)), (inch("4"), inch("6"))),
+    ("Quilt.repeat", lambda: finished(lambda bench: bench.quilt.repeat(bench.patch(), 3, 2, [0, 1], 2, 1)),
+     (inch("6"), inch("4"))),
+    ("Quilt.turn", lambda: finished(lambda bench: bench.quilt.turn(bench.patch("2", "3"), 1)), (inch("3"), inch("2"))),
+    ("Quilt.mirror", lambda: nine().quilt.mirror(nine().quilt.mirror(nine().outer)) == nine().outer, True),
+    ("Quilt.trim", lambda: finished(lambda bench: bench.quilt.trim(bench.patch("3"), left=bench.fixed("1/2"))),
+     (inch("2 1/2"), inch("2"))),
+    # 2 + 2 x 2, and so in the header
+    ("Quilt.pinwheel", lambda: finished(lambda bench: bench.quilt.pinwheel(
+        centre=bench.patch(), top=bench.patch("4"), right=bench.patch("2", "4"), bottom=bench.patch("4"),
+        left=bench.patch("2", "4"))), square("6")),
+    # 6 + 2
+    ("Quilt.set_in", lambda: finished(lambda bench: bench.quilt.set_in(
+        centre=bench.patch("6", "6"), left_width=bench.fixed("2"), bottom_width=bench.fixed("2"),
+        left_fabric=bench.blue, bottom_fabric=bench.blue)), square("8")),
+    # 2 + 2 x 1
+    ("Quilt.logs", lambda: finished(lambda bench: bench.quilt.logs(bench.patch(), logs(bench, "1"))), square("4")),
+    # 6 + 2 x 1
+    ("Quilt.surround", lambda: finished(lambda bench: bench.quilt.surround(
+        centre=bench.patch("6", "6"), left=bench.patch("1", "6"), right=bench.patch("1", "6"),
+        top=bench.patch("6", "1"), bottom=bench.patch("6", "1"), top_left=bench.patch("1", "1"),
+        top_right=bench.patch("1", "1"), bottom_left=bench.patch("1", "1"), bottom_right=bench.patch("1", "1"))),
+     square("8")),
+    # 3 x 12 + 4 x 2
+    ("Quilt.sashed", lambda: finished(lambda bench: bench.quilt.sashed(
+        [bench.patch("12", "12")] * 9, columns=3, rows=3, sash=bench.fixed("2"), sash_fabric=bench.blue,
+        cornerstone=bench.blue, frame=True)), square("44")),
+    # 3 x 6 x 1.41421356 x 8128 = 206905.1 ticks
+    ("Quilt.diagonal", lambda: finished(lambda bench: bench.quilt.diagonal(
+        [bench.patch("6", "6")] * 13, columns=3, rows=3, side_fabric=bench.blue, corner_fabric=bench.blue)),
+     (Length(206905), Length(206905))),
+    # 6 x 3 / 1.73205081 x 8128 = 84468.7 ticks
+    ("Quilt.sixty", lambda: finished(lambda bench: bench.quilt.sixty(
+        [SixtyPieceSpec(bench.blue)] * 5, cells=5, rows=1, height=bench.fixed("3"), end_fabric=bench.blue)),
+     (Length(84469), inch("3"))),
+    ("Quilt.node", lambda: some(nine().quilt.node(nine().block), "kind", "axis", "children", "depth"),
+     (NodeKind.JOIN, Axis.DOWN, 3, 3)),
+    ("Quilt.children", lambda: nine().quilt.children(nine().outer) == [nine().dark, nine().light, nine().dark], True),
+    ("id_sort", lambda: [muslin.id_sort(number) for number in (nine().side, nine().top, 0)],
+     [Sort.MEASURE, Sort.NODE, 0]),
+    ("id_number", lambda: [muslin.id_number(number) for number in (nine().white, nine().dark, 0)], [2, 1, 0]),
+    # 2 x 9 x 9 patches; 9 x 5 of them dark
+    ("Solution", lambda: Solution(nine().quilt, nine().top, tops=2).totals().patches, 162),
+    ("Solution.size", lambda: some(nine().solution.size(nine().dark), "count", "unfinished_width"),
+     (45, inch("2 1/2"))),
+    ("Solution.value", lambda: Solution(nine().quilt, nine().top, [ValueSpec(nine().side, "3")]).value(nine().side),
+     inch("3")),
+    ("Solution.totals", lambda: some(nine().solution.totals(), "patches", "finished_area", "exact"),
+     (81, 2 * (18 * 8128)**2, True)),
+    # the example of the header
+    ("Solution.misfits", lambda: [some(row, "difference", "kind") for row in solved(
+        lambda bench: bench.quilt.join([bench.patch("6", "6"), bench.patch("6", "6 1/4")])).misfits()],
+     [(-inch("1/4"), muslin.MisfitKind.LENGTH)]),
+    # first row of blocks, first block, first row of patches, second patch
+    ("Solution.path", lambda: nine().solution.path(nine().light), [0, 0, 0, 1]),
+    ("Solution.cuts", lambda: [some(row, "count", "cut_width", "cut_height") for row in nine().solution.cuts()],
+     [(45, *square("2 1/2")), (36, *square("2 1/2"))]),
+    ("Solution.cut_nodes", lambda: nine().solution.cut_nodes(1) == [nine().light], True),
+    # 40 / 2 1/2 = 16; 18 and 9 rows
+    ("Solution.strip_sets", lambda: [some(row, "segments_per_set", "segments", "sets")
+                                     for row in nine().solution.strip_sets()], [(16, 18, 2), (16, 9, 1)]),
+    # 3 x 2 + 2 x 1/4
+    ("Solution.explain", lambda: nine().solution.explain(nine().outer, Axis.ACROSS)[-1].sum, inch("6 1/2")),
+    ("Solution.outlines", lambda: [len(outline.corners) for outline in nine().solution.outlines(
+        nine().block, UnitStage.FINISHED)], [4] * 9),
+    # 18 and 9 rows, 9 blocks, 3 rows of blocks, one top; 80 seams join 81 patches
+    ("Solution.sewing_steps", lambda: sorted(some(row, "kind", "alike") for row in nine().solution.sewing_steps()),
+     [(SewingKind.JOIN, alike) for alike in (1, 3, 9, 9, 18)]),
+    ("Solution.sewing_feeds", lambda: [(feed.node == nine().outer, feed.each) for feed in nine().solution.sewing_feeds(
+        step_of(nine().block))], [(True, 2), (False, 1)]),
+    # eight seams across, each 1/32 off
+    ("Solution.sewing_totals", lambda: some(nine().solution.sewing_totals("1/32", "0"), "seams", "width_seams",
+                                            "width_worst"), (80, 8, inch("1/4"))),
+    ("sewing_label", lambda: [muslin.sewing_label(number) for number in (0, 25, 26, 27)], ["A", "Z", "AA", "AB"]),
+    # two rows of three: two meetings, and every other row goes the other way
+    ("PressingPlan", lambda: PressingPlan(solved(lambda bench: bench.rows(2))).totals().exceptions, 0),
+    ("PressingPlan.totals", lambda: some(PressingPlan(solved(lambda bench: bench.rows(2))).totals(), "meetings",
+                                         "exceptions", "proven"), (2, 0, True)),
+    ("PressingPlan.seams", lambda: [some(row, "seam", "as_shown") for row in PressingPlan(solved(
+        lambda bench: bench.row(3))).seams()], [(0, 1), (1, 1)]),
+    ("PressingPlan.children", lambda: [row.other_way for row in PressingPlan(solved(
+        lambda bench: bench.rows(5))).children()], [False, True, False, True, False]),
+    ("PressingPlan.exceptions", lambda: PressingPlan(nine().solution).exceptions(), []),
+    # five of one print and four of the other, like a chessboard; four blocks turned by quarters in turn; two of each
+    # of six prints in two sets: the examples of the header
+    ("scatter_prints", lambda: some(muslin.scatter_prints([5, 4], GRID, places=9), "out"),
+     ((0, 1, 0, 1, 0, 1, 0, 1, 0),)),
+    ("scatter_blocks", lambda: some(muslin.scatter_blocks(
+        [EdgePrintsSpec(count=4, left=7, right=7, turns_quarter=True)], columns=4).result, "touching", "pairs"),
+     (0, 0)),
+    ("scatter_sets", lambda: sorted(muslin.scatter_sets([2] * 6, 2, 6, places=12).out[:6]), list(range(6))),
+    # 3 x 3 patches: 2 x 3 touch side by side, 3 x 2 one above the other
+    ("Solution.scatter_touches", lambda: [(touches.places, len(touches.rows)) for bench in [Bench()] for touches in [
+        Solution(bench.quilt, bench.rows(3)).scatter_touches(bench.blue)]], [(9, 12)]),
 ]
 
 
@@ -402,5 +591,7 @@ def test_a_call_answers(asked: Callable[[], object], expected: object) -> None:
     assert asked() == expected
 
 
-def test_every_call_is_asked_here() -> None:
-    assert sorted(case[0] for case in CASES) == sorted(calls.__all__)
+def test_every_call_and_method_is_asked_here() -> None:
+    methods = [f"{kind}.{name}" for kind in handles.__all__ for name in vars(getattr(handles, kind))
+               if not name.startswith("_")]
+    assert sorted(case[0] for case in CASES) == sorted([*calls.__all__, *handles.__all__, *methods])

@@ -43,11 +43,14 @@ def test_the_generator_names_what_is_not_current(tmp_path: Path) -> None:
     assert said(check) == ""
 
 
-def test_the_program_of_the_readme_prints_what_it_says() -> None:
-    """The strip set by common practice; the patch is 152.4 mm and two seams of 6 mm."""
+def test_the_programs_of_the_readme_print_what_they_say() -> None:
+    """The strip set by common practice; the patch is 152.4 mm and two seams of 6 mm. Nine blocks of 6 in, each of five
+    blue and four white patches."""
     text = (PACKAGE / "README.md").read_text(encoding="utf-8")
-    program, printed = re.findall(r"^```\w+\n(.*?)^```$", text, re.S | re.M)
-    assert said([sys.executable, "-B", "-c", program], at=PACKAGE) == printed
+    blocks = re.findall(r"^```\w+\n(.*?)^```$", text, re.S | re.M)
+    assert len(blocks) == 4
+    for program, printed in zip(blocks[::2], blocks[1::2]):
+        assert said([sys.executable, "-B", "-c", program], at=PACKAGE) == printed
 
 
 SAMPLE = '''
@@ -63,6 +66,15 @@ half: Length = width / 2
 said: Tuple[Warning, ...] = plan.warnings
 rows: List[muslin.Backing] = muslin.backing_layouts(quilt_width=width, quilt_length="60 in")
 strips: int = muslin.run_plan(length=width, join=Join.DIAGONAL).strips
+with muslin.Quilt(allowance="6 mm") as quilt:
+    blue: muslin.Id = quilt.fabric("blue")
+    block: muslin.Id = quilt.join([quilt.patch(fabric=blue)], axis=muslin.Axis.DOWN)
+    with muslin.Solution(quilt, block, [muslin.ValueSpec(blue, "42 in")], tops=2) as solution:
+        cuts: List[muslin.Cut] = solution.cuts()
+        children: List[muslin.Id] = quilt.children(block)
+        corners: List[Tuple[muslin.OutlineCorner, ...]] = [
+            outline.corners for outline in solution.outlines(block, muslin.UnitStage.RAW)]
+    plan_of: muslin.PressedTotals = muslin.PressingPlan(solution, work_limit=5).totals()
 '''
 
 
@@ -85,7 +97,8 @@ def test_the_types_serve_whoever_uses_them(tmp_path: Path) -> None:
 
 WRONG = ["muslin.stripquilt_plan(strips=42.0)", "muslin.stripset_yield(segment_cut=6)", "muslin.run_plan(join=3)",
          "Length(1) + 1", "Length(1) * 0.5", "Length.from_float(0.1)", "muslin.seam_row_equal('1 in', 2).pieces.ticks",
-         "muslin.seam_row_equal('1 in', 2).pieces = 3"]
+         "muslin.seam_row_equal('1 in', 2).pieces = 3", "muslin.Quilt().fabric(1)", "muslin.Solution(muslin.Quilt())",
+         "muslin.PressingPlan(muslin.Quilt())", "muslin.Quilt().fixed(8128)"]
 
 
 def test_the_types_find_what_is_wrong(tmp_path: Path) -> None:

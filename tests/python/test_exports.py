@@ -4,19 +4,21 @@ import ctypes
 import inspect
 import json
 import re
-from typing import Any, Dict, List
+from typing import Any, Dict, List, Set
 
 import pytest
 
 import muslin
 from conftest import ROOT
-from muslin import calls, constants, records, structs
+from muslin import calls, constants, handles, records, structs
+from muslin._handle import Handle
 from muslin._records import Spec
 
 API: Dict[str, Any] = json.loads((ROOT / "lib" / "abi" / "api.json").read_text(encoding="utf-8"))
 FUNCTIONS: List[str] = [function["name"] for function in API["functions"]]
 INITS: Dict[str, Dict[str, int]] = {init["struct"]: init["values"] for init in API["inits"]}
 STRUCTS = {struct["name"]: struct for struct in API["structs"]}
+HANDLES: Dict[str, Dict[str, str]] = {handle["name"]: handle for handle in API["handles"]}
 
 
 def short(name: str) -> str:
@@ -26,6 +28,21 @@ def short(name: str) -> str:
 def specs() -> List[Any]:
     return [kind for kind in vars(records).values()
             if isinstance(kind, type) and issubclass(kind, Spec) and kind is not Spec]
+
+
+def callables() -> Dict[str, Any]:
+    """What Python calls for each function of the library: a function, or a method of the handle that comes first."""
+    found: Dict[str, Any] = {f"muslin_{name}": getattr(calls, name) for name in calls.__all__}
+    for kind in (getattr(handles, name) for name in handles.__all__):
+        handle = next(handle for name, handle in HANDLES.items()
+                      if kind.__name__ == "".join(word.capitalize() for word in short(name).split("_")))
+        for name, method in vars(kind).items():
+            own = handle["free"][:-len("free")] + name
+            if name == "__init__":
+                found[handle["create"]] = method
+            elif not name.startswith("_"):
+                found[own if own in FUNCTIONS else f"muslin_{name}"] = method
+    return found
 
 
 # ---- functions ------------------------------------------------------------------------------------------------------
@@ -41,27 +58,39 @@ def test_every_bound_function_takes_what_its_header_says() -> None:
         assert len(bound.argtypes) == len(function["arguments"]), function["name"]
 
 
-def test_every_function_has_its_call_spec_or_place_in_the_library() -> None:
+def test_every_function_has_its_call_method_spec_or_place_in_the_library() -> None:
     inits = {kind._init for kind in specs() if kind._init}
-    called = {name for name in FUNCTIONS if short(name) in calls.__all__}
-    assert sorted(called | inits | {"muslin_allocator_libc"}) == sorted(FUNCTIONS)
-    assert len(called) == len(calls.__all__)
+    freed = {handle["free"] for handle in HANDLES.values()}
+    parts: List[Set[str]] = [set(callables()), inits, freed, {"muslin_allocator_libc"}]
+    assert set().union(*parts) == set(FUNCTIONS)
+    assert sum(map(len, parts)) == len(FUNCTIONS)
 
 
-def test_every_call_is_there_at_the_top() -> None:
+def test_every_function_that_takes_a_handle_first_is_a_method() -> None:
+    for function in API["functions"]:
+        first = "".join(argument["type"] for argument in function["arguments"][:1]).replace("struct ", "")
+        made = any(argument.get("pointer") == 2 for argument in function["arguments"])
+        if function["name"] in callables():
+            assert (first in HANDLES or made) == (callables()[function["name"]].__module__ == "muslin.handles")
+
+
+def test_every_call_and_handle_is_there_at_the_top() -> None:
     assert all(getattr(muslin, name) is getattr(calls, name) for name in calls.__all__)
+    assert all(getattr(muslin, name) is getattr(handles, name) for name in handles.__all__)
+    assert all(issubclass(getattr(handles, name), Handle) for name in handles.__all__)
+    assert len(handles.__all__) == len(HANDLES)
 
 
 def test_every_call_says_what_it_answers() -> None:
-    assert [name for name in calls.__all__ if len(str(inspect.getdoc(getattr(calls, name)))) < 40] == []
+    assert [name for name, called in callables().items() if len(str(inspect.getdoc(called))) < 40] == []
 
 
 def test_the_keywords_of_a_call_are_the_members_of_its_spec() -> None:
     for function in API["functions"]:
         spec = [argument["type"] for argument in function["arguments"] if argument["name"] == "spec"]
-        if not spec or short(function["name"]) not in calls.__all__:
+        if not spec or function["name"] not in callables():
             continue
-        parameters = inspect.signature(getattr(calls, short(function["name"]))).parameters.values()
+        parameters = inspect.signature(callables()[function["name"]]).parameters.values()
         keywords = [parameter.name for parameter in parameters if parameter.kind is parameter.KEYWORD_ONLY]
         described = STRUCTS[spec[0].replace("struct ", "")]
         members = [member["name"] for member in described["members"] if member["name"] not in ("size", "flags", "pad")]

@@ -134,7 +134,14 @@ def test_a_library_of_another_version_is_refused() -> None:
 def test_a_library_that_lacks_a_function_is_refused() -> None:
     names = list(_api.PROTOTYPES)
     loaded: Any = Loaded(_api.VERSION, names[:-1])
-    with pytest.raises(LibraryError, match=f"no function {names[-1]}"):
+    with pytest.raises(LibraryError, match=f"there has no function {names[-1]}: it is older"):
+        bind(loaded, "there")
+
+
+def test_a_library_that_lacks_many_functions_names_one_and_counts_the_rest() -> None:
+    names = list(_api.PROTOTYPES)
+    loaded: Any = Loaded(_api.VERSION, names[:-12])
+    with pytest.raises(LibraryError, match=rf"no function {names[-12]} \(nor 11 more that this package needs\)"):
         bind(loaded, "there")
 
 

@@ -26,6 +26,13 @@
     X(finishing_suite) \
     X(stripquilt_suite) \
     X(supplies_suite) \
+    X(quilt_suite) \
+    X(quilt_round_suite) \
+    X(solution_suite) \
+    X(solution_outlines_suite) \
+    X(solution_check_suite) \
+    X(solution_round_suite) \
+    X(scatter_suite) \
     X(examples_suite)
 
 #ifdef ONLY

@@ -2686,6 +2686,686 @@ class muslin_cost(ctypes.Structure):
     ]
 
 
+class muslin_quilt_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("allowance", ctypes.c_int64),
+        ("take_up", ctypes.c_int64),
+        ("most", ctypes.c_int64),
+        ("tag", ctypes.c_int64),
+    ]
+
+
+class muslin_quilt_fabric_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("usable_width", ctypes.c_int64),
+        ("print", ctypes.c_int32),
+        ("darkness", ctypes.c_int32),
+    ]
+
+
+class muslin_sum_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("measure", ctypes.c_int64),
+        ("factor", ctypes.c_int64),
+    ]
+
+
+class muslin_patch_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabric", ctypes.c_int64),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("left", ctypes.c_int64),
+        ("right", ctypes.c_int64),
+        ("top", ctypes.c_int64),
+        ("bottom", ctypes.c_int64),
+    ]
+
+
+class muslin_quilt_unit_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("corner", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("method", ctypes.c_int32),
+        ("hand", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_join_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("axis", ctypes.c_int32),
+        ("piecing", ctypes.c_int32),
+        ("press", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_trim_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("left", ctypes.c_int64),
+        ("right", ctypes.c_int64),
+        ("top", ctypes.c_int64),
+        ("bottom", ctypes.c_int64),
+    ]
+
+
+class muslin_pinwheel_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("centre", ctypes.c_int64),
+        ("top", ctypes.c_int64),
+        ("right", ctypes.c_int64),
+        ("bottom", ctypes.c_int64),
+        ("left", ctypes.c_int64),
+    ]
+
+
+class muslin_set_in_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("centre", ctypes.c_int64),
+        ("left_width", ctypes.c_int64),
+        ("right_width", ctypes.c_int64),
+        ("top_width", ctypes.c_int64),
+        ("bottom_width", ctypes.c_int64),
+        ("left_fabric", ctypes.c_int64),
+        ("right_fabric", ctypes.c_int64),
+        ("top_fabric", ctypes.c_int64),
+        ("bottom_fabric", ctypes.c_int64),
+    ]
+
+
+class muslin_log_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabric", ctypes.c_int64),
+        ("width", ctypes.c_int64),
+        ("side", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_surround_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("centre", ctypes.c_int64),
+        ("left", ctypes.c_int64),
+        ("right", ctypes.c_int64),
+        ("top", ctypes.c_int64),
+        ("bottom", ctypes.c_int64),
+        ("top_left", ctypes.c_int64),
+        ("top_right", ctypes.c_int64),
+        ("bottom_left", ctypes.c_int64),
+        ("bottom_right", ctypes.c_int64),
+    ]
+
+
+class muslin_quilt_sashed_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("sash", ctypes.c_int64),
+        ("sash_fabric", ctypes.c_int64),
+        ("cornerstone", ctypes.c_int64),
+        ("frame", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_diagonal_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("side_fabric", ctypes.c_int64),
+        ("corner_fabric", ctypes.c_int64),
+        ("set_off", ctypes.c_int64),
+    ]
+
+
+class muslin_sixty_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cells", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("end_fabric", ctypes.c_int64),
+        ("first", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_sixty_piece_spec(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabric", ctypes.c_int64),
+        ("cells", ctypes.c_int64),
+    ]
+
+
+class muslin_node(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("children", ctypes.c_int64),
+        ("depth", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("axis", ctypes.c_int32),
+        ("quarter_turns", ctypes.c_int32),
+        ("mirrored", ctypes.c_int32),
+    ]
+
+
+class muslin_part_counts(ctypes.Structure):
+    """muslin/quilt.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabrics", ctypes.c_int64),
+        ("measures", ctypes.c_int64),
+        ("nodes", ctypes.c_int64),
+        ("bytes", ctypes.c_int64),
+    ]
+
+
+class muslin_solve_spec(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("tops", ctypes.c_int64),
+        ("ease", ctypes.c_int64),
+        ("grid", ctypes.c_int64),
+        ("grid_tolerance", ctypes.c_int64),
+        ("half_addition", ctypes.c_int64),
+        ("quarter_addition", ctypes.c_int64),
+        ("trim", ctypes.c_int64),
+        ("end_trim", ctypes.c_int64),
+        ("resquare_loss", ctypes.c_int64),
+        ("resquare_every", ctypes.c_int64),
+        ("fold_clear", ctypes.c_int64),
+        ("policy", ctypes.c_int32),
+        ("tip", ctypes.c_int32),
+        ("direction", ctypes.c_int32),
+        ("strip_piecing", ctypes.c_int32),
+    ]
+
+
+class muslin_value_spec(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("id", ctypes.c_int64),
+        ("value", ctypes.c_int64),
+    ]
+
+
+class muslin_node_size(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("finished_width", ctypes.c_int64),
+        ("finished_height", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+        ("left", ctypes.c_int64),
+        ("right", ctypes.c_int64),
+        ("top", ctypes.c_int64),
+        ("bottom", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("mirrored", ctypes.c_int64),
+        ("upright", ctypes.c_int64),
+        ("quarter", ctypes.c_int64),
+        ("half", ctypes.c_int64),
+        ("three_quarter", ctypes.c_int64),
+        ("patches", ctypes.c_int64),
+        ("seams_across", ctypes.c_int64),
+        ("seams_down", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("exact", ctypes.c_int32),
+    ]
+
+
+class muslin_totals(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("patches", ctypes.c_int64),
+        ("different_nodes", ctypes.c_int64),
+        ("finished_area", ctypes.c_int64),
+        ("patch_area", ctypes.c_int64),
+        ("area_bound", ctypes.c_int64),
+        ("misfits", ctypes.c_int64),
+        ("eased", ctypes.c_int64),
+        ("cuts", ctypes.c_int64),
+        ("strip_sets", ctypes.c_int64),
+        ("warnings", ctypes.c_uint32),
+        ("exact", ctypes.c_int32),
+    ]
+
+
+class muslin_misfit(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("node", ctypes.c_int64),
+        ("first", ctypes.c_int64),
+        ("second", ctypes.c_int64),
+        ("first_size", ctypes.c_int64),
+        ("second_size", ctypes.c_int64),
+        ("difference", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("ease_each", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_cut(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabric", ctypes.c_int64),
+        ("first_node", ctypes.c_int64),
+        ("cut_width", ctypes.c_int64),
+        ("cut_height", ctypes.c_int64),
+        ("pitch", ctypes.c_int64),
+        ("wide_edge", ctypes.c_int64),
+        ("narrow_edge", ctypes.c_int64),
+        ("surplus_width", ctypes.c_int64),
+        ("surplus_height", ctypes.c_int64),
+        ("left", ctypes.c_int64),
+        ("right", ctypes.c_int64),
+        ("top", ctypes.c_int64),
+        ("bottom", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("nodes", ctypes.c_int64),
+        ("upright", ctypes.c_int64),
+        ("quarter", ctypes.c_int64),
+        ("half", ctypes.c_int64),
+        ("three_quarter", ctypes.c_int64),
+        ("scattered", ctypes.c_int64),
+        ("source", ctypes.c_int32),
+        ("shape", ctypes.c_int32),
+        ("again", ctypes.c_int32),
+        ("gives", ctypes.c_int32),
+        ("grain", ctypes.c_int32),
+        ("hand", ctypes.c_int32),
+        ("angle", ctypes.c_int32),
+        ("region", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_strip_set(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("node", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("set_unfinished", ctypes.c_int64),
+        ("segment_cut", ctypes.c_int64),
+        ("strip_length", ctypes.c_int64),
+        ("segments", ctypes.c_int64),
+        ("segments_per_set", ctypes.c_int64),
+        ("sets", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("cuts_apart", ctypes.c_int64),
+        ("cuts_in_sets", ctypes.c_int64),
+        ("shorter_by", ctypes.c_int64),
+        ("used", ctypes.c_int32),
+        ("turns", ctypes.c_int32),
+        ("warnings", ctypes.c_uint32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_term(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("id", ctypes.c_int64),
+        ("times", ctypes.c_int64),
+        ("value", ctypes.c_int64),
+        ("sum", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("finished", ctypes.c_int32),
+    ]
+
+
+class muslin_outline(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("node", ctypes.c_int64),
+        ("fabric", ctypes.c_int64),
+        ("first_corner", ctypes.c_int64),
+        ("corners", ctypes.c_int64),
+        ("region", ctypes.c_int32),
+        ("quarter_turns", ctypes.c_int32),
+        ("mirrored", ctypes.c_int32),
+        ("on_point", ctypes.c_int32),
+    ]
+
+
+class muslin_outline_corner(ctypes.Structure):
+    """muslin/solution.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("seam_node", ctypes.c_int64),
+        ("seam", ctypes.c_int64),
+    ]
+
+
+class muslin_pressing_spec(ctypes.Structure):
+    """muslin/pressing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("work_limit", ctypes.c_int64),
+        ("prefer", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_pressed_totals(ctypes.Structure):
+    """muslin/pressing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("meetings", ctypes.c_int64),
+        ("exceptions", ctypes.c_int64),
+        ("least", ctypes.c_int64),
+        ("alternating", ctypes.c_int64),
+        ("open", ctypes.c_int64),
+        ("other_way", ctypes.c_int64),
+        ("work", ctypes.c_int64),
+        ("proven", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_pressed_seam(ctypes.Structure):
+    """muslin/pressing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("node", ctypes.c_int64),
+        ("seam", ctypes.c_int64),
+        ("as_shown", ctypes.c_int64),
+        ("other_way", ctypes.c_int64),
+        ("from_x", ctypes.c_int64),
+        ("from_y", ctypes.c_int64),
+        ("to_x", ctypes.c_int64),
+        ("to_y", ctypes.c_int64),
+        ("press", ctypes.c_int32),
+        ("towards", ctypes.c_int32),
+        ("other", ctypes.c_int32),
+        ("preferred", ctypes.c_int32),
+    ]
+
+
+class muslin_pressed_child(ctypes.Structure):
+    """muslin/pressing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("node", ctypes.c_int64),
+        ("child", ctypes.c_int64),
+        ("place", ctypes.c_int64),
+        ("other_way", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_pressing_exception(ctypes.Structure):
+    """muslin/pressing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("node", ctypes.c_int64),
+        ("seam", ctypes.c_int64),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("first_node", ctypes.c_int64),
+        ("first_seam", ctypes.c_int64),
+        ("second_node", ctypes.c_int64),
+        ("second_seam", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+    ]
+
+
+class muslin_sewing_row(ctypes.Structure):
+    """muslin/sewing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("node", ctypes.c_int64),
+        ("stack", ctypes.c_int64),
+        ("alike", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("seams", ctypes.c_int64),
+        ("seam_longest", ctypes.c_int64),
+        ("sewn", ctypes.c_int64),
+        ("unfinished_width", ctypes.c_int64),
+        ("unfinished_height", ctypes.c_int64),
+        ("feeds", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("chain", ctypes.c_int32),
+    ]
+
+
+class muslin_sewing_feed(ctypes.Structure):
+    """muslin/sewing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("node", ctypes.c_int64),
+        ("step", ctypes.c_int64),
+        ("each", ctypes.c_int64),
+    ]
+
+
+class muslin_sewn_totals(ctypes.Structure):
+    """muslin/sewing.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("steps", ctypes.c_int64),
+        ("seams", ctypes.c_int64),
+        ("sewn", ctypes.c_int64),
+        ("in_sets", ctypes.c_int64),
+        ("width_seams", ctypes.c_int64),
+        ("height_seams", ctypes.c_int64),
+        ("width_worst", ctypes.c_int64),
+        ("width_likely", ctypes.c_int64),
+        ("height_worst", ctypes.c_int64),
+        ("height_likely", ctypes.c_int64),
+    ]
+
+
+class muslin_scatter_spec(ctypes.Structure):
+    """muslin/scatter.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("places", ctypes.c_int64),
+        ("seed", ctypes.c_int64),
+        ("work_limit", ctypes.c_int64),
+    ]
+
+
+class muslin_touch_spec(ctypes.Structure):
+    """muslin/scatter.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("first", ctypes.c_int64),
+        ("second", ctypes.c_int64),
+        ("weight", ctypes.c_int64),
+    ]
+
+
+class muslin_scattered(ctypes.Structure):
+    """muslin/scatter.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("touching", ctypes.c_int64),
+        ("pairs", ctypes.c_int64),
+        ("least", ctypes.c_int64),
+        ("work", ctypes.c_int64),
+        ("proven", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_scatter_blocks_spec(ctypes.Structure):
+    """muslin/scatter.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("columns", ctypes.c_int64),
+        ("rows", ctypes.c_int64),
+        ("seed", ctypes.c_int64),
+        ("work_limit", ctypes.c_int64),
+    ]
+
+
+class muslin_edge_prints_spec(ctypes.Structure):
+    """muslin/scatter.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("count", ctypes.c_int64),
+        ("top", ctypes.c_int64),
+        ("right", ctypes.c_int64),
+        ("bottom", ctypes.c_int64),
+        ("left", ctypes.c_int64),
+    ]
+
+
+class muslin_placed_block(ctypes.Structure):
+    """muslin/scatter.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("kind", ctypes.c_int64),
+        ("quarter_turns", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_quilt(ctypes.Structure):
+    """muslin/quilt.h, opaque"""
+
+
+class muslin_solution(ctypes.Structure):
+    """muslin/solution.h, opaque"""
+
+
+class muslin_pressing_plan(ctypes.Structure):
+    """muslin/pressing.h, opaque"""
+
+
 PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_version": (ctypes.c_uint32, ()),
     "muslin_version_text": (ctypes.c_char_p, ()),
@@ -3142,4 +3822,189 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_cost_total": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cost_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_spec), ctypes.c_uint32)),
+    "muslin_quilt_create": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt_spec), ctypes.POINTER(muslin_allocator),
+         ctypes.POINTER(ctypes.POINTER(muslin_quilt)), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_free": (None, (ctypes.POINTER(muslin_quilt),)),
+    "muslin_id_sort": (ctypes.c_int32, (ctypes.c_int64,)),
+    "muslin_id_number": (ctypes.c_int64, (ctypes.c_int64,)),
+    "muslin_quilt_fabric_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_fabric_spec), ctypes.c_uint32)),
+    "muslin_quilt_fabric": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_fabric_spec), ctypes.c_char_p, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_measure": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_char_p, ctypes.c_size_t, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_fixed": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_sum_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_sum_spec), ctypes.c_uint32)),
+    "muslin_quilt_sum": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_sum_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_extent": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_seam": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_name": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_char_p, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_patch_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_patch_spec), ctypes.c_uint32)),
+    "muslin_quilt_patch": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_patch_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_unit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_unit_spec), ctypes.c_uint32)),
+    "muslin_quilt_unit": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_unit_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_shape": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_corner_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.c_int64, ctypes.c_int64,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_join_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_join_spec), ctypes.c_uint32)),
+    "muslin_quilt_join": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_join_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_grid": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_repeat": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int32),
+         ctypes.c_size_t, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_turn": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_mirror": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_trim_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_trim_spec), ctypes.c_uint32)),
+    "muslin_quilt_trim": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_trim_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_pinwheel_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_pinwheel_spec), ctypes.c_uint32)),
+    "muslin_quilt_pinwheel": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_pinwheel_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_set_in_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_set_in_spec), ctypes.c_uint32)),
+    "muslin_quilt_set_in": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_set_in_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_log_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_log_spec), ctypes.c_uint32)),
+    "muslin_quilt_logs": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_log_spec), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_surround_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_surround_spec), ctypes.c_uint32)),
+    "muslin_quilt_surround": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_surround_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_sashed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_sashed_spec), ctypes.c_uint32)),
+    "muslin_quilt_sashed": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_sashed_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_diagonal_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_diagonal_spec), ctypes.c_uint32)),
+    "muslin_quilt_diagonal": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_diagonal_spec), ctypes.POINTER(ctypes.c_int64),
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_sixty_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_sixty_spec), ctypes.c_uint32)),
+    "muslin_sixty_piece_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_sixty_piece_spec), ctypes.c_uint32)),
+    "muslin_quilt_sixty": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_sixty_spec), ctypes.POINTER(muslin_sixty_piece_spec),
+         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_node": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_node), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_children": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_counts": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_part_counts), ctypes.POINTER(muslin_problem))),
+    "muslin_solve_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_solve_spec), ctypes.c_uint32)),
+    "muslin_value_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_value_spec), ctypes.c_uint32)),
+    "muslin_solution_create": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_solve_spec),
+         ctypes.POINTER(muslin_value_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.POINTER(muslin_solution)), ctypes.POINTER(muslin_problem))),
+    "muslin_solution_free": (None, (ctypes.POINTER(muslin_solution),)),
+    "muslin_solution_size": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(muslin_node_size),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_solution_value": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_solution_totals": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_totals), ctypes.POINTER(muslin_problem))),
+    "muslin_solution_misfits": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_misfit), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_solution_path": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_solution_cuts": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_cut), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_solution_cut_nodes": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_solution_strip_sets": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_strip_set), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_solution_explain": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(muslin_term), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_solution_outlines": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.c_int32, ctypes.c_int64,
+         ctypes.POINTER(muslin_outline), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_outline_corner),
+         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_pressing_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_pressing_spec), ctypes.c_uint32)),
+    "muslin_pressing_create": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_pressing_spec),
+         ctypes.POINTER(ctypes.POINTER(muslin_pressing_plan)), ctypes.POINTER(muslin_problem))),
+    "muslin_pressing_free": (None, (ctypes.POINTER(muslin_pressing_plan),)),
+    "muslin_pressing_totals": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_pressing_plan), ctypes.POINTER(muslin_pressed_totals), ctypes.POINTER(muslin_problem))),
+    "muslin_pressing_seams": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_pressing_plan), ctypes.POINTER(muslin_pressed_seam), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_pressing_children": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_pressing_plan), ctypes.POINTER(muslin_pressed_child), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_pressing_exceptions": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_pressing_plan), ctypes.POINTER(muslin_pressing_exception), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_sewing_steps": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_sewing_row), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_sewing_feeds": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(muslin_sewing_feed), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_sewing_label": (ctypes.c_int32, 
+        (ctypes.c_int64, ctypes.c_char_p, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_sewing_totals": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_sewn_totals),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_scatter_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_scatter_spec), ctypes.c_uint32)),
+    "muslin_touch_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_touch_spec), ctypes.c_uint32)),
+    "muslin_scatter_prints": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_scatter_spec), ctypes.POINTER(muslin_allocator), ctypes.POINTER(ctypes.c_int64),
+         ctypes.c_size_t, ctypes.POINTER(muslin_touch_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_scattered),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_scatter_blocks_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_scatter_blocks_spec), ctypes.c_uint32)),
+    "muslin_edge_prints_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_edge_prints_spec), ctypes.c_uint32)),
+    "muslin_scatter_blocks": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_scatter_blocks_spec), ctypes.POINTER(muslin_allocator),
+         ctypes.POINTER(muslin_edge_prints_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_placed_block),
+         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_scattered),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_scatter_sets": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_scatter_spec), ctypes.POINTER(muslin_allocator), ctypes.POINTER(ctypes.c_int64),
+         ctypes.c_size_t, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_scattered), ctypes.POINTER(muslin_problem))),
+    "muslin_scatter_touches": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(muslin_allocator),
+         ctypes.POINTER(muslin_touch_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
 }

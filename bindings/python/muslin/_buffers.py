@@ -6,18 +6,24 @@ ctypes cannot point into a read-only buffer, so of those, and only of those, a c
 import ctypes
 import sys
 from array import array
-from typing import Any, Iterable, List, Optional, Tuple, Union
+from typing import Any, Callable, Iterable, List, Optional, SupportsIndex, Tuple, Union
 
 from ._length import LengthLike, ticks_of
 from ._library import library
 from ._problem import error_of
-
+from ._values import whole
 
 Buffer = Any
 """An object with the buffer protocol (Python has no type for one before 3.12)."""
 
 Lengths = Union[Iterable[LengthLike], "array[int]", memoryview]
 """A buffer of 64-bit ticks, or lengths one by one, which are gathered into one."""
+
+Integers = Union[Iterable[SupportsIndex], "array[int]", memoryview]
+"""A buffer of signed integers, or whole numbers one by one, which are gathered into one."""
+
+PLACES_MAX = 1 << 24
+"""The most places that struct muslin_scatter_spec takes."""
 
 NATIVE = "<" if sys.byteorder == "little" else ">"
 
@@ -49,14 +55,40 @@ class Numbers:
         self.end = self.first + view.nbytes
 
 
-def gathered(values: Lengths, name: str) -> Numbers:
-    """Lengths for a call that only reads them."""
+def gathered_by(read: Callable[[Any, str], int], values: Any, name: str, bits: int) -> Numbers:
+    """A buffer where it lies, or what is read from values one by one."""
     try:
-        return Numbers(values, name, 64)
+        return Numbers(values, name, bits)
     except TypeError:
         if hasattr(values, "__array_interface__") or isinstance(values, (array, memoryview, bytes, bytearray, str)):
             raise
-    return Numbers(array("q", [ticks_of(value, f"{name}[{at}]") for at, value in enumerate(values)]), name, 64)
+    numbers = [read(value, f"{name}[{at}]") for at, value in enumerate(values)]
+    return Numbers(array("q" if bits == 64 else "i", numbers), name, bits)
+
+
+def gathered(values: Lengths, name: str) -> Numbers:
+    """Lengths for a call that only reads them."""
+    return gathered_by(ticks_of, values, name, 64)
+
+
+def integers(values: Integers, name: str, bits: int = 64) -> Numbers:
+    """Whole numbers for a call that only reads them."""
+    return gathered_by(lambda value, place: whole(value, place, bits), values, name, bits)
+
+
+def places_given(values: Optional[Integers], name: str, places: int) -> Any:
+    """A number for each place, or none at all."""
+    if values is None:
+        return None
+    numbers = integers(values, name)
+    if numbers.count != places:
+        raise ValueError(f"{name} has {numbers.count} numbers and there are {places} places")
+    return numbers.numbers
+
+
+def places_out(places: int) -> Any:
+    """Where a call writes a number for each place. The library refuses more places before it writes any."""
+    return (ctypes.c_int64 * min(max(places, 1), PLACES_MAX))()
 
 
 def same_count(**arrays: Numbers) -> int:

@@ -50,11 +50,12 @@ def bind(library: ctypes.CDLL, where: str) -> None:
     if not compatible(version()):
         raise LibraryError(f"{where} is version {version()} of muslin and this package was written for version "
                            f"{_api.VERSION}: install the two from the same release")
+    lacking = [name for name in _api.PROTOTYPES if not hasattr(library, name)]
+    if lacking:
+        more = f" (nor {len(lacking) - 1} more that this package needs)" if lacking[1:] else ""
+        raise LibraryError(f"{where} has no function {lacking[0]}{more}: it is older than this package")
     for name, (restype, argtypes) in _api.PROTOTYPES.items():
-        try:
-            function = getattr(library, name)
-        except AttributeError:
-            raise LibraryError(f"{where} has no function {name}: it is older than this package") from None
+        function = getattr(library, name)
         function.restype = restype
         function.argtypes = argtypes
 

@@ -2,14 +2,18 @@
 """What the generated specs, results and calls have in common."""
 import ctypes
 from dataclasses import replace
-from typing import Any, Callable, ClassVar, Iterable, List, Optional, Tuple, Type, TypeVar
+from typing import Any, Callable, ClassVar, Iterable, Iterator, List, Optional, Sequence, Tuple, Type, TypeVar
 
+from ._handle import Handle
 from ._length import Formatted
 from ._problem import call, call_telling
 from ._values import new
 from .constants import Warning
 
 Record = TypeVar("Record", bound="Spec")
+
+PAGE = 512
+"""How many rows are asked for at a time."""
 
 
 class Spec:
@@ -56,15 +60,58 @@ def rows_of(kind: Type[Record], rows: Iterable[Record], name: str) -> Tuple[Any,
     return filled, len(structs)
 
 
-def asked(name: str, kind: Type[ctypes.Structure], read: Callable[[Any], Any], *arguments: object) -> List[Any]:
-    """Asks a call for the number of its rows, then has them filled in."""
+def asked(name: str, kind: Type[ctypes.Structure], read: Callable[[Any], Any], *arguments: object,
+          after: Sequence[object] = ()) -> List[Any]:
+    """Asks a call for the number of its rows, then has them filled in, and with them the outputs that come after."""
     count = ctypes.c_size_t()
-    call_telling(name, *arguments, None, ctypes.sizeof(kind), 0, ctypes.byref(count))
+    call_telling(name, *arguments, None, ctypes.sizeof(kind), 0, ctypes.byref(count), *after)
+    if count.value == 0 and not after:
+        return []
+    rows = (kind * max(count.value, 1))()
+    call_telling(name, *arguments, rows, ctypes.sizeof(kind), len(rows), ctypes.byref(count), *after)
+    return [read(row) for row in rows[:count.value]]
+
+
+def asked_numbers(name: str, kind: Any, *arguments: object) -> List[int]:
+    """The same for plain numbers."""
+    count = ctypes.c_size_t()
+    call_telling(name, *arguments, None, 0, ctypes.byref(count))
     if count.value == 0:
         return []
-    rows = (kind * count.value)()
-    call_telling(name, *arguments, rows, ctypes.sizeof(kind), count.value, ctypes.byref(count))
-    return [read(row) for row in rows]
+    numbers = (kind * count.value)()
+    call_telling(name, *arguments, numbers, count.value, ctypes.byref(count))
+    return list(numbers)
+
+
+def paged(name: str, kind: Type[ctypes.Structure], part: Type[ctypes.Structure], read: Callable[..., Any],
+          read_part: Callable[[Any], Any], parts: str, handle: Handle, *arguments: object) -> Iterator[Any]:
+    """Rows with what they are made of, a page at a time. A row says where its parts begin and how many they are."""
+    start = "first_" + parts[:-1]
+
+    def page(first: int) -> Tuple[List[Any], int]:
+        """Rows from a number on, one at least where there is one, and how many come after them."""
+        count, given, part_room = ctypes.c_size_t(), ctypes.c_size_t(), PAGE * 8
+        rows = (kind * PAGE)()
+        while True:
+            filled = (part * part_room)()
+            call_telling(name, handle._open(), *arguments, first, rows, ctypes.sizeof(kind), PAGE, filled,
+                         ctypes.sizeof(part), part_room, ctypes.byref(count), ctypes.byref(given))
+            if given.value or not count.value:
+                break
+            part_room *= 2  # not even one row has room for its parts
+        spans = ((row, getattr(row, start), getattr(row, parts)) for row in rows[:given.value])
+        return ([read(row, tuple(read_part(one) for one in filled[begin:begin + many])) for row, begin, many in spans],
+                count.value - given.value)
+
+    def pages(rows: List[Any], left: int) -> Iterator[Any]:
+        first = 0
+        yield from rows
+        while left:
+            first += len(rows)
+            rows, left = page(first)
+            yield from rows
+
+    return pages(*page(0))
 
 
 def warnings_in(bits: int) -> Tuple[Warning, ...]:
@@ -79,3 +126,12 @@ def text_out(name: str, *arguments: object) -> Formatted:
     buffer = ctypes.create_string_buffer(need.value)
     call_telling(name, *arguments, buffer, need.value, None, ctypes.byref(exact))
     return Formatted(buffer.value.decode("utf-8"), bool(exact.value))
+
+
+def words_out(name: str, *arguments: object) -> str:
+    """The same for a text that says all, and may hold any character."""
+    need = ctypes.c_size_t()
+    call_telling(name, *arguments, None, 0, ctypes.byref(need))
+    buffer = ctypes.create_string_buffer(need.value)
+    call_telling(name, *arguments, buffer, need.value, ctypes.byref(need))
+    return buffer.raw[:need.value - 1].decode("utf-8", "surrogatepass")

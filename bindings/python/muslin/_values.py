@@ -8,6 +8,10 @@ from typing import Any, Optional, SupportsIndex, Type, TypeVar
 Struct = TypeVar("Struct", bound=ctypes.Structure)
 
 
+Id = int
+"""A fabric, a measure or a node of one quilt, as the library numbers them; 0 is none."""
+
+
 class Choice(IntEnum):
     """An enum of the library. A number that only a newer library has a name for becomes a member UNKNOWN_<number>."""
 

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""The calls, one for each function of the library.
+"""The calls, one for each function of the library that takes no handle.
 
 Written by generate.py from lib/abi/api.json: change that, not this file.
 """
@@ -7,12 +7,14 @@ import ctypes
 from typing import List, Optional, Sequence, Tuple
 
 from . import _api as structs
-from ._buffers import Buffer, elementwise, gathered, Lengths, Numbers, output, same_count, statuses_of
+from ._buffers import (Buffer, elementwise, gathered, Integers, integers, Lengths, Numbers, output, places_given,
+                       places_out, same_count, statuses_of)
+from ._handle import ALLOCATOR
 from ._length import Formatted, Length, LengthLike, ticks_of
 from ._library import library
 from ._problem import call, call_telling
-from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in
-from ._values import new, utf8, whole
+from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in, words_out
+from ._values import Id, new, utf8, whole
 from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Drop, Edge,
                         FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LengthUnit, LogOrder, LogSide,
                         LogTurn, Measure, Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
@@ -22,21 +24,22 @@ from .records import (AccuracyMeeting, AccuracyMeetSpec, AccuracyRowErrors, Accu
                       BedCoveredSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec,
                       Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces,
                       ClothSpec, CommonRepeat, CornerSpec, Cost, CostSpec, CutlistPart, CutlistRow, CutlistSets,
-                      CutlistSpec, CutlistStock, CutlistYardage, CutSpec, Fit, FitAcrossBlocks, FitAcrossSpec,
-                      FitRescale, FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows,
+                      CutlistSpec, CutlistStock, CutlistYardage, CutSpec, EdgePrintsSpec, Fit, FitAcrossBlocks,
+                      FitAcrossSpec, FitRescale, FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows,
                       FitTrianglesSpec, FormatSpec, Frame, FrameCorner, FrameSpec, Governing, Hanging, HangingSpec,
                       Harvest, HarvestSpec, Line, LinePlace, Log, Logcabin, LogcabinSpec, LogFit, LogFitSpec, LogStrips,
                       Medallion, MedallionPlan, MedallionRow, MedallionSpec, Motif, MotifSpec, MotifYield, Need,
-                      NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, Point, PointBorder,
-                      PointBorderSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quarter, QuarterSpec,
-                      Quilting, QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rounded, RoundingSpec, Row, Run,
-                      RunSpec, Sashed, SashPiece, SeamSpec, Setting, SettingAlternateSpec, SettingLineSpec,
+                      NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, PlacedBlock, Point,
+                      PointBorder, PointBorderSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quarter,
+                      QuarterSpec, Quilting, QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rounded,
+                      RoundingSpec, Row, Run, RunSpec, Sashed, SashPiece, ScatterBlocks, ScatterBlocksSpec, Scattered,
+                      ScatterPrints, ScatterSets, ScatterSpec, SeamSpec, Setting, SettingAlternateSpec, SettingLineSpec,
                       SettingPointSpec, SettingSashedSpec, SettingSpec, Shape, ShapeFoundation, ShapePiece,
                       ShapePieceSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount, StockSize, StockSpec,
                       StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints,
-                      StripsetShortest, StripsSpec, Substitution, TemplateCorner, Thread, ThreadSpec, UnitCorner,
-                      UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep, UnitStockSpec, UnitYield, WashChange,
-                      WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
+                      StripsetShortest, StripsSpec, Substitution, TemplateCorner, Thread, ThreadSpec, TouchSpec,
+                      UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep, UnitStockSpec, UnitYield,
+                      WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
            "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
@@ -66,7 +69,8 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
            "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
            "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines",
-           "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total"]
+           "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total", "id_sort", "id_number",
+           "sewing_label", "scatter_prints", "scatter_blocks", "scatter_sets"]
 
 
 def version() -> int:
@@ -221,13 +225,13 @@ def length_sum(values: Lengths) -> Length:
     return Length(out_.value)
 
 
-def length_dot(lengths: Lengths, counts: Buffer) -> Length:
+def length_dot(lengths: Lengths, counts: Integers) -> Length:
     """The sum of lengths[i] x counts[i]; order-independent as above.
 
     muslin_length_dot() in muslin/length.h. Since 0.1.
     """
     lengths_ = gathered(lengths, "lengths")
-    counts_ = Numbers(counts, "counts", 64)
+    counts_ = integers(counts, "counts")
     out_ = ctypes.c_int64()
     same_count(lengths=lengths_, counts=counts_)
     call("muslin_length_dot", lengths_.numbers, counts_.numbers, lengths_.count, ctypes.byref(out_))
@@ -873,9 +877,9 @@ def stock_check(rows: Sequence[StockSpec]) -> Tuple[Warning, ...]:
 
     muslin_stock_check() in muslin/fabric.h. Since 0.1.
     """
-    rows_, n = rows_of(StockSpec, rows, "rows")
+    rows_, n_ = rows_of(StockSpec, rows, "rows")
     warnings_ = ctypes.c_uint32()
-    call_telling("muslin_stock_check", rows_, ctypes.sizeof(structs.muslin_stock_spec), n, ctypes.byref(warnings_))
+    call_telling("muslin_stock_check", rows_, ctypes.sizeof(structs.muslin_stock_spec), n_, ctypes.byref(warnings_))
     return warnings_in(warnings_.value)
 
 
@@ -1072,12 +1076,12 @@ def stripset_prints(rows: Sequence[PrintRow], sets_wanted: int) -> StripsetPrint
 
     muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
     """
-    rows_, n = rows_of(PrintRow, rows, "rows")
+    rows_, n_ = rows_of(PrintRow, rows, "rows")
     sets_ = ctypes.c_int64()
     scarcest_ = ctypes.c_size_t()
-    call_telling("muslin_stripset_prints", rows_, ctypes.sizeof(structs.muslin_print_row), n,
+    call_telling("muslin_stripset_prints", rows_, ctypes.sizeof(structs.muslin_print_row), n_,
                  whole(sets_wanted, "sets_wanted"), ctypes.byref(sets_), ctypes.byref(scarcest_))
-    return StripsetPrints(tuple(PrintRow._read(row) for row in rows_[:n]), sets_.value, scarcest_.value)
+    return StripsetPrints(tuple(PrintRow._read(row) for row in rows_[:n_]), sets_.value, scarcest_.value)
 
 
 def cutlist_from_yardage(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = None, *,
@@ -1090,11 +1094,11 @@ def cutlist_from_yardage(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = 
 
     muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutSpec, rows, "rows")
     wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
                                      print=print)
     out_ = new(structs.muslin_cutlist_yardage)
-    call_telling("muslin_cutlist_from_yardage", rows_, ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(wish),
+    call_telling("muslin_cutlist_from_yardage", rows_, ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(wish),
                  ctypes.byref(out_))
     return CutlistYardage._read(out_)
 
@@ -1108,11 +1112,11 @@ def cutlist_yardage_rows(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = 
 
     muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutSpec, rows, "rows")
     wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
                                      print=print)
     return asked("muslin_cutlist_yardage_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
-                 ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(wish))
+                 ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(wish))
 
 
 def cutlist_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> CutlistStock:
@@ -1120,10 +1124,10 @@ def cutlist_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] = Non
 
     muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_cutlist_stock)
-    call_telling("muslin_cutlist_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_),
+    call_telling("muslin_cutlist_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_),
                  ctypes.byref(out_))
     return CutlistStock._read(out_)
 
@@ -1133,10 +1137,10 @@ def cutlist_stock_rows(rows: Sequence[CutSpec], stock: Optional[StockSpec] = Non
 
     muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     return asked("muslin_cutlist_stock_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
-                 ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_))
+                 ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_))
 
 
 def cutlist_stock_parts(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> List[CutlistPart]:
@@ -1146,10 +1150,10 @@ def cutlist_stock_parts(rows: Sequence[CutSpec], stock: Optional[StockSpec] = No
 
     muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     return asked("muslin_cutlist_stock_parts", structs.muslin_cutlist_part, CutlistPart._read, rows_,
-                 ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_))
+                 ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_))
 
 
 def cutlist_sets_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> CutlistSets:
@@ -1158,10 +1162,10 @@ def cutlist_sets_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] 
 
     muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_cutlist_sets)
-    call_telling("muslin_cutlist_sets_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n,
+    call_telling("muslin_cutlist_sets_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n_,
                  ctypes.byref(stock_), ctypes.byref(out_))
     return CutlistSets._read(out_)
 
@@ -1172,10 +1176,10 @@ def cutlist_sets_rows(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None
 
     muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     return asked("muslin_cutlist_sets_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
-                 ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_))
+                 ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_))
 
 
 def cutlist_substitute(rows: Sequence[CutSpec], prints: int, stock: Optional[StockSpec] = None) -> Substitution:
@@ -1184,10 +1188,10 @@ def cutlist_substitute(rows: Sequence[CutSpec], prints: int, stock: Optional[Sto
 
     muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_substitution)
-    call_telling("muslin_cutlist_substitute", rows_, ctypes.sizeof(structs.muslin_cut_spec), n, ctypes.byref(stock_),
+    call_telling("muslin_cutlist_substitute", rows_, ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_),
                  whole(prints, "prints"), ctypes.byref(out_))
     return Substitution._read(out_)
 
@@ -1198,9 +1202,9 @@ def shape_check(corners: Sequence[CornerSpec]) -> Shape:
 
     muslin_shape_check() in muslin/shape.h. Since 0.1.
     """
-    corners_, n = rows_of(CornerSpec, corners, "corners")
+    corners_, n_ = rows_of(CornerSpec, corners, "corners")
     out_ = new(structs.muslin_shape)
-    call_telling("muslin_shape_check", corners_, ctypes.sizeof(structs.muslin_corner_spec), n, ctypes.byref(out_))
+    call_telling("muslin_shape_check", corners_, ctypes.sizeof(structs.muslin_corner_spec), n_, ctypes.byref(out_))
     return Shape._read(out_)
 
 
@@ -1211,10 +1215,10 @@ def shape_template(corners: Sequence[CornerSpec], piece: int,
 
     muslin_shape_template() in muslin/shape.h. Since 0.1.
     """
-    corners_, n = rows_of(CornerSpec, corners, "corners")
+    corners_, n_ = rows_of(CornerSpec, corners, "corners")
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     return asked("muslin_shape_template", structs.muslin_template_corner, TemplateCorner._read, corners_,
-                 ctypes.sizeof(structs.muslin_corner_spec), n, whole(piece, "piece", 32), ctypes.byref(rounding_))
+                 ctypes.sizeof(structs.muslin_corner_spec), n_, whole(piece, "piece", 32), ctypes.byref(rounding_))
 
 
 def shape_measure(corners: Sequence[CornerSpec], spec: Optional[ShapePieceSpec] = None,
@@ -1227,11 +1231,11 @@ def shape_measure(corners: Sequence[CornerSpec], spec: Optional[ShapePieceSpec] 
 
     muslin_shape_measure() in muslin/shape.h. Since 0.1.
     """
-    corners_, n = rows_of(CornerSpec, corners, "corners")
+    corners_, n_ = rows_of(CornerSpec, corners, "corners")
     wish = merged(ShapePieceSpec, spec, piece=piece, grain_x=grain_x, grain_y=grain_y, margin=margin)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_shape_piece)
-    call_telling("muslin_shape_measure", corners_, ctypes.sizeof(structs.muslin_corner_spec), n, ctypes.byref(wish),
+    call_telling("muslin_shape_measure", corners_, ctypes.sizeof(structs.muslin_corner_spec), n_, ctypes.byref(wish),
                  ctypes.byref(rounding_), ctypes.byref(out_))
     return ShapePiece._read(out_)
 
@@ -1244,11 +1248,11 @@ def shape_foundation(corners: Sequence[CornerSpec], corner: int, margin: LengthL
 
     muslin_shape_foundation() in muslin/shape.h. Since 0.1.
     """
-    corners_, n = rows_of(CornerSpec, corners, "corners")
+    corners_, n_ = rows_of(CornerSpec, corners, "corners")
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     along_ = ctypes.c_int64()
     across_ = ctypes.c_int64()
-    call_telling("muslin_shape_foundation", corners_, ctypes.sizeof(structs.muslin_corner_spec), n,
+    call_telling("muslin_shape_foundation", corners_, ctypes.sizeof(structs.muslin_corner_spec), n_,
                  whole(corner, "corner", 32), ticks_of(margin, "margin"), ctypes.byref(rounding_), ctypes.byref(along_),
                  ctypes.byref(across_))
     return ShapeFoundation(Length(along_.value), Length(across_.value))
@@ -1928,11 +1932,11 @@ def medallion_plan(rows: Sequence[MedallionRow], spec: Optional[MedallionSpec] =
     """
     wish = merged(MedallionSpec, spec, centre_width=centre_width, centre_height=centre_height, allowance=allowance,
                                        take_up=take_up, equal_coping=equal_coping)
-    rows_, n = rows_of(MedallionRow, rows, "rows")
+    rows_, n_ = rows_of(MedallionRow, rows, "rows")
     out_ = new(structs.muslin_medallion)
-    call_telling("muslin_medallion_plan", ctypes.byref(wish), rows_, ctypes.sizeof(structs.muslin_medallion_row), n,
+    call_telling("muslin_medallion_plan", ctypes.byref(wish), rows_, ctypes.sizeof(structs.muslin_medallion_row), n_,
                  ctypes.byref(out_))
-    return MedallionPlan(tuple(MedallionRow._read(row) for row in rows_[:n]), Medallion._read(out_))
+    return MedallionPlan(tuple(MedallionRow._read(row) for row in rows_[:n_]), Medallion._read(out_))
 
 
 def repeat_plan(spec: Optional[RepeatSpec] = None, rounding: Optional[RoundingSpec] = None, *,
@@ -2152,11 +2156,11 @@ def fit_rescale(rows: Sequence[FitRescaleRow], spec: Optional[FitRescaleSpec] = 
     """
     wish = merged(FitRescaleSpec, spec, numerator=numerator, denominator=denominator, allowance=allowance,
                                         take_up=take_up, grid=grid)
-    rows_, n = rows_of(FitRescaleRow, rows, "rows")
+    rows_, n_ = rows_of(FitRescaleRow, rows, "rows")
     out_ = new(structs.muslin_fit_rescaled)
-    call_telling("muslin_fit_rescale", ctypes.byref(wish), rows_, ctypes.sizeof(structs.muslin_fit_rescale_row), n,
+    call_telling("muslin_fit_rescale", ctypes.byref(wish), rows_, ctypes.sizeof(structs.muslin_fit_rescale_row), n_,
                  ctypes.byref(out_))
-    return FitRescale(tuple(FitRescaleRow._read(row) for row in rows_[:n]), FitRescaled._read(out_))
+    return FitRescale(tuple(FitRescaleRow._read(row) for row in rows_[:n_]), FitRescaled._read(out_))
 
 
 def binding_measure(spec: Optional[BindingWidthSpec] = None, *, fold: Optional[Fold] = None,
@@ -2577,7 +2581,95 @@ def cost_total(rows: Sequence[CostSpec]) -> int:
 
     muslin_cost_total() in muslin/supplies.h. Since 0.1.
     """
-    rows_, n = rows_of(CostSpec, rows, "rows")
+    rows_, n_ = rows_of(CostSpec, rows, "rows")
     total_ = ctypes.c_int64()
-    call_telling("muslin_cost_total", rows_, ctypes.sizeof(structs.muslin_cost_spec), n, ctypes.byref(total_))
+    call_telling("muslin_cost_total", rows_, ctypes.sizeof(structs.muslin_cost_spec), n_, ctypes.byref(total_))
     return total_.value
+
+
+def id_sort(id: Id) -> int:
+    """The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
+    order of making (0 for what is no id).
+
+    muslin_id_sort() in muslin/quilt.h. Since 0.1.
+    """
+    return int(library.muslin_id_sort(whole(id, "id")))
+
+
+def id_number(id: Id) -> int:
+    """The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
+    order of making (0 for what is no id).
+
+    muslin_id_number() in muslin/quilt.h. Since 0.1.
+    """
+    return int(library.muslin_id_number(whole(id, "id")))
+
+
+def sewing_label(number: int) -> str:
+    """The label of stack `number` (0 .. MUSLIN_COUNT_MAX): A .. Z, then AA, AB and so on, terminated; text out as in
+    base.h.
+
+    muslin_sewing_label() in muslin/sewing.h. Since 0.1.
+    """
+    return words_out("muslin_sewing_label", whole(number, "number"))
+
+
+def scatter_prints(prints: Integers, touches: Sequence[TouchSpec], given: Optional[Integers] = None,
+                   spec: Optional[ScatterSpec] = None, *, places: Optional[int] = None, seed: Optional[int] = None,
+                   work_limit: Optional[int] = None) -> ScatterPrints:
+    """Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
+    them, 1 .. 2^20), `touches` which places touch (n_touches, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
+    print that place p must have, or -1; given may be null.
+
+    Keywords: the members of ScatterSpec, over those of spec.
+
+    muslin_scatter_prints() in muslin/scatter.h. Since 0.1.
+    """
+    wish = merged(ScatterSpec, spec, places=places, seed=seed, work_limit=work_limit)
+    prints_ = integers(prints, "prints")
+    touches_, n_touches_ = rows_of(TouchSpec, touches, "touches")
+    given_ = places_given(given, "given", wish.places)
+    out_ = places_out(wish.places)
+    result_ = new(structs.muslin_scattered)
+    call_telling("muslin_scatter_prints", ctypes.byref(wish), ctypes.byref(ALLOCATOR), prints_.numbers, prints_.count,
+                 touches_, ctypes.sizeof(structs.muslin_touch_spec), n_touches_, given_, out_, ctypes.byref(result_))
+    return ScatterPrints(tuple(out_[:wish.places]), Scattered._read(result_))
+
+
+def scatter_blocks(blocks: Sequence[EdgePrintsSpec], spec: Optional[ScatterBlocksSpec] = None, *,
+                   columns: Optional[int] = None, rows: Optional[int] = None, seed: Optional[int] = None,
+                   work_limit: Optional[int] = None) -> ScatterBlocks:
+    """Blocks laid out in columns x rows, turned where they may be, so that as few equal prints as possible meet at an
+    edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20.
+
+    Keywords: the members of ScatterBlocksSpec, over those of spec.
+
+    muslin_scatter_blocks() in muslin/scatter.h. Since 0.1.
+    """
+    wish = merged(ScatterBlocksSpec, spec, columns=columns, rows=rows, seed=seed, work_limit=work_limit)
+    blocks_, n_ = rows_of(EdgePrintsSpec, blocks, "blocks")
+    result_ = new(structs.muslin_scattered)
+    rows_ = asked("muslin_scatter_blocks", structs.muslin_placed_block, PlacedBlock._read, ctypes.byref(wish),
+                  ctypes.byref(ALLOCATOR), blocks_, ctypes.sizeof(structs.muslin_edge_prints_spec), n_,
+                  after=[ctypes.byref(result_)])
+    return ScatterBlocks(tuple(rows_), Scattered._read(result_))
+
+
+def scatter_sets(prints: Integers, sets: int, strips_per_set: int, spec: Optional[ScatterSpec] = None, *,
+                 places: Optional[int] = None, seed: Optional[int] = None,
+                 work_limit: Optional[int] = None) -> ScatterSets:
+    """Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
+    lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else
+    MUSLIN_ERR_RANGE).
+
+    Keywords: the members of ScatterSpec, over those of spec.
+
+    muslin_scatter_sets() in muslin/scatter.h. Since 0.1.
+    """
+    wish = merged(ScatterSpec, spec, places=places, seed=seed, work_limit=work_limit)
+    prints_ = integers(prints, "prints")
+    out_ = places_out(wish.places)
+    result_ = new(structs.muslin_scattered)
+    call_telling("muslin_scatter_sets", ctypes.byref(wish), ctypes.byref(ALLOCATOR), prints_.numbers, prints_.count,
+                 whole(sets, "sets"), whole(strips_per_set, "strips_per_set"), out_, ctypes.byref(result_))
+    return ScatterSets(tuple(out_[:wish.places]), Scattered._read(result_))

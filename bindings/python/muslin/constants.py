@@ -14,14 +14,16 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "POINT_DIAGONAL_FIRST", "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING",
            "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED",
            "FIT_ALLOW_ON_POINT", "FIT_ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
-           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "Status", "Argument", "Warning", "Direction",
+           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "DEPTH_MAX", "POINT_DEPTH_MAX", "QUILT_CORNERS",
+           "JOIN_KEEPS_ORDER", "BLOCK_TURNS_HALF", "BLOCK_TURNS_QUARTER", "Status", "Argument", "Warning", "Direction",
            "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print",
            "StockKind", "Table", "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape",
            "CutAgain", "Grain", "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock",
            "PointLayout", "PointEdge", "LogOrder", "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine",
            "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
            "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
-           "CostKind"]
+           "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "Side", "NodeKind", "MisfitKind", "CutSource",
+           "TermKind", "Press", "OtherWay", "SewingKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -72,6 +74,12 @@ BACKING_ROUND_PANELS = 1
 BLOCK_SEGMENTS_MAX = 16
 THREAD_READY_BOBBINS = 1
 MONEY_MAX = 4611686018427387903
+DEPTH_MAX = 4096
+POINT_DEPTH_MAX = 4
+QUILT_CORNERS = 32
+JOIN_KEEPS_ORDER = 1
+BLOCK_TURNS_HALF = 1
+BLOCK_TURNS_QUARTER = 2
 
 
 class Status(Choice):
@@ -105,7 +113,8 @@ class Status(Choice):
     ERR_METHOD = 25  # this kind of unit is not made by that method
     ERR_SHAPE = 26  # no such shape: corners missing, edges that cross, an impossible angle or arc
     ERR_NOT_TILED = 27  # the pieces leave a gap in the outline, overlap, or stick out
-    ERR_WORK_LIMIT = 28  # the search would take more steps than the caller allows
+    ERR_WORK_LIMIT = 28  # the work, or what is stored, would be more than the caller allows
+    ERR_FOREIGN = 29  # an id of another quilt, of another sort, or of nothing
 
     @property
     def sentence(self) -> str:
@@ -294,6 +303,28 @@ class Argument(Choice):
     SIDES = 175
     MEASURE = 176
     QUARTER_TURNS = 177
+    FABRIC = 178
+    NODE = 179
+    DEPTH = 180
+    CHILDREN = 181
+    AXIS = 182
+    MOST = 183
+    TAG = 184
+    DARKNESS = 185
+    STRIP_PIECING = 186
+    PRESS = 187
+    CELLS = 188
+    VALUE = 189
+    EASE = 190
+    STAGE = 191
+    PLACES = 192
+    TOUCH = 193
+    NAME = 194
+    ALLOCATOR = 195
+    SUM = 196
+    FRAME = 197
+    PREFER = 198
+    QUILT = 199
 
     @property
     def words(self) -> str:
@@ -862,3 +893,129 @@ class CostKind(Choice):
     LENGTH = 1  # cloth by length: a price for so many ticks, 292608 for a yard, 320000 for a metre
     PIECES = 2  # things one by one: a price for one, or for so many
     BUNDLES = 3  # pieces that are sold together only: whole bundles are bought
+
+
+class Sort(Choice):
+    """enum muslin_sort"""
+
+    FABRIC = 1
+    MEASURE = 2
+    NODE = 3
+
+
+class Axis(Choice):
+    """enum muslin_axis"""
+
+    ACROSS = 1  # side by side, from the left; of a size: the width
+    DOWN = 2  # one below the other, from the top; of a size: the height
+
+
+class StripPiecing(Choice):
+    """enum muslin_strip_piecing"""
+
+    WHERE_FEWER = 1  # as a strip set where that takes fewer cuts and pays, see muslin_strip_set
+    ALWAYS = 2  # as a strip set; solving fails where the pieces do not allow it
+    NEVER = 3  # piece by piece
+
+
+class SeamPress(Choice):
+    """enum muslin_seam_press"""
+
+    FREE = 1  # whichever way seams nest
+    TO_FIRST = 2  # towards the piece that comes first: to the left, or up
+    TO_LAST = 3  # to the right, or down
+    OPEN = 4  # half to either side: does not nest, and needs not
+
+
+class Side(Choice):
+    """enum muslin_side"""
+
+    LEFT = 1
+    RIGHT = 2
+    TOP = 3
+    BOTTOM = 4
+
+
+class NodeKind(Choice):
+    """enum muslin_node_kind"""
+
+    PATCH = 1
+    UNIT = 2
+    SHAPE = 3
+    JOIN = 4
+    TURN = 5  # turned, mirrored, or both
+    TRIM = 6
+    PINWHEEL = 7
+    SET_IN = 8
+    DIAGONAL = 9
+    SIXTY = 10
+
+
+class MisfitKind(Choice):
+    """enum muslin_misfit_kind"""
+
+    LENGTH = 1  # two edges to be sewn together differ in length by more than the ease
+    EASED = 2  # ... by no more than the ease
+    ALLOWANCE = 3  # their allowances differ, or the pieces along one differ among themselves
+    NOT_SQUARE = 4  # a block on point is not a square of the first one's size
+
+
+class CutSource(Choice):
+    """enum muslin_cut_source"""
+
+    PATCH = 1  # a patch, cut by itself
+    SET_STRIP = 2  # a strip for strip sets, as long as its fabric's usable width
+    UNIT = 3  # a piece of a unit's recipe
+    TEMPLATE = 4  # a piece of the caller's own shape: the smallest upright rectangle round it as cut
+    SETTING = 5  # a square for setting triangles
+    SIXTY = 6  # a piece of a 60 degree row, cut from a strip
+    MITRED = 7  # a strip with mitred ends, cut as a rectangle to its longest edge
+
+
+class TermKind(Choice):
+    """enum muslin_term_kind"""
+
+    MEASURE = 1  # a measure's value: of `id`, `times` of it
+    CHILD = 2  # finished size of the child `id`, `times` of it
+    GREATEST = 3  # the greatest of the children: the child `id`
+    ALLOWANCE = 4  # allowance of an edge, from the measure `id`
+    TAKE_UP = 5  # half the take-up `id`, of `times` edges, up to a tick
+    TRIMMED = 6  # what is trimmed away, from the measure `id`; negative
+    DIAGONAL = 7  # `times` diagonals of the block `id`, rounded once
+    SIXTY = 8  # `times` half sides of a triangle of height `id`, rounded once
+    DRAWN = 9  # the size of the caller's own drawing
+    HALF = 10  # half of the measure `id`: the height of geese
+
+
+class Press(Choice):
+    """enum muslin_press"""
+
+    LEFT = 1
+    RIGHT = 2
+    UP = 3
+    DOWN = 4
+    APART = 5  # open
+
+
+class OtherWay(Choice):
+    """enum muslin_other_way"""
+
+    NONE = 1  # no copy is pressed the other way
+    PRESSED = 2  # press so many copies the other way
+    SETS = 3  # cut from strip sets of their own, pressed the other way
+    TURNED = 4  # segments turned end for end: they look the same
+
+
+class SewingKind(Choice):
+    """enum muslin_sewing_kind"""
+
+    SET = 1  # strips sewn into sets
+    SEGMENTS = 2  # sets cut across into segments: nothing is sewn
+    UNIT = 3  # a unit by its recipe: muslin_unit_steps() has its own steps
+    SHAPE = 4  # the caller's own shape
+    JOIN = 5  # pieces joined in their order
+    TRIM = 6  # trimmed to size: nothing is sewn
+    PINWHEEL = 7  # a partial first seam, three whole ones, the first one finished
+    SET_IN = 8  # strips sewn from mark to mark, then the mitres
+    DIAGONAL = 9  # diagonal rows, then rows to each other, corners last
+    SIXTY = 10  # rows of 60 degree pieces, then rows to each other

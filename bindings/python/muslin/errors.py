@@ -11,7 +11,7 @@ __all__ = ["MuslinError", "NullError", "StructSizeError", "StructTailError", "Fl
            "OverflowError", "DivideByZeroError", "BufferError", "IndexError", "TextEmptyError", "TextSyntaxError",
            "TextTrailingError", "TextUnitError", "TextDecimalError", "TextZeroDenominatorError", "TextEncodingError",
            "SeamTooWideError", "NotSquareError", "NoYieldError", "NotEnoughError", "NoFitError", "NoMemoryError",
-           "ConstantError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError"]
+           "ConstantError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError", "ForeignError"]
 
 
 class NullError(MuslinError):
@@ -123,7 +123,11 @@ class NotTiledError(MuslinError):
 
 
 class WorkLimitError(MuslinError):
-    """The search would take more steps than the caller allows."""
+    """The work, or what is stored, would be more than the caller allows."""
+
+
+class ForeignError(MuslinError):
+    """An id of another quilt, of another sort, or of nothing."""
 
 
 CLASSES.update({
@@ -155,4 +159,5 @@ CLASSES.update({
     26: ShapeError,
     27: NotTiledError,
     28: WorkLimitError,
+    29: ForeignError,
 })

@@ -9,18 +9,20 @@ from typing import Any, Optional, Tuple
 from . import _api as structs
 from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
-from ._values import put, put_sign
-from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BORDER_LENGTHWISE,
-                        CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ACROSS_FRAMED, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT,
-                        FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE, LINE_FRAME,
-                        LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_ACROSS, MOTIF_ANY_START,
-                        POINT_DIAGONAL_FIRST, SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS,
-                        YIELD_FROM_ONE_END, AllowancePolicy, BackingLayoutKind, BorderStyle, Care, CornerTip, CostKind,
-                        Curve, CutAgain, CutShape, Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold,
-                        FootCorner, FrameLine, FramePiece, GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder,
-                        LogSide, LogTurn, Nesting, PanelRole, Parity, PointEdge, PointLayout, Pressing, Print,
-                        QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SewingStep, StockKind, Style,
-                        ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
+from ._values import Id, put, put_sign
+from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BLOCK_TURNS_HALF,
+                        BLOCK_TURNS_QUARTER, BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ACROSS_FRAMED,
+                        FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT, FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE,
+                        FORMAT_UNICODE, JOIN_KEEPS_ORDER, LINE_FRAME, LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING,
+                        MOTIF_ANY_ACROSS, MOTIF_ANY_START, POINT_DIAGONAL_FIRST, SASHED_CORNERSTONES, SASHED_FRAME,
+                        STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, Axis,
+                        BackingLayoutKind, BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource,
+                        Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
+                        GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, MisfitKind,
+                        Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Press, Pressing, Print,
+                        QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress, SewingKind,
+                        SewingStep, Side, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip, Turning,
+                        UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -40,8 +42,15 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting",
            "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup",
            "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight",
-           "CostSpec", "Cost", "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt",
-           "MedallionPlan", "FitRescale", "StripquiltPressing", "StitchCount"]
+           "CostSpec", "Cost", "QuiltSpec", "QuiltFabricSpec", "SumSpec", "PatchSpec", "QuiltUnitSpec", "JoinSpec",
+           "TrimSpec", "PinwheelSpec", "SetInSpec", "LogSpec", "SurroundSpec", "QuiltSashedSpec", "DiagonalSpec",
+           "SixtySpec", "SixtyPieceSpec", "Node", "PartCounts", "SolveSpec", "ValueSpec", "NodeSize", "Totals",
+           "Misfit", "Cut", "StripSet", "Term", "Outline", "OutlineCorner", "PressingSpec", "PressedTotals",
+           "PressedSeam", "PressedChild", "PressingException", "SewingRow", "SewingFeed", "SewnTotals", "ScatterSpec",
+           "TouchSpec", "Scattered", "ScatterBlocksSpec", "EdgePrintsSpec", "PlacedBlock", "StockSize",
+           "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan", "FitRescale",
+           "StripquiltPressing", "StitchCount", "QuiltSeam", "ScatterPrints", "ScatterBlocks", "ScatterSets",
+           "ScatterTouches"]
 
 
 @dataclass(frozen=True)
@@ -5436,6 +5445,1279 @@ class Cost:
 
 
 @dataclass(frozen=True)
+class QuiltSpec(Spec):
+    """struct muslin_quilt_spec, muslin/quilt.h
+
+    allowance: s: value of the quilt's seam allowance until another is given; 0 .. MUSLIN_SIZE_MAX / 8 (initially 1/4
+        in)
+    take_up: u, so; 0 .. MUSLIN_SIZE_MAX / 8 (initially 0)
+    most: fabrics, measures and nodes together, each with sixteen numbers on the average; 1 .. 2^27 (initially 67108864)
+    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory (initially 0)
+    """
+
+    _kind = structs.muslin_quilt_spec
+    _init = "muslin_quilt_spec_init"
+
+    allowance: Optional[LengthLike] = None
+    take_up: Optional[LengthLike] = None
+    most: Optional[int] = None
+    tag: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "take_up", self.take_up)
+        put(struct, "most", self.most)
+        put(struct, "tag", self.tag)
+
+
+@dataclass(frozen=True)
+class QuiltFabricSpec(Spec):
+    """struct muslin_quilt_fabric_spec, muslin/quilt.h
+
+    usable_width: of the cloth, or length of a strip; 1 .. MUSLIN_SIZE_MAX; the value until another is given (initially
+        40 in)
+    print: enum muslin_print; a patch's cloth stands upright when its print's top is the patch's (initially Print.NONE)
+    darkness: for pressing: seams go towards the greater number; 0 .. 100, 0: not stated (initially 0)
+    """
+
+    _kind = structs.muslin_quilt_fabric_spec
+    _init = "muslin_quilt_fabric_spec_init"
+
+    usable_width: Optional[LengthLike] = None
+    print: Optional[Print] = None
+    darkness: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "usable_width", self.usable_width)
+        put(struct, "print", self.print)
+        put(struct, "darkness", self.darkness)
+
+
+@dataclass(frozen=True)
+class SumSpec(Spec):
+    """struct muslin_sum_spec, muslin/quilt.h
+
+    measure: (initially 0)
+    factor: -2^20 .. 2^20 (initially 1)
+    """
+
+    _kind = structs.muslin_sum_spec
+    _init = "muslin_sum_spec_init"
+
+    measure: Optional[Id] = None
+    factor: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "measure", self.measure)
+        put(struct, "factor", self.factor)
+
+
+@dataclass(frozen=True)
+class PatchSpec(Spec):
+    """struct muslin_patch_spec, muslin/quilt.h
+
+    fabric: (initially 0)
+    width: finished (initially 0)
+    height: finished (initially 0)
+    left: allowance of each edge; 0: the quilt's (initially 0)
+    right: (initially 0)
+    top: (initially 0)
+    bottom: (initially 0)
+    """
+
+    _kind = structs.muslin_patch_spec
+    _init = "muslin_patch_spec_init"
+
+    fabric: Optional[Id] = None
+    width: Optional[Id] = None
+    height: Optional[Id] = None
+    left: Optional[Id] = None
+    right: Optional[Id] = None
+    top: Optional[Id] = None
+    bottom: Optional[Id] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "fabric", self.fabric)
+        put(struct, "width", self.width)
+        put(struct, "height", self.height)
+        put(struct, "left", self.left)
+        put(struct, "right", self.right)
+        put(struct, "top", self.top)
+        put(struct, "bottom", self.bottom)
+
+
+@dataclass(frozen=True)
+class QuiltUnitSpec(Spec):
+    """struct muslin_quilt_unit_spec, muslin/quilt.h
+
+    width: W, H and corner as the kind takes them (unit.h); 0 where it takes none (initially 0)
+    height: (initially 0)
+    corner: (initially 0)
+    kind: enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON, EIGHT_POINTED_STAR,
+        KALEIDOSCOPE (initially UnitKind.HALF_SQUARE)
+    method: enum muslin_unit_method (initially UnitMethod.TWO_AT_A_TIME)
+    hand: 1 or 2; 1 for kinds without hands (initially 1)
+    """
+
+    _kind = structs.muslin_quilt_unit_spec
+    _init = "muslin_quilt_unit_spec_init"
+
+    width: Optional[Id] = None
+    height: Optional[Id] = None
+    corner: Optional[Id] = None
+    kind: Optional[UnitKind] = None
+    method: Optional[UnitMethod] = None
+    hand: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "width", self.width)
+        put(struct, "height", self.height)
+        put(struct, "corner", self.corner)
+        put(struct, "kind", self.kind)
+        put(struct, "method", self.method)
+        put(struct, "hand", self.hand)
+
+
+@dataclass(frozen=True)
+class JoinSpec(Spec):
+    """struct muslin_join_spec, muslin/quilt.h
+
+    axis: enum muslin_axis (initially Axis.ACROSS)
+    piecing: enum muslin_strip_piecing; WHERE_FEWER: no matter unless all are patches of one length (initially
+        StripPiecing.WHERE_FEWER)
+    press: enum muslin_seam_press, of all its seams (initially SeamPress.FREE)
+    keeps_order: the flag MUSLIN_JOIN_KEEPS_ORDER (initially False)
+    """
+
+    _kind = structs.muslin_join_spec
+    _init = "muslin_join_spec_init"
+
+    axis: Optional[Axis] = None
+    piecing: Optional[StripPiecing] = None
+    press: Optional[SeamPress] = None
+    keeps_order: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "axis", self.axis)
+        put(struct, "piecing", self.piecing)
+        put(struct, "press", self.press)
+        struct.flags |= JOIN_KEEPS_ORDER if self.keeps_order else 0
+
+
+@dataclass(frozen=True)
+class TrimSpec(Spec):
+    """struct muslin_trim_spec, muslin/quilt.h
+
+    left: cut away after sewing; 0: nothing (initially 0)
+    right: (initially 0)
+    top: (initially 0)
+    bottom: (initially 0)
+    """
+
+    _kind = structs.muslin_trim_spec
+    _init = "muslin_trim_spec_init"
+
+    left: Optional[Id] = None
+    right: Optional[Id] = None
+    top: Optional[Id] = None
+    bottom: Optional[Id] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "left", self.left)
+        put(struct, "right", self.right)
+        put(struct, "top", self.top)
+        put(struct, "bottom", self.bottom)
+
+
+@dataclass(frozen=True)
+class PinwheelSpec(Spec):
+    """struct muslin_pinwheel_spec, muslin/quilt.h
+
+    centre: nodes (initially 0)
+    top: over centre and left: as wide as both together (initially 0)
+    right: beside centre and top: as high as both together (initially 0)
+    bottom: under centre and right (initially 0)
+    left: beside centre and bottom (initially 0)
+    """
+
+    _kind = structs.muslin_pinwheel_spec
+    _init = "muslin_pinwheel_spec_init"
+
+    centre: Optional[Id] = None
+    top: Optional[Id] = None
+    right: Optional[Id] = None
+    bottom: Optional[Id] = None
+    left: Optional[Id] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "centre", self.centre)
+        put(struct, "top", self.top)
+        put(struct, "right", self.right)
+        put(struct, "bottom", self.bottom)
+        put(struct, "left", self.left)
+
+
+@dataclass(frozen=True)
+class SetInSpec(Spec):
+    """struct muslin_set_in_spec, muslin/quilt.h
+
+    centre: node (initially 0)
+    left_width: finished width of the strip on each side; 0: no strip there (initially 0)
+    right_width: (initially 0)
+    top_width: (initially 0)
+    bottom_width: (initially 0)
+    left_fabric: 0 where there is no strip (initially 0)
+    right_fabric: (initially 0)
+    top_fabric: (initially 0)
+    bottom_fabric: (initially 0)
+    """
+
+    _kind = structs.muslin_set_in_spec
+    _init = "muslin_set_in_spec_init"
+
+    centre: Optional[Id] = None
+    left_width: Optional[Id] = None
+    right_width: Optional[Id] = None
+    top_width: Optional[Id] = None
+    bottom_width: Optional[Id] = None
+    left_fabric: Optional[Id] = None
+    right_fabric: Optional[Id] = None
+    top_fabric: Optional[Id] = None
+    bottom_fabric: Optional[Id] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "centre", self.centre)
+        put(struct, "left_width", self.left_width)
+        put(struct, "right_width", self.right_width)
+        put(struct, "top_width", self.top_width)
+        put(struct, "bottom_width", self.bottom_width)
+        put(struct, "left_fabric", self.left_fabric)
+        put(struct, "right_fabric", self.right_fabric)
+        put(struct, "top_fabric", self.top_fabric)
+        put(struct, "bottom_fabric", self.bottom_fabric)
+
+
+@dataclass(frozen=True)
+class LogSpec(Spec):
+    """struct muslin_log_spec, muslin/quilt.h
+
+    fabric: (initially 0)
+    width: finished (initially 0)
+    side: enum muslin_side (initially Side.RIGHT)
+    """
+
+    _kind = structs.muslin_log_spec
+    _init = "muslin_log_spec_init"
+
+    fabric: Optional[Id] = None
+    width: Optional[Id] = None
+    side: Optional[Side] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "fabric", self.fabric)
+        put(struct, "width", self.width)
+        put(struct, "side", self.side)
+
+
+@dataclass(frozen=True)
+class SurroundSpec(Spec):
+    """struct muslin_surround_spec, muslin/quilt.h
+
+    centre: nodes (initially 0)
+    left: as high as the centre (initially 0)
+    right: (initially 0)
+    top: as wide as the centre (initially 0)
+    bottom: (initially 0)
+    top_left: as wide as left, as high as top, and so on (initially 0)
+    top_right: (initially 0)
+    bottom_left: (initially 0)
+    bottom_right: (initially 0)
+    """
+
+    _kind = structs.muslin_surround_spec
+    _init = "muslin_surround_spec_init"
+
+    centre: Optional[Id] = None
+    left: Optional[Id] = None
+    right: Optional[Id] = None
+    top: Optional[Id] = None
+    bottom: Optional[Id] = None
+    top_left: Optional[Id] = None
+    top_right: Optional[Id] = None
+    bottom_left: Optional[Id] = None
+    bottom_right: Optional[Id] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "centre", self.centre)
+        put(struct, "left", self.left)
+        put(struct, "right", self.right)
+        put(struct, "top", self.top)
+        put(struct, "bottom", self.bottom)
+        put(struct, "top_left", self.top_left)
+        put(struct, "top_right", self.top_right)
+        put(struct, "bottom_left", self.bottom_left)
+        put(struct, "bottom_right", self.bottom_right)
+
+
+@dataclass(frozen=True)
+class QuiltSashedSpec(Spec):
+    """struct muslin_quilt_sashed_spec, muslin/quilt.h
+
+    columns: of blocks, 1 .. MUSLIN_COUNT_MAX (initially 1)
+    rows: (initially 1)
+    sash: finished width (initially 0)
+    sash_fabric: (initially 0)
+    cornerstone: fabric of the squares where sashes cross; 0: sashes between rows run through (initially 0)
+    frame: 1: sashes also round the outside; 0: between blocks only (initially 0)
+    """
+
+    _kind = structs.muslin_quilt_sashed_spec
+    _init = "muslin_quilt_sashed_spec_init"
+
+    columns: Optional[int] = None
+    rows: Optional[int] = None
+    sash: Optional[Id] = None
+    sash_fabric: Optional[Id] = None
+    cornerstone: Optional[Id] = None
+    frame: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put(struct, "sash", self.sash)
+        put(struct, "sash_fabric", self.sash_fabric)
+        put(struct, "cornerstone", self.cornerstone)
+        put(struct, "frame", self.frame)
+
+
+@dataclass(frozen=True)
+class DiagonalSpec(Spec):
+    """struct muslin_diagonal_spec, muslin/quilt.h
+
+    columns: c: blocks side by side, alternates not counted; 1 .. 2^15 (initially 1)
+    rows: r, so (initially 1)
+    side_fabric: of the setting triangles (initially 0)
+    corner_fabric: (initially 0)
+    set_off: f: blocks float this far inside the edge; 0: they touch it (initially 0)
+    """
+
+    _kind = structs.muslin_diagonal_spec
+    _init = "muslin_diagonal_spec_init"
+
+    columns: Optional[int] = None
+    rows: Optional[int] = None
+    side_fabric: Optional[Id] = None
+    corner_fabric: Optional[Id] = None
+    set_off: Optional[Id] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put(struct, "side_fabric", self.side_fabric)
+        put(struct, "corner_fabric", self.corner_fabric)
+        put(struct, "set_off", self.set_off)
+
+
+@dataclass(frozen=True)
+class SixtySpec(Spec):
+    """struct muslin_sixty_spec, muslin/quilt.h
+
+    cells: triangles in a row, ends not counted; 1 .. 2^20 (initially 1)
+    rows: 1 .. 2^20 (initially 1)
+    height: H, finished, of a row (initially 0)
+    end_fabric: of the half-triangles that close both ends (initially 0)
+    first: 1: the first row begins with a triangle that stands on its side, and rows alternate; 2: with one on its point
+        (initially 1)
+    """
+
+    _kind = structs.muslin_sixty_spec
+    _init = "muslin_sixty_spec_init"
+
+    cells: Optional[int] = None
+    rows: Optional[int] = None
+    height: Optional[Id] = None
+    end_fabric: Optional[Id] = None
+    first: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "cells", self.cells)
+        put(struct, "rows", self.rows)
+        put(struct, "height", self.height)
+        put(struct, "end_fabric", self.end_fabric)
+        put(struct, "first", self.first)
+
+
+@dataclass(frozen=True)
+class SixtyPieceSpec(Spec):
+    """struct muslin_sixty_piece_spec, muslin/quilt.h
+
+    fabric: (initially 0)
+    cells: 1: a triangle, 2: a diamond, 3: a half-hexagon (initially 1)
+    """
+
+    _kind = structs.muslin_sixty_piece_spec
+    _init = "muslin_sixty_piece_spec_init"
+
+    fabric: Optional[Id] = None
+    cells: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "fabric", self.fabric)
+        put(struct, "cells", self.cells)
+
+
+@dataclass(frozen=True)
+class Node:
+    """struct muslin_node, muslin/quilt.h
+
+    children: nodes it is made of: what muslin_quilt_children() gives
+    depth: 1 for a leaf
+    kind: enum muslin_node_kind
+    axis: of a join, enum muslin_axis; else 0
+    quarter_turns: of a turn: first mirrored, where it is, then turned clockwise by so many
+    mirrored: 1 when it is the mirror image
+    """
+
+    children: int
+    depth: int
+    kind: NodeKind
+    axis: Optional[Axis]
+    quarter_turns: int
+    mirrored: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Node":
+        return cls(children=int(struct.children), depth=int(struct.depth), kind=NodeKind(struct.kind),
+                   axis=Axis(struct.axis) if struct.axis else None, quarter_turns=int(struct.quarter_turns),
+                   mirrored=bool(struct.mirrored))
+
+
+@dataclass(frozen=True)
+class PartCounts:
+    """struct muslin_part_counts, muslin/quilt.h
+
+    fabrics
+    measures
+    nodes
+    bytes: that the quilt holds from its allocator
+    """
+
+    fabrics: int
+    measures: int
+    nodes: int
+    bytes: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PartCounts":
+        return cls(fabrics=int(struct.fabrics), measures=int(struct.measures), nodes=int(struct.nodes),
+                   bytes=int(struct.bytes))
+
+
+@dataclass(frozen=True)
+class SolveSpec(Spec):
+    """struct muslin_solve_spec, muslin/solution.h
+
+    tops: how many of the root are made; 1 .. MUSLIN_COUNT_MAX (initially 1)
+    ease: edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX (initially 0)
+    grid: pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_MAX (initially 1/8 in)
+    grid_tolerance: below grid (initially 0)
+    half_addition: as in struct muslin_unit_spec; 0: its usual ones (initially 0)
+    quarter_addition: (initially 0)
+    trim: OVERSIZE: room to trim units and setting triangles (initially 0)
+    end_trim: strip sets, as in struct muslin_yield_spec (initially 0)
+    resquare_loss: (initially 0)
+    resquare_every: (initially 0)
+    fold_clear: 0: cut straight through from one end; else from both (initially 0)
+    policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
+    tip: enum muslin_tip (initially Tip.BLUNT)
+    direction: enum muslin_direction, of cut sizes that are rounded (initially Direction.UP)
+    strip_piecing: enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER (initially
+        StripPiecing.WHERE_FEWER)
+    """
+
+    _kind = structs.muslin_solve_spec
+    _init = "muslin_solve_spec_init"
+
+    tops: Optional[int] = None
+    ease: Optional[LengthLike] = None
+    grid: Optional[LengthLike] = None
+    grid_tolerance: Optional[LengthLike] = None
+    half_addition: Optional[LengthLike] = None
+    quarter_addition: Optional[LengthLike] = None
+    trim: Optional[LengthLike] = None
+    end_trim: Optional[LengthLike] = None
+    resquare_loss: Optional[LengthLike] = None
+    resquare_every: Optional[int] = None
+    fold_clear: Optional[LengthLike] = None
+    policy: Optional[AllowancePolicy] = None
+    tip: Optional[Tip] = None
+    direction: Optional[Direction] = None
+    strip_piecing: Optional[StripPiecing] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "tops", self.tops)
+        put_length(struct, "ease", self.ease)
+        put_length(struct, "grid", self.grid)
+        put_length(struct, "grid_tolerance", self.grid_tolerance)
+        put_length(struct, "half_addition", self.half_addition)
+        put_length(struct, "quarter_addition", self.quarter_addition)
+        put_length(struct, "trim", self.trim)
+        put_length(struct, "end_trim", self.end_trim)
+        put_length(struct, "resquare_loss", self.resquare_loss)
+        put(struct, "resquare_every", self.resquare_every)
+        put_length(struct, "fold_clear", self.fold_clear)
+        put(struct, "policy", self.policy)
+        put(struct, "tip", self.tip)
+        put(struct, "direction", self.direction)
+        put(struct, "strip_piecing", self.strip_piecing)
+
+
+@dataclass(frozen=True)
+class ValueSpec(Spec):
+    """struct muslin_value_spec, muslin/solution.h
+
+    id: a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is (initially 0)
+    value: in the range of what it stands for (initially 0)
+    """
+
+    _kind = structs.muslin_value_spec
+    _init = "muslin_value_spec_init"
+
+    id: Optional[Id] = None
+    value: Optional[LengthLike] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "id", self.id)
+        put_length(struct, "value", self.value)
+
+
+@dataclass(frozen=True)
+class NodeSize:
+    """struct muslin_node_size, muslin/solution.h
+
+    finished_width
+    finished_height
+    unfinished_width: of a patch: cut
+    unfinished_height
+    left: allowance of its edges; -1 where the pieces along one differ
+    right
+    top
+    bottom
+    count: of them in all tops
+    mirrored: of those, mirror images
+    upright: of all, so many lie as they were made ...
+    quarter: ... turned a quarter clockwise ...
+    half
+    three_quarter: parts of a diagonal field count as in its own frame
+    patches: in one of it
+    seams_across: seams whose errors add up in its width: of pieces side by side all count, of rows the one with most
+    seams_down: so in its height: rows all count, each with its highest pile of seams
+    kind: enum muslin_node_kind
+    exact: 1 when its size was not rounded
+    """
+
+    finished_width: Length
+    finished_height: Length
+    unfinished_width: Length
+    unfinished_height: Length
+    left: Length
+    right: Length
+    top: Length
+    bottom: Length
+    count: int
+    mirrored: int
+    upright: int
+    quarter: int
+    half: int
+    three_quarter: int
+    patches: int
+    seams_across: int
+    seams_down: int
+    kind: NodeKind
+    exact: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "NodeSize":
+        return cls(finished_width=Length(struct.finished_width), finished_height=Length(struct.finished_height),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
+                   left=Length(struct.left), right=Length(struct.right), top=Length(struct.top),
+                   bottom=Length(struct.bottom), count=int(struct.count), mirrored=int(struct.mirrored),
+                   upright=int(struct.upright), quarter=int(struct.quarter), half=int(struct.half),
+                   three_quarter=int(struct.three_quarter), patches=int(struct.patches),
+                   seams_across=int(struct.seams_across), seams_down=int(struct.seams_down), kind=NodeKind(struct.kind),
+                   exact=bool(struct.exact))
+
+
+@dataclass(frozen=True)
+class Totals:
+    """struct muslin_totals, muslin/solution.h
+
+    patches: in all tops
+    different_nodes: that the root holds, itself included
+    finished_area: of one top: width x height
+    patch_area: of one top: what its finished outlines cover, each in its own frame
+    area_bound: where edges meet, the two differ by no more than this; 0 where everything is exact
+    misfits: rows of muslin_solution_misfits() that are no ease, ...
+    eased: ... and that are
+    cuts: rows of muslin_solution_cuts()
+    strip_sets: rows of muslin_solution_strip_sets()
+    warnings: all that its rows carry
+    exact: 1 when nothing in it was rounded
+    """
+
+    patches: int
+    different_nodes: int
+    finished_area: int
+    patch_area: int
+    area_bound: int
+    misfits: int
+    eased: int
+    cuts: int
+    strip_sets: int
+    warnings: Tuple[Warning, ...]
+    exact: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Totals":
+        return cls(patches=int(struct.patches), different_nodes=int(struct.different_nodes),
+                   finished_area=int(struct.finished_area), patch_area=int(struct.patch_area),
+                   area_bound=int(struct.area_bound), misfits=int(struct.misfits), eased=int(struct.eased),
+                   cuts=int(struct.cuts), strip_sets=int(struct.strip_sets), warnings=warnings_in(struct.warnings),
+                   exact=bool(struct.exact))
+
+
+@dataclass(frozen=True)
+class Misfit:
+    """struct muslin_misfit, muslin/solution.h
+
+    node: in which they meet
+    first: child of it, counted from 0; strips of a set-in: enum muslin_side
+    second
+    first_size: finished length of its edge; of ALLOWANCE its allowance, -1 where mixed
+    second_size
+    difference: first less second
+    pieces: seams to stretch or gather over: pieces along the edge that gives way, the one with more of them; of
+        ALLOWANCE 0
+    ease_each: what each of them takes up: the difference over pieces, up to a tick; else 0
+    count: how often it happens in all tops
+    kind: enum muslin_misfit_kind
+    """
+
+    node: Id
+    first: int
+    second: int
+    first_size: Length
+    second_size: Length
+    difference: Length
+    pieces: int
+    ease_each: Length
+    count: int
+    kind: MisfitKind
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Misfit":
+        return cls(node=int(struct.node), first=int(struct.first), second=int(struct.second),
+                   first_size=Length(struct.first_size), second_size=Length(struct.second_size),
+                   difference=Length(struct.difference), pieces=int(struct.pieces), ease_each=Length(struct.ease_each),
+                   count=int(struct.count), kind=MisfitKind(struct.kind))
+
+
+@dataclass(frozen=True)
+class Cut:
+    """struct muslin_cut, muslin/solution.h
+
+    fabric
+    first_node: the first node that needs it; muslin_solution_cut_nodes() has all
+    cut_width: as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric without direction the
+        longer side of a rectangle that is not cut again. SET_STRIP: the usable width
+    cut_height: ... and along the print
+    pitch: of shapes cut from a strip; else 0
+    wide_edge
+    narrow_edge
+    surplus_width: cut less exact need, down to a tick
+    surplus_height
+    left: allowance on each edge of a rectangle that is sewn as it is cut; else the seam's
+    right
+    top
+    bottom
+    count: to cut, for all tops
+    pieces: in the end, those spare included
+    spare: pieces beyond the need
+    nodes: different nodes that need it
+    upright: pieces needed that lie with their print as cut, and turned by one, two and three quarters in the top.
+        Strips are cut across the cloth: in a set joined down a print lies as its patch does, in one joined across a
+        quarter further
+    quarter
+    half
+    three_quarter
+    scattered: pieces needed whose print lies as the method brings it: of units all but rectangles to which corners are
+        sewn and octagons; setting triangles; 60 degree pieces
+    source: enum muslin_cut_source
+    shape: enum muslin_cut_shape
+    again: enum muslin_cut_again
+    gives: pieces from each: pieces = count x gives
+    grain: enum muslin_grain
+    hand: 1, or 2 for mirrored ones
+    angle: degrees, as in struct muslin_unit_piece
+    region: of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0
+    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or may lie so: scattered
+    """
+
+    fabric: Id
+    first_node: Id
+    cut_width: Length
+    cut_height: Length
+    pitch: Length
+    wide_edge: Length
+    narrow_edge: Length
+    surplus_width: Length
+    surplus_height: Length
+    left: Length
+    right: Length
+    top: Length
+    bottom: Length
+    count: int
+    pieces: int
+    spare: int
+    nodes: int
+    upright: int
+    quarter: int
+    half: int
+    three_quarter: int
+    scattered: int
+    source: CutSource
+    shape: CutShape
+    again: CutAgain
+    gives: int
+    grain: Grain
+    hand: int
+    angle: int
+    region: int
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Cut":
+        return cls(fabric=int(struct.fabric), first_node=int(struct.first_node), cut_width=Length(struct.cut_width),
+                   cut_height=Length(struct.cut_height), pitch=Length(struct.pitch), wide_edge=Length(struct.wide_edge),
+                   narrow_edge=Length(struct.narrow_edge), surplus_width=Length(struct.surplus_width),
+                   surplus_height=Length(struct.surplus_height), left=Length(struct.left), right=Length(struct.right),
+                   top=Length(struct.top), bottom=Length(struct.bottom), count=int(struct.count),
+                   pieces=int(struct.pieces), spare=int(struct.spare), nodes=int(struct.nodes),
+                   upright=int(struct.upright), quarter=int(struct.quarter), half=int(struct.half),
+                   three_quarter=int(struct.three_quarter), scattered=int(struct.scattered),
+                   source=CutSource(struct.source), shape=CutShape(struct.shape), again=CutAgain(struct.again),
+                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand), angle=int(struct.angle),
+                   region=int(struct.region), warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class StripSet:
+    """struct muslin_strip_set, muslin/solution.h
+
+    node: the join
+    strips: in a set
+    set_unfinished: width of the set, edge to edge
+    segment_cut: what is cut across from it: unfinished length of the patches
+    strip_length: of the narrowest fabric in it
+    segments: needed
+    segments_per_set
+    sets: up
+    spare: segments beyond the need
+    cuts_apart: cuts when every patch is cut by itself: strips of its height, cut across
+    cuts_in_sets: cuts when it is strip-pieced
+    shorter_by: strips may be this much shorter before a set gives less
+    used: 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at least half of its
+        segments are needed, and no print would show that it lies turned in strips
+    turns: 1 when a segment turned end for end looks the same and its order need not stay
+    warnings: MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS; MUSLIN_WARN_PRINT_TURNED: in strips a print lies otherwise
+        than in patches cut by themselves
+    """
+
+    node: Id
+    strips: int
+    set_unfinished: Length
+    segment_cut: Length
+    strip_length: Length
+    segments: int
+    segments_per_set: int
+    sets: int
+    spare: int
+    cuts_apart: int
+    cuts_in_sets: int
+    shorter_by: Length
+    used: bool
+    turns: bool
+    warnings: Tuple[Warning, ...]
+
+    @classmethod
+    def _read(cls, struct: Any) -> "StripSet":
+        return cls(node=int(struct.node), strips=int(struct.strips), set_unfinished=Length(struct.set_unfinished),
+                   segment_cut=Length(struct.segment_cut), strip_length=Length(struct.strip_length),
+                   segments=int(struct.segments), segments_per_set=int(struct.segments_per_set), sets=int(struct.sets),
+                   spare=int(struct.spare), cuts_apart=int(struct.cuts_apart), cuts_in_sets=int(struct.cuts_in_sets),
+                   shorter_by=Length(struct.shorter_by), used=bool(struct.used), turns=bool(struct.turns),
+                   warnings=warnings_in(struct.warnings))
+
+
+@dataclass(frozen=True)
+class Term:
+    """struct muslin_term, muslin/solution.h
+
+    id: measure or node; 0 where the kind names none
+    times
+    value: the whole term: what it adds to the sum
+    sum: up to and with it
+    kind: enum muslin_term_kind
+    finished: 1: the sum is the finished size up to here; 0: the unfinished one, cut of a patch
+    """
+
+    id: Id
+    times: int
+    value: Length
+    sum: Length
+    kind: TermKind
+    finished: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Term":
+        return cls(id=int(struct.id), times=int(struct.times), value=Length(struct.value), sum=Length(struct.sum),
+                   kind=TermKind(struct.kind), finished=bool(struct.finished))
+
+
+@dataclass(frozen=True)
+class Outline:
+    """struct muslin_outline, muslin/solution.h
+
+    node: the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to
+    fabric
+    corners: counter-clockwise
+    region: of a unit; piece from 1 of a shape, triangles of a field, pieces of rows; 1 of a patch
+    quarter_turns: how its print lies: clockwise
+    mirrored: 1 when it is a mirror image: left for right first, then turned
+    on_point: 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that lies in another,
+        where two eighths are a quarter)
+    """
+
+    node: Id
+    fabric: Id
+    corners: Tuple["OutlineCorner", ...]
+    region: int
+    quarter_turns: int
+    mirrored: bool
+    on_point: bool
+
+    @classmethod
+    def _read(cls, struct: Any, parts_corners: Any) -> "Outline":
+        return cls(node=int(struct.node), fabric=int(struct.fabric), corners=parts_corners, region=int(struct.region),
+                   quarter_turns=int(struct.quarter_turns), mirrored=bool(struct.mirrored),
+                   on_point=bool(struct.on_point))
+
+
+@dataclass(frozen=True)
+class OutlineCorner:
+    """struct muslin_outline_corner, muslin/solution.h
+
+    x: to the right from the lower left of what is drawn, finished
+    y: upwards
+    seam_node: in which the seam lies along the edge that starts here; 0: the outside of what is drawn
+    seam: of that node: its number, from 0, as pressing.h counts them
+    """
+
+    x: Length
+    y: Length
+    seam_node: Id
+    seam: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "OutlineCorner":
+        return cls(x=Length(struct.x), y=Length(struct.y), seam_node=int(struct.seam_node), seam=int(struct.seam))
+
+
+@dataclass(frozen=True)
+class PressingSpec(Spec):
+    """struct muslin_pressing_spec, muslin/pressing.h
+
+    work_limit: steps of the search, 0 .. 2^40; when it runs out the best plan so far stands (initially 2000000)
+    prefer: 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers (initially 1)
+    """
+
+    _kind = structs.muslin_pressing_spec
+    _init = "muslin_pressing_spec_init"
+
+    work_limit: Optional[int] = None
+    prefer: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "work_limit", self.work_limit)
+        put(struct, "prefer", self.prefer)
+
+
+@dataclass(frozen=True)
+class PressedTotals:
+    """struct muslin_pressed_totals, muslin/pressing.h
+
+    meetings: in all tops
+    exceptions: of those, that do not nest
+    least: no plan of this sort has fewer
+    alternating: exceptions when joins are pressed in turn: all of the first child to the first side, all of the second
+        to the other, and so on
+    open: meetings left out, as a seam is pressed open
+    other_way: copies of nodes with seams of their own that are pressed the other way
+    work: steps taken
+    proven: 1 when exceptions = least
+    """
+
+    meetings: int
+    exceptions: int
+    least: int
+    alternating: int
+    open: int
+    other_way: int
+    work: int
+    proven: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PressedTotals":
+        return cls(meetings=int(struct.meetings), exceptions=int(struct.exceptions), least=int(struct.least),
+                   alternating=int(struct.alternating), open=int(struct.open), other_way=int(struct.other_way),
+                   work=int(struct.work), proven=bool(struct.proven))
+
+
+@dataclass(frozen=True)
+class PressedSeam:
+    """struct muslin_pressed_seam, muslin/pressing.h
+
+    node
+    seam: number in its node
+    as_shown: copies of the node pressed so
+    other_way: copies pressed the other way
+    from_x: finished ends, in the node as it was made, from its lower left
+    from_y
+    to_x
+    to_y
+    press: enum muslin_press, in the node as it was made
+    towards: 1: towards its first piece (the left or upper one), 2: the second, 0: open
+    other: enum muslin_other_way
+    preferred: 1: as preferred, 2: against it, 0: no preference
+    """
+
+    node: Id
+    seam: int
+    as_shown: int
+    other_way: int
+    from_x: Length
+    from_y: Length
+    to_x: Length
+    to_y: Length
+    press: Press
+    towards: int
+    other: OtherWay
+    preferred: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PressedSeam":
+        return cls(node=int(struct.node), seam=int(struct.seam), as_shown=int(struct.as_shown),
+                   other_way=int(struct.other_way), from_x=Length(struct.from_x), from_y=Length(struct.from_y),
+                   to_x=Length(struct.to_x), to_y=Length(struct.to_y), press=Press(struct.press),
+                   towards=int(struct.towards), other=OtherWay(struct.other), preferred=int(struct.preferred))
+
+
+@dataclass(frozen=True)
+class PressedChild:
+    """struct muslin_pressed_child, muslin/pressing.h
+
+    node: made of ...
+    child: ... this ...
+    place: ... which is its child of this number
+    other_way: 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by
+        what it is part of
+    """
+
+    node: Id
+    child: Id
+    place: int
+    other_way: OtherWay
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PressedChild":
+        return cls(node=int(struct.node), child=int(struct.child), place=int(struct.place),
+                   other_way=OtherWay(struct.other_way))
+
+
+@dataclass(frozen=True)
+class PressingException:
+    """struct muslin_pressing_exception, muslin/pressing.h
+
+    node: in which the two edges are sewn together ...
+    seam: ... by its seam of this number
+    x: where, finished, in the node as it was made
+    y
+    first_node: whose seams meet there
+    first_seam
+    second_node
+    second_seam
+    count: in all tops
+    """
+
+    node: Id
+    seam: int
+    x: Length
+    y: Length
+    first_node: Id
+    first_seam: int
+    second_node: Id
+    second_seam: int
+    count: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PressingException":
+        return cls(node=int(struct.node), seam=int(struct.seam), x=Length(struct.x), y=Length(struct.y),
+                   first_node=int(struct.first_node), first_seam=int(struct.first_seam),
+                   second_node=int(struct.second_node), second_seam=int(struct.second_seam), count=int(struct.count))
+
+
+@dataclass(frozen=True)
+class SewingRow:
+    """struct muslin_sewing_row, muslin/sewing.h
+
+    node: what is made
+    stack: number of the stack it makes, from 0, for muslin_sewing_label(); a step of cutting takes that of its set
+    alike: how many are made: strip sets, units with the spare ones of their recipes, joins ...
+    pieces: that go into one
+    seams: in one
+    seam_longest: the longest of them, from raw edge to raw edge; what set-in and partial seams leave open at first is
+        counted with them
+    sewn: all seams of all that are alike
+    unfinished_width: of what is made; of a set: its width and the strips' length
+    unfinished_height
+    feeds: steps that it needs: muslin_sewing_feeds()
+    kind: enum muslin_sewing_kind
+    chain: 1 when more than one is sewn
+    """
+
+    node: Id
+    stack: int
+    alike: int
+    pieces: int
+    seams: int
+    seam_longest: Length
+    sewn: Length
+    unfinished_width: Length
+    unfinished_height: Length
+    feeds: int
+    kind: SewingKind
+    chain: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SewingRow":
+        return cls(node=int(struct.node), stack=int(struct.stack), alike=int(struct.alike), pieces=int(struct.pieces),
+                   seams=int(struct.seams), seam_longest=Length(struct.seam_longest), sewn=Length(struct.sewn),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
+                   feeds=int(struct.feeds), kind=SewingKind(struct.kind), chain=bool(struct.chain))
+
+
+@dataclass(frozen=True)
+class SewingFeed:
+    """struct muslin_sewing_feed, muslin/sewing.h
+
+    node: what is used
+    step: the step that makes it; -1: it is cut as it is
+    each: how many go into one
+    """
+
+    node: Id
+    step: int
+    each: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SewingFeed":
+        return cls(node=int(struct.node), step=int(struct.step), each=int(struct.each))
+
+
+@dataclass(frozen=True)
+class SewnTotals:
+    """struct muslin_sewn_totals, muslin/sewing.h
+
+    steps
+    seams: in all tops
+    sewn: all seams: what muslin_thread_plan() asks for
+    in_sets: of those, in strip sets
+    width_seams: of one top: the most seams across it ...
+    height_seams: ... and down
+    width_worst: how far its unfinished width may be off, each seam and each cut edge off as stated
+    width_likely
+    height_worst
+    height_likely
+    """
+
+    steps: int
+    seams: int
+    sewn: Length
+    in_sets: Length
+    width_seams: int
+    height_seams: int
+    width_worst: Length
+    width_likely: Length
+    height_worst: Length
+    height_likely: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SewnTotals":
+        return cls(steps=int(struct.steps), seams=int(struct.seams), sewn=Length(struct.sewn),
+                   in_sets=Length(struct.in_sets), width_seams=int(struct.width_seams),
+                   height_seams=int(struct.height_seams), width_worst=Length(struct.width_worst),
+                   width_likely=Length(struct.width_likely), height_worst=Length(struct.height_worst),
+                   height_likely=Length(struct.height_likely))
+
+
+@dataclass(frozen=True)
+class ScatterSpec(Spec):
+    """struct muslin_scatter_spec, muslin/scatter.h
+
+    places: to be filled, 1 .. 2^24 (initially 0)
+    seed: any number (initially 1)
+    work_limit: steps of the search, 0 .. 2^40; a step looks at a touch. 0: filled once, not bettered (initially
+        10000000)
+    """
+
+    _kind = structs.muslin_scatter_spec
+    _init = "muslin_scatter_spec_init"
+
+    places: Optional[int] = None
+    seed: Optional[int] = None
+    work_limit: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "places", self.places)
+        put(struct, "seed", self.seed)
+        put(struct, "work_limit", self.work_limit)
+
+
+@dataclass(frozen=True)
+class TouchSpec(Spec):
+    """struct muslin_touch_spec, muslin/scatter.h
+
+    first: places that touch, each 0 .. places - 1, and not the same (initially 0)
+    second: (initially 0)
+    weight: how much it matters when they are equal; 1 .. 2^20 (initially 1)
+    """
+
+    _kind = structs.muslin_touch_spec
+    _init = "muslin_touch_spec_init"
+
+    first: int = 0
+    second: int = 0
+    weight: int = 1
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "first", self.first)
+        put(struct, "second", self.second)
+        put(struct, "weight", self.weight)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "TouchSpec":
+        return cls(first=int(struct.first), second=int(struct.second), weight=int(struct.weight))
+
+
+@dataclass(frozen=True)
+class Scattered:
+    """struct muslin_scattered, muslin/scatter.h
+
+    touching: weight of the pairs that are equal and touch
+    pairs: how many of them there are
+    least: no arrangement has less weight
+    work: steps taken; an exchange that has begun is finished, past the limit too
+    proven: 1 when touching = least
+    """
+
+    touching: int
+    pairs: int
+    least: int
+    work: int
+    proven: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "Scattered":
+        return cls(touching=int(struct.touching), pairs=int(struct.pairs), least=int(struct.least),
+                   work=int(struct.work), proven=bool(struct.proven))
+
+
+@dataclass(frozen=True)
+class ScatterBlocksSpec(Spec):
+    """struct muslin_scatter_blocks_spec, muslin/scatter.h
+
+    columns: 1 .. 2^12 (initially 1)
+    rows: 1 .. 2^12 (initially 1)
+    seed: (initially 1)
+    work_limit: (initially 10000000)
+    """
+
+    _kind = structs.muslin_scatter_blocks_spec
+    _init = "muslin_scatter_blocks_spec_init"
+
+    columns: Optional[int] = None
+    rows: Optional[int] = None
+    seed: Optional[int] = None
+    work_limit: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "columns", self.columns)
+        put(struct, "rows", self.rows)
+        put(struct, "seed", self.seed)
+        put(struct, "work_limit", self.work_limit)
+
+
+@dataclass(frozen=True)
+class EdgePrintsSpec(Spec):
+    """struct muslin_edge_prints_spec, muslin/scatter.h
+
+    count: how many there are, 0 .. MUSLIN_COUNT_MAX (initially 1)
+    top: prints, -1 .. MUSLIN_COUNT_MAX (initially -1)
+    right: (initially -1)
+    bottom: (initially -1)
+    left: (initially -1)
+    turns_half: the flag MUSLIN_BLOCK_TURNS_HALF (initially False)
+    turns_quarter: the flag MUSLIN_BLOCK_TURNS_QUARTER (initially False)
+    """
+
+    _kind = structs.muslin_edge_prints_spec
+    _init = "muslin_edge_prints_spec_init"
+
+    count: Optional[int] = None
+    top: Optional[int] = None
+    right: Optional[int] = None
+    bottom: Optional[int] = None
+    left: Optional[int] = None
+    turns_half: Optional[bool] = None
+    turns_quarter: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "count", self.count)
+        put(struct, "top", self.top)
+        put(struct, "right", self.right)
+        put(struct, "bottom", self.bottom)
+        put(struct, "left", self.left)
+        struct.flags |= BLOCK_TURNS_HALF if self.turns_half else 0
+        struct.flags |= BLOCK_TURNS_QUARTER if self.turns_quarter else 0
+
+
+@dataclass(frozen=True)
+class PlacedBlock:
+    """struct muslin_placed_block, muslin/scatter.h
+
+    kind: row of the blocks given
+    quarter_turns: clockwise
+    """
+
+    kind: int
+    quarter_turns: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlacedBlock":
+        return cls(kind=int(struct.kind), quarter_turns=int(struct.quarter_turns))
+
+
+@dataclass(frozen=True)
 class StockSize:
     """What stock_size() answers."""
 
@@ -5507,3 +6789,43 @@ class StitchCount:
 
     thousandths: int
     exact: bool
+
+
+@dataclass(frozen=True)
+class QuiltSeam:
+    """What quilt_seam() answers."""
+
+    allowance: Id
+    take_up: Id
+
+
+@dataclass(frozen=True)
+class ScatterPrints:
+    """What scatter_prints() answers."""
+
+    out: Tuple[int, ...]
+    result: Scattered
+
+
+@dataclass(frozen=True)
+class ScatterBlocks:
+    """What scatter_blocks() answers."""
+
+    rows: Tuple[PlacedBlock, ...]
+    result: Scattered
+
+
+@dataclass(frozen=True)
+class ScatterSets:
+    """What scatter_sets() answers."""
+
+    out: Tuple[int, ...]
+    result: Scattered
+
+
+@dataclass(frozen=True)
+class ScatterTouches:
+    """What scatter_touches() answers."""
+
+    rows: Tuple[TouchSpec, ...]
+    places: int

@@ -1,0 +1,582 @@
+# SPDX-License-Identifier: MIT
+"""The handles, each a class with the functions that take it.
+
+Written by generate.py from lib/abi/api.json: change that, not this file.
+"""
+import ctypes
+from typing import Iterator, List, Optional, Sequence
+
+from . import _api as structs
+from ._buffers import Integers, integers
+from ._handle import ALLOCATOR, Handle, opened
+from ._length import Length, LengthLike, ticks_of
+from ._problem import call_telling
+from ._records import asked, asked_numbers, merged, paged, rows_of, words_out
+from ._values import Id, new, utf8, whole
+from .constants import (AllowancePolicy, Axis, Direction, Print, SeamPress, StripPiecing, Tip, UnitKind, UnitMethod,
+                        UnitStage)
+from .records import (CornerSpec, Cut, DiagonalSpec, JoinSpec, LogSpec, Misfit, Node, NodeSize, Outline, OutlineCorner,
+                      PartCounts, PatchSpec, PinwheelSpec, PressedChild, PressedSeam, PressedTotals, PressingException,
+                      PressingSpec, QuiltFabricSpec, QuiltSashedSpec, QuiltSeam, QuiltSpec, QuiltUnitSpec,
+                      ScatterTouches, SetInSpec, SewingFeed, SewingRow, SewnTotals, SixtyPieceSpec, SixtySpec,
+                      SolveSpec, StripSet, SumSpec, SurroundSpec, Term, Totals, TouchSpec, TrimSpec, ValueSpec)
+
+__all__ = ["Quilt", "Solution", "PressingPlan"]
+
+
+class Quilt(Handle):
+    """struct muslin_quilt, muslin/quilt.h"""
+
+    def __init__(self, spec: Optional[QuiltSpec] = None, *, allowance: Optional[LengthLike] = None,
+                 take_up: Optional[LengthLike] = None, most: Optional[int] = None, tag: Optional[int] = None) -> None:
+        """An empty quilt, with two measures: its seam allowance and its take-up.
+
+        Keywords: the members of QuiltSpec, over those of spec.
+
+        muslin_quilt_create() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(QuiltSpec, spec, allowance=allowance, take_up=take_up, most=most, tag=tag)
+        made = ctypes.POINTER(structs.muslin_quilt)()
+        call_telling("muslin_quilt_create", ctypes.byref(wish), ctypes.byref(ALLOCATOR), ctypes.byref(made))
+        self._own("muslin_quilt_free", made)
+
+    def fabric(self, name: str, spec: Optional[QuiltFabricSpec] = None, *, usable_width: Optional[LengthLike] = None,
+               print: Optional[Print] = None, darkness: Optional[int] = None) -> Id:
+        """A new fabric.
+
+        Keywords: the members of QuiltFabricSpec, over those of spec.
+
+        muslin_quilt_fabric() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(QuiltFabricSpec, spec, usable_width=usable_width, print=print, darkness=darkness)
+        data = utf8(name)
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_fabric", self._open(), ctypes.byref(wish), data, len(data), ctypes.byref(out_))
+        return out_.value
+
+    def measure(self, name: str, value: LengthLike) -> Id:
+        """A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. MUSLIN_SIZE_MAX.
+
+        muslin_quilt_measure() in muslin/quilt.h. Since 0.1.
+        """
+        data = utf8(name)
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_measure", self._open(), data, len(data), ticks_of(value, "value"),
+                     ctypes.byref(out_))
+        return out_.value
+
+    def fixed(self, value: LengthLike) -> Id:
+        """A length that no size of the design changes, 0 .. MUSLIN_SIZE_MAX; equal ones are one measure.
+
+        muslin_quilt_fixed() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_fixed", self._open(), ticks_of(value, "value"), ctypes.byref(out_))
+        return out_.value
+
+    def sum(self, terms: Sequence[SumSpec]) -> Id:
+        """The sum of factor x measure over n terms (1 .. 64).
+
+        muslin_quilt_sum() in muslin/quilt.h. Since 0.1.
+        """
+        terms_, n_ = rows_of(SumSpec, terms, "terms")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_sum", self._open(), terms_, ctypes.sizeof(structs.muslin_sum_spec), n_,
+                     ctypes.byref(out_))
+        return out_.value
+
+    def extent(self, node: Id, axis: Axis) -> Id:
+        """The finished width or height of a node, as a measure: a sash as long as its block, a border as long as the
+        top.
+
+        muslin_quilt_extent() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_extent", self._open(), whole(node, "node"), whole(axis, "axis", 32),
+                     ctypes.byref(out_))
+        return out_.value
+
+    def seam(self) -> QuiltSeam:
+        """The quilt's seam allowance and its take-up, as measures: give them values when solving.
+
+        muslin_quilt_seam() in muslin/quilt.h. Since 0.1.
+        """
+        allowance_ = ctypes.c_int64()
+        take_up_ = ctypes.c_int64()
+        call_telling("muslin_quilt_seam", self._open(), ctypes.byref(allowance_), ctypes.byref(take_up_))
+        return QuiltSeam(allowance_.value, take_up_.value)
+
+    def name(self, id: Id) -> str:
+        """The name of a fabric or a measure, terminated; measures made without one have none ("").
+
+        muslin_quilt_name() in muslin/quilt.h. Since 0.1.
+        """
+        return words_out("muslin_quilt_name", self._open(), whole(id, "id"))
+
+    def patch(self, spec: Optional[PatchSpec] = None, *, fabric: Optional[Id] = None, width: Optional[Id] = None,
+              height: Optional[Id] = None, left: Optional[Id] = None, right: Optional[Id] = None,
+              top: Optional[Id] = None, bottom: Optional[Id] = None) -> Id:
+        """One rectangle of one fabric.
+
+        Keywords: the members of PatchSpec, over those of spec.
+
+        muslin_quilt_patch() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(PatchSpec, spec, fabric=fabric, width=width, height=height, left=left, right=right, top=top,
+                                       bottom=bottom)
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_patch", self._open(), ctypes.byref(wish), ctypes.byref(out_))
+        return out_.value
+
+    def unit(self, fabrics: Integers, spec: Optional[QuiltUnitSpec] = None, *, width: Optional[Id] = None,
+             height: Optional[Id] = None, corner: Optional[Id] = None, kind: Optional[UnitKind] = None,
+             method: Optional[UnitMethod] = None, hand: Optional[int] = None) -> Id:
+        """A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
+        muslin_unit_outlines() draws it and sewn with the quilt's seam.
+
+        Keywords: the members of QuiltUnitSpec, over those of spec.
+
+        muslin_quilt_unit() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(QuiltUnitSpec, spec, width=width, height=height, corner=corner, kind=kind, method=method,
+                                           hand=hand)
+        fabrics_ = integers(fabrics, "fabrics")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_unit", self._open(), ctypes.byref(wish), fabrics_.numbers, fabrics_.count,
+                     ctypes.byref(out_))
+        return out_.value
+
+    def shape(self, corners: Sequence[CornerSpec], fabrics: Integers, width: Id, height: Id) -> Id:
+        """A unit of the caller's own, drawn as shape.h says, outline first, with straight edges and an outline that is
+        an upright rectangle from (0, 0); `fabrics` has one for each piece.
+
+        muslin_quilt_shape() in muslin/quilt.h. Since 0.1.
+        """
+        corners_, n_ = rows_of(CornerSpec, corners, "corners")
+        fabrics_ = integers(fabrics, "fabrics")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_shape", self._open(), corners_, ctypes.sizeof(structs.muslin_corner_spec), n_,
+                     fabrics_.numbers, fabrics_.count, whole(width, "width"), whole(height, "height"),
+                     ctypes.byref(out_))
+        return out_.value
+
+    def join(self, children: Integers, spec: Optional[JoinSpec] = None, *, axis: Optional[Axis] = None,
+             piecing: Optional[StripPiecing] = None, press: Optional[SeamPress] = None,
+             keeps_order: Optional[bool] = None) -> Id:
+        """n nodes (1 or more) sewn edge to edge in their order; one alone is itself.
+
+        Keywords: the members of JoinSpec, over those of spec.
+
+        muslin_quilt_join() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(JoinSpec, spec, axis=axis, piecing=piecing, press=press, keeps_order=keeps_order)
+        children_ = integers(children, "children")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_join", self._open(), ctypes.byref(wish), children_.numbers, children_.count,
+                     ctypes.byref(out_))
+        return out_.value
+
+    def grid(self, columns: int, rows: int, children: Integers) -> Id:
+        """Columns x rows nodes, given row by row from the top: each row joined across, then the rows joined down.
+
+        muslin_quilt_grid() in muslin/quilt.h. Since 0.1.
+        """
+        children_ = integers(children, "children")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_grid", self._open(), whole(columns, "columns"), whole(rows, "rows"),
+                     children_.numbers, children_.count, ctypes.byref(out_))
+        return out_.value
+
+    def repeat(self, node: Id, columns: int, rows: int, turns: Integers, pattern_columns: int, pattern_rows: int) -> Id:
+        """One node columns x rows times, turned by a pattern that repeats: turns[(row % pattern_rows) x pattern_columns
+        + column % pattern_columns] quarter turns, each 0 .. 3.
+
+        muslin_quilt_repeat() in muslin/quilt.h. Since 0.1.
+        """
+        turns_ = integers(turns, "turns", 32)
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_repeat", self._open(), whole(node, "node"), whole(columns, "columns"),
+                     whole(rows, "rows"), turns_.numbers, turns_.count, whole(pattern_columns, "pattern_columns"),
+                     whole(pattern_rows, "pattern_rows"), ctypes.byref(out_))
+        return out_.value
+
+    def turn(self, node: Id, quarter_turns: int) -> Id:
+        """The node turned by quarter_turns (0 .. 3) clockwise: the same sewing, lying another way.
+
+        muslin_quilt_turn() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_turn", self._open(), whole(node, "node"), whole(quarter_turns, "quarter_turns", 32),
+                     ctypes.byref(out_))
+        return out_.value
+
+    def mirror(self, node: Id) -> Id:
+        """The node's mirror image, left for right: another sewing, whose pieces with hands are cut the other way.
+
+        muslin_quilt_mirror() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_mirror", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return out_.value
+
+    def trim(self, node: Id, spec: Optional[TrimSpec] = None, *, left: Optional[Id] = None, right: Optional[Id] = None,
+             top: Optional[Id] = None, bottom: Optional[Id] = None) -> Id:
+        """The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge,
+        which is no mismatch.
+
+        Keywords: the members of TrimSpec, over those of spec.
+
+        muslin_quilt_trim() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(TrimSpec, spec, left=left, right=right, top=top, bottom=bottom)
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_trim", self._open(), whole(node, "node"), ctypes.byref(wish), ctypes.byref(out_))
+        return out_.value
+
+    def pinwheel(self, spec: Optional[PinwheelSpec] = None, *, centre: Optional[Id] = None, top: Optional[Id] = None,
+                 right: Optional[Id] = None, bottom: Optional[Id] = None, left: Optional[Id] = None) -> Id:
+        """Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of
+        which the first (top to centre) is sewn in part and finished when left is on.
+
+        Keywords: the members of PinwheelSpec, over those of spec.
+
+        muslin_quilt_pinwheel() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(PinwheelSpec, spec, centre=centre, top=top, right=right, bottom=bottom, left=left)
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_pinwheel", self._open(), ctypes.byref(wish), ctypes.byref(out_))
+        return out_.value
+
+    def set_in(self, spec: Optional[SetInSpec] = None, *, centre: Optional[Id] = None, left_width: Optional[Id] = None,
+               right_width: Optional[Id] = None, top_width: Optional[Id] = None, bottom_width: Optional[Id] = None,
+               left_fabric: Optional[Id] = None, right_fabric: Optional[Id] = None, top_fabric: Optional[Id] = None,
+               bottom_fabric: Optional[Id] = None) -> Id:
+        """Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to
+        the outer one, and stitching along the centre stops one allowance from the edge there, so that the corner can be
+        set in.
+
+        Keywords: the members of SetInSpec, over those of spec.
+
+        muslin_quilt_set_in() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(SetInSpec, spec, centre=centre, left_width=left_width, right_width=right_width,
+                                       top_width=top_width, bottom_width=bottom_width, left_fabric=left_fabric,
+                                       right_fabric=right_fabric, top_fabric=top_fabric, bottom_fabric=bottom_fabric)
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_set_in", self._open(), ctypes.byref(wish), ctypes.byref(out_))
+        return out_.value
+
+    def logs(self, centre: Id, logs: Sequence[LogSpec]) -> Id:
+        """Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse
+        steps, plain borders.
+
+        muslin_quilt_logs() in muslin/quilt.h. Since 0.1.
+        """
+        logs_, n_ = rows_of(LogSpec, logs, "logs")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_logs", self._open(), whole(centre, "centre"), logs_,
+                     ctypes.sizeof(structs.muslin_log_spec), n_, ctypes.byref(out_))
+        return out_.value
+
+    def surround(self, spec: Optional[SurroundSpec] = None, *, centre: Optional[Id] = None, left: Optional[Id] = None,
+                 right: Optional[Id] = None, top: Optional[Id] = None, bottom: Optional[Id] = None,
+                 top_left: Optional[Id] = None, top_right: Optional[Id] = None, bottom_left: Optional[Id] = None,
+                 bottom_right: Optional[Id] = None) -> Id:
+        """A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their
+        corners joined to that.
+
+        Keywords: the members of SurroundSpec, over those of spec.
+
+        muslin_quilt_surround() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(SurroundSpec, spec, centre=centre, left=left, right=right, top=top, bottom=bottom,
+                                          top_left=top_left, top_right=top_right, bottom_left=bottom_left,
+                                          bottom_right=bottom_right)
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_surround", self._open(), ctypes.byref(wish), ctypes.byref(out_))
+        return out_.value
+
+    def sashed(self, blocks: Integers, spec: Optional[QuiltSashedSpec] = None, *, columns: Optional[int] = None,
+               rows: Optional[int] = None, sash: Optional[Id] = None, sash_fabric: Optional[Id] = None,
+               cornerstone: Optional[Id] = None, frame: Optional[bool] = None) -> Id:
+        """Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long
+        as the first block of its row is high, or of its column wide.
+
+        Keywords: the members of QuiltSashedSpec, over those of spec.
+
+        muslin_quilt_sashed() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(QuiltSashedSpec, spec, columns=columns, rows=rows, sash=sash, sash_fabric=sash_fabric,
+                                             cornerstone=cornerstone, frame=frame)
+        blocks_ = integers(blocks, "blocks")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_sashed", self._open(), ctypes.byref(wish), blocks_.numbers, blocks_.count,
+                     ctypes.byref(out_))
+        return out_.value
+
+    def diagonal(self, blocks: Integers, spec: Optional[DiagonalSpec] = None, *, columns: Optional[int] = None,
+                 rows: Optional[int] = None, side_fabric: Optional[Id] = None, corner_fabric: Optional[Id] = None,
+                 set_off: Optional[Id] = None) -> Id:
+        """Blocks on point in diagonal rows, closed by setting triangles.
+
+        Keywords: the members of DiagonalSpec, over those of spec.
+
+        muslin_quilt_diagonal() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(DiagonalSpec, spec, columns=columns, rows=rows, side_fabric=side_fabric,
+                                          corner_fabric=corner_fabric, set_off=set_off)
+        blocks_ = integers(blocks, "blocks")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_diagonal", self._open(), ctypes.byref(wish), blocks_.numbers, blocks_.count,
+                     ctypes.byref(out_))
+        return out_.value
+
+    def sixty(self, pieces: Sequence[SixtyPieceSpec], spec: Optional[SixtySpec] = None, *, cells: Optional[int] = None,
+              rows: Optional[int] = None, height: Optional[Id] = None, end_fabric: Optional[Id] = None,
+              first: Optional[int] = None) -> Id:
+        """Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
+        three triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the
+        piece), and closed at both ends by half-triangles.
+
+        Keywords: the members of SixtySpec, over those of spec.
+
+        muslin_quilt_sixty() in muslin/quilt.h. Since 0.1.
+        """
+        wish = merged(SixtySpec, spec, cells=cells, rows=rows, height=height, end_fabric=end_fabric, first=first)
+        pieces_, n_ = rows_of(SixtyPieceSpec, pieces, "pieces")
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_sixty", self._open(), ctypes.byref(wish), pieces_,
+                     ctypes.sizeof(structs.muslin_sixty_piece_spec), n_, ctypes.byref(out_))
+        return out_.value
+
+    def node(self, node: Id) -> Node:
+        """What a node is.
+
+        muslin_quilt_node() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_node)
+        call_telling("muslin_quilt_node", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return Node._read(out_)
+
+    def children(self, node: Id) -> List[Id]:
+        """The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right,
+        bottom, left), repeats repeated: ask, then fill.
+
+        muslin_quilt_children() in muslin/quilt.h. Since 0.1.
+        """
+        return asked_numbers("muslin_quilt_children", ctypes.c_int64, self._open(), whole(node, "node"))
+
+    def counts(self) -> PartCounts:
+        """How much a quilt holds.
+
+        muslin_quilt_counts() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_part_counts)
+        call_telling("muslin_quilt_counts", self._open(), ctypes.byref(out_))
+        return PartCounts._read(out_)
+
+
+class Solution(Handle):
+    """struct muslin_solution, muslin/solution.h"""
+
+    def __init__(self, quilt: Quilt, root: Id, values: Optional[Sequence[ValueSpec]] = None,
+                 spec: Optional[SolveSpec] = None, *, tops: Optional[int] = None, ease: Optional[LengthLike] = None,
+                 grid: Optional[LengthLike] = None, grid_tolerance: Optional[LengthLike] = None,
+                 half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
+                 trim: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                 resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
+                 fold_clear: Optional[LengthLike] = None, policy: Optional[AllowancePolicy] = None,
+                 tip: Optional[Tip] = None, direction: Optional[Direction] = None,
+                 strip_piecing: Optional[StripPiecing] = None) -> None:
+        """Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that
+        measures and fabrics have.
+
+        Keywords: the members of SolveSpec, over those of spec.
+
+        muslin_solution_create() in muslin/solution.h. Since 0.1.
+        """
+        wish = merged(SolveSpec, spec, tops=tops, ease=ease, grid=grid, grid_tolerance=grid_tolerance,
+                                       half_addition=half_addition, quarter_addition=quarter_addition, trim=trim,
+                                       end_trim=end_trim, resquare_loss=resquare_loss, resquare_every=resquare_every,
+                                       fold_clear=fold_clear, policy=policy, tip=tip, direction=direction,
+                                       strip_piecing=strip_piecing)
+        values_, n_ = rows_of(ValueSpec, values or (), "values")
+        made = ctypes.POINTER(structs.muslin_solution)()
+        call_telling("muslin_solution_create", opened(Quilt, quilt, "quilt"), whole(root, "root"), ctypes.byref(wish),
+                     values_, ctypes.sizeof(structs.muslin_value_spec), n_, ctypes.byref(made))
+        self._own("muslin_solution_free", made, quilt)
+        self.quilt = quilt
+
+    def size(self, node: Id) -> NodeSize:
+        """How large a node is, how many there are and how they lie.
+
+        muslin_solution_size() in muslin/solution.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_node_size)
+        call_telling("muslin_solution_size", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return NodeSize._read(out_)
+
+    def value(self, measure: Id) -> Length:
+        """The value a measure has in this solution.
+
+        muslin_solution_value() in muslin/solution.h. Since 0.1.
+        """
+        value_ = ctypes.c_int64()
+        call_telling("muslin_solution_value", self._open(), whole(measure, "measure"), ctypes.byref(value_))
+        return Length(value_.value)
+
+    def totals(self) -> Totals:
+        """The whole at a glance.
+
+        muslin_solution_totals() in muslin/solution.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_totals)
+        call_telling("muslin_solution_totals", self._open(), ctypes.byref(out_))
+        return Totals._read(out_)
+
+    def misfits(self) -> List[Misfit]:
+        """Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the
+        nodes.
+
+        muslin_solution_misfits() in muslin/solution.h. Since 0.1.
+        """
+        return asked("muslin_solution_misfits", structs.muslin_misfit, Misfit._read, self._open())
+
+    def path(self, node: Id) -> List[int]:
+        """One way from the root to a node: the child numbers to follow.
+
+        muslin_solution_path() in muslin/solution.h. Since 0.1.
+        """
+        return asked_numbers("muslin_solution_path", ctypes.c_int64, self._open(), whole(node, "node"))
+
+    def cuts(self) -> List[Cut]:
+        """What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts
+        equal in all but counts are one row (templates of one shape only).
+
+        muslin_solution_cuts() in muslin/solution.h. Since 0.1.
+        """
+        return asked("muslin_solution_cuts", structs.muslin_cut, Cut._read, self._open())
+
+    def cut_nodes(self, row: int) -> List[Id]:
+        """The nodes that need a row of the cut list, in their order; of a strip the join.
+
+        muslin_solution_cut_nodes() in muslin/solution.h. Since 0.1.
+        """
+        return asked_numbers("muslin_solution_cut_nodes", ctypes.c_int64, self._open(), whole(row, "row"))
+
+    def strip_sets(self) -> List[StripSet]:
+        """Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with
+        the same allowances at its ends, and a set gives at least one segment.
+
+        muslin_solution_strip_sets() in muslin/solution.h. Since 0.1.
+        """
+        return asked("muslin_solution_strip_sets", structs.muslin_strip_set, StripSet._read, self._open())
+
+    def explain(self, node: Id, axis: Axis) -> List[Term]:
+        """The sum that leads to the width (MUSLIN_ACROSS) or height (MUSLIN_DOWN) of a node: the finished size first,
+        then its allowances up to the unfinished size, which is the last row's sum.
+
+        muslin_solution_explain() in muslin/solution.h. Since 0.1.
+        """
+        return asked("muslin_solution_explain", structs.muslin_term, Term._read, self._open(), whole(node, "node"),
+                     whole(axis, "axis", 32))
+
+    def outlines(self, node: Id, stage: UnitStage) -> Iterator[Outline]:
+        """The outlines of the patches under a node, in the order of the tree.
+
+        They are asked for a page at a time, and each has its parts with it.
+
+        muslin_solution_outlines() in muslin/solution.h. Since 0.1.
+        """
+        return paged("muslin_solution_outlines", structs.muslin_outline, structs.muslin_outline_corner, Outline._read,
+                     OutlineCorner._read, "corners", self, whole(node, "node"), whole(stage, "stage", 32))
+
+    def sewing_steps(self) -> List[SewingRow]:
+        """The steps, a row each.
+
+        muslin_sewing_steps() in muslin/sewing.h. Since 0.1.
+        """
+        return asked("muslin_sewing_steps", structs.muslin_sewing_row, SewingRow._read, self._open())
+
+    def sewing_feeds(self, step: int) -> List[SewingFeed]:
+        """What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first
+        use.
+
+        muslin_sewing_feeds() in muslin/sewing.h. Since 0.1.
+        """
+        return asked("muslin_sewing_feeds", structs.muslin_sewing_feed, SewingFeed._read, self._open(),
+                     whole(step, "step"))
+
+    def sewing_totals(self, seam_error: LengthLike, cut_error: LengthLike) -> SewnTotals:
+        """All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
+        seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX each), as muslin_accuracy_row() says;
+        the rounding of on-point and 60 degree parts is not in it.
+
+        muslin_sewing_totals() in muslin/sewing.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_sewn_totals)
+        call_telling("muslin_sewing_totals", self._open(), ticks_of(seam_error, "seam_error"),
+                     ticks_of(cut_error, "cut_error"), ctypes.byref(out_))
+        return SewnTotals._read(out_)
+
+    def scatter_touches(self, fabric: Id) -> ScatterTouches:
+        """The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
+        muslin_solution_outlines(), and which of them touch along an edge (longer than a corner), each pair once.
+
+        muslin_scatter_touches() in muslin/scatter.h. Since 0.1.
+        """
+        places_ = ctypes.c_int64()
+        rows_ = asked("muslin_scatter_touches", structs.muslin_touch_spec, TouchSpec._read, self._open(),
+                      whole(fabric, "fabric"), ctypes.byref(ALLOCATOR), after=[ctypes.byref(places_)])
+        return ScatterTouches(tuple(rows_), places_.value)
+
+
+class PressingPlan(Handle):
+    """struct muslin_pressing_plan, muslin/pressing.h"""
+
+    def __init__(self, solution: Solution, spec: Optional[PressingSpec] = None, *, work_limit: Optional[int] = None,
+                 prefer: Optional[bool] = None) -> None:
+        """A plan for the whole solution, which it reads and which must outlive it.
+
+        Keywords: the members of PressingSpec, over those of spec.
+
+        muslin_pressing_create() in muslin/pressing.h. Since 0.1.
+        """
+        wish = merged(PressingSpec, spec, work_limit=work_limit, prefer=prefer)
+        made = ctypes.POINTER(structs.muslin_pressing_plan)()
+        call_telling("muslin_pressing_create", opened(Solution, solution, "solution"), ctypes.byref(wish),
+                     ctypes.byref(made))
+        self._own("muslin_pressing_free", made, solution)
+        self.solution = solution
+
+    def totals(self) -> PressedTotals:
+        """How well it nests.
+
+        muslin_pressing_totals() in muslin/pressing.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_pressed_totals)
+        call_telling("muslin_pressing_totals", self._open(), ctypes.byref(out_))
+        return PressedTotals._read(out_)
+
+    def seams(self) -> List[PressedSeam]:
+        """Every seam of every different node, in their order.
+
+        muslin_pressing_seams() in muslin/pressing.h. Since 0.1.
+        """
+        return asked("muslin_pressing_seams", structs.muslin_pressed_seam, PressedSeam._read, self._open())
+
+    def children(self) -> List[PressedChild]:
+        """Which places take a child the other way: a row for each child with seams, in the order of the nodes.
+
+        muslin_pressing_children() in muslin/pressing.h. Since 0.1.
+        """
+        return asked("muslin_pressing_children", structs.muslin_pressed_child, PressedChild._read, self._open())
+
+    def exceptions(self) -> List[PressingException]:
+        """The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept
+        the lump.
+
+        muslin_pressing_exceptions() in muslin/pressing.h. Since 0.1.
+        """
+        return asked("muslin_pressing_exceptions", structs.muslin_pressing_exception, PressingException._read,
+                     self._open())

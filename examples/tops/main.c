@@ -1,0 +1,150 @@
+/* main.c - tops: draws six invented quilts, or prints their working sheets.
+ *
+ * SPDX-License-Identifier: MIT */
+#define _POSIX_C_SOURCE 200809L
+#include <errno.h>
+#include <getopt.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "tops.h"
+
+static void print_help(FILE *file)
+{
+    fputs("tops - six invented quilts, each described once as a tree of patches, units and joins\n"
+          "\n"
+          "  tops                     what there is\n"
+          "  tops NAME                its working sheet: sizes, what to cut, how to sew and press it\n"
+          "  tops NAME --svg FILE     its drawing; a file that is there stays as it is\n"
+          "  tops all --svg FOLDER    all drawings, FOLDER/NAME.svg\n"
+          "  tops --help\n"
+          "\n"
+          "Examples:  tops stars        tops kites --svg kites.svg\n"
+          "Exit status: 0 done, 1 it failed, 2 it was asked wrongly.\n",
+          file);
+}
+
+void must(muslin_status status, const struct muslin_problem *problem)
+{
+    if (status == MUSLIN_OK)
+        return;
+    fprintf(stderr, "tops: %s\n", problem != NULL ? problem->text : muslin_status_sentence(status));
+    exit(1);
+}
+
+/* ---- files ------------------------------------------------------------------------------------------------------ */
+
+static void fail_file(const char *path)
+{
+    fprintf(stderr, "tops: %s: %s\n", path, strerror(errno));
+    exit(1);
+}
+
+/* Writes beside the place and then gives it its name, which fails where the name is taken. */
+static void write_drawing(const struct design *design, const struct muslin_solution *solution, const char *title,
+                          const char *path)
+{
+    char *draft = malloc(strlen(path) + 8);
+    if (draft == NULL)
+        fail_file(path);
+    sprintf(draft, "%s.XXXXXX", path);
+    int descriptor = mkstemp(draft);
+    FILE *file = descriptor < 0 ? NULL : fdopen(descriptor, "w");
+    if (file == NULL)
+        fail_file(path);
+    int failed = draw_top(design, solution, title, file) != 0;
+    failed |= fclose(file) != 0;
+    failed = failed || link(draft, path) != 0;
+    int why = errno;
+    unlink(draft);
+    free(draft);
+    errno = why;
+    if (failed)
+        fail_file(path);
+    printf("%s\n", path);
+}
+
+/* ---- patterns --------------------------------------------------------------------------------------------------- */
+
+/* Pieces and solves a pattern; then draws it, or prints its sheet where there is no path. */
+static void show(const struct pattern *pattern, const char *path)
+{
+    struct muslin_quilt_spec quilt_spec = MUSLIN_QUILT_SPEC_INIT;
+    struct muslin_solve_spec solve_spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_allocator allocator;
+    struct muslin_solution *solution;
+    struct design design = { .quilt = NULL };
+    must(muslin_allocator_libc(&allocator), NULL);
+    must(muslin_quilt_create(&quilt_spec, &allocator, &design.quilt, &problem), &problem);
+    pattern->piece(&design);
+    must(muslin_solution_create(design.quilt, design.top, &solve_spec, NULL, 0, 0, &solution, &problem), &problem);
+    if (path != NULL)
+        write_drawing(&design, solution, pattern->title, path);
+    else
+        print_sheet(&design, solution, pattern);
+    muslin_solution_free(solution);
+    muslin_quilt_free(design.quilt);
+}
+
+static void show_all(const char *folder)
+{
+    for (int i = 0; i < patterns_count; i++) {
+        size_t length = strlen(folder) + strlen(patterns[i].name) + 6;
+        char *path = malloc(length);
+        if (path == NULL)
+            fail_file(folder);
+        snprintf(path, length, "%s/%s.svg", folder, patterns[i].name);
+        show(&patterns[i], path);
+        free(path);
+    }
+}
+
+static const struct pattern *find(const char *name)
+{
+    for (int i = 0; i < patterns_count; i++)
+        if (strcmp(patterns[i].name, name) == 0)
+            return &patterns[i];
+    return NULL;
+}
+
+static int list(void)
+{
+    for (int i = 0; i < patterns_count; i++)
+        printf("%-8s  %s. %s\n", patterns[i].name, patterns[i].title, patterns[i].story);
+    printf("\nAll are invented. tops --help says more.\n");
+    return 0;
+}
+
+int main(int argc, char **argv)
+{
+    static const struct option options[] = { { "svg", required_argument, NULL, 's' },
+                                             { "help", no_argument, NULL, 'h' },
+                                             { NULL, 0, NULL, 0 } };
+    const char *path = NULL;
+    for (int c; (c = getopt_long(argc, argv, "h", options, NULL)) != -1;) {
+        if (c == 'h') {
+            print_help(stdout);
+            return 0;
+        }
+        if (c != 's') {
+            fputs("Try tops --help.\n", stderr);
+            return 2;
+        }
+        path = optarg;
+    }
+    if (optind == argc && path == NULL)
+        return list();
+    const char *name = optind < argc ? argv[optind] : "";
+    const struct pattern *pattern = find(name);
+    if (optind + 1 == argc && pattern != NULL) {
+        show(pattern, path);
+    } else if (optind + 1 == argc && strcmp(name, "all") == 0 && path != NULL) {
+        show_all(path);
+    } else {
+        fprintf(stderr, "tops: there is no quilt \"%s\" here; tops alone lists them, tops --help says more\n", name);
+        return 2;
+    }
+    return 0;
+}

@@ -1,0 +1,176 @@
+/* quilt_field.c - fields that are not upright: blocks on point, and rows of 60 degree pieces.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "quilt_store.h"
+
+enum {
+    DIAGONAL_SPEC_LEAST = sizeof(struct muslin_diagonal_spec),
+    SIXTY_SPEC_LEAST = sizeof(struct muslin_sixty_spec),
+    SIXTY_PIECE_SPEC_LEAST = sizeof(struct muslin_sixty_piece_spec)
+};
+enum { POINT_BLOCKS_MOST = 32768, SIXTY_MOST = 1048576, PIECE_CELLS_MOST = 3 };
+
+/* ---- blocks on point -------------------------------------------------------------------------------------------- */
+
+muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *spec, uint32_t size)
+{
+    static const struct muslin_diagonal_spec initial = MUSLIN_DIAGONAL_SPEC_INIT;
+    return msl_init_struct(spec, size, &initial, sizeof initial, DIAGONAL_SPEC_LEAST);
+}
+
+/* Columns and rows, and as many blocks as they take, alternates included: at most 2^31 - 2^17 + 2. */
+static void want_blocks(struct msl_check *check, const struct muslin_diagonal_spec *in, size_t n)
+{
+    msl_want_between(check, MUSLIN_ARG_COLUMNS, in->columns, 1, POINT_BLOCKS_MOST);
+    msl_want_between(check, MUSLIN_ARG_QUILT_ROWS, in->rows, 1, POINT_BLOCKS_MOST);
+    if (check->status != MUSLIN_OK)
+        return;
+    int64_t blocks = in->columns * in->rows + (in->columns - 1) * (in->rows - 1);
+    msl_want_between(check, MUSLIN_ARG_CHILDREN, (int64_t)n, blocks, blocks);
+}
+
+static void put_diagonal(struct msl_check *check, const struct muslin_quilt *quilt, int32_t *args,
+                         const struct muslin_diagonal_spec *in)
+{
+    args[DIAGONAL_COLUMNS] = (int32_t)in->columns;
+    args[DIAGONAL_ROWS] = (int32_t)in->rows;
+    check->at = 0;
+    args[DIAGONAL_SIDE_FABRIC] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC,
+                                                      in->side_fabric);
+    check->at = 1;
+    args[DIAGONAL_CORNER_FABRIC] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC,
+                                                        in->corner_fabric);
+    check->at = 0;
+    args[DIAGONAL_SET_OFF] = (int32_t)msl_want_id_or(check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, in->set_off,
+                                                     0);
+}
+
+muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct muslin_diagonal_spec *spec,
+                                    const muslin_id *blocks, size_t n, muslin_id *out, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct muslin_diagonal_spec in;
+    msl_want_quilt(&check, quilt, out);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, DIAGONAL_SPEC_LEAST, 0, spec);
+    msl_want_children(&check, blocks, n);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    want_blocks(&check, &in, n);
+    struct msl_mark mark = msl_mark(quilt);
+    int32_t *args = msl_begin(&check, quilt, DIAGONAL_BLOCKS + (uint32_t)n);
+    if (args == NULL)
+        return check.status;
+    put_diagonal(&check, quilt, args, &in);
+    for (size_t i = 0; check.status == MUSLIN_OK && i < n; i++) {
+        check.at = (int64_t)i;
+        args[DIAGONAL_BLOCKS + i] = (int32_t)msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, blocks[i]);
+    }
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    check.at = 0;
+    uint32_t node = msl_end_node(&check, quilt, MUSLIN_NODE_DIAGONAL, DIAGONAL_BLOCKS + (uint32_t)n);
+    return msl_give_node(&check, quilt, mark, node, out);
+}
+
+/* ---- rows of 60 degree pieces ----------------------------------------------------------------------------------- */
+
+muslin_status muslin_sixty_spec_init(struct muslin_sixty_spec *spec, uint32_t size)
+{
+    static const struct muslin_sixty_spec initial = MUSLIN_SIXTY_SPEC_INIT;
+    return msl_init_struct(spec, size, &initial, sizeof initial, SIXTY_SPEC_LEAST);
+}
+
+muslin_status muslin_sixty_piece_spec_init(struct muslin_sixty_piece_spec *spec, uint32_t size)
+{
+    static const struct muslin_sixty_piece_spec initial = MUSLIN_SIXTY_PIECE_SPEC_INIT;
+    return msl_init_struct(spec, size, &initial, sizeof initial, SIXTY_PIECE_SPEC_LEAST);
+}
+
+static void want_sixty(struct msl_check *check, const struct muslin_sixty_spec *in)
+{
+    msl_want_between(check, MUSLIN_ARG_CELLS, in->cells, 1, SIXTY_MOST);
+    msl_want_between(check, MUSLIN_ARG_QUILT_ROWS, in->rows, 1, SIXTY_MOST);
+    msl_want_choice(check, MUSLIN_ARG_START, in->first, 1, 2);
+    msl_want_pad(check, in->pad);
+}
+
+static void put_sixty(struct msl_check *check, const struct muslin_quilt *quilt, int32_t *args,
+                      const struct muslin_sixty_spec *in)
+{
+    args[SIXTY_CELLS] = (int32_t)in->cells;
+    args[SIXTY_ROWS] = (int32_t)in->rows;
+    args[SIXTY_HEIGHT] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, in->height);
+    args[SIXTY_END_FABRIC] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, in->end_fabric);
+    args[SIXTY_FIRST] = in->first;
+}
+
+/* How far rows are filled: whole rows, and cells of the next one. */
+struct filled {
+    int64_t rows;
+    int64_t cells;
+};
+
+/* One piece: it must fit into what is left of its row; nothing fits when all rows are full. */
+static void put_piece(struct msl_check *check, const struct muslin_quilt *quilt, int32_t *args,
+                      const struct muslin_sixty_spec *in, const struct muslin_sixty_piece_spec *piece,
+                      struct filled *filled)
+{
+    int64_t left = filled->rows < in->rows ? in->cells - filled->cells : 0;
+    msl_want_between(check, MUSLIN_ARG_CELLS, piece->cells, 1, left < PIECE_CELLS_MOST ? left : PIECE_CELLS_MOST);
+    args[0] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, piece->fabric);
+    args[1] = (int32_t)piece->cells;
+    filled->cells += piece->cells;
+    if (filled->cells == in->cells) {
+        filled->rows++;
+        filled->cells = 0;
+    }
+}
+
+/* All pieces, two arguments each; the last one must fill the last row. */
+static void put_pieces(struct msl_check *check, const struct muslin_quilt *quilt, int32_t *args,
+                       const struct muslin_sixty_spec *in, const struct muslin_sixty_piece_spec *pieces,
+                       size_t row_size, size_t n)
+{
+    struct filled filled = { 0, 0 };
+    for (size_t i = 0; check->status == MUSLIN_OK && i < n; i++) {
+        struct muslin_sixty_piece_spec piece;
+        const void *row = msl_row_to_read(check, pieces, row_size, i);
+        msl_read_struct(check, MUSLIN_ARG_ROWS, &piece, sizeof piece, SIXTY_PIECE_SPEC_LEAST, 0, row);
+        if (check->status == MUSLIN_OK)
+            put_piece(check, quilt, args + 2 * i, in, &piece, &filled);
+    }
+    if (check->status != MUSLIN_OK)
+        return;
+    check->at = (int64_t)n;
+    msl_want_between(check, MUSLIN_ARG_QUILT_ROWS, filled.rows, in->rows, in->rows);
+}
+
+muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const struct muslin_sixty_spec *spec,
+                                 const struct muslin_sixty_piece_spec *pieces, size_t row_size, size_t n,
+                                 muslin_id *out, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct muslin_sixty_spec in;
+    msl_want_quilt(&check, quilt, out);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, SIXTY_SPEC_LEAST, 0, spec);
+    msl_want_pointer(&check, MUSLIN_ARG_ROWS, pieces);
+    msl_want_row_size(&check, row_size, SIXTY_PIECE_SPEC_LEAST);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    want_sixty(&check, &in);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    int64_t most = in.cells * in.rows < MUSLIN_COUNT_MAX / 2 ? in.cells * in.rows : MUSLIN_COUNT_MAX / 2;
+    msl_want_between(&check, MUSLIN_ARG_PIECES, n > MUSLIN_COUNT_MAX ? MUSLIN_COUNT_MAX : (int64_t)n, 1, most);
+    struct msl_mark mark = msl_mark(quilt);
+    uint32_t count = SIXTY_PIECES + 2 * (uint32_t)n;
+    int32_t *args = msl_begin(&check, quilt, count);
+    if (args == NULL)
+        return check.status;
+    put_sixty(&check, quilt, args, &in);
+    put_pieces(&check, quilt, args + SIXTY_PIECES, &in, pieces, row_size, n);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    check.at = 0;
+    return msl_give_node(&check, quilt, mark, msl_end_node(&check, quilt, MUSLIN_NODE_SIXTY, count), out);
+}

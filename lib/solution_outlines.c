@@ -1,0 +1,118 @@
+/* solution_outlines.c - the outlines of the patches under a node, a page at a time.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "solution_drawing.h"
+
+enum { OUTLINE_LEAST = sizeof(struct muslin_outline), CORNER_LEAST = sizeof(struct muslin_outline_corner) };
+
+/* Where the rows go. */
+struct page {
+    void *rows;
+    size_t row_size;
+    size_t capacity;
+    void *corners;
+    size_t corner_size;
+    size_t corner_capacity;
+    size_t given;
+    size_t corners_given;
+};
+
+/* How a print lies after all frames, in eighths of a turn, clockwise, and whether it is mirrored first. A field turns
+ * by one eighth; what is mirrored turns the other way. */
+struct lying {
+    int32_t eighths;
+    int32_t mirrored;
+};
+
+static struct lying lying_in(struct lying inner, int32_t turn)
+{
+    int32_t mirrored = (turn & MSL_TURN_MIRRORED) != 0;
+    struct lying lying = { 2 * (turn & MSL_TURN_QUARTERS), inner.mirrored ^ mirrored };
+    lying.eighths = (lying.eighths + (mirrored ? 8 - inner.eighths : inner.eighths)) & 7;
+    return lying;
+}
+
+static struct lying how_it_lies(const struct msl_drawing *drawing, int32_t print)
+{
+    const struct lying upright = { 0, 0 };
+    struct lying lying = lying_in(lying_in(upright, print), drawing->at.turn);
+    for (int32_t level = drawing->level; level > 0; level--) {
+        lying.eighths = (lying.eighths + 1) & 7;
+        lying = lying_in(lying, drawing->frames[level].field.turn);
+    }
+    return lying;
+}
+
+static void write_corners(const struct muslin_quilt *quilt, const struct msl_drawn *drawn, struct page *page)
+{
+    for (int32_t i = 0; i < drawn->ring.corners; i++) {
+        struct muslin_outline_corner corner = { sizeof corner, 0, drawn->ring.x[i], drawn->ring.y[i], 0,
+                                                drawn->ring.seam[i] };
+        if (drawn->seam_node[i] != 0)
+            corner.seam_node = msl_id(quilt, MUSLIN_ID_NODE, drawn->seam_node[i]);
+        msl_write_row(page->corners, page->corner_size, page->corners_given++, &corner, sizeof corner);
+    }
+}
+
+static void write_outline(const struct msl_drawing *drawing, const struct msl_drawn *drawn, struct page *page)
+{
+    const struct muslin_quilt *quilt = drawing->solution->quilt;
+    const struct lying lying = how_it_lies(drawing, drawn->ring.turn);
+    const struct muslin_outline row = {
+        sizeof row, 0, msl_id(quilt, MUSLIN_ID_NODE, drawing->at.node),
+        msl_id(quilt, MUSLIN_ID_FABRIC, drawn->ring.fabric), (int64_t)page->corners_given, drawn->ring.corners,
+        drawn->ring.region, lying.eighths / 2, lying.mirrored, lying.eighths & 1
+    };
+    write_corners(quilt, drawn, page);
+    msl_write_row(page->rows, page->row_size, page->given++, &row, sizeof row);
+}
+
+/* Draws from outline `first` on, as many of `left` as there is room for. */
+static void draw(struct msl_drawing *drawing, int64_t first, int64_t left, struct page *page)
+{
+    struct msl_drawn drawn;
+    for (int64_t i = 0; i < left && page->given < page->capacity; i++) {
+        msl_draw_patch(drawing, first + i, &drawn);
+        if ((size_t)drawn.ring.corners > page->corner_capacity - page->corners_given)
+            return;
+        write_outline(drawing, &drawn, page);
+    }
+}
+
+static void want_page(struct msl_check *check, const struct page *page)
+{
+    if (page->capacity == 0)
+        return;
+    msl_want_row_size(check, page->row_size, OUTLINE_LEAST);
+    msl_want_pointer(check, MUSLIN_ARG_ROWS, page->rows);
+    msl_want_row_size(check, page->corner_size, CORNER_LEAST);
+    msl_want_pointer(check, MUSLIN_ARG_CORNER_ROW, page->corners);
+}
+
+muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
+                                       int64_t first, struct muslin_outline *rows, size_t row_size, size_t capacity,
+                                       struct muslin_outline_corner *corners, size_t corner_size,
+                                       size_t corner_capacity, size_t *count, size_t *given,
+                                       struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct page page = { rows, row_size, capacity, corners, corner_size, corner_capacity, 0, 0 };
+    msl_want_solution(&check, solution);
+    msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, count);
+    msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, given);
+    want_page(&check, &page);
+    uint32_t number = msl_want_node(&check, solution, node);
+    msl_want_choice(&check, MUSLIN_ARG_STAGE, stage, MUSLIN_STAGE_FINISHED, MUSLIN_STAGE_RAW);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    int64_t patches = msl_size_of(solution, number)->patches;
+    msl_want_between(&check, MUSLIN_ARG_INDEX, first, 0, patches);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    struct msl_drawing drawing;
+    msl_draw_start(&drawing, solution, number, stage);
+    draw(&drawing, first, patches - first, &page);
+    *count = (size_t)(patches - first);
+    *given = page.given;
+    return MUSLIN_OK;
+}

@@ -1,0 +1,137 @@
+/* solution_totals.c - a solution at a glance.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "solution_drawing.h"
+
+enum { TOTALS_LEAST = sizeof(struct muslin_totals) };
+
+/* ---- areas ------------------------------------------------------------------------------------------------------ */
+
+static int64_t area_of_pieces(const struct muslin_solution *solution, uint32_t node)
+{
+    struct msl_ring ring;
+    int64_t pieces = msl_pieces(solution, node);
+    int64_t sum = 0;
+    for (int64_t piece = 0; piece < pieces; piece++) {
+        msl_outline(solution, node, piece, MUSLIN_STAGE_FINISHED, &ring);
+        sum += msl_ring_area(&ring);
+    }
+    return sum;
+}
+
+/* How much of one patch of a node is drawn. */
+static int64_t area_drawn(const struct muslin_solution *solution, uint32_t node, int64_t patch)
+{
+    struct msl_drawing drawing;
+    struct msl_drawn drawn;
+    msl_draw_start(&drawing, solution, node, MUSLIN_STAGE_FINISHED);
+    msl_draw_patch(&drawing, patch, &drawn);
+    return msl_ring_area(&drawn.ring);
+}
+
+/* Whether all of the node reached lies inside of the one at which the drawing began. */
+static int lies_inside(const struct msl_drawing *drawing)
+{
+    const struct msl_size *all = msl_size_of(drawing->solution, drawing->root);
+    const struct msl_placed *at = &drawing->at;
+    return at->x >= 0 && at->y >= 0 && at->x + msl_drawn_width(drawing) <= all->width &&
+           at->y + msl_drawn_height(drawing) <= all->height;
+}
+
+/* On the way down to a patch of a trimmed node: how many patches lie in the first part that is not cut, 0 where there
+ * is no such part. */
+static int64_t patches_uncut(const struct muslin_solution *solution, uint32_t node, int64_t patch)
+{
+    struct msl_drawing drawing;
+    msl_draw_start(&drawing, solution, node, MUSLIN_STAGE_FINISHED);
+    while (patch >= msl_pieces(solution, drawing.at.node)) {
+        int64_t before;
+        int64_t part = msl_part_with(solution, drawing.at.node, patch, &before);
+        patch -= before;
+        msl_draw_enter(&drawing, part);
+        if (drawing.level > 0)
+            return 0;
+        if (lies_inside(&drawing))
+            return msl_size_of(solution, drawing.at.node)->patches;
+    }
+    return 0;
+}
+
+/* What a trimmed node loses of what its child shows. Parts that are not cut are passed over. */
+static int64_t area_trimmed(const struct muslin_solution *solution, uint32_t node)
+{
+    const uint32_t child = msl_part(solution, node, 0).node;
+    const int64_t patches = msl_size_of(solution, node)->patches;
+    int64_t sum = 0;
+    int64_t patch = 0;
+    while (patch < patches) {
+        int64_t uncut = patches_uncut(solution, node, patch);
+        if (uncut == 0)
+            sum += area_drawn(solution, child, patch) - area_drawn(solution, node, patch);
+        patch += uncut == 0 ? 1 : uncut;
+    }
+    return sum;
+}
+
+/* What a node adds to the area drawn, apart from its children. */
+static int64_t area_of_node(const struct muslin_solution *solution, uint32_t node)
+{
+    if (msl_node_row(solution->quilt, node)->kind == MUSLIN_NODE_TRIM)
+        return -area_trimmed(solution, node);
+    return area_of_pieces(solution, node);
+}
+
+/* ---- everything ------------------------------------------------------------------------------------------------- */
+
+/* Sums over the nodes of one top. Before trimming the area may pass 64 bits; what is left fits again. */
+struct sums {
+    int64_t nodes;
+    uint64_t area;
+};
+
+static struct sums sum_nodes(const struct muslin_solution *solution)
+{
+    struct sums sums = { 0, 0 };
+    for (uint32_t node = 1; node <= solution->root; node++) {
+        int64_t copies = msl_copies(&solution->counts[node - 1]) / solution->spec.tops;
+        if (copies == 0)
+            continue;
+        sums.nodes++;
+        sums.area += (uint64_t)area_of_node(solution, node) * (uint64_t)copies;
+    }
+    return sums;
+}
+
+static void count_rows(const struct muslin_solution *solution, struct muslin_totals *totals)
+{
+    const struct muslin_misfit *misfits = solution->misfits.rows;
+    const struct muslin_cut *cuts = solution->cuts.rows;
+    const struct muslin_strip_set *sets = solution->sets.rows;
+    totals->cuts = (int64_t)solution->cuts.used;
+    totals->strip_sets = (int64_t)solution->sets.used;
+    for (uint64_t i = 0; i < solution->misfits.used; i++)
+        totals->eased += misfits[i].kind == MUSLIN_MISFIT_EASED;
+    totals->misfits = (int64_t)solution->misfits.used - totals->eased;
+    for (uint64_t i = 0; i < solution->cuts.used; i++)
+        totals->warnings |= cuts[i].warnings;
+    for (uint64_t i = 0; i < solution->sets.used; i++)
+        totals->warnings |= sets[i].warnings;
+}
+
+muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
+                                     struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    msl_want_solution(&check, solution);
+    msl_want_output(&check, out, TOTALS_LEAST);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    const struct msl_size *root = msl_size_of(solution, solution->root);
+    const struct sums sums = sum_nodes(solution);
+    struct muslin_totals totals = { sizeof totals, 0, root->patches * solution->spec.tops, sums.nodes,
+                                    2 * root->width * root->height, (int64_t)sums.area, 0, 0, 0, 0, 0, 0,
+                                    root->exact };
+    count_rows(solution, &totals);
+    msl_write_struct(out, &totals, sizeof totals);
+    return MUSLIN_OK;
+}

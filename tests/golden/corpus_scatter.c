@@ -1,0 +1,181 @@
+/* corpus_scatter.c - the calls of scatter.h.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "golden.h"
+
+/* ---- memory without a C library ---------------------------------------------------------------------------------- */
+
+enum { SHELF_WORDS = 1 << 15 };
+
+/* Taken from the front on and emptied when everything was given back; now and then a call is refused. */
+struct shelf {
+    size_t used;
+    size_t blocks;
+    size_t refused; /* the call of this number */
+    uint64_t words[SHELF_WORDS];
+};
+
+static void *shelf_alloc(void *context, size_t size)
+{
+    struct shelf *shelf = context;
+    size_t words = (size + 7) / 8;
+    shelf->blocks++;
+    if (shelf->blocks == shelf->refused || words > SHELF_WORDS - shelf->used)
+        return NULL;
+    shelf->used += words;
+    return shelf->words + (shelf->used - words);
+}
+
+static void *shelf_realloc(void *context, void *block, size_t old_size, size_t size)
+{
+    (void)context;
+    (void)block;
+    (void)old_size;
+    (void)size;
+    return NULL;
+}
+
+static void shelf_free(void *context, void *block, size_t size)
+{
+    (void)context;
+    (void)block;
+    (void)size;
+}
+
+static struct muslin_allocator empty_shelf(struct golden *g, struct shelf *shelf)
+{
+    const struct muslin_allocator allocator = { shelf_alloc, shelf_realloc, shelf_free, shelf };
+    shelf->used = 0;
+    shelf->blocks = 0;
+    shelf->refused = draw_rarely(g, 40) ? (size_t)draw_between(g, 1, 12) : 0;
+    return allocator;
+}
+
+/* ---- the calls --------------------------------------------------------------------------------------------------- */
+
+enum { PLACES = 30, KINDS = 5, TOUCHES = 60, SCATTERS = 300 };
+
+static void draw_stock(struct golden *g, int64_t *prints, size_t kinds, int64_t places)
+{
+    for (size_t i = 0; i < kinds; i++)
+        prints[i] = draw_rarely(g, 90) ? draw_count(g, 40) : draw_below(g, 2 * places + 1);
+    if (!draw_rarely(g, 30))
+        prints[draw_below(g, (int64_t)kinds)] += places;
+}
+
+static struct muslin_scatter_spec draw_spec(struct golden *g, int64_t places)
+{
+    SPEC(muslin_scatter_spec, spec);
+    spec.flags = draw_flags(g, 0);
+    spec.places = draw_rarely(g, 40) ? draw_count(g, PLACES) % (PLACES + 1) : places;
+    spec.seed = draw_length(g);
+    spec.work_limit = draw_rarely(g, 30) ? draw_between(g, -1, 5) : draw_below(g, 6000);
+    return spec;
+}
+
+static void draw_touches(struct golden *g, struct muslin_touch_spec *rows, size_t n, int64_t places)
+{
+    for (size_t i = 0; i < n; i++) {
+        SPEC(muslin_touch_spec, touch);
+        touch.flags = draw_rarely(g, 60) ? draw_flags(g, 0) : 0;
+        touch.first = draw_below(g, places);
+        touch.second = draw_rarely(g, 900) ? draw_length(g) : draw_below(g, places);
+        if (touch.second == touch.first && !draw_rarely(g, 60))
+            touch.second = (touch.first + 1) % places;
+        touch.weight = draw_rarely(g, 4) ? draw_between(g, draw_rarely(g, 90) ? 0 : 1, 9) : 1;
+        rows[i] = touch;
+        rows[i].size = draw_rarely(g, 300) ? draw_struct_size(g, sizeof rows[i]) : (uint32_t)sizeof rows[i];
+    }
+}
+
+static void prints(struct golden *g, struct shelf *shelf)
+{
+    for (int32_t round = 0; round < SCATTERS; round++) {
+        int64_t places = draw_between(g, 2, PLACES);
+        size_t kinds = (size_t)draw_between(g, 1, KINDS);
+        size_t n = (size_t)draw_between(g, 0, TOUCHES);
+        int64_t stock[KINDS] = { 0 };
+        int64_t given[PLACES];
+        int64_t out[PLACES] = { 0 };
+        struct muslin_touch_spec rows[TOUCHES];
+        OUT(muslin_scattered, result);
+        struct muslin_scatter_spec spec = draw_spec(g, places);
+        struct muslin_allocator memory = empty_shelf(g, shelf);
+        draw_stock(g, stock, kinds, places);
+        draw_touches(g, rows, n, places);
+        for (int32_t i = 0; i < PLACES; i++)
+            given[i] = draw_rarely(g, 9) ? draw_below(g, (int64_t)kinds) : -1;
+        told(g, muslin_scatter_prints(&spec, &memory, stock, kinds, rows, sizeof rows[0], n,
+                                      draw_rarely(g, 2) ? given : NULL, out, &result, ask(g)));
+        TAKE(g, muslin_scattered, result);
+        for (int32_t i = 0; i < PLACES; i++)
+            take_number(g, out[i]);
+    }
+}
+
+static void draw_blocks(struct golden *g, struct muslin_edge_prints_spec *rows, size_t n, int64_t places)
+{
+    for (size_t i = 0; i < n; i++) {
+        SPEC(muslin_edge_prints_spec, block);
+        block.flags = draw_rarely(g, 30) ? draw_flags(g, 3) : (uint32_t)draw_between(g, 0, 3);
+        block.count = draw_rarely(g, 30) ? draw_count(g, 40) : draw_below(g, places) + places / 2;
+        block.top = draw_between(g, draw_rarely(g, 90) ? -2 : -1, 2);
+        block.right = draw_between(g, -1, 2);
+        block.bottom = draw_between(g, -1, 2);
+        block.left = draw_rarely(g, 2) ? block.right : draw_between(g, -1, 2);
+        rows[i] = block;
+    }
+}
+
+static void blocks(struct golden *g, struct shelf *shelf)
+{
+    for (int32_t round = 0; round < SCATTERS; round++) {
+        SPEC(muslin_scatter_blocks_spec, spec);
+        OUT(muslin_scattered, result);
+        struct muslin_edge_prints_spec rows[KINDS];
+        struct muslin_placed_block placed[PLACES] = { { 0 } };
+        size_t n = (size_t)draw_between(g, draw_rarely(g, 30) ? 0 : 1, KINDS);
+        size_t count = 77;
+        spec.flags = draw_flags(g, 0);
+        spec.columns = draw_rarely(g, 40) ? draw_count(g, 40) % 41 : draw_between(g, 1, 6);
+        spec.rows = draw_between(g, draw_rarely(g, 30) ? 0 : 1, 5);
+        spec.seed = draw_length(g);
+        spec.work_limit = draw_below(g, 6000);
+        draw_blocks(g, rows, n, spec.columns * spec.rows + 1);
+        struct muslin_allocator memory = empty_shelf(g, shelf);
+        size_t capacity = draw_rarely(g, 20) ? 0 : PLACES;
+        told(g, muslin_scatter_blocks(&spec, &memory, rows, sizeof rows[0], n, placed, sizeof placed[0], capacity,
+                                      &count, &result, ask(g)));
+        take_number(g, (int64_t)count);
+        TAKE(g, muslin_scattered, result);
+        for (int32_t i = 0; i < PLACES; i++)
+            TAKE(g, muslin_placed_block, placed[i]);
+    }
+}
+
+static void sets(struct golden *g, struct shelf *shelf)
+{
+    for (int32_t round = 0; round < SCATTERS; round++) {
+        int64_t sets = draw_between(g, draw_rarely(g, 30) ? 0 : 1, 6);
+        int64_t strips = draw_between(g, draw_rarely(g, 30) ? 0 : 1, 5);
+        size_t kinds = (size_t)draw_between(g, 1, KINDS);
+        int64_t stock[KINDS] = { 0 };
+        int64_t out[PLACES] = { 0 };
+        OUT(muslin_scattered, result);
+        struct muslin_scatter_spec spec = draw_spec(g, sets * strips);
+        struct muslin_allocator memory = empty_shelf(g, shelf);
+        draw_stock(g, stock, kinds, sets * strips);
+        told(g, muslin_scatter_sets(&spec, &memory, stock, kinds, sets, strips, out, &result, ask(g)));
+        TAKE(g, muslin_scattered, result);
+        for (int32_t i = 0; i < PLACES; i++)
+            take_number(g, out[i]);
+    }
+}
+
+void golden_scatter(struct golden *g)
+{
+    static struct shelf shelf;
+    prints(g, &shelf);
+    blocks(g, &shelf);
+    sets(g, &shelf);
+}
