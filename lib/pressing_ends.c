@@ -8,36 +8,6 @@
 
 /* ---- sorting ---------------------------------------------------------------------------------------------------- */
 
-static void merge(const struct msl_keyed *from, struct msl_keyed *into, uint64_t first, uint64_t middle, uint64_t end)
-{
-    uint64_t a = first;
-    uint64_t b = middle;
-    for (uint64_t i = first; i < end; i++) {
-        int from_a = a < middle && (b >= end || from[a].key <= from[b].key);
-        into[i] = from_a ? from[a++] : from[b++];
-    }
-}
-
-static uint64_t lesser(uint64_t a, uint64_t b)
-{
-    return a < b ? a : b;
-}
-
-void msl_sort_keyed(struct msl_keyed *rows, struct msl_keyed *spare, uint64_t n)
-{
-    struct msl_keyed *from = rows;
-    struct msl_keyed *into = spare;
-    for (uint64_t run = 1; run < n; run *= 2) {
-        for (uint64_t first = 0; first < n; first += 2 * run)
-            merge(from, into, first, lesser(first + run, n), lesser(first + 2 * run, n));
-        struct msl_keyed *was = from;
-        from = into;
-        into = was;
-    }
-    for (uint64_t i = 0; from != rows && i < n; i++)
-        rows[i] = from[i];
-}
-
 static int in_order(const struct msl_end *ends, uint64_t n)
 {
     uint64_t i = 1;
@@ -53,27 +23,22 @@ void msl_sort_ends(struct msl_nesting *nesting, struct msl_rows *rows, uint64_t 
     uint64_t n = rows->used - first;
     if (in_order(ends, n))
         return;
-    struct msl_keyed *keyed = msl_scratch(nesting->check, a, 2 * n, sizeof *keyed);
+    struct msl_rank *ranks = msl_scratch(nesting->check, a, 2 * n, sizeof *ranks);
     struct msl_end *was = msl_scratch(nesting->check, a, n, sizeof *was);
-    for (uint64_t i = 0; nesting->check->status == MUSLIN_OK && i < n; i++) {
-        keyed[i] = (struct msl_keyed){ ends[i].at, i };
+    for (uint32_t i = 0; nesting->check->status == MUSLIN_OK && i < n; i++) {
+        ranks[i] = (struct msl_rank){ ends[i].at, 0, 0, i };
         was[i] = ends[i];
     }
     if (nesting->check->status == MUSLIN_OK) {
-        msl_sort_keyed(keyed, keyed + n, n);
+        msl_sort(ranks, ranks + n, n, NULL, NULL);
         for (uint64_t i = 0; i < n; i++)
-            ends[i] = was[keyed[i].index];
+            ends[i] = was[ranks[i].row];
     }
     msl_scratch_free(a, was, n, sizeof *was);
-    msl_scratch_free(a, keyed, 2 * n, sizeof *keyed);
+    msl_scratch_free(a, ranks, 2 * n, sizeof *ranks);
 }
 
 /* ---- how a seam lies -------------------------------------------------------------------------------------------- */
-
-uint8_t msl_is_slanted(const struct msl_seam *seam)
-{
-    return seam->from_x != seam->to_x && seam->from_y != seam->to_y;
-}
 
 /* Whether it rises from left to right. */
 static int is_rising(const struct msl_seam *seam)
@@ -81,13 +46,15 @@ static int is_rising(const struct msl_seam *seam)
     return (seam->to_x > seam->from_x) == (seam->to_y > seam->from_y);
 }
 
-/* The first piece lies to the left of a seam, or above one that runs across. So it is above a rising seam and below a
- * falling one. */
-uint8_t msl_is_first_high(const struct msl_seam *seam, int edge_runs_up)
+/* The first piece lies to the left of a seam, or above a level one. So it is above a rising seam and below a falling
+ * one. */
+struct msl_end msl_end_of(uint32_t number, const struct msl_seam *seam, int line_runs_up)
 {
-    if (!edge_runs_up)
-        return 0;
-    return seam->from_y == seam->to_y || is_rising(seam);
+    const int is_level = seam->from_y == seam->to_y;
+    struct msl_end end = { 0, number, 0, 0, seam->from_x != seam->to_x && !is_level, { 0 } };
+    if (line_runs_up)
+        end.first_high = is_level || is_rising(seam);
+    return end;
 }
 
 /* ---- one edge --------------------------------------------------------------------------------------------------- */
@@ -138,7 +105,7 @@ static int is_reversed(int32_t turn, enum msl_edge edge, enum msl_edge after)
     return runs_up(after) ? y == 1 : x == 1;
 }
 
-static void add_end(struct msl_nesting *nesting, struct msl_rows *into, const struct msl_end *end)
+void msl_add_end(struct msl_nesting *nesting, struct msl_rows *into, const struct msl_end *end)
 {
     struct msl_end *row = msl_add_row(nesting->check, &nesting->plan->allocator, into, sizeof *row);
     if (row != NULL)
@@ -156,7 +123,8 @@ static uint32_t taken_through(struct msl_nesting *nesting, uint32_t bit, uint32_
     return (uint32_t)nesting->taken.used;
 }
 
-void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t node, int64_t k, enum msl_edge edge)
+void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t node, int64_t k, enum msl_edge edge,
+                   int is_trimmed)
 {
     const struct muslin_pressing_plan *plan = nesting->plan;
     const struct msl_part part = msl_part(plan->solution, node, k);
@@ -164,7 +132,6 @@ void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t 
     if (!child->carries)
         return;
     const struct box box = box_of(plan->solution, &part);
-    const muslin_len trimmed = beyond(msl_size_of(plan->solution, node), &box, edge);
     const enum msl_edge before = msl_edge_before(part.turn, edge);
     const int reversed = is_reversed(part.turn, before, edge);
     const uint32_t bit = plan->place_bit[msl_place_of(plan, node, k)];
@@ -172,7 +139,7 @@ void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t 
     for (uint32_t i = 0; nesting->check->status == MUSLIN_OK && i < n; i++) {
         uint32_t which = child->first_end[before] + (reversed ? n - 1 - i : i);
         struct msl_end end = ((const struct msl_end *)nesting->ends.rows)[which];
-        if (trimmed > 0 && end.slanted)
+        if (is_trimmed && end.slanted)
             continue;
         if (reversed) {
             end.at = (runs_up(edge) ? box.height : box.width) - end.at;
@@ -180,7 +147,7 @@ void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t 
         }
         end.at += runs_up(edge) ? box.y : box.x;
         end.taken = taken_through(nesting, bit, end.taken);
-        add_end(nesting, into, &end);
+        msl_add_end(nesting, into, &end);
     }
 }
 
@@ -206,15 +173,14 @@ static void add_own_ends(struct msl_nesting *nesting, uint32_t node, uint32_t k,
     const struct muslin_pressing_plan *plan = nesting->plan;
     const struct msl_size *size = msl_size_of(plan->solution, node);
     const struct msl_seam seam = msl_seam(plan->solution, node, k);
-    struct msl_end end = { 0, msl_pressed(plan, node)->first_seam + k, 0, msl_is_first_high(&seam, runs_up(edge)),
-                           msl_is_slanted(&seam), { 0 } };
+    struct msl_end end = msl_end_of(msl_pressed(plan, node)->first_seam + k, &seam, runs_up(edge));
     if (lies_on(size, edge, seam.from_x, seam.from_y)) {
         end.at = runs_up(edge) ? seam.from_y : seam.from_x;
-        add_end(nesting, &nesting->ends, &end);
+        msl_add_end(nesting, &nesting->ends, &end);
     }
     if (lies_on(size, edge, seam.to_x, seam.to_y)) {
         end.at = runs_up(edge) ? seam.to_y : seam.to_x;
-        add_end(nesting, &nesting->ends, &end);
+        msl_add_end(nesting, &nesting->ends, &end);
     }
 }
 
@@ -224,8 +190,9 @@ static void add_part_ends(struct msl_nesting *nesting, uint32_t node, int64_t k,
     const struct muslin_solution *s = nesting->plan->solution;
     const struct msl_part part = msl_part(s, node, k);
     const struct box box = box_of(s, &part);
-    if (!part.on_point && beyond(msl_size_of(s, node), &box, edge) >= 0)
-        msl_take_ends(nesting, &nesting->ends, node, k, edge);
+    const muslin_len trimmed = beyond(msl_size_of(s, node), &box, edge);
+    if (!part.on_point && trimmed >= 0)
+        msl_take_ends(nesting, &nesting->ends, node, k, edge, trimmed > 0);
 }
 
 /* Part 0, seam 0, part 1, seam 1 and so on, or all the other way round: in a join they come in their order along the

@@ -15,6 +15,7 @@
 
 #include "muslin/pressing.h"
 
+#include "solution_cuts.h"
 #include "solution_inside.h"
 
 /* ---- the plan --------------------------------------------------------------------------------------------------- */
@@ -164,32 +165,41 @@ static inline int64_t msl_rule_gain(const struct msl_rule *rule)
     return more < 0 ? -more : more;
 }
 
-/* How a seam lies: 1 when it is slanted; 1 when its first piece lies to the right of it or above where it ends on an
- * edge that runs up (1) or across (0). */
-uint8_t msl_is_slanted(const struct msl_seam *seam);
-uint8_t msl_is_first_high(const struct msl_seam *seam, int edge_runs_up);
+/* The end of a seam, seen along a line that runs up (1) or across (0): `at` is still to be set. */
+struct msl_end msl_end_of(uint32_t number, const struct msl_seam *seam, int line_runs_up);
+void msl_add_end(struct msl_nesting *nesting, struct msl_rows *into, const struct msl_end *end);
 
 /* Every node's ends on its edges. */
 void msl_find_ends(struct msl_nesting *nesting);
-/* Adds the ends on one edge of a part to `into`, `shift` further along; through its place. */
-void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t node, int64_t k, enum msl_edge edge);
-/* Sorts ends by their place along an edge; equal ones stay in their order. */
+/* Adds the ends on one edge of a part to `into`, as they lie in the node, taken through its place; where the part is
+ * trimmed there, upright ones alone. */
+void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t node, int64_t k, enum msl_edge edge,
+                   int is_trimmed);
+/* Sorts ends, from this one on, by where they lie; equal ones stay in their order. */
 void msl_sort_ends(struct msl_nesting *nesting, struct msl_rows *ends, uint64_t first);
+
+/* Where ends meet: a node's seam, by this line, in so many copies. */
+struct msl_line {
+    struct msl_seam seam; /* its ends */
+    uint32_t node;
+    uint32_t number;
+    int64_t count;
+    int32_t on_point; /* 1: the ends are in a turned frame */
+    int32_t pad;
+};
+
+/* Holds nesting->low against nesting->high along a line; empties both. */
+void msl_meet_gathered(struct msl_nesting *nesting, const struct msl_line *line);
+
+/* Meetings within nodes that are no joins. */
+void msl_meet_in_pinwheel(struct msl_nesting *nesting, uint32_t node);
+void msl_meet_on_point(struct msl_nesting *nesting, uint32_t node);
+void msl_meet_in_sixty(struct msl_nesting *nesting, uint32_t node);
 
 /* All meetings: plan->met and the rules. */
 void msl_find_meetings(struct msl_nesting *nesting);
 
 /* Solves the rules: fills in the ways of seams and places, and the totals. `alternating` has a way for each bit. */
 void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating);
-
-/* ---- sorting ---------------------------------------------------------------------------------------------------- */
-
-struct msl_keyed {
-    int64_t key;
-    uint64_t index;
-};
-
-/* Sorts by rising key; equal ones stay in their order. `spare` has room for all, too. */
-void msl_sort_keyed(struct msl_keyed *rows, struct msl_keyed *spare, uint64_t n);
 
 #endif

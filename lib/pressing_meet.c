@@ -131,14 +131,6 @@ struct side {
     uint32_t pad;
 };
 
-/* Where they meet: a node's seam, as a line, for so many copies. */
-struct line {
-    struct msl_seam seam;
-    uint32_t node;
-    uint32_t number;
-    int64_t count;
-};
-
 /* Adds an end's bits to the sum. Returns what it adds that is no bit. */
 static uint32_t take_end(struct msl_nesting *nesting, const struct side *side, const struct msl_end *end)
 {
@@ -159,17 +151,17 @@ static uint32_t take_end(struct msl_nesting *nesting, const struct side *side, c
 }
 
 /* The point of a line at this place along it: by x, unless it runs straight up. */
-static void find_point(const struct msl_seam *seam, muslin_len at, struct msl_met *met)
+static void find_point(const struct msl_nesting *nesting, const struct msl_line *line, muslin_len at,
+                       struct msl_met *met)
 {
-    muslin_len wide = seam->to_x - seam->from_x;
-    muslin_len high = seam->to_y - seam->from_y;
-    met->x = wide == 0 ? seam->from_x : at;
-    met->y = at;
-    if (wide != 0)
-        met->y = seam->from_y + (at - seam->from_x) * high / wide;
+    const int runs_up = line->seam.from_x == line->seam.to_x;
+    met->x = runs_up ? line->seam.from_x : at;
+    met->y = runs_up ? at : line->seam.from_y;
+    if (line->on_point)
+        msl_diagonal_point(nesting->plan->solution, line->node, met->x, met->y, &met->x, &met->y);
 }
 
-static void add_meeting(struct msl_nesting *nesting, const struct line *line, const struct side *a,
+static void add_meeting(struct msl_nesting *nesting, const struct msl_line *line, const struct side *a,
                         const struct msl_end *first, const struct side *b, const struct msl_end *second)
 {
     struct muslin_pressing_plan *plan = nesting->plan;
@@ -185,7 +177,7 @@ static void add_meeting(struct msl_nesting *nesting, const struct line *line, co
     if (met == NULL)
         return;
     *met = (struct msl_met){ line->count, 0, 0, line->node, line->number, first->seam, second->seam, rule, odd };
-    find_point(&line->seam, first->at + a->shift, met);
+    find_point(nesting, line, first->at + a->shift, met);
     ((struct msl_rule *)nesting->rules.rows)[rule].weight[odd] += line->count;
 }
 
@@ -219,7 +211,7 @@ static int counts_in(const struct bunch *bunch, const struct msl_end *end)
     return !bunch->has_upright || !end->slanted;
 }
 
-static void meet_bunches(struct msl_nesting *nesting, const struct line *line, const struct side *a,
+static void meet_bunches(struct msl_nesting *nesting, const struct msl_line *line, const struct side *a,
                          const struct bunch *of_a, const struct side *b, const struct bunch *of_b)
 {
     for (uint64_t i = of_a->first; i < of_a->end; i++)
@@ -228,7 +220,8 @@ static void meet_bunches(struct msl_nesting *nesting, const struct line *line, c
                 add_meeting(nesting, line, a, &a->ends[i], b, &b->ends[j]);
 }
 
-static void meet_sides(struct msl_nesting *nesting, const struct line *line, const struct side *a, const struct side *b)
+static void meet_sides(struct msl_nesting *nesting, const struct msl_line *line, const struct side *a,
+                       const struct side *b)
 {
     uint64_t i = 0;
     uint64_t j = 0;
@@ -242,6 +235,17 @@ static void meet_sides(struct msl_nesting *nesting, const struct line *line, con
         i = of_a.end;
         j = of_b.end;
     }
+}
+
+void msl_meet_gathered(struct msl_nesting *nesting, const struct msl_line *line)
+{
+    msl_sort_ends(nesting, &nesting->low, 0);
+    msl_sort_ends(nesting, &nesting->high, 0);
+    const struct side low = { nesting->low.rows, nesting->low.used, 0, 0, 0 };
+    const struct side high = { nesting->high.rows, nesting->high.used, 0, 0, 0 };
+    meet_sides(nesting, line, &high, &low);
+    nesting->low.used = 0;
+    nesting->high.used = 0;
 }
 
 /* ---- joins ------------------------------------------------------------------------------------------------------ */
@@ -272,11 +276,32 @@ static void meet_in_join(struct msl_nesting *nesting, uint32_t node)
     const int is_across = msl_node_args(plan->solution->quilt, node)[JOIN_AXIS] == MUSLIN_ACROSS;
     for (int64_t k = 0; k < seams && k < places; k++) {
         const int64_t alike = (seams - 1 - k) / places + 1;
-        const struct line line = { msl_seam(plan->solution, node, k), node, (uint32_t)k,
-                                   alike * msl_copies_of(plan, node) };
+        const struct msl_line line = { msl_seam(plan->solution, node, k), node, (uint32_t)k,
+                                   alike * msl_copies_of(plan, node), 0, 0 };
         const struct side a = side_of(nesting, node, k, is_across ? MSL_RIGHT : MSL_BOTTOM);
         const struct side b = side_of(nesting, node, k + 1, is_across ? MSL_LEFT : MSL_TOP);
         meet_sides(nesting, &line, &a, &b);
+    }
+}
+
+static void meet_in(struct msl_nesting *nesting, uint32_t node)
+{
+    switch (msl_kind_of(nesting->plan, node)) {
+    case MUSLIN_NODE_JOIN:
+        if (msl_own_places(nesting->plan, node) > 0)
+            meet_in_join(nesting, node);
+        break;
+    case MUSLIN_NODE_PINWHEEL:
+        msl_meet_in_pinwheel(nesting, node);
+        break;
+    case MUSLIN_NODE_DIAGONAL:
+        msl_meet_on_point(nesting, node);
+        break;
+    case MUSLIN_NODE_SIXTY:
+        msl_meet_in_sixty(nesting, node);
+        break;
+    default:
+        break;
     }
 }
 
@@ -284,6 +309,6 @@ void msl_find_meetings(struct msl_nesting *nesting)
 {
     const struct muslin_pressing_plan *plan = nesting->plan;
     for (uint32_t node = 1; nesting->check->status == MUSLIN_OK && node <= plan->nodes; node++)
-        if (msl_own_places(plan, node) > 0 && msl_kind_of(plan, node) == MUSLIN_NODE_JOIN)
-            meet_in_join(nesting, node);
+        if (msl_own_seams(plan, node) > 0)
+            meet_in(nesting, node);
 }

@@ -23,7 +23,7 @@ struct search {
 /* What the search for groups needs besides. */
 struct groups {
     struct search *search;
-    struct msl_keyed *order; /* surplus rules, one group after the other */
+    struct msl_rank *order;  /* surplus rules, one group after the other */
     int64_t *left;           /* of each rule: weight that is in no set of the bound yet */
     int64_t *bound;          /* of each surplus rule: what its set adds to the bound */
     uint32_t *joined;        /* of each settled rule: one of its group */
@@ -198,18 +198,30 @@ static int trace_all(struct search *search, uint32_t against)
 
 /* ---- the bound -------------------------------------------------------------------------------------------------- */
 
-/* Surplus rules in the order of the bound and of the search: those against others first, small sets first. */
-static void order_surplus(struct groups *groups)
+/* One of a settled rule's group, the same for all of it. */
+static uint32_t group_of(const struct groups *groups, uint32_t settled)
+{
+    uint32_t *joined = groups->joined;
+    while (joined[settled] != settled) {
+        joined[settled] = joined[joined[settled]];
+        settled = joined[settled];
+    }
+    return settled;
+}
+
+/* Surplus rules in the order of the bound and of the search: by their groups, where those are known; those against
+ * others first, small sets first. */
+static void order_surplus(const struct groups *groups, int by_groups)
 {
     const struct msl_solver *solver = groups->search->solver;
     const uint64_t n = solver->surplus.used;
-    for (uint64_t i = 0; i < n; i++) {
+    for (uint32_t i = 0; i < n; i++) {
         const struct msl_surplus *surplus = msl_surplus_at(solver, i);
-        groups->order[i] = (struct msl_keyed){ surplus->causes, i };
-        if (!surplus->against)
-            groups->order[i].key += INT64_C(1) << 40;
+        groups->order[i] = (struct msl_rank){ !surplus->against, surplus->causes, 0, i };
+        if (by_groups)
+            groups->order[i].group = group_of(groups, causes_of(groups->search, surplus)[0]);
     }
-    msl_sort_keyed(groups->order, groups->order + n, n);
+    msl_sort(groups->order, groups->order + n, n, NULL, NULL);
 }
 
 static int64_t lesser(int64_t a, int64_t b)
@@ -235,11 +247,11 @@ static void find_bound(struct groups *groups)
 {
     const struct search *search = groups->search;
     const struct msl_solver *solver = search->solver;
-    order_surplus(groups);
+    order_surplus(groups, 0);
     for (uint32_t rule = 0; rule < solver->rules; rule++)
         groups->left[rule] = gain_of(search, rule);
     for (uint64_t i = 0; i < solver->surplus.used; i++) {
-        const uint64_t number = groups->order[i].index;
+        const uint32_t number = groups->order[i].row;
         const struct msl_surplus *surplus = msl_surplus_at(solver, number);
         groups->bound[number] = surplus->against && surplus->causes > 0 ? bound_of(groups, surplus) : 0;
         groups->least += groups->bound[number];
@@ -247,16 +259,6 @@ static void find_bound(struct groups *groups)
 }
 
 /* ---- groups ----------------------------------------------------------------------------------------------------- */
-
-static uint32_t group_of(const struct groups *groups, uint32_t settled)
-{
-    uint32_t *joined = groups->joined;
-    while (joined[settled] != settled) {
-        joined[settled] = joined[joined[settled]];
-        settled = joined[settled];
-    }
-    return settled;
-}
 
 /* Puts the surplus rules of each group next to each other. */
 static void find_groups(struct groups *groups)
@@ -274,10 +276,7 @@ static void find_groups(struct groups *groups)
         for (uint32_t k = 1; k < surplus->causes; k++)
             groups->joined[group_of(groups, causes[k])] = group_of(groups, causes[0]);
     }
-    order_surplus(groups);
-    for (uint64_t i = 0; i < n; i++)
-        groups->order[i].key = group_of(groups, causes_of(search, msl_surplus_at(solver, groups->order[i].index))[0]);
-    msl_sort_keyed(groups->order, groups->order + n, n);
+    order_surplus(groups, 1);
 }
 
 /* One of them: a run of the order, with so many settled rules. */
@@ -293,7 +292,7 @@ struct group {
 
 static struct msl_surplus *surplus_in(const struct groups *groups, uint64_t i)
 {
-    return msl_surplus_at(groups->search->solver, groups->order[i].index);
+    return msl_surplus_at(groups->search->solver, groups->order[i].row);
 }
 
 /* Settled rules in the order in which the surplus rules need them, so that these are decided soon. */
@@ -333,9 +332,9 @@ static void list_followers(const struct group *group)
         const struct msl_surplus *surplus = surplus_in(groups, i);
         for (uint32_t k = 0; k < surplus->causes; k++) {
             const uint32_t p = groups->position[causes_of(groups->search, surplus)[k]] - 1;
-            groups->follow[--groups->first[p]] = (uint32_t)groups->order[i].index;
+            groups->follow[--groups->first[p]] = groups->order[i].row;
         }
-        groups->odd[groups->order[i].index] = 0;
+        groups->odd[groups->order[i].row] = 0;
     }
 }
 
@@ -348,7 +347,7 @@ static void weigh_group(struct group *group)
         groups->rest[p] = 0;
     for (uint64_t i = group->first; i < group->end; i++) {
         const struct msl_surplus *surplus = surplus_in(groups, i);
-        const int64_t bound = groups->bound[groups->order[i].index];
+        const int64_t bound = groups->bound[groups->order[i].row];
         uint32_t from = group->positions;
         for (uint32_t k = 0; k < surplus->causes; k++)
             from = (uint32_t)lesser(from, groups->position[causes_of(search, surplus)[k]] - 1);
@@ -444,10 +443,10 @@ static void search_groups(struct groups *groups)
     const uint64_t n = groups->search->solver->surplus.used;
     int64_t waiting = 0;
     for (uint64_t i = 0; i < n; i++)
-        waiting += i == 0 || groups->order[i].key != groups->order[i - 1].key;
+        waiting += i == 0 || groups->order[i].group != groups->order[i - 1].group;
     for (uint64_t first = 0; first < n;) {
         struct group group = { groups, first, first + 1, 0, 0, 0, 0 };
-        while (group.end < n && groups->order[group.end].key == groups->order[first].key)
+        while (group.end < n && groups->order[group.end].group == groups->order[first].group)
             group.end++;
         place_settled(&group);
         list_followers(&group);

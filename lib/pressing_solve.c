@@ -13,9 +13,8 @@ enum { TERMS_EACH = 32 };
 
 enum { LOAD_MOST = 1 << 30 };
 
-/* Sorts of wishes, each behind all of the one before. */
-enum { KEY_RULE, KEY_PLACE, KEY_DARKER, KEY_SECOND };
-#define KEY_STEP (INT64_C(1) << 60)
+/* Rules, and sorts of wishes, each behind all of the one before. */
+enum { RANK_RULE, RANK_PLACE, RANK_DARKER, RANK_SECOND };
 
 /* ---- a heap of numbers, the least first ------------------------------------------------------------------------- */
 
@@ -191,19 +190,19 @@ static void take_source(struct msl_solver *solver, uint32_t source)
 /* ---- the order -------------------------------------------------------------------------------------------------- */
 
 /* Rules by falling weight; those as many meetings want either way are left out. */
-static uint64_t order_rules(const struct msl_solver *solver, struct msl_keyed *order)
+static uint64_t order_rules(const struct msl_solver *solver, struct msl_rank *order)
 {
     uint64_t n = 0;
     for (uint32_t rule = 0; rule < solver->rules; rule++) {
         const struct msl_rule *row = msl_rule_at(solver->nesting, rule);
         if (row->count > 0 && msl_rule_gain(row) > 0)
-            order[n++] = (struct msl_keyed){ KEY_RULE * KEY_STEP - msl_rule_gain(row), rule };
+            order[n++] = (struct msl_rank){ -msl_rule_gain(row), 0, RANK_RULE, rule };
     }
     return n;
 }
 
 /* Wishes by their sort, and then by the copies that have them. */
-static uint64_t order_wishes(const struct msl_solver *solver, struct msl_keyed *order)
+static uint64_t order_wishes(const struct msl_solver *solver, struct msl_rank *order)
 {
     const struct muslin_pressing_plan *plan = solver->nesting->plan;
     uint64_t n = 0;
@@ -212,13 +211,13 @@ static uint64_t order_wishes(const struct msl_solver *solver, struct msl_keyed *
         const uint32_t last_seam = plan->node[node].first_seam;
         const uint32_t last_place = plan->node[node].first_place;
         for (uint32_t k = msl_pressed(plan, node)->first_seam; k < last_seam; k++) {
-            const int64_t sort = plan->seam[k].wish == 0 ? KEY_SECOND : KEY_DARKER;
+            const uint32_t sort = plan->seam[k].wish == 0 ? RANK_SECOND : RANK_DARKER;
             if (plan->seam[k].held == MSL_HELD_FREE)
-                order[n++] = (struct msl_keyed){ sort * KEY_STEP - copies, solver->rules + k };
+                order[n++] = (struct msl_rank){ -copies, 0, sort, solver->rules + k };
         }
         for (uint32_t k = msl_pressed(plan, node)->first_place; k < last_place; k++)
             if (plan->place_bit[k] != 0)
-                order[n++] = (struct msl_keyed){ KEY_PLACE * KEY_STEP - copies, solver->rules + plan->place_bit[k] };
+                order[n++] = (struct msl_rank){ -copies, 0, RANK_PLACE, solver->rules + plan->place_bit[k] };
     }
     return n;
 }
@@ -235,17 +234,17 @@ static void weigh_bits(const struct msl_solver *solver)
 void msl_settle_all(struct msl_solver *solver)
 {
     const uint64_t most = (uint64_t)solver->rules + solver->bits;
-    struct msl_keyed *order = msl_scratch(solver->check, solver->allocator, 2 * most, sizeof *order);
+    struct msl_rank *order = msl_scratch(solver->check, solver->allocator, 2 * most, sizeof *order);
     if (order == NULL)
         return;
     const uint64_t rules = order_rules(solver, order);
     const uint64_t n = rules + order_wishes(solver, order + rules);
-    msl_sort_keyed(order, order + most, n);
+    msl_sort(order, order + most, n, NULL, NULL);
     weigh_bits(solver);
     const int64_t most_steps = TERMS_EACH * (int64_t)(solver->nesting->terms.used + n) + solver->work_left;
     uint64_t i = 0;
     for (; solver->check->status == MUSLIN_OK && i < n && solver->steps < most_steps; i++)
-        take_source(solver, (uint32_t)order[i].index);
+        take_source(solver, order[i].row);
     solver->is_complete = i >= rules;
     msl_scratch_free(solver->allocator, order, 2 * most, sizeof *order);
 }

@@ -675,7 +675,7 @@ static struct msl_seam row_seam(const struct field *field, int64_t b)
     }
     const int64_t pieces = pieces_of(field);
     struct msl_seam seam = { 0, 0, 0, 0, sewn(field, blocks, (left > field->reach) + (right > field->reach)),
-                             pieces + first_block(field, b), pieces + first_block(field, b - 1) };
+                             pieces + first_block(field, b - 1), pieces + first_block(field, b) };
     place_ends(field, &along, &from, &to, &seam);
     return seam;
 }
@@ -704,7 +704,8 @@ static struct msl_seam corner_seam(const struct field *field, enum side corner)
     bound_piece(field, piece, &shape);
     const struct line *before = &shape.lines[shape.count - 1];
     const struct line *after = &shape.lines[1];
-    struct msl_seam seam = { 0, 0, 0, 0, corner_sewn(field, corner), turned ? other : piece, turned ? piece : other };
+    const int at_left = corner == CORNER_TOP_LEFT || corner == CORNER_BOTTOM_LEFT;
+    struct msl_seam seam = { 0, 0, 0, 0, corner_sewn(field, corner), at_left ? piece : other, at_left ? other : piece };
     place_ends(field, &shape.lines[0], turned ? after : before, turned ? before : after, &seam);
     return seam;
 }
