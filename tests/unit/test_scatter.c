@@ -749,5 +749,6 @@ Suite *scatter_suite(void)
     add_refused(suite);
     add_scatter_blocks(suite);
     add_scatter_sets(suite);
+    add_scatter_touches(suite);
     return suite;
 }
