@@ -146,7 +146,7 @@ muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec, cons
     struct msl_scatter_room room = { .check = &check, .allocator = allocator };
     struct touches rows = { touches, touch_size, n_touches };
     msl_read_scatter(&check, &in, spec);
-    msl_want_pointer(&check, MUSLIN_ARG_ALLOCATOR, allocator);
+    msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
     msl_want_output(&check, result, (uint32_t)sizeof *result);
     msl_want_stock(&check, prints, kinds, in.places);

@@ -222,7 +222,7 @@ muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spe
     struct msl_scatter_room room = { .check = &check, .allocator = allocator };
     struct blocks kinds = { blocks, block_size, n };
     read_spec(&check, &in, spec);
-    msl_want_pointer(&check, MUSLIN_ARG_ALLOCATOR, allocator);
+    msl_want_allocator(&check, allocator);
     msl_want_output(&check, result, (uint32_t)sizeof *result);
     want_blocks(&check, &kinds, in.columns * in.rows);
     if (check.status != MUSLIN_OK)

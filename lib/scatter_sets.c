@@ -253,7 +253,7 @@ muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec, const 
     struct muslin_scattered found = { 0 };
     struct msl_scatter_room room = { .check = &check, .allocator = allocator };
     msl_read_scatter(&check, &in, spec);
-    msl_want_pointer(&check, MUSLIN_ARG_ALLOCATOR, allocator);
+    msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
     msl_want_output(&check, result, (uint32_t)sizeof *result);
     want_sets(&check, in.places, sets, strips_per_set);

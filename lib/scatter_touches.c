@@ -227,7 +227,7 @@ muslin_status muslin_scatter_touches(const struct muslin_solution *solution, mus
     struct patches patches = { .solution = solution };
     size_t touches = 0;
     msl_want_pointer(&check, MUSLIN_ARG_QUILT, solution);
-    msl_want_pointer(&check, MUSLIN_ARG_ALLOCATOR, allocator);
+    msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, places);
     if (check.status != MUSLIN_OK)
         return check.status;
