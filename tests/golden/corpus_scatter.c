@@ -3,54 +3,6 @@
  * SPDX-License-Identifier: MIT */
 #include "golden.h"
 
-/* ---- memory without a C library ---------------------------------------------------------------------------------- */
-
-enum { SHELF_WORDS = 1 << 15 };
-
-/* Taken from the front on and emptied when everything was given back; now and then a call is refused. */
-struct shelf {
-    size_t used;
-    size_t blocks;
-    size_t refused; /* the call of this number */
-    uint64_t words[SHELF_WORDS];
-};
-
-static void *shelf_alloc(void *context, size_t size)
-{
-    struct shelf *shelf = context;
-    size_t words = (size + 7) / 8;
-    shelf->blocks++;
-    if (shelf->blocks == shelf->refused || words > SHELF_WORDS - shelf->used)
-        return NULL;
-    shelf->used += words;
-    return shelf->words + (shelf->used - words);
-}
-
-static void *shelf_realloc(void *context, void *block, size_t old_size, size_t size)
-{
-    (void)context;
-    (void)block;
-    (void)old_size;
-    (void)size;
-    return NULL;
-}
-
-static void shelf_free(void *context, void *block, size_t size)
-{
-    (void)context;
-    (void)block;
-    (void)size;
-}
-
-static struct muslin_allocator empty_shelf(struct golden *g, struct shelf *shelf)
-{
-    const struct muslin_allocator allocator = { shelf_alloc, shelf_realloc, shelf_free, shelf };
-    shelf->used = 0;
-    shelf->blocks = 0;
-    shelf->refused = draw_rarely(g, 40) ? (size_t)draw_between(g, 1, 12) : 0;
-    return allocator;
-}
-
 /* ---- the calls --------------------------------------------------------------------------------------------------- */
 
 enum { PLACES = 30, KINDS = 5, TOUCHES = 60, SCATTERS = 300 };
@@ -100,7 +52,8 @@ static void prints(struct golden *g, struct shelf *shelf)
         struct muslin_touch_spec rows[TOUCHES];
         OUT(muslin_scattered, result);
         struct muslin_scatter_spec spec = draw_spec(g, places);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         draw_stock(g, stock, kinds, places);
         draw_touches(g, rows, n, places);
         for (int32_t i = 0; i < PLACES; i++)
@@ -142,7 +95,8 @@ static void blocks(struct golden *g, struct shelf *shelf)
         spec.seed = draw_length(g);
         spec.work_limit = draw_below(g, 6000);
         draw_blocks(g, rows, n, spec.columns * spec.rows + 1);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         size_t capacity = draw_rarely(g, 20) ? 0 : PLACES;
         told(g, muslin_scatter_blocks(&spec, &memory, rows, sizeof rows[0], n, placed, sizeof placed[0], capacity,
                                       &count, &result, ask(g)));
@@ -163,7 +117,8 @@ static void sets(struct golden *g, struct shelf *shelf)
         int64_t out[PLACES] = { 0 };
         OUT(muslin_scattered, result);
         struct muslin_scatter_spec spec = draw_spec(g, sets * strips);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         draw_stock(g, stock, kinds, sets * strips);
         told(g, muslin_scatter_sets(&spec, &memory, stock, kinds, sets, strips, out, &result, ask(g)));
         TAKE(g, muslin_scattered, result);
