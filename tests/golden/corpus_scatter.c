@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "golden.h"
 
+<<<<<<< HEAD
 /* ---- memory without a C library ---------------------------------------------------------------------------------- */
 
 enum { SHELF_WORDS = 1 << 16 };
@@ -51,6 +52,8 @@ static struct muslin_allocator empty_shelf(struct golden *g, struct shelf *shelf
     return allocator;
 }
 
+=======
+>>>>>>> 76e949cfeeacc78a53995913e770ebaba9eb88b6
 /* ---- the calls --------------------------------------------------------------------------------------------------- */
 
 enum { PLACES = 30, KINDS = 5, TOUCHES = 60, SCATTERS = 300 };
@@ -100,7 +103,8 @@ static void prints(struct golden *g, struct shelf *shelf)
         struct muslin_touch_spec rows[TOUCHES];
         OUT(muslin_scattered, result);
         struct muslin_scatter_spec spec = draw_spec(g, places);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         draw_stock(g, stock, kinds, places);
         draw_touches(g, rows, n, places);
         for (int32_t i = 0; i < PLACES; i++)
@@ -142,7 +146,8 @@ static void blocks(struct golden *g, struct shelf *shelf)
         spec.seed = draw_length(g);
         spec.work_limit = draw_below(g, 6000);
         draw_blocks(g, rows, n, spec.columns * spec.rows + 1);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         size_t capacity = draw_rarely(g, 20) ? 0 : PLACES;
         told(g, muslin_scatter_blocks(&spec, &memory, rows, sizeof rows[0], n, placed, sizeof placed[0], capacity,
                                       &count, &result, ask(g)));
@@ -163,7 +168,8 @@ static void sets(struct golden *g, struct shelf *shelf)
         int64_t out[PLACES] = { 0 };
         OUT(muslin_scattered, result);
         struct muslin_scatter_spec spec = draw_spec(g, sets * strips);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         draw_stock(g, stock, kinds, sets * strips);
         told(g, muslin_scatter_sets(&spec, &memory, stock, kinds, sets, strips, out, &result, ask(g)));
         TAKE(g, muslin_scattered, result);
