@@ -3,57 +3,6 @@
  * SPDX-License-Identifier: MIT */
 #include "golden.h"
 
-<<<<<<< HEAD
-/* ---- memory without a C library ---------------------------------------------------------------------------------- */
-
-enum { SHELF_WORDS = 1 << 16 };
-
-/* Taken from the front on and emptied when everything was given back; now and then a call is refused. */
-struct shelf {
-    size_t used;
-    size_t blocks;
-    size_t refused; /* the call of this number */
-    uint64_t words[SHELF_WORDS];
-};
-
-static void *shelf_alloc(void *context, size_t size)
-{
-    struct shelf *shelf = context;
-    size_t words = (size + 7) / 8;
-    shelf->blocks++;
-    if (shelf->blocks == shelf->refused || words > SHELF_WORDS - shelf->used)
-        return NULL;
-    shelf->used += words;
-    return shelf->words + (shelf->used - words);
-}
-
-static void *shelf_realloc(void *context, void *block, size_t old_size, size_t size)
-{
-    unsigned char *moved = shelf_alloc(context, size);
-    const unsigned char *from = block;
-    for (size_t i = 0; moved != NULL && i < old_size && i < size; i++)
-        moved[i] = from[i];
-    return moved;
-}
-
-static void shelf_free(void *context, void *block, size_t size)
-{
-    (void)context;
-    (void)block;
-    (void)size;
-}
-
-static struct muslin_allocator empty_shelf(struct golden *g, struct shelf *shelf)
-{
-    const struct muslin_allocator allocator = { shelf_alloc, shelf_realloc, shelf_free, shelf };
-    shelf->used = 0;
-    shelf->blocks = 0;
-    shelf->refused = draw_rarely(g, 40) ? (size_t)draw_between(g, 1, 12) : 0;
-    return allocator;
-}
-
-=======
->>>>>>> 76e949cfeeacc78a53995913e770ebaba9eb88b6
 /* ---- the calls --------------------------------------------------------------------------------------------------- */
 
 enum { PLACES = 30, KINDS = 5, TOUCHES = 60, SCATTERS = 300 };
@@ -214,7 +163,8 @@ static void touches_of(struct golden *g, const struct muslin_solution *solution,
     size_t count = 77;
     int64_t places = 77;
     size_t capacity = draw_rarely(g, 9) ? 0 : TOUCHES;
-    struct muslin_allocator memory = empty_shelf(g, shelf);
+    struct muslin_allocator memory = shelf_open(shelf);
+    shelf_refuse(g, shelf, 40, 12);
     told(g, muslin_scatter_touches(solution, draw_rarely(g, 40) ? 0 : fabric, &memory, rows, sizeof rows[0], capacity,
                                    &count, &places, ask(g)));
     take_number(g, (int64_t)count);
@@ -232,8 +182,7 @@ static void tops(struct golden *g, struct shelf *shelf, struct shelf *quilts)
         struct muslin_quilt *quilt = NULL;
         struct muslin_solution *solution = NULL;
         muslin_id fabrics[2] = { 0 };
-        struct muslin_allocator memory = empty_shelf(g, quilts);
-        quilts->refused = 0;
+        struct muslin_allocator memory = shelf_open(quilts);
         muslin_quilt_spec_init(&spec, (uint32_t)sizeof spec);
         spec.tag = 1;
         muslin_quilt_create(&spec, &memory, &quilt, NULL);

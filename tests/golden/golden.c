@@ -309,10 +309,7 @@ void golden_run(struct golden *g)
     golden_supplies(g);
     golden_setting_more(g);
     golden_scatter(g);
-<<<<<<< HEAD
     golden_quilt_unit(g);
-=======
     golden_quilt(g);
     golden_solution(g);
->>>>>>> 76e949cfeeacc78a53995913e770ebaba9eb88b6
 }

@@ -48,12 +48,9 @@ void golden_rounds(struct golden *g);
 void golden_fit(struct golden *g);
 void golden_supplies(struct golden *g);
 void golden_scatter(struct golden *g);
-<<<<<<< HEAD
 void golden_quilt_unit(struct golden *g);
-=======
 void golden_quilt(struct golden *g);
 void golden_solution(struct golden *g);
->>>>>>> 76e949cfeeacc78a53995913e770ebaba9eb88b6
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 

@@ -521,7 +521,8 @@ class Solution(Handle):
 
     def scatter_touches(self, fabric: Id) -> ScatterTouches:
         """The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
-        muslin_solution_outlines(), and which of them touch along an edge (longer than a corner), each pair once.
+        muslin_solution_outlines() of the root, and which of them touch along an edge (longer than a corner: than 1/1000
+        in), each pair once, in order, with weight 1.
 
         muslin_scatter_touches() in muslin/scatter.h. Since 0.1.
         """
