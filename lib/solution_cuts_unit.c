@@ -143,6 +143,7 @@ static void cut_alike(struct msl_solving *solving, struct alike *alike)
 {
     const struct muslin_solution *s = solving->solution;
     alike->unit = msl_unit_spec(s, alike->first->row);
+    alike->unit.units = alike->unit.mirrored = 0;
     for (uint64_t i = 0; i < alike->count; i++) {
         alike->unit.units += of_hand(s, alike->first[i].row, 1);
         alike->unit.mirrored += of_hand(s, alike->first[i].row, 2);

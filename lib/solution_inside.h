@@ -272,6 +272,7 @@ void msl_diagonal_outline(const struct muslin_solution *solution, uint32_t node,
                           struct msl_ring *ring);
 int64_t msl_diagonal_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_diagonal_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_diagonal_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
 
 void msl_sixty_size(struct msl_solving *solving, uint32_t node);
 int64_t msl_sixty_pieces(const struct muslin_solution *solution, uint32_t node);
