@@ -2,8 +2,12 @@
  *
  * SPDX-License-Identifier: MIT
  *
+<<<<<<< HEAD
  * A seam is shorter than 2 x 2^30 ticks, and there are at most two for each of at most 2^31 - 1 patches: no sum of
  * seams passes 63 bits. */
+=======
+ * One of a kind has fewer than 2^31 seams of less than 2^31 ticks. How many there are of it can make that too long. */
+>>>>>>> c637b8eb2bd47978e2068d92484fe881e887dbd8
 #include "muslin/sewing.h"
 
 #include "muslin/accuracy.h"
@@ -21,6 +25,7 @@ enum {
 /* The steps in their order: those of a node, then those of the next that has any. */
 struct stepping {
     const struct muslin_solution *solution;
+    struct msl_check *check;            /* of sums of seams */
     const struct muslin_strip_set *set; /* of the node, when it is strip-pieced */
     uint64_t sets;                      /* looked at */
     int64_t stack;
@@ -80,6 +85,14 @@ static int32_t kind_of_step(int32_t node_kind)
     return node_kind < MUSLIN_NODE_TURN ? node_kind + 1 : node_kind;
 }
 
+static muslin_len sewn_in_all(const struct stepping *stepping, muslin_len one, int64_t alike)
+{
+    if (one <= MUSLIN_LENGTH_MAX / alike)
+        return one * alike;
+    msl_fail(stepping->check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_SEAMS, alike, MUSLIN_LENGTH_MAX / one);
+    return 0;
+}
+
 static struct muslin_sewing_row node_row(const struct stepping *stepping)
 {
     const struct muslin_solution *s = stepping->solution;
@@ -93,7 +106,7 @@ static struct muslin_sewing_row node_row(const struct stepping *stepping)
         row.seam_longest = sewn > row.seam_longest ? sewn : row.seam_longest;
         row.sewn += sewn;
     }
-    row.sewn *= row.alike;
+    row.sewn = sewn_in_all(stepping, row.sewn, row.alike);
     row.chain = row.alike > 1 && row.seams > 0;
     return row;
 }
@@ -116,9 +129,26 @@ static struct muslin_sewing_row next_step(struct stepping *stepping)
     return set_row(stepping);
 }
 
-static struct stepping first_step(const struct muslin_solution *solution)
+static struct stepping first_step(const struct muslin_solution *solution, struct msl_check *check)
 {
-    return (struct stepping){ solution, NULL, 0, -1, 0, 0 };
+    return (struct stepping){ solution, check, NULL, 0, -1, 0, 0 };
+}
+
+/* All of them together, or MUSLIN_ERR_OVERFLOW. */
+static struct muslin_sewn_totals add_up(const struct muslin_solution *solution, struct msl_check *check)
+{
+    struct stepping stepping = first_step(solution, check);
+    struct muslin_sewn_totals totals = { .size = sizeof totals, .steps = solution->steps };
+    for (check->at = 0; check->status == MUSLIN_OK && check->at < totals.steps; check->at++) {
+        const struct muslin_sewing_row row = next_step(&stepping);
+        totals.seams += row.alike * row.seams;
+        totals.sewn += row.sewn;
+        totals.in_sets += row.kind == MUSLIN_SEWING_SET ? row.sewn : 0;
+        if (totals.sewn > MUSLIN_LENGTH_MAX)
+            msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_SEAMS, totals.seams, 0);
+    }
+    check->at = 0;
+    return totals;
 }
 
 muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_row *rows,
@@ -126,11 +156,13 @@ muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_solution(&check, solution);
-    size_t steps = check.status == MUSLIN_OK ? solution->steps : 0;
-    if (!msl_rows_wanted(&check, rows, row_size, ROW_LEAST, capacity, count, steps))
+    if (check.status != MUSLIN_OK)
         return check.status;
-    struct stepping stepping = first_step(solution);
-    for (size_t i = 0; i < steps; i++) {
+    (void)add_up(solution, &check);
+    if (!msl_rows_wanted(&check, rows, row_size, ROW_LEAST, capacity, count, solution->steps))
+        return check.status;
+    struct stepping stepping = first_step(solution, &check);
+    for (size_t i = 0; i < solution->steps; i++) {
         const struct muslin_sewing_row row = next_step(&stepping);
         msl_write_row(rows, row_size, i, &row, sizeof row);
     }
@@ -205,14 +237,6 @@ muslin_status muslin_sewing_label(int64_t number, char *buf, size_t cap, size_t 
 
 /* ---- all together ----------------------------------------------------------------------------------------------- */
 
-static void add_step(struct muslin_sewn_totals *totals, const struct muslin_sewing_row *row)
-{
-    totals->seams += row->alike * row->seams;
-    totals->sewn += row->sewn;
-    if (row->kind == MUSLIN_SEWING_SET)
-        totals->in_sets += row->sewn;
-}
-
 /* A line that crosses so many seams crosses one piece more; the errors are in range. */
 static struct muslin_accuracy_row_errors errors_of(int64_t seams, muslin_len seam_error, muslin_len cut_error)
 {
@@ -235,13 +259,15 @@ muslin_status muslin_sewing_totals(const struct muslin_solution *solution, musli
     const struct msl_size *top = msl_size_of(solution, solution->root);
     const struct muslin_accuracy_row_errors width = errors_of(top->across, seam_error, cut_error);
     const struct muslin_accuracy_row_errors height = errors_of(top->down, seam_error, cut_error);
-    struct muslin_sewn_totals totals = { sizeof totals, 0, solution->steps, 0, 0, 0, top->across, top->down,
-                                         width.worst, width.likely, height.worst, height.likely };
-    struct stepping stepping = first_step(solution);
-    for (int64_t i = 0; i < totals.steps; i++) {
-        const struct muslin_sewing_row row = next_step(&stepping);
-        add_step(&totals, &row);
-    }
+    struct muslin_sewn_totals totals = add_up(solution, &check);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    totals.width_seams = top->across;
+    totals.height_seams = top->down;
+    totals.width_worst = width.worst;
+    totals.width_likely = width.likely;
+    totals.height_worst = height.worst;
+    totals.height_likely = height.likely;
     msl_write_struct(out, &totals, sizeof totals);
     return MUSLIN_OK;
 }

@@ -495,6 +495,79 @@ START_TEST(errors_of_seams_add_up)
 }
 END_TEST
 
+/* A square of two pieces with a zigzag of fifteen seams between them, each about as long as the square is wide. */
+static muslin_id zigzag_of(struct sewn *s, muslin_id fabric, muslin_len size)
+{
+    enum { POINTS = 16, PIECE = POINTS + 2, ROWS = 4 + 2 * PIECE };
+    struct muslin_corner_spec rows[ROWS];
+    const muslin_len side = MUSLIN_SHAPE_MAX;
+    const muslin_len corner_x[] = { 0, side, side, 0 };
+    const muslin_len corner_y[] = { 0, 0, side, side };
+    const muslin_id fabrics[] = { fabric, fabric };
+    muslin_id whole = fixed_of(s->quilt, size);
+    muslin_id id = 0;
+    for (int i = 0; i < ROWS; i++) {
+        const struct muslin_corner_spec corner = MUSLIN_CORNER_SPEC_INIT;
+        int piece = i < 4 ? MUSLIN_SHAPE_OUTLINE : (i - 4) / PIECE;
+        int k = (i - 4) % PIECE;
+        rows[i] = corner;
+        rows[i].piece = piece;
+        if (i < 4 || k < 2) {
+            rows[i].x = corner_x[piece == 1 ? k + 2 : i < 4 ? i : k];
+            rows[i].y = corner_y[piece == 1 ? k + 2 : i < 4 ? i : k];
+        } else { /* the lower piece goes up along it, from the right, and the upper one down again */
+            int point = piece == 0 ? k - 2 : POINTS - 1 - (k - 2);
+            int inside = point > 0 && point < POINTS - 1 ? 1000 : 0;
+            rows[i].x = point % 2 == 0 ? side - inside : inside;
+            rows[i].y = 1000 + 60000 * point;
+        }
+    }
+    ck_ok(muslin_quilt_shape(s->quilt, rows, sizeof rows[0], ROWS, fabrics, 2, whole, whole, &id, NULL));
+    return id;
+}
+
+/* Fifteen times 2^30 ticks, in 2^28 tops, are not quite 2^62; in twice as many they are more. So are two pieces half as
+ * large in each of 2^29 - 1 tops, of which one alone would not be. */
+START_TEST(seams_longer_than_any_length_are_told)
+{
+    struct sewn s;
+    struct muslin_problem problem = PROBLEM;
+    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_value_spec raw = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution *solution = NULL;
+    struct muslin_sewn_totals totals = { .size = (uint32_t)sizeof totals };
+    size_t count = 77;
+    begin_sewing(&s);
+    ck_ok(muslin_quilt_seam(s.quilt, &raw.id, NULL, NULL));
+    muslin_id blue = zigzag_of(&s, s.blue, MUSLIN_SIZE_MAX);
+    spec.tops = INT64_C(1) << 28;
+    ck_ok(muslin_solution_create(s.quilt, blue, &spec, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_sewing_totals(solution, 0, 0, &totals, NULL));
+    ck_assert_int_gt(totals.sewn, MUSLIN_LENGTH_MAX / 16 * 14);
+    muslin_solution_free(solution);
+    spec.tops *= 2;
+    ck_ok(muslin_solution_create(s.quilt, blue, &spec, &raw, sizeof raw, 1, &solution, NULL));
+    ck_status(muslin_sewing_totals(solution, 0, 0, &totals, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
+    ck_assert_int_eq(problem.at, 0);
+    ck_status(muslin_sewing_steps(solution, NULL, 0, 0, &count, NULL), MUSLIN_ERR_OVERFLOW);
+    ck_assert_uint_eq(count, 77);
+    muslin_solution_free(solution);
+    spec.tops -= 1;
+    const muslin_id half[] = { zigzag_of(&s, s.blue, MUSLIN_SIZE_MAX / 2),
+                               zigzag_of(&s, s.white, MUSLIN_SIZE_MAX / 2) };
+    ck_ok(muslin_solution_create(s.quilt, half[0], &spec, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_sewing_totals(solution, 0, 0, &totals, NULL));
+    muslin_solution_free(solution);
+    muslin_id pair = join_of(s.quilt, MUSLIN_ACROSS, half, 2);
+    ck_ok(muslin_solution_create(s.quilt, pair, &spec, &raw, sizeof raw, 1, &solution, NULL));
+    ck_status(muslin_sewing_totals(solution, 0, 0, &totals, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(problem.at, 1);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 /* ---- labels ----------------------------------------------------------------------------------------------------- */
 
 START_TEST(stacks_have_labels)
@@ -562,6 +635,10 @@ START_TEST(rows_and_totals_have_their_rules)
     struct muslin_solution *solution = solved_tops(nine.s.quilt, nine.block, 9);
     at_hand = solution;
     ck_rows_rules(give_steps, sizeof(struct muslin_sewing_row), 5);
+    struct muslin_sewing_row row;
+    ck_status(muslin_sewing_steps(solution, &row, sizeof row, 1, &count, &problem), MUSLIN_ERR_BUFFER);
+    ck_assert_int_eq(problem.at, 0);
+    ck_assert_uint_eq(count, 5);
     step_at_hand = 4;
     ck_rows_rules(give_feeds, sizeof(struct muslin_sewing_feed), 2);
     ck_status(muslin_sewing_feeds(solution, 5, &feed, sizeof feed, 1, &count, &problem), MUSLIN_ERR_INDEX);
@@ -643,6 +720,7 @@ Suite *sewing_suite(void)
     TCase *totals = tcase_create("totals");
     tcase_add_test(totals, thread_for_nine_patches);
     tcase_add_test(totals, errors_of_seams_add_up);
+    tcase_add_test(totals, seams_longer_than_any_length_are_told);
     tcase_add_test(totals, stacks_have_labels);
     suite_add_tcase(suite, totals);
     TCase *rules = tcase_create("rules");

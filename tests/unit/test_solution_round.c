@@ -440,6 +440,38 @@ START_TEST(a_border_with_cornerstones_is_a_surround)
 }
 END_TEST
 
+/* Example: a round of half-squares with corner squares. Three of 2 in on each side of 6 in, four corners: 10 in. */
+START_TEST(a_round_of_half_squares)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id fabrics[] = { s.blue, s.white };
+    struct muslin_quilt_unit_spec half_spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    muslin_id half = 0;
+    half_spec.width = s.two;
+    ck_ok(muslin_quilt_unit(s.quilt, &half_spec, fabrics, 2, &half, NULL));
+    muslin_id corner = patch_of(s.quilt, s.white, s.two, s.two);
+    muslin_id across = repeat_of(s.quilt, half, 3, 1);
+    muslin_id down = turn_of(s.quilt, across, 1);
+    muslin_id centre = piece_of(&s, WHOLE_IN(6), WHOLE_IN(6));
+    const struct muslin_surround_spec spec = { sizeof spec, 0, centre, down, down, across, across, corner, corner,
+                                               corner, corner };
+    muslin_id node = 0;
+    ck_ok(muslin_quilt_surround(s.quilt, &spec, &node, NULL));
+    struct muslin_solution *solution = solved(s.quilt, node);
+    struct muslin_node_size size = size_of(solution, node);
+    ck_finished(&size, WHOLE_IN(10), WHOLE_IN(10));
+    ck_assert_int_eq(size.patches, 1 + 12 * 2 + 4);
+    ck_assert_int_eq(size_of(solution, half).count, 12);
+    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    ck_ok(muslin_solution_totals(solution, &totals, NULL));
+    ck_assert_int_eq(totals.misfits, 0);
+    ck_assert_int_eq(totals.patch_area, totals.finished_area);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 /* ---- sashed settings -------------------------------------------------------------------------------------------- */
 
 /* How often a patch occurs, and that it is cut so; a patch that the top does not hold occurs never. */
@@ -962,6 +994,7 @@ Suite *solution_round_suite(void)
     tcase_add_test(against, log_cabins_have_the_logs_that_rounds_names);
     tcase_add_test(against, butted_borders_are_as_planned);
     tcase_add_test(against, a_border_with_cornerstones_is_a_surround);
+    tcase_add_test(against, a_round_of_half_squares);
     tcase_add_test(against, sashed_settings_have_the_pieces_that_setting_counts);
     tcase_add_test(against, three_by_three_blocks_with_sashes);
     tcase_add_test(against, sashes_are_cut_as_setting_cuts_them);
