@@ -2,12 +2,7 @@
  *
  * SPDX-License-Identifier: MIT
  *
-<<<<<<< HEAD
- * A seam is shorter than 2 x 2^30 ticks, and there are at most two for each of at most 2^31 - 1 patches: no sum of
- * seams passes 63 bits. */
-=======
  * One of a kind has fewer than 2^31 seams of less than 2^31 ticks. How many there are of it can make that too long. */
->>>>>>> c637b8eb2bd47978e2068d92484fe881e887dbd8
 #include "muslin/sewing.h"
 
 #include "muslin/accuracy.h"
