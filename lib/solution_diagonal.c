@@ -731,3 +731,34 @@ struct msl_seam msl_diagonal_seam(const struct muslin_solution *solution, uint32
         return row_seam(&field, field.columns - 1 - (k - rows));
     return corner_seam(&field, (enum side)(CORNER_TOP_LEFT + (k - corners)));
 }
+
+/* The seam at the right of a block: that at the left of the next one in its row, or of what ends the row. */
+static int64_t right_seam(const struct field *field, const struct place *place)
+{
+    const int last_column = place->column == field->columns - 1;
+    const int last_row = place->row == field->rows - 1;
+    if (place->alternate)
+        return block_at(field, place->column + 1, place->row + 1) - 1;
+    if (!last_column && !last_row)
+        return alternate_at(field, place->column, place->row) - 1;
+    if (!last_row)
+        return end_seam(field, first_of(field, SIDE_RIGHT) + place->row);
+    return last_column ? seam_of_corner(field, CORNER_BOTTOM_RIGHT)
+                       : end_seam(field, first_of(field, SIDE_BOTTOM) + place->column);
+}
+
+int64_t msl_diagonal_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
+{
+    const struct field field = field_of(solution, node);
+    const struct place place = place_of(&field, k);
+    switch (edge) {
+    case MSL_LEFT:
+        return k == 0 ? seam_of_corner(&field, CORNER_TOP_LEFT) : k - 1;
+    case MSL_RIGHT:
+        return right_seam(&field, &place);
+    case MSL_TOP:
+        return seam_at_v(&field, place.v + 1);
+    default:
+        return seam_at_v(&field, place.v);
+    }
+}
