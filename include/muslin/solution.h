@@ -323,10 +323,10 @@ struct muslin_outline {
     muslin_id fabric;
     int64_t first_corner;    /* of its corners in the array of corners */
     int64_t corners;         /* counter-clockwise */
-    int32_t region;          /* of a unit; piece from 1 of a shape; triangle from 1 of a field: top and bottom from the
-                                left, right and left from the top, in the order top, right, bottom, left, then corners
-                                upper left, lower right, upper right, lower left; piece from 1 of rows: those given, then
-                                the left and the right half-triangle of each row; 1 of a patch */
+    int32_t region;          /* of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the
+                                left, right from the top, bottom, left, then corners upper left, lower right, upper
+                                right, lower left; piece from 1 of rows: those given, then the left and the right
+                                half-triangle of each row; 1 of a patch */
     int32_t quarter_turns;   /* how its print lies: clockwise */
     int32_t mirrored;        /* 1 when it is a mirror image: left for right first, then turned */
     int32_t on_point;        /* 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that

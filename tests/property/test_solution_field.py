@@ -146,9 +146,39 @@ def test_edges_name_their_seams(request):
                 across = [point.x.ticks - (point.y.ticks if rises else -point.y.ticks) for point in (here, there)]
                 ends.setdefault((here.seam, rises), []).extend(across)
     columns, rows = request[:2]
-    if request[2] > 8:  # a few ticks tell no direction
+    if request[2] > 8:
         assert len(ends) == columns * rows + (columns - 1) * (rows - 1) + 2 * (columns + rows) - 1
         assert all(max(places) - min(places) <= 2 for places in ends.values())
+
+
+def ends_of(solution, node):
+    """Of its seams, in their order."""
+    with muslin.PressingPlan(solution) as plan:
+        return [(seam.from_x.ticks, seam.from_y.ticks, seam.to_x.ticks, seam.to_y.ticks) for seam in plan.seams()
+                if seam.node == node]
+
+
+def sewn_of(solution, node):
+    return [(step.seams, step.sewn.ticks, step.seam_longest.ticks) for step in solution.sewing_steps()
+            if step.node == node]
+
+
+@given(diagonals(), seams, take_ups)
+def test_seams_on_point(request, allowance, take_up):
+    """Those at the left of blocks and of what ends rows run up to the right, those below rows up to the left."""
+    columns, rows, block, set_off = request
+    model = Diagonal(*request)
+    solution, node = solved_field(*request, allowance, take_up)
+    cells = list(model.blocks())[1:]
+    cells += [(columns + row, columns - 1 - row) for row in range(rows - 1)]
+    cells += [(rows + column, 1 - rows + column) for column in range(columns - 1)]
+    lines = [(model.point(a * block, b * block), model.point(a * block, (b + 1) * block)) for a, b in cells]
+    lines += [line[::-1] for line in model.row_seams]
+    lines += [line[::-1] if number > 1 else line for number, line in enumerate(model.corner_seams)]
+    assert ends_of(solution, node) == [sum(rounded(line), ()) for line in lines]
+    sewn = [block + 2 * allowance + take_up] * len(cells)
+    sewn += [nearest(model.sewn(k, Fraction(2 * allowance + take_up, 2))) for k in range(columns + rows + 2)]
+    assert sewn_of(solution, node) == [(len(sewn), sum(sewn), max(sewn))]
 
 
 # ---- rows of 60 degree pieces ---------------------------------------------------------------------------------------
@@ -164,6 +194,27 @@ def test_rows_of_60_degree_pieces(rows, height, first, allowance, take_up, tip):
     out = Fraction(2 * allowance + take_up, 2)
     assert drawn(solution, node, FINISHED) == exactly(model.pieces)
     assert drawn(solution, node, RAW) == exactly(model.raw(k, out, tip == BLUNT) for k in range(len(model.pieces)))
+
+
+@given(rows_of_cells(), sizes, st.integers(1, 2), seams, take_ups)
+def test_seams_of_60_degree_rows(rows, height, first, allowance, take_up):
+    """At the left of each piece, at the right end of each row, below each row."""
+    solution, node = solved_rows(rows, height, first, allowance, take_up, BLUNT)
+
+    def slanted(row, cell):
+        leans = (first == 1) == ((row + cell) % 2 == 0)
+        low = (len(rows) - 1 - row) * height
+        ends = [Root3(0, Fraction((cell + step) * height, 3)) for step in (not leans, leans)]
+        return nearest(ends[0]), low, nearest(ends[1]), low + height
+    lines = [slanted(number, sum(row[:k])) for number, row in enumerate(rows) for k in range(len(row))]
+    lines += [slanted(number, sum(row)) for number, row in enumerate(rows)]
+    lines += [(0, number * height, solution.size(node).finished_width.ticks, number * height)
+              for number in range(len(rows) - 1, 0, -1)]
+    assert ends_of(solution, node) == lines
+    wide = nearest(Sixty(rows, height, first).width + 2 * allowance + take_up)
+    slant = nearest(Root3(0, Fraction(2 * (height + 2 * allowance + take_up), 3)))
+    sewn = [slant] * (len(lines) - len(rows) + 1) + [wide] * (len(rows) - 1)
+    assert sewn_of(solution, node) == [(len(sewn), sum(sewn), max(sewn))]
 
 
 @given(rows_of_cells(), sizes, st.integers(1, 2))

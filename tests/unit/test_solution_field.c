@@ -155,6 +155,31 @@ START_TEST(sizes_are_those_of_a_setting_on_point)
 }
 END_TEST
 
+START_TEST(the_widest_field_is_solved)
+{
+    struct sewn s;
+    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    static muslin_id blocks[32768];
+    muslin_id field = 0;
+    begin_sewing(&s);
+    blocks[0] = square_of(&s, 23170);
+    for (int i = 1; i < 32768; i++)
+        blocks[i] = blocks[0];
+    spec.columns = 32768;
+    spec.side_fabric = spec.corner_fabric = s.blue;
+    ck_ok(muslin_quilt_diagonal(s.quilt, &spec, blocks, 32768, &field, NULL));
+    struct muslin_solution *solution = solved(s.quilt, field);
+    const struct muslin_node_size size = size_of(solution, field);
+    /* 32768 x 23170 sqrt 2 = 1073719811.5..., and one of them 32767.33 */
+    ck_assert_int_eq(size.finished_width, 1073719812);
+    ck_assert_int_eq(size.finished_height, 32767);
+    ck_assert_int_eq(size.patches, 32768 + 2 * 32767 + 4);
+    ck_assert_int_eq(size.seams_across, 2 * 32768);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 START_TEST(a_field_too_large_is_refused)
 {
     struct sewn s;
@@ -724,8 +749,8 @@ START_TEST(seams_on_point_have_their_length)
     const muslin_id both[] = { across, down };
     muslin_id top = join_of(s.quilt, MUSLIN_ACROSS, both, 2);
     solution = solved(s.quilt, top);
-    /* left of the second block and of the triangle below, one row seam 2 B + 2 e = 101600; the first corners' seams stop
-       at one end, 48768 + 2032 + 2032 sqrt 2 = 53673.68 */
+    /* left of the second block and of the triangle below, one row seam 2 B + 2 e = 101600; the seams of the first two
+       corners stop at one end, 48768 + 2032 + 2032 sqrt 2 = 53673.68 */
     ck_sewn(solution, across, 2 + 1 + 4, 2 * 52832 + 101600 + 2 * 53674 + 2 * 54515, 101600);
     ck_sewn(solution, down, 2 + 1 + 4, 2 * 52832 + 101600 + 2 * 53674 + 2 * 54515, 101600);
     muslin_solution_free(solution);
@@ -788,6 +813,7 @@ Suite *solution_field_suite(void)
     TCase *on_point = tcase_create("on point");
     tcase_add_test(on_point, a_field_on_point_has_its_size);
     tcase_add_test(on_point, sizes_are_those_of_a_setting_on_point);
+    tcase_add_test(on_point, the_widest_field_is_solved);
     tcase_add_test(on_point, a_field_too_large_is_refused);
     tcase_add_test(on_point, seams_are_counted_through_the_tips);
     tcase_add_test(on_point, triangles_touch_the_edge);
