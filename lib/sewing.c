@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * A seam is shorter than 2 x 2^30 ticks, and there are at most two for each of at most 2^31 - 1 patches: no sum of seams
- * passes 63 bits. */
+ * A seam is shorter than 2 x 2^30 ticks, and there are at most two for each of at most 2^31 - 1 patches: no sum of
+ * seams passes 63 bits. */
 #include "muslin/sewing.h"
 
 #include "muslin/accuracy.h"

@@ -26,7 +26,8 @@ struct msl_size {
     int64_t across;             /* seams whose errors add up in its width, see muslin_solution_size() */
     int64_t down;
     int64_t along[MSL_EDGES]; /* pieces along each edge */
-    int64_t spare;            /* of a unit: what the recipes of all alike make beyond the need, with the first of them */
+    int64_t spare;            /* of a unit: what the recipes of all alike make beyond the need, with the first of them
+                                 */
     uint32_t slots;           /* of a join, a field on point or 60 degree rows: the first of its slots */
     uint32_t step;            /* of sewing, that makes it, from 1; 0: it is cut as it is, or not sewn in */
     uint32_t feeds;           /* the first of what goes into it ... */

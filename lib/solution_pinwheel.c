@@ -75,7 +75,8 @@ static void check_arm(struct msl_solving *solving, uint32_t node, const struct p
 }
 
 /* An outer edge is one arm's side and the end of the next. */
-static void find_edge(struct msl_size *size, enum msl_edge edge, const struct msl_size *one, const struct msl_size *other)
+static void find_edge(struct msl_size *size, enum msl_edge edge, const struct msl_size *one,
+                      const struct msl_size *other)
 {
     size->edge[edge] = msl_edge_with(one->edge[edge], other->edge[edge]);
     size->along[edge] = one->along[edge] + other->along[edge];

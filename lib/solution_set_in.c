@@ -186,9 +186,9 @@ static muslin_len beyond_edge(const struct set_in *s, int high)
     return high ? s->seam / 2 : msl_divided_up(s->seam, 2);
 }
 
-/* How far a mitred end reaches, along the strip, beyond the finished corner when it is cut. With a neighbour n wide, its
- * own width w and both edges offset by m / 2, that is m (sqrt(n n + w w) + n) / 2 w at the outer corner, whose tip is
- * left whole, and m (sqrt(n n + w w) - n) / 2 w at the inner one; nearest tick. */
+/* How far a mitred end reaches, along the strip, beyond the finished corner when it is cut. With a neighbour n wide,
+ * its own width w and both edges offset by m / 2, that is m (sqrt(n n + w w) + n) / 2 w at the outer corner, whose tip
+ * is left whole, and m (sqrt(n n + w w) - n) / 2 w at the inner one; nearest tick. */
 static muslin_len beyond_mitre(const struct set_in *s, int side, int corner)
 {
     muslin_len own = s->width[side];

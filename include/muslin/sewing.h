@@ -67,10 +67,10 @@ struct muslin_sewing_feed {
     int64_t step;       /* the step that makes it; -1: it is cut as it is */
     int64_t each;       /* how many go into one */
 };
-/* What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use. Of a
- * set, the patches that its strips become; of segments, their set, by the join's id. Pieces that are no nodes, of units,
- * setting triangles and the like, are in the cut list alone. MUSLIN_ERR_INDEX: no such step. Time follows the nodes.
- * Example: the join of a nine-patch needs two of one row and one of the other. Since 0.1. */
+/* What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use. Of
+ * a set, the patches that its strips become; of segments, their set, by the join's id. Pieces that are no nodes, of
+ * units, setting triangles and the like, are in the cut list alone. MUSLIN_ERR_INDEX: no such step. Time follows the
+ * nodes. Example: the join of a nine-patch needs two of one row and one of the other. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_feeds(const struct muslin_solution *solution, int64_t step,
                                              struct muslin_sewing_feed *rows, size_t row_size, size_t capacity,
                                              size_t *count, struct muslin_problem *problem);

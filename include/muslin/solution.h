@@ -175,9 +175,9 @@ MUSLIN_API muslin_status muslin_solution_misfits(const struct muslin_solution *s
                                                  size_t row_size, size_t capacity, size_t *count,
                                                  struct muslin_problem *problem);
 
-/* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of those
- * made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the nodes
- * above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
+/* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of
+ * those made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the
+ * nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_path(const struct muslin_solution *solution, muslin_id node, int64_t *steps,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -345,13 +345,13 @@ struct muslin_outline_corner {
 /* The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
  * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners). *count gets how many
  * there are from `first` to the end, *given how many were written; with capacity 0 it only counts. Corners of a row are
- * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn exactly;
- * a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn as it is
- * after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without corners (raw:
- * all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an edge lies the
- * seam by which it is sewn on, also where it only lies on a part of that seam. Time follows outlines x depth. Example: a
- * nine-patch has nine outlines of four corners. MUSLIN_ERR_RANGE: `first` not in 0 .. the number of patches. Since
- * 0.1. */
+ * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
+ * exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn
+ * as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without
+ * corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an
+ * edge lies the seam by which it is sewn on, also where it only lies on a part of that seam. Time follows outlines x
+ * depth. Example: a nine-patch has nine outlines of four corners. MUSLIN_ERR_RANGE: `first` not in 0 .. the number of
+ * patches. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,

@@ -27,6 +27,7 @@
     X(stripquilt_suite) \
     X(supplies_suite) \
     X(quilt_suite) \
+    X(pressing_pieces_suite) \
     X(quilt_unit_suite) \
     X(quilt_shape_suite) \
     X(quilt_field_suite) \
