@@ -43,10 +43,11 @@ static struct field field_of(const struct muslin_solution *solution, uint32_t no
     struct field field = { args[DIAGONAL_COLUMNS], args[DIAGONAL_ROWS], 0, 0, 0, msl_seam_of(solution),
                            args + DIAGONAL_BLOCKS };
     field.block = msl_size_of(solution, (uint32_t)field.nodes[0])->width;
-    if (args[DIAGONAL_SET_OFF] != 0)
+    if (args[DIAGONAL_SET_OFF] != 0) {
         field.set_off = msl_value_of(solution, args[DIAGONAL_SET_OFF]);
-    struct msl_surd runs_on = msl_surd_of(0, field.set_off, 2, 1);
-    field.reach = msl_surd_floor(&runs_on) / field.block;
+        const struct msl_surd runs_on = msl_surd_of(0, field.set_off, 2, 1);
+        field.reach = msl_surd_floor(&runs_on) / field.block;
+    }
     return field;
 }
 

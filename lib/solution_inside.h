@@ -189,8 +189,8 @@ int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node);
 
 /* A seam of the node itself, by its finished ends in the node: it runs upwards, a level one to the right. `first` and
  * `second` are what it joins, numbered: own pieces, then parts; `first` is to the left of it, of a level one above. A
- * seam between two rows of a field on point names their first blocks, one between 60 degree rows the half-triangles at
- * their left. */
+ * seam between two rows of a field on point names their first blocks, that of a corner the block it lies at, and one
+ * between 60 degree rows the half-triangles at their left. */
 struct msl_seam {
     muslin_len from_x;
     muslin_len from_y;

@@ -156,7 +156,8 @@ struct muslin_misfit {
     uint32_t size;
     uint32_t flags;
     muslin_id node;            /* in which they meet */
-    int64_t first;             /* child of it, counted from 0; strips of a set-in: enum muslin_side */
+    int64_t first;             /* child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting
+                                  triangle */
     int64_t second;
     muslin_len first_size;     /* finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
     muslin_len second_size;
@@ -322,8 +323,10 @@ struct muslin_outline {
     muslin_id fabric;
     int64_t first_corner;    /* of its corners in the array of corners */
     int64_t corners;         /* counter-clockwise */
-    int32_t region;          /* of a unit; piece from 1 of a shape, triangles of a field, pieces of rows; 1 of a patch
-                                */
+    int32_t region;          /* of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the
+                                left, right from the top, bottom, left, then corners upper left, lower right, upper
+                                right, lower left; piece from 1 of rows: those given, then the left and the right
+                                half-triangle of each row; 1 of a patch */
     int32_t quarter_turns;   /* how its print lies: clockwise */
     int32_t mirrored;        /* 1 when it is a mirror image: left for right first, then turned */
     int32_t on_point;        /* 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that

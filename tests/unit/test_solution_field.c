@@ -155,6 +155,31 @@ START_TEST(sizes_are_those_of_a_setting_on_point)
 }
 END_TEST
 
+START_TEST(the_widest_field_is_solved)
+{
+    struct sewn s;
+    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    static muslin_id blocks[32768];
+    muslin_id field = 0;
+    begin_sewing(&s);
+    blocks[0] = square_of(&s, 23170);
+    for (int i = 1; i < 32768; i++)
+        blocks[i] = blocks[0];
+    spec.columns = 32768;
+    spec.side_fabric = spec.corner_fabric = s.blue;
+    ck_ok(muslin_quilt_diagonal(s.quilt, &spec, blocks, 32768, &field, NULL));
+    struct muslin_solution *solution = solved(s.quilt, field);
+    const struct muslin_node_size size = size_of(solution, field);
+    /* 32768 x 23170 sqrt 2 = 1073719811.5..., and one of them 32767.33 */
+    ck_assert_int_eq(size.finished_width, 1073719812);
+    ck_assert_int_eq(size.finished_height, 32767);
+    ck_assert_int_eq(size.patches, 32768 + 2 * 32767 + 4);
+    ck_assert_int_eq(size.seams_across, 2 * 32768);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 START_TEST(a_field_too_large_is_refused)
 {
     struct sewn s;
@@ -618,6 +643,139 @@ START_TEST(pieces_fill_the_rows)
 }
 END_TEST
 
+/* ---- seams ------------------------------------------------------------------------------------------------------ */
+
+/* Ends of a node's own seams, in their order: from x and y to x and y. */
+static void ck_ends(const struct muslin_solution *solution, muslin_id node, int64_t n, const muslin_len (*expected)[4])
+{
+    const struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+    struct muslin_pressing_plan *plan = NULL;
+    struct muslin_pressed_seam rows[64];
+    size_t count = 0;
+    int64_t found = 0;
+    ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
+    ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], 64, &count, NULL));
+    for (size_t i = 0; i < count; i++) {
+        if (rows[i].node != node)
+            continue;
+        ck_assert_int_lt(found, n);
+        ck_assert_int_eq(rows[i].seam, found);
+        const muslin_len ends[] = { rows[i].from_x, rows[i].from_y, rows[i].to_x, rows[i].to_y };
+        for (int k = 0; k < 4; k++)
+            ck_assert_msg(ends[k] == expected[found][k], "seam %d: %d", (int)found, (int)ends[k]);
+        found++;
+    }
+    ck_assert_int_eq(found, n);
+    muslin_pressing_free(plan);
+}
+
+/* How much a node takes to sew: its seams, all together, the longest. */
+static void ck_sewn(const struct muslin_solution *solution, muslin_id node, int64_t seams, muslin_len sewn,
+                    muslin_len longest)
+{
+    struct muslin_sewing_row rows[64];
+    size_t count = 0;
+    ck_ok(muslin_sewing_steps(solution, rows, sizeof rows[0], 64, &count, NULL));
+    for (size_t i = 0; i < count; i++) {
+        if (rows[i].node != node)
+            continue;
+        ck_assert_int_eq(rows[i].seams, seams);
+        ck_assert_int_eq(rows[i].sewn, sewn);
+        ck_assert_int_eq(rows[i].seam_longest, longest);
+        return;
+    }
+    ck_abort_msg("no step makes the node");
+}
+
+START_TEST(seams_on_point_have_their_ends)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id field = field_of(&s, 2, 2, square_of(&s, WHOLE_IN(6)), 0);
+    struct muslin_solution *solution = solved(s.quilt, field);
+    const muslin_len touching[][4] = {
+        { 68968, 103453, 103453, 137937 }, { 0, 34484, 34484, 68968 }, { 68968, 34484, 103453, 68968 },
+        { 34484, 68968, 68968, 103453 }, { 103453, 68968, 137937, 103453 }, { 34484, 0, 68968, 34484 },
+        { 137937, 34484, 34484, 137937 }, { 103453, 0, 0, 103453 }, /* below rows, upwards */
+        { 0, 103453, 34484, 137937 }, { 103453, 0, 137937, 34484 }, { 137937, 103453, 103453, 137937 },
+        { 34484, 0, 0, 34484 }
+    };
+    ck_ends(solution, field, 12, touching);
+    muslin_solution_free(solution);
+    /* 1 x 1 of 2 in that floats 3 in, B = 16256, f = 24384: the upper left corner's seam, u = 0, ends on v = B and 0;
+       tips at f and f + 22989.46, where the others' seams cross the edge at 11494.73 and 2 f + 11494.73 */
+    field = field_of(&s, 1, 1, square_of(&s, WHOLE_IN(2)), fixed_of(s.quilt, WHOLE_IN(3)));
+    solution = solved(s.quilt, field);
+    const muslin_len floating[][4] = { { 24384, 35879, 35879, 47373 },
+                                       { 35879, 24384, 47373, 35879 },
+                                       { 71757, 11495, 11495, 71757 },
+                                       { 60263, 0, 0, 60263 } };
+    ck_ends(solution, field, 4, floating);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* e = 2032, 2 e = 4064: B + 2 e = 52832 between blocks. A corner is sewn on along a block and, beyond it, f sqrt 2 and
+ * e sqrt 2 to either side: 48768 + 4064 sqrt 2 = 54515.36. */
+START_TEST(seams_on_point_have_their_length)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id six = square_of(&s, WHOLE_IN(6));
+    muslin_id touching = field_of(&s, 2, 2, six, 0);
+    struct muslin_solution *solution = solved(s.quilt, touching);
+    /* two row seams end at the raw edges of the longest row: 3 B + 2 e = 150368 */
+    ck_sewn(solution, touching, 12, 6 * 52832 + 2 * 150368 + 4 * 54515, 150368);
+    muslin_solution_free(solution);
+    /* 3 x 3: the outer row seams run from outside to outside, 3 B + 2 e sqrt 2 = 152051.36; the inner ones as above */
+    muslin_id larger = field_of(&s, 3, 3, six, 0);
+    solution = solved(s.quilt, larger);
+    ck_sewn(solution, larger, 24, 16 * 52832 + 2 * 152051 + 2 * 247904 + 4 * 54515, 247904);
+    muslin_solution_free(solution);
+    /* floating 1 in: corners 48768 + (2 f + 2 e) sqrt 2 = 77504.82 */
+    muslin_id floating = field_of(&s, 2, 2, six, fixed_of(s.quilt, WHOLE_IN(1)));
+    solution = solved(s.quilt, floating);
+    ck_sewn(solution, floating, 12, 6 * 52832 + 2 * 150368 + 4 * 77505, 150368);
+    muslin_solution_free(solution);
+    /* one block: two corners along it, 52832, the others from outside to outside */
+    muslin_id one = field_of(&s, 1, 1, six, 0);
+    solution = solved(s.quilt, one);
+    ck_sewn(solution, one, 4, 2 * 52832 + 2 * 54515, 54515);
+    muslin_solution_free(solution);
+    /* two blocks side by side, and one above the other */
+    muslin_id across = field_of(&s, 2, 1, six, 0);
+    muslin_id down = field_of(&s, 1, 2, six, 0);
+    const muslin_id both[] = { across, down };
+    muslin_id top = join_of(s.quilt, MUSLIN_ACROSS, both, 2);
+    solution = solved(s.quilt, top);
+    /* left of the second block and of the triangle below, one row seam 2 B + 2 e = 101600; the seams of the first two
+       corners stop at one end, 48768 + 2032 + 2032 sqrt 2 = 53673.68 */
+    ck_sewn(solution, across, 2 + 1 + 4, 2 * 52832 + 101600 + 2 * 53674 + 2 * 54515, 101600);
+    ck_sewn(solution, down, 2 + 1 + 4, 2 * 52832 + 101600 + 2 * 53674 + 2 * 54515, 101600);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+START_TEST(seams_of_60_degree_rows_have_ends_and_length)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id rows = rows_of(&s, 2, 2, fixed_of(s.quilt, WHOLE_IN(3)), "2231");
+    struct muslin_solution *solution = solved(s.quilt, rows);
+    const muslin_len ends[][4] = {
+        { 14078, 24384, 0, 48768 }, { 42234, 24384, 28156, 48768 }, { 0, 0, 14078, 24384 }, { 56312, 0, 42234, 24384 },
+        { 70391, 24384, 56312, 48768 }, { 56312, 0, 70391, 24384 }, { 0, 24384, 70391, 24384 }
+    };
+    ck_ends(solution, rows, 7, ends);
+    /* slanted ones 2 (H + 2 e) / sqrt 3 = 32848.92, the level one 5 H / sqrt 3 + 2 e = 74454.54 */
+    ck_sewn(solution, rows, 7, 6 * 32849 + 74455, 74455);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 /* ---- memory ----------------------------------------------------------------------------------------------------- */
 
 static void ck_every_allocation(struct sewn *s, muslin_id root)
@@ -655,6 +813,7 @@ Suite *solution_field_suite(void)
     TCase *on_point = tcase_create("on point");
     tcase_add_test(on_point, a_field_on_point_has_its_size);
     tcase_add_test(on_point, sizes_are_those_of_a_setting_on_point);
+    tcase_add_test(on_point, the_widest_field_is_solved);
     tcase_add_test(on_point, a_field_too_large_is_refused);
     tcase_add_test(on_point, seams_are_counted_through_the_tips);
     tcase_add_test(on_point, triangles_touch_the_edge);
@@ -671,6 +830,11 @@ Suite *solution_field_suite(void)
     tcase_add_test(sixty, diamonds_and_half_hexagons_are_drawn);
     tcase_add_test(sixty, pieces_fill_the_rows);
     suite_add_tcase(suite, sixty);
+    TCase *seams = tcase_create("seams");
+    tcase_add_test(seams, seams_on_point_have_their_ends);
+    tcase_add_test(seams, seams_on_point_have_their_length);
+    tcase_add_test(seams, seams_of_60_degree_rows_have_ends_and_length);
+    suite_add_tcase(suite, seams);
     TCase *memory = tcase_create("memory");
     tcase_add_test(memory, every_allocation_may_fail);
     suite_add_tcase(suite, memory);
