@@ -223,6 +223,34 @@ START_TEST(units_alike_share_their_recipes)
 }
 END_TEST
 
+START_TEST(units_of_another_size_are_other_units)
+{
+    static struct listed listed;
+    static const muslin_len sizes[][3] = { { WHOLE_IN(4), WHOLE_IN(6), WHOLE_IN(1) },
+                                           { WHOLE_IN(4), WHOLE_IN(7), WHOLE_IN(1) },
+                                           { WHOLE_IN(5), WHOLE_IN(6), WHOLE_IN(1) },
+                                           { WHOLE_IN(4), WHOLE_IN(6), WHOLE_IN(2) } };
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_id colours[] = { sewn.blue, sewn.white };
+    muslin_id row[5];
+    row[4] = unit_of(&sewn, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, 1, sizes_for(MUSLIN_UNIT_HALF_SQUARE),
+                     colours, 2);
+    for (size_t i = 0; i < 4; i++)
+        row[i] = unit_of(&sewn, MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 1, sizes[i], colours, 2);
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, row, 5));
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 7, 8), IN(6, 7, 8)), 1, 2, 1);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 1, 2), IN(4, 1, 2)), 2, 2, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(7, 1, 2), IN(4, 1, 2)), 1, 1, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 1, 2), IN(5, 1, 2)), 1, 1, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.white, IN(1, 1, 2), IN(1, 1, 2)), 12, 12, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.white, IN(2, 1, 2), IN(2, 1, 2)), 4, 4, 0);
+    ck_assert_uint_eq(listed.cut_count, 5 + 2);
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* Half-rectangles: three of the first hand, two mirror images of it, one made of the second hand: three of each hand,
  * two rectangles of each fabric for each. */
 START_TEST(mirror_images_count_for_the_other_hand)
@@ -809,6 +837,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(units, every_recipe_comes_into_the_list);
     tcase_add_test(units, star_blocks_share_the_recipes_of_their_geese);
     tcase_add_test(units, units_alike_share_their_recipes);
+    tcase_add_test(units, units_of_another_size_are_other_units);
     tcase_add_test(units, mirror_images_count_for_the_other_hand);
     tcase_add_test(units, split_quarters_make_both_hands);
     tcase_add_test(units, prints_of_whole_rectangles_are_counted);
