@@ -272,7 +272,7 @@ START_TEST(mirror_images_count_for_the_other_hand)
         ck_assert_int_eq(cut->hand, i % 2 == 0 ? 1 : 2);
         ck_assert_int_eq(cut->fabric, i < 2 ? sewn.blue : sewn.white);
         ck_counts(cut, 2, 4, 1);
-        ck_assert_int_lt(cut->cut_width, cut->cut_height); /* it stays as it lies: turned, its cut would lean the other way */
+        ck_assert_int_lt(cut->cut_width, cut->cut_height); /* as it lies: turned, its cut would lean the other way */
         ck_assert_int_eq(cut->nodes, i % 2 == 0 ? 1 : 2);
     }
     end_list(&listed);
@@ -806,6 +806,35 @@ static muslin_id everything(struct sewn *sewn)
     return join_of(sewn->quilt, MUSLIN_ACROSS, all, n);
 }
 
+/* From a strip, pieces take their pitch each, as high as the strip. */
+static int64_t area_cut(const struct muslin_cut *cut)
+{
+    muslin_len width = cut->pitch != 0 ? cut->pitch : cut->cut_width;
+    return width * cut->cut_height * cut->count;
+}
+
+START_TEST(more_is_cut_than_is_seen)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_totals totals = { .size = sizeof totals };
+    begin_sewing(&sewn);
+    muslin_id top = everything(&sewn);
+    for (solve.tops = 1; solve.tops <= 4; solve.tops++) {
+        int64_t area = 0;
+        list_with(&listed, sewn.quilt, top, &solve);
+        ck_ok(muslin_solution_totals(listed.solution, &totals, NULL));
+        ck_assert_int_eq(totals.cuts, (int64_t)listed.cut_count);
+        for (size_t i = 0; i < listed.cut_count; i++)
+            area += area_cut(&listed.cuts[i]);
+        ck_assert_int_gt(2 * area, solve.tops * totals.patch_area);
+        end_list(&listed);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 START_TEST(every_allocation_may_fail)
 {
     struct sewn sewn;
@@ -853,6 +882,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(others, ends_of_rows_are_cut_in_pairs_from_rectangles);
     tcase_add_test(others, ends_of_rows_are_of_the_hand_that_is_drawn);
     tcase_add_test(others, rows_too_high_for_a_strip_are_refused);
+    tcase_add_test(others, more_is_cut_than_is_seen);
     tcase_add_test(others, every_allocation_may_fail);
     suite_add_tcase(suite, others);
     return suite;
