@@ -151,6 +151,9 @@ static void cut_alike(struct msl_solving *solving, struct alike *alike)
     }
     (void)muslin_unit_pieces(&alike->unit, alike->pieces, sizeof alike->pieces[0], 2 * UNIT_ROWS_MOST, &alike->rows,
                              NULL);
+    struct muslin_unit_plan plan = { .size = sizeof plan };
+    (void)muslin_unit_recipe(&alike->unit, &plan, NULL);
+    msl_size_of(s, alike->first->row)->spare = plan.spare_units;
     for (size_t row = 0; row < alike->rows; row++)
         cut_piece(solving, alike, row);
 }
