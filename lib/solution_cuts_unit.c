@@ -32,10 +32,11 @@ static int unit_is_before(const void *context, uint32_t a, uint32_t b)
     return trait_of(s, a, i) < trait_of(s, b, i);
 }
 
+/* Of two that follow each other when sorted. */
 static int is_same_unit(const struct muslin_solution *s, const struct msl_rank *a, const struct msl_rank *b)
 {
     return a->group == b->group && a->first == b->first && a->second == b->second &&
-           !unit_is_before(s, a->row, b->row) && !unit_is_before(s, b->row, a->row);
+           !unit_is_before(s, a->row, b->row);
 }
 
 /* ---- hands ------------------------------------------------------------------------------------------------------ */

@@ -223,6 +223,34 @@ START_TEST(units_alike_share_their_recipes)
 }
 END_TEST
 
+START_TEST(units_of_another_size_are_other_units)
+{
+    static struct listed listed;
+    static const muslin_len sizes[][3] = { { WHOLE_IN(4), WHOLE_IN(6), WHOLE_IN(1) },
+                                           { WHOLE_IN(4), WHOLE_IN(7), WHOLE_IN(1) },
+                                           { WHOLE_IN(5), WHOLE_IN(6), WHOLE_IN(1) },
+                                           { WHOLE_IN(4), WHOLE_IN(6), WHOLE_IN(2) } };
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_id colours[] = { sewn.blue, sewn.white };
+    muslin_id row[5];
+    row[4] = unit_of(&sewn, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, 1, sizes_for(MUSLIN_UNIT_HALF_SQUARE),
+                     colours, 2);
+    for (size_t i = 0; i < 4; i++)
+        row[i] = unit_of(&sewn, MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 1, sizes[i], colours, 2);
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, row, 5));
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 7, 8), IN(6, 7, 8)), 1, 2, 1);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 1, 2), IN(4, 1, 2)), 2, 2, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(7, 1, 2), IN(4, 1, 2)), 1, 1, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 1, 2), IN(5, 1, 2)), 1, 1, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.white, IN(1, 1, 2), IN(1, 1, 2)), 12, 12, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.white, IN(2, 1, 2), IN(2, 1, 2)), 4, 4, 0);
+    ck_assert_uint_eq(listed.cut_count, 5 + 2);
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* Half-rectangles: three of the first hand, two mirror images of it, one made of the second hand: three of each hand,
  * two rectangles of each fabric for each. */
 START_TEST(mirror_images_count_for_the_other_hand)
@@ -244,7 +272,7 @@ START_TEST(mirror_images_count_for_the_other_hand)
         ck_assert_int_eq(cut->hand, i % 2 == 0 ? 1 : 2);
         ck_assert_int_eq(cut->fabric, i < 2 ? sewn.blue : sewn.white);
         ck_counts(cut, 2, 4, 1);
-        ck_assert_int_lt(cut->cut_width, cut->cut_height); /* it stays as it lies: turned, its cut would lean the other way */
+        ck_assert_int_lt(cut->cut_width, cut->cut_height); /* as it lies: turned, its cut would lean the other way */
         ck_assert_int_eq(cut->nodes, i % 2 == 0 ? 1 : 2);
     }
     end_list(&listed);
@@ -778,6 +806,35 @@ static muslin_id everything(struct sewn *sewn)
     return join_of(sewn->quilt, MUSLIN_ACROSS, all, n);
 }
 
+/* From a strip, pieces take their pitch each, as high as the strip. */
+static int64_t area_cut(const struct muslin_cut *cut)
+{
+    muslin_len width = cut->pitch != 0 ? cut->pitch : cut->cut_width;
+    return width * cut->cut_height * cut->count;
+}
+
+START_TEST(more_is_cut_than_is_seen)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_totals totals = { .size = sizeof totals };
+    begin_sewing(&sewn);
+    muslin_id top = everything(&sewn);
+    for (solve.tops = 1; solve.tops <= 4; solve.tops++) {
+        int64_t area = 0;
+        list_with(&listed, sewn.quilt, top, &solve);
+        ck_ok(muslin_solution_totals(listed.solution, &totals, NULL));
+        ck_assert_int_eq(totals.cuts, (int64_t)listed.cut_count);
+        for (size_t i = 0; i < listed.cut_count; i++)
+            area += area_cut(&listed.cuts[i]);
+        ck_assert_int_gt(2 * area, solve.tops * totals.patch_area);
+        end_list(&listed);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 START_TEST(every_allocation_may_fail)
 {
     struct sewn sewn;
@@ -809,6 +866,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(units, every_recipe_comes_into_the_list);
     tcase_add_test(units, star_blocks_share_the_recipes_of_their_geese);
     tcase_add_test(units, units_alike_share_their_recipes);
+    tcase_add_test(units, units_of_another_size_are_other_units);
     tcase_add_test(units, mirror_images_count_for_the_other_hand);
     tcase_add_test(units, split_quarters_make_both_hands);
     tcase_add_test(units, prints_of_whole_rectangles_are_counted);
@@ -824,6 +882,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(others, ends_of_rows_are_cut_in_pairs_from_rectangles);
     tcase_add_test(others, ends_of_rows_are_of_the_hand_that_is_drawn);
     tcase_add_test(others, rows_too_high_for_a_strip_are_refused);
+    tcase_add_test(others, more_is_cut_than_is_seen);
     tcase_add_test(others, every_allocation_may_fail);
     suite_add_tcase(suite, others);
     return suite;
