@@ -8,13 +8,18 @@
  * are exceptions.
  *
  * Seams       The seams of a node are numbered from 0: of a join, seam k lies between children k and k + 1; of a unit
- *             or a shape, of a pinwheel, a set-in, a field or rows, as muslin_pressing_seams() lists them. A seam that
- *             runs down is pressed to the left or right, one that runs across up or down, a slanted one so too, by the
- *             side on which its first piece lies.
+ *             or a shape, of a pinwheel, a set-in, a field or rows, as muslin_pressing_seams() lists them. A seam is
+ *             pressed to the left or right, one that runs across up or down. Its first piece is the left one, or the
+ *             upper one.
+ * Meetings    Ends count as one place when they are no more than two ticks apart. Where several seams of one side end
+ *             at one place, those at right angles to the edge count and slanted ones beside them do not; without such,
+ *             all of them do. So points of half-squares meet along the edge between two of them, and where four come
+ *             together the seams between them meet. Pieces within one unit, shape or set-in are not held against each
+ *             other. An end that is trimmed away meets as if it lay on the trimmed edge, if it stands at right angles
+ *             to it, else nothing.
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
- *               base.h. MUSLIN_ERR_FOREIGN: an id of another quilt, or of a node that the solved one does not hold.
- *               What else a call can return stands with it.
+ *               base.h. What else a call can return stands with it.
  */
 #ifndef MUSLIN_PRESSING_H
 #define MUSLIN_PRESSING_H
@@ -39,12 +44,17 @@ struct muslin_pressing_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);
 
-/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; then what
- * joins ask for is never broken at all; then the fewest copies pressed the other way; then the preference for the
- * darker side. Meetings of seams that are pressed open are left out. The plan is the best there is when `proven` says
- * so (small trees always), and never has more exceptions than rows pressed in turn. Same request, same plan.
- * MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit. Example: rows of equal blocks:
- * every other row the other way, no exception. Since 0.1. */
+/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what joins
+ * ask for is never broken at all, in no copy. Then come few copies pressed the other way, and then the preference for
+ * the darker side: fabrics whose darkness is stated and differs, else the first region of a unit. These two are sought
+ * step by step and not proved. Meetings of seams that are pressed open are left out. The plan is the best there is when
+ * `proven` says so (small trees always), and never has more exceptions than all pressed in turn, see `alternating`.
+ * In joins of more than 64 children that repeat after 32 or fewer, places that lie two repeats apart are taken alike;
+ * meetings there are told once, at the first. Same request, same plan. MUSLIN_ERR_RANGE, MUSLIN_ERR_CHOICE: a member
+ * outside its range or choices. MUSLIN_ERR_WORK_LIMIT: edges of different nodes have more than 2^26 pieces in all.
+ * MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit. Source: a system of linear
+ * equations over two elements, solved by elimination; branch and bound where not all can hold. Example: rows of equal
+ * blocks: every other row the other way, no exception. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
                                                 const struct muslin_pressing_spec *spec,
                                                 struct muslin_pressing_plan **out, struct muslin_problem *problem);
@@ -55,19 +65,19 @@ MUSLIN_API void muslin_pressing_free(struct muslin_pressing_plan *pressing);
 struct muslin_pressed_totals {
     uint32_t size;
     uint32_t flags;
-    int64_t meetings;       /* in all tops */
+    int64_t meetings;       /* in all tops, those left out not counted */
     int64_t exceptions;     /* of those, that do not nest */
     int64_t least;          /* no plan of this sort has fewer */
-    int64_t alternating;    /* exceptions when joins are pressed in turn: all of the first child to the first side, all
-                               of the second to the other, and so on */
+    int64_t alternating;    /* exceptions when all is pressed in turn: every seam to its first piece, and joins take
+                               their second child the other way, their fourth, and so on, where none asks otherwise */
     int64_t open;           /* meetings left out, as a seam is pressed open */
     int64_t other_way;      /* copies of nodes with seams of their own that are pressed the other way */
     int64_t work;           /* steps taken */
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
 };
-/* How well it nests. Constant time. Example: 3 x 3 blocks whose edges have two seams each: 28 meetings, no exception.
- * Since 0.1. */
+/* How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every
+ * edge between two of them and one wherever four come together; no exception. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing,
                                                 struct muslin_pressed_totals *out, struct muslin_problem *problem);
 
@@ -82,8 +92,8 @@ enum muslin_press {
 enum muslin_other_way {
     MUSLIN_OTHER_NONE = 1,      /* no copy is pressed the other way */
     MUSLIN_OTHER_PRESSED = 2,   /* press so many copies the other way */
-    MUSLIN_OTHER_SETS = 3,      /* cut from strip sets of their own, pressed the other way */
-    MUSLIN_OTHER_TURNED = 4     /* segments turned end for end: they look the same */
+    MUSLIN_OTHER_SETS = 3,      /* cut them from strip sets of their own, pressed the other way */
+    MUSLIN_OTHER_TURNED = 4     /* turn segments end for end: they look the same */
 };
 
 struct muslin_pressed_seam {
@@ -102,7 +112,10 @@ struct muslin_pressed_seam {
     int32_t other;             /* enum muslin_other_way */
     int32_t preferred;         /* 1: as preferred, 2: against it, 0: no preference */
 };
-/* Every seam of every different node, in their order. Of strip-pieced joins they are the set's. Time follows the seams.
+/* Every seam of every different node, in their order. A node is shown as most of its copies are pressed. Of
+ * strip-pieced joins they are the set's, and all of a set is pressed alike: copies the other way are cut from another
+ * set, or turned end for end where that looks the same and the pressing is the same from both ends. Time follows the
+ * seams.
  * Example: a row of three patches has two, both to the right, and for every other row to the left. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing,
                                                struct muslin_pressed_seam *rows, size_t row_size,

@@ -1,0 +1,98 @@
+/* test_pressing.h - what the tests of pressing plans share.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_TEST_PRESSING_H
+#define MUSLIN_TEST_PRESSING_H
+
+#include "test_quilt.h"
+
+static inline struct muslin_pressing_plan *pressed_with(const struct muslin_solution *solution, int64_t work_limit,
+                                                        int32_t prefer)
+{
+    struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+    struct muslin_pressing_plan *plan = NULL;
+    spec.work_limit = work_limit;
+    spec.prefer = prefer;
+    ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
+    return plan;
+}
+
+static inline struct muslin_pressing_plan *pressed(const struct muslin_solution *solution)
+{
+    return pressed_with(solution, 2000000, 1);
+}
+
+static inline struct muslin_pressed_totals totals_of(const struct muslin_pressing_plan *plan)
+{
+    struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
+    ck_ok(muslin_pressing_totals(plan, &totals, NULL));
+    return totals;
+}
+
+/* Totals of a tree, asked for and forgotten. */
+static inline struct muslin_pressed_totals totals_pressed(struct muslin_quilt *quilt, muslin_id root)
+{
+    struct muslin_solution *solution = solved(quilt, root);
+    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_pressed_totals totals = totals_of(plan);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    return totals;
+}
+
+/* All rows, to be freed by the caller. */
+static inline struct muslin_pressed_seam *seams_of(const struct muslin_pressing_plan *plan, size_t *count)
+{
+    ck_ok(muslin_pressing_seams(plan, NULL, sizeof(struct muslin_pressed_seam), 0, count, NULL));
+    struct muslin_pressed_seam *rows = calloc(*count + 1, sizeof *rows);
+    ck_ok(muslin_pressing_seams(plan, rows, sizeof *rows, *count, count, NULL));
+    return rows;
+}
+
+static inline struct muslin_pressed_child *children_of(const struct muslin_pressing_plan *plan, size_t *count)
+{
+    ck_ok(muslin_pressing_children(plan, NULL, sizeof(struct muslin_pressed_child), 0, count, NULL));
+    struct muslin_pressed_child *rows = calloc(*count + 1, sizeof *rows);
+    ck_ok(muslin_pressing_children(plan, rows, sizeof *rows, *count, count, NULL));
+    return rows;
+}
+
+static inline struct muslin_pressing_exception *exceptions_of(const struct muslin_pressing_plan *plan, size_t *count)
+{
+    ck_ok(muslin_pressing_exceptions(plan, NULL, sizeof(struct muslin_pressing_exception), 0, count, NULL));
+    struct muslin_pressing_exception *rows = calloc(*count + 1, sizeof *rows);
+    ck_ok(muslin_pressing_exceptions(plan, rows, sizeof *rows, *count, count, NULL));
+    return rows;
+}
+
+static inline muslin_id fabric_so_dark(struct muslin_quilt *quilt, int32_t darkness)
+{
+    struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
+    muslin_id id = 0;
+    spec.darkness = darkness;
+    ck_ok(muslin_quilt_fabric(quilt, &spec, "cloth", 5, &id, NULL));
+    return id;
+}
+
+static inline muslin_id join_pressed(struct muslin_quilt *quilt, int32_t axis, int32_t press,
+                                     const muslin_id *children, size_t n)
+{
+    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    muslin_id id = 0;
+    spec.axis = axis;
+    spec.press = press;
+    ck_ok(muslin_quilt_join(quilt, &spec, children, n, &id, NULL));
+    return id;
+}
+
+/* Columns x rows of one node, turned as this pattern says. */
+static inline muslin_id turned_repeat_of(struct muslin_quilt *quilt, muslin_id node, int64_t columns, int64_t rows,
+                                         const int32_t *turns, int64_t turn_columns, int64_t turn_rows)
+{
+    muslin_id id = 0;
+    ck_ok(muslin_quilt_repeat(quilt, node, columns, rows, turns, (size_t)(turn_columns * turn_rows), turn_columns,
+                              turn_rows, &id, NULL));
+    return id;
+}
+
+#endif
