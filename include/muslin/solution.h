@@ -230,8 +230,8 @@ struct muslin_cut {
     int32_t hand;              /* 1, or 2 for mirrored ones */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0 */
-    uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or may
-                                  lie so: scattered */
+    uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or,
+                                  scattered, may lie so */
     int32_t pad;
 };
 /* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in
@@ -264,19 +264,19 @@ struct muslin_strip_set {
     int64_t cuts_apart;         /* cuts when every patch is cut by itself: strips of its height, cut across */
     int64_t cuts_in_sets;       /* cuts when it is strip-pieced */
     muslin_len shorter_by;      /* strips may be this much shorter before a set gives less */
-    int32_t used;               /* 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at
-                                   least half of its segments are needed, and no print would show that it lies turned
-                                   in strips */
+    int32_t used;               /* 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts,
+                                   at least half of its segments are needed, and no print would show that it lies
+                                   turned in strips */
     int32_t turns;              /* 1 when a segment turned end for end looks the same and its order need not stay */
     uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS; MUSLIN_WARN_PRINT_TURNED: in strips a
                                    print lies otherwise than in patches cut by themselves */
     int32_t pad;
 };
-/* Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the same
- * allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the cloth and
- * one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight through.
- * Yields are muslin_stripset_yield()'s. Example: nine rows of three
- * 2 in squares: segments of 2 1/2 in, sixteen from a 40 in set, one set. Since 0.1. */
+/* Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the
+ * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the
+ * cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight
+ * through. Yields are muslin_stripset_yield()'s. Example: nine rows of three 2 in squares: segments of 2 1/2 in,
+ * sixteen from a 40 in set, one set. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_strip_sets(const struct muslin_solution *solution,
                                                     struct muslin_strip_set *rows, size_t row_size, size_t capacity,
                                                     size_t *count, struct muslin_problem *problem);

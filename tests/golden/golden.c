@@ -311,4 +311,5 @@ void golden_run(struct golden *g)
     golden_scatter(g);
     golden_quilt(g);
     golden_solution(g);
+    golden_quilt_unit(g);
 }

@@ -50,6 +50,7 @@ void golden_supplies(struct golden *g);
 void golden_scatter(struct golden *g);
 void golden_quilt(struct golden *g);
 void golden_solution(struct golden *g);
+void golden_quilt_unit(struct golden *g);
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 
