@@ -312,4 +312,6 @@ void golden_run(struct golden *g)
     golden_quilt(g);
     golden_solution(g);
     golden_quilt_unit(g);
+    golden_pressing(g);
+    golden_sewing(g);
 }
