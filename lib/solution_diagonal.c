@@ -712,14 +712,8 @@ static struct msl_seam corner_seam(const struct field *field, enum side corner)
     bound_piece(field, piece, &shape);
     const struct line *before = &shape.lines[shape.count - 1];
     const struct line *after = &shape.lines[1];
-<<<<<<< HEAD
     struct msl_seam seam = { 0, 0, 0, 0, corner_sewn(field, corner), left ? piece : other, left ? other : piece };
     place_ends(field, &shape.lines[0], left ? before : after, left ? after : before, &seam);
-=======
-    const int at_left = corner == CORNER_TOP_LEFT || corner == CORNER_BOTTOM_LEFT;
-    struct msl_seam seam = { 0, 0, 0, 0, corner_sewn(field, corner), at_left ? piece : other, at_left ? other : piece };
-    place_ends(field, &shape.lines[0], turned ? after : before, turned ? before : after, &seam);
->>>>>>> 5f4674ba930920d835f7daac750c1f1500b9c94c
     return seam;
 }
 

@@ -127,10 +127,83 @@ static void sets(struct golden *g, struct shelf *shelf)
     }
 }
 
+/* A grid of a block of three patches of two fabrics, some turned. */
+static muslin_id draw_top(struct golden *g, struct muslin_quilt *quilt, const muslin_id *fabrics)
+{
+    static const int32_t turns[] = { 0, 1, 2, 3 };
+    muslin_id size = 0;
+    muslin_id patches[3] = { 0 };
+    muslin_id block = 0;
+    muslin_id top = 0;
+    muslin_quilt_fixed(quilt, draw_between(g, 1, 48) * (MUSLIN_TICKS_PER_INCH / 8), &size, NULL);
+    for (int32_t i = 0; i < 3; i++) {
+        struct muslin_patch_spec patch;
+        muslin_len third = 0;
+        muslin_patch_spec_init(&patch, (uint32_t)sizeof patch);
+        muslin_length_multiply(8128, draw_between(g, 1, 3), &third);
+        muslin_quilt_fixed(quilt, third, &patch.width, NULL);
+        patch.fabric = fabrics[draw_below(g, 2)];
+        patch.height = size;
+        muslin_quilt_patch(quilt, &patch, &patches[i], NULL);
+    }
+    struct muslin_join_spec join;
+    muslin_join_spec_init(&join, (uint32_t)sizeof join);
+    join.axis = MUSLIN_ACROSS;
+    muslin_quilt_join(quilt, &join, patches, 3, &block, NULL);
+    int64_t columns = draw_between(g, 1, 4);
+    int64_t rows = draw_between(g, 1, 4);
+    int64_t turned = draw_between(g, 1, 4);
+    muslin_quilt_repeat(quilt, block, columns, rows, turns, (size_t)turned, turned, 1, &top, NULL);
+    return top;
+}
+
+static void touches_of(struct golden *g, const struct muslin_solution *solution, muslin_id fabric, struct shelf *shelf)
+{
+    struct muslin_touch_spec rows[TOUCHES] = { { 0 } };
+    size_t count = 77;
+    int64_t places = 77;
+    size_t capacity = draw_rarely(g, 9) ? 0 : TOUCHES;
+    struct muslin_allocator memory = shelf_open(shelf);
+    shelf_refuse(g, shelf, 40, 12);
+    told(g, muslin_scatter_touches(solution, draw_rarely(g, 40) ? 0 : fabric, &memory, rows, sizeof rows[0], capacity,
+                                   &count, &places, ask(g)));
+    take_number(g, (int64_t)count);
+    take_number(g, places);
+    for (int32_t i = 0; i < TOUCHES; i++)
+        TAKE(g, muslin_touch_spec, rows[i]);
+}
+
+static void tops(struct golden *g, struct shelf *shelf, struct shelf *quilts)
+{
+    for (int32_t round = 0; round < SCATTERS; round++) {
+        struct muslin_quilt_spec spec;
+        struct muslin_quilt_fabric_spec cloth;
+        struct muslin_solve_spec solve;
+        struct muslin_quilt *quilt = NULL;
+        struct muslin_solution *solution = NULL;
+        muslin_id fabrics[2] = { 0 };
+        struct muslin_allocator memory = shelf_open(quilts);
+        muslin_quilt_spec_init(&spec, (uint32_t)sizeof spec);
+        spec.tag = 1;
+        muslin_quilt_create(&spec, &memory, &quilt, NULL);
+        muslin_quilt_fabric_spec_init(&cloth, (uint32_t)sizeof cloth);
+        muslin_quilt_fabric(quilt, &cloth, "a", 1, &fabrics[0], NULL);
+        muslin_quilt_fabric(quilt, &cloth, "b", 1, &fabrics[1], NULL);
+        muslin_id top = draw_top(g, quilt, fabrics);
+        muslin_solve_spec_init(&solve, (uint32_t)sizeof solve);
+        take_number(g, muslin_solution_create(quilt, top, &solve, NULL, 0, 0, &solution, NULL));
+        touches_of(g, solution, fabrics[0], shelf);
+        muslin_solution_free(solution);
+        muslin_quilt_free(quilt);
+    }
+}
+
 void golden_scatter(struct golden *g)
 {
     static struct shelf shelf;
+    static struct shelf quilts;
     prints(g, &shelf);
     blocks(g, &shelf);
     sets(g, &shelf);
+    tops(g, &shelf, &quilts);
 }
