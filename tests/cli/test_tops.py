@@ -104,7 +104,7 @@ def test_a_sheet_says_how_large_and_what_to_do(name: str) -> None:
 
 
 def test_strips_are_counted_by_the_set() -> None:
-    # 20 blocks of 12 in are cut 12 1/2 in wide, three from a set of 40 in: seven sets, each with a strip of six fabrics.
+    # 20 blocks of 12 in are cut 12 1/2 in wide, three from a set of 40 in: seven sets, a strip of each of six fabrics.
     sheet = text("rails")
     assert sheet.count("  7  40 in x 2 1/2 in, strips for strip sets") == 6
     assert "7 x sew strips into sets, 6 pieces: " in sheet

@@ -3,46 +3,9 @@
  * SPDX-License-Identifier: MIT */
 #include "golden.h"
 
-/* ---- memory without a C library: given out from one end, given back all at once ----------------------------------- */
-
-struct arena {
-    size_t used;
-    union {
-        int64_t align;
-        unsigned char bytes[1 << 18];
-    } room;
-};
-
-static struct arena arena;
-
-static void *arena_alloc(void *context, size_t size)
-{
-    struct arena *a = context;
-    size_t from = (a->used + 15) / 16 * 16;
-    if (size > sizeof a->room - from)
-        return NULL;
-    a->used = from + size;
-    return a->room.bytes + from;
-}
-
-static void *arena_realloc(void *context, void *block, size_t old_size, size_t size)
-{
-    unsigned char *moved = arena_alloc(context, size);
-    for (size_t i = 0; moved != NULL && i < old_size && i < size; i++)
-        moved[i] = ((const unsigned char *)block)[i];
-    return moved;
-}
-
-static void arena_free(void *context, void *block, size_t size)
-{
-    (void)context;
-    (void)block;
-    (void)size;
-}
-
-static const struct muslin_allocator from_arena = { arena_alloc, arena_realloc, arena_free, &arena };
-
 /* ---- leaves ------------------------------------------------------------------------------------------------------- */
+
+static struct shelf shelf;
 
 struct leaf {
     struct muslin_quilt *quilt;
@@ -55,13 +18,13 @@ static void begin_leaf(struct golden *g, struct leaf *leaf)
 {
     struct muslin_quilt_spec quilt = MUSLIN_QUILT_SPEC_INIT;
     struct muslin_quilt_fabric_spec fabric = MUSLIN_QUILT_FABRIC_SPEC_INIT;
-    arena.used = 0;
+    struct muslin_allocator memory = shelf_open(&shelf);
     quilt.tag = 1;
     quilt.allowance = draw_seam(g);
     quilt.take_up = draw_take_up(g);
     leaf->quilt = NULL;
     leaf->node = 0;
-    told(g, muslin_quilt_create(&quilt, &from_arena, &leaf->quilt, ask(g)));
+    told(g, muslin_quilt_create(&quilt, &memory, &leaf->quilt, ask(g)));
     for (int32_t i = 0; leaf->quilt != NULL && i < 3; i++) {
         muslin_len value = draw_size(g, i == 2 ? 2 : 12);
         leaf->fabrics[i] = leaf->measures[i] = 0;

@@ -135,7 +135,7 @@ static muslin_id draw_top(struct golden *g, struct muslin_quilt *quilt, const mu
     muslin_id patches[3] = { 0 };
     muslin_id block = 0;
     muslin_id top = 0;
-    muslin_quilt_fixed(quilt, 3 * draw_size(g, 6), &size, NULL);
+    muslin_quilt_fixed(quilt, draw_between(g, 1, 48) * (MUSLIN_TICKS_PER_INCH / 8), &size, NULL);
     for (int32_t i = 0; i < 3; i++) {
         struct muslin_patch_spec patch;
         muslin_len third = 0;

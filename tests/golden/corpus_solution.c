@@ -59,7 +59,7 @@ static struct muslin_value_spec draw_value(struct golden *g, const struct tree *
     return value;
 }
 
-static struct muslin_solution *solve(struct golden *g, struct tree *tree, muslin_id root)
+struct muslin_solution *tree_solve(struct golden *g, struct tree *tree, muslin_id root)
 {
     struct muslin_value_spec values[VALUES];
     struct muslin_solution *solution = NULL;
@@ -76,31 +76,13 @@ static struct muslin_solution *solve(struct golden *g, struct tree *tree, muslin
 
 /* ---- rows ------------------------------------------------------------------------------------------------------ */
 
-/* Room for all rows, rarely for none or few. */
-static size_t draw_room(struct golden *g, size_t most)
-{
-    return draw_rarely(g, 12) ? (size_t)draw_below(g, 3) : most;
-}
-
-/* Rows that were written: none after a failure, none when it was only asked how many there are. */
-static size_t written(muslin_status status, size_t count, size_t room)
-{
-    return status == MUSLIN_OK && count <= room ? count : 0;
-}
-
-static size_t told_rows(struct golden *g, muslin_status status, const size_t *count, size_t room)
-{
-    told(g, status);
-    take_number(g, (int64_t)*count);
-    return written(status, *count, room);
-}
-
 static void take_misfits(struct golden *g, const struct muslin_solution *solution)
 {
     static struct muslin_misfit rows[ROWS];
     size_t count = 0;
     size_t room = draw_room(g, ROWS);
-    size_t n = told_rows(g, muslin_solution_misfits(solution, rows, sizeof rows[0], room, &count, ask(g)), &count, room);
+    size_t n =
+        told_rows(g, muslin_solution_misfits(solution, rows, sizeof rows[0], room, &count, ask(g)), &count, room);
     for (size_t i = 0; i < n; i++)
         TAKE(g, muslin_misfit, rows[i]);
 }
@@ -234,7 +216,7 @@ void golden_solution(struct golden *g)
         tree_grow(g, &tree, draw_between(g, 4, 40));
         for (int32_t times = 0; times < 2; times++) {
             muslin_id root = draw_id(g, &tree.nodes);
-            struct muslin_solution *solution = solve(g, &tree, root);
+            struct muslin_solution *solution = tree_solve(g, &tree, root);
             if (solution != NULL)
                 take_solution(g, solution, &tree, root);
             muslin_solution_free(solution);

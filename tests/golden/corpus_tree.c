@@ -53,6 +53,20 @@ void told_id(struct golden *g, struct ids *ids, muslin_status status, const musl
     ids->of[place] = *id;
 }
 
+/* ---- rows ------------------------------------------------------------------------------------------------------ */
+
+size_t draw_room(struct golden *g, size_t most)
+{
+    return draw_rarely(g, 12) ? (size_t)draw_below(g, 3) : most;
+}
+
+size_t told_rows(struct golden *g, muslin_status status, const size_t *count, size_t room)
+{
+    told(g, status);
+    take_number(g, (int64_t)*count);
+    return status == MUSLIN_OK && *count <= room ? *count : 0;
+}
+
 /* ---- fabrics and measures -------------------------------------------------------------------------------------- */
 
 static const char *const names[] = { "blue", "white", "", "sash", "a name of forty letters and then some more" };
@@ -196,9 +210,11 @@ static void make_shape(struct golden *g, struct tree *tree)
     muslin_len h = draw_between(g, 1, 6) * MUSLIN_TICKS_PER_INCH;
     muslin_len a = draw_between(g, 1, w - 1);
     muslin_len b = draw_between(g, 1, h - 1);
-    const muslin_len places[CORNERS_OF_ALL][3] = { { -1, 0, 0 }, { -1, w, 0 }, { -1, w, h }, { -1, 0, h }, { 0, 0, 0 },
-                                                   { 0, a, 0 },  { 0, a, h },  { 0, 0, h },  { 1, a, 0 },  { 1, w, 0 },
-                                                   { 1, a, b },  { 2, w, 0 },  { 2, w, h },  { 2, a, h },  { 2, a, b } };
+    const muslin_len places[CORNERS_OF_ALL][3] = {
+        { -1, 0, 0 }, { -1, w, 0 }, { -1, w, h }, { -1, 0, h },                            /* the outline */
+        { 0, 0, 0 },  { 0, a, 0 },  { 0, a, h },  { 0, 0, h },                             /* the strip */
+        { 1, a, 0 },  { 1, w, 0 },  { 1, a, b },  { 2, w, 0 },  { 2, w, h }, { 2, a, h },  { 2, a, b }
+    };
     struct muslin_corner_spec corners[CORNERS_OF_ALL];
     muslin_id fabrics[3];
     muslin_id id = -77;

@@ -42,6 +42,15 @@ struct muslin_quilt *draw_quilt(struct golden *g, const struct tree *tree);
 /* Status and id of what was to be made, which is kept where it was. */
 void told_id(struct golden *g, struct ids *ids, muslin_status status, const muslin_id *id);
 
+/* Solves the tree under a root with a request and values of all sorts; null after a failure. In corpus_solution.c. */
+struct muslin_solution *tree_solve(struct golden *g, struct tree *tree, muslin_id root);
+
+/* Room for all rows, rarely for none or few. */
+size_t draw_room(struct golden *g, size_t most);
+/* Status and count of rows that were asked for; how many were written: none after a failure, and none when it was only
+ * asked how many there are. */
+size_t told_rows(struct golden *g, muslin_status status, const size_t *count, size_t room);
+
 /* The makers of corpus_tree_round.c: round a centre, and fields. */
 void tree_pinwheel(struct golden *g, struct tree *tree);
 void tree_set_in(struct golden *g, struct tree *tree);

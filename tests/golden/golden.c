@@ -309,7 +309,9 @@ void golden_run(struct golden *g)
     golden_supplies(g);
     golden_setting_more(g);
     golden_scatter(g);
-    golden_quilt_unit(g);
     golden_quilt(g);
     golden_solution(g);
+    golden_quilt_unit(g);
+    golden_pressing(g);
+    golden_sewing(g);
 }

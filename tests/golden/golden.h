@@ -48,9 +48,11 @@ void golden_rounds(struct golden *g);
 void golden_fit(struct golden *g);
 void golden_supplies(struct golden *g);
 void golden_scatter(struct golden *g);
-void golden_quilt_unit(struct golden *g);
 void golden_quilt(struct golden *g);
 void golden_solution(struct golden *g);
+void golden_quilt_unit(struct golden *g);
+void golden_pressing(struct golden *g);
+void golden_sewing(struct golden *g);
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 
