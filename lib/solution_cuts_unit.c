@@ -143,12 +143,16 @@ static void cut_alike(struct msl_solving *solving, struct alike *alike)
 {
     const struct muslin_solution *s = solving->solution;
     alike->unit = msl_unit_spec(s, alike->first->row);
+    alike->unit.units = alike->unit.mirrored = 0;
     for (uint64_t i = 0; i < alike->count; i++) {
         alike->unit.units += of_hand(s, alike->first[i].row, 1);
         alike->unit.mirrored += of_hand(s, alike->first[i].row, 2);
     }
     (void)muslin_unit_pieces(&alike->unit, alike->pieces, sizeof alike->pieces[0], 2 * UNIT_ROWS_MOST, &alike->rows,
                              NULL);
+    struct muslin_unit_plan plan = { .size = sizeof plan };
+    (void)muslin_unit_recipe(&alike->unit, &plan, NULL);
+    msl_size_of(s, alike->first->row)->spare = plan.spare_units;
     for (size_t row = 0; row < alike->rows; row++)
         cut_piece(solving, alike, row);
 }

@@ -116,7 +116,8 @@ static void explain_trim(struct working *w)
             add_measure(w, MUSLIN_TERM_TRIMMED, sides[i], 1, -msl_value_of(w->solution, sides[i]));
 }
 
-/* The children that make up a row or a column of a pinwheel, two or three of them; its size is one of the three sums. */
+/* The children that make up a row or a column of a pinwheel, two or three of them; its size is one of the three sums.
+ * */
 enum { RUN_MOST = 3, NO_CHILD = PINWHEEL_ARGS };
 static const uint8_t pinwheel_runs[2][3][RUN_MOST] = {
     { { PINWHEEL_TOP, PINWHEEL_RIGHT, NO_CHILD },

@@ -26,7 +26,16 @@ struct msl_size {
     int64_t across;             /* seams whose errors add up in its width, see muslin_solution_size() */
     int64_t down;
     int64_t along[MSL_EDGES]; /* pieces along each edge */
+<<<<<<< HEAD
+    int64_t spare;            /* of a unit: what the recipes of all alike make beyond the need, with the first of them
+                                 */
+=======
+    int64_t spare;            /* of a unit: what the recipes of all alike make beyond the need; of the first of them */
+>>>>>>> c637b8eb2bd47978e2068d92484fe881e887dbd8
     uint32_t slots;           /* of a join, a field on point or 60 degree rows: the first of its slots */
+    uint32_t step;            /* of sewing, that makes it, from 1; 0: it is cut as it is, or not sewn in */
+    uint32_t feeds;           /* the first of what goes into it ... */
+    uint32_t fed;             /* ... and how many different nodes those are */
     uint8_t reached;
     uint8_t exact;
     uint8_t as_set; /* of a join: 1 when it is strip-pieced */
@@ -39,6 +48,13 @@ struct msl_size {
 struct msl_slot {
     muslin_len offset;
     int64_t patches;
+};
+
+/* What goes into a node: a child, not turned, and how many of it. */
+struct msl_feed {
+    uint32_t node;
+    uint32_t pad;
+    int64_t each;
 };
 
 /* Copies of a node in all tops by how they lie, see msl_turn_after(). */
@@ -60,6 +76,7 @@ struct muslin_solution {
     uint32_t root;
     uint32_t measures;         /* looked at: those made before the root */
     uint32_t fabrics;
+    uint32_t steps;            /* of sewing */
     muslin_len *values;        /* of measure m at m - 1; -1: not needed */
     muslin_len *widths;        /* usable, of fabric f at f - 1 */
     struct msl_size *sizes;    /* of node n at n - 1, up to the root */
@@ -70,6 +87,7 @@ struct muslin_solution {
     struct msl_rows sets;      /* struct muslin_strip_set */
     struct msl_rows cuts;      /* struct muslin_cut */
     struct msl_rows needs;     /* struct msl_need, see solution_cuts.c */
+    struct msl_rows feeds;     /* struct msl_feed, see solution_steps.c */
 };
 
 /* Adds one row; a null pointer after a failure. */
@@ -305,6 +323,8 @@ void msl_add_slot(struct msl_solving *solving, muslin_len offset, int64_t patche
 /* Finds strip sets (and sets as_set and `cut`), then makes the cut list. */
 void msl_find_sets(struct msl_solving *solving);
 void msl_make_cuts(struct msl_solving *solving);
+/* Numbers the steps of sewing, once it is known which joins are strip-pieced, and notes what goes into each. */
+void msl_find_steps(struct msl_solving *solving);
 
 /* ---- public calls ----------------------------------------------------------------------------------------------- */
 

@@ -9,10 +9,7 @@
 
 /* ---- words ------------------------------------------------------------------------------------------------------ */
 
-enum { WORD = 66 };
-
-/* A length as a quilter reads it, to the nearest 64th; one that is not exact begins with ~. */
-static const char *inches(muslin_len length, char text[WORD])
+const char *inches(muslin_len length, char text[WORD])
 {
     int32_t exact;
     must(muslin_length_format(length, NULL, text + 1, WORD - 1, NULL, &exact, NULL), NULL);

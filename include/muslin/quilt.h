@@ -325,11 +325,16 @@ struct muslin_pinwheel_spec {
 MUSLIN_API muslin_status muslin_pinwheel_spec_init(struct muslin_pinwheel_spec *spec, uint32_t size);
 
 /* Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which the
- * first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it is solved:
- * the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then lies in its
- * corner and the centre against left and top, and the whole is as large as the largest of its rows and columns. The
- * mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in square make 6 in.
- * Since 0.1. */
+ * first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it is
+ * solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then lies
+ * in its corner and the centre against left and top, and the whole is as large as the largest of its rows and columns.
+<<<<<<< HEAD
+ * The mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in square make 6
+ * in. Since 0.1. */
+=======
+ * The mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in square make
+ * 6 in. Since 0.1. */
+>>>>>>> c637b8eb2bd47978e2068d92484fe881e887dbd8
 MUSLIN_API muslin_status muslin_quilt_pinwheel(struct muslin_quilt *quilt, const struct muslin_pinwheel_spec *spec,
                                                muslin_id *out, struct muslin_problem *problem);
 

@@ -6160,7 +6160,7 @@ class Cut:
     hand: 1, or 2 for mirrored ones
     angle: degrees, as in struct muslin_unit_piece
     region: of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0
-    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or may lie so: scattered
+    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so
     """
 
     fabric: Id
@@ -6482,11 +6482,12 @@ class SewingRow:
 
     node: what is made
     stack: number of the stack it makes, from 0, for muslin_sewing_label(); a step of cutting takes that of its set
-    alike: how many are made: strip sets, units with the spare ones of their recipes, joins ...
-    pieces: that go into one
+    alike: how many are made: strip sets, segments that are needed, units with the spare ones of their recipes (units
+        alike share recipes: with the first of them), joins ...
+    pieces: that go into one; of segments and trims 1
     seams: in one
-    seam_longest: the longest of them, from raw edge to raw edge; what set-in and partial seams leave open at first is
-        counted with them
+    seam_longest: the longest of them, from raw edge to raw edge, where edges do not meet the longer one; what set-in
+        and partial seams leave open is counted with them
     sewn: all seams of all that are alike
     unfinished_width: of what is made; of a set: its width and the strips' length
     unfinished_height

@@ -1,0 +1,417 @@
+/* pressing.c - a pressing plan: the choices there are, and how many copies are pressed either way in the end.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "pressing_inside.h"
+
+enum { PRESSING_SPEC_LEAST = sizeof(struct muslin_pressing_spec) };
+
+/* Joins of more children than this, whose order repeats after no more than half as many, are pressed alike from the
+ * second repeat on. */
+enum { PLACES_APART = 64, REPEAT_MOST = PLACES_APART / 2 };
+
+/* Ends of seams, and pairs of edges' ends, that are looked at in all. */
+enum { ENDS_MOST = 67108864 };
+
+#define WORK_MOST (INT64_C(1) << 40)
+
+muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size)
+{
+    static const struct muslin_pressing_spec initial = MUSLIN_PRESSING_SPEC_INIT;
+    return msl_init_struct(spec, size, &initial, sizeof initial, PRESSING_SPEC_LEAST);
+}
+
+/* ---- numbering -------------------------------------------------------------------------------------------------- */
+
+static int is_join(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    return msl_kind_of(plan, node) == MUSLIN_NODE_JOIN;
+}
+
+/* The part, where it carries seams, else 0: others are all alike. */
+static uint32_t carrying_part(const struct muslin_pressing_plan *plan, uint32_t node, int64_t k)
+{
+    uint32_t part = msl_part(plan->solution, node, k).node;
+    return msl_pressed(plan, part)->carries ? part : 0;
+}
+
+static int repeats_after(const struct muslin_pressing_plan *plan, uint32_t node, int64_t repeat, int64_t parts)
+{
+    int64_t k = repeat;
+    while (k < parts && carrying_part(plan, node, k) == carrying_part(plan, node, k - repeat))
+        k++;
+    return k == parts;
+}
+
+/* Twice the repeat: each of its parts can be taken as it is in one and the other way in the next. */
+static int64_t places_of(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    const int64_t parts = msl_parts(plan->solution, node);
+    if (!is_join(plan, node) || parts <= PLACES_APART)
+        return parts;
+    for (int64_t repeat = 1; repeat <= REPEAT_MOST; repeat++)
+        if (repeats_after(plan, node, repeat, parts))
+            return 2 * repeat;
+    return parts;
+}
+
+static int asks_for_a_way(const struct muslin_pressing_plan *plan, uint32_t node, int64_t seams)
+{
+    int32_t press = is_join(plan, node) ? msl_node_args(plan->solution->quilt, node)[JOIN_PRESS] : MUSLIN_PRESS_FREE;
+    return seams > 0 && (press == MUSLIN_PRESS_TO_FIRST || press == MUSLIN_PRESS_TO_LAST);
+}
+
+/* What a node holds. Returns its own seams; nodes that the root does not hold have nothing. */
+static int64_t look_into(struct muslin_pressing_plan *plan, uint32_t node, int64_t *places)
+{
+    struct msl_pressed_node *pressed = msl_pressed(plan, node);
+    *places = 0;
+    if (msl_copies_of(plan, node) == 0)
+        return 0;
+    const int64_t seams = msl_seams(plan->solution, node);
+    const int64_t parts = msl_parts(plan->solution, node);
+    int carries = 0;
+    pressed->stiff = (uint8_t)asks_for_a_way(plan, node, seams);
+    for (int64_t k = 0; k < parts; k++) {
+        const struct msl_pressed_node *part = msl_pressed(plan, msl_part(plan->solution, node, k).node);
+        carries |= part->carries;
+        pressed->stiff |= part->stiff;
+    }
+    pressed->carries = (uint8_t)(carries || seams > 0);
+    if (carries)
+        *places = places_of(plan, node);
+    return seams;
+}
+
+static void number_nodes(struct muslin_pressing_plan *plan)
+{
+    static const struct msl_pressed_node none;
+    for (uint32_t node = 1; node <= plan->nodes; node++) {
+        struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        *pressed = none;
+        pressed->first_seam = plan->seams;
+        pressed->first_place = plan->places;
+        int64_t places = 0;
+        plan->seams += (uint32_t)look_into(plan, node, &places);
+        plan->places += (uint32_t)places;
+    }
+    plan->node[plan->nodes] = none;
+    plan->node[plan->nodes].first_seam = plan->seams;
+    plan->node[plan->nodes].first_place = plan->places;
+}
+
+/* How much there is to look at: no quilt comes near the limit, but a few nodes can describe an edge of a thousand
+ * million pieces. */
+static int64_t pieces_round(const struct msl_size *size)
+{
+    return size->along[MSL_LEFT] + size->along[MSL_RIGHT] + size->along[MSL_TOP] + size->along[MSL_BOTTOM];
+}
+
+/* Pieces round all parts that are held against each other: each has its edges looked at twice. */
+static int64_t pieces_between(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    const int64_t places = msl_own_places(plan, node);
+    int64_t pieces = 0;
+    for (int64_t k = 0; k < places; k++)
+        pieces += pieces_round(msl_size_of(plan->solution, msl_part(plan->solution, node, k).node));
+    return pieces;
+}
+
+static void want_few_ends(struct msl_check *check, const struct muslin_pressing_plan *plan)
+{
+    int64_t ends = 0;
+    for (uint32_t node = 1; node <= plan->nodes && ends <= ENDS_MOST; node++)
+        if (msl_pressed(plan, node)->carries)
+            ends += pieces_round(msl_size_of(plan->solution, node)) + pieces_between(plan, node);
+    if (ends > ENDS_MOST)
+        msl_fail(check, MUSLIN_ERR_WORK_LIMIT, MUSLIN_ARG_SEAMS, ends, ENDS_MOST);
+}
+
+/* ---- choices ---------------------------------------------------------------------------------------------------- */
+
+/* When joins are pressed in turn, every second part is taken the other way. */
+static uint8_t in_turn(const struct muslin_pressing_plan *plan, uint32_t node, int64_t k)
+{
+    return is_join(plan, node) && (k & 1) != 0;
+}
+
+/* Gives places their bits, from the root down: the first place that takes a node has none. A node is `turned` when, all
+ * being pressed in turn, that first place takes it the other way. */
+static void give_bits(struct muslin_pressing_plan *plan)
+{
+    plan->bits = plan->seams;
+    for (uint32_t node = plan->nodes; node > 0; node--) {
+        const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        const int64_t places = msl_own_places(plan, node);
+        for (int64_t k = 0; k < places; k++) {
+            const uint32_t number = msl_part(plan->solution, node, k).node;
+            struct msl_pressed_node *part = msl_pressed(plan, number);
+            uint32_t *bit = &plan->place_bit[msl_place_of(plan, node, k)];
+            *bit = 0;
+            if (!part->carries || part->stiff)
+                continue;
+            if (part->seen)
+                *bit = plan->bits++;
+            else
+                part->turned = pressed->turned ^ in_turn(plan, node, k);
+            part->seen = 1;
+        }
+    }
+}
+
+/* The way of every bit when all is pressed in turn: seams to their first piece, every second part the other way. */
+static void press_in_turn(const struct muslin_pressing_plan *plan, uint8_t *ways)
+{
+    for (uint32_t node = 1; node <= plan->nodes; node++) {
+        const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        const uint32_t seams = msl_own_seams(plan, node);
+        const int64_t places = msl_own_places(plan, node);
+        for (uint32_t k = 0; k < seams; k++)
+            ways[pressed->first_seam + k] = pressed->turned;
+        for (int64_t k = 0; k < places; k++) {
+            const uint32_t bit = plan->place_bit[msl_place_of(plan, node, k)];
+            const struct msl_pressed_node *part = msl_pressed(plan, msl_part(plan->solution, node, k).node);
+            if (bit != 0)
+                ways[bit] = in_turn(plan, node, k) ^ pressed->turned ^ part->turned;
+        }
+    }
+}
+
+/* What a seam joins: how dark it is (0: several fabrics, or not stated), and its region in a unit. */
+struct joined {
+    int32_t darkness;
+    int32_t region;
+};
+
+static int32_t darkness_of(const struct muslin_solution *s, uint32_t node)
+{
+    const struct msl_row *row = msl_node_row(s->quilt, node);
+    while (row->kind == MUSLIN_NODE_TURN || row->kind == MUSLIN_NODE_TRIM) {
+        node = msl_part(s, node, 0).node;
+        row = msl_node_row(s->quilt, node);
+    }
+    if (row->kind != MUSLIN_NODE_PATCH)
+        return 0;
+    return s->quilt->fabrics[msl_node_args(s->quilt, node)[PATCH_FABRIC] - 1].darkness;
+}
+
+/* Number `which` of a node's pieces and parts. */
+static struct joined joined_of(const struct muslin_solution *s, uint32_t node, int64_t which)
+{
+    const int64_t pieces = msl_pieces(s, node);
+    if (which >= pieces)
+        return (struct joined){ darkness_of(s, msl_part(s, node, which - pieces).node), 0 };
+    struct msl_ring ring;
+    msl_outline(s, node, which, MUSLIN_STAGE_FINISHED, &ring);
+    return (struct joined){ s->quilt->fabrics[ring.fabric - 1].darkness, ring.region };
+}
+
+/* Towards the darker side; of a unit whose fabrics do not tell, towards its first region. */
+static uint8_t wish_of(const struct muslin_solution *s, uint32_t node, const struct msl_seam *seam)
+{
+    const struct joined first = joined_of(s, node, seam->first);
+    const struct joined second = joined_of(s, node, seam->second);
+    if (first.darkness > 0 && second.darkness > 0 && first.darkness != second.darkness)
+        return first.darkness > second.darkness ? 1 : 2;
+    if (msl_node_row(s->quilt, node)->kind != MUSLIN_NODE_UNIT || (first.region == 1) == (second.region == 1))
+        return 0;
+    return first.region == 1 ? 1 : 2;
+}
+
+static void ask_seams(struct muslin_pressing_plan *plan, uint32_t node)
+{
+    const int32_t press = is_join(plan, node) ? msl_node_args(plan->solution->quilt, node)[JOIN_PRESS]
+                                              : MUSLIN_PRESS_FREE;
+    const uint32_t seams = msl_own_seams(plan, node);
+    for (uint32_t k = 0; k < seams; k++) {
+        struct msl_seam_way way = { press == MUSLIN_PRESS_TO_LAST, MSL_HELD_FREE, 0, 0 };
+        if (press == MUSLIN_PRESS_TO_FIRST || press == MUSLIN_PRESS_TO_LAST)
+            way.held = MSL_HELD_ASKED;
+        if (press == MUSLIN_PRESS_OPEN)
+            way.held = MSL_HELD_OPEN;
+        const struct msl_seam seam = msl_seam(plan->solution, node, k);
+        if (plan->spec.prefer != 0 && way.held != MSL_HELD_OPEN)
+            way.wish = wish_of(plan->solution, node, &seam);
+        plan->seam[msl_pressed(plan, node)->first_seam + k] = way;
+    }
+}
+
+/* ---- what came out ---------------------------------------------------------------------------------------------- */
+
+/* How many copies of each node are taken either way. */
+static void count_ways(const struct muslin_pressing_plan *plan)
+{
+    msl_pressed(plan, plan->nodes)->as_shown = plan->solution->spec.tops;
+    for (uint32_t node = plan->nodes; node > 0; node--) {
+        const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        const int64_t parts = msl_own_places(plan, node) > 0 ? msl_parts(plan->solution, node) : 0;
+        for (int64_t k = 0; k < parts; k++) {
+            const uint32_t number = carrying_part(plan, node, k);
+            if (number == 0)
+                continue;
+            struct msl_pressed_node *part = msl_pressed(plan, number);
+            const int other = plan->place_way[msl_place_of(plan, node, k)];
+            part->as_shown += other ? pressed->other_way : pressed->as_shown;
+            part->other_way += other ? pressed->as_shown : pressed->other_way;
+        }
+    }
+}
+
+/* Seams of a node that are pressed against what is preferred, less those that are pressed so. */
+static int64_t against_wishes(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    const struct msl_seam_way *seams = plan->seam + msl_pressed(plan, node)->first_seam;
+    const uint32_t n = msl_own_seams(plan, node);
+    int64_t against = 0;
+    for (uint32_t k = 0; k < n; k++)
+        if (seams[k].wish != 0)
+            against += seams[k].wish == seams[k].way + 1 ? -1 : 1;
+    return against;
+}
+
+/* A node is shown as most of its copies are pressed. */
+static int is_better_turned(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+    if (pressed->as_shown != pressed->other_way)
+        return pressed->other_way > pressed->as_shown;
+    return pressed->as_shown > 0 && against_wishes(plan, node) > 0;
+}
+
+static void turn_seams(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    struct msl_pressed_node *pressed = msl_pressed(plan, node);
+    const int64_t as_shown = pressed->as_shown;
+    pressed->as_shown = pressed->other_way;
+    pressed->other_way = as_shown;
+    const uint32_t n = msl_own_seams(plan, node);
+    for (uint32_t k = 0; k < n; k++)
+        plan->seam[pressed->first_seam + k].way ^= 1;
+}
+
+static void show_the_most(const struct muslin_pressing_plan *plan)
+{
+    for (uint32_t node = 1; node <= plan->nodes; node++) {
+        struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        pressed->turned = msl_own_seams(plan, node) > 0 && is_better_turned(plan, node);
+        if (pressed->turned)
+            turn_seams(plan, node);
+    }
+    for (uint32_t node = 1; node <= plan->nodes; node++) {
+        const int64_t places = msl_own_places(plan, node);
+        for (int64_t k = 0; k < places; k++) {
+            const struct msl_pressed_node *part = msl_pressed(plan, msl_part(plan->solution, node, k).node);
+            if (part->carries)
+                plan->place_way[msl_place_of(plan, node, k)] ^= msl_pressed(plan, node)->turned ^ part->turned;
+        }
+    }
+}
+
+/* Seams pressed open have no way. */
+static int is_open(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    return plan->seam[msl_pressed(plan, node)->first_seam].held == MSL_HELD_OPEN;
+}
+
+static void sum_up(struct muslin_pressing_plan *plan)
+{
+    for (uint32_t node = 1; node <= plan->nodes; node++)
+        if (msl_own_seams(plan, node) > 0 && !is_open(plan, node))
+            plan->totals.other_way += msl_pressed(plan, node)->other_way;
+    plan->totals.proven = plan->totals.exceptions == plan->totals.least;
+}
+
+/* ---- made ------------------------------------------------------------------------------------------------------- */
+
+void muslin_pressing_free(struct muslin_pressing_plan *plan)
+{
+    if (plan == NULL)
+        return;
+    const struct muslin_allocator a = plan->allocator;
+    msl_scratch_free(&a, plan->node, (uint64_t)plan->nodes + 1, sizeof plan->node[0]);
+    msl_scratch_free(&a, plan->seam, plan->seams, sizeof plan->seam[0]);
+    msl_scratch_free(&a, plan->place_bit, plan->places, sizeof plan->place_bit[0]);
+    msl_scratch_free(&a, plan->place_way, plan->places, sizeof plan->place_way[0]);
+    msl_free_rows(&a, &plan->met, sizeof(struct msl_met));
+    msl_scratch_free(&a, plan, 1, sizeof *plan);
+}
+
+static struct muslin_pressing_plan *begin_plan(struct msl_check *check, const struct muslin_solution *solution,
+                                               const struct muslin_pressing_spec *in)
+{
+    const struct muslin_allocator *a = &solution->allocator;
+    static const struct muslin_pressing_plan none;
+    struct muslin_pressing_plan *plan = msl_scratch(check, a, 1, sizeof *plan);
+    if (plan == NULL)
+        return NULL;
+    *plan = none;
+    plan->solution = solution;
+    plan->allocator = *a;
+    plan->spec = *in;
+    plan->nodes = solution->root;
+    plan->node = msl_scratch(check, a, (uint64_t)plan->nodes + 1, sizeof plan->node[0]);
+    if (check->status == MUSLIN_OK)
+        number_nodes(plan);
+    if (check->status == MUSLIN_OK)
+        want_few_ends(check, plan);
+    plan->seam = msl_scratch(check, a, plan->seams, sizeof plan->seam[0]);
+    plan->place_bit = msl_scratch(check, a, plan->places, sizeof plan->place_bit[0]);
+    plan->place_way = msl_scratch(check, a, plan->places, sizeof plan->place_way[0]);
+    if (check->status == MUSLIN_OK)
+        give_bits(plan);
+    for (uint32_t node = 1; check->status == MUSLIN_OK && node <= plan->nodes; node++)
+        ask_seams(plan, node);
+    return plan;
+}
+
+static void make_plan(struct msl_check *check, struct muslin_pressing_plan *plan)
+{
+    const struct muslin_allocator *a = &plan->allocator;
+    const struct msl_rows none = { NULL, 0, 0 };
+    struct msl_nesting nesting = { plan, check, none, none, none, none, none, none, none, NULL, 0 };
+    uint8_t *alternating = msl_scratch(check, a, plan->bits, 1);
+    if (check->status == MUSLIN_OK) {
+        press_in_turn(plan, alternating);
+        msl_find_ends(&nesting);
+        msl_find_meetings(&nesting);
+        msl_free_rows(a, &nesting.ends, sizeof(struct msl_end));
+        msl_free_rows(a, &nesting.taken, sizeof(struct msl_taken));
+        msl_solve_rules(&nesting, alternating);
+    }
+    msl_scratch_free(a, alternating, plan->bits, 1);
+    msl_free_rows(a, &nesting.rules, sizeof(struct msl_rule));
+    msl_free_rows(a, &nesting.terms, sizeof(uint32_t));
+    msl_free_rows(a, &nesting.sum, sizeof(uint32_t));
+    msl_free_rows(a, &nesting.low, sizeof(struct msl_end));
+    msl_free_rows(a, &nesting.high, sizeof(struct msl_end));
+    msl_scratch_free(a, nesting.table, nesting.places, sizeof(uint32_t));
+    if (check->status != MUSLIN_OK)
+        return;
+    count_ways(plan);
+    show_the_most(plan);
+    sum_up(plan);
+}
+
+muslin_status muslin_pressing_create(const struct muslin_solution *solution, const struct muslin_pressing_spec *spec,
+                                     struct muslin_pressing_plan **out, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct muslin_pressing_spec in;
+    msl_want_solution(&check, solution);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, PRESSING_SPEC_LEAST, 0, spec);
+    msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    msl_want_between(&check, MUSLIN_ARG_WORK_LIMIT, in.work_limit, 0, WORK_MOST);
+    msl_want_choice(&check, MUSLIN_ARG_PREFER, in.prefer, 0, 1);
+    msl_want_pad(&check, in.pad);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    struct muslin_pressing_plan *plan = begin_plan(&check, solution, &in);
+    if (check.status == MUSLIN_OK)
+        make_plan(&check, plan);
+    if (check.status == MUSLIN_OK)
+        *out = plan;
+    else
+        muslin_pressing_free(plan);
+    return check.status;
+}

@@ -1,0 +1,258 @@
+/* pressing_lines.c - where seams meet in nodes that are no joins: round a centre, on point, in 60 degree rows.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * What ends on each side of a line is brought together from the parts beside it and from the node's own seams. */
+#include "pressing_inside.h"
+
+static struct msl_line line_of(const struct msl_nesting *nesting, uint32_t node, uint32_t number)
+{
+    const struct muslin_pressing_plan *plan = nesting->plan;
+    return (struct msl_line){ msl_seam(plan->solution, node, number), node, number, msl_copies_of(plan, node), 0, 0 };
+}
+
+/* ---- round a centre --------------------------------------------------------------------------------------------- */
+
+/* Whether a part's edge lies along a seam's line. */
+static int lies_along(const struct muslin_solution *s, const struct msl_part *part, const struct msl_seam *seam,
+                      enum msl_edge edge)
+{
+    const struct msl_size *size = msl_size_of(s, part->node);
+    const int is_level = seam->from_y == seam->to_y;
+    switch (edge) {
+    case MSL_LEFT:
+        return !is_level && part->x == seam->from_x;
+    case MSL_RIGHT:
+        return !is_level && part->x + size->width == seam->from_x;
+    case MSL_TOP:
+        return is_level && part->y + size->height == seam->from_y;
+    default:
+        return is_level && part->y == seam->from_y;
+    }
+}
+
+/* Where another seam of the pinwheel ends within this one: at the side on which it lies. */
+static void add_crossing(struct msl_nesting *nesting, uint32_t node, uint32_t number, const struct msl_seam *seam)
+{
+    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct msl_seam other = msl_seam(plan->solution, node, number);
+    const int runs_up = seam->from_x == seam->to_x;
+    const muslin_len from = runs_up ? other.from_x - seam->from_x : other.from_y - seam->from_y;
+    const muslin_len to = runs_up ? other.to_x - seam->from_x : other.to_y - seam->from_y;
+    struct msl_end end = msl_end_of(msl_pressed(plan, node)->first_seam + number, &other, runs_up);
+    end.at = runs_up ? other.from_y : other.from_x;
+    if (from == 0 && to > 0)
+        msl_add_end(nesting, &nesting->high, &end);
+    if (to == 0 && from < 0)
+        msl_add_end(nesting, &nesting->low, &end);
+}
+
+/* Ends beyond a seam's own have nothing on its other side to meet. */
+void msl_meet_in_pinwheel(struct msl_nesting *nesting, uint32_t node)
+{
+    const struct muslin_pressing_plan *plan = nesting->plan;
+    const uint32_t seams = msl_own_seams(plan, node);
+    const int64_t parts = msl_own_places(plan, node);
+    for (uint32_t number = 0; nesting->check->status == MUSLIN_OK && number < seams; number++) {
+        const struct msl_line line = line_of(nesting, node, number);
+        for (int64_t k = 0; k < parts; k++) {
+            const struct msl_part part = msl_part(plan->solution, node, k);
+            for (int edge = MSL_LEFT; edge < MSL_EDGES; edge++) {
+                struct msl_rows *side = edge == MSL_LEFT || edge == MSL_BOTTOM ? &nesting->high : &nesting->low;
+                if (lies_along(plan->solution, &part, &line.seam, (enum msl_edge)edge))
+                    msl_take_ends(nesting, side, node, k, (enum msl_edge)edge, 0);
+            }
+        }
+        for (uint32_t k = 0; k < seams; k++)
+            add_crossing(nesting, node, k, &line.seam);
+        msl_meet_gathered(nesting, &line);
+    }
+}
+
+/* ---- on point --------------------------------------------------------------------------------------------------- */
+
+/* A field in its turned frame, where all is upright: u to the right, v up. Seams are numbered as solution_diagonal.c
+ * says. */
+struct field {
+    uint32_t node;
+    uint32_t pad;
+    int64_t columns;
+    int64_t rows;
+    int64_t blocks;
+    muslin_len block;
+    struct msl_rank *ranks; /* parts by v, then by u */
+};
+
+static struct field field_of(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    const int32_t *args = msl_node_args(plan->solution->quilt, node);
+    struct field field = { node, 0, args[DIAGONAL_COLUMNS], args[DIAGONAL_ROWS], msl_parts(plan->solution, node), 0,
+                           NULL };
+    field.block = msl_size_of(plan->solution, (uint32_t)args[DIAGONAL_BLOCKS])->width;
+    return field;
+}
+
+/* The seam at the right of a block that ends its row, before a setting triangle; -1: a corner's. */
+static int64_t seam_after(const struct field *field, int64_t block)
+{
+    const int64_t column = block % field->columns;
+    const int64_t row = block / field->columns;
+    if (row < field->rows - 1)
+        return field->blocks - 1 + row;
+    return column < field->columns - 1 ? field->blocks - 1 + field->rows - 1 + column : -1;
+}
+
+/* Below the row at v = b B. */
+static int64_t seam_below(const struct field *field, int64_t b)
+{
+    return field->blocks - 1 + field->rows - 1 + field->columns - 1 + field->columns - 1 - b;
+}
+
+/* Between a block and the one at its left in its row. */
+static void meet_neighbours(struct msl_nesting *nesting, const struct field *field, uint32_t left, uint32_t right)
+{
+    const struct msl_part part = msl_part(nesting->plan->solution, field->node, right);
+    struct msl_line line = line_of(nesting, field->node, right - 1);
+    line.seam = (struct msl_seam){ part.x, part.y, part.x, part.y + field->block, 0, 0, 0 };
+    line.on_point = 1;
+    msl_take_ends(nesting, &nesting->low, field->node, left, MSL_RIGHT, 0);
+    msl_take_ends(nesting, &nesting->high, field->node, right, MSL_LEFT, 0);
+    msl_meet_gathered(nesting, &line);
+}
+
+/* A seam between two pieces of a row, where it ends on the rows' seams. */
+static void add_upright(struct msl_nesting *nesting, struct msl_rows *into, const struct field *field, int64_t number,
+                        muslin_len at)
+{
+    const struct msl_end end = { at, msl_pressed(nesting->plan, field->node)->first_seam + (uint32_t)number, 0, 0, 0,
+                                 { 0 } };
+    msl_add_end(nesting, into, &end);
+}
+
+/* Ends on one side of a row: those of its blocks and of the seams between its pieces. */
+static void gather_row(struct msl_nesting *nesting, const struct field *field, uint64_t first, uint64_t end,
+                       enum msl_edge edge)
+{
+    struct msl_rows *into = edge == MSL_BOTTOM ? &nesting->high : &nesting->low;
+    for (uint64_t i = first; i < end; i++) {
+        const uint32_t k = field->ranks[i].row;
+        if (k > 0)
+            add_upright(nesting, into, field, k - 1, field->ranks[i].second);
+        msl_take_ends(nesting, into, field->node, k, edge, 0);
+    }
+    const struct msl_rank *last = &field->ranks[end - 1];
+    const int64_t after = seam_after(field, last->row);
+    if (after >= 0)
+        add_upright(nesting, into, field, after, last->second + field->block);
+}
+
+static void meet_rows(struct msl_nesting *nesting, const struct field *field, uint64_t low, uint64_t high,
+                      uint64_t end)
+{
+    const muslin_len v = field->ranks[high].first;
+    struct msl_line line = line_of(nesting, field->node, (uint32_t)seam_below(field, v / field->block));
+    line.seam = (struct msl_seam){ 0, v, 1, v, 0, 0, 0 };
+    line.on_point = 1;
+    gather_row(nesting, field, low, high, MSL_TOP);
+    gather_row(nesting, field, high, end, MSL_BOTTOM);
+    msl_meet_gathered(nesting, &line);
+}
+
+static uint64_t end_of_row(const struct field *field, uint64_t first)
+{
+    uint64_t end = first + 1;
+    while (end < (uint64_t)field->blocks && field->ranks[end].first == field->ranks[first].first)
+        end++;
+    return end;
+}
+
+static void meet_in_field(struct msl_nesting *nesting, const struct field *field)
+{
+    uint64_t before = 0;
+    for (uint64_t first = 0; nesting->check->status == MUSLIN_OK && first < (uint64_t)field->blocks;) {
+        const uint64_t end = end_of_row(field, first);
+        for (uint64_t i = first + 1; i < end; i++)
+            meet_neighbours(nesting, field, field->ranks[i - 1].row, field->ranks[i].row);
+        if (first > 0)
+            meet_rows(nesting, field, before, first, end);
+        before = first;
+        first = end;
+    }
+}
+
+void msl_meet_on_point(struct msl_nesting *nesting, uint32_t node)
+{
+    const struct muslin_pressing_plan *plan = nesting->plan;
+    struct field field = field_of(plan, node);
+    const uint64_t room = 2 * (uint64_t)field.blocks;
+    field.ranks = msl_scratch(nesting->check, &plan->allocator, room, sizeof field.ranks[0]);
+    if (field.ranks == NULL)
+        return;
+    for (uint32_t k = 0; k < field.blocks; k++) {
+        const struct msl_part part = msl_part(plan->solution, node, k);
+        field.ranks[k] = (struct msl_rank){ part.y, part.x, 0, k };
+    }
+    msl_sort(field.ranks, field.ranks + field.blocks, (uint64_t)field.blocks, NULL, NULL);
+    meet_in_field(nesting, &field);
+    msl_scratch_free(&plan->allocator, field.ranks, room, sizeof field.ranks[0]);
+}
+
+/* ---- 60 degree rows --------------------------------------------------------------------------------------------- */
+
+/* Slanted seams of a row are those that begin at its lower side: ranks are by that, then by where. */
+static uint64_t first_from(const struct msl_rank *ranks, uint64_t n, muslin_len y)
+{
+    uint64_t low = 0;
+    uint64_t high = n;
+    while (low < high) {
+        const uint64_t middle = (low + high) / 2;
+        if (ranks[middle].first < y)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
+}
+
+/* Brings together the slanted seams of the row above a line, or of the one below it. */
+static void gather_slanted(struct msl_nesting *nesting, uint32_t node, const struct msl_rank *ranks, uint64_t n,
+                           muslin_len y, int is_below)
+{
+    const struct muslin_pressing_plan *plan = nesting->plan;
+    const muslin_len height = msl_seam(plan->solution, node, 0).to_y - msl_seam(plan->solution, node, 0).from_y;
+    const muslin_len from = is_below ? y - height : y;
+    for (uint64_t i = first_from(ranks, n, from); i < n && ranks[i].first == from; i++) {
+        const struct msl_seam seam = msl_seam(plan->solution, node, ranks[i].row);
+        struct msl_end end = msl_end_of(msl_pressed(plan, node)->first_seam + ranks[i].row, &seam, 0);
+        end.at = is_below ? seam.to_x : seam.from_x;
+        msl_add_end(nesting, is_below ? &nesting->low : &nesting->high, &end);
+    }
+}
+
+/* The level seams between rows come last, one fewer than there are rows. */
+static void meet_between_rows(struct msl_nesting *nesting, uint32_t node, struct msl_rank *ranks)
+{
+    const struct muslin_pressing_plan *plan = nesting->plan;
+    const uint32_t seams = msl_own_seams(plan, node);
+    const uint32_t rows = (uint32_t)msl_node_args(plan->solution->quilt, node)[SIXTY_ROWS];
+    const uint32_t slanted = seams - (rows - 1);
+    for (uint32_t k = 0; k < slanted; k++)
+        ranks[k] = (struct msl_rank){ msl_seam(plan->solution, node, k).from_y, 0, 0, k };
+    msl_sort(ranks, ranks + seams, slanted, NULL, NULL);
+    for (uint32_t k = slanted; nesting->check->status == MUSLIN_OK && k < seams; k++) {
+        const struct msl_line line = line_of(nesting, node, k);
+        gather_slanted(nesting, node, ranks, slanted, line.seam.from_y, 0);
+        gather_slanted(nesting, node, ranks, slanted, line.seam.from_y, 1);
+        msl_meet_gathered(nesting, &line);
+    }
+}
+
+void msl_meet_in_sixty(struct msl_nesting *nesting, uint32_t node)
+{
+    const struct muslin_allocator *a = &nesting->plan->allocator;
+    const uint64_t room = 2 * (uint64_t)msl_own_seams(nesting->plan, node);
+    struct msl_rank *ranks = msl_scratch(nesting->check, a, room, sizeof *ranks);
+    if (ranks != NULL)
+        meet_between_rows(nesting, node, ranks);
+    msl_scratch_free(a, ranks, room, sizeof *ranks);
+}
