@@ -2,8 +2,8 @@
 """Whole trees, solved and drawn: sizes, copies, misfits and outlines against the model; tiling and the seams along
 edges from the library's outlines alone."""
 
+import itertools
 from dataclasses import replace
-from fractions import Fraction
 
 from hypothesis import assume, given
 from hypothesis import strategies as st
@@ -232,11 +232,6 @@ def ring_of(outline):
     return [(corner.x.ticks, corner.y.ticks) for corner in outline.corners]
 
 
-def from_lowest(ring):
-    first = ring.index(min(ring)) if ring else 0
-    return ring[first:] + ring[:first]
-
-
 # ---- sizes, copies, misfits -----------------------------------------------------------------------------------------
 
 @given(loose_trees, st.integers(0, 3000), st.integers(0, 9), st.integers(0, 20), st.integers(1, 5))
@@ -285,7 +280,7 @@ def test_a_way_leads_to_every_node(tree):
 # ---- outlines -------------------------------------------------------------------------------------------------------
 
 def agree(made, tree=None, within=0):
-    """Every outline as the model has it: whole ticks exactly, others within one, or as said."""
+    """Every outline as the model has it, to the nearest tick, or within some."""
     pieces, outlines = model.draw(tree or made.tree), made.outlines(tree)
     assert len(pieces) == len(outlines)
     for piece, outline in zip(pieces, outlines):
@@ -293,14 +288,20 @@ def agree(made, tree=None, within=0):
         assert outline.fabric == made.fabrics[piece.fabric]
         assert (2 * outline.quarter_turns + outline.on_point, outline.mirrored) == (
             piece.lying.eighths, piece.lying.mirrored)
-        ring = ring_of(outline)
         if piece.ring is None:
             continue
-        if within == 0 and all(Fraction(value).denominator == 1 for point in piece.ring for value in point):
-            assert from_lowest(ring) == from_lowest([tuple(map(int, point)) for point in piece.ring])
+        wanted, ring = [model.to_tick(point) for point in piece.ring], ring_of(outline)
+        if within == 0:
+            assert once(ring) == once(wanted)
         else:
-            assert near(piece.ring, ring, max(1, within)) and near(ring, piece.ring, max(1, within))
+            assert near(wanted, ring, within) and near(ring, wanted, within)
     return outlines
+
+
+def once(ring):
+    """From the lowest corner on; corners that rounding brings together are one."""
+    first = ring.index(min(ring)) if ring else 0
+    return [point for point, _ in itertools.groupby(ring[first:] + ring[:first])]
 
 
 def near(ring, other, within):

@@ -181,6 +181,11 @@ def nearest(value):
     return (value + Fraction(1, 2)).floor()
 
 
+def to_tick(point):
+    """What trimming leaves may end between ticks."""
+    return tuple((value + Fraction(1, 2)).__floor__() for value in point)
+
+
 def meets(a, b):
     """The allowance of an edge made of two; None: mixed."""
     return a if a == b else None
@@ -323,7 +328,7 @@ def on_point(field, k, point):
     half = Fraction(k >= main) / 2
     right, down = column + half, row + half  # of the left tip, in diagonals, from the left tip of the first
     diagonal = Root2(0, side)
-    x, y = (Root2(0, Fraction(value) / 2) for value in point)  # / sqrt 2
+    x, y = (Root2(0, Fraction(value, 2)) for value in to_tick(point))  # / sqrt 2
     left_tip = (Root2(field.set_off) + diagonal * Root2(right),
                 Root2(field.set_off) + diagonal * Root2(field.rows - Fraction(1, 2) - down))
     return nearest(left_tip[0] + x + y), nearest(left_tip[1] + y - x)
