@@ -336,7 +336,7 @@ class Quilt(Handle):
               first: Optional[int] = None) -> Id:
         """Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
         three triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the
-        piece), and closed at both ends by half-triangles.
+        piece, n where there are too few), and closed at both ends by half-triangles.
 
         Keywords: the members of SixtySpec, over those of spec.
 

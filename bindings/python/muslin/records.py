@@ -6091,7 +6091,7 @@ class Misfit:
     """struct muslin_misfit, muslin/solution.h
 
     node: in which they meet
-    first: child of it, counted from 0; strips of a set-in: enum muslin_side
+    first: child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting triangle
     second
     first_size: finished length of its edge; of ALLOWANCE its allowance, -1 where mixed
     second_size
@@ -6291,7 +6291,9 @@ class Outline:
     node: the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to
     fabric
     corners: counter-clockwise
-    region: of a unit; piece from 1 of a shape, triangles of a field, pieces of rows; 1 of a patch
+    region: of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the
+        top, bottom, left, then corners upper left, lower right, upper right, lower left; piece from 1 of rows: those
+        given, then the left and the right half-triangle of each row; 1 of a patch
     quarter_turns: how its print lies: clockwise
     mirrored: 1 when it is a mirror image: left for right first, then turned
     on_point: 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that lies in another,
@@ -6356,11 +6358,11 @@ class PressingSpec(Spec):
 class PressedTotals:
     """struct muslin_pressed_totals, muslin/pressing.h
 
-    meetings: in all tops
+    meetings: in all tops, those left out not counted
     exceptions: of those, that do not nest
     least: no plan of this sort has fewer
-    alternating: exceptions when joins are pressed in turn: all of the first child to the first side, all of the second
-        to the other, and so on
+    alternating: exceptions when all is pressed in turn: every seam to its first piece, and joins take their second
+        child the other way, their fourth, and so on, where none asks otherwise
     open: meetings left out, as a seam is pressed open
     other_way: copies of nodes with seams of their own that are pressed the other way
     work: steps taken
