@@ -254,8 +254,8 @@ static void put_start(struct msl_drawn *drawn, int32_t i, struct start start)
 }
 
 /* A piece being trimmed is a round of lines: its own edges by their number, and sides of the window (from WINDOW on).
- * Where its corners come to lie follows at the end, from two lines each, rounded once. Until then its own corners lie at
- * the end of the ring's room. */
+ * Where its corners come to lie follows at the end, from two lines each, rounded once. Until then its own corners lie
+ * at the end of the ring's room. */
 enum { WINDOW = MSL_RING_ROOM };
 
 struct trimming {

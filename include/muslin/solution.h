@@ -338,8 +338,7 @@ struct muslin_outline_corner {
     uint32_t flags;
     muslin_len x;            /* to the right from the lower left of what is drawn, finished */
     muslin_len y;            /* upwards */
-    muslin_id seam_node;     /* in which the seam lies along the edge that starts here; 0: the outside of what is drawn
-                                */
+    muslin_id seam_node;     /* in which the seam lies along the edge that starts here; 0: the outside */
     int64_t seam;            /* of that node: its number, from 0, as pressing.h counts them */
 };
 /* The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
@@ -349,9 +348,9 @@ struct muslin_outline_corner {
  * exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn
  * as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without
  * corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an
- * edge lies the seam by which it is sewn on, also where it only lies on a part of that seam. Time follows outlines x
- * depth. Example: a nine-patch has nine outlines of four corners. MUSLIN_ERR_RANGE: `first` not in 0 .. the number of
- * patches. Since 0.1. */
+ * edge lies the seam by which it is sewn on, also where it only lies on a part of that seam. MUSLIN_ERR_RANGE:
+ * `first` not in 0 .. the number of patches. Time follows outlines x depth. Example: a nine-patch has nine outlines of
+ * four corners. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,

@@ -98,8 +98,8 @@ static void begin_nine_patch(struct nine_patch *nine)
     nine->block = join_of(quilt, MUSLIN_DOWN, rows, 3);
 }
 
-/* Example: nine-patches from two strip sets: sets, segments, sets, segments, join. Nine blocks need eighteen outer
- * segments, and a set of 40 in gives sixteen. */
+/* Nine blocks need eighteen outer segments, and a set of 40 in gives sixteen. Example: nine-patches from two strip
+ * sets: sets, segments, sets, segments, join. */
 START_TEST(nine_patches_from_two_strip_sets)
 {
     struct nine_patch nine;
@@ -123,7 +123,7 @@ START_TEST(nine_patches_from_two_strip_sets)
     const int64_t outer[][3] = { { nine.outer, 0, 1 } };
     const int64_t inner_set[][3] = { { nine.white, -1, 2 }, { nine.blue, -1, 1 } };
     const int64_t inner[][3] = { { nine.inner, 2, 1 } };
-    /* Example: the join of a nine-patch needs two of one row and one of the other */
+    /* Example: the join of a nine-patch needs two of one row and one of the other. */
     const int64_t block[][3] = { { nine.outer, 1, 2 }, { nine.inner, 3, 1 } };
     ck_feeds(solution, 0, outer_set, 2);
     ck_feeds(solution, 1, outer, 1);
@@ -469,7 +469,7 @@ START_TEST(thread_for_nine_patches)
 }
 END_TEST
 
-/* Example: eleven seams, each off by 1/32 in: 11/32 in at worst. Twelve strips side by side, one down. */
+/* Twelve strips side by side, one down. Example: eleven seams, each off by 1/32 in: 11/32 in at worst. */
 START_TEST(errors_of_seams_add_up)
 {
     struct sewn s;
@@ -575,7 +575,7 @@ START_TEST(stacks_have_labels)
     const struct {
         int64_t number;
         const char *label;
-    } labels[] = { { 0, "A" },    { 1, "B" },   { 25, "Z" },   { 26, "AA" },  { 27, "AB" }, /* Example: 27 is AB */
+    } labels[] = { { 0, "A" },    { 1, "B" },   { 25, "Z" },   { 26, "AA" },  { 27, "AB" }, /* Example: 27 is AB. */
                    { 51, "AZ" },  { 52, "BA" }, { 701, "ZZ" }, { 702, "AAA" }, { 18277, "ZZZ" },
                    { 18278, "AAAA" }, { MUSLIN_COUNT_MAX, "FXSHRXX" } };
     for (size_t i = 0; i < sizeof labels / sizeof labels[0]; i++) {

@@ -103,7 +103,7 @@ START_TEST(a_field_on_point_has_its_size)
     muslin_id field = field_of(&s, 3, 3, square_of(&s, WHOLE_IN(6)), 0);
     struct muslin_solution *solution = solved(s.quilt, field);
     struct muslin_node_size size = size_of(solution, field);
-    /* Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square. 18 sqrt 2 in is 206905.10 ticks */
+    /* 18 sqrt 2 in is 206905.10 ticks. Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square. */
     ck_assert_int_eq(size.finished_width, 206905);
     ck_assert_int_eq(size.finished_height, 206905);
     ck_assert_int_eq(size.unfinished_width, 206905 + IN(0, 1, 2));
@@ -490,7 +490,7 @@ START_TEST(rows_of_triangles_have_their_size)
     muslin_id row = rows_of(&s, 1, 1, three, "11111");
     struct muslin_solution *solution = solved(s.quilt, row);
     struct muslin_node_size size = size_of(solution, row);
-    /* Example: 5 triangles of 3 in: 10.392 in wide. 6 H / sqrt 3 is 84468.65 ticks */
+    /* 6 H / sqrt 3 is 84468.65 ticks. Example: 5 triangles of 3 in: 10.392 in wide. */
     ck_assert_int_eq(size.finished_width, 84469);
     ck_assert_int_eq(size.finished_height, WHOLE_IN(3));
     ck_assert_int_eq(size.unfinished_width, 84469 + IN(0, 1, 2));

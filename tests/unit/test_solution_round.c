@@ -67,7 +67,7 @@ static muslin_id pinwheel_of(struct sewn *s, muslin_id centre, muslin_id top, mu
     return id;
 }
 
-/* Example: four 2 x 4 in rectangles round a 2 in square make 6 in */
+/* Example: four 2 x 4 in rectangles round a 2 in square make 6 in. */
 START_TEST(four_rectangles_round_a_square)
 {
     struct sewn s;
@@ -181,7 +181,7 @@ END_TEST
 
 /* ---- strips with mitred corners --------------------------------------------------------------------------------- */
 
-/* Example: a 6 in square with 2 in strips at left and bottom makes 8 in */
+/* Example: a 6 in square with 2 in strips at left and bottom makes 8 in. */
 START_TEST(an_attic_window)
 {
     struct sewn s;
@@ -412,7 +412,7 @@ START_TEST(butted_borders_are_as_planned)
 }
 END_TEST
 
-/* Example: 38 1/2 x 50 in unfinished, 4 in border with cornerstones: cut 4 1/2 in, two of 50, two of 38 1/2 in */
+/* As in setting.h: 38 1/2 x 50 in unfinished, 4 in border with cornerstones: cut 4 1/2 in, two of 50, two of 38 1/2 in */
 START_TEST(a_border_with_cornerstones_is_a_surround)
 {
     struct sewn s;
@@ -440,7 +440,7 @@ START_TEST(a_border_with_cornerstones_is_a_surround)
 }
 END_TEST
 
-/* Example: a round of half-squares with corner squares. Three of 2 in on each side of 6 in, four corners: 10 in. */
+/* Three of 2 in on each side of 6 in, four corners: 10 in. Example: a round of half-squares with corner squares. */
 START_TEST(a_round_of_half_squares)
 {
     struct sewn s;
@@ -542,7 +542,7 @@ START_TEST(sashed_settings_have_the_pieces_that_setting_counts)
 }
 END_TEST
 
-/* Example: 3 x 3 blocks of 12 in with 2 in sashes and a frame finish 44 in */
+/* Example: 3 x 3 blocks of 12 in with 2 in sashes and a frame finish 44 in. */
 START_TEST(three_by_three_blocks_with_sashes)
 {
     struct sewn s;
