@@ -209,8 +209,8 @@ static void mark_measure(struct need *need, uint32_t measure)
         need->measures[args[i] - 1] = 1;
 }
 
-/* The later one of a node and a measure, by the order in which they were made. A quilt's seam is made before any node, so
- * measures do not run out before nodes do. */
+/* The later one of a node and a measure, by the order in which they were made. A quilt's seam is made before any node,
+ * so measures do not run out before nodes do. */
 static int measure_is_later(const struct muslin_quilt *quilt, uint32_t node, uint32_t measure)
 {
     return node == 0 || measure > msl_node_row(quilt, node)->before;
