@@ -33,6 +33,7 @@
     X(solution_check_suite) \
     X(solution_round_suite) \
     X(scatter_suite) \
+    X(pressing_suite) \
     X(pressing_brute_suite) \
     X(examples_suite)
 
