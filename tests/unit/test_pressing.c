@@ -321,6 +321,45 @@ START_TEST(nesting_comes_before_the_darker_side)
 }
 END_TEST
 
+/* A row in two copies, one each way: shown is the one that goes to the dark. The first pair of rows is the heavier and
+ * has its way first. */
+START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    struct muslin_quilt *quilt = nine.s.quilt;
+    const muslin_id other = patch_of(quilt, fabric_so_dark(quilt, 70), nine.s.two, nine.s.two);
+    const muslin_id sash = patch_of(quilt, nine.s.blue, fixed_of(quilt, 2 * A_STRIP), nine.s.two);
+    const muslin_id first[] = { nine.dark, nine.light };
+    const muslin_id second[] = { other, nine.light };
+    const muslin_id many = join_of(quilt, MUSLIN_ACROSS, first, 2);
+    const muslin_id few = join_of(quilt, MUSLIN_ACROSS, second, 2);
+    const muslin_id rows[] = { many, sash, many, sash, many, few, few };
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_DOWN, rows, 7));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).meetings, 2);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(totals_of(plan).other_way, 1);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    for (size_t i = 0; i < 2; i++) {
+        ck_assert_int_eq(seams[i].towards, 1);
+        ck_assert_int_eq(seams[i].preferred, 1);
+        ck_assert_int_eq(seams[i].as_shown, i == 0 ? 3 : 1);
+        ck_assert_int_eq(seams[i].other_way, (int64_t)i);
+    }
+    free(seams);
+    struct muslin_pressed_child *children = children_of(plan, &n);
+    ck_assert_uint_eq(n, 5);
+    for (size_t i = 0; i < n; i++)
+        ck_assert_int_eq(children[i].other_way, i == 3);
+    free(children);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
 /* ---- strip sets --------------------------------------------------------------------------------------------------- */
 
 /* Five rows cut from sets, of which two are taken the other way. */
@@ -435,6 +474,77 @@ START_TEST(the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwis
 }
 END_TEST
 
+static muslin_id unit_of(struct sewn *s, int32_t kind, int32_t method, muslin_id height, size_t regions)
+{
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    const muslin_id fabrics[] = { s->blue, s->white, s->blue };
+    muslin_id id = 0;
+    spec.width = fixed_of(s->quilt, 2 * A_STRIP);
+    spec.height = height;
+    spec.kind = kind;
+    spec.method = method;
+    ck_ok(muslin_quilt_unit(s->quilt, &spec, fabrics, regions, &id, NULL));
+    return id;
+}
+
+/* Both seams of a flying goose go to the goose, its first region. At its point both meet the upright seam above. */
+START_TEST(two_slanted_seams_at_one_point_both_meet_what_is_there)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, s.two, 2);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id two[] = { square, square };
+    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_ACROSS, two, 2), goose };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).meetings, 2);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    solution = solved(s.quilt, goose);
+    plan = pressed(solution);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_uint_eq(n, 2);
+    ck_assert_int_ne(seams[0].towards, seams[1].towards);
+    for (size_t i = 0; i < n; i++) {
+        const int is_left = seams[i].from_x < A_STRIP || seams[i].to_x < A_STRIP;
+        ck_assert_int_eq(seams[i].press, is_left ? MUSLIN_PRESS_RIGHT : MUSLIN_PRESS_LEFT);
+        ck_assert_int_eq(seams[i].preferred, 1);
+    }
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Two ends on every edge of a star, at thirds that the corners leave; a star and its mirror image have them alike. */
+START_TEST(stars_meet_stars_and_regions_that_are_not_the_first_have_no_preference)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id star = unit_of(&s, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 0, 2);
+    const muslin_id two[] = { star, mirror_of(s.quilt, star) };
+    const muslin_id pair = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    struct muslin_solution *solution = solved(s.quilt, pair);
+    struct muslin_pressing_plan *plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).meetings, 2);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    int64_t without = 0;
+    for (size_t i = 0; i < n; i++)
+        without += seams[i].preferred == 0;
+    ck_assert_int_eq(without, 8 + 1); /* between the eight points, and between the two stars */
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 /* ---- trimmed nodes ------------------------------------------------------------------------------------------------ */
 
 START_TEST(seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_not)
@@ -541,6 +651,13 @@ START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
     ck_assert_int_eq(totals.proven, 1);
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
+    /* The blocks of a field do not reach its outside: what is sewn to it meets its triangles' seams alone. */
+    const muslin_id field = field_of(&nine.s, 3, 3, blocks);
+    const muslin_id fields[] = { field, field };
+    const struct muslin_pressed_totals two = totals_pressed(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_ACROSS, fields, 2));
+    ck_assert_int_eq(two.exceptions, 0);
+    ck_assert_int_gt(two.meetings, 2 * totals.meetings);
+    ck_assert_int_le(two.meetings, 2 * totals.meetings + 2 * 4 * 4);
     for (int i = 0; i < 13; i++)
         blocks[i] = nine.light;
     ck_assert_int_eq(totals_pressed(nine.s.quilt, field_of(&nine.s, 1, 1, blocks)).meetings, 0);
@@ -667,6 +784,61 @@ START_TEST(more_work_never_makes_it_worse_and_the_bound_holds)
             ck_assert_int_eq(most_of_all, fewest);
         muslin_solution_free(solution);
     }
+    end_sewing(&s);
+}
+END_TEST
+
+/* Rows made of halves that are made of halves, 2^12 pieces long, so that a meeting hangs on many places; and then, apart
+ * from it, blocks thrown down. Without work there is too little to settle all, and the plan still holds. */
+START_TEST(what_hangs_together_in_many_places_takes_work)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id other = patch_of(s.quilt, s.white, s.two, s.two);
+    const muslin_id ends[][2] = { { square, other }, { other, square } };
+    muslin_id row[2];
+    for (int side = 0; side < 2; side++) {
+        row[side] = join_of(s.quilt, MUSLIN_ACROSS, ends[side], 2);
+        for (int i = 0; i < 11; i++) {
+            const muslin_id two[] = { row[side], row[side] };
+            row[side] = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+        }
+        row[side] = turn_of(s.quilt, row[side], 2);
+    }
+    const muslin_id pair = join_of(s.quilt, MUSLIN_DOWN, row, 2);
+    const muslin_id all[] = { pair, square, thrown(&s, 6, 11) };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, all, 3));
+    for (int64_t work = 0; work <= 1000000; work = 10 * work + 1) {
+        struct muslin_pressing_plan *plan = pressed_with(solution, work, 0);
+        const struct muslin_pressed_totals totals = totals_of(plan);
+        ck_assert_int_le(totals.exceptions, totals.alternating);
+        ck_assert_int_le(totals.least, totals.exceptions);
+        muslin_pressing_free(plan);
+    }
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Two lots of blocks thrown down apart from each other are searched each by itself. */
+START_TEST(what_does_not_hang_together_adds_up)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id strip = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id first = thrown(&s, 4, 4);
+    s.two = fixed_of(s.quilt, 2 * A_STRIP);
+    const muslin_id second = thrown(&s, 4, 9);
+    const muslin_id rows[] = { first, strip, second };
+    const struct muslin_pressed_totals a = totals_pressed(s.quilt, first);
+    const struct muslin_pressed_totals b = totals_pressed(s.quilt, second);
+    const struct muslin_pressed_totals both = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 3));
+    ck_assert_int_gt(a.exceptions, 0);
+    ck_assert_int_gt(b.exceptions, 0);
+    ck_assert_int_eq(both.exceptions, a.exceptions + b.exceptions);
+    ck_assert_int_eq(both.least, a.least + b.least);
+    ck_assert_int_eq(both.proven, 1);
     end_sewing(&s);
 }
 END_TEST
@@ -836,7 +1008,11 @@ START_TEST(a_failed_allocation_leaves_nothing_behind)
     piece.fabric = nine.s.blue;
     const struct muslin_sixty_piece_spec pieces[] = { piece, piece };
     ck_ok(muslin_quilt_sixty(nine.s.quilt, &spec, pieces, sizeof piece, 2, &rows, NULL));
+    const muslin_id star = unit_of(&nine.s, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 0, 2);
+    const muslin_id round = pinwheel_of(nine.s.quilt, nine.light, nine.outer, nine.outer, nine.inner, star);
     const muslin_id two[] = { rows, turn_of(nine.s.quilt, rows, 2) };
+    const muslin_id odd[] = { round, star, round };
+    ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_DOWN, odd, 3), 1000);
     ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_DOWN, two, 2), 1000);
     end_sewing(&nine.s);
 }
@@ -856,15 +1032,20 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, seams_pressed_open_meet_nothing);
     tcase_add_test(tests, seams_go_towards_the_darker_side_where_they_may);
     tcase_add_test(tests, nesting_comes_before_the_darker_side);
+    tcase_add_test(tests, of_equally_many_copies_the_preferred_way_is_shown);
     tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
     tcase_add_test(tests, the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise);
+    tcase_add_test(tests, two_slanted_seams_at_one_point_both_meet_what_is_there);
+    tcase_add_test(tests, stars_meet_stars_and_regions_that_are_not_the_first_have_no_preference);
     tcase_add_test(tests, seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_not);
     tcase_add_test(tests, what_is_sewn_round_a_centre_meets_along_its_four_seams);
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
     tcase_add_test(tests, more_work_never_makes_it_worse_and_the_bound_holds);
+    tcase_add_test(tests, what_hangs_together_in_many_places_takes_work);
+    tcase_add_test(tests, what_does_not_hang_together_adds_up);
     tcase_add_test(tests, the_same_request_gives_the_same_plan);
     tcase_add_test(tests, edges_of_too_many_pieces_are_refused);
     tcase_add_test(tests, specs_and_outputs_keep_the_rules_of_structs);
