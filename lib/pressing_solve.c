@@ -9,7 +9,7 @@
 #include "pressing_solve.h"
 
 /* Terms that may be looked at for each term there is, before the work limit is touched. */
-enum { TERMS_EACH = 4 };
+enum { TERMS_EACH = 3 };
 
 /* Rules, and sorts of wishes, each behind all of the one before. */
 enum { RANK_RULE, RANK_PLACE, RANK_DARKER, RANK_SECOND };
