@@ -55,7 +55,7 @@ static void add_seam(struct msl_check *check, struct muslin_quilt *quilt, const 
         msl_fail(check, status, status == MUSLIN_ERR_WORK_LIMIT ? MUSLIN_ARG_MOST : MUSLIN_ARG_ALLOCATOR, 2, in->most);
 }
 
-static void want_allocator(struct msl_check *check, const struct muslin_allocator *allocator)
+void msl_want_allocator(struct msl_check *check, const struct muslin_allocator *allocator)
 {
     msl_want_pointer(check, MUSLIN_ARG_ALLOCATOR, allocator);
     if (check->status != MUSLIN_OK)
@@ -70,7 +70,7 @@ muslin_status muslin_quilt_create(const struct muslin_quilt_spec *spec, const st
     struct msl_check check = msl_check_start(problem);
     struct muslin_quilt_spec in;
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, QUILT_SPEC_LEAST, 0, spec);
-    want_allocator(&check, allocator);
+    msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
     if (check.status != MUSLIN_OK)
         return check.status;

@@ -118,6 +118,8 @@ static void put_piece(struct msl_check *check, const struct muslin_quilt *quilt,
     int64_t left = filled->rows < in->rows ? in->cells - filled->cells : 0;
     msl_want_between(check, MUSLIN_ARG_CELLS, piece->cells, 1, left < PIECE_CELLS_MOST ? left : PIECE_CELLS_MOST);
     args[0] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, piece->fabric);
+    if (check->status != MUSLIN_OK)
+        return;
     args[1] = (int32_t)piece->cells;
     filled->cells += piece->cells;
     if (filled->cells == in->cells) {

@@ -10,8 +10,8 @@
 
 #include "quilt_store.h"
 
-/* A drawing: of each piece its first corner, and one more; then x and y of each corner. */
-struct msl_drawn {
+/* A pattern in whole numbers: of each piece its first corner, and one more; then x and y of each corner. */
+struct msl_pattern {
     int32_t pieces;
     int32_t width;
     int32_t height;
@@ -37,9 +37,9 @@ static inline uint32_t msl_piecing_room(uint32_t pieces, uint32_t corners)
     return PIECING_FIRST + pieces + 1 + (1 + SEAM_ARGS) * corners;
 }
 
-/* Writes it from the drawing, whose `first` lies where it belongs: at args + PIECING_FIRST. Returns how many arguments
+/* Writes it from the pattern, whose `first` lies where it belongs: at args + PIECING_FIRST. Returns how many arguments
  * it takes. */
-uint32_t msl_find_piecing(const struct msl_drawn *drawn, int32_t *args);
+uint32_t msl_find_piecing(const struct msl_pattern *pattern, int32_t *args);
 
 static inline int32_t msl_first_corner(const int32_t *piecing, int64_t piece)
 {

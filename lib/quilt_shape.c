@@ -96,9 +96,9 @@ static uint32_t put_args(struct msl_check *check, struct drawing *drawing, const
     read_pieces(check, drawing);
     if (check->status != MUSLIN_OK)
         return 0;
-    const struct msl_drawn drawn = { pieces, args[SHAPE_DRAWN_WIDTH], args[SHAPE_DRAWN_HEIGHT], drawing->first,
+    const struct msl_pattern pattern = { pieces, args[SHAPE_DRAWN_WIDTH], args[SHAPE_DRAWN_HEIGHT], drawing->first,
                                      drawing->places };
-    return (uint32_t)(piecing - args) + msl_find_piecing(&drawn, piecing);
+    return (uint32_t)(piecing - args) + msl_find_piecing(&pattern, piecing);
 }
 
 muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const struct muslin_corner_spec *corners, size_t row_size,

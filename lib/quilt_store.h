@@ -131,6 +131,8 @@ void msl_grow(struct msl_check *check, struct muslin_quilt *quilt, void **rows, 
 /* Keeps a name; returns its first byte. */
 uint32_t msl_keep_name(struct msl_check *check, struct muslin_quilt *quilt, const char *name, size_t length);
 
+/* An allocator and its three functions. */
+void msl_want_allocator(struct msl_check *check, const struct muslin_allocator *allocator);
 /* Scratch memory of the quilt's allocator. `count` of 0 gets one. Null after a failure. */
 void *msl_scratch(struct msl_check *check, const struct muslin_allocator *allocator, uint64_t count, size_t size);
 void msl_scratch_free(const struct muslin_allocator *allocator, void *block, uint64_t count, size_t size);

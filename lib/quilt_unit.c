@@ -129,10 +129,10 @@ static void put_args(struct msl_check *check, const struct muslin_quilt *quilt, 
 
 static uint32_t put_piecing(const struct model *model, int32_t *piecing)
 {
-    const struct msl_drawn drawn = { model->pieces, MODEL_WIDTH, model->height, model->first, model->places };
+    const struct msl_pattern pattern = { model->pieces, MODEL_WIDTH, model->height, model->first, model->places };
     for (int32_t i = 0; i <= model->pieces; i++)
         piecing[PIECING_FIRST + i] = model->first[i];
-    return msl_find_piecing(&drawn, piecing);
+    return msl_find_piecing(&pattern, piecing);
 }
 
 muslin_status muslin_quilt_unit(struct muslin_quilt *quilt, const struct muslin_quilt_unit_spec *spec,

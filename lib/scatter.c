@@ -86,7 +86,7 @@ static void put_touches(struct msl_check *check, struct msl_scatter *s, struct m
         msl_scatter_count(s, (uint32_t)touch.first, (uint32_t)touch.second);
     }
     msl_scatter_counted(s, room);
-    if (room->lacks)
+    if (check->status != MUSLIN_OK)
         return;
     for (size_t i = 0; i < touches->n; i++) {
         struct muslin_touch_spec touch = touch_at(check, touches, i);
@@ -123,12 +123,11 @@ static void scatter(struct msl_check *check, struct msl_scatter *s, struct msl_s
                     const struct touches *touches)
 {
     msl_scatter_start(s, room);
-    if (!room->lacks)
-        put_touches(check, s, room, touches);
-    if (room->lacks) {
-        msl_fail(check, MUSLIN_ERR_NO_MEMORY, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    if (check->status != MUSLIN_OK)
         return;
-    }
+    put_touches(check, s, room, touches);
+    if (check->status != MUSLIN_OK)
+        return;
     want_enough_given(check, s);
     if (check->status != MUSLIN_OK)
         return;
@@ -144,10 +143,10 @@ muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec, cons
     struct msl_check check = msl_check_start(problem);
     struct muslin_scatter_spec in = { 0 };
     struct muslin_scattered found = { 0 };
-    struct msl_scatter_room room = { .allocator = allocator };
+    struct msl_scatter_room room = { .check = &check, .allocator = allocator };
     struct touches rows = { touches, touch_size, n_touches };
     msl_read_scatter(&check, &in, spec);
-    msl_want_pointer(&check, MUSLIN_ARG_ALLOCATOR, allocator);
+    msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
     msl_want_output(&check, result, (uint32_t)sizeof *result);
     msl_want_stock(&check, prints, kinds, in.places);

@@ -100,7 +100,7 @@ static void put_touches(struct msl_scatter *s, struct msl_scatter_room *room, ui
             msl_scatter_count(s, place, place + columns);
     }
     msl_scatter_counted(s, room);
-    if (room->lacks)
+    if (room->check->status != MUSLIN_OK)
         return;
     for (uint32_t place = 0; place < s->places; place++) {
         if ((place + 1) % columns != 0)
@@ -177,12 +177,11 @@ static void scatter(struct msl_check *check, struct msl_scatter *s, struct msl_s
     kinds.turn_step = msl_scatter_take(room, n, sizeof *kinds.turn_step);
     kinds.stock = msl_scatter_take(room, n, sizeof *kinds.stock);
     msl_scatter_start(s, room);
-    if (!room->lacks)
-        put_touches(s, room, columns);
-    if (room->lacks) {
-        msl_fail(check, MUSLIN_ERR_NO_MEMORY, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    if (check->status != MUSLIN_OK)
         return;
-    }
+    put_touches(s, room, columns);
+    if (check->status != MUSLIN_OK)
+        return;
     take_kinds(check, blocks, &kinds);
     s->edges = kinds.edges;
     s->turn_step = kinds.turn_step;
@@ -220,10 +219,10 @@ muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spe
     struct msl_check check = msl_check_start(problem);
     struct muslin_scatter_blocks_spec in = { 0 };
     struct muslin_scattered found = { 0 };
-    struct msl_scatter_room room = { .allocator = allocator };
+    struct msl_scatter_room room = { .check = &check, .allocator = allocator };
     struct blocks kinds = { blocks, block_size, n };
     read_spec(&check, &in, spec);
-    msl_want_pointer(&check, MUSLIN_ARG_ALLOCATOR, allocator);
+    msl_want_allocator(&check, allocator);
     msl_want_output(&check, result, (uint32_t)sizeof *result);
     want_blocks(&check, &kinds, in.columns * in.rows);
     if (check.status != MUSLIN_OK)

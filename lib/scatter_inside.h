@@ -7,6 +7,7 @@
 #include "muslin/scatter.h"
 
 #include "inside.h"
+#include "quilt_store.h"
 
 enum {
     MSL_PLACES_MAX = 1 << 24,
@@ -22,14 +23,14 @@ enum {
 /* All that one call takes from the allocator, to be given back together. */
 enum { MSL_SCATTER_BLOCKS = 20 };
 struct msl_scatter_room {
+    struct msl_check *check;
     const struct muslin_allocator *allocator;
-    int32_t blocks;
-    int32_t lacks; /* 1 once the allocator returned nothing */
     void *block[MSL_SCATTER_BLOCKS];
     size_t size[MSL_SCATTER_BLOCKS];
+    int32_t blocks;
 };
 
-/* Null once something was lacking, so that a caller takes all it needs and asks once. */
+/* Null after a failure of the check, which a lack of memory is too: a caller takes all it needs and asks once. */
 void *msl_scatter_take(struct msl_scatter_room *room, int64_t count, size_t each);
 void msl_scatter_give_back(struct msl_scatter_room *room);
 

@@ -7,17 +7,12 @@
 
 void *msl_scatter_take(struct msl_scatter_room *room, int64_t count, size_t each)
 {
-    size_t size = ((size_t)count + 1) * each;
-    if (room->lacks)
-        return NULL;
-    void *block = room->allocator->alloc(room->allocator->context, size);
-    if (block == NULL) {
-        room->lacks = 1;
-        return NULL;
+    void *block = msl_scratch(room->check, room->allocator, (uint64_t)count, each);
+    if (block != NULL) {
+        room->block[room->blocks] = block;
+        room->size[room->blocks] = (size_t)(count == 0 ? 1 : count) * each;
+        room->blocks++;
     }
-    room->block[room->blocks] = block;
-    room->size[room->blocks] = size;
-    room->blocks++;
     return block;
 }
 
@@ -25,7 +20,7 @@ void msl_scatter_give_back(struct msl_scatter_room *room)
 {
     while (room->blocks > 0) {
         room->blocks--;
-        room->allocator->free(room->allocator->context, room->block[room->blocks], room->size[room->blocks]);
+        msl_scratch_free(room->allocator, room->block[room->blocks], 1, room->size[room->blocks]);
     }
 }
 
@@ -119,7 +114,7 @@ void msl_heap_change(struct msl_scatter_heap *heap, uint32_t item, int64_t key)
 
 void msl_scatter_start(struct msl_scatter *s, struct msl_scatter_room *room)
 {
-    s->first = msl_scatter_take(room, (int64_t)s->places + 1, sizeof *s->first);
+    s->first = msl_scatter_take(room, (int64_t)s->places + 2, sizeof *s->first);
     s->left = msl_scatter_take(room, s->kinds, sizeof *s->left);
     s->laid = msl_scatter_take(room, s->places, sizeof *s->laid);
     s->best = msl_scatter_take(room, s->places, sizeof *s->best);
@@ -129,7 +124,7 @@ void msl_scatter_start(struct msl_scatter *s, struct msl_scatter_room *room)
     s->marks = msl_scatter_take(room, s->places, sizeof *s->marks);
     msl_heap_take(&s->next_places, room, s->places);
     msl_heap_take(&s->next_kinds, room, s->kinds);
-    if (room->lacks)
+    if (room->check->status != MUSLIN_OK)
         return;
     for (uint32_t place = 0; place <= s->places + 1; place++)
         s->first[place] = 0;

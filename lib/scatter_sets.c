@@ -251,9 +251,9 @@ muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec, const 
     struct msl_check check = msl_check_start(problem);
     struct muslin_scatter_spec in = { 0 };
     struct muslin_scattered found = { 0 };
-    struct msl_scatter_room room = { .allocator = allocator };
+    struct msl_scatter_room room = { .check = &check, .allocator = allocator };
     msl_read_scatter(&check, &in, spec);
-    msl_want_pointer(&check, MUSLIN_ARG_ALLOCATOR, allocator);
+    msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
     msl_want_output(&check, result, (uint32_t)sizeof *result);
     want_sets(&check, in.places, sets, strips_per_set);
@@ -263,9 +263,7 @@ muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec, const 
     struct sets d = { .sets = sets, .strips = strips_per_set, .kinds = (uint32_t)kinds, .chance = (uint64_t)in.seed };
     take_room(&d, &room);
     uint32_t *starts = msl_scatter_take(&room, strips_per_set, sizeof *starts);
-    if (room.lacks) {
-        msl_fail(&check, MUSLIN_ERR_NO_MEMORY, MUSLIN_ARG_ALLOCATOR, 0, 0);
-    } else {
+    if (check.status == MUSLIN_OK) {
         choose_strips(&d, prints);
         deal_and_order(&d, starts, &found);
         for (int64_t i = 0; i < in.places; i++)

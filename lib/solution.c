@@ -58,7 +58,7 @@ void msl_free_rows(const struct muslin_allocator *allocator, struct msl_rows *ro
 
 /* ---- memory ----------------------------------------------------------------------------------------------------- */
 
-static const struct msl_size no_size = { 0, 0, { 0, 0, 0, 0 }, 0, 0, 0, { 0, 0, 0, 0 }, 0, 0, 0, 0, 0 };
+static const struct msl_size no_size;
 static const struct msl_counts no_counts = { { 0, 0, 0, 0, 0, 0, 0, 0 } };
 
 static void clear_nodes(struct muslin_solution *s)
@@ -78,8 +78,8 @@ static struct muslin_solution *allocate(struct msl_check *check, const struct mu
     struct muslin_solution *s = msl_scratch(check, a, 1, sizeof *s);
     if (s == NULL)
         return NULL;
-    *s = (struct muslin_solution){ quilt, *a, *in, root, quilt->measures.used, quilt->fabrics_used, NULL, NULL, NULL,
-                                   NULL, NULL, none, none, none, none, none };
+    *s = (struct muslin_solution){ quilt, *a, *in, root, quilt->measures.used, quilt->fabrics_used, 0, NULL, NULL, NULL,
+                                   NULL, NULL, none, none, none, none, none, none };
     s->values = msl_scratch(check, a, s->measures, sizeof s->values[0]);
     s->widths = msl_scratch(check, a, s->fabrics, sizeof s->widths[0]);
     s->sizes = msl_scratch(check, a, root, sizeof s->sizes[0]);
@@ -105,6 +105,7 @@ void muslin_solution_free(struct muslin_solution *s)
     msl_free_rows(&a, &s->sets, sizeof(struct muslin_strip_set));
     msl_free_rows(&a, &s->cuts, sizeof(struct muslin_cut));
     msl_free_rows(&a, &s->needs, sizeof(struct msl_need));
+    msl_free_rows(&a, &s->feeds, sizeof(struct msl_feed));
     msl_scratch_free(&a, s, 1, sizeof *s);
 }
 
@@ -325,6 +326,8 @@ static void solve(struct msl_solving *solving)
         msl_find_sets(solving);
     if (solving->check->status == MUSLIN_OK)
         msl_make_cuts(solving);
+    if (solving->check->status == MUSLIN_OK)
+        msl_find_steps(solving);
 }
 
 static void want_solve_spec(struct msl_check *check, const struct muslin_solve_spec *in)

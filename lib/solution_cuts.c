@@ -296,6 +296,7 @@ static int cut_is_before(const void *context, uint32_t a, uint32_t b)
     return list_is_before(first, second, TRAITS);
 }
 
+/* Of two that follow each other when sorted. */
 static int is_same_cut(const struct muslin_cut *a, const struct muslin_cut *b)
 {
     int64_t first[TRAITS];
@@ -304,7 +305,7 @@ static int is_same_cut(const struct muslin_cut *a, const struct muslin_cut *b)
         return 0;
     traits_of(a, first);
     traits_of(b, second);
-    return !list_is_before(first, second, TRAITS) && !list_is_before(second, first, TRAITS);
+    return !list_is_before(first, second, TRAITS);
 }
 
 static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)

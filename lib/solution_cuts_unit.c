@@ -32,10 +32,11 @@ static int unit_is_before(const void *context, uint32_t a, uint32_t b)
     return trait_of(s, a, i) < trait_of(s, b, i);
 }
 
+/* Of two that follow each other when sorted. */
 static int is_same_unit(const struct muslin_solution *s, const struct msl_rank *a, const struct msl_rank *b)
 {
     return a->group == b->group && a->first == b->first && a->second == b->second &&
-           !unit_is_before(s, a->row, b->row) && !unit_is_before(s, b->row, a->row);
+           !unit_is_before(s, a->row, b->row);
 }
 
 /* ---- hands ------------------------------------------------------------------------------------------------------ */
@@ -143,12 +144,16 @@ static void cut_alike(struct msl_solving *solving, struct alike *alike)
 {
     const struct muslin_solution *s = solving->solution;
     alike->unit = msl_unit_spec(s, alike->first->row);
+    alike->unit.units = alike->unit.mirrored = 0;
     for (uint64_t i = 0; i < alike->count; i++) {
         alike->unit.units += of_hand(s, alike->first[i].row, 1);
         alike->unit.mirrored += of_hand(s, alike->first[i].row, 2);
     }
     (void)muslin_unit_pieces(&alike->unit, alike->pieces, sizeof alike->pieces[0], 2 * UNIT_ROWS_MOST, &alike->rows,
                              NULL);
+    struct muslin_unit_plan plan = { .size = sizeof plan };
+    (void)muslin_unit_recipe(&alike->unit, &plan, NULL);
+    msl_size_of(s, alike->first->row)->spare = plan.spare_units;
     for (size_t row = 0; row < alike->rows; row++)
         cut_piece(solving, alike, row);
 }

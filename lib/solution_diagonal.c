@@ -14,13 +14,13 @@
  * and row b = c - r, which ends at the lower right one.
  *
  * Where pieces end. Rows are sewn with straight seams, so between two setting triangles, beyond the tip of a block,
- * the seam of the rows runs straight on for f sqrt 2, to the outside. Corners come last: upper left and lower right along
- * u = 0 and u = (c + r - 1) B, from outside to outside, across the ends of all rows that reach so far; then upper right
- * and lower left along v = c B and v = (1 - r) B, across the first two where these reach so far. Each piece is what the
- * lines leave of its triangle; muslin_setting_point() says how large the whole one is. A line that is k blocks from a
- * tip is reached by what runs on from there when k B < f sqrt 2, that is, f > 0 and k <= g = floor(f sqrt 2 / B).
+ * the seam of the rows runs straight on for f sqrt 2, to the outside. Corners come last: upper left and lower right
+ * along u = 0 and u = (c + r - 1) B, from outside to outside, across the ends of all rows that reach so far; then upper
+ * right and lower left along v = c B and v = (1 - r) B, across the first two where these reach so far. Each piece is
+ * what the lines leave of its triangle; muslin_setting_point() says how large the whole one is. A line k blocks from a
+ * tip is reached by what runs on from there when k B < f sqrt 2: when f > 0 and k <= g = floor(f sqrt 2 / B).
  *
- * A half turn of the field takes u to (c + r - 1) B - u and v to (c - r + 1) B - v, right to left, and bottom to top. */
+ * Half a turn of the field takes u to (c + r - 1) B - u and v to (c - r + 1) B - v, right to left, bottom to top. */
 #include "solution_inside.h"
 
 #include "surd.h"
@@ -43,10 +43,11 @@ static struct field field_of(const struct muslin_solution *solution, uint32_t no
     struct field field = { args[DIAGONAL_COLUMNS], args[DIAGONAL_ROWS], 0, 0, 0, msl_seam_of(solution),
                            args + DIAGONAL_BLOCKS };
     field.block = msl_size_of(solution, (uint32_t)field.nodes[0])->width;
-    if (args[DIAGONAL_SET_OFF] != 0)
+    if (args[DIAGONAL_SET_OFF] != 0) {
         field.set_off = msl_value_of(solution, args[DIAGONAL_SET_OFF]);
-    struct msl_surd runs_on = msl_surd_of(0, field.set_off, 2, 1);
-    field.reach = msl_surd_floor(&runs_on) / field.block;
+        const struct msl_surd runs_on = msl_surd_of(0, field.set_off, 2, 1);
+        field.reach = msl_surd_floor(&runs_on) / field.block;
+    }
     return field;
 }
 
@@ -272,14 +273,22 @@ static int64_t along_edge(const struct field *field, int64_t blocks)
     return blocks + 1 - (field->reach < blocks ? field->reach : blocks - 1);
 }
 
-/* A line through n blocks tip to tip crosses two seams wherever it comes from one into the next, at one's edge and so
- * at the other's, and one at each end: 2 n. With a set-off it crosses what runs on beyond the tips as well: lines one
- * block apart and f sqrt 2 long, at each end. Inside a block it crosses all seams, those across it and those down. */
+/* Lines that run on beyond the tips along one side of n blocks, one block apart and f sqrt 2 long: as many as a line
+ * from side to side can meet there. */
+static int64_t beyond_tips(const struct field *field, int64_t blocks)
+{
+    if (field->set_off == 0)
+        return 0;
+    return field->reach < blocks ? field->reach + 1 : blocks;
+}
+
+/* A line through n blocks tip to tip crosses two seams where it comes from one into the next, and one at each end: 2 n
+ * of the field's own; with a set-off, more at each end, beyond the tips. Inside a block it crosses all seams, those
+ * across it and those down it. */
 static void count_crossed(const struct muslin_solution *solution, const struct field *field, struct msl_size *size)
 {
-    const int64_t beyond = field->set_off == 0 ? 0 : 2 * (field->reach + 1);
-    size->across = 2 * field->columns + beyond + most_along(solution, field, 1);
-    size->down = 2 * field->rows + beyond + most_along(solution, field, 0);
+    size->across = 2 * field->columns + 2 * beyond_tips(field, field->rows) + most_along(solution, field, 1);
+    size->down = 2 * field->rows + 2 * beyond_tips(field, field->columns) + most_along(solution, field, 0);
 }
 
 void msl_diagonal_size(struct msl_solving *solving, uint32_t node)
@@ -653,8 +662,8 @@ static int64_t first_block(const struct field *field, int64_t b)
     return b > 0 ? block_at(field, b, 0) : block_at(field, 0, -b);
 }
 
-/* Below row b, along v = b. It begins at the upper left corner's seam where that is reached, else at the top or the
- * left; half a turn on, so it ends. */
+/* Below row b, along v = b: upwards, so to the left, where row b - 1 lies at its left. It ends at the upper left
+ * corner's seam where that is reached, else at the left or the top, and half a turn on it begins so. */
 static struct msl_seam row_seam(const struct field *field, int64_t b)
 {
     const int64_t all = field->columns + field->rows - 1;
@@ -662,16 +671,16 @@ static struct msl_seam row_seam(const struct field *field, int64_t b)
     const int64_t left = tip_of_row(b);
     const int64_t right = tip_of_row(turned);
     const struct line along = { LINE_V, -1, b };
-    struct line from = { LINE_U, -1, 0 };
-    struct line to = { LINE_U, 1, all };
+    struct line from = { LINE_U, 1, all };
+    struct line to = { LINE_U, -1, 0 };
     int64_t blocks = all;
-    if (left > field->reach) {
-        from = b > 0 ? (struct line){ LINE_Y, 1, field->rows } : (struct line){ LINE_X, -1, 0 };
-        blocks -= left;
-    }
     if (right > field->reach) {
-        to = turned > 0 ? (struct line){ LINE_Y, -1, 0 } : (struct line){ LINE_X, 1, field->columns };
+        from = turned > 0 ? (struct line){ LINE_Y, -1, 0 } : (struct line){ LINE_X, 1, field->columns };
         blocks -= right;
+    }
+    if (left > field->reach) {
+        to = b > 0 ? (struct line){ LINE_Y, 1, field->rows } : (struct line){ LINE_X, -1, 0 };
+        blocks -= left;
     }
     const int64_t pieces = pieces_of(field);
     struct msl_seam seam = { 0, 0, 0, 0, sewn(field, blocks, (left > field->reach) + (right > field->reach)),
@@ -691,22 +700,21 @@ static muslin_len corner_sewn(const struct field *field, enum side corner)
     return sewn(field, blocks, (across > field->reach) + (down > field->reach));
 }
 
-/* Along the first line of the corner's outline, from the line before it to the one after; half a turn on, the other way
- * round. */
+/* Along the first line of the corner's outline, upwards. That is from the line before it to the one after at the upper
+ * and lower left, where the corner lies at the seam's left. */
 static struct msl_seam corner_seam(const struct field *field, enum side corner)
 {
     const int64_t block[] = { 0, block_at(field, field->columns - 1, field->rows - 1), field->columns - 1,
                               block_at(field, 0, field->rows - 1) };
     const int64_t piece = first_of(field, corner);
     const int64_t other = pieces_of(field) + block[corner - CORNER_TOP_LEFT];
-    const int turned = corner == CORNER_BOTTOM_RIGHT || corner == CORNER_BOTTOM_LEFT;
+    const int left = corner == CORNER_TOP_LEFT || corner == CORNER_BOTTOM_LEFT;
     struct shape shape = { .count = 0 };
     bound_piece(field, piece, &shape);
     const struct line *before = &shape.lines[shape.count - 1];
     const struct line *after = &shape.lines[1];
-    const int at_left = corner == CORNER_TOP_LEFT || corner == CORNER_BOTTOM_LEFT;
-    struct msl_seam seam = { 0, 0, 0, 0, corner_sewn(field, corner), at_left ? piece : other, at_left ? other : piece };
-    place_ends(field, &shape.lines[0], turned ? after : before, turned ? before : after, &seam);
+    struct msl_seam seam = { 0, 0, 0, 0, corner_sewn(field, corner), left ? piece : other, left ? other : piece };
+    place_ends(field, &shape.lines[0], left ? before : after, left ? after : before, &seam);
     return seam;
 }
 
@@ -723,4 +731,35 @@ struct msl_seam msl_diagonal_seam(const struct muslin_solution *solution, uint32
     if (k < corners)
         return row_seam(&field, field.columns - 1 - (k - rows));
     return corner_seam(&field, (enum side)(CORNER_TOP_LEFT + (k - corners)));
+}
+
+/* The seam at the right of a block: that at the left of the next one in its row, or of what ends the row. */
+static int64_t right_seam(const struct field *field, const struct place *place)
+{
+    const int last_column = place->column == field->columns - 1;
+    const int last_row = place->row == field->rows - 1;
+    if (place->alternate)
+        return block_at(field, place->column + 1, place->row + 1) - 1;
+    if (!last_column && !last_row)
+        return alternate_at(field, place->column, place->row) - 1;
+    if (!last_row)
+        return end_seam(field, first_of(field, SIDE_RIGHT) + place->row);
+    return last_column ? seam_of_corner(field, CORNER_BOTTOM_RIGHT)
+                       : end_seam(field, first_of(field, SIDE_BOTTOM) + place->column);
+}
+
+int64_t msl_diagonal_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)
+{
+    const struct field field = field_of(solution, node);
+    const struct place place = place_of(&field, k);
+    switch (edge) {
+    case MSL_LEFT:
+        return k == 0 ? seam_of_corner(&field, CORNER_TOP_LEFT) : k - 1;
+    case MSL_RIGHT:
+        return right_seam(&field, &place);
+    case MSL_TOP:
+        return seam_at_v(&field, place.v + 1);
+    default:
+        return seam_at_v(&field, place.v);
+    }
 }

@@ -253,83 +253,156 @@ static void put_start(struct msl_drawn *drawn, int32_t i, struct start start)
     drawn->seam_node[i] = start.node;
 }
 
-/* A ring being trimmed along one side, in place: what is left is written from the start of its room while what there
- * was is read from the end. */
+/* A piece being trimmed is a round of lines: its own edges by their number, and sides of the window (from WINDOW on).
+ * Where its corners come to lie follows at the end, from two lines each, rounded once. Until then its own corners lie
+ * at the end of the ring's room. */
+enum { WINDOW = MSL_RING_ROOM };
+
 struct trimming {
     const struct msl_window *window;
     struct msl_drawn *drawn;
-    int32_t free; /* corners up to here have been read */
-    enum msl_edge side;
+    struct start first;
+    int32_t corners; /* its own */
+    int32_t lines;
+    uint8_t line[MSL_RING_ROOM];
 };
 
-/* A piece of the caller's own that is left with more corners than there is room for loses some. */
-static void append(const struct trimming *trimming, struct start start)
+static struct start own_corner(const struct trimming *t, int32_t k)
 {
-    struct msl_ring *ring = &trimming->drawn->ring;
-    if (ring->corners < trimming->free)
-        put_start(trimming->drawn, ring->corners++, start);
+    return k == t->corners ? t->first : start_at(t->drawn, MSL_RING_ROOM - t->corners + k);
 }
 
-/* What is left of an edge, and where it crosses (I. E. Sutherland and G. W. Hodgman, Reentrant polygon clipping,
- * 1974). */
-static void trim_edge(const struct trimming *trimming, struct start from, const struct start *to)
+/* The line before line i. */
+static int32_t line_before(const struct trimming *t, int32_t i)
 {
-    muslin_len first = inside_by(trimming->window, trimming->side, from.x, from.y);
-    muslin_len last = inside_by(trimming->window, trimming->side, to->x, to->y);
-    struct start along = from;
-    along.node = 0;
-    along.seam = mark_of(trimming->side);
-    if (first >= 0)
-        append(trimming, first == 0 && last <= 0 ? along : from);
-    if (first > 0 && last < 0) {
-        along.x = between(from.x, to->x, first, -last);
-        along.y = between(from.y, to->y, first, -last);
-        append(trimming, along);
-    }
-    if (first < 0 && last > 0) {
-        from.x = between(from.x, to->x, -first, last);
-        from.y = between(from.y, to->y, -first, last);
-        append(trimming, from);
-    }
+    return t->line[i > 0 ? i - 1 : t->lines - 1];
 }
 
-static void trim_side(const struct msl_window *window, enum msl_edge side, struct msl_drawn *drawn)
+static int are_parallel(enum msl_edge side, enum msl_edge other)
 {
-    struct msl_ring *ring = &drawn->ring;
-    int32_t moved = MSL_RING_ROOM - ring->corners;
-    for (int32_t i = ring->corners - 1; i >= 0; i--)
-        put_start(drawn, i + moved, start_at(drawn, i));
-    struct trimming trimming = { window, drawn, 0, side };
-    const struct start first = start_at(drawn, moved);
-    struct start from = first;
-    ring->corners = 0;
-    for (int32_t i = moved + 1; i < MSL_RING_ROOM; i++) {
-        struct start to = start_at(drawn, i);
-        trimming.free = i;
-        trim_edge(&trimming, from, &to);
-        from = to;
-    }
-    trimming.free = MSL_RING_ROOM;
-    trim_edge(&trimming, from, &first);
+    return (side == MSL_LEFT || side == MSL_RIGHT) == (other == MSL_LEFT || other == MSL_RIGHT);
 }
 
-int64_t msl_ring_area(const struct msl_ring *ring)
+static int64_t sign_of(int64_t value)
 {
-    uint64_t sum = 0; /* parts of it may pass 64 bits, the whole does not */
-    for (int32_t i = 1; i + 1 < ring->corners; i++) {
-        uint64_t across = (uint64_t)(ring->x[i] - ring->x[0]) * (uint64_t)(ring->y[i + 1] - ring->y[0]);
-        uint64_t down = (uint64_t)(ring->x[i + 1] - ring->x[0]) * (uint64_t)(ring->y[i] - ring->y[0]);
-        sum += across - down;
+    return (value > 0) - (value < 0);
+}
+
+/* Where an edge crosses one side of the window: above 0 inside of another, below 0 outside. */
+static int64_t crosses_inside(const struct trimming *t, int32_t edge, enum msl_edge crossed, enum msl_edge side)
+{
+    const struct start from = own_corner(t, edge);
+    const struct start to = own_corner(t, edge + 1);
+    const int64_t first = absolute(inside_by(t->window, crossed, from.x, from.y));
+    const int64_t last = absolute(inside_by(t->window, crossed, to.x, to.y));
+    const int64_t at_first = inside_by(t->window, side, from.x, from.y);
+    const int64_t at_last = inside_by(t->window, side, to.x, to.y);
+    if (sign_of(at_first) * sign_of(at_last) > 0)
+        return at_first;
+    return at_first * last + at_last * first;
+}
+
+/* Above 0 where the corner at which line i starts lies inside of a side, below 0 where it lies outside. */
+static int64_t starts_inside(const struct trimming *t, int32_t i, enum msl_edge side)
+{
+    const int32_t before = line_before(t, i);
+    const int32_t at = t->line[i];
+    if (before < WINDOW && at < WINDOW) {
+        const struct start corner = own_corner(t, at);
+        return inside_by(t->window, side, corner.x, corner.y);
     }
-    return (int64_t)sum;
+    if (before >= WINDOW && at >= WINDOW)
+        return 1;
+    const enum msl_edge crossed = (enum msl_edge)((before < WINDOW ? at : before) - WINDOW);
+    return are_parallel(crossed, side) ? 1 : crosses_inside(t, before < WINDOW ? before : at, crossed, side);
+}
+
+/* Cuts away what lies outside of one side (I. E. Sutherland and G. W. Hodgman, Reentrant polygon clipping, 1974): lines
+ * of which nothing is left go, and where the round leaves the inside it goes on along the side. A piece of the caller's
+ * own that is left with more lines than there is room for is left out. */
+static void trim_side(struct trimming *t, enum msl_edge side)
+{
+    int8_t inside[MSL_RING_ROOM];
+    uint8_t line[2 * MSL_RING_ROOM];
+    int32_t lines = 0;
+    for (int32_t i = 0; i < t->lines; i++)
+        inside[i] = (int8_t)sign_of(starts_inside(t, i, side));
+    for (int32_t i = 0; i < t->lines; i++) {
+        const int8_t end = inside[(i + 1) % t->lines];
+        const int8_t next = inside[(i + 2) % t->lines];
+        if (inside[i] <= 0 && end <= 0)
+            continue;
+        line[lines++] = t->line[i];
+        if (end < 0 || (end == 0 && next <= 0))
+            line[lines++] = (uint8_t)(WINDOW + side);
+    }
+    t->lines = lines * (lines <= MSL_RING_ROOM);
+    for (int32_t i = 0; i < t->lines; i++)
+        t->line[i] = line[i];
+}
+
+static struct start window_corner(const struct msl_window *window, enum msl_edge side, enum msl_edge other)
+{
+    const int upright = side == MSL_LEFT || side == MSL_RIGHT;
+    return (struct start){ window->at[upright ? side : other], window->at[upright ? other : side], 0, 0 };
+}
+
+static struct start crossing(const struct trimming *t, int32_t edge, enum msl_edge side)
+{
+    const struct start from = own_corner(t, edge);
+    const struct start to = own_corner(t, edge + 1);
+    const muslin_len first = absolute(inside_by(t->window, side, from.x, from.y));
+    const muslin_len last = absolute(inside_by(t->window, side, to.x, to.y));
+    return (struct start){ between(from.x, to.x, first, last), between(from.y, to.y, first, last), 0, 0 };
+}
+
+/* The corner at which line i starts. */
+static struct start corner_of(const struct trimming *t, int32_t i)
+{
+    const int32_t before = line_before(t, i);
+    const int32_t at = t->line[i];
+    struct start corner;
+    if (at < WINDOW) {
+        corner = own_corner(t, at);
+        if (before < WINDOW)
+            return corner;
+        const struct start crossed = crossing(t, at, (enum msl_edge)(before - WINDOW));
+        corner.x = crossed.x;
+        corner.y = crossed.y;
+        return corner;
+    }
+    const enum msl_edge side = (enum msl_edge)(at - WINDOW);
+    corner = before < WINDOW ? crossing(t, before, side)
+                             : window_corner(t->window, side, (enum msl_edge)(before - WINDOW));
+    corner.seam = mark_of(side);
+    return corner;
+}
+
+/* Writes the corners from the start of the ring's room on. Edges come in the order of their numbers, and there are at
+ * most twice as many lines: what is overwritten has been read. */
+static void write_corners(struct trimming *t)
+{
+    for (int32_t i = 0; i < t->lines; i++)
+        put_start(t->drawn, i, corner_of(t, i));
+    t->drawn->ring.corners = t->lines;
 }
 
 static void trim_to(const struct msl_window *window, struct msl_drawn *drawn)
 {
-    for (int side = MSL_LEFT; side < MSL_EDGES && drawn->ring.corners > 0; side++)
-        trim_side(window, (enum msl_edge)side, drawn);
-    if (msl_ring_area(&drawn->ring) == 0)
-        drawn->ring.corners = 0;
+    struct trimming t = { .window = window, .drawn = drawn, .corners = drawn->ring.corners };
+    if (window->at[MSL_LEFT] >= window->at[MSL_RIGHT] || window->at[MSL_BOTTOM] >= window->at[MSL_TOP])
+        t.corners = drawn->ring.corners = 0;
+    if (t.corners == 0)
+        return;
+    t.first = start_at(drawn, 0);
+    t.lines = t.corners;
+    for (int32_t i = t.corners - 1; i >= 0; i--) {
+        put_start(drawn, i + MSL_RING_ROOM - t.corners, start_at(drawn, i));
+        t.line[i] = (uint8_t)i;
+    }
+    for (int side = MSL_LEFT; side < MSL_EDGES; side++)
+        trim_side(&t, (enum msl_edge)side);
+    write_corners(&t);
     name_sides(window->bound, drawn);
 }
 
@@ -371,4 +444,15 @@ void msl_draw_patch(struct msl_drawing *drawing, int64_t patch, struct msl_drawn
         msl_draw_enter(drawing, part);
     }
     msl_draw_piece(drawing, patch, drawn);
+}
+
+int64_t msl_ring_area(const struct msl_ring *ring)
+{
+    uint64_t sum = 0; /* parts of it may pass 64 bits, the whole does not */
+    for (int32_t i = 1; i + 1 < ring->corners; i++) {
+        uint64_t across = (uint64_t)(ring->x[i] - ring->x[0]) * (uint64_t)(ring->y[i + 1] - ring->y[0]);
+        uint64_t down = (uint64_t)(ring->x[i + 1] - ring->x[0]) * (uint64_t)(ring->y[i] - ring->y[0]);
+        sum += across - down;
+    }
+    return (int64_t)sum;
 }

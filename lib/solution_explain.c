@@ -116,7 +116,8 @@ static void explain_trim(struct working *w)
             add_measure(w, MUSLIN_TERM_TRIMMED, sides[i], 1, -msl_value_of(w->solution, sides[i]));
 }
 
-/* The children that make up a row or a column of a pinwheel, two or three of them; its size is one of the three sums. */
+/* The children that make up a row or a column of a pinwheel, two or three of them; its size is one of the three sums.
+ * */
 enum { RUN_MOST = 3, NO_CHILD = PINWHEEL_ARGS };
 static const uint8_t pinwheel_runs[2][3][RUN_MOST] = {
     { { PINWHEEL_TOP, PINWHEEL_RIGHT, NO_CHILD },
@@ -147,13 +148,12 @@ static void explain_pinwheel(struct working *w)
 static void explain_set_in(struct working *w)
 {
     const int32_t *widths = w->args + SET_IN_WIDTHS;
-    const int32_t first = w->axis == MUSLIN_ACROSS ? MSL_LEFT : MSL_TOP;
-    const int32_t last = w->axis == MUSLIN_ACROSS ? MSL_RIGHT : MSL_BOTTOM;
-    if (widths[first] != 0)
-        add_times(w, widths[first], 1);
+    const struct msl_edges along = msl_edges_along(w->axis);
+    if (widths[along.first] != 0)
+        add_times(w, widths[along.first], 1);
     add_children(w, w->args[SET_IN_CENTRE], 1);
-    if (widths[last] != 0)
-        add_times(w, widths[last], 1);
+    if (widths[along.last] != 0)
+        add_times(w, widths[along.last], 1);
 }
 
 static void explain_diagonal(struct working *w)
@@ -219,15 +219,21 @@ struct edge_of {
     enum msl_edge edge;
 };
 
+/* The first child of a join, or at its end the last. */
+static int64_t child_at(const struct muslin_solution *solution, struct edge_of at)
+{
+    const struct msl_edges edges = msl_edges_along(msl_node_args(solution->quilt, at.node)[JOIN_AXIS]);
+    return at.edge == edges.last ? msl_parts(solution, at.node) - 1 : 0;
+}
+
 /* From a node to the child that has its edge; the same node where the edge is made by itself. */
 static struct edge_of edge_below(const struct muslin_solution *solution, struct edge_of at)
 {
     const int32_t *args = msl_node_args(solution->quilt, at.node);
-    const enum msl_edge last = args[JOIN_AXIS] == MUSLIN_ACROSS ? MSL_RIGHT : MSL_BOTTOM;
     static const uint8_t arms[MSL_EDGES] = { PINWHEEL_LEFT, PINWHEEL_RIGHT, PINWHEEL_TOP, PINWHEEL_BOTTOM };
     switch (msl_node_row(solution->quilt, at.node)->kind) {
     case MUSLIN_NODE_JOIN:
-        at.node = (uint32_t)args[JOIN_CHILDREN + (at.edge == last ? msl_parts(solution, at.node) - 1 : 0)];
+        at.node = (uint32_t)args[JOIN_CHILDREN + child_at(solution, at)];
         break;
     case MUSLIN_NODE_TURN:
         at.node = (uint32_t)args[TURN_CHILD];
@@ -274,16 +280,15 @@ static void add_allowance(struct working *w, enum msl_edge edge)
 static void explain_unfinished(struct working *w)
 {
     const struct msl_size *size = msl_size_of(w->solution, w->node);
-    const enum msl_edge first = w->axis == MUSLIN_ACROSS ? MSL_LEFT : MSL_TOP;
-    const enum msl_edge last = w->axis == MUSLIN_ACROSS ? MSL_RIGHT : MSL_BOTTOM;
-    const muslin_len finished = w->sum;
-    const muslin_len unfinished = finished + msl_allowances(w->solution, size->edge[first], size->edge[last]);
+    const struct msl_edges along = msl_edges_along(w->axis);
+    const muslin_len first = size->edge[along.first];
+    const muslin_len last = size->edge[along.last];
+    const muslin_len unfinished = w->sum + msl_allowances(w->solution, first, last);
     w->finished = 0;
-    add_allowance(w, first);
-    add_allowance(w, last);
+    add_allowance(w, along.first);
+    add_allowance(w, along.last);
     if (w->sum != unfinished)
-        add_measure(w, MUSLIN_TERM_TAKE_UP, MSL_TAKE_UP, (size->edge[first] != 0) + (size->edge[last] != 0),
-                    unfinished - w->sum);
+        add_measure(w, MUSLIN_TERM_TAKE_UP, MSL_TAKE_UP, (first != 0) + (last != 0), unfinished - w->sum);
 }
 
 static void explain(struct working *w)

@@ -26,7 +26,11 @@ struct msl_size {
     int64_t across;             /* seams whose errors add up in its width, see muslin_solution_size() */
     int64_t down;
     int64_t along[MSL_EDGES]; /* pieces along each edge */
+    int64_t spare;            /* of a unit: what the recipes of all alike make beyond the need; of the first of them */
     uint32_t slots;           /* of a join, a field on point or 60 degree rows: the first of its slots */
+    uint32_t step;            /* of sewing, that makes it, from 1; 0: it is cut as it is, or not sewn in */
+    uint32_t feeds;           /* the first of what goes into it ... */
+    uint32_t fed;             /* ... and how many different nodes those are */
     uint8_t reached;
     uint8_t exact;
     uint8_t as_set; /* of a join: 1 when it is strip-pieced */
@@ -39,6 +43,13 @@ struct msl_size {
 struct msl_slot {
     muslin_len offset;
     int64_t patches;
+};
+
+/* What goes into a node: a child, not turned, and how many of it. */
+struct msl_feed {
+    uint32_t node;
+    uint32_t pad;
+    int64_t each;
 };
 
 /* Copies of a node in all tops by how they lie, see msl_turn_after(). */
@@ -60,6 +71,7 @@ struct muslin_solution {
     uint32_t root;
     uint32_t measures;         /* looked at: those made before the root */
     uint32_t fabrics;
+    uint32_t steps;            /* of sewing */
     muslin_len *values;        /* of measure m at m - 1; -1: not needed */
     muslin_len *widths;        /* usable, of fabric f at f - 1 */
     struct msl_size *sizes;    /* of node n at n - 1, up to the root */
@@ -70,6 +82,7 @@ struct muslin_solution {
     struct msl_rows sets;      /* struct muslin_strip_set */
     struct msl_rows cuts;      /* struct muslin_cut */
     struct msl_rows needs;     /* struct msl_need, see solution_cuts.c */
+    struct msl_rows feeds;     /* struct msl_feed, see solution_steps.c */
 };
 
 /* Adds one row; a null pointer after a failure. */
@@ -176,8 +189,8 @@ int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node);
 
 /* A seam of the node itself, by its finished ends in the node: it runs upwards, a level one to the right. `first` and
  * `second` are what it joins, numbered: own pieces, then parts; `first` is to the left of it, of a level one above. A
- * seam between two rows of a field on point names their first blocks, one between 60 degree rows the half-triangles at
- * their left. */
+ * seam between two rows of a field on point names their first blocks, that of a corner the block it lies at, and one
+ * between 60 degree rows the half-triangles at their left. */
 struct msl_seam {
     muslin_len from_x;
     muslin_len from_y;
@@ -238,6 +251,7 @@ struct msl_seam msl_shape_seam(const struct muslin_solution *solution, uint32_t 
 void msl_pinwheel_size(struct msl_solving *solving, uint32_t node);
 struct msl_part msl_pinwheel_part(const struct muslin_solution *solution, uint32_t node, int64_t k);
 struct msl_seam msl_pinwheel_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_pinwheel_beside(int64_t k, enum msl_edge edge);
 
 void msl_set_in_size(struct msl_solving *solving, uint32_t node);
 int64_t msl_set_in_pieces(const struct muslin_solution *solution, uint32_t node);
@@ -246,6 +260,7 @@ void msl_set_in_outline(const struct muslin_solution *solution, uint32_t node, i
                         struct msl_ring *ring);
 int64_t msl_set_in_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_set_in_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_set_in_beside(const struct muslin_solution *solution, uint32_t node, enum msl_edge edge);
 
 void msl_diagonal_size(struct msl_solving *solving, uint32_t node);
 int64_t msl_diagonal_pieces(const struct muslin_solution *solution, uint32_t node);
@@ -257,6 +272,7 @@ void msl_diagonal_outline(const struct muslin_solution *solution, uint32_t node,
                           struct msl_ring *ring);
 int64_t msl_diagonal_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_diagonal_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
+int64_t msl_diagonal_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
 
 void msl_sixty_size(struct msl_solving *solving, uint32_t node);
 int64_t msl_sixty_pieces(const struct muslin_solution *solution, uint32_t node);
@@ -302,6 +318,8 @@ void msl_add_slot(struct msl_solving *solving, muslin_len offset, int64_t patche
 /* Finds strip sets (and sets as_set and `cut`), then makes the cut list. */
 void msl_find_sets(struct msl_solving *solving);
 void msl_make_cuts(struct msl_solving *solving);
+/* Numbers the steps of sewing, once it is known which joins are strip-pieced, and notes what goes into each. */
+void msl_find_steps(struct msl_solving *solving);
 
 /* ---- public calls ----------------------------------------------------------------------------------------------- */
 

@@ -316,6 +316,12 @@ int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, i
     switch (kind_of(solution, node)) {
     case MUSLIN_NODE_JOIN:
         return msl_join_beside(solution, node, k, edge);
+    case MUSLIN_NODE_PINWHEEL:
+        return msl_pinwheel_beside(k, edge);
+    case MUSLIN_NODE_SET_IN:
+        return msl_set_in_beside(solution, node, edge);
+    case MUSLIN_NODE_DIAGONAL:
+        return msl_diagonal_beside(solution, node, k, edge);
     default:
         return -1;
     }

@@ -75,7 +75,8 @@ static void check_arm(struct msl_solving *solving, uint32_t node, const struct p
 }
 
 /* An outer edge is one arm's side and the end of the next. */
-static void find_edge(struct msl_size *size, enum msl_edge edge, const struct msl_size *one, const struct msl_size *other)
+static void find_edge(struct msl_size *size, enum msl_edge edge, const struct msl_size *one,
+                      const struct msl_size *other)
 {
     size->edge[edge] = msl_edge_with(one->edge[edge], other->edge[edge]);
     size->along[edge] = one->along[edge] + other->along[edge];
@@ -160,4 +161,17 @@ struct msl_seam msl_pinwheel_seam(const struct muslin_solution *solution, uint32
     default:
         return (struct msl_seam){ x, 0, x, length, upright, PINWHEEL_LEFT, PINWHEEL_CENTRE };
     }
+}
+
+int64_t msl_pinwheel_beside(int64_t k, enum msl_edge edge)
+{
+    for (int64_t seam = 0; seam < PINWHEEL_ARGS - 1; seam++) {
+        const struct arm *arm = &arms[seam];
+        int along_arm = k == arm->arm && edge == (enum msl_edge)arm->edge;
+        int along_centre = k == PINWHEEL_CENTRE && edge == (enum msl_edge)arm->centre_edge;
+        int along_end = k == arm->before && edge == (enum msl_edge)arm->before_edge;
+        if (along_arm || along_centre || along_end)
+            return seam;
+    }
+    return -1;
 }

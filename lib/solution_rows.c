@@ -57,6 +57,7 @@ muslin_status muslin_solution_cut_nodes(const struct muslin_solution *solution, 
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_solution(&check, solution);
+    msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, count);
     if (check.status != MUSLIN_OK)
         return check.status;
     const int64_t rows = (int64_t)solution->cuts.used;

@@ -186,9 +186,9 @@ static muslin_len beyond_edge(const struct set_in *s, int high)
     return high ? s->seam / 2 : msl_divided_up(s->seam, 2);
 }
 
-/* How far a mitred end reaches, along the strip, beyond the finished corner when it is cut. With a neighbour n wide, its
- * own width w and both edges offset by m / 2, that is m (sqrt(n n + w w) + n) / 2 w at the outer corner, whose tip is
- * left whole, and m (sqrt(n n + w w) - n) / 2 w at the inner one; nearest tick. */
+/* How far a mitred end reaches, along the strip, beyond the finished corner when it is cut. With a neighbour n wide,
+ * its own width w and both edges offset by m / 2, that is m (sqrt(n n + w w) + n) / 2 w at the outer corner, whose tip
+ * is left whole, and m (sqrt(n n + w w) - n) / 2 w at the inner one; nearest tick. */
 static muslin_len beyond_mitre(const struct set_in *s, int side, int corner)
 {
     muslin_len own = s->width[side];
@@ -267,13 +267,14 @@ static struct msl_seam strip_seam(const struct muslin_solution *solution, const 
                               strip_first ? strip : middle, strip_first ? middle : strip };
 }
 
-/* Two strips, from left to right; sewn one allowance beyond both ends. No square root of a whole number ends on a half,
- * so the nearest tick is clear. */
+/* Two strips, upwards; sewn one allowance beyond both ends. No square root of a whole number ends on a half, so the
+ * nearest tick is clear. */
 static struct msl_seam mitre_seam(const struct set_in *s, int corner)
 {
     int at_left = (corner & HIGH_X) == 0;
-    int from = at_left ? corner : corner | INNER;
-    int to = at_left ? corner | INNER : corner;
+    int at_top = (corner & HIGH_Y) != 0;
+    int from = at_top ? corner | INNER : corner;
+    int to = at_top ? corner : corner | INNER;
     int64_t upright = seams_before(s, beside(corner));
     int64_t level = seams_before(s, above_or_below(corner));
     uint64_t width = (uint64_t)s->width[beside(corner)];
@@ -291,4 +292,10 @@ struct msl_seam msl_set_in_seam(const struct muslin_solution *solution, uint32_t
     const struct set_in s = read_set_in(solution, node);
     int seam = seam_of(&s, k);
     return seam < MSL_EDGES ? strip_seam(solution, &s, seam) : mitre_seam(&s, mitre_corner(seam));
+}
+
+int64_t msl_set_in_beside(const struct muslin_solution *solution, uint32_t node, enum msl_edge edge)
+{
+    const struct set_in s = read_set_in(solution, node);
+    return has(&s, (int)edge) ? seams_before(&s, (int)edge) : -1;
 }

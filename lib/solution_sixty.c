@@ -265,8 +265,8 @@ void msl_sixty_outline(const struct muslin_solution *solution, uint32_t node, in
 {
     const struct rows rows = rows_of(solution, node);
     const int32_t *args = msl_node_args(solution->quilt, node);
-    const int raw = stage == MUSLIN_STAGE_RAW;
-    const muslin_len seam = raw ? rows.seam : 0;
+    const muslin_len seam = stage == MUSLIN_STAGE_RAW ? rows.seam : 0;
+    const int sharp = seam == 0 || solution->spec.tip == MUSLIN_TIP_SHARP;
     const int64_t half = piece - rows.pieces;
     ring->fabric = (uint32_t)(half < 0 ? rows.args[2 * piece] : args[SIXTY_END_FABRIC]);
     ring->region = (int32_t)piece + 1;
@@ -274,7 +274,7 @@ void msl_sixty_outline(const struct muslin_solution *solution, uint32_t node, in
     ring->exact = 0;
     ring->turn = 0;
     if (half < 0)
-        draw_piece(&rows, piece, seam, !raw || solution->spec.tip == MUSLIN_TIP_SHARP, ring);
+        draw_piece(&rows, piece, seam, sharp, ring);
     else if (half % 2 == 0)
         draw_left(&rows, half / 2, seam, ring);
     else

@@ -86,17 +86,19 @@ static int64_t area_of_node(const struct muslin_solution *solution, uint32_t nod
 /* Sums over the nodes of one top. Before trimming the area may pass 64 bits; what is left fits again. */
 struct sums {
     int64_t nodes;
+    int64_t bound;
     uint64_t area;
 };
 
 static struct sums sum_nodes(const struct muslin_solution *solution)
 {
-    struct sums sums = { 0, 0 };
+    struct sums sums = { 0, 0, 0 };
     for (uint32_t node = 1; node <= solution->root; node++) {
         int64_t copies = msl_copies(&solution->counts[node - 1]) / solution->spec.tops;
         if (copies == 0)
             continue;
         sums.nodes++;
+        sums.bound += msl_area_bound(solution, node) * copies;
         sums.area += (uint64_t)area_of_node(solution, node) * (uint64_t)copies;
     }
     return sums;
@@ -129,7 +131,7 @@ muslin_status muslin_solution_totals(const struct muslin_solution *solution, str
     const struct msl_size *root = msl_size_of(solution, solution->root);
     const struct sums sums = sum_nodes(solution);
     struct muslin_totals totals = { sizeof totals, 0, root->patches * solution->spec.tops, sums.nodes,
-                                    2 * root->width * root->height, (int64_t)sums.area, 0, 0, 0, 0, 0, 0,
+                                    2 * root->width * root->height, (int64_t)sums.area, sums.bound, 0, 0, 0, 0, 0,
                                     root->exact };
     count_rows(solution, &totals);
     msl_write_struct(out, &totals, sizeof totals);

@@ -20,6 +20,7 @@ struct muslin_unit_spec msl_unit_spec(const struct muslin_solution *solution, ui
     spec.corner = value_or_none(solution, args[UNIT_CORNER]);
     spec.allowance = msl_value_of(solution, MSL_ALLOWANCE);
     spec.take_up = msl_value_of(solution, MSL_TAKE_UP);
+    spec.units = 0;
     spec.half_addition = in->half_addition;
     spec.quarter_addition = in->quarter_addition;
     spec.trim = in->trim;
@@ -85,20 +86,24 @@ int64_t msl_unit_seams(const struct muslin_solution *solution, uint32_t node)
     return piecing_of(solution, node)[PIECING_SEAMS];
 }
 
+/* Whether a piece has the corner of this number; one below its first wraps round to far beyond its last. */
+static int has_corner(const int32_t *piecing, int32_t piece, int32_t corner)
+{
+    uint32_t corners = (uint32_t)(msl_first_corner(piecing, piece + 1) - msl_first_corner(piecing, piece));
+    return (uint32_t)(corner - msl_first_corner(piecing, piece)) < corners;
+}
+
 /* An end of a seam is a corner of one of its two pieces. */
 static struct msl_place end_of(const struct muslin_solution *solution, uint32_t node, const int32_t *seam,
                                int32_t corner)
 {
     const int32_t *piecing = piecing_of(solution, node);
-    int32_t place = corner - msl_first_corner(piecing, seam[SEAM_FIRST]);
-    int32_t of_first = place >= 0 && corner < msl_first_corner(piecing, seam[SEAM_FIRST] + 1);
-    int32_t piece = of_first ? seam[SEAM_FIRST] : seam[SEAM_SECOND];
+    const int32_t piece = seam[has_corner(piecing, seam[SEAM_FIRST], corner) ? SEAM_FIRST : SEAM_SECOND];
+    const int32_t place = corner - msl_first_corner(piecing, piece);
     muslin_len x[MSL_UNIT_CORNERS];
     muslin_len y[MSL_UNIT_CORNERS];
     draw(solution, node, piece, MUSLIN_STAGE_FINISHED, x, y);
-    place = corner - msl_first_corner(piecing, piece);
-    struct msl_place end = { x[place], y[place] };
-    return end;
+    return (struct msl_place){ x[place], y[place] };
 }
 
 struct msl_seam msl_unit_seam(const struct muslin_solution *solution, uint32_t node, int64_t k)

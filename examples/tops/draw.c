@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include <cairo-svg.h>
 #include <errno.h>
+#include <inttypes.h>
 #include <stdlib.h>
 
 #include "tops.h"
@@ -63,25 +64,29 @@ static void draw_patches(cairo_t *cairo, const struct scale *scale, const struct
     }
 }
 
-static void draw_legend(cairo_t *cairo, const struct design *design, const struct muslin_solution *solution,
+static void show_line(cairo_t *cairo, double y, const char *line)
+{
+    cairo_move_to(cairo, 0, y);
+    cairo_show_text(cairo, line);
+}
+
+static void draw_legend(cairo_t *cairo, const struct design *design, const struct muslin_node_size *size,
                         const char *title, double top)
 {
-    struct muslin_node_size size = { .size = (uint32_t)sizeof size };
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    char line[160];
-    must(muslin_solution_size(solution, design->top, &size, &problem), &problem);
-    snprintf(line, sizeof line, "%s (invented): %.2f x %.2f in finished, %.2f x %.2f in unfinished, %lld patches", title,
-             (double)size.finished_width / MUSLIN_TICKS_PER_INCH, (double)size.finished_height / MUSLIN_TICKS_PER_INCH,
-             (double)size.unfinished_width / MUSLIN_TICKS_PER_INCH,
-             (double)size.unfinished_height / MUSLIN_TICKS_PER_INCH, (long long)size.patches);
+    char line[4 * WORD + 64];
+    char words[4][WORD];
     cairo_select_font_face(cairo, "sans-serif", CAIRO_FONT_SLANT_NORMAL, CAIRO_FONT_WEIGHT_NORMAL);
     cairo_set_font_size(cairo, 11);
     cairo_set_source_rgb(cairo, 0, 0, 0);
-    cairo_move_to(cairo, 0, top + LINE);
-    cairo_show_text(cairo, line);
+    snprintf(line, sizeof line, "%s (invented), %" PRId64 " patches", title, size->patches);
+    show_line(cairo, top + LINE, line);
+    snprintf(line, sizeof line, "%s x %s finished, %s x %s unfinished", inches(size->finished_width, words[0]),
+             inches(size->finished_height, words[1]), inches(size->unfinished_width, words[2]),
+             inches(size->unfinished_height, words[3]));
+    show_line(cairo, top + 2 * LINE, line);
     for (int i = 0; i < design->cloths_used; i++) {
         double x = (i % 4) * WIDTH / 4.0;
-        double y = top + LINE * (1.5 + i / 4);
+        double y = top + LINE * (2.5 + i / 4);
         cairo_rectangle(cairo, x, y, 12, 12);
         set_colour(cairo, &design->cloths[i]);
         cairo_fill_preserve(cairo);
@@ -106,7 +111,7 @@ int draw_top(const struct design *design, const struct muslin_solution *solution
     cairo_set_line_width(cairo, 0.6);
     cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
     draw_patches(cairo, &scale, design, solution);
-    draw_legend(cairo, design, solution, title, height);
+    draw_legend(cairo, design, &size, title, height);
     cairo_destroy(cairo);
     cairo_surface_finish(surface);
     cairo_status_t status = cairo_surface_status(surface);

@@ -6,6 +6,7 @@
 #include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include "tops.h"
@@ -41,6 +42,22 @@ static void fail_file(const char *path)
     exit(1);
 }
 
+/* Ends well when all that was said has arrived. */
+static int finish(void)
+{
+    if (fflush(stdout) != 0)
+        fail_file("standard output");
+    return 0;
+}
+
+/* What the file may be read by: as any new file, not as a temporary one. */
+static mode_t usual_mode(void)
+{
+    mode_t mask = umask(0);
+    umask(mask);
+    return 0666 & ~mask;
+}
+
 /* Writes beside the place and then gives it its name, which fails where the name is taken. */
 static void write_drawing(const struct design *design, const struct muslin_solution *solution, const char *title,
                           const char *path)
@@ -54,6 +71,7 @@ static void write_drawing(const struct design *design, const struct muslin_solut
     if (file == NULL)
         fail_file(path);
     int failed = draw_top(design, solution, title, file) != 0;
+    failed = failed || fchmod(descriptor, usual_mode()) != 0;
     failed |= fclose(file) != 0;
     failed = failed || link(draft, path) != 0;
     int why = errno;
@@ -114,7 +132,32 @@ static int list(void)
     for (int i = 0; i < patterns_count; i++)
         printf("%-8s  %s. %s\n", patterns[i].name, patterns[i].title, patterns[i].story);
     printf("\nAll are invented. tops --help says more.\n");
-    return 0;
+    return finish();
+}
+
+static int complain(const char *what, const char *name)
+{
+    fprintf(stderr, "tops: %s%s; tops alone lists the six, tops --help says more\n", what, name);
+    return 2;
+}
+
+static int run(int names, char **name, const char *path)
+{
+    if (names == 0 && path == NULL)
+        return list();
+    if (names != 1)
+        return complain(names == 0 ? "which quilt?" : "one quilt at a time, or all", "");
+    const struct pattern *pattern = find(name[0]);
+    int all = strcmp(name[0], "all") == 0;
+    if (all && path == NULL)
+        return complain("all are drawn, with --svg FOLDER; a sheet is printed of one", "");
+    if (!all && pattern == NULL)
+        return complain("there is no quilt here that is called ", name[0]);
+    if (all)
+        show_all(path);
+    else
+        show(pattern, path);
+    return finish();
 }
 
 int main(int argc, char **argv)
@@ -126,7 +169,7 @@ int main(int argc, char **argv)
     for (int c; (c = getopt_long(argc, argv, "h", options, NULL)) != -1;) {
         if (c == 'h') {
             print_help(stdout);
-            return 0;
+            return finish();
         }
         if (c != 's') {
             fputs("Try tops --help.\n", stderr);
@@ -134,17 +177,5 @@ int main(int argc, char **argv)
         }
         path = optarg;
     }
-    if (optind == argc && path == NULL)
-        return list();
-    const char *name = optind < argc ? argv[optind] : "";
-    const struct pattern *pattern = find(name);
-    if (optind + 1 == argc && pattern != NULL) {
-        show(pattern, path);
-    } else if (optind + 1 == argc && strcmp(name, "all") == 0 && path != NULL) {
-        show_all(path);
-    } else {
-        fprintf(stderr, "tops: there is no quilt \"%s\" here; tops alone lists them, tops --help says more\n", name);
-        return 2;
-    }
-    return 0;
+    return run(argc - optind, argv + optind, path);
 }

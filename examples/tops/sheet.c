@@ -9,10 +9,7 @@
 
 /* ---- words ------------------------------------------------------------------------------------------------------ */
 
-enum { WORD = 66 };
-
-/* A length as a quilter reads it, to the nearest 64th; one that is not exact begins with ~. */
-static const char *inches(muslin_len length, char text[WORD])
+const char *inches(muslin_len length, char text[WORD])
 {
     int32_t exact;
     must(muslin_length_format(length, NULL, text + 1, WORD - 1, NULL, &exact, NULL), NULL);
@@ -119,12 +116,13 @@ static void print_steps(const struct muslin_solution *solution)
     for (size_t i = 0; i < count; i++) {
         printf("  %2zu  stack %-3s %4" PRId64 " x %s", i + 1, stack(rows[i].stack, label), rows[i].alike,
                words[rows[i].kind]);
-        printf(", %" PRId64 " pieces: %s x %s\n", rows[i].pieces, inches(rows[i].unfinished_width, a),
-               inches(rows[i].unfinished_height, b));
+        if (rows[i].pieces > 1)
+            printf(", %" PRId64 " pieces", rows[i].pieces);
+        printf(": %s x %s\n", inches(rows[i].unfinished_width, a), inches(rows[i].unfinished_height, b));
     }
     must(muslin_sewing_totals(solution, 127, 0, &totals, NULL), NULL);
-    printf("  %" PRId64 " seams, %s in all; with every seam off by 1/64 in the top may be off by %s across, at worst\n",
-           totals.seams, inches(totals.sewn, a), inches(totals.width_worst, b));
+    printf("  %" PRId64 " seams, in all %s long; ", totals.seams, inches(totals.sewn, a));
+    printf("with every seam off by 1/64 in the top may be off by %s across, at worst\n", inches(totals.width_worst, b));
     free(rows);
 }
 
@@ -149,6 +147,6 @@ void print_sheet(const struct design *design, const struct muslin_solution *solu
     print_steps(solution);
     print_pressing(solution);
     printf("\nAll seams 1/4 in. Cutting cannot be undone: make one block and measure it before cutting the rest.\n"
-           "Rotary cutters, irons, needles and pins hurt: close the blade, and keep them from children. No quilt belongs\n"
-           "in the place where an infant sleeps.\n");
+           "Rotary cutters, irons, needles and pins hurt: close the blade, and keep them from children. No quilt\n"
+           "belongs in the place where an infant sleeps.\n");
 }

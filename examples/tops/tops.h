@@ -8,7 +8,7 @@
 
 #include <muslin/muslin.h>
 
-enum { FABRICS_MOST = 8 };
+enum { FABRICS_MOST = 8, WORD = 66 };
 
 /* A fabric as it is drawn: red, green and blue from 0 to 255. */
 struct cloth {
@@ -38,6 +38,9 @@ extern const int patterns_count;
 
 /* Stops the program with the library's sentence when a call failed. */
 void must(muslin_status status, const struct muslin_problem *problem);
+
+/* A length as a quilter reads it, to the nearest 64th; one that is not exact begins with ~. */
+const char *inches(muslin_len length, char text[WORD]);
 
 /* Draws the finished top as SVG, every patch in its fabric's colour. Returns 0, or -1 with errno set. */
 int draw_top(const struct design *design, const struct muslin_solution *solution, const char *title, FILE *file);

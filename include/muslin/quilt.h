@@ -325,11 +325,11 @@ struct muslin_pinwheel_spec {
 MUSLIN_API muslin_status muslin_pinwheel_spec_init(struct muslin_pinwheel_spec *spec, uint32_t size);
 
 /* Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which the
- * first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it is solved:
- * the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then lies in its
- * corner and the centre against left and top, and the whole is as large as the largest of its rows and columns. The
- * mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in square make 6 in.
- * Since 0.1. */
+ * first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it is
+ * solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then lies
+ * in its corner and the centre against left and top, and the whole is as large as the largest of its rows and columns.
+ * The mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in square make
+ * 6 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_pinwheel(struct muslin_quilt *quilt, const struct muslin_pinwheel_spec *spec,
                                                muslin_id *out, struct muslin_problem *problem);
 
@@ -454,9 +454,11 @@ MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *
  * top, then the (c - 1)(r - 1) alternates so, n in all. All are squares of one size B, which is checked when it is
  * solved. A block's top edge becomes its upper right one: it is turned clockwise by an eighth of a turn. Inside the
  * turned frame everything is exact; the outside is c B sqrt 2 + 2 f by r B sqrt 2 + 2 f, rounded once, to the nearest
- * tick. Triangles are cut as muslin_setting_point() says, as the solve's policy asks. MUSLIN_ERR_RANGE for
- * MUSLIN_ARG_DEPTH: more than MUSLIN_POINT_DEPTH_MAX such fields within each other. Source: geometry. Example: 3 x 3
- * blocks and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
+ * tick. Triangles are cut as muslin_setting_point() says, as the solve's policy asks. Rows run down to the right; their
+ * seams, and last those of the corners, are straight from edge to edge. So where blocks float, the seam below a row
+ * runs on beyond the tips, between two triangles, and each is drawn as far as it is left. MUSLIN_ERR_RANGE for
+ * MUSLIN_ARG_CHILDREN: another number of blocks; for MUSLIN_ARG_DEPTH: more than MUSLIN_POINT_DEPTH_MAX such fields
+ * within each other. Source: geometry. Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct muslin_diagonal_spec *spec,
                                                const muslin_id *blocks, size_t n, muslin_id *out,
                                                struct muslin_problem *problem);
@@ -489,10 +491,11 @@ struct muslin_sixty_piece_spec {
 MUSLIN_API muslin_status muslin_sixty_piece_spec_init(struct muslin_sixty_piece_spec *spec, uint32_t size);
 
 /* Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to three
- * triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the piece), and
- * closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt 3 wide, to the nearest tick; corners
- * lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut from strips as unit.h says, half-triangles as
- * half-rectangles. Source: geometry. Example: 5 triangles of 3 in: 10.392 in wide. Since 0.1. */
+ * triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the piece, n where
+ * there are too few), and closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt 3 wide, to
+ * the nearest tick; corners lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut from strips as
+ * unit.h says, half-triangles as half-rectangles. Source: geometry. Example: 5 triangles of 3 in: 10.392 in wide. Since
+ * 0.1. */
 MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const struct muslin_sixty_spec *spec,
                                             const struct muslin_sixty_piece_spec *pieces, size_t row_size, size_t n,
                                             muslin_id *out, struct muslin_problem *problem);

@@ -137,9 +137,13 @@ MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *s
                                              struct muslin_scattered *result, struct muslin_problem *problem);
 
 /* The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
- * muslin_solution_outlines(), and which of them touch along an edge (longer than a corner), each pair once. *places
- * gets their number. Time follows the outlines, and a sort of their edges; memory from the allocator. Example: one
- * fabric for all patches of a 3 x 3 grid: 9 places, 12 touches. Since 0.1. */
+ * muslin_solution_outlines() of the root, and which of them touch along an edge (longer than a corner: than 1/1000 in),
+ * each pair once, in order, with weight 1. *places gets their number, on success. Edges that lie within 1/1000 in of
+ * one line across, down or at 45 degrees count as on it, since fields on point are rounded; a slanting edge of another
+ * direction touches where it has both ends in common, or is drawn exactly. MUSLIN_ERR_FOREIGN: no fabric of this quilt.
+ * MUSLIN_ERR_RANGE: the top has more than 2^24 patches, of all fabrics. Time follows all outlines x depth, and a sort
+ * of the fabric's edges; memory from the allocator, about 50 bytes an edge. Source: geometry. Example: one fabric for
+ * all patches of a 3 x 3 grid: 9 places, 12 touches. Since 0.1. */
 MUSLIN_API muslin_status muslin_scatter_touches(const struct muslin_solution *solution, muslin_id fabric,
                                                 const struct muslin_allocator *allocator,
                                                 struct muslin_touch_spec *rows, size_t row_size, size_t capacity,

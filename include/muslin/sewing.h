@@ -8,8 +8,8 @@
  * Every call
  *   Units       Lengths are ticks, counts int64_t.
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
- *               base.h. MUSLIN_ERR_RANGE: a member outside its range. MUSLIN_ERR_OVERFLOW: a total passes
- *               MUSLIN_LENGTH_MAX. What else a call can return stands with it.
+ *               base.h. MUSLIN_ERR_RANGE: an input outside its range. MUSLIN_ERR_OVERFLOW: all seams together
+ *               are longer than MUSLIN_LENGTH_MAX. What else a call can return stands with it.
  *   Cost        Time follows the nodes. Nothing allocates.
  */
 #ifndef MUSLIN_SEWING_H
@@ -40,11 +40,12 @@ struct muslin_sewing_row {
     muslin_id node;         /* what is made */
     int64_t stack;          /* number of the stack it makes, from 0, for muslin_sewing_label(); a step of cutting takes
                                that of its set */
-    int64_t alike;          /* how many are made: strip sets, units with the spare ones of their recipes, joins ... */
-    int64_t pieces;         /* that go into one */
+    int64_t alike;          /* how many are made: strip sets, segments that are needed, units with the spare ones of
+                               their recipes (units alike share recipes: with the first of them), joins ... */
+    int64_t pieces;         /* that go into one; of segments and trims 1 */
     int64_t seams;          /* in one */
-    muslin_len seam_longest;/* the longest of them, from raw edge to raw edge; what set-in and partial seams leave open
-                               at first is counted with them */
+    muslin_len seam_longest;/* the longest of them, from raw edge to raw edge, where edges do not meet the longer one;
+                               what set-in and partial seams leave open is counted with them */
     muslin_len sewn;        /* all seams of all that are alike */
     muslin_len unfinished_width;  /* of what is made; of a set: its width and the strips' length */
     muslin_len unfinished_height;
@@ -52,8 +53,9 @@ struct muslin_sewing_row {
     int32_t kind;           /* enum muslin_sewing_kind */
     int32_t chain;          /* 1 when more than one is sewn */
 };
-/* The steps, a row each. A strip-pieced join is two: its set, then its segments. Turned nodes take no step of their
- * own. Seams of units and shapes are as long as their finished seams, to the nearest tick, plus an allowance e at each
+/* The steps, a row each, in the order of their nodes. A strip-pieced join is two: its set, then its segments. Turned
+ * nodes take no step of their own; mirror images are sewn along with what they mirror, the other way round. Seams of
+ * units and shapes, and mitres, are as long as their finished seams, to the nearest tick, plus an allowance e at each
  * end. Example: nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_row *rows,
                                              size_t row_size, size_t capacity, size_t *count,
@@ -66,9 +68,10 @@ struct muslin_sewing_feed {
     int64_t step;       /* the step that makes it; -1: it is cut as it is */
     int64_t each;       /* how many go into one */
 };
-/* What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use.
- * MUSLIN_ERR_INDEX past the last step. Example: the join of a nine-patch needs two of one row and one of the other.
- * Since 0.1. */
+/* What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use. Of
+ * a set, the patches that its strips become; of segments, their set, by the join's id. Pieces that are no nodes, of
+ * units, setting triangles and the like, are in the cut list alone. MUSLIN_ERR_INDEX: no such step. Example: the join
+ * of a nine-patch needs two of one row and one of the other. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_feeds(const struct muslin_solution *solution, int64_t step,
                                              struct muslin_sewing_feed *rows, size_t row_size, size_t capacity,
                                              size_t *count, struct muslin_problem *problem);
@@ -93,9 +96,9 @@ struct muslin_sewn_totals {
     muslin_len height_likely;
 };
 /* All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
- * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX each), as muslin_accuracy_row() says; the
- * rounding of on-point and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at worst.
- * Since 0.1. */
+ * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row() says;
+ * the rounding of on-point and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at
+ * worst. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_totals(const struct muslin_solution *solution, muslin_len seam_error,
                                               muslin_len cut_error, struct muslin_sewn_totals *out,
                                               struct muslin_problem *problem);

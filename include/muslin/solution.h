@@ -156,7 +156,8 @@ struct muslin_misfit {
     uint32_t size;
     uint32_t flags;
     muslin_id node;            /* in which they meet */
-    int64_t first;             /* child of it, counted from 0; strips of a set-in: enum muslin_side */
+    int64_t first;             /* child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting
+                                  triangle */
     int64_t second;
     muslin_len first_size;     /* finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
     muslin_len second_size;
@@ -174,9 +175,9 @@ MUSLIN_API muslin_status muslin_solution_misfits(const struct muslin_solution *s
                                                  size_t row_size, size_t capacity, size_t *count,
                                                  struct muslin_problem *problem);
 
-/* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of those
- * made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the nodes
- * above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
+/* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of
+ * those made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the
+ * nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_path(const struct muslin_solution *solution, muslin_id node, int64_t *steps,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -230,8 +231,8 @@ struct muslin_cut {
     int32_t hand;              /* 1, or 2 for mirrored ones */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0 */
-    uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or may
-                                  lie so: scattered */
+    uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or,
+                                  scattered, may lie so */
     int32_t pad;
 };
 /* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in
@@ -264,19 +265,19 @@ struct muslin_strip_set {
     int64_t cuts_apart;         /* cuts when every patch is cut by itself: strips of its height, cut across */
     int64_t cuts_in_sets;       /* cuts when it is strip-pieced */
     muslin_len shorter_by;      /* strips may be this much shorter before a set gives less */
-    int32_t used;               /* 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at
-                                   least half of its segments are needed, and no print would show that it lies turned
-                                   in strips */
+    int32_t used;               /* 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts,
+                                   at least half of its segments are needed, and no print would show that it lies
+                                   turned in strips */
     int32_t turns;              /* 1 when a segment turned end for end looks the same and its order need not stay */
     uint32_t warnings;          /* MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS; MUSLIN_WARN_PRINT_TURNED: in strips a
                                    print lies otherwise than in patches cut by themselves */
     int32_t pad;
 };
-/* Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the same
- * allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the cloth and
- * one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight through.
- * Yields are muslin_stripset_yield()'s. Example: nine rows of three
- * 2 in squares: segments of 2 1/2 in, sixteen from a 40 in set, one set. Since 0.1. */
+/* Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the
+ * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the
+ * cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight
+ * through. Yields are muslin_stripset_yield()'s. Example: nine rows of three 2 in squares: segments of 2 1/2 in,
+ * sixteen from a 40 in set, one set. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_strip_sets(const struct muslin_solution *solution,
                                                     struct muslin_strip_set *rows, size_t row_size, size_t capacity,
                                                     size_t *count, struct muslin_problem *problem);
@@ -322,8 +323,10 @@ struct muslin_outline {
     muslin_id fabric;
     int64_t first_corner;    /* of its corners in the array of corners */
     int64_t corners;         /* counter-clockwise */
-    int32_t region;          /* of a unit; piece from 1 of a shape, triangles of a field, pieces of rows; 1 of a patch
-                                */
+    int32_t region;          /* of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the
+                                left, right from the top, bottom, left, then corners upper left, lower right, upper
+                                right, lower left; piece from 1 of rows: those given, then the left and the right
+                                half-triangle of each row; 1 of a patch */
     int32_t quarter_turns;   /* how its print lies: clockwise */
     int32_t mirrored;        /* 1 when it is a mirror image: left for right first, then turned */
     int32_t on_point;        /* 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that
@@ -335,20 +338,19 @@ struct muslin_outline_corner {
     uint32_t flags;
     muslin_len x;            /* to the right from the lower left of what is drawn, finished */
     muslin_len y;            /* upwards */
-    muslin_id seam_node;     /* in which the seam lies along the edge that starts here; 0: the outside of what is drawn
-                                */
+    muslin_id seam_node;     /* in which the seam lies along the edge that starts here; 0: the outside */
     int64_t seam;            /* of that node: its number, from 0, as pressing.h counts them */
 };
 /* The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
  * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners). *count gets how many
  * there are from `first` to the end, *given how many were written; with capacity 0 it only counts. Corners of a row are
- * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn exactly;
- * a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn as it is
- * after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without corners (raw:
- * all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an edge lies the
- * seam by which it is sewn on, also where it only lies on a part of that seam. Time follows outlines x depth. Example: a
- * nine-patch has nine outlines of four corners. MUSLIN_ERR_RANGE: `first` not in 0 .. the number of patches. Since
- * 0.1. */
+ * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
+ * exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn
+ * as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without
+ * corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an
+ * edge lies the seam by which it is sewn on, also where it only lies on a part of that seam. MUSLIN_ERR_RANGE:
+ * `first` not in 0 .. the number of patches. Time follows outlines x depth. Example: a nine-patch has nine outlines of
+ * four corners. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,

@@ -3,54 +3,6 @@
  * SPDX-License-Identifier: MIT */
 #include "golden.h"
 
-/* ---- memory without a C library ---------------------------------------------------------------------------------- */
-
-enum { SHELF_WORDS = 1 << 15 };
-
-/* Taken from the front on and emptied when everything was given back; now and then a call is refused. */
-struct shelf {
-    size_t used;
-    size_t blocks;
-    size_t refused; /* the call of this number */
-    uint64_t words[SHELF_WORDS];
-};
-
-static void *shelf_alloc(void *context, size_t size)
-{
-    struct shelf *shelf = context;
-    size_t words = (size + 7) / 8;
-    shelf->blocks++;
-    if (shelf->blocks == shelf->refused || words > SHELF_WORDS - shelf->used)
-        return NULL;
-    shelf->used += words;
-    return shelf->words + (shelf->used - words);
-}
-
-static void *shelf_realloc(void *context, void *block, size_t old_size, size_t size)
-{
-    (void)context;
-    (void)block;
-    (void)old_size;
-    (void)size;
-    return NULL;
-}
-
-static void shelf_free(void *context, void *block, size_t size)
-{
-    (void)context;
-    (void)block;
-    (void)size;
-}
-
-static struct muslin_allocator empty_shelf(struct golden *g, struct shelf *shelf)
-{
-    const struct muslin_allocator allocator = { shelf_alloc, shelf_realloc, shelf_free, shelf };
-    shelf->used = 0;
-    shelf->blocks = 0;
-    shelf->refused = draw_rarely(g, 40) ? (size_t)draw_between(g, 1, 12) : 0;
-    return allocator;
-}
-
 /* ---- the calls --------------------------------------------------------------------------------------------------- */
 
 enum { PLACES = 30, KINDS = 5, TOUCHES = 60, SCATTERS = 300 };
@@ -100,7 +52,8 @@ static void prints(struct golden *g, struct shelf *shelf)
         struct muslin_touch_spec rows[TOUCHES];
         OUT(muslin_scattered, result);
         struct muslin_scatter_spec spec = draw_spec(g, places);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         draw_stock(g, stock, kinds, places);
         draw_touches(g, rows, n, places);
         for (int32_t i = 0; i < PLACES; i++)
@@ -142,7 +95,8 @@ static void blocks(struct golden *g, struct shelf *shelf)
         spec.seed = draw_length(g);
         spec.work_limit = draw_below(g, 6000);
         draw_blocks(g, rows, n, spec.columns * spec.rows + 1);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         size_t capacity = draw_rarely(g, 20) ? 0 : PLACES;
         told(g, muslin_scatter_blocks(&spec, &memory, rows, sizeof rows[0], n, placed, sizeof placed[0], capacity,
                                       &count, &result, ask(g)));
@@ -163,7 +117,8 @@ static void sets(struct golden *g, struct shelf *shelf)
         int64_t out[PLACES] = { 0 };
         OUT(muslin_scattered, result);
         struct muslin_scatter_spec spec = draw_spec(g, sets * strips);
-        struct muslin_allocator memory = empty_shelf(g, shelf);
+        struct muslin_allocator memory = shelf_open(shelf);
+        shelf_refuse(g, shelf, 40, 12);
         draw_stock(g, stock, kinds, sets * strips);
         told(g, muslin_scatter_sets(&spec, &memory, stock, kinds, sets, strips, out, &result, ask(g)));
         TAKE(g, muslin_scattered, result);
@@ -172,10 +127,83 @@ static void sets(struct golden *g, struct shelf *shelf)
     }
 }
 
+/* A grid of a block of three patches of two fabrics, some turned. */
+static muslin_id draw_top(struct golden *g, struct muslin_quilt *quilt, const muslin_id *fabrics)
+{
+    static const int32_t turns[] = { 0, 1, 2, 3 };
+    muslin_id size = 0;
+    muslin_id patches[3] = { 0 };
+    muslin_id block = 0;
+    muslin_id top = 0;
+    muslin_quilt_fixed(quilt, draw_between(g, 1, 48) * (MUSLIN_TICKS_PER_INCH / 8), &size, NULL);
+    for (int32_t i = 0; i < 3; i++) {
+        struct muslin_patch_spec patch;
+        muslin_len third = 0;
+        muslin_patch_spec_init(&patch, (uint32_t)sizeof patch);
+        muslin_length_multiply(8128, draw_between(g, 1, 3), &third);
+        muslin_quilt_fixed(quilt, third, &patch.width, NULL);
+        patch.fabric = fabrics[draw_below(g, 2)];
+        patch.height = size;
+        muslin_quilt_patch(quilt, &patch, &patches[i], NULL);
+    }
+    struct muslin_join_spec join;
+    muslin_join_spec_init(&join, (uint32_t)sizeof join);
+    join.axis = MUSLIN_ACROSS;
+    muslin_quilt_join(quilt, &join, patches, 3, &block, NULL);
+    int64_t columns = draw_between(g, 1, 4);
+    int64_t rows = draw_between(g, 1, 4);
+    int64_t turned = draw_between(g, 1, 4);
+    muslin_quilt_repeat(quilt, block, columns, rows, turns, (size_t)turned, turned, 1, &top, NULL);
+    return top;
+}
+
+static void touches_of(struct golden *g, const struct muslin_solution *solution, muslin_id fabric, struct shelf *shelf)
+{
+    struct muslin_touch_spec rows[TOUCHES] = { { 0 } };
+    size_t count = 77;
+    int64_t places = 77;
+    size_t capacity = draw_rarely(g, 9) ? 0 : TOUCHES;
+    struct muslin_allocator memory = shelf_open(shelf);
+    shelf_refuse(g, shelf, 40, 12);
+    told(g, muslin_scatter_touches(solution, draw_rarely(g, 40) ? 0 : fabric, &memory, rows, sizeof rows[0], capacity,
+                                   &count, &places, ask(g)));
+    take_number(g, (int64_t)count);
+    take_number(g, places);
+    for (int32_t i = 0; i < TOUCHES; i++)
+        TAKE(g, muslin_touch_spec, rows[i]);
+}
+
+static void tops(struct golden *g, struct shelf *shelf, struct shelf *quilts)
+{
+    for (int32_t round = 0; round < SCATTERS; round++) {
+        struct muslin_quilt_spec spec;
+        struct muslin_quilt_fabric_spec cloth;
+        struct muslin_solve_spec solve;
+        struct muslin_quilt *quilt = NULL;
+        struct muslin_solution *solution = NULL;
+        muslin_id fabrics[2] = { 0 };
+        struct muslin_allocator memory = shelf_open(quilts);
+        muslin_quilt_spec_init(&spec, (uint32_t)sizeof spec);
+        spec.tag = 1;
+        muslin_quilt_create(&spec, &memory, &quilt, NULL);
+        muslin_quilt_fabric_spec_init(&cloth, (uint32_t)sizeof cloth);
+        muslin_quilt_fabric(quilt, &cloth, "a", 1, &fabrics[0], NULL);
+        muslin_quilt_fabric(quilt, &cloth, "b", 1, &fabrics[1], NULL);
+        muslin_id top = draw_top(g, quilt, fabrics);
+        muslin_solve_spec_init(&solve, (uint32_t)sizeof solve);
+        take_number(g, muslin_solution_create(quilt, top, &solve, NULL, 0, 0, &solution, NULL));
+        touches_of(g, solution, fabrics[0], shelf);
+        muslin_solution_free(solution);
+        muslin_quilt_free(quilt);
+    }
+}
+
 void golden_scatter(struct golden *g)
 {
     static struct shelf shelf;
+    static struct shelf quilts;
     prints(g, &shelf);
     blocks(g, &shelf);
     sets(g, &shelf);
+    tops(g, &shelf, &quilts);
 }

@@ -218,6 +218,68 @@ void told(struct golden *g, muslin_status status)
     take_words(g, g->problem.text);
 }
 
+/* ---- memory without a C library ---------------------------------------------------------------------------------- */
+
+static size_t words_of(size_t size)
+{
+    return (size + 7) / 8;
+}
+
+static void *shelf_alloc(void *context, size_t size)
+{
+    struct shelf *shelf = context;
+    size_t words = words_of(size);
+    shelf->calls++;
+    if (shelf->calls == shelf->refused)
+        return NULL;
+    if (words > SHELF_WORDS - shelf->used) {
+        shelf->full = 1;
+        return NULL;
+    }
+    shelf->out++;
+    shelf->used += words;
+    return shelf->words + (shelf->used - words);
+}
+
+static void shelf_free(void *context, void *block, size_t size)
+{
+    struct shelf *shelf = context;
+    uint64_t *first = block;
+    shelf->out--;
+    if (first + words_of(size) == shelf->words + shelf->used)
+        shelf->used -= words_of(size);
+    if (shelf->out == 0)
+        shelf->used = 0;
+}
+
+static void *shelf_realloc(void *context, void *block, size_t old_size, size_t size)
+{
+    uint64_t *from = block;
+    uint64_t *to = shelf_alloc(context, size);
+    if (to == NULL)
+        return NULL;
+    for (size_t i = 0; i < words_of(old_size < size ? old_size : size); i++)
+        to[i] = from[i];
+    shelf_free(context, block, old_size);
+    return to;
+}
+
+struct muslin_allocator shelf_open(struct shelf *shelf)
+{
+    const struct muslin_allocator allocator = { shelf_alloc, shelf_realloc, shelf_free, shelf };
+    shelf->used = 0;
+    shelf->calls = 0;
+    shelf->refused = 0;
+    shelf->out = 0;
+    shelf->full = 0;
+    return allocator;
+}
+
+void shelf_refuse(struct golden *g, struct shelf *shelf, int64_t n, int64_t most)
+{
+    shelf->refused = draw_rarely(g, n) ? shelf->calls + (size_t)draw_between(g, 1, most) : 0;
+}
+
 /* ---- the whole corpus -------------------------------------------------------------------------------------------- */
 
 void golden_run(struct golden *g)
@@ -247,4 +309,9 @@ void golden_run(struct golden *g)
     golden_supplies(g);
     golden_setting_more(g);
     golden_scatter(g);
+    golden_quilt(g);
+    golden_solution(g);
+    golden_quilt_unit(g);
+    golden_pressing(g);
+    golden_sewing(g);
 }

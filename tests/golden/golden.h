@@ -48,6 +48,11 @@ void golden_rounds(struct golden *g);
 void golden_fit(struct golden *g);
 void golden_supplies(struct golden *g);
 void golden_scatter(struct golden *g);
+void golden_quilt(struct golden *g);
+void golden_solution(struct golden *g);
+void golden_quilt_unit(struct golden *g);
+void golden_pressing(struct golden *g);
+void golden_sewing(struct golden *g);
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 
@@ -93,6 +98,24 @@ void told(struct golden *g, muslin_status status);
 void told_problem_length(struct golden *g, muslin_status status, const muslin_len *result);
 void told_problem_rounded(struct golden *g, muslin_status status, const struct muslin_rounded *result);
 
+/* ---- memory without a C library ---------------------------------------------------------------------------------- */
+
+enum { SHELF_WORDS = 1 << 18 };
+
+/* Taken from the front on; what is given back last in first out is used again, and all of it when nothing is out. */
+struct shelf {
+    size_t used;
+    size_t calls;
+    size_t refused; /* the call of this number */
+    size_t out;     /* blocks */
+    int32_t full;   /* 1 after a call that found no room: what follows depends on the target's words */
+    uint64_t words[SHELF_WORDS];
+};
+
+/* An allocator on an empty shelf. */
+struct muslin_allocator shelf_open(struct shelf *shelf);
+/* Now and then, once in n times, lets one of the next `most` calls be refused; else none. */
+void shelf_refuse(struct golden *g, struct shelf *shelf, int64_t n, int64_t most);
 
 /* ---- how a corpus is written --------------------------------------------------------------------------------------- */
 

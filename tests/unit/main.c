@@ -27,11 +27,22 @@
     X(stripquilt_suite) \
     X(supplies_suite) \
     X(quilt_suite) \
+    X(pressing_pieces_suite) \
+    X(quilt_unit_suite) \
+    X(quilt_shape_suite) \
+    X(quilt_field_suite) \
     X(quilt_round_suite) \
     X(solution_suite) \
+    X(solution_unit_suite) \
+    X(solution_pieces_suite) \
+    X(solution_sets_suite) \
+    X(solution_cuts_suite) \
+    X(solution_cuts_unit_suite) \
     X(solution_outlines_suite) \
     X(solution_check_suite) \
+    X(solution_field_suite) \
     X(solution_round_suite) \
+    X(sewing_suite) \
     X(scatter_suite) \
     X(pressing_suite) \
     X(pressing_brute_suite) \

@@ -115,7 +115,7 @@ START_TEST(specs_begin_as_stated)
     ck_init_rules(init_patch, &patch, sizeof patch);
     ck_init_rules(init_join, &join, sizeof join);
     ck_init_rules(init_trim, &trim, sizeof trim);
-    /* Example: muslin_quilt_spec_init(&spec, sizeof spec) */
+    /* Example: muslin_quilt_spec_init(&spec, sizeof spec). */
     struct muslin_quilt_spec spec;
     ck_ok(muslin_quilt_spec_init(&spec, sizeof spec));
     ck_assert_int_eq(spec.allowance, MUSLIN_QUARTER_INCH);
@@ -134,7 +134,7 @@ START_TEST(ids_know_their_sort_and_number)
     ck_assert_int_eq(muslin_id_number(s.two), 3);
     patch_of(s.quilt, s.blue, s.two, s.two);
     patch_of(s.quilt, s.white, s.two, s.two);
-    /* Example: the third node made has number 3 */
+    /* Example: the third node made has number 3. */
     muslin_id third = patch_of(s.quilt, s.blue, s.two, times_of(s.quilt, s.two, 2));
     ck_assert_int_eq(muslin_id_sort(third), MUSLIN_ID_NODE);
     ck_assert_int_eq(muslin_id_number(third), 3);
@@ -216,7 +216,7 @@ static void ck_name(const struct muslin_quilt *quilt, muslin_id id, const char *
     size_t need = 0;
     ck_ok(muslin_quilt_name(quilt, id, NULL, 0, &need, NULL));
     ck_assert_uint_eq(need, strlen(name) + 1);
-    /* Example: muslin_quilt_name(quilt, blue, buf, sizeof buf, &need, NULL) */
+    /* Example: muslin_quilt_name(quilt, blue, buf, sizeof buf, &need, NULL). */
     ck_ok(muslin_quilt_name(quilt, id, buf, sizeof buf, &need, NULL));
     ck_assert_str_eq(buf, name);
     memset(buf, 'x', sizeof buf);
@@ -239,9 +239,9 @@ START_TEST(names_are_kept_as_they_are)
     muslin_id allowance = 0;
     ck_ok(muslin_quilt_seam(s.quilt, &allowance, NULL, NULL));
     ck_name(s.quilt, allowance, "seam allowance");
-    /* Example: muslin_quilt_fabric(quilt, &spec, "blue", 4, &blue, NULL): every call makes another */
+    /* Every call makes another. Example: muslin_quilt_fabric(quilt, &spec, "blue", 4, &blue, NULL). */
     ck_assert_int_ne(fabric_of(s.quilt, "blue"), s.blue);
-    /* Example: muslin_quilt_measure(quilt, "strip", 5, 16256, &strip, NULL) */
+    /* Example: muslin_quilt_measure(quilt, "strip", 5, 16256, &strip, NULL). */
     ck_assert_int_ne(measure_of(s.quilt, "strip", 16256), s.two);
     ck_name(s.quilt, fabric_of(s.quilt, ""), "");
     char buf[8];
@@ -296,18 +296,18 @@ START_TEST(equal_measures_are_one)
 {
     struct sewn s;
     begin_sewing(&s);
-    /* Example: 1/2 in of trimming room */
+    /* Example: 1/2 in of trimming room. */
     muslin_id half = fixed_of(s.quilt, IN(0, 1, 2));
     ck_assert_int_eq(fixed_of(s.quilt, IN(0, 1, 2)), half);
     ck_assert_int_ne(fixed_of(s.quilt, IN(0, 1, 4)), half);
-    /* Example: a block three strips across is 3 x strip */
+    /* Example: a block three strips across is 3 x strip. */
     muslin_id three = times_of(s.quilt, s.two, 3);
     ck_assert_int_eq(times_of(s.quilt, s.two, 3), three);
     ck_assert_int_ne(times_of(s.quilt, s.two, -3), three);
     muslin_id patch = patch_of(s.quilt, s.blue, three, s.two);
     muslin_id wide = extent_of(s.quilt, patch, MUSLIN_ACROSS);
     ck_assert_int_eq(extent_of(s.quilt, patch, MUSLIN_ACROSS), wide);
-    /* Example: muslin_quilt_extent(quilt, block, MUSLIN_DOWN, &length, NULL) */
+    /* Example: muslin_quilt_extent(quilt, block, MUSLIN_DOWN, &length, NULL). */
     muslin_id length = 0;
     ck_ok(muslin_quilt_extent(s.quilt, patch, MUSLIN_DOWN, &length, NULL));
     ck_assert_int_ne(length, wide);
@@ -367,7 +367,7 @@ START_TEST(equal_nodes_are_one)
     ck_assert_int_ne(patch_of(s.quilt, s.blue, measure_of(s.quilt, "strip", WHOLE_IN(2)), s.two), blue);
     const muslin_id three[] = { blue, white, blue };
     const muslin_id other[] = { white, blue, white };
-    /* Example: three patches side by side */
+    /* Example: three patches side by side. */
     muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, three, 3);
     ck_assert_int_eq(join_of(s.quilt, MUSLIN_ACROSS, three, 3), row);
     ck_assert_int_ne(join_of(s.quilt, MUSLIN_DOWN, three, 3), row);
@@ -398,13 +398,13 @@ START_TEST(nodes_can_be_read_back)
     ck_assert_int_eq(node.children, 0);
     ck_assert_int_eq(node.depth, 1);
     ck_assert_int_eq(node.axis, 0);
-    /* Example: a join of three patches has 3 children and depth 2 */
+    /* Example: a join of three patches has 3 children and depth 2. */
     ck_ok(muslin_quilt_node(s.quilt, row, &node, NULL));
     ck_assert_int_eq(node.kind, MUSLIN_NODE_JOIN);
     ck_assert_int_eq(node.children, 3);
     ck_assert_int_eq(node.depth, 2);
     ck_assert_int_eq(node.axis, MUSLIN_DOWN);
-    /* Example: of a join of three equal patches, three times the same id */
+    /* Example: of a join of three equal patches, three times the same id. */
     muslin_id ids[3] = { 0, 0, 0 };
     size_t count = 0;
     ck_ok(muslin_quilt_children(s.quilt, row, NULL, 0, &count, NULL));
@@ -466,9 +466,9 @@ START_TEST(turns_of_turns_are_one_turn)
             ck_assert_int_eq(out.kind == MUSLIN_NODE_PATCH, now == node);
         }
     muslin_id out = 0;
-    /* Example: a block turned by 1 has its top on the right */
+    /* Example: a block turned by 1 has its top on the right. */
     ck_assert_int_ne(turn_of(s.quilt, node, 1), node);
-    /* Example: the other half of a heart */
+    /* Example: the other half of a heart. */
     ck_assert_int_eq(mirror_of(s.quilt, mirror_of(s.quilt, node)), node);
     ck_status(muslin_quilt_turn(s.quilt, node, 4, &out, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_quilt_turn(s.quilt, node, -1, &out, NULL), MUSLIN_ERR_RANGE);
@@ -594,7 +594,7 @@ START_TEST(trims_have_their_rules)
     ck_status(muslin_quilt_trim(s.quilt, s.blue, &spec, &out, &problem), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
     ck_status(muslin_quilt_trim(s.quilt, patch, NULL, &out, NULL), MUSLIN_ERR_NULL);
-    /* Example: an edge strip cut an inch too long */
+    /* Example: an edge strip cut an inch too long. */
     spec.bottom = fixed_of(s.quilt, WHOLE_IN(1));
     ck_ok(muslin_quilt_trim(s.quilt, patch, &spec, &out, NULL));
     struct muslin_solution *solution = solved(s.quilt, out);
@@ -616,7 +616,7 @@ START_TEST(a_grid_is_rows_joined_down)
     muslin_id b = patch_of(s.quilt, s.blue, s.two, s.two);
     muslin_id w = patch_of(s.quilt, s.white, s.two, s.two);
     const muslin_id six[] = { b, w, b, w, b, w };
-    /* Example: a straight setting of unlike blocks */
+    /* Example: a straight setting of unlike blocks. */
     ck_ok(muslin_quilt_grid(s.quilt, 3, 2, six, 6, &out, NULL));
     const muslin_id rows[] = { join_of(s.quilt, MUSLIN_ACROSS, six, 3), join_of(s.quilt, MUSLIN_ACROSS, six + 3, 3) };
     ck_assert_int_eq(out, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
@@ -646,7 +646,7 @@ START_TEST(a_repeat_turns_by_its_pattern)
     muslin_id out = 0;
     begin_sewing(&s);
     muslin_id p = patch_of(s.quilt, s.blue, s.two, s.two);
-    /* Example: the pattern 0 1 / 1 0 turns every other block, like a chessboard */
+    /* Example: the pattern 0 1 / 1 0 turns every other block, like a chessboard. */
     const int32_t turns[] = { 0, 1, 1, 0 };
     ck_ok(muslin_quilt_repeat(s.quilt, p, 3, 3, turns, 4, 2, 2, &out, NULL));
     muslin_id t = turn_of(s.quilt, p, 1);

@@ -404,7 +404,7 @@ static muslin_id above(struct muslin_quilt *quilt, muslin_id top, muslin_id bott
     return join_of(quilt, MUSLIN_DOWN, two, 2);
 }
 
-/* Example: four logs round a centre, right, top, left, bottom */
+/* Example: four logs round a centre, right, top, left, bottom. */
 START_TEST(logs_are_patches_joined_on_one_after_the_other)
 {
     begin_work();

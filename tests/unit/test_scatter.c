@@ -584,6 +584,9 @@ START_TEST(pointers_that_are_missing_are_named)
     c.allocator = NULL;
     ck_call(&c, MUSLIN_ERR_NULL, MUSLIN_ARG_ALLOCATOR, 0);
     start_call(&c);
+    c.memory.free = NULL;
+    ck_call(&c, MUSLIN_ERR_NULL, MUSLIN_ARG_ALLOCATOR, 0);
+    start_call(&c);
     c.prints = NULL;
     ck_call(&c, MUSLIN_ERR_NULL, MUSLIN_ARG_PRINTS, 0);
     start_call(&c);
@@ -749,5 +752,6 @@ Suite *scatter_suite(void)
     add_refused(suite);
     add_scatter_blocks(suite);
     add_scatter_sets(suite);
+    add_scatter_touches(suite);
     return suite;
 }

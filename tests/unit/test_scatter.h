@@ -9,6 +9,7 @@
 
 void add_scatter_blocks(Suite *suite);
 void add_scatter_sets(Suite *suite);
+void add_scatter_touches(Suite *suite);
 
 enum { FEW_PLACES = 9, FEW_KINDS = 8, FEW_TOUCHES = 200 };
 

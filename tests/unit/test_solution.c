@@ -49,7 +49,7 @@ START_TEST(a_patch_is_cut_with_its_allowances)
 {
     struct sewn s;
     begin_sewing(&s);
-    /* Example: 2 x 2 in finished is cut 2 1/2 x 2 1/2 in with 1/4 in seams */
+    /* Example: 2 x 2 in finished is cut 2 1/2 x 2 1/2 in with 1/4 in seams. */
     muslin_id plain = patch_of(s.quilt, s.blue, s.two, s.two);
     struct muslin_solution *solution = solved(s.quilt, plain);
     struct muslin_node_size size = size_of(solution, plain);
@@ -98,7 +98,7 @@ START_TEST(copies_are_counted_as_they_lie)
 {
     struct rail rail;
     begin_rail(&rail);
-    /* Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0, &solution, NULL) */
+    /* Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0, &solution, NULL). */
     muslin_id top = chessboard(&rail, 3, 3);
     struct muslin_solution *solution = solved(rail.s.quilt, top);
     struct muslin_node_size size = size_of(solution, rail.block);
@@ -123,7 +123,7 @@ START_TEST(copies_are_counted_as_they_lie)
     ck_assert_int_eq(size.seams_across, 6);
     ck_assert_int_eq(size.seams_down, 2 + 2 + 2 + 2);
     muslin_solution_free(solution);
-    /* Example: a patch of 2 in, four times in a block of which there are nine: count 36, unfinished (cut) 2 1/2 in */
+    /* Example: a patch of 2 in, four times in a block of which there are nine: count 36, unfinished (cut) 2 1/2 in. */
     muslin_id square = patch_of(rail.s.quilt, rail.s.blue, rail.s.two, rail.s.two);
     muslin_id nine = repeat_of(rail.s.quilt, repeat_of(rail.s.quilt, square, 2, 2), 3, 3);
     solution = solved(rail.s.quilt, nine);
@@ -249,7 +249,7 @@ START_TEST(other_values_make_another_size_of_the_design)
     ck_assert_int_eq(size_of(solution, rail.white).unfinished_width, IN(2, 1, 2));
     ck_assert_int_eq(size_of(solution, rail.white).count, 40);
     ck_assert_int_eq(size_of(solution, border).unfinished_width, WHOLE_IN(19));
-    /* Example: the extent of a block */
+    /* Example: the extent of a block. */
     ck_assert_int_eq(value_of(solution, wide), WHOLE_IN(18));
     ck_assert_int_eq(value_of(solution, rail.three_strips), IN(4, 1, 2));
     ck_assert_int_eq(value_of(solution, one), WHOLE_IN(1));
@@ -403,7 +403,7 @@ START_TEST(only_nodes_of_the_root_have_a_size)
     struct muslin_node_size size = { .size = (uint32_t)sizeof size };
     begin_rail(&rail);
     muslin_id stranger = patch_of(rail.s.quilt, rail.s.blue, rail.s.two, rail.s.two);
-    /* Example: muslin_solution_free(solution) */
+    /* Example: muslin_solution_free(solution). */
     struct muslin_solution *solution = solved(rail.s.quilt, rail.block);
     ck_status(muslin_solution_size(solution, stranger, &size, NULL), MUSLIN_ERR_FOREIGN);
     ck_status(muslin_solution_size(solution, rail.s.two, &size, NULL), MUSLIN_ERR_FOREIGN);

@@ -1002,8 +1002,8 @@ class OtherWay(Choice):
 
     NONE = 1  # no copy is pressed the other way
     PRESSED = 2  # press so many copies the other way
-    SETS = 3  # cut from strip sets of their own, pressed the other way
-    TURNED = 4  # segments turned end for end: they look the same
+    SETS = 3  # cut them from strip sets of their own, pressed the other way
+    TURNED = 4  # turn segments end for end: they look the same
 
 
 class SewingKind(Choice):

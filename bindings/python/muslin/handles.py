@@ -336,7 +336,7 @@ class Quilt(Handle):
               first: Optional[int] = None) -> Id:
         """Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
         three triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the
-        piece), and closed at both ends by half-triangles.
+        piece, n where there are too few), and closed at both ends by half-triangles.
 
         Keywords: the members of SixtySpec, over those of spec.
 
@@ -492,7 +492,7 @@ class Solution(Handle):
                      OutlineCorner._read, "corners", self, whole(node, "node"), whole(stage, "stage", 32))
 
     def sewing_steps(self) -> List[SewingRow]:
-        """The steps, a row each.
+        """The steps, a row each, in the order of their nodes.
 
         muslin_sewing_steps() in muslin/sewing.h. Since 0.1.
         """
@@ -509,8 +509,8 @@ class Solution(Handle):
 
     def sewing_totals(self, seam_error: LengthLike, cut_error: LengthLike) -> SewnTotals:
         """All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
-        seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX each), as muslin_accuracy_row() says;
-        the rounding of on-point and 60 degree parts is not in it.
+        seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row()
+        says; the rounding of on-point and 60 degree parts is not in it.
 
         muslin_sewing_totals() in muslin/sewing.h. Since 0.1.
         """
@@ -521,7 +521,8 @@ class Solution(Handle):
 
     def scatter_touches(self, fabric: Id) -> ScatterTouches:
         """The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
-        muslin_solution_outlines(), and which of them touch along an edge (longer than a corner), each pair once.
+        muslin_solution_outlines() of the root, and which of them touch along an edge (longer than a corner: than 1/1000
+        in), each pair once, in order, with weight 1.
 
         muslin_scatter_touches() in muslin/scatter.h. Since 0.1.
         """

@@ -6091,7 +6091,7 @@ class Misfit:
     """struct muslin_misfit, muslin/solution.h
 
     node: in which they meet
-    first: child of it, counted from 0; strips of a set-in: enum muslin_side
+    first: child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting triangle
     second
     first_size: finished length of its edge; of ALLOWANCE its allowance, -1 where mixed
     second_size
@@ -6160,7 +6160,7 @@ class Cut:
     hand: 1, or 2 for mirrored ones
     angle: degrees, as in struct muslin_unit_piece
     region: of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0
-    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or may lie so: scattered
+    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so
     """
 
     fabric: Id
@@ -6291,7 +6291,9 @@ class Outline:
     node: the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to
     fabric
     corners: counter-clockwise
-    region: of a unit; piece from 1 of a shape, triangles of a field, pieces of rows; 1 of a patch
+    region: of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the
+        top, bottom, left, then corners upper left, lower right, upper right, lower left; piece from 1 of rows: those
+        given, then the left and the right half-triangle of each row; 1 of a patch
     quarter_turns: how its print lies: clockwise
     mirrored: 1 when it is a mirror image: left for right first, then turned
     on_point: 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that lies in another,
@@ -6356,11 +6358,11 @@ class PressingSpec(Spec):
 class PressedTotals:
     """struct muslin_pressed_totals, muslin/pressing.h
 
-    meetings: in all tops
+    meetings: in all tops, those left out not counted
     exceptions: of those, that do not nest
     least: no plan of this sort has fewer
-    alternating: exceptions when joins are pressed in turn: all of the first child to the first side, all of the second
-        to the other, and so on
+    alternating: exceptions when all is pressed in turn: every seam to its first piece, and joins take their second
+        child the other way, their fourth, and so on, where none asks otherwise
     open: meetings left out, as a seam is pressed open
     other_way: copies of nodes with seams of their own that are pressed the other way
     work: steps taken
@@ -6482,11 +6484,12 @@ class SewingRow:
 
     node: what is made
     stack: number of the stack it makes, from 0, for muslin_sewing_label(); a step of cutting takes that of its set
-    alike: how many are made: strip sets, units with the spare ones of their recipes, joins ...
-    pieces: that go into one
+    alike: how many are made: strip sets, segments that are needed, units with the spare ones of their recipes (units
+        alike share recipes: with the first of them), joins ...
+    pieces: that go into one; of segments and trims 1
     seams: in one
-    seam_longest: the longest of them, from raw edge to raw edge; what set-in and partial seams leave open at first is
-        counted with them
+    seam_longest: the longest of them, from raw edge to raw edge, where edges do not meet the longer one; what set-in
+        and partial seams leave open is counted with them
     sewn: all seams of all that are alike
     unfinished_width: of what is made; of a set: its width and the strips' length
     unfinished_height

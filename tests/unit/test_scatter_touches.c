@@ -1,0 +1,282 @@
+/* test_scatter_touches.c - patches that touch in solved tops, counted by hand.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_quilt.h"
+#include "test_scatter.h"
+
+enum { TOUCH_ROOM = 400 };
+
+struct touching {
+    size_t count;
+    int64_t places;
+    struct muslin_touch_spec rows[TOUCH_ROOM];
+};
+
+static muslin_status find(const struct muslin_solution *solution, muslin_id fabric, size_t capacity,
+                          struct touching *found)
+{
+    struct muslin_allocator memory = usual_memory();
+    memset(found, 0, sizeof *found);
+    found->places = 77;
+    found->count = 77;
+    return muslin_scatter_touches(solution, fabric, &memory, found->rows, sizeof found->rows[0], capacity,
+                                  &found->count, &found->places, NULL);
+}
+
+/* Each pair once, in order, and as muslin_scatter_prints() reads it. */
+static void ck_rows(const struct touching *found)
+{
+    for (size_t i = 0; i < found->count; i++) {
+        const struct muslin_touch_spec *row = &found->rows[i];
+        ck_assert(row->size == sizeof *row && row->flags == 0 && row->weight == 1);
+        ck_assert(0 <= row->first && row->first < row->second && row->second < found->places);
+        ck_assert(i == 0 || row[-1].first < row->first ||
+                  (row[-1].first == row->first && row[-1].second < row->second));
+    }
+}
+
+static void ck_touches(struct sewn *s, muslin_id top, muslin_id fabric, int64_t places, size_t touches)
+{
+    static struct touching found;
+    struct muslin_solution *solution = solved(s->quilt, top);
+    ck_ok(find(solution, fabric, TOUCH_ROOM, &found));
+    ck_assert_int_eq(found.places, places);
+    ck_assert_uint_eq(found.count, touches);
+    ck_rows(&found);
+    muslin_solution_free(solution);
+}
+
+START_TEST(a_grid_touches_across_and_down)
+{
+    /* Example: one fabric for all patches of a 3 x 3 grid: 9 places, 12 touches. */
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id top = repeat_of(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two), 3, 3);
+    ck_touches(&s, top, s.blue, 9, 12);
+    ck_touches(&s, top, s.white, 0, 0);
+    end_sewing(&s);
+}
+END_TEST
+
+static muslin_id nine_patch(struct sewn *s, muslin_id one, muslin_id other)
+{
+    const muslin_id a = patch_of(s->quilt, one, s->two, s->two);
+    const muslin_id b = patch_of(s->quilt, other, s->two, s->two);
+    const muslin_id outer[] = { a, b, a };
+    const muslin_id inner[] = { b, a, b };
+    muslin_id row = join_of(s->quilt, MUSLIN_ACROSS, outer, 3);
+    const muslin_id rows[] = { row, join_of(s->quilt, MUSLIN_ACROSS, inner, 3), row };
+    return join_of(s->quilt, MUSLIN_DOWN, rows, 3);
+}
+
+START_TEST(corners_that_meet_do_not_touch)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id block = nine_patch(&s, s.blue, s.white);
+    ck_touches(&s, block, s.blue, 5, 0);
+    ck_touches(&s, block, s.white, 4, 0);
+    /* Side by side two blue corners lie beside blue ones, and white between them beside white. */
+    ck_touches(&s, repeat_of(s.quilt, block, 2, 1), s.blue, 10, 2);
+    ck_touches(&s, repeat_of(s.quilt, block, 2, 1), s.white, 8, 1);
+    end_sewing(&s);
+}
+END_TEST
+
+/* One tall patch beside two; a wide one under all three. */
+START_TEST(a_part_of_an_edge_is_enough)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id four = times_of(s.quilt, s.two, 2);
+    muslin_id small = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id both[] = { small, small };
+    const muslin_id beside[] = { patch_of(s.quilt, s.blue, s.two, four), join_of(s.quilt, MUSLIN_DOWN, both, 2) };
+    const muslin_id all[] = { join_of(s.quilt, MUSLIN_ACROSS, beside, 2), patch_of(s.quilt, s.blue, four, s.two) };
+    ck_touches(&s, join_of(s.quilt, MUSLIN_ACROSS, beside, 2), s.blue, 3, 3);
+    ck_touches(&s, join_of(s.quilt, MUSLIN_DOWN, all, 2), s.blue, 4, 5);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Its two long edges are nearer to each other than the rounding of a field, and it does not touch itself. */
+START_TEST(a_patch_does_not_touch_itself)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id rows[] = { patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 1)),
+                               patch_of(s.quilt, s.blue, s.two, s.two) };
+    ck_touches(&s, join_of(s.quilt, MUSLIN_DOWN, rows, 2), s.blue, 2, 1);
+    end_sewing(&s);
+}
+END_TEST
+
+static muslin_id unit_of(struct sewn *s, int32_t kind, int32_t hand, muslin_id width, muslin_id height)
+{
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    const muslin_id fabrics[] = { s->blue, s->blue };
+    muslin_id unit = 0;
+    spec.kind = kind;
+    spec.method = MUSLIN_METHOD_PIECES;
+    spec.hand = hand;
+    spec.width = width;
+    spec.height = height;
+    ck_ok(muslin_quilt_unit(s->quilt, &spec, fabrics, 2, &unit, NULL));
+    return unit;
+}
+
+/* Four units: the two triangles of each, two pairs side by side, two one above the other. */
+START_TEST(triangles_touch_along_their_long_sides)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id half = unit_of(&s, MUSLIN_UNIT_HALF_SQUARE, 1, s.two, 0);
+    ck_touches(&s, half, s.blue, 2, 1);
+    ck_touches(&s, turn_of(s.quilt, half, 1), s.blue, 2, 1);
+    ck_touches(&s, repeat_of(s.quilt, half, 2, 2), s.blue, 8, 8);
+    for (int32_t hand = 1; hand <= 2; hand++) {
+        muslin_id long_half = unit_of(&s, MUSLIN_UNIT_HALF_RECTANGLE, hand, s.two, times_of(s.quilt, s.two, 2));
+        ck_touches(&s, long_half, s.blue, 2, 1);
+        ck_touches(&s, repeat_of(s.quilt, long_half, 2, 2), s.blue, 8, 8);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* 3 x 3 nine-patches on point and 4 plain squares between them, of one fabric with 8 side and 4 corner triangles. A
+ * nine-patch has 12 touches within; along a plain square's or a triangle's edge lie three of its patches. */
+START_TEST(patches_on_point_touch_although_their_corners_are_rounded)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    muslin_id six = times_of(s.quilt, s.two, 3);
+    muslin_id blocks[13];
+    muslin_id top = 0;
+    for (int32_t i = 0; i < 13; i++)
+        blocks[i] = i < 9 ? nine_patch(&s, s.blue, s.blue) : patch_of(s.quilt, s.blue, six, six);
+    spec.columns = 3;
+    spec.rows = 3;
+    spec.side_fabric = s.blue;
+    spec.corner_fabric = s.blue;
+    ck_ok(muslin_quilt_diagonal(s.quilt, &spec, blocks, 13, &top, NULL));
+    ck_touches(&s, top, s.blue, 81 + 4 + 8 + 4, 9 * 12 + 4 * 4 * 3 + 8 * 2 * 3 + 4 * 3);
+    end_sewing(&s);
+}
+END_TEST
+
+/* What is found scatters as it is. */
+START_TEST(places_of_a_top_are_scattered)
+{
+    static struct touching found;
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_solution *solution =
+        solved(s.quilt, repeat_of(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two), 3, 3));
+    struct muslin_scatter_spec spec = MUSLIN_SCATTER_SPEC_INIT;
+    struct muslin_scattered result = { .size = (uint32_t)sizeof result };
+    struct muslin_allocator memory = usual_memory();
+    const int64_t prints[] = { 5, 4 };
+    int64_t out[9];
+    ck_ok(find(solution, s.blue, TOUCH_ROOM, &found));
+    spec.places = found.places;
+    ck_ok(muslin_scatter_prints(&spec, &memory, prints, 2, found.rows, sizeof found.rows[0], found.count, NULL, out,
+                                &result, NULL));
+    ck_assert_int_eq(result.touching, 0);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* ---- statuses ---------------------------------------------------------------------------------------------------- */
+
+START_TEST(touches_are_asked_for_and_filled)
+{
+    static struct touching found;
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_solution *solution =
+        solved(s.quilt, repeat_of(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two), 3, 3));
+    ck_ok(find(solution, s.blue, 0, &found));
+    ck_assert(found.count == 12 && found.places == 9 && found.rows[0].size == 0);
+    ck_status(find(solution, s.blue, 11, &found), MUSLIN_ERR_BUFFER);
+    ck_assert(found.count == 12 && found.places == 77 && found.rows[0].size == 0);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+static void ck_wrong(const struct muslin_solution *solution, muslin_id fabric, const struct muslin_allocator *memory,
+                     int64_t *places, muslin_status status, int32_t argument)
+{
+    struct muslin_problem problem = PROBLEM;
+    size_t count = 77;
+    ck_status(muslin_scatter_touches(solution, fabric, memory, NULL, 0, 0, &count, places, &problem), status);
+    ck_assert_int_eq(problem.argument, argument);
+    ck_assert_uint_eq(count, 77);
+}
+
+START_TEST(what_is_missing_or_foreign_is_named)
+{
+    struct sewn s;
+    struct muslin_allocator memory = usual_memory();
+    int64_t places = 0;
+    begin_sewing(&s);
+    muslin_id patch = patch_of(s.quilt, s.blue, s.two, s.two);
+    struct muslin_solution *solution = solved(s.quilt, patch);
+    struct muslin_solution *vast = solved(s.quilt, repeat_of(s.quilt, patch, 4097, 4096));
+    ck_wrong(NULL, s.blue, &memory, &places, MUSLIN_ERR_NULL, MUSLIN_ARG_QUILT);
+    ck_wrong(solution, s.blue, NULL, &places, MUSLIN_ERR_NULL, MUSLIN_ARG_ALLOCATOR);
+    ck_wrong(solution, s.blue, &memory, NULL, MUSLIN_ERR_NULL, MUSLIN_ARG_OUTPUT);
+    ck_wrong(solution, patch, &memory, &places, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC);
+    ck_wrong(solution, 0, &memory, &places, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC);
+    ck_wrong(vast, s.blue, &memory, &places, MUSLIN_ERR_RANGE, MUSLIN_ARG_PLACES);
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_scatter_touches(solution, s.blue, &memory, NULL, 0, 0, NULL, &places, &problem),
+              MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    problem.size = 8;
+    ck_status(muslin_scatter_touches(solution, s.blue, &memory, NULL, 0, 0, NULL, &places, &problem),
+              MUSLIN_ERR_STRUCT_SIZE);
+    muslin_solution_free(vast);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+START_TEST(every_allocation_of_touches_may_fail)
+{
+    struct sewn s;
+    struct failing_allocator failing;
+    begin_sewing(&s);
+    struct muslin_solution *solution =
+        solved(s.quilt, repeat_of(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two), 3, 3));
+    EVERY_ALLOCATION_FAILS_ONCE(failing) {
+        size_t count = 77;
+        int64_t places = 77;
+        ck_status(muslin_scatter_touches(solution, s.blue, &failing.allocator, NULL, 0, 0, &count, &places, NULL),
+                  failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        ck_assert_int_eq(places == 77, failing.has_failed);
+        ck_assert_int_eq(count == 77, failing.has_failed);
+        ck_assert(failing_is_clean(&failing));
+    }
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+void add_scatter_touches(Suite *suite)
+{
+    TCase *touches = tcase_create("touches");
+    tcase_add_test(touches, a_grid_touches_across_and_down);
+    tcase_add_test(touches, corners_that_meet_do_not_touch);
+    tcase_add_test(touches, a_part_of_an_edge_is_enough);
+    tcase_add_test(touches, a_patch_does_not_touch_itself);
+    tcase_add_test(touches, triangles_touch_along_their_long_sides);
+    tcase_add_test(touches, patches_on_point_touch_although_their_corners_are_rounded);
+    tcase_add_test(touches, places_of_a_top_are_scattered);
+    tcase_add_test(touches, touches_are_asked_for_and_filled);
+    tcase_add_test(touches, what_is_missing_or_foreign_is_named);
+    tcase_add_test(touches, every_allocation_of_touches_may_fail);
+    suite_add_tcase(suite, touches);
+}
