@@ -278,9 +278,10 @@ static int32_t line_before(const struct trimming *t, int32_t i)
     return t->line[i > 0 ? i - 1 : t->lines - 1];
 }
 
-static int are_parallel(enum msl_edge side, enum msl_edge other)
+/* Left and right come before top and bottom. */
+static int is_upright(enum msl_edge side)
 {
-    return (side == MSL_LEFT || side == MSL_RIGHT) == (other == MSL_LEFT || other == MSL_RIGHT);
+    return side < MSL_TOP;
 }
 
 static int64_t sign_of(int64_t value)
@@ -314,7 +315,7 @@ static int64_t starts_inside(const struct trimming *t, int32_t i, enum msl_edge 
     if (before >= WINDOW && at >= WINDOW)
         return 1;
     const enum msl_edge crossed = (enum msl_edge)((before < WINDOW ? at : before) - WINDOW);
-    return are_parallel(crossed, side) ? 1 : crosses_inside(t, before < WINDOW ? before : at, crossed, side);
+    return is_upright(crossed) == is_upright(side) ? 1 : crosses_inside(t, before < WINDOW ? before : at, crossed, side);
 }
 
 /* Cuts away what lies outside of one side (I. E. Sutherland and G. W. Hodgman, Reentrant polygon clipping, 1974): lines
@@ -343,8 +344,9 @@ static void trim_side(struct trimming *t, enum msl_edge side)
 
 static struct start window_corner(const struct msl_window *window, enum msl_edge side, enum msl_edge other)
 {
-    const int upright = side == MSL_LEFT || side == MSL_RIGHT;
-    return (struct start){ window->at[upright ? side : other], window->at[upright ? other : side], 0, 0 };
+    const enum msl_edge upright = is_upright(side) ? side : other;
+    const enum msl_edge level = is_upright(side) ? other : side;
+    return (struct start){ window->at[upright], window->at[level], 0, 0 };
 }
 
 static struct start crossing(const struct trimming *t, int32_t edge, enum msl_edge side)

@@ -40,6 +40,7 @@
     X(solution_cuts_unit_suite) \
     X(solution_outlines_suite) \
     X(solution_check_suite) \
+    X(solution_drawn_suite) \
     X(solution_field_suite) \
     X(solution_round_suite) \
     X(sewing_suite) \

@@ -147,6 +147,9 @@ START_TEST(what_is_only_measured_has_no_misfits)
     ck_assert_uint_eq(misfits_of(solution, rows), 1);
     ck_assert_int_eq(rows[0].node, top);
     ck_assert_int_eq(rows[0].first_size, 300);
+    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    ck_ok(muslin_solution_totals(solution, &totals, NULL));
+    ck_assert_int_eq(totals.different_nodes, 3);
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }

@@ -594,6 +594,29 @@ START_TEST(trims_within_trims)
 }
 END_TEST
 
+/* A trimmed part that lies beyond an outer trim, beside it and above it. */
+START_TEST(what_is_trimmed_may_be_trimmed_away)
+{
+    struct sewn sewn;
+    struct drawn drawn;
+    begin_sewing(&sewn);
+    muslin_id patch = patch_in(&sewn, sewn.blue, 2, 2);
+    const muslin_id pair[] = { patch, trim_in(&sewn, patch_in(&sewn, sewn.white, 4, 4), 1, 1, 1, 1) };
+    muslin_id row = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id column = join_of(sewn.quilt, MUSLIN_DOWN, pair, 2);
+    const muslin_id both[] = { trim_in(&sewn, row, 0, 3, 0, 0), trim_in(&sewn, column, 0, 0, 0, 3) };
+    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, both, 2));
+    draw_all(solution, both[0], MUSLIN_STAGE_FINISHED, &drawn);
+    ck_box(&drawn, 0, (struct box){ 0, 0, 1, 2 });
+    ck_assert_int_eq(drawn.rows[1].corners, 0);
+    draw_all(solution, both[1], MUSLIN_STAGE_FINISHED, &drawn);
+    ck_box(&drawn, 0, (struct box){ 0, 0, 2, 1 });
+    ck_assert_int_eq(drawn.rows[1].corners, 0);
+    muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* ---- large trees ------------------------------------------------------------------------------------------------ */
 
 /* Strips round and round, each as long as what there is: a chain as deep as trees may be. Strips of 1 tick, the first
@@ -680,6 +703,7 @@ Suite *solution_outlines_suite(void)
     tcase_add_test(tcase, a_trimmed_node_is_drawn_as_it_is_left);
     tcase_add_test(tcase, a_trimmed_edge_is_sewn_on);
     tcase_add_test(tcase, trims_within_trims);
+    tcase_add_test(tcase, what_is_trimmed_may_be_trimmed_away);
     tcase_add_test(tcase, a_tree_may_be_as_deep_as_can_be);
     tcase_add_test(tcase, areas_add_up);
     suite_add_tcase(suite, tcase);
