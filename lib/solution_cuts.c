@@ -329,52 +329,72 @@ static void warn(const struct muslin_solution *s, struct muslin_cut *row)
     row->warnings = shows ? MUSLIN_WARN_PRINT_TURNED : 0;
 }
 
-/* Takes one asked-for row, the next in order, to the last one of the list or behind it. */
-static void take_row(struct msl_solving *solving, struct msl_rows *list, const struct muslin_cut *cut)
+/* Notes that the last row of the list needs a node, once. */
+static void need_node(struct msl_solving *solving, uint64_t row, uint32_t node, int64_t *nodes)
 {
     struct muslin_solution *s = solving->solution;
-    struct muslin_cut *rows = list->rows;
-    const uint32_t node = (uint32_t)muslin_id_number(cut->first_node);
     const struct msl_need *needs = s->needs.rows;
-    int same = list->used > 0 && is_same_cut(&rows[list->used - 1], cut);
-    if (same) {
-        add_counts(&rows[list->used - 1], cut);
-        if (needs[s->needs.used - 1].node == node)
-            return;
-    } else {
-        struct muslin_cut *row = msl_add_row(solving->check, &s->allocator, list, sizeof *row);
-        if (row == NULL)
-            return;
-        *row = *cut;
-    }
+    if (*nodes > 0 && needs[s->needs.used - 1].node == node)
+        return;
     struct msl_need *need = msl_add_row(solving->check, &s->allocator, &s->needs, sizeof *need);
     if (need == NULL)
         return;
-    *need = (struct msl_need){ (int64_t)list->used - 1, node, 0 };
-    rows = list->rows;
-    rows[list->used - 1].nodes++;
+    *need = (struct msl_need){ (int64_t)row, node, 0 };
+    ++*nodes;
+}
+
+/* Rows that lie in order become the list: equal ones are added to the first of them, and the rest move up. */
+static void merge_cuts(struct msl_solving *solving)
+{
+    struct muslin_solution *s = solving->solution;
+    struct muslin_cut *rows = s->cuts.rows;
+    uint64_t used = 0;
+    for (uint64_t i = 0; i < s->cuts.used; i++) {
+        const uint32_t node = (uint32_t)muslin_id_number(rows[i].first_node);
+        if (used > 0 && is_same_cut(&rows[used - 1], &rows[i])) {
+            add_counts(&rows[used - 1], &rows[i]);
+        } else {
+            rows[used] = rows[i];
+            used++;
+        }
+        need_node(solving, used - 1, node, &rows[used - 1].nodes);
+    }
+    s->cuts.used = used;
+}
+
+/* Brings every row to where its rank says, round by round: each round of places is walked once. */
+static void move_cuts(struct muslin_cut *rows, struct msl_rank *ranks, uint64_t n)
+{
+    for (uint64_t first = 0; first < n; first++) {
+        const struct muslin_cut kept = rows[first];
+        uint64_t to = first;
+        while (ranks[to].row != first) {
+            const uint64_t from = ranks[to].row;
+            rows[to] = rows[from];
+            ranks[to].row = (uint32_t)to;
+            to = from;
+        }
+        rows[to] = kept;
+        ranks[to].row = (uint32_t)to;
+    }
 }
 
 static void sort_cuts(struct msl_solving *solving)
 {
     struct muslin_solution *s = solving->solution;
-    const struct muslin_cut *cuts = s->cuts.rows;
+    struct muslin_cut *cuts = s->cuts.rows;
     const uint64_t n = s->cuts.used;
-    struct msl_rows list = { NULL, 0, 0 };
     struct msl_rank *ranks = msl_scratch(solving->check, &s->allocator, 2 * n, sizeof *ranks);
     if (ranks == NULL)
         return;
     for (uint64_t i = 0; i < n; i++)
         ranks[i] = (struct msl_rank){ -cuts[i].cut_height, -cuts[i].cut_width, fabric_of(&cuts[i]), (uint32_t)i };
     msl_sort(ranks, ranks + n, n, cut_is_before, cuts);
-    for (uint64_t i = 0; i < n && solving->check->status == MUSLIN_OK; i++)
-        take_row(solving, &list, &cuts[ranks[i].row]);
+    move_cuts(cuts, ranks, n);
     msl_scratch_free(&s->allocator, ranks, 2 * n, sizeof *ranks);
-    msl_free_rows(&s->allocator, &s->cuts, sizeof *cuts);
-    s->cuts = list;
-    struct muslin_cut *rows = list.rows;
-    for (uint64_t i = 0; i < list.used; i++)
-        warn(s, &rows[i]);
+    merge_cuts(solving);
+    for (uint64_t i = 0; i < s->cuts.used; i++)
+        warn(s, &cuts[i]);
 }
 
 void msl_make_cuts(struct msl_solving *solving)
