@@ -274,7 +274,7 @@ static int is_better_turned(const struct muslin_pressing_plan *plan, uint32_t no
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     if (pressed->as_shown != pressed->other_way)
         return pressed->other_way > pressed->as_shown;
-    return pressed->as_shown > 0 && against_wishes(plan, node) > 0;
+    return against_wishes(plan, node) > 0;
 }
 
 static void turn_seams(const struct muslin_pressing_plan *plan, uint32_t node)

@@ -47,10 +47,10 @@ static uint32_t hash_of(const uint32_t *bits, uint64_t n)
     return (uint32_t)(hash >> 16);
 }
 
-static int is_rule(const struct msl_nesting *nesting, const struct msl_rule *rule, uint32_t hash)
+static int is_rule(const struct msl_nesting *nesting, const struct msl_rule *rule)
 {
     const uint32_t *sum = nesting->sum.rows;
-    if (rule->hash != hash || rule->count != nesting->sum.used)
+    if (rule->count != nesting->sum.used)
         return 0;
     const uint32_t *terms = msl_terms_of(nesting, rule);
     uint32_t i = 0;
@@ -113,7 +113,7 @@ static uint32_t rule_of_sum(struct msl_nesting *nesting)
     const uint32_t hash = hash_of(nesting->sum.rows, nesting->sum.used);
     uint64_t at = hash & (nesting->places - 1);
     for (; nesting->table[at] != 0; at = (at + 1) & (nesting->places - 1))
-        if (is_rule(nesting, msl_rule_at(nesting, nesting->table[at] - 1), hash))
+        if (is_rule(nesting, msl_rule_at(nesting, nesting->table[at] - 1)))
             return nesting->table[at] - 1;
     uint32_t rule = add_rule(nesting, hash);
     nesting->table[at] = rule + 1;

@@ -92,7 +92,7 @@ static const struct muslin_strip_set *set_of(const struct muslin_solution *s, ui
     const struct muslin_strip_set *sets = s->sets.rows;
     while (*next < s->sets.used && muslin_id_number(sets[*next].node) < node)
         ++*next;
-    return msl_size_of(s, node)->as_set && *next < s->sets.used ? &sets[*next] : NULL;
+    return msl_size_of(s, node)->as_set ? &sets[*next] : NULL;
 }
 
 muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing, struct muslin_pressed_seam *rows,

@@ -9,9 +9,7 @@
 #include "pressing_solve.h"
 
 /* Terms that may be looked at for each term there is, before the work limit is touched. */
-enum { TERMS_EACH = 32 };
-
-enum { LOAD_MOST = 1 << 30 };
+enum { TERMS_EACH = 3 };
 
 /* Rules, and sorts of wishes, each behind all of the one before. */
 enum { RANK_RULE, RANK_PLACE, RANK_DARKER, RANK_SECOND };
@@ -115,12 +113,6 @@ static void clear_list(struct msl_solver *solver)
 
 /* ---- settling --------------------------------------------------------------------------------------------------- */
 
-/* Loads add up, but no further than counts for the comparison. */
-static uint32_t loaded(uint32_t load, uint32_t more)
-{
-    return load > LOAD_MOST - more ? LOAD_MOST : load + more;
-}
-
 static void settle(struct msl_solver *solver, const struct msl_settled *row)
 {
     struct msl_settled settled = *row;
@@ -130,7 +122,7 @@ static void settle(struct msl_solver *solver, const struct msl_settled *row)
         if ((solver->marks[bit] & IN_SUM) == 0)
             continue;
         if (bit != settled.bit)
-            solver->load[bit] = loaded(solver->load[bit], solver->load[settled.bit]);
+            solver->load[bit] += solver->load[settled.bit]; /* may wrap: it is a hint */
         uint32_t *term = msl_add_row(solver->check, solver->allocator, &solver->terms, sizeof *term);
         if (term != NULL)
             *term = bit;
@@ -228,7 +220,7 @@ static void weigh_bits(const struct msl_solver *solver)
     for (uint32_t bit = 0; bit < solver->bits; bit++)
         solver->load[bit] = 1;
     for (uint64_t i = 0; i < solver->nesting->terms.used; i++)
-        solver->load[terms[i]] = loaded(solver->load[terms[i]], 1);
+        solver->load[terms[i]]++;
 }
 
 void msl_settle_all(struct msl_solver *solver)

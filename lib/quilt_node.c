@@ -150,8 +150,6 @@ muslin_status muslin_quilt_join(struct muslin_quilt *quilt, const struct muslin_
 
 uint32_t msl_add_turn(struct msl_check *check, struct muslin_quilt *quilt, uint32_t node, int32_t how)
 {
-    if (check->status != MUSLIN_OK)
-        return 0;
     if (msl_node_row(quilt, node)->kind == MUSLIN_NODE_TURN) { /* turns of turns are one */
         const int32_t *inner = msl_node_args(quilt, node);
         how = msl_turn_after(how, inner[TURN_HOW]);

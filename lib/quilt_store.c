@@ -7,10 +7,11 @@
 
 enum { FIRST_CAPACITY = 16 };
 
-/* The most of anything: numbers and places fit 32 bits, sizes fit size_t everywhere. */
-static int fits(uint64_t count, size_t row_size)
+size_t msl_bytes(uint64_t count, size_t row_size)
 {
-    return count <= UINT32_MAX / 2 && count <= SIZE_MAX / 2 / row_size;
+    size_t too_many = (size_t)(count > UINT32_MAX / 2) | (size_t)(count > SIZE_MAX / 2 / row_size);
+    size_t all = (size_t)0 - too_many; /* every bit, or none */
+    return ((size_t)count * row_size & ~all) | (SIZE_MAX / 2 & all);
 }
 
 void *msl_scratch(struct msl_check *check, const struct muslin_allocator *allocator, uint64_t count, size_t size)
@@ -18,7 +19,7 @@ void *msl_scratch(struct msl_check *check, const struct muslin_allocator *alloca
     if (check->status != MUSLIN_OK)
         return NULL;
     uint64_t wanted = count == 0 ? 1 : count;
-    void *block = fits(wanted, size) ? allocator->alloc(allocator->context, (size_t)wanted * size) : NULL;
+    void *block = allocator->alloc(allocator->context, msl_bytes(wanted, size));
     if (block == NULL)
         msl_fail(check, MUSLIN_ERR_NO_MEMORY, MUSLIN_ARG_ALLOCATOR, (int64_t)wanted, 0);
     return block;
@@ -28,6 +29,13 @@ void msl_scratch_free(const struct muslin_allocator *allocator, void *block, uin
 {
     if (block != NULL)
         allocator->free(allocator->context, block, (size_t)(count == 0 ? 1 : count) * size);
+}
+
+void *msl_moved(const struct muslin_allocator *allocator, void *block, size_t old_size, size_t size)
+{
+    if (block == NULL)
+        return allocator->alloc(allocator->context, size);
+    return allocator->realloc(allocator->context, block, old_size, size);
 }
 
 static uint64_t doubled_until(uint64_t capacity, uint64_t needed)
@@ -43,18 +51,15 @@ void msl_grow(struct msl_check *check, struct muslin_quilt *quilt, void **rows, 
 {
     if (check->status != MUSLIN_OK || needed <= *capacity)
         return;
-    const struct muslin_allocator *a = &quilt->allocator;
     uint64_t grown = doubled_until(*capacity, needed);
     size_t old_size = *capacity * row_size;
-    void *block = NULL;
-    if (fits(grown, row_size))
-        block = *rows == NULL ? a->alloc(a->context, (size_t)grown * row_size)
-                              : a->realloc(a->context, *rows, old_size, (size_t)grown * row_size);
+    size_t size = msl_bytes(grown, row_size);
+    void *block = msl_moved(&quilt->allocator, *rows, old_size, size);
     if (block == NULL) {
         msl_fail(check, MUSLIN_ERR_NO_MEMORY, MUSLIN_ARG_ALLOCATOR, (int64_t)grown, 0);
         return;
     }
-    quilt->bytes += (int64_t)((size_t)grown * row_size - old_size);
+    quilt->bytes += (int64_t)(size - old_size);
     *rows = block;
     *capacity = (uint32_t)grown;
 }
@@ -106,14 +111,12 @@ static void enter_all(struct msl_list *list)
         enter(list, number);
 }
 
-static int equal_args(const struct muslin_quilt *quilt, const struct msl_row *row, const int32_t *args, uint32_t count)
+static int equal_rows(const struct muslin_quilt *quilt, const struct msl_row *row, const struct msl_row *begun)
 {
-    if (row->count != count)
-        return 0;
-    for (uint32_t i = 0; i < count; i++)
-        if (quilt->args[row->args + i] != args[i])
-            return 0;
-    return 1;
+    uint32_t differ = (row->count ^ begun->count) | (uint32_t)(row->kind ^ begun->kind);
+    for (uint32_t i = 0; i < begun->count; i++) /* past a shorter row's end lie those of later ones */
+        differ |= (uint32_t)(quilt->args[row->args + i] ^ quilt->args[begun->args + i]);
+    return differ == 0;
 }
 
 /* The row that is equal to the one begun; 0: none. */
@@ -121,11 +124,10 @@ static uint32_t find(const struct muslin_quilt *quilt, const struct msl_list *li
 {
     if (list->places == 0)
         return 0;
-    const int32_t *args = quilt->args + begun->args;
     uint32_t place = begun->hash & (list->places - 1);
     for (; list->table[place] != 0; place = place_after(list, place)) {
         const struct msl_row *row = &list->rows[list->table[place] - 1];
-        if (row->hash == begun->hash && row->kind == begun->kind && equal_args(quilt, row, args, begun->count))
+        if (row->hash == begun->hash && equal_rows(quilt, row, begun))
             return list->table[place];
     }
     return 0;

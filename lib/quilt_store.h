@@ -124,7 +124,7 @@ struct msl_mark {
 struct msl_mark msl_mark(const struct muslin_quilt *quilt);
 void msl_go_back(struct muslin_quilt *quilt, struct msl_mark mark);
 
-/* Makes *rows hold one more than `used`, by doubling. */
+/* Makes *rows hold `needed` rows, by doubling. */
 void msl_grow(struct msl_check *check, struct muslin_quilt *quilt, void **rows, uint32_t *capacity, uint64_t needed,
               size_t row_size);
 
@@ -133,6 +133,11 @@ uint32_t msl_keep_name(struct msl_check *check, struct muslin_quilt *quilt, cons
 
 /* An allocator and its three functions. */
 void msl_want_allocator(struct msl_check *check, const struct muslin_allocator *allocator);
+/* Bytes of so many rows; more than any machine has where their number would not fit 32 bits, or their size size_t. */
+size_t msl_bytes(uint64_t count, size_t row_size);
+/* A block of another size, or the first one. */
+void *msl_moved(const struct muslin_allocator *allocator, void *block, size_t old_size, size_t size);
+
 /* Scratch memory of the quilt's allocator. `count` of 0 gets one. Null after a failure. */
 void *msl_scratch(struct msl_check *check, const struct muslin_allocator *allocator, uint64_t count, size_t size);
 void msl_scratch_free(const struct muslin_allocator *allocator, void *block, uint64_t count, size_t size);

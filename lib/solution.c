@@ -34,11 +34,7 @@ void *msl_add_row(struct msl_check *check, const struct muslin_allocator *alloca
     if (rows->used == rows->capacity) {
         uint64_t grown = rows->capacity == 0 ? 16 : 2 * rows->capacity;
         size_t old_size = (size_t)rows->capacity * row_size;
-        size_t size = grown > SIZE_MAX / 2 / row_size ? 0 : (size_t)grown * row_size;
-        void *block = NULL;
-        if (size != 0)
-            block = rows->rows == NULL ? allocator->alloc(allocator->context, size)
-                                       : allocator->realloc(allocator->context, rows->rows, old_size, size);
+        void *block = msl_moved(allocator, rows->rows, old_size, msl_bytes(grown, row_size));
         if (block == NULL) {
             msl_fail(check, MUSLIN_ERR_NO_MEMORY, MUSLIN_ARG_ALLOCATOR, (int64_t)grown, 0);
             return NULL;
@@ -213,10 +209,11 @@ static void mark_measure(struct need *need, uint32_t measure)
         need->measures[args[i] - 1] = 1;
 }
 
-/* The later one of a node and a measure, by the order in which they were made. */
+/* The later one of a node and a measure, by the order in which they were made. A quilt's seam is made before any node,
+ * so measures do not run out before nodes do. */
 static int measure_is_later(const struct muslin_quilt *quilt, uint32_t node, uint32_t measure)
 {
-    return measure > 0 && (node == 0 || measure > msl_node_row(quilt, node)->before);
+    return node == 0 || measure > msl_node_row(quilt, node)->before;
 }
 
 static void mark_needed(struct need *need)
@@ -228,7 +225,7 @@ static void mark_needed(struct need *need)
     uint32_t node = s->root;
     uint32_t measure = s->measures;
     msl_size_of(s, node)->reached = 1;
-    while (node > 0 || measure > 0) {
+    while (measure > 0) {
         if (measure_is_later(s->quilt, node, measure)) {
             if (need->measures[measure - 1])
                 mark_measure(need, measure);

@@ -204,8 +204,6 @@ int64_t msl_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
 /* The seam of the node along an edge of part k (an edge as the part lies in the node); -1: that edge is the node's. */
 int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
-/* All of a node's seams together. */
-muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node);
 
 /* ---- each kind -------------------------------------------------------------------------------------------------- */
 

@@ -326,12 +326,3 @@ int64_t msl_seam_beside(const struct muslin_solution *solution, uint32_t node, i
         return -1;
     }
 }
-
-muslin_len msl_seams_sewn(const struct muslin_solution *solution, uint32_t node)
-{
-    muslin_len sewn = 0;
-    int64_t seams = msl_seams(solution, node);
-    for (int64_t k = 0; k < seams; k++)
-        sewn += msl_seam(solution, node, k).sewn;
-    return sewn;
-}

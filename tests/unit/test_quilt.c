@@ -176,6 +176,7 @@ START_TEST(ids_of_another_quilt_are_foreign)
         ck_assert_int_eq(problem.at, i);
         *measures[i] = was;
     }
+    ck_status(muslin_quilt_patch(s.quilt, NULL, &out, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_turn(s.quilt, theirs, 1, &out, &problem), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
     ck_status(muslin_quilt_mirror(s.quilt, theirs, &out, NULL), MUSLIN_ERR_FOREIGN);
@@ -381,6 +382,24 @@ START_TEST(equal_nodes_are_one)
     for (int i = 0; i < 600; i++)
         ck_assert_int_eq(patch_of(s.quilt, s.blue, fixed_of(s.quilt, 1 + i), s.two), patches[i]);
     ck_assert_int_eq(join_of(s.quilt, MUSLIN_ACROSS, three, 3), row);
+    end_sewing(&s);
+}
+END_TEST
+
+/* So many that some share their hash of 32 bits by chance (300000^2 / 2^33: about ten pairs): each is still itself. */
+START_TEST(many_measures_are_told_apart)
+{
+    enum { MANY = 300000 };
+    struct sewn s;
+    begin_sewing(&s);
+    int64_t before = counts_of(s.quilt).measures;
+    for (int64_t i = 0; i < MANY; i++)
+        fixed_of(s.quilt, i);
+    ck_assert_int_eq(counts_of(s.quilt).measures, before + MANY);
+    int64_t wrong = 0;
+    for (int64_t i = 0; i < MANY; i++)
+        wrong += muslin_id_number(fixed_of(s.quilt, i)) != before + 1 + i;
+    ck_assert_int_eq(wrong, 0);
     end_sewing(&s);
 }
 END_TEST
@@ -731,6 +750,72 @@ START_TEST(every_allocation_may_fail)
 }
 END_TEST
 
+/* Every way to make a part, by number. */
+enum { WAYS = 9 };
+
+static muslin_status make_one(const struct sewn *s, muslin_id patch, int way, muslin_id *out)
+{
+    struct muslin_quilt_fabric_spec fabric = MUSLIN_QUILT_FABRIC_SPEC_INIT;
+    struct muslin_patch_spec patch_spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_join_spec join = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_sum_spec term = MUSLIN_SUM_SPEC_INIT;
+    const muslin_id two[] = { patch, patch };
+    term.measure = s->two;
+    patch_spec.fabric = s->white;
+    patch_spec.width = patch_spec.height = s->two;
+    switch (way) {
+    case 0:
+        return muslin_quilt_fabric(s->quilt, &fabric, "scarlet", 7, out, NULL);
+    case 1:
+        return muslin_quilt_measure(s->quilt, "scarlet", 7, 7, out, NULL);
+    case 2:
+        return muslin_quilt_fixed(s->quilt, 7000000, out, NULL);
+    case 3:
+        return muslin_quilt_sum(s->quilt, &term, sizeof term, 1, out, NULL);
+    case 4:
+        return muslin_quilt_extent(s->quilt, patch, MUSLIN_DOWN, out, NULL);
+    case 5:
+        return muslin_quilt_patch(s->quilt, &patch_spec, out, NULL);
+    case 6:
+        return muslin_quilt_join(s->quilt, &join, two, 2, out, NULL);
+    case 7:
+        return muslin_quilt_turn(s->quilt, patch, 1, out, NULL);
+    default:
+        return muslin_quilt_trim(s->quilt, patch, &trim, out, NULL);
+    }
+}
+
+/* Quilts filled so far that one array or another is full: whichever must grow cannot, and nothing is changed. */
+START_TEST(a_full_array_that_cannot_grow_changes_nothing)
+{
+    for (int fill = 0; fill < 64; fill++)
+        for (int way = 0; way < WAYS; way++) {
+            struct sewn s;
+            begin_sewing(&s);
+            muslin_id patch = patch_of(s.quilt, s.blue, s.two, s.two);
+            for (int i = 0; i < fill; i++)
+                fixed_of(s.quilt, 1 + i);
+            const struct muslin_part_counts before = counts_of(s.quilt);
+            muslin_id out = 0;
+            muslin_status status = MUSLIN_ERR_NO_MEMORY;
+            for (size_t round = 1; status != MUSLIN_OK; round++) {
+                fail_at(&s, round);
+                status = make_one(&s, patch, way, &out);
+                ck_assert(status == MUSLIN_OK || status == MUSLIN_ERR_NO_MEMORY);
+                ck_assert_int_eq(status != MUSLIN_OK, s.memory.has_failed);
+                if (status != MUSLIN_OK) {
+                    ck_assert_int_eq(out, 0);
+                    ck_same_parts(s.quilt, &before);
+                }
+            }
+            fail_at(&s, 0);
+            ck_assert_int_ne(out, 0);
+            end_sewing(&s);
+        }
+}
+END_TEST
+
 /* One call that makes many nodes leaves none behind when it fails, and works when it is asked again. */
 START_TEST(a_failure_half_way_leaves_the_tree_as_it_was)
 {
@@ -775,6 +860,7 @@ Suite *quilt_suite(void)
     suite_add_tcase(suite, made);
     TCase *nodes = tcase_create("nodes");
     tcase_add_test(nodes, equal_nodes_are_one);
+    tcase_add_test(nodes, many_measures_are_told_apart);
     tcase_add_test(nodes, nodes_can_be_read_back);
     tcase_add_test(nodes, turns_of_turns_are_one_turn);
     tcase_add_test(nodes, joins_have_their_rules);
@@ -786,6 +872,7 @@ Suite *quilt_suite(void)
     suite_add_tcase(suite, nodes);
     TCase *memory = tcase_create("memory");
     tcase_add_test(memory, every_allocation_may_fail);
+    tcase_add_test(memory, a_full_array_that_cannot_grow_changes_nothing);
     tcase_add_test(memory, a_failure_half_way_leaves_the_tree_as_it_was);
     suite_add_tcase(suite, memory);
     return suite;

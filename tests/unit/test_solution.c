@@ -414,6 +414,9 @@ START_TEST(only_nodes_of_the_root_have_a_size)
     /* a node that only lends its extent is not sewn */
     muslin_id like = patch_of(rail.s.quilt, rail.s.white, extent_of(rail.s.quilt, stranger, MUSLIN_ACROSS), rail.s.two);
     solution = solved(rail.s.quilt, like);
+    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    ck_ok(muslin_solution_totals(solution, &totals, NULL));
+    ck_assert_int_eq(totals.different_nodes, 1);
     size.size = (uint32_t)sizeof size;
     ck_status(muslin_solution_size(solution, stranger, &size, NULL), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(size_of(solution, like).finished_width, WHOLE_IN(2));

@@ -6321,7 +6321,7 @@ class OutlineCorner:
 
     x: to the right from the lower left of what is drawn, finished
     y: upwards
-    seam_node: in which the seam lies along the edge that starts here; 0: the outside of what is drawn
+    seam_node: in which the seam lies along the edge that starts here; 0: the outside
     seam: of that node: its number, from 0, as pressing.h counts them
     """
 

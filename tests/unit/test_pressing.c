@@ -1,0 +1,1056 @@
+/* test_pressing.c - pressing plans: settings whose pressing every quilter knows, what joins ask for, what is preferred,
+ * and how calls are refused.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_pressing.h"
+
+#include "refusals.h"
+
+enum { A_STRIP = 16256, MANY_ROWS = 100 };
+
+/* A nine-patch of 2 in squares and what it is made of: rows dark, light, dark, and light, dark, light. */
+struct nine {
+    struct sewn s;
+    muslin_id dark;
+    muslin_id light;
+    muslin_id outer;
+    muslin_id inner;
+    muslin_id block;
+};
+
+static void begin_nine(struct nine *nine, int32_t outer_press, int32_t inner_press)
+{
+    begin_sewing(&nine->s);
+    struct muslin_quilt *quilt = nine->s.quilt;
+    nine->dark = patch_of(quilt, fabric_so_dark(quilt, 80), nine->s.two, nine->s.two);
+    nine->light = patch_of(quilt, fabric_so_dark(quilt, 20), nine->s.two, nine->s.two);
+    const muslin_id outer[] = { nine->dark, nine->light, nine->dark };
+    const muslin_id inner[] = { nine->light, nine->dark, nine->light };
+    nine->outer = join_pressed(quilt, MUSLIN_ACROSS, outer_press, outer, 3);
+    nine->inner = join_pressed(quilt, MUSLIN_ACROSS, inner_press, inner, 3);
+    const muslin_id rows[] = { nine->outer, nine->inner, nine->outer };
+    nine->block = join_of(quilt, MUSLIN_DOWN, rows, 3);
+}
+
+/* A row of three patches of one fabric. */
+static muslin_id plain_row(struct sewn *s)
+{
+    muslin_id square = patch_of(s->quilt, s->blue, s->two, s->two);
+    const muslin_id three[] = { square, square, square };
+    return join_of(s->quilt, MUSLIN_ACROSS, three, 3);
+}
+
+/* ---- straight settings -------------------------------------------------------------------------------------------- */
+
+START_TEST(every_other_of_equal_rows_is_pressed_the_other_way)
+{
+    /* Example: rows of equal blocks: every other row the other way, no exception. */
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id row = plain_row(&s);
+    const muslin_id five[] = { row, row, row, row, row };
+    const muslin_id top = join_of(s.quilt, MUSLIN_DOWN, five, 5);
+    struct muslin_solution *solution = solved(s.quilt, top);
+    struct muslin_pressing_plan *plan = pressed(solution);
+    const struct muslin_pressed_totals totals = totals_of(plan);
+    ck_assert_int_eq(totals.meetings, 8);
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.least, 0);
+    ck_assert_int_eq(totals.alternating, 0);
+    ck_assert_int_eq(totals.open, 0);
+    ck_assert_int_eq(totals.other_way, 2);
+    ck_assert_int_eq(totals.proven, 1);
+    ck_assert_int_gt(totals.work, 0);
+    /* Example: a row of three patches has two, both to the right, and for every other row to the left. */
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_uint_eq(n, 6);
+    for (size_t k = 0; k < 2; k++) {
+        ck_assert_int_eq(seams[k].node, row);
+        ck_assert_int_eq(seams[k].seam, (int64_t)k);
+        ck_assert_int_eq(seams[k].press, MUSLIN_PRESS_RIGHT);
+        ck_assert_int_eq(seams[k].towards, 2);
+        ck_assert_int_eq(seams[k].as_shown, 3);
+        ck_assert_int_eq(seams[k].other_way, 2);
+        ck_assert_int_eq(seams[k].other, MUSLIN_OTHER_PRESSED);
+        ck_assert_int_eq(seams[k].preferred, 0);
+        ck_assert_int_eq(seams[k].from_x, (int64_t)(k + 1) * A_STRIP);
+        ck_assert_int_eq(seams[k].to_x, (int64_t)(k + 1) * A_STRIP);
+        ck_assert_int_eq(seams[k].from_y, 0);
+        ck_assert_int_eq(seams[k].to_y, A_STRIP);
+    }
+    ck_assert_int_eq(seams[2].node, top);
+    ck_assert_int_eq(seams[2].press, MUSLIN_PRESS_DOWN);
+    ck_assert_int_eq(seams[2].other, MUSLIN_OTHER_NONE);
+    free(seams);
+    /* Example: a top of five equal rows: 0, 1, 0, 1, 0. */
+    struct muslin_pressed_child *children = children_of(plan, &n);
+    ck_assert_uint_eq(n, 5);
+    for (size_t k = 0; k < n; k++) {
+        ck_assert_int_eq(children[k].node, top);
+        ck_assert_int_eq(children[k].child, row);
+        ck_assert_int_eq(children[k].place, (int64_t)k);
+        ck_assert_int_eq(children[k].other_way, (int64_t)(k % 2));
+    }
+    free(children);
+    /* Example: muslin_pressing_free(pressing). */
+    muslin_pressing_free(plan);
+    muslin_pressing_free(NULL);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+START_TEST(nine_patches_nest_everywhere)
+{
+    /* Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every edge between two of them and
+     * one wherever four come together; no exception. */
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    const struct muslin_pressed_totals totals = totals_pressed(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 3, 3));
+    ck_assert_int_eq(totals.meetings, 9 * 4 + 12 * 2 + 4);
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.proven, 1);
+    /* Example: none in a straight setting of equal blocks. */
+    struct muslin_solution *solution = solved(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 4, 5));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    size_t n = 99;
+    ck_ok(muslin_pressing_exceptions(plan, NULL, sizeof(struct muslin_pressing_exception), 0, &n, NULL));
+    ck_assert_uint_eq(n, 0);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    /* Turned by quarters in turn, the seams of equal edges still can be told apart. */
+    const int32_t turns[] = { 0, 1, 1, 0 };
+    const struct muslin_pressed_totals turned =
+        totals_pressed(nine.s.quilt, turned_repeat_of(nine.s.quilt, nine.block, 3, 3, turns, 2, 2));
+    ck_assert_int_eq(turned.meetings, totals.meetings);
+    ck_assert_int_eq(turned.exceptions, 0);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* Three strips each, by turns upright and level: no strip's seam ends where another's does, so only corners meet. */
+START_TEST(rails_meet_at_the_corners_of_blocks_alone)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id strip = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 3 * A_STRIP));
+    const muslin_id three[] = { strip, strip, strip };
+    const int32_t turns[] = { 0, 1, 1, 0 };
+    const muslin_id rail = join_of(s.quilt, MUSLIN_ACROSS, three, 3);
+    const muslin_id top = turned_repeat_of(s.quilt, rail, 4, 3, turns, 2, 2);
+    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, top);
+    ck_assert_int_eq(totals.meetings, 3 * 2);
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.other_way, 0);
+    end_sewing(&s);
+}
+END_TEST
+
+/* A long row is pressed in turn over its whole length, whether or not it says so place by place. */
+START_TEST(places_two_repeats_apart_are_alike_in_long_joins)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id row = plain_row(&s);
+    const muslin_id turned = turn_of(s.quilt, row, 2);
+    const muslin_id sash = patch_of(s.quilt, s.white, fixed_of(s.quilt, 3 * A_STRIP), s.two);
+    muslin_id rows[MANY_ROWS];
+    for (int i = 0; i < MANY_ROWS; i++)
+        rows[i] = i % 2 == 0 ? row : turned;
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, MANY_ROWS));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    const struct muslin_pressed_totals totals = totals_of(plan);
+    ck_assert_int_eq(totals.meetings, (MANY_ROWS - 1) * 2);
+    ck_assert_int_eq(totals.exceptions, 0);
+    size_t n;
+    struct muslin_pressed_child *children = children_of(plan, &n);
+    ck_assert_uint_eq(n, MANY_ROWS + 1); /* and the turn's own child */
+    for (size_t k = 1; k + 4 < n; k++)
+        ck_assert_int_eq(children[k].other_way, children[k + 4].other_way);
+    free(children);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    /* Another row in the middle, and nothing repeats. */
+    rows[MANY_ROWS / 2] = sash;
+    const struct muslin_pressed_totals apart = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, MANY_ROWS));
+    ck_assert_int_eq(apart.meetings, (MANY_ROWS - 3) * 2);
+    ck_assert_int_eq(apart.exceptions, 0);
+    end_sewing(&s);
+}
+END_TEST
+
+/* ---- joins that ask ----------------------------------------------------------------------------------------------- */
+
+START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_TO_FIRST, MUSLIN_PRESS_TO_FIRST);
+    struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
+    struct muslin_pressing_plan *plan = pressed(solution);
+    const struct muslin_pressed_totals totals = totals_of(plan);
+    ck_assert_int_eq(totals.exceptions, 4);
+    ck_assert_int_eq(totals.least, 4);
+    ck_assert_int_eq(totals.alternating, 4);
+    ck_assert_int_eq(totals.other_way, 0);
+    size_t n;
+    struct muslin_pressing_exception *rows = exceptions_of(plan, &n);
+    ck_assert_uint_eq(n, 4);
+    for (size_t i = 0; i < n; i++) {
+        ck_assert_int_eq(rows[i].node, nine.block);
+        ck_assert_int_eq(rows[i].seam, (int64_t)(i / 2));
+        ck_assert_int_eq(rows[i].x, (int64_t)(1 + i % 2) * A_STRIP);
+        ck_assert_int_eq(rows[i].y, (int64_t)(2 - i / 2) * A_STRIP);
+        ck_assert_int_eq(rows[i].first_node, i < 2 ? nine.outer : nine.inner);
+        ck_assert_int_eq(rows[i].second_node, i < 2 ? nine.inner : nine.outer);
+        ck_assert_int_eq(rows[i].first_seam, (int64_t)(i % 2));
+        ck_assert_int_eq(rows[i].second_seam, (int64_t)(i % 2));
+        ck_assert_int_eq(rows[i].count, 1);
+    }
+    free(rows);
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    for (size_t i = 0; i < 4; i++)
+        ck_assert_int_eq(seams[i].press, MUSLIN_PRESS_LEFT);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+    begin_nine(&nine, MUSLIN_PRESS_TO_LAST, MUSLIN_PRESS_FREE);
+    solution = solved(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 2, 1));
+    plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).exceptions, 2); /* between the blocks: neither can be taken the other way */
+    ck_assert_int_eq(totals_of(plan).proven, 1);
+    seams = seams_of(plan, &n);
+    ck_assert_int_eq(seams[0].press, MUSLIN_PRESS_RIGHT);
+    ck_assert_int_eq(seams[0].other_way, 0);
+    ck_assert_int_eq(seams[2].press, MUSLIN_PRESS_LEFT);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+START_TEST(seams_pressed_open_meet_nothing)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_OPEN);
+    const muslin_id rows[] = { nine.block, nine.block };
+    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_DOWN, rows, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    const struct muslin_pressed_totals totals = totals_of(plan);
+    ck_assert_int_eq(totals.open, 8);
+    ck_assert_int_eq(totals.meetings, 2); /* where the blocks meet */
+    ck_assert_int_eq(totals.exceptions, 0);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_int_eq(seams[2].node, nine.inner);
+    ck_assert_int_eq(seams[2].press, MUSLIN_PRESS_APART);
+    ck_assert_int_eq(seams[2].towards, 0);
+    ck_assert_int_eq(seams[2].as_shown, 2);
+    ck_assert_int_eq(seams[2].other_way, 0);
+    ck_assert_int_eq(seams[2].other, MUSLIN_OTHER_NONE);
+    ck_assert_int_eq(seams[2].preferred, 0);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* ---- what is preferred -------------------------------------------------------------------------------------------- */
+
+START_TEST(seams_go_towards_the_darker_side_where_they_may)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    for (int32_t prefer = 0; prefer <= 1; prefer++) {
+        struct muslin_solution *solution = solved(nine.s.quilt, nine.inner);
+        struct muslin_pressing_plan *plan = pressed_with(solution, 1000, prefer);
+        size_t n;
+        struct muslin_pressed_seam *seams = seams_of(plan, &n);
+        ck_assert_uint_eq(n, 2);
+        ck_assert_int_eq(seams[0].towards, 2);
+        ck_assert_int_eq(seams[1].towards, prefer ? 1 : 2);
+        ck_assert_int_eq(seams[0].preferred, prefer);
+        ck_assert_int_eq(seams[1].preferred, prefer);
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    /* The dark squares of a nine-patch lie where all its seams nest. */
+    struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
+    struct muslin_pressing_plan *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    for (size_t i = 0; i < 4; i++)
+        ck_assert_int_eq(seams[i].preferred, 1);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(totals_of(plan).other_way, 0);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* A turned patch and a trimmed one are as dark as the patch; against what is preferred where nesting comes first. */
+START_TEST(nesting_comes_before_the_darker_side)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    struct muslin_quilt *quilt = nine.s.quilt;
+    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    muslin_id trimmed = 0;
+    const muslin_id square = patch_of(quilt, fabric_so_dark(quilt, 20), nine.s.two, fixed_of(quilt, A_STRIP + 100));
+    trim.top = fixed_of(quilt, 100);
+    ck_ok(muslin_quilt_trim(quilt, square, &trim, &trimmed, NULL));
+    const muslin_id first[] = { nine.dark, trimmed, turn_of(quilt, nine.dark, 1) };
+    const muslin_id rows[] = { nine.outer, join_of(quilt, MUSLIN_ACROSS, first, 3) };
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_DOWN, rows, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(seams[0].preferred + seams[2].preferred, 3);
+    ck_assert_int_eq(seams[1].preferred + seams[3].preferred, 3);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* A row in two copies, one each way: shown is the one that goes to the dark. The first pair of rows is the heavier and
+ * has its way first. */
+START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    struct muslin_quilt *quilt = nine.s.quilt;
+    const muslin_id other = patch_of(quilt, fabric_so_dark(quilt, 70), nine.s.two, nine.s.two);
+    const muslin_id sash = patch_of(quilt, nine.s.blue, fixed_of(quilt, 2 * A_STRIP), nine.s.two);
+    const muslin_id first[] = { nine.dark, nine.light };
+    const muslin_id second[] = { other, nine.light };
+    const muslin_id many = join_of(quilt, MUSLIN_ACROSS, first, 2);
+    const muslin_id few = join_of(quilt, MUSLIN_ACROSS, second, 2);
+    const muslin_id rows[] = { many, sash, many, sash, many, few, few };
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_DOWN, rows, 7));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).meetings, 2);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(totals_of(plan).other_way, 1);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    for (size_t i = 0; i < 2; i++) {
+        ck_assert_int_eq(seams[i].towards, 1);
+        ck_assert_int_eq(seams[i].preferred, 1);
+        ck_assert_int_eq(seams[i].as_shown, i == 0 ? 3 : 1);
+        ck_assert_int_eq(seams[i].other_way, (int64_t)i);
+    }
+    free(seams);
+    struct muslin_pressed_child *children = children_of(plan, &n);
+    ck_assert_uint_eq(n, 5);
+    for (size_t i = 0; i < n; i++)
+        ck_assert_int_eq(children[i].other_way, i == 3);
+    free(children);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* ---- strip sets --------------------------------------------------------------------------------------------------- */
+
+/* Five rows cut from sets, of which two are taken the other way. */
+static int32_t other_of_sets(uint32_t flags, int32_t prefer)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    const muslin_id three[] = { nine.light, nine.dark, nine.light };
+    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    muslin_id row = 0;
+    spec.piecing = MUSLIN_STRIPS_ALWAYS;
+    spec.flags = flags;
+    ck_ok(muslin_quilt_join(nine.s.quilt, &spec, three, 3, &row, NULL));
+    const muslin_id five[] = { row, row, row, row, row };
+    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_DOWN, five, 5));
+    struct muslin_pressing_plan *plan = pressed_with(solution, 1000, prefer);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    const int32_t other = seams[0].other;
+    ck_assert_int_eq(seams[0].other_way, 2);
+    ck_assert_int_eq(seams[1].other, other);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+    return other;
+}
+
+START_TEST(segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets)
+{
+    ck_assert_int_eq(other_of_sets(0, 0), MUSLIN_OTHER_TURNED);
+    ck_assert_int_eq(other_of_sets(MUSLIN_JOIN_KEEPS_ORDER, 0), MUSLIN_OTHER_SETS);
+    ck_assert_int_eq(other_of_sets(0, 1), MUSLIN_OTHER_SETS); /* both seams to the middle: turned, they still are */
+}
+END_TEST
+
+/* ---- slanted seams ------------------------------------------------------------------------------------------------ */
+
+static muslin_id half_square(struct sewn *s)
+{
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    const muslin_id fabrics[] = { s->blue, s->white };
+    muslin_id id = 0;
+    spec.width = s->two;
+    ck_ok(muslin_quilt_unit(s->quilt, &spec, fabrics, 2, &id, NULL));
+    return id;
+}
+
+/* Every quarter looks the same, so dark lies against light along each seam: all pressed to the dark, all nests. */
+START_TEST(a_pinwheel_of_half_squares_spins)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id half = half_square(&s);
+    const muslin_id upper[] = { turn_of(s.quilt, half, 3), half };
+    const muslin_id lower[] = { turn_of(s.quilt, half, 2), turn_of(s.quilt, half, 1) };
+    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_ACROSS, upper, 2), join_of(s.quilt, MUSLIN_ACROSS, lower, 2) };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    const struct muslin_pressed_totals totals = totals_of(plan);
+    ck_assert_int_eq(totals.meetings, 3); /* points in each row, and the rows' seams */
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.alternating, 2); /* the second half-square of a row, reversed, lies against the first */
+    ck_assert_int_eq(totals.other_way, 0);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_int_eq(seams[0].node, half);
+    ck_assert_int_eq(seams[0].as_shown, 4);
+    ck_assert_int_eq(seams[0].towards, 2); /* region 1 lies below the rising seam: right of it */
+    ck_assert_int_eq(seams[0].press, MUSLIN_PRESS_RIGHT);
+    ck_assert_int_eq(seams[0].preferred, 1);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    /* Two equal half-squares side by side: the seam of one ends at the foot of their edge, of the other at its head. */
+    const muslin_id equal[] = { half, half };
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, equal, 2)).meetings, 0);
+    /* One mirrored: both end at the head, with like fabrics along the edge, so that one must be pressed to the light. */
+    const muslin_id mirrored[] = { half, mirror_of(s.quilt, half) };
+    const struct muslin_pressed_totals roof = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, mirrored, 2));
+    ck_assert_int_eq(roof.meetings, 1);
+    ck_assert_int_eq(roof.exceptions, 0);
+    ck_assert_int_eq(roof.other_way, 1);
+    end_sewing(&s);
+}
+END_TEST
+
+START_TEST(the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const int32_t darkness[][2] = { { 0, 0 }, { 50, 50 }, { 0, 50 }, { 60, 50 }, { 40, 50 } };
+    const int32_t towards[] = { 2, 2, 2, 2, 1 };
+    for (int i = 0; i < 5; i++) {
+        struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+        const muslin_id fabrics[] = { fabric_so_dark(s.quilt, darkness[i][0]), fabric_so_dark(s.quilt, darkness[i][1]) };
+        muslin_id half = 0;
+        spec.width = s.two;
+        ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &half, NULL));
+        struct muslin_solution *solution = solved(s.quilt, half);
+        struct muslin_pressing_plan *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressed_seam *seams = seams_of(plan, &n);
+        ck_assert_uint_eq(n, 1);
+        ck_assert_int_eq(seams[0].towards, towards[i]);
+        ck_assert_int_eq(seams[0].preferred, 1);
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+static muslin_id unit_of(struct sewn *s, int32_t kind, int32_t method, muslin_id height, size_t regions)
+{
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    const muslin_id fabrics[] = { s->blue, s->white, s->blue };
+    muslin_id id = 0;
+    spec.width = fixed_of(s->quilt, 2 * A_STRIP);
+    spec.height = height;
+    spec.kind = kind;
+    spec.method = method;
+    ck_ok(muslin_quilt_unit(s->quilt, &spec, fabrics, regions, &id, NULL));
+    return id;
+}
+
+/* Both seams of a flying goose go to the goose, its first region. At its point both meet the upright seam above. */
+START_TEST(two_slanted_seams_at_one_point_both_meet_what_is_there)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, s.two, 2);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id two[] = { square, square };
+    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_ACROSS, two, 2), goose };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).meetings, 2);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    solution = solved(s.quilt, goose);
+    plan = pressed(solution);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_uint_eq(n, 2);
+    ck_assert_int_ne(seams[0].towards, seams[1].towards);
+    for (size_t i = 0; i < n; i++) {
+        const int is_left = seams[i].from_x < A_STRIP || seams[i].to_x < A_STRIP;
+        ck_assert_int_eq(seams[i].press, is_left ? MUSLIN_PRESS_RIGHT : MUSLIN_PRESS_LEFT);
+        ck_assert_int_eq(seams[i].preferred, 1);
+    }
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Two ends on every edge of a star, at thirds that the corners leave; a star and its mirror image have them alike. */
+START_TEST(stars_meet_stars_and_regions_that_are_not_the_first_have_no_preference)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id star = unit_of(&s, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 0, 2);
+    const muslin_id two[] = { star, mirror_of(s.quilt, star) };
+    const muslin_id pair = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    struct muslin_solution *solution = solved(s.quilt, pair);
+    struct muslin_pressing_plan *plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).meetings, 2);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    int64_t without = 0;
+    for (size_t i = 0; i < n; i++)
+        without += seams[i].preferred == 0;
+    ck_assert_int_eq(without, 8 + 1); /* between the eight points, and between the two stars */
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* ---- trimmed nodes ------------------------------------------------------------------------------------------------ */
+
+START_TEST(seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_not)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id half = half_square(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id mixed[] = { square, half, mirror_of(s.quilt, half), square };
+    const muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, mixed, 4);
+    const muslin_id whole[] = { row, row };
+    /* Between the rows the upright seams: beside them points of half-squares do not count. In each row, at the head of
+     * the middle seam, two points. */
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, whole, 2)).meetings, 3 + 2);
+    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    muslin_id trimmed = 0;
+    trim.top = fixed_of(s.quilt, 1000);
+    trim.left = fixed_of(s.quilt, A_STRIP + 1000); /* the first seam is cut away */
+    ck_ok(muslin_quilt_trim(s.quilt, row, &trim, &trimmed, NULL));
+    const muslin_id two[] = { trimmed, trimmed };
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, two, 2)).meetings, 2 + 2);
+    /* A point that is trimmed away meets nothing. */
+    const muslin_id points[] = { mirror_of(s.quilt, half), half };
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, points, 2)).meetings, 1);
+    trim.left = 0;
+    ck_ok(muslin_quilt_trim(s.quilt, half, &trim, &trimmed, NULL));
+    const muslin_id cut[] = { points[0], trimmed };
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, cut, 2)).meetings, 0);
+    end_sewing(&s);
+}
+END_TEST
+
+/* ---- round a centre, on point, in 60 degree rows ------------------------------------------------------------------ */
+
+static muslin_id pinwheel_of(struct muslin_quilt *quilt, muslin_id centre, muslin_id top, muslin_id right,
+                             muslin_id bottom, muslin_id left)
+{
+    struct muslin_pinwheel_spec spec = MUSLIN_PINWHEEL_SPEC_INIT;
+    muslin_id id = 0;
+    spec.centre = centre;
+    spec.top = top;
+    spec.right = right;
+    spec.bottom = bottom;
+    spec.left = left;
+    ck_ok(muslin_quilt_pinwheel(quilt, &spec, &id, NULL));
+    return id;
+}
+
+/* Two squares to each side. The seam of an arm in the middle of its length ends where the next arm's seam does. */
+START_TEST(what_is_sewn_round_a_centre_meets_along_its_four_seams)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id two[] = { square, square };
+    const muslin_id level = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    const muslin_id upright = join_of(s.quilt, MUSLIN_DOWN, two, 2);
+    const muslin_id wheel = pinwheel_of(s.quilt, square, level, upright, level, upright);
+    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, wheel);
+    ck_assert_int_eq(totals.meetings, 4);
+    ck_assert_int_eq(totals.exceptions, 0);
+    /* Nothing but patches: seams end at each other, and none from both sides of one. */
+    const muslin_id wide = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 2 * A_STRIP), s.two);
+    const muslin_id high = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 2 * A_STRIP));
+    const muslin_id plain = pinwheel_of(s.quilt, square, wide, high, wide, high);
+    ck_assert_int_eq(totals_pressed(s.quilt, plain).meetings, 0);
+    /* Side by side: on the outside, an arm's seam ends where the arm at the side ends. */
+    const muslin_id pair[] = { plain, mirror_of(s.quilt, plain) };
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, pair, 2)).meetings, 1);
+    end_sewing(&s);
+}
+END_TEST
+
+static muslin_id field_of(struct sewn *s, int64_t columns, int64_t rows, const muslin_id *blocks)
+{
+    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    muslin_id id = 0;
+    spec.columns = columns;
+    spec.rows = rows;
+    spec.side_fabric = s->white;
+    spec.corner_fabric = s->white;
+    const size_t n = (size_t)(columns * rows + (columns - 1) * (rows - 1));
+    ck_ok(muslin_quilt_diagonal(s->quilt, &spec, blocks, n, &id, NULL));
+    return id;
+}
+
+/* c x r nine-patches on point and plain squares between them: each plain one meets nothing but at its corners. Where
+ * four pieces come together, triangles among them, seams across a row's seam meet. Within the field these are the tips
+ * that four blocks or triangles share. */
+START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    muslin_id blocks[13];
+    for (int i = 0; i < 13; i++)
+        blocks[i] = nine.block;
+    struct muslin_solution *solution = solved(nine.s.quilt, field_of(&nine.s, 3, 3, blocks));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    const struct muslin_pressed_totals totals = totals_of(plan);
+    /* 13 blocks with 4 each; 16 edges between blocks, with 2 each; and 8 inner tips, where four pieces meet, of which
+     * each has a seam of a row and one on both of its sides; at the 4 tips in the corners of the middle row as well. */
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.meetings, 13 * 4 + 16 * 2 + 12);
+    ck_assert_int_eq(totals.proven, 1);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    /* The blocks of a field do not reach its outside: what is sewn to it meets its triangles' seams alone. */
+    const muslin_id field = field_of(&nine.s, 3, 3, blocks);
+    const muslin_id fields[] = { field, field };
+    const struct muslin_pressed_totals two = totals_pressed(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_ACROSS, fields, 2));
+    ck_assert_int_eq(two.exceptions, 0);
+    ck_assert_int_gt(two.meetings, 2 * totals.meetings);
+    ck_assert_int_le(two.meetings, 2 * totals.meetings + 2 * 4 * 4);
+    for (int i = 0; i < 13; i++)
+        blocks[i] = nine.light;
+    ck_assert_int_eq(totals_pressed(nine.s.quilt, field_of(&nine.s, 1, 1, blocks)).meetings, 0);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* A join that asks can make blocks on point clash: where, is told in the field. */
+START_TEST(exceptions_on_point_are_told_where_they_lie_in_the_field)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id high = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 2 * A_STRIP));
+    const muslin_id two[] = { high, high };
+    const muslin_id block = join_pressed(s.quilt, MUSLIN_ACROSS, MUSLIN_PRESS_TO_LAST, two, 2);
+    muslin_id blocks[2] = { block, block };
+    struct muslin_solution *solution = solved(s.quilt, field_of(&s, 2, 1, blocks));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0); /* they touch at a tip alone */
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    muslin_id five[5] = { block, block, block, block, block };
+    solution = solved(s.quilt, field_of(&s, 2, 2, five));
+    plan = pressed(solution);
+    /* The alternate lies under one of the four and over another, along their seams' ends. */
+    ck_assert_int_eq(totals_of(plan).exceptions, 2);
+    size_t n;
+    struct muslin_pressing_exception *rows = exceptions_of(plan, &n);
+    const struct muslin_node_size size = size_of(solution, muslin_id_number(rows[0].node) > 0 ? rows[0].node : 0);
+    ck_assert_uint_eq(n, 2);
+    /* Half a turn about the middle of the field brings one to the other; each to the nearest tick. */
+    ck_assert_int_le(llabs(rows[0].x + rows[1].x - size.finished_width), 2);
+    ck_assert_int_le(llabs(rows[0].y + rows[1].y - size.finished_height), 2);
+    /* From the middle, half a block (2 in) up to the right along the turned frame: sqrt 2 in each way. */
+    const muslin_len away = 11495;
+    ck_assert_int_le(llabs(llabs(rows[0].x - size.finished_width / 2) - away), 2);
+    ck_assert_int_le(llabs(llabs(rows[0].y - size.finished_height / 2) - away), 2);
+    free(rows);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Rows of triangles: at every point between two rows two slanted seams come from each side. All of a row to the right,
+ * the next to the left: all nest. */
+START_TEST(sixty_degree_rows_are_pressed_in_turn)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_sixty_piece_spec pieces[15];
+    muslin_id rows = 0;
+    spec.cells = 5;
+    spec.rows = 3;
+    spec.height = s.two;
+    spec.end_fabric = s.white;
+    for (int i = 0; i < 15; i++) {
+        const struct muslin_sixty_piece_spec piece = MUSLIN_SIXTY_PIECE_SPEC_INIT;
+        pieces[i] = piece;
+        pieces[i].fabric = s.blue;
+    }
+    ck_ok(muslin_quilt_sixty(s.quilt, &spec, pieces, sizeof pieces[0], 15, &rows, NULL));
+    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, rows);
+    /* Six slanted seams in a row, from points 0, 2, 2, 4, 4, 6 of its lower side to 1, 1, 3, 3, 5, 5 of its upper one;
+     * in the next row the other way round. */
+    ck_assert_int_eq(totals.meetings, 1 + 4 + 4 + 1 + 4 + 4 + 4);
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.alternating, totals.meetings);
+    spec.rows = 1;
+    ck_ok(muslin_quilt_sixty(s.quilt, &spec, pieces, sizeof pieces[0], 5, &rows, NULL));
+    ck_assert_int_eq(totals_pressed(s.quilt, rows).meetings, 0);
+    end_sewing(&s);
+}
+END_TEST
+
+/* ---- large and hard ----------------------------------------------------------------------------------------------- */
+
+static muslin_id four_patch(struct sewn *s)
+{
+    const muslin_id blue = patch_of(s->quilt, s->blue, s->two, s->two);
+    const muslin_id white = patch_of(s->quilt, s->white, s->two, s->two);
+    const muslin_id four[] = { blue, white, white, blue };
+    muslin_id id = 0;
+    ck_ok(muslin_quilt_grid(s->quilt, 2, 2, four, 4, &id, NULL));
+    return id;
+}
+
+/* Four-patches thrown down anyhow do not nest everywhere. */
+static muslin_id thrown(struct sewn *s, int64_t side, uint64_t seed)
+{
+    const muslin_id block = four_patch(s);
+    muslin_id *blocks = calloc((size_t)(side * side), sizeof *blocks);
+    muslin_id id = 0;
+    for (int64_t i = 0; i < side * side; i++) {
+        const muslin_id lying = draw(&seed) % 2 == 0 ? block : mirror_of(s->quilt, block);
+        blocks[i] = turn_of(s->quilt, lying, (int32_t)draw_from(&seed, 0, 3));
+    }
+    ck_ok(muslin_quilt_grid(s->quilt, side, side, blocks, (size_t)(side * side), &id, NULL));
+    free(blocks);
+    return id;
+}
+
+START_TEST(more_work_never_makes_it_worse_and_the_bound_holds)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    for (int64_t side = 2; side <= 12; side += 2) {
+        struct muslin_solution *solution = solved(s.quilt, thrown(&s, side, (uint64_t)side));
+        int64_t fewest = INT64_MAX;
+        int64_t most_of_all = 0;
+        for (int64_t work = 0; work <= 3000000; work = 10 * work + 30) {
+            struct muslin_pressing_plan *plan = pressed_with(solution, work, 1);
+            const struct muslin_pressed_totals totals = totals_of(plan);
+            ck_assert_int_le(totals.exceptions, totals.alternating);
+            ck_assert_int_le(totals.least, totals.exceptions);
+            ck_assert_int_eq(totals.proven, totals.least == totals.exceptions);
+            fewest = totals.exceptions < fewest ? totals.exceptions : fewest;
+            most_of_all = totals.least > most_of_all ? totals.least : most_of_all;
+            muslin_pressing_free(plan);
+        }
+        ck_assert_int_le(most_of_all, fewest);
+        if (side <= 4)
+            ck_assert_int_eq(most_of_all, fewest);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* Rows made of halves that are made of halves, 2^12 pieces long, so that a meeting hangs on many places; and then, apart
+ * from it, blocks thrown down. Without work there is too little to settle all, and the plan still holds. */
+START_TEST(what_hangs_together_in_many_places_takes_work)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id other = patch_of(s.quilt, s.white, s.two, s.two);
+    const muslin_id ends[][2] = { { square, other }, { other, square } };
+    muslin_id row[2];
+    for (int side = 0; side < 2; side++) {
+        row[side] = join_of(s.quilt, MUSLIN_ACROSS, ends[side], 2);
+        for (int i = 0; i < 11; i++) {
+            const muslin_id two[] = { row[side], row[side] };
+            row[side] = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+        }
+        row[side] = turn_of(s.quilt, row[side], 2);
+    }
+    const muslin_id pair = join_of(s.quilt, MUSLIN_DOWN, row, 2);
+    const muslin_id all[] = { pair, square, thrown(&s, 6, 11) };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, all, 3));
+    for (int64_t work = 0; work <= 1000000; work = 10 * work + 1) {
+        struct muslin_pressing_plan *plan = pressed_with(solution, work, 0);
+        const struct muslin_pressed_totals totals = totals_of(plan);
+        ck_assert_int_le(totals.exceptions, totals.alternating);
+        ck_assert_int_le(totals.least, totals.exceptions);
+        muslin_pressing_free(plan);
+    }
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Two lots of blocks thrown down apart from each other are searched each by itself. */
+START_TEST(what_does_not_hang_together_adds_up)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id strip = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id first = thrown(&s, 4, 4);
+    s.two = fixed_of(s.quilt, 2 * A_STRIP);
+    const muslin_id second = thrown(&s, 4, 9);
+    const muslin_id rows[] = { first, strip, second };
+    const struct muslin_pressed_totals a = totals_pressed(s.quilt, first);
+    const struct muslin_pressed_totals b = totals_pressed(s.quilt, second);
+    const struct muslin_pressed_totals both = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 3));
+    ck_assert_int_gt(a.exceptions, 0);
+    ck_assert_int_gt(b.exceptions, 0);
+    ck_assert_int_eq(both.exceptions, a.exceptions + b.exceptions);
+    ck_assert_int_eq(both.least, a.least + b.least);
+    ck_assert_int_eq(both.proven, 1);
+    end_sewing(&s);
+}
+END_TEST
+
+START_TEST(the_same_request_gives_the_same_plan)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_solution *solution = solved(s.quilt, thrown(&s, 6, 7));
+    struct muslin_pressing_plan *plans[] = { pressed(solution), pressed(solution) };
+    size_t n;
+    size_t again;
+    struct muslin_pressed_child *first = children_of(plans[0], &n);
+    struct muslin_pressed_child *second = children_of(plans[1], &again);
+    ck_assert_uint_eq(n, again);
+    ck_assert_int_eq(memcmp(first, second, n * sizeof *first), 0);
+    free(first);
+    free(second);
+    muslin_pressing_free(plans[0]);
+    muslin_pressing_free(plans[1]);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Doubled again and again, an edge has more pieces than anyone sews. */
+START_TEST(edges_of_too_many_pieces_are_refused)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id row = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 1), fixed_of(s.quilt, 1));
+    for (int i = 0; i < 25; i++) {
+        const muslin_id two[] = { row, row };
+        row = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    }
+    struct muslin_solution *solution = solved(s.quilt, row);
+    struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+    struct muslin_pressing_plan *plan = NULL;
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_pressing_create(solution, &spec, &plan, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
+    ck_assert_int_eq(problem.limit, 67108864);
+    ck_assert_int_gt(problem.value, problem.limit);
+    ck_assert_ptr_null(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* ---- calls -------------------------------------------------------------------------------------------------------- */
+
+static struct muslin_solution *ruled_solution;
+
+static muslin_status create_and_total(const void *spec, void *out, struct muslin_problem *problem)
+{
+    struct muslin_pressing_plan *plan = NULL;
+    muslin_status status = muslin_pressing_create(ruled_solution, spec, &plan, problem);
+    if (status == MUSLIN_OK)
+        status = muslin_pressing_totals(plan, out, problem);
+    muslin_pressing_free(plan);
+    return status;
+}
+
+INIT_CALL(pressing)
+
+START_TEST(specs_and_outputs_keep_the_rules_of_structs)
+{
+    static const struct muslin_pressing_spec initial = MUSLIN_PRESSING_SPEC_INIT;
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    ruled_solution = solved(nine.s.quilt, nine.block);
+    const struct ruled ruled = RULED(create_and_total, initial, muslin_pressed_totals);
+    ck_struct_rules(&ruled);
+    ck_no_flag_known(&ruled);
+    ck_init_rules(init_pressing, &initial, sizeof initial);
+    const struct refusal refusals[] = {
+        OUTSIDE(muslin_pressing_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
+        REFUSAL(muslin_pressing_spec, prefer, -1, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
+        REFUSAL(muslin_pressing_spec, prefer, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
+    };
+    ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+    struct muslin_pressing_spec padded = MUSLIN_PRESSING_SPEC_INIT;
+    struct muslin_pressing_plan *plan = NULL;
+    padded.pad = 1;
+    ck_status(muslin_pressing_create(ruled_solution, &padded, &plan, NULL), MUSLIN_ERR_STRUCT_TAIL);
+    ck_status(muslin_pressing_create(NULL, &initial, &plan, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_pressing_create(ruled_solution, &initial, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_assert_ptr_null(plan);
+    muslin_solution_free(ruled_solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* A call that gives rows: without a plan, with too little room, with rows of a wrong size. */
+#define CK_ROWS(call, row)                                                                     \
+    do {                                                                                       \
+        struct row rows[64];                                                                   \
+        size_t count = 99;                                                                     \
+        ck_status(call(NULL, rows, sizeof rows[0], 64, &count, NULL), MUSLIN_ERR_NULL);        \
+        ck_status(call(plan, rows, sizeof rows[0], 64, NULL, NULL), MUSLIN_ERR_NULL);          \
+        ck_status(call(plan, NULL, sizeof rows[0], 64, &count, NULL), MUSLIN_ERR_NULL);        \
+        ck_status(call(plan, rows, sizeof rows[0] - 1, 64, &count, NULL), MUSLIN_ERR_STRUCT_SIZE); \
+        ck_status(call(plan, rows, 4097, 64, &count, NULL), MUSLIN_ERR_STRUCT_SIZE);           \
+        ck_assert_uint_eq(count, 99);                                                          \
+        ck_status(call(plan, rows, sizeof rows[0], 1, &count, NULL), MUSLIN_ERR_BUFFER);       \
+        ck_assert_uint_gt(count, 1);                                                           \
+        ck_ok(call(plan, rows, sizeof rows[0], 64, &count, NULL));                             \
+        ck_assert_uint_eq(rows[0].size, sizeof rows[0]);                                       \
+        ck_assert_uint_eq(rows[count - 1].flags, 0);                                           \
+    } while (0)
+
+START_TEST(rows_are_asked_for_and_filled)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_TO_FIRST, MUSLIN_PRESS_TO_FIRST);
+    struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
+    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
+    CK_ROWS(muslin_pressing_seams, muslin_pressed_seam);
+    CK_ROWS(muslin_pressing_children, muslin_pressed_child);
+    CK_ROWS(muslin_pressing_exceptions, muslin_pressing_exception);
+    ck_status(muslin_pressing_totals(NULL, &totals, NULL), MUSLIN_ERR_NULL);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* Whatever allocation fails: the status, and nothing left behind. */
+static void ck_allocations(struct sewn *s, muslin_id root, int64_t work)
+{
+    struct muslin_solution *solution = solved(s->quilt, root);
+    const size_t blocks = s->memory.blocks;
+    muslin_status status = MUSLIN_ERR_NO_MEMORY;
+    for (size_t round = 1; status == MUSLIN_ERR_NO_MEMORY; round++) {
+        struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+        struct muslin_pressing_plan *plan = NULL;
+        spec.work_limit = work;
+        fail_at(s, round);
+        status = muslin_pressing_create(solution, &spec, &plan, NULL);
+        ck_status(status, s->memory.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        ck_assert(status == MUSLIN_OK || plan == NULL);
+        muslin_pressing_free(plan);
+        ck_assert_uint_eq(s->memory.blocks, blocks);
+        ck_assert_uint_eq(s->memory.mistakes, 0);
+    }
+    fail_at(s, 0);
+    muslin_solution_free(solution);
+}
+
+START_TEST(a_failed_allocation_leaves_nothing_behind)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    ck_allocations(&nine.s, thrown(&nine.s, 4, 3), 20000);
+    ck_allocations(&nine.s, repeat_of(nine.s.quilt, nine.block, 3, 3), 1000);
+    muslin_id blocks[13];
+    for (int i = 0; i < 13; i++)
+        blocks[i] = nine.block;
+    ck_allocations(&nine.s, field_of(&nine.s, 3, 3, blocks), 1000);
+    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_sixty_piece_spec piece = MUSLIN_SIXTY_PIECE_SPEC_INIT;
+    muslin_id rows = 0;
+    spec.rows = 2;
+    spec.height = nine.s.two;
+    spec.end_fabric = nine.s.white;
+    piece.fabric = nine.s.blue;
+    const struct muslin_sixty_piece_spec pieces[] = { piece, piece };
+    ck_ok(muslin_quilt_sixty(nine.s.quilt, &spec, pieces, sizeof piece, 2, &rows, NULL));
+    const muslin_id star = unit_of(&nine.s, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 0, 2);
+    const muslin_id round = pinwheel_of(nine.s.quilt, nine.light, nine.outer, nine.outer, nine.inner, star);
+    const muslin_id two[] = { rows, turn_of(nine.s.quilt, rows, 2) };
+    const muslin_id odd[] = { round, star, round };
+    ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_DOWN, odd, 3), 1000);
+    ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_DOWN, two, 2), 1000);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+Suite *pressing_suite(void);
+Suite *pressing_suite(void)
+{
+    Suite *suite = suite_create("pressing");
+    TCase *tests = tcase_create("pressing");
+    tcase_set_timeout(tests, 60);
+    tcase_add_test(tests, every_other_of_equal_rows_is_pressed_the_other_way);
+    tcase_add_test(tests, nine_patches_nest_everywhere);
+    tcase_add_test(tests, rails_meet_at_the_corners_of_blocks_alone);
+    tcase_add_test(tests, places_two_repeats_apart_are_alike_in_long_joins);
+    tcase_add_test(tests, joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told);
+    tcase_add_test(tests, seams_pressed_open_meet_nothing);
+    tcase_add_test(tests, seams_go_towards_the_darker_side_where_they_may);
+    tcase_add_test(tests, nesting_comes_before_the_darker_side);
+    tcase_add_test(tests, of_equally_many_copies_the_preferred_way_is_shown);
+    tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
+    tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
+    tcase_add_test(tests, the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise);
+    tcase_add_test(tests, two_slanted_seams_at_one_point_both_meet_what_is_there);
+    tcase_add_test(tests, stars_meet_stars_and_regions_that_are_not_the_first_have_no_preference);
+    tcase_add_test(tests, seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_not);
+    tcase_add_test(tests, what_is_sewn_round_a_centre_meets_along_its_four_seams);
+    tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
+    tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
+    tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
+    tcase_add_test(tests, more_work_never_makes_it_worse_and_the_bound_holds);
+    tcase_add_test(tests, what_hangs_together_in_many_places_takes_work);
+    tcase_add_test(tests, what_does_not_hang_together_adds_up);
+    tcase_add_test(tests, the_same_request_gives_the_same_plan);
+    tcase_add_test(tests, edges_of_too_many_pieces_are_refused);
+    tcase_add_test(tests, specs_and_outputs_keep_the_rules_of_structs);
+    tcase_add_test(tests, rows_are_asked_for_and_filled);
+    tcase_add_test(tests, a_failed_allocation_leaves_nothing_behind);
+    suite_add_tcase(suite, tests);
+    return suite;
+}
