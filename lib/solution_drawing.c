@@ -315,7 +315,8 @@ static int64_t starts_inside(const struct trimming *t, int32_t i, enum msl_edge 
     if (before >= WINDOW && at >= WINDOW)
         return 1;
     const enum msl_edge crossed = (enum msl_edge)((before < WINDOW ? at : before) - WINDOW);
-    return is_upright(crossed) == is_upright(side) ? 1 : crosses_inside(t, before < WINDOW ? before : at, crossed, side);
+    const int32_t edge = before < WINDOW ? before : at;
+    return is_upright(crossed) == is_upright(side) ? 1 : crosses_inside(t, edge, crossed, side);
 }
 
 /* Cuts away what lies outside of one side (I. E. Sutherland and G. W. Hodgman, Reentrant polygon clipping, 1974): lines

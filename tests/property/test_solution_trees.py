@@ -8,11 +8,9 @@ from dataclasses import replace
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-import muslin
-from muslin import Axis, Length, LogSpec, Quilt, Solution, UnitMethod, UnitStage, ValueSpec  # noqa: F401
+from muslin import Axis, Length, Press, PressingPlan, Quilt, Solution, UnitKind, UnitMethod, UnitStage
 from muslin_model import tree as model
-from muslin_model.tree import (ACROSS, BOTTOM, DOWN, Field, Join, LEFT, Patch, Pinwheel, RIGHT, SetIn, TOP, Trim, Turn,
-                               Unit, joined, turned)
+from muslin_model.tree import (ACROSS, DOWN, Field, Join, Patch, Pinwheel, SetIn, Trim, Turn, Unit, joined, turned)
 
 FABRICS = 3
 fabrics = st.integers(0, FABRICS - 1)
@@ -23,9 +21,12 @@ turns = st.tuples(st.booleans(), st.integers(0, 3))
 
 @st.composite
 def cuts(draw, length, most=4):
-    """Lengths, multiples of 4, that make up one."""
+    """Lengths, multiples of 4, that make up one: equal ones, or any."""
     steps = length // 4
-    places = draw(st.lists(st.integers(1, steps - 1), max_size=most - 1, unique=True)) if steps > 1 else []
+    n = draw(st.integers(2, most))
+    if steps % n == 0 and draw(st.booleans()):
+        return [length // n] * n
+    places = draw(st.lists(st.integers(1, steps - 1), min_size=1, max_size=most - 1, unique=True)) if steps > 1 else []
     ends = [0] + sorted(places) + [steps]
     return [4 * (b - a) for a, b in zip(ends, ends[1:])]
 
@@ -63,6 +64,17 @@ def repeats(draw, width, height, depth, kinds):
     part = draw(filled(width // n, height, depth, kinds))
     other = turned(draw(st.booleans()), draw(st.sampled_from([0, 2])), part)
     return joined(ACROSS, [other if k % 2 else part for k in range(n)])
+
+
+@st.composite
+def grids(draw, width, height, depth, kinds):
+    """Rows and columns of one or two parts, each lying as it will."""
+    columns, rows = draw(st.integers(2, 3)), draw(st.integers(2, 3))
+    assume(width % (4 * columns) == 0 and height % (4 * rows) == 0)
+    parts = draw(st.lists(filled(width // columns, height // rows, depth, kinds), min_size=1, max_size=2))
+    half = st.tuples(st.booleans(), st.sampled_from([0, 2]))
+    return joined(DOWN, [joined(ACROSS, [turned(*draw(half), draw(st.sampled_from(parts))) for _ in range(columns)])
+                         for _ in range(rows)])
 
 
 @st.composite
@@ -119,15 +131,15 @@ def slanted_units(draw, width, height, depth, kinds):
     return Unit(model.HALF_RECTANGLE, width, height, 0, hand, pair)
 
 
-EXACT = [joins, repeats, turnings, trims, pinwheels, set_ins, units]
-sides = st.integers(1, 30).map(lambda n: 4 * n)
+EXACT = [joins, repeats, grids, turnings, trims, pinwheels, set_ins, units]
+sides = st.sampled_from([24, 48, 60, 96, 120])
 
 
 @st.composite
 def tops(draw, kinds=EXACT):
     width = draw(sides)
     height = width if draw(st.booleans()) else draw(sides)
-    return draw(filled(width, height, draw(st.integers(0, 4)), kinds))
+    return draw(filled(width, height, draw(st.integers(1, 4)), kinds))
 
 
 def magnified(tree, by):
@@ -205,9 +217,8 @@ class Made:
             return quilt.patch(fabric=self.fabrics[tree.fabric], width=self.length(tree.width),
                                height=self.length(tree.height), **own)
         if isinstance(tree, Unit):
-            method = UnitMethod.PIECES if tree.kind == model.HALF_RECTANGLE else None
-            return quilt.unit([self.fabrics[f] for f in tree.fabrics], kind=muslin.UnitKind(tree.kind),
-                              method=method or UnitMethod.PIECES, hand=tree.hand,
+            return quilt.unit([self.fabrics[f] for f in tree.fabrics], kind=UnitKind(tree.kind),
+                              method=UnitMethod.PIECES, hand=tree.hand,
                               **self.lengths_of(["width", "height"], [tree.width, tree.height]))
         if isinstance(tree, Join):
             return quilt.join(parts, axis=Axis(tree.axis))
@@ -330,10 +341,10 @@ def sewn_together(made, outlines, slack=0):
     for i, edge, j, other_edge, segment in inside:
         labels = {(corner.seam_node, corner.seam) for corner in (seen[i][1].corners[edge],
                                                                  seen[j][1].corners[other_edge])}
-        node, number = model.seam_between(tree, seen[i][0].way, seen[j][0].way)
+        wanted = model.seam_between(tree, seen[i][0].way, seen[j][0].way)
         assert len(labels) == 1, (labels, segment)
         (seam_node, seam), = labels
-        assert seam_node == made.ids[node] and number in (None, seam)
+        assert seam_node == made.ids[wanted.node] and wanted.number in (None, seam)
         touched |= {(i, edge), (j, other_edge)}
     for i, (_, outline, ring) in enumerate(seen):
         for edge, corner in enumerate(outline.corners):
@@ -372,6 +383,47 @@ def test_fields_lie_within_fields(tree):
     agree(made, within=3)
     totals = made.solution.totals()
     assert abs(totals.finished_area - totals.patch_area) <= totals.area_bound
+
+
+# ---- pressed --------------------------------------------------------------------------------------------------------
+
+TOWARDS = {Press.LEFT: (-1, 0), Press.RIGHT: (1, 0), Press.UP: (0, 1), Press.DOWN: (0, -1)}
+
+
+class Pressed:
+    """Which way each seam of each copy is pressed, from the rows of a plan alone."""
+
+    def __init__(self, made):
+        self.made, self.plan = made, PressingPlan(made.solution)
+        self.shown = {(row.node, row.seam): row.press for row in self.plan.seams()}
+        self.other_way = {(row.node, row.place): row.other_way for row in self.plan.children()}
+
+    def towards(self, seam):
+        at, other, lying = self.made.tree, False, model.Lying()
+        for step in seam.way:
+            other ^= bool(self.other_way.get((self.made.ids[at], step), 0))
+            if isinstance(at, Turn):
+                lying = lying.of(model.Lying(2 * at.quarters, at.mirrored))
+            at = model.children(at)[step]
+        x, y = TOWARDS[self.shown[self.made.ids[at], seam.number]]
+        return model.turn_point(Turn(lying.mirrored, lying.eighths // 2, None), (-x, -y) if other else (x, y))
+
+
+@given(tops([joins, grids, turnings, trims, pinwheels]))
+def test_meetings_nest_but_for_the_exceptions(tree):
+    """From the outlines and the rows of the plan alone: where seams meet, and whether they are pressed opposite ways."""
+    made = Made(tree)
+    seen = [(piece, ring_of(outline)) for piece, outline in zip(model.draw(tree), made.outlines()) if outline.corners]
+    pieces, rings = zip(*seen)
+    pressed = Pressed(made)
+    found = model.meetings(tree, pieces, rings, *model.size(tree))
+    lumps = 0
+    for _, _, (a, b) in found:
+        (x, y), (u, v) = pressed.towards(a), pressed.towards(b)
+        lumps += (x, y) != (-u, -v)
+    totals = pressed.plan.totals()
+    assert (totals.meetings, totals.exceptions) == (len(found), lumps)
+    assert lumps == sum(row.count for row in pressed.plan.exceptions())
 
 
 # ---- pages, stages --------------------------------------------------------------------------------------------------

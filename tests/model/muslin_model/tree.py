@@ -515,48 +515,46 @@ def shared(rings, width, height, slack=0):
     return found
 
 
-def parting(root, way, other):
-    """The node in which two ways part, and their steps there."""
-    tree = root
-    for step, other_step in zip(way, other):
-        if step != other_step:
-            return tree, step, other_step
-        tree = children(tree)[step]
-    raise AssertionError("two ways to one piece")
+@dataclass(frozen=True)
+class Seam:
+    """One seam of one copy of a node: the way there, the node, the seam's number (None: not known here)."""
+    way: Tuple
+    node: object
+    number: object
 
 
 def seam_between(root, way, other):
-    """The node and the number of the seam between two patches that touch; None for a number that is not known here."""
-    tree, a, b = parting(root, way, other)
+    """That of two patches that touch: it belongs to the node in which their ways part."""
+    tree, depth = root, 0
+    while way[depth] == other[depth]:
+        tree = children(tree)[way[depth]]
+        depth += 1
+    a, b = way[depth], other[depth]
+    number = None
     if isinstance(tree, Join):
         assert abs(a - b) == 1
-        return tree, min(a, b)
+        number = min(a, b)
     if isinstance(tree, Pinwheel):
         # top to centre and left, right to centre and top, bottom to centre and right, left to centre and bottom
-        numbers = {(0, 1): 0, (1, 4): 0, (0, 2): 1, (1, 2): 1, (0, 3): 2, (2, 3): 2, (0, 4): 3, (3, 4): 3}
-        return tree, numbers[min(a, b), max(a, b)]
-    return tree, None
+        number = {(0, 1): 0, (1, 4): 0, (0, 2): 1, (1, 2): 1, (0, 3): 2, (2, 3): 2, (0, 4): 3, (3, 4): 3}[
+            min(a, b), max(a, b)]
+    return Seam(way[:depth], tree, number)
 
 
-def crossings(root, pieces, rings, width, height):
-    """Places where a seam is met from both sides: a corner inside the box where four patches meet, two on each side of
-    one seam that runs through. (Point, the seam that runs through, the two that end there.)"""
-    round_point = {}
+def meetings(root, pieces, rings, width, height):
+    """Where two seams end at one place of a third, which runs through, one from either side: (place, the third, the
+    two)."""
+    at = {}
     for i, _, j, _, segment in shared(rings, width, height):
-        for point in segment:
-            round_point.setdefault(point, []).append(seam_between(root, pieces[i].way, pieces[j].way) + (segment,))
+        for point, end in (segment, segment[::-1]):
+            seam = seam_between(root, pieces[i].way, pieces[j].way)
+            at.setdefault(point, []).append((seam, end))
     found = []
-    for point, seams in round_point.items():
-        if len(seams) != 4:
-            continue
-        for k, through in enumerate(seams):
-            others = [seam for n, seam in enumerate(seams) if n != k]
-            on = [seam for seam in others if seam[:2] == through[:2] and straight(point, seam[2], through[2])]
-            if len(on) == 1 and seams.index(on[0]) > k:
-                found.append((point, through[:2], [seam[:2] for seam in others if seam is not on[0]]))
+    for point, ends in at.items():
+        for k, (seam, end) in enumerate(ends):
+            for other in ends[k + 1:]:
+                if other[0] == seam and side_of((end, point), other[1]) == 0:
+                    sides = [[s for s, e in ends if side_of((end, point), e) * way > 0] for way in (1, -1)]
+                    if [len(side) for side in sides] == [1, 1]:
+                        found.append((point, seam, [sides[0][0], sides[1][0]]))
     return found
-
-
-def straight(point, segment, other):
-    a, b = (segment[1] if segment[0] == point else segment[0]), (other[1] if other[0] == point else other[0])
-    return side_of((a, point), b) == 0
