@@ -572,6 +572,14 @@ START_TEST(seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_n
     trim.left = 0;
     ck_ok(muslin_quilt_trim(s.quilt, half, &trim, &trimmed, NULL));
     const muslin_id cut[] = { points[0], trimmed };
+    /* Nor does a seam that is trimmed away whole: two rows, of which the upper one goes. */
+    const muslin_id four = join_of(s.quilt, MUSLIN_DOWN, whole, 2);
+    struct muslin_trim_spec deep = MUSLIN_TRIM_SPEC_INIT;
+    muslin_id halved = 0;
+    deep.top = s.two;
+    ck_ok(muslin_quilt_trim(s.quilt, four, &deep, &halved, NULL));
+    const muslin_id below[] = { row, halved };
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, below, 2)).meetings, 3 + 2 + 1);
     ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, cut, 2)).meetings, 0);
     end_sewing(&s);
 }
