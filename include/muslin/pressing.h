@@ -87,7 +87,7 @@ enum muslin_press {
     MUSLIN_PRESS_RIGHT = 2,
     MUSLIN_PRESS_UP = 3,
     MUSLIN_PRESS_DOWN = 4,
-    MUSLIN_PRESS_APART = 5      /* open */
+    MUSLIN_PRESS_OPEN = 5      /* open */
 };
 
 enum muslin_other_way {
