@@ -268,7 +268,8 @@
     X(sum, "sum of measures") \
     X(frame, "frame of sashes") \
     X(prefer, "preference") \
-    X(quilt, "quilt or solution")
+    X(quilt, "quilt or solution") \
+    X(fabrics, "number of fabrics")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -84,7 +84,7 @@ static int64_t regions_of(const struct unit_recipe *recipe)
 static void want_fabrics(struct msl_check *check, const struct unit_recipe *recipe, size_t n)
 {
     if (check->status == MUSLIN_OK)
-        msl_want_between(check, MUSLIN_ARG_FABRIC, n > MSL_CHILDREN_MOST ? MSL_CHILDREN_MOST : (int64_t)n,
+        msl_want_between(check, MUSLIN_ARG_FABRICS, n > MSL_CHILDREN_MOST ? MSL_CHILDREN_MOST : (int64_t)n,
                          regions_of(recipe), regions_of(recipe));
 }
 

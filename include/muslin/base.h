@@ -337,7 +337,8 @@ enum muslin_argument {
     MUSLIN_ARG_SUM = 196,
     MUSLIN_ARG_FRAME = 197,
     MUSLIN_ARG_PREFER = 198,
-    MUSLIN_ARG_QUILT = 199
+    MUSLIN_ARG_QUILT = 199,
+    MUSLIN_ARG_FABRICS = 200
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

@@ -7,8 +7,10 @@
  * same thread.
  *
  * Sizes       Finished, unfinished (finished + e at each edge, e = s + u / 2, in all up to a tick; no e at an edge
- *             whose allowance is 0) and, of a patch, cut, which is the same. A join is as long as its children together
- *             and as high as its highest child.
+ *             whose allowance is 0, and at one where they differ that of the quilt) and, of a patch, cut, which is the
+ *             same. A join is as long as its children together and as high as its highest child; lower ones lie at its
+ *             top, narrower ones at its left. A trimmed edge has the quilt's allowance; seams that a trim cuts off are
+ *             still sewn, and still count.
  * Rows        All rows are asked for and then filled, as in base.h; they were worked out when it was solved unless the
  *             comment says otherwise.
  *
@@ -62,7 +64,8 @@ MUSLIN_API muslin_status muslin_solve_spec_init(struct muslin_solve_spec *spec, 
 struct muslin_value_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
-    muslin_id id;     /* a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is */
+    muslin_id id;     /* a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is; a
+                         fixed length, a sum or an extent cannot be given one: MUSLIN_ERR_FOREIGN */
     muslin_len value; /* in the range of what it stands for */
 };
 /* 0 for something still to be given. */
@@ -111,7 +114,7 @@ struct muslin_node_size {
                                      the one with most */
     int64_t seams_down;           /* so in its height: rows all count, each with its highest pile of seams */
     int32_t kind;                 /* enum muslin_node_kind */
-    int32_t exact;                /* 1 when its size was not rounded */
+    int32_t exact;                /* 1 when its size was not rounded; inside, corners may be */
 };
 /* How large a node is, how many there are and how they lie. Constant time. Example: a patch of 2 in, four times in a
  * block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 0.1. */
@@ -161,7 +164,7 @@ struct muslin_misfit {
     int64_t second;
     muslin_len first_size;     /* finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
     muslin_len second_size;
-    muslin_len difference;     /* first less second */
+    muslin_len difference;     /* first less second; 0 where one is mixed */
     int64_t pieces;            /* seams to stretch or gather over: pieces along the edge that gives way, the one with
                                   more of them; of ALLOWANCE 0 */
     muslin_len ease_each;      /* what each of them takes up: the difference over pieces, up to a tick; else 0 */

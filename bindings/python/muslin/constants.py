@@ -325,6 +325,7 @@ class Argument(Choice):
     FRAME = 197
     PREFER = 198
     QUILT = 199
+    FABRICS = 200
 
     @property
     def words(self) -> str:

@@ -5452,7 +5452,8 @@ class QuiltSpec(Spec):
         in)
     take_up: u, so; 0 .. MUSLIN_SIZE_MAX / 8 (initially 0)
     most: fabrics, measures and nodes together, each with sixteen numbers on the average; 1 .. 2^27 (initially 67108864)
-    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory (initially 0)
+    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory, so that one made
+        later in its place may get it again (initially 0)
     """
 
     _kind = structs.muslin_quilt_spec
@@ -5976,7 +5977,8 @@ class SolveSpec(Spec):
 class ValueSpec(Spec):
     """struct muslin_value_spec, muslin/solution.h
 
-    id: a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is (initially 0)
+    id: a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is; a fixed length, a sum
+        or an extent cannot be given one: MUSLIN_ERR_FOREIGN (initially 0)
     value: in the range of what it stands for (initially 0)
     """
 
@@ -6013,7 +6015,7 @@ class NodeSize:
     seams_across: seams whose errors add up in its width: of pieces side by side all count, of rows the one with most
     seams_down: so in its height: rows all count, each with its highest pile of seams
     kind: enum muslin_node_kind
-    exact: 1 when its size was not rounded
+    exact: 1 when its size was not rounded; inside, corners may be
     """
 
     finished_width: Length
@@ -6095,7 +6097,7 @@ class Misfit:
     second
     first_size: finished length of its edge; of ALLOWANCE its allowance, -1 where mixed
     second_size
-    difference: first less second
+    difference: first less second; 0 where one is mixed
     pieces: seams to stretch or gather over: pieces along the edge that gives way, the one with more of them; of
         ALLOWANCE 0
     ease_each: what each of them takes up: the difference over pieces, up to a tick; else 0
