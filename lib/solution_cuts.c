@@ -316,6 +316,13 @@ static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)
     row->scattered += more->scattered;
 }
 
+/* Without direction a rectangle may be cut either way. */
+static muslin_len length_of(const struct muslin_solution *s, const struct muslin_cut *row)
+{
+    const int either_way = row->shape == MUSLIN_CUT_RECTANGLE && print_of(s, row) == MUSLIN_PRINT_NONE;
+    return either_way && row->cut_height > row->cut_width ? row->cut_height : row->cut_width;
+}
+
 static void warn(const struct muslin_solution *s, struct muslin_cut *row)
 {
     const uint32_t fabric = fabric_of(row);
@@ -323,6 +330,8 @@ static void warn(const struct muslin_solution *s, struct muslin_cut *row)
                 (row->half > 0 && msl_print_shows(s, fabric, 2)) ||
                 (row->scattered > 0 && print_of(s, row) != MUSLIN_PRINT_NONE);
     row->warnings = shows ? MUSLIN_WARN_PRINT_TURNED : 0;
+    if (length_of(s, row) > s->widths[fabric - 1])
+        row->warnings |= MUSLIN_WARN_LONGER_THAN_WIDTH;
 }
 
 /* Notes that the last row of the list needs a node, once. */

@@ -233,7 +233,8 @@ struct muslin_cut {
     int32_t region;            /* of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its
                                   side; else 0 */
     uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or,
-                                  scattered, may lie so */
+                                  scattered, may lie so. MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a
+                                  fabric without direction the longer side, passes the fabric's usable width */
     int32_t pad;
 };
 /* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in

@@ -286,6 +286,44 @@ START_TEST(mirror_images_count_for_the_other_hand)
 }
 END_TEST
 
+/* Rectangles that are cut again stand as the unit does: 45 in high they pass 40 in cloth, and 45 in wide so. Halves of
+ * a hexagon 24 in high have a long edge of 4 x 24 / sqrt 3 = 55.4 in, triangles one of 27.7 in. */
+START_TEST(long_pieces_of_units_and_rows_are_told)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_len sizes[2][3] = { { WHOLE_IN(3), WHOLE_IN(45), 0 }, { WHOLE_IN(45), WHOLE_IN(3), 0 } };
+    const muslin_id colours[] = { sewn.blue, sewn.white };
+    for (size_t i = 0; i < 2; i++) {
+        list_of(&listed, sewn.quilt,
+                unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 1, sizes[i], colours, 2));
+        ck_assert_uint_eq(listed.cut_count, 2);
+        ck_assert_uint_eq(listed.cuts[0].warnings, MUSLIN_WARN_LONGER_THAN_WIDTH);
+        ck_assert_uint_eq(listed.cuts[1].warnings, MUSLIN_WARN_LONGER_THAN_WIDTH);
+        end_list(&listed);
+    }
+    struct muslin_sixty_spec rows = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_sixty_piece_spec pieces[] = { MUSLIN_SIXTY_PIECE_SPEC_INIT, MUSLIN_SIXTY_PIECE_SPEC_INIT };
+    muslin_id id = 0;
+    rows.cells = 4;
+    rows.height = fixed_of(sewn.quilt, WHOLE_IN(24));
+    rows.end_fabric = sewn.white;
+    pieces[0].fabric = pieces[1].fabric = sewn.blue;
+    pieces[0].cells = 3;
+    pieces[1].cells = 1;
+    ck_ok(muslin_quilt_sixty(sewn.quilt, &rows, pieces, sizeof pieces[0], 2, &id, NULL));
+    list_of(&listed, sewn.quilt, id);
+    ck_assert_uint_eq(listed.cut_count, 3); /* both half-triangles lean alike */
+    for (size_t i = 0; i < listed.cut_count; i++) {
+        int is_long = listed.cuts[i].shape == MUSLIN_CUT_TRAPEZOIDS;
+        ck_assert_uint_eq(listed.cuts[i].warnings, is_long ? MUSLIN_WARN_LONGER_THAN_WIDTH : 0);
+    }
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* unit.h: four split quarters of one hand, two at a time, take 2 recipes, and 4 of the other hand are spare. */
 START_TEST(split_quarters_make_both_hands)
 {
@@ -931,6 +969,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(units, units_alike_share_their_recipes);
     tcase_add_test(units, units_of_another_size_are_other_units);
     tcase_add_test(units, mirror_images_count_for_the_other_hand);
+    tcase_add_test(units, long_pieces_of_units_and_rows_are_told);
     tcase_add_test(units, split_quarters_make_both_hands);
     tcase_add_test(units, prints_of_whole_rectangles_are_counted);
     suite_add_tcase(suite, units);
