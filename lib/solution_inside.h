@@ -256,6 +256,8 @@ int64_t msl_set_in_pieces(const struct muslin_solution *solution, uint32_t node)
 struct msl_part msl_set_in_part(const struct muslin_solution *solution, uint32_t node);
 void msl_set_in_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
                         struct msl_ring *ring);
+/* Whether a strip is the same from both ends: neighbours of one width, or none. */
+int msl_set_in_ends_alike(const struct muslin_solution *solution, uint32_t node, int64_t piece);
 int64_t msl_set_in_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_set_in_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
 int64_t msl_set_in_beside(const struct muslin_solution *solution, uint32_t node, enum msl_edge edge);

@@ -160,6 +160,13 @@ int64_t msl_set_in_pieces(const struct muslin_solution *solution, uint32_t node)
     return seams_before(&s, MSL_EDGES);
 }
 
+int msl_set_in_ends_alike(const struct muslin_solution *solution, uint32_t node, int64_t piece)
+{
+    const struct set_in s = read_set_in(solution, node);
+    const int end = seam_of(&s, piece) < MSL_TOP ? MSL_TOP : MSL_LEFT;
+    return s.width[end] == s.width[end + 1];
+}
+
 /* ---- outlines --------------------------------------------------------------------------------------------------- */
 
 /* Counter-clockwise. */

@@ -386,7 +386,8 @@ enum muslin_warning {
     MUSLIN_WARN_MIXED_WIDTHS = 1 << 11,   /* strips of unequal usable length share the shortest */
     MUSLIN_WARN_BIAS_EDGE = 1 << 12,      /* an outside edge lies on the bias and stretches */
     MUSLIN_WARN_OFF_GRID = 1 << 13,       /* a size does not lie on the ruler's grid */
-    MUSLIN_WARN_BELOW_EXACT = 1 << 14     /* a size was rounded below what the geometry needs */
+    MUSLIN_WARN_BELOW_EXACT = 1 << 14,    /* a size was rounded below what the geometry needs */
+    MUSLIN_WARN_LONGER_THAN_WIDTH = 1 << 15 /* a piece is longer than its fabric is wide */
 };
 
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.

@@ -141,7 +141,7 @@ struct muslin_totals {
     uint32_t warnings;         /* all that its rows carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
-/* The whole at a glance. Time follows the nodes, their own pieces, and the patches that trimming cuts. Example: a 36 in
+/* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts. Example: a 36 in
  * square top of 81 patches. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
                                                 struct muslin_problem *problem);
@@ -233,17 +233,20 @@ struct muslin_cut {
     int32_t grain;             /* enum muslin_grain */
     int32_t hand;              /* 1, or 2 for mirrored ones */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
-    int32_t region;            /* of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0 */
+    int32_t region;            /* of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its
+                                  side; else 0 */
     uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or,
-                                  scattered, may lie so */
+                                  scattered, may lie so. MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a
+                                  fabric without direction the longer side, passes the fabric's usable width */
     int32_t pad;
 };
 /* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in
  * all but counts are one row (templates of one shape only). Units alike in size, kind, method and fabrics share their
- * recipes, whatever their nodes are called. Rectangles round templates and mitred strips have their raw outline's
- * corners, to the nearest tick. The half-triangles at the ends of 60 degree rows are cut in pairs from rectangles of
- * H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2, E = 2 s + u, rounded once. Source: geometry. Example:
- * 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
+ * recipes, whatever their nodes are called. Mitred strips that are mitred alike at both ends are one row on whichever
+ * sides they lie; where the ends differ, side and hand stay apart. Rectangles round templates and mitred strips have
+ * their raw outline's corners, to the nearest tick. The half-triangles at the ends of 60 degree rows are cut in pairs
+ * from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2, E = 2 s + u, rounded once. Source:
+ * geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
