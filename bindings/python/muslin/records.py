@@ -6161,8 +6161,10 @@ class Cut:
     grain: enum muslin_grain
     hand: 1, or 2 for mirrored ones
     angle: degrees, as in struct muslin_unit_piece
-    region: of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0
-    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so
+    region: of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0
+    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
+        MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a fabric without direction the longer side, passes
+        the fabric's usable width
     """
 
     fabric: Id
