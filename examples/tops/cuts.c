@@ -91,7 +91,7 @@ static const char *shape_name(const struct muslin_cut *cut)
     static const char *const names[] = { "", "", " triangles", " diamonds", " hexagons", " trapezoids", " wedges",
                                          " octagons", " slices" };
     if (cut->shape == MUSLIN_CUT_RECTANGLE && cut->cut_width == cut->cut_height)
-        return " squares";
+        return cut->count == 1 ? " square" : " squares";
     return names[cut->shape];
 }
 
@@ -173,8 +173,8 @@ static void print_cut(const struct sheet *sheet, size_t cut)
     if (row->source == MUSLIN_CUT_MITRED)
         add_mitred(&line, sheet, cut);
     else if (row->source == MUSLIN_CUT_SET_STRIP)
-        add(&line, "Cut %" PRId64 " strips, width of fabric (40 in usable) by %s", row->count,
-            inches(row->cut_height, text));
+        add(&line, "Cut %" PRId64 " strip%s, width of fabric (40 in usable) by %s", row->count,
+            row->count == 1 ? "" : "s", inches(row->cut_height, text));
     else if (row->pitch > 0)
         add_strip_shape(&line, row);
     else
@@ -182,7 +182,7 @@ static void print_cut(const struct sheet *sheet, size_t cut)
             inches_by(row->cut_width, row->cut_height, text));
     add_again(&line, sheet, row);
     add_use(&line, sheet, cut);
-    if (row->source == MUSLIN_CUT_PATCH && size_of(sheet, row->first_node).exact == 0)
+    if (row->source == MUSLIN_CUT_PATCH && !is_on_ruler(row->cut_width))
         add(&line, "; cut to your top's own measure through the middle");
     print_line(&line, 4 + 5 * is_too_long(row), 5);
 }

@@ -8,7 +8,7 @@
 
 #include "sheet.h"
 
-enum { PAGE = 64, CORNERS_MOST = PAGE * 40, PATH_MOST = 64, WIDTH = 640, MARGIN = 28, LINE = 18 };
+enum { PAGE = 64, CORNERS_MOST = PAGE * 40, WIDTH = 640, MARGIN = 28, LINE = 18 };
 
 static cairo_status_t write_some(void *file, const unsigned char *bytes, unsigned int length)
 {
@@ -90,17 +90,24 @@ static void draw_patches(cairo_t *cairo, const struct scale *scale, const struct
 
 /* ---- letters ---------------------------------------------------------------------------------------------------- */
 
-/* The number of the first patch of a child among those of its parent: its own pieces come first. */
-static int64_t patches_before(const struct sheet *sheet, muslin_id parent, size_t child, muslin_id *id)
+/* The number of a node's first patch in the top where it lies as it was made, found in the order of the tree, in which
+ * a node's own pieces come before its children; or -1. `first` is that of `at`. */
+static int64_t first_patch(const struct sheet *sheet, muslin_id at, int64_t first, muslin_id node)
 {
     size_t count;
-    muslin_id *children = children_of(sheet, parent, &count);
-    int64_t before = size_of(sheet, parent).patches;
-    for (size_t i = child; i < count; i++)
-        before -= size_of(sheet, children[i]).patches;
-    *id = children[child];
+    int64_t found = at == node ? first : -1;
+    if (found >= 0 || node_of(sheet, at).kind == MUSLIN_NODE_TURN)
+        return found;
+    muslin_id *children = children_of(sheet, at, &count);
+    first += size_of(sheet, at).patches;
+    for (size_t i = 0; i < count; i++)
+        first -= size_of(sheet, children[i]).patches;
+    for (size_t i = 0; i < count && found < 0; i++) {
+        found = first_patch(sheet, children[i], first, node);
+        first += size_of(sheet, children[i]).patches;
+    }
     free(children);
-    return before;
+    return found;
 }
 
 struct box {
@@ -123,20 +130,12 @@ static void stretch(struct box *box, const struct page *page)
     }
 }
 
-/* Where a node lies in the top, at its first place. */
-static struct box box_of(const struct sheet *sheet, muslin_id node)
+/* Round some patches of the top. */
+static struct box box_of(const struct sheet *sheet, int64_t first, int64_t patches)
 {
     static struct page page;
-    int64_t path[PATH_MOST];
-    size_t count;
     struct box box = { MUSLIN_LENGTH_MAX, 0, MUSLIN_LENGTH_MAX, 0 };
-    muslin_id at = sheet->design->top;
-    int64_t first = 0;
-    must(muslin_solution_path(sheet->solution, node, path, PATH_MOST, &count, NULL), NULL);
-    for (size_t i = 0; i < count; i++)
-        first += patches_before(sheet, at, (size_t)path[i], &at);
-    int64_t end = first + size_of(sheet, node).patches;
-    for (; first < end; first += (int64_t)page.count) {
+    for (int64_t end = first + patches; first < end; first += (int64_t)page.count) {
         read_page(sheet, first, end - first, &page);
         stretch(&box, &page);
     }
@@ -155,6 +154,29 @@ static void draw_letter(cairo_t *cairo, double x, double y, const char *text)
     cairo_show_text(cairo, text);
 }
 
+/* Each diagonal row has its number at the edge of its first block. */
+static void draw_row_numbers(cairo_t *cairo, const struct scale *scale, const struct sheet *sheet, muslin_id field)
+{
+    size_t count;
+    muslin_id *blocks = children_of(sheet, field, &count);
+    int64_t start = first_patch(sheet, sheet->design->top, 0, field) + size_of(sheet, field).patches;
+    for (size_t i = 0; i < count; i++)
+        start -= size_of(sheet, blocks[i]).patches;
+    for (size_t row = 0; row + 1 < (size_t)(sheet->design->columns + sheet->design->rows); row++) {
+        size_t begins = block_that_begins(sheet->design, row);
+        int64_t first = start;
+        char text[24];
+        for (size_t i = 0; i < begins; i++)
+            first += size_of(sheet, blocks[i]).patches;
+        struct box box = box_of(sheet, first, size_of(sheet, blocks[begins]).patches);
+        double x = (3.0 * (double)box.left + (double)box.right) / 4;
+        double y = (double)scale->height - (3.0 * (double)box.high + (double)box.low) / 4;
+        snprintf(text, sizeof text, "%zu", row + 1);
+        draw_letter(cairo, x * scale->unit, y * scale->unit, text);
+    }
+    free(blocks);
+}
+
 /* Blocks have theirs in the middle, rows of the top beside it. */
 static void draw_letters(cairo_t *cairo, const struct scale *scale, const struct sheet *sheet)
 {
@@ -166,10 +188,15 @@ static void draw_letters(cairo_t *cairo, const struct scale *scale, const struct
         int is_block = named != NULL && named->is_block;
         int is_row = named == NULL && node_of(sheet, step->node).axis == MUSLIN_ACROSS &&
                      step->unfinished_width > width / 2;
+        if (step->kind == MUSLIN_SEWING_DIAGONAL)
+            draw_row_numbers(cairo, scale, sheet, step->node);
         if ((!is_block && !is_row) || step->kind == MUSLIN_SEWING_SET)
             continue;
         char text[16];
-        struct box box = box_of(sheet, step->node);
+        int64_t first = first_patch(sheet, sheet->design->top, 0, step->node);
+        if (first < 0)
+            continue;
+        struct box box = box_of(sheet, first, size_of(sheet, step->node).patches);
         double x = is_block ? (double)(box.left + box.right) / 2 * scale->unit : -MARGIN / 2.0;
         double y = ((double)scale->height - (double)(box.low + box.high) / 2) * scale->unit;
         draw_letter(cairo, x, y, letter(sheet, step->node, text));

@@ -39,6 +39,12 @@ static struct row row_of(const struct field *field, int64_t line)
     return row;
 }
 
+size_t block_that_begins(const struct design *design, size_t number)
+{
+    struct field field = { .columns = design->columns, .rows = design->rows };
+    return row_of(&field, design->columns - 1 - (int64_t)number).blocks[0];
+}
+
 /* The letter or number of a block. */
 static void add_block(struct line *line, const struct field *field, size_t block)
 {
@@ -105,16 +111,26 @@ static void add_pressed_within(struct line *line, const struct field *field)
 static void print_pressing(const struct field *field)
 {
     static const char *const corners[] = { "upper left", "lower right", "upper right", "lower left" };
+    static const int32_t to_rows[] = { MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_LEFT, MUSLIN_PRESS_LEFT, MUSLIN_PRESS_RIGHT };
     struct line line = { .used = 0 };
     int64_t rows = field->columns + field->rows - 2;
     const struct muslin_pressed_seam *seam = field->seams + seams_within(field);
     add_pressed_within(&line, field);
-    add(&line, "; those between rows, from row 1 on: ");
-    for (int64_t i = 0; i < rows; i++)
-        add(&line, "%s%s", comma((size_t)i, (size_t)rows), direction(seam[i].press));
-    add(&line, "; those of the corners: ");
+    add(&line, "; of those between rows, from row 1 on, ");
+    for (int64_t i = 0, next; i < rows; i = next) {
+        for (next = i + 1; next < rows && seam[next].press == seam[i].press; next++) {
+        }
+        if (next - i == rows)
+            add(&line, "all");
+        else
+            add(&line, "%sthe next %d", i == 0 ? "" : ", ", (int)(next - i));
+        add(&line, " towards the row %s",
+            seam[i].press == MUSLIN_PRESS_RIGHT ? "before (upper right)" : "after (lower left)");
+    }
+    add(&line, "; of the corners the ");
     for (size_t i = 0; i < 4; i++)
-        add(&line, "%s%s %s", comma(i, 4), corners[i], direction(seam[rows + (int64_t)i].press));
+        add(&line, "%s%s one towards the %s", comma(i, 4), corners[i],
+            seam[rows + (int64_t)i].press == to_rows[i] ? "rows" : "triangle");
     add(&line, ".");
     print_line(&line, 9, 2);
 }

@@ -52,10 +52,22 @@ static int all_alike(const struct muslin_pressed_seam *seams, size_t count)
     return 1;
 }
 
+/* "seams 1 to 4 to the right; seam 5 to the left". */
+static void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count)
+{
+    for (size_t i = 0, next; i < count; i = next) {
+        for (next = i + 1; next < count && seams[next].press == seams[i].press; next++) {
+        }
+        add(line, "%sseam%s %zu", i == 0 ? "" : "; ", next - i > 1 ? "s" : "", i + 1);
+        if (next - i > 1)
+            add(line, " to %zu", next);
+        add(line, " %s", direction(seams[i].press));
+    }
+}
+
 void print_join_pressing(const struct sheet *sheet, muslin_id join)
 {
     struct line line = { .used = 0 };
-    char text[16];
     size_t count;
     const struct muslin_pressed_seam *seams = seams_of(sheet, join, &count);
     if (count == 0)
@@ -63,10 +75,10 @@ void print_join_pressing(const struct sheet *sheet, muslin_id join)
     add(&line, "Press ");
     if (all_alike(seams, count))
         add(&line, "%s %s", count == 1 ? "the seam" : count == 2 ? "both seams" : "all seams", direction(seams->press));
+    else
+        add_runs(&line, seams, count);
     if (count == 1)
         add_towards(&line, sheet, seams);
-    for (size_t i = 0; !all_alike(seams, count) && i < count; i++)
-        add(&line, "%sthe %s seam %s", comma(i, count), ordinal(i + 1, text), direction(seams[i].press));
     add(&line, ".");
     print_line(&line, 9, 2);
 }
@@ -154,17 +166,27 @@ void print_unit_pressing(const struct sheet *sheet, muslin_id node)
 
 /* ---- mitred strips ---------------------------------------------------------------------------------------------- */
 
-/* First the seams along the middle part: left, right, top, bottom; then the mitres. */
+/* First the seams along the middle part, left, right, top, bottom: of the left and the top one the strip is the first
+ * piece. Then the mitres. */
 void print_mitred_pressing(const struct sheet *sheet, muslin_id set_in)
 {
-    static const char *const places[] = { "left", "right", "top", "bottom", "upper left mitre", "upper right mitre",
-                                          "lower left mitre", "lower right mitre" };
+    static const char *const sides[] = { "left", "right", "upper", "lower" };
+    static const char *const corners[] = { "upper left", "upper right", "lower left", "lower right" };
     struct line line = { .used = 0 };
     size_t count;
     const struct muslin_pressed_seam *seams = seams_of(sheet, set_in, &count);
-    add(&line, "Press ");
-    for (size_t i = 0; i < count && i < sizeof places / sizeof places[0]; i++)
-        add(&line, "%sthe %s %s", comma(i, count), places[i], direction(seams[i].press));
+    if (count != 8)
+        return;
+    add(&line, "Press the seam of the ");
+    for (size_t i = 0; i < 4; i++)
+        add(&line, "%s%s strip towards the %s", comma(i, 4), sides[i],
+            seams[i].towards == (i % 2 == 0 ? 1 : 2) ? "strip" : "middle");
+    add(&line, "; ");
+    if (all_alike(seams + 4, 4))
+        add(&line, "all mitres %s", direction(seams[4].press));
+    else
+        for (size_t i = 0; i < 4; i++)
+            add(&line, "%sthe %s mitre %s", comma(i, 4), corners[i], direction(seams[4 + i].press));
     add(&line, ".");
     print_line(&line, 9, 2);
 }

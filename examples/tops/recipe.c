@@ -84,7 +84,7 @@ static const char *shape_of(const struct muslin_unit_piece *piece)
 static void add_piece(struct line *line, const struct recipe *recipe, int32_t row, int is_another)
 {
     if (row < 1 || (size_t)row > recipe->pieces_count) {
-        add(line, "what is sewn so far");
+        add(line, "the part sewn so far");
         return;
     }
     const struct muslin_unit_piece *piece = &recipe->pieces[row - 1];
@@ -173,13 +173,17 @@ void print_recipe(const struct sheet *sheet, const struct muslin_sewing_row *ste
     struct recipe recipe;
     struct line line = { .used = 0 };
     read_recipe(&recipe, sheet, step->node);
-    add(&line, "For %" PRId64 " at a time take ", recipe.plan.units_per_recipe);
+    if (recipe.plan.units_per_recipe == 1)
+        add(&line, "For each take ");
+    else
+        add(&line, "For %" PRId64 " at a time take ", recipe.plan.units_per_recipe);
     for (size_t i = 0; i < recipe.pieces_count; i++) {
         const struct muslin_unit_piece *piece = &recipe.pieces[i];
         add(&line, "%s%" PRId64 " x [%d] %s", comma(i, recipe.pieces_count), piece->count, number_of(&recipe, piece),
             fabric_name(sheet, recipe.unit->fabrics[piece->region - 1]));
     }
-    add(&line, "; %" PRId64 " times in all", recipe.plan.recipes);
+    if (recipe.plan.recipes > 1)
+        add(&line, "; %" PRId64 " times in all", recipe.plan.recipes);
     if (recipe.plan.spare_units > 0)
         add(&line, ", which makes %" PRId64 " more than needed", recipe.plan.spare_units);
     add(&line, ".");

@@ -147,16 +147,16 @@ static void print_notes(const struct sheet *sheet)
                "in all unfinished sizes.");
     print_note("Cloth is reckoned 40 in wide, selvages off: \"width of fabric\". Wash or steam test it first if you "
                "will wash the quilt.");
-    print_note("Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and rows of one letter are "
-               "sewn one after the other in a chain.");
+    print_note("Of each cloth cut the longest strips first, borders and strips for sets, then the largest squares.");
+    print_note("Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and rows of one letter "
+               "are sewn one after the other in a chain.");
     if (has_other_way(sheet))
         print_note("A* is the same as A with all its seams, also those of its parts, pressed the other way: so that "
                    "seams lie opposite ways where they meet.");
-    if (size_of(sheet, sheet->design->top).exact == 0)
-        print_note("\"About\": sides of squares on point are no whole eighths of an inch. Such a length is to the "
-                   "nearest 1/8 in; a border strip that has one is cut to what your own top measures through the "
-                   "middle.");
-    print_note("The drawing shows the top with its upper edge above, and the letters of the blocks.");
+    print_note("\"About\": the exact length is no whole eighth of an inch, as of squares on point; it is told to the "
+               "nearest 1/8 in.");
+    print_note("The drawing shows the top with its upper edge above. On it are the letters of blocks and of rows that "
+               "run across; on point, the numbers of the diagonal rows.");
 }
 
 static void print_totals(const struct sheet *sheet)

@@ -53,12 +53,12 @@ struct line {
 void add(struct line *line, const char *format, ...) LIKE_PRINTF;
 void print_line(struct line *line, int indent, int hang);
 
+/* Whether a ruler's eighths show the length exactly. */
+int is_on_ruler(muslin_len length);
 /* "a, b and c": what stands before item `i` of `count`. */
 const char *comma(size_t i, size_t count);
 const char *turned(int32_t quarter_turns);
 const char *unit_name(int32_t kind);
-/* "1st", "2nd" ... */
-const char *ordinal(size_t number, char text[16]);
 
 /* ---- parts: parts.c --------------------------------------------------------------------------------------------- */
 
@@ -95,6 +95,8 @@ void print_cuts(const struct sheet *sheet);                                     
 void print_steps(const struct sheet *sheet);                                     /* steps.c */
 void print_recipe(const struct sheet *sheet, const struct muslin_sewing_row *);  /* recipe.c */
 void print_field(const struct sheet *sheet, const struct muslin_sewing_row *);   /* field.c */
+/* The first block of a diagonal row, which is counted from 0. */
+size_t block_that_begins(const struct design *design, size_t number);
 
 /* press.c */
 void print_join_pressing(const struct sheet *sheet, muslin_id join);

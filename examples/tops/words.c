@@ -20,6 +20,12 @@ static int write_inches(muslin_len length, char text[WORD])
     return exact;
 }
 
+int is_on_ruler(muslin_len length)
+{
+    char text[WORD];
+    return write_inches(length, text);
+}
+
 const char *inches(muslin_len length, char text[WORD])
 {
     char number[WORD];
@@ -62,14 +68,6 @@ const char *unit_name(int32_t kind)
                                          "45 degree diamonds", "hexagons", "half-hexagons", "trapezoids", "octagons",
                                          "eight-pointed star", "kaleidoscopes", "slices" };
     return names[kind];
-}
-
-const char *ordinal(size_t number, char text[16])
-{
-    static const char *const ends[] = { "th", "st", "nd", "rd" };
-    size_t last = number % 10;
-    snprintf(text, 16, "%zu%s", number, last > 3 || number / 10 % 10 == 1 ? ends[0] : ends[last]);
-    return text;
 }
 
 /* ---- lines ------------------------------------------------------------------------------------------------------ */
