@@ -56,8 +56,8 @@ static int64_t places_of(const struct muslin_pressing_plan *plan, uint32_t node)
 
 static int asks_for_a_way(const struct muslin_pressing_plan *plan, uint32_t node, int64_t seams)
 {
-    int32_t press = is_join(plan, node) ? msl_node_args(plan->solution->quilt, node)[JOIN_PRESS] : MUSLIN_PRESS_FREE;
-    return seams > 0 && (press == MUSLIN_PRESS_TO_FIRST || press == MUSLIN_PRESS_TO_LAST);
+    int32_t press = is_join(plan, node) ? msl_node_args(plan->solution->quilt, node)[JOIN_PRESS] : MUSLIN_SEAM_PRESS_FREE;
+    return seams > 0 && (press == MUSLIN_SEAM_PRESS_TO_FIRST || press == MUSLIN_SEAM_PRESS_TO_LAST);
 }
 
 /* What a node holds. Returns its own seams; nodes that the root does not hold have nothing. */
@@ -220,13 +220,13 @@ static uint8_t wish_of(const struct muslin_solution *s, uint32_t node, const str
 static void ask_seams(struct muslin_pressing_plan *plan, uint32_t node)
 {
     const int32_t press = is_join(plan, node) ? msl_node_args(plan->solution->quilt, node)[JOIN_PRESS]
-                                              : MUSLIN_PRESS_FREE;
+                                              : MUSLIN_SEAM_PRESS_FREE;
     const uint32_t seams = msl_own_seams(plan, node);
     for (uint32_t k = 0; k < seams; k++) {
-        struct msl_seam_way way = { press == MUSLIN_PRESS_TO_LAST, MSL_HELD_FREE, 0, 0 };
-        if (press == MUSLIN_PRESS_TO_FIRST || press == MUSLIN_PRESS_TO_LAST)
+        struct msl_seam_way way = { press == MUSLIN_SEAM_PRESS_TO_LAST, MSL_HELD_FREE, 0, 0 };
+        if (press == MUSLIN_SEAM_PRESS_TO_FIRST || press == MUSLIN_SEAM_PRESS_TO_LAST)
             way.held = MSL_HELD_ASKED;
-        if (press == MUSLIN_PRESS_OPEN)
+        if (press == MUSLIN_SEAM_PRESS_OPEN)
             way.held = MSL_HELD_OPEN;
         const struct msl_seam seam = msl_seam(plan->solution, node, k);
         if (plan->spec.prefer != 0 && way.held != MSL_HELD_OPEN)

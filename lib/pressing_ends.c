@@ -40,6 +40,11 @@ void msl_sort_ends(struct msl_nesting *nesting, struct msl_rows *rows, uint64_t 
 
 /* ---- how a seam lies -------------------------------------------------------------------------------------------- */
 
+static muslin_len absolute(muslin_len length)
+{
+    return length < 0 ? -length : length;
+}
+
 /* Whether it rises from left to right. */
 static int is_rising(const struct msl_seam *seam)
 {
@@ -51,9 +56,11 @@ static int is_rising(const struct msl_seam *seam)
 struct msl_end msl_end_of(uint32_t number, const struct msl_seam *seam, int line_runs_up)
 {
     const int is_level = seam->from_y == seam->to_y;
-    struct msl_end end = { 0, number, 0, 0, seam->from_x != seam->to_x && !is_level, { 0 } };
+    struct msl_end end = { 0, 0, number, 0, 0, seam->from_x != seam->to_x && !is_level, { 0 } };
     if (line_runs_up)
         end.first_high = is_level || is_rising(seam);
+    if (!end.slanted)
+        end.reach = absolute(seam->to_x - seam->from_x) + absolute(seam->to_y - seam->from_y);
     return end;
 }
 
@@ -124,7 +131,7 @@ static uint32_t taken_through(struct msl_nesting *nesting, uint32_t bit, uint32_
 }
 
 void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t node, int64_t k, enum msl_edge edge,
-                   int is_trimmed)
+                   muslin_len trimmed)
 {
     const struct muslin_pressing_plan *plan = nesting->plan;
     const struct msl_part part = msl_part(plan->solution, node, k);
@@ -139,8 +146,9 @@ void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t 
     for (uint32_t i = 0; nesting->check->status == MUSLIN_OK && i < n; i++) {
         uint32_t which = child->first_end[before] + (reversed ? n - 1 - i : i);
         struct msl_end end = ((const struct msl_end *)nesting->ends.rows)[which];
-        if (is_trimmed && end.slanted)
+        if (trimmed > 0 && end.reach <= trimmed)
             continue;
+        end.reach -= trimmed;
         if (reversed) {
             end.at = (runs_up(edge) ? box.height : box.width) - end.at;
             end.first_high ^= 1;
@@ -192,7 +200,7 @@ static void add_part_ends(struct msl_nesting *nesting, uint32_t node, int64_t k,
     const struct box box = box_of(s, &part);
     const muslin_len trimmed = beyond(msl_size_of(s, node), &box, edge);
     if (!part.on_point && trimmed >= 0)
-        msl_take_ends(nesting, &nesting->ends, node, k, edge, trimmed > 0);
+        msl_take_ends(nesting, &nesting->ends, node, k, edge, trimmed);
 }
 
 /* Part 0, seam 0, part 1, seam 1 and so on, or all the other way round: in a join they come in their order along the

@@ -108,6 +108,7 @@ static inline int64_t msl_copies_of(const struct muslin_pressing_plan *plan, uin
 /* Where a seam ends on an edge. */
 struct msl_end {
     muslin_len at;      /* from the left or lower end of the edge */
+    muslin_len reach;   /* how far its seam goes straight in from the edge; of a slanted one 0 */
     uint32_t seam;      /* in the plan's numbers */
     uint32_t taken;     /* through which places: the last struct msl_taken, counted from 1; 0: none with a bit */
     uint8_t first_high; /* 1: its first piece lies to the right of it, or above */
@@ -171,10 +172,10 @@ void msl_add_end(struct msl_nesting *nesting, struct msl_rows *into, const struc
 
 /* Every node's ends on its edges. */
 void msl_find_ends(struct msl_nesting *nesting);
-/* Adds the ends on one edge of a part to `into`, as they lie in the node, taken through its place; where the part is
- * trimmed there, upright ones alone. */
+/* Adds the ends on one edge of a part to `into`, as they lie in the node, taken through its place; where so much is
+ * trimmed there, upright ones that reach further alone. */
 void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t node, int64_t k, enum msl_edge edge,
-                   int is_trimmed);
+                   muslin_len trimmed);
 /* Sorts ends, from this one on, by where they lie; equal ones stay in their order. */
 void msl_sort_ends(struct msl_nesting *nesting, struct msl_rows *ends, uint64_t first);
 

@@ -124,7 +124,7 @@ static void meet_neighbours(struct msl_nesting *nesting, const struct field *fie
 static void add_upright(struct msl_nesting *nesting, struct msl_rows *into, const struct field *field, int64_t number,
                         muslin_len at)
 {
-    const struct msl_end end = { at, msl_pressed(nesting->plan, field->node)->first_seam + (uint32_t)number, 0, 0, 0,
+    const struct msl_end end = { at, 0, msl_pressed(nesting->plan, field->node)->first_seam + (uint32_t)number, 0, 0, 0,
                                  { 0 } };
     msl_add_end(nesting, into, &end);
 }

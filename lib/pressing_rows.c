@@ -79,7 +79,7 @@ static struct muslin_pressed_seam seam_row(const struct muslin_pressing_plan *pl
     if (way.held == MSL_HELD_OPEN) {
         row.as_shown += row.other_way;
         row.other_way = 0;
-        row.press = MUSLIN_PRESS_APART;
+        row.press = MUSLIN_PRESS_OPEN;
         row.towards = 0;
         row.other = MUSLIN_OTHER_NONE;
     }

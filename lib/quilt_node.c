@@ -86,7 +86,7 @@ int32_t *msl_begin_join(struct msl_check *check, struct muslin_quilt *quilt, int
     args[JOIN_AXIS] = axis;
     args[JOIN_FLAGS] = 0;
     args[JOIN_PIECING] = MUSLIN_STRIPS_WHERE_FEWER;
-    args[JOIN_PRESS] = MUSLIN_PRESS_FREE;
+    args[JOIN_PRESS] = MUSLIN_SEAM_PRESS_FREE;
     return args + JOIN_CHILDREN;
 }
 
@@ -128,7 +128,7 @@ muslin_status muslin_quilt_join(struct muslin_quilt *quilt, const struct muslin_
         return check.status;
     msl_want_choice(&check, MUSLIN_ARG_AXIS, in.axis, MUSLIN_ACROSS, MUSLIN_DOWN);
     msl_want_choice(&check, MUSLIN_ARG_STRIP_PIECING, in.piecing, MUSLIN_STRIPS_WHERE_FEWER, MUSLIN_STRIPS_NEVER);
-    msl_want_choice(&check, MUSLIN_ARG_PRESS, in.press, MUSLIN_PRESS_FREE, MUSLIN_PRESS_OPEN);
+    msl_want_choice(&check, MUSLIN_ARG_PRESS, in.press, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_OPEN);
     msl_want_pad(&check, in.pad);
     struct msl_mark mark = msl_mark(quilt);
     int32_t *args = msl_begin_join(&check, quilt, in.axis, (uint32_t)n);

@@ -18,8 +18,8 @@
  *             at one place, those at right angles to the edge count and slanted ones beside them do not; without such,
  *             all of them do. So points of half-squares meet along the edge between two of them, and where four come
  *             together the seams between them meet. Pieces within one unit, shape or set-in are not held against each
- *             other. An end that is trimmed away meets as if it lay on the trimmed edge, if it stands at right angles
- *             to it, else nothing.
+ *             other. Of what is trimmed, a seam at right angles to the edge still ends there when it goes further in
+ *             than is trimmed; other ends are gone, and what is cut in two only by trimming is not looked at.
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
@@ -90,7 +90,7 @@ enum muslin_press {
     MUSLIN_PRESS_RIGHT = 2,
     MUSLIN_PRESS_UP = 3,
     MUSLIN_PRESS_DOWN = 4,
-    MUSLIN_PRESS_APART = 5      /* open */
+    MUSLIN_PRESS_OPEN = 5      /* open */
 };
 
 enum muslin_other_way {

@@ -234,10 +234,10 @@ enum muslin_strip_piecing {
     MUSLIN_STRIPS_NEVER = 3        /* piece by piece */
 };
 enum muslin_seam_press {
-    MUSLIN_PRESS_FREE = 1,     /* whichever way seams nest */
-    MUSLIN_PRESS_TO_FIRST = 2, /* towards the piece that comes first: to the left, or up */
-    MUSLIN_PRESS_TO_LAST = 3,  /* to the right, or down */
-    MUSLIN_PRESS_OPEN = 4      /* half to either side: does not nest, and needs not */
+    MUSLIN_SEAM_PRESS_FREE = 1,     /* whichever way seams nest */
+    MUSLIN_SEAM_PRESS_TO_FIRST = 2, /* towards the piece that comes first: to the left, or up */
+    MUSLIN_SEAM_PRESS_TO_LAST = 3,  /* to the right, or down */
+    MUSLIN_SEAM_PRESS_OPEN = 4      /* half to either side: does not nest, and needs not */
 };
 
 #define MUSLIN_JOIN_KEEPS_ORDER 1u /* the order of the pieces is labelled: no segment of it is turned end for end */

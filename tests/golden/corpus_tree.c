@@ -241,7 +241,7 @@ static void join_some(struct golden *g, struct tree *tree, const muslin_id *chil
     spec.axis = axis;
     spec.piecing = draw_rarely(g, 4) ? draw_choice(g, MUSLIN_STRIPS_WHERE_FEWER, MUSLIN_STRIPS_NEVER)
                                      : MUSLIN_STRIPS_WHERE_FEWER;
-    spec.press = draw_rarely(g, 4) ? draw_choice(g, MUSLIN_PRESS_FREE, MUSLIN_PRESS_OPEN) : MUSLIN_PRESS_FREE;
+    spec.press = draw_rarely(g, 4) ? draw_choice(g, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_OPEN) : MUSLIN_SEAM_PRESS_FREE;
     told_id(g, &tree->nodes, muslin_quilt_join(draw_quilt(g, tree), &spec, children, n, &id, ask(g)), &id);
 }
 

@@ -106,7 +106,7 @@ START_TEST(nine_patches_nest_everywhere)
     /* Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every edge between two of them and
      * one wherever four come together; no exception. */
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     const struct muslin_pressed_totals totals = totals_pressed(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 3, 3));
     ck_assert_int_eq(totals.meetings, 9 * 4 + 12 * 2 + 4);
     ck_assert_int_eq(totals.exceptions, 0);
@@ -185,7 +185,7 @@ END_TEST
 START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_TO_FIRST, MUSLIN_PRESS_TO_FIRST);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
     struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
     struct muslin_pressing_plan *plan = pressed(solution);
     const struct muslin_pressed_totals totals = totals_of(plan);
@@ -215,7 +215,7 @@ START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
     end_sewing(&nine.s);
-    begin_nine(&nine, MUSLIN_PRESS_TO_LAST, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_TO_LAST, MUSLIN_SEAM_PRESS_FREE);
     solution = solved(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 2, 1));
     plan = pressed(solution);
     ck_assert_int_eq(totals_of(plan).exceptions, 2); /* between the blocks: neither can be taken the other way */
@@ -234,7 +234,7 @@ END_TEST
 START_TEST(seams_pressed_open_meet_nothing)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_OPEN);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_OPEN);
     const muslin_id rows[] = { nine.block, nine.block };
     struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_DOWN, rows, 2));
     struct muslin_pressing_plan *plan = pressed(solution);
@@ -245,7 +245,7 @@ START_TEST(seams_pressed_open_meet_nothing)
     size_t n;
     struct muslin_pressed_seam *seams = seams_of(plan, &n);
     ck_assert_int_eq(seams[2].node, nine.inner);
-    ck_assert_int_eq(seams[2].press, MUSLIN_PRESS_APART);
+    ck_assert_int_eq(seams[2].press, MUSLIN_PRESS_OPEN);
     ck_assert_int_eq(seams[2].towards, 0);
     ck_assert_int_eq(seams[2].as_shown, 2);
     ck_assert_int_eq(seams[2].other_way, 0);
@@ -263,7 +263,7 @@ END_TEST
 START_TEST(seams_go_towards_the_darker_side_where_they_may)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     for (int32_t prefer = 0; prefer <= 1; prefer++) {
         struct muslin_solution *solution = solved(nine.s.quilt, nine.inner);
         struct muslin_pressing_plan *plan = pressed_with(solution, 1000, prefer);
@@ -298,7 +298,7 @@ END_TEST
 START_TEST(nesting_comes_before_the_darker_side)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     struct muslin_quilt *quilt = nine.s.quilt;
     struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
     muslin_id trimmed = 0;
@@ -326,7 +326,7 @@ END_TEST
 START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     struct muslin_quilt *quilt = nine.s.quilt;
     const muslin_id other = patch_of(quilt, fabric_so_dark(quilt, 70), nine.s.two, nine.s.two);
     const muslin_id sash = patch_of(quilt, nine.s.blue, fixed_of(quilt, 2 * A_STRIP), nine.s.two);
@@ -366,7 +366,7 @@ END_TEST
 static int32_t other_of_sets(uint32_t flags, int32_t prefer)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     const muslin_id three[] = { nine.light, nine.dark, nine.light };
     struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
     muslin_id row = 0;
@@ -572,6 +572,14 @@ START_TEST(seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_n
     trim.left = 0;
     ck_ok(muslin_quilt_trim(s.quilt, half, &trim, &trimmed, NULL));
     const muslin_id cut[] = { points[0], trimmed };
+    /* Nor does a seam that is trimmed away whole: two rows, of which the upper one goes. */
+    const muslin_id four = join_of(s.quilt, MUSLIN_DOWN, whole, 2);
+    struct muslin_trim_spec deep = MUSLIN_TRIM_SPEC_INIT;
+    muslin_id halved = 0;
+    deep.top = s.two;
+    ck_ok(muslin_quilt_trim(s.quilt, four, &deep, &halved, NULL));
+    const muslin_id below[] = { row, halved };
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, below, 2)).meetings, 3 + 2 + 1);
     ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, cut, 2)).meetings, 0);
     end_sewing(&s);
 }
@@ -637,7 +645,7 @@ static muslin_id field_of(struct sewn *s, int64_t columns, int64_t rows, const m
 START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     muslin_id blocks[13];
     for (int i = 0; i < 13; i++)
         blocks[i] = nine.block;
@@ -672,7 +680,7 @@ START_TEST(exceptions_on_point_are_told_where_they_lie_in_the_field)
     begin_sewing(&s);
     const muslin_id high = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 2 * A_STRIP));
     const muslin_id two[] = { high, high };
-    const muslin_id block = join_pressed(s.quilt, MUSLIN_ACROSS, MUSLIN_PRESS_TO_LAST, two, 2);
+    const muslin_id block = join_pressed(s.quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, two, 2);
     muslin_id blocks[2] = { block, block };
     struct muslin_solution *solution = solved(s.quilt, field_of(&s, 2, 1, blocks));
     struct muslin_pressing_plan *plan = pressed(solution);
@@ -908,7 +916,7 @@ START_TEST(specs_and_outputs_keep_the_rules_of_structs)
 {
     static const struct muslin_pressing_spec initial = MUSLIN_PRESSING_SPEC_INIT;
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     ruled_solution = solved(nine.s.quilt, nine.block);
     const struct ruled ruled = RULED(create_and_total, initial, muslin_pressed_totals);
     ck_struct_rules(&ruled);
@@ -953,7 +961,7 @@ END_TEST
 START_TEST(rows_are_asked_for_and_filled)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_TO_FIRST, MUSLIN_PRESS_TO_FIRST);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
     struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
     struct muslin_pressing_plan *plan = pressed(solution);
     struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
@@ -992,7 +1000,7 @@ static void ck_allocations(struct sewn *s, muslin_id root, int64_t work)
 START_TEST(a_failed_allocation_leaves_nothing_behind)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_PRESS_FREE, MUSLIN_PRESS_FREE);
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     ck_allocations(&nine.s, thrown(&nine.s, 4, 3), 20000);
     ck_allocations(&nine.s, repeat_of(nine.s.quilt, nine.block, 3, 3), 1000);
     muslin_id blocks[13];

@@ -52,7 +52,7 @@ static int64_t keep(struct model *model, muslin_id id, const struct model_node *
 static int64_t model_patch(struct model *model, int width, int height)
 {
     muslin_id cloth = model->cloth[draw(&model->random) % 2];
-    struct model_node node = { PATCH, 0, width, height, MUSLIN_PRESS_FREE, 0, { 0 }, 0, { 0 }, 0, 0 };
+    struct model_node node = { PATCH, 0, width, height, MUSLIN_SEAM_PRESS_FREE, 0, { 0 }, 0, { 0 }, 0, 0 };
     muslin_id id = patch_of(model->quilt, cloth, fixed_of(model->quilt, WHOLE_IN(width)),
                             fixed_of(model->quilt, WHOLE_IN(height)));
     return keep(model, id, &node);
@@ -76,7 +76,7 @@ static int64_t model_turn(struct model *model, int64_t child, int turn)
 {
     const struct model_node *inner = &model->node[child];
     muslin_id id = model->id[child];
-    struct model_node node = { TURN, turn, inner->width, inner->height, MUSLIN_PRESS_FREE, 1, { child }, 0, { 0 },
+    struct model_node node = { TURN, turn, inner->width, inner->height, MUSLIN_SEAM_PRESS_FREE, 1, { child }, 0, { 0 },
                                inner->has_seams, 0 };
     ck_assert_int_ne(inner->kind, TURN);
     if ((turn & 4) != 0)
@@ -113,7 +113,7 @@ static int64_t model_block(struct model *model, int width, int height, int depth
         children[n++] = model_block(model, width_of, height_of, depth - 1);
         length -= part;
     }
-    int press = draw(&model->random) % 16 == 0 ? (int)draw_from(&model->random, 2, 4) : MUSLIN_PRESS_FREE;
+    int press = draw(&model->random) % 16 == 0 ? (int)draw_from(&model->random, 2, 4) : MUSLIN_SEAM_PRESS_FREE;
     return model_join(model, axis, press, children, n);
 }
 
@@ -124,9 +124,9 @@ static int64_t model_four_patch(struct model *model)
     const int64_t other = model_patch(model, 2, 2);
     const int64_t first[] = { square, other };
     const int64_t second[] = { other, square };
-    const int64_t rows[] = { model_join(model, ACROSS, MUSLIN_PRESS_FREE, first, 2),
-                             model_join(model, ACROSS, MUSLIN_PRESS_FREE, second, 2) };
-    return model_join(model, DOWN, MUSLIN_PRESS_FREE, rows, 2);
+    const int64_t rows[] = { model_join(model, ACROSS, MUSLIN_SEAM_PRESS_FREE, first, 2),
+                             model_join(model, ACROSS, MUSLIN_SEAM_PRESS_FREE, second, 2) };
+    return model_join(model, DOWN, MUSLIN_SEAM_PRESS_FREE, rows, 2);
 }
 
 /* A grid of one or two blocks, turned and mirrored by chance. */
@@ -147,11 +147,11 @@ static int64_t model_top(struct model *model)
             int turn = draw(&model->random) % 2 == 0 ? 0 : (int)draw_from(&model->random, 0, 7);
             across[column] = model_turn(model, block, turn);
         }
-        down[row] = model_join(model, ACROSS, MUSLIN_PRESS_FREE, across, columns);
+        down[row] = model_join(model, ACROSS, MUSLIN_SEAM_PRESS_FREE, across, columns);
         if (row > 0 && draw(&model->random) % 3 == 0)
             down[row] = down[0];
     }
-    return model_join(model, DOWN, MUSLIN_PRESS_FREE, down, rows);
+    return model_join(model, DOWN, MUSLIN_SEAM_PRESS_FREE, down, rows);
 }
 
 /* ---- every copy laid out ------------------------------------------------------------------------------------------ */
@@ -311,7 +311,7 @@ static int meet(const struct laid *line, const struct laid *a, const struct laid
 
 static void add(struct meetings *meetings, const struct laid *line, const struct laid *a, const struct laid *b)
 {
-    if (a->press == MUSLIN_PRESS_OPEN || b->press == MUSLIN_PRESS_OPEN) {
+    if (a->press == MUSLIN_SEAM_PRESS_OPEN || b->press == MUSLIN_SEAM_PRESS_OPEN) {
         meetings->open++;
         return;
     }
@@ -351,7 +351,7 @@ static int is_as_asked(const struct table *table, uint32_t ways)
     for (int i = 0; i < table->count; i++) {
         const struct laid *laid = &table->laid[i];
         int way = is_odd(laid->bits & ways);
-        if ((laid->press == MUSLIN_PRESS_TO_FIRST && way) || (laid->press == MUSLIN_PRESS_TO_LAST && !way))
+        if ((laid->press == MUSLIN_SEAM_PRESS_TO_FIRST && way) || (laid->press == MUSLIN_SEAM_PRESS_TO_LAST && !way))
             return 0;
     }
     return 1;
@@ -413,7 +413,7 @@ static uint32_t ways_of(const struct model *model, const struct muslin_pressing_
 static int asks_within(const struct model *model, int64_t number)
 {
     const struct model_node *node = &model->node[number];
-    if (node->press == MUSLIN_PRESS_TO_FIRST || node->press == MUSLIN_PRESS_TO_LAST)
+    if (node->press == MUSLIN_SEAM_PRESS_TO_FIRST || node->press == MUSLIN_SEAM_PRESS_TO_LAST)
         return 1;
     for (int k = 0; k < node->children; k++)
         if (asks_within(model, node->child[k]))
@@ -428,7 +428,7 @@ static uint32_t ways_in_turn(const struct model *model, int64_t root)
     for (int64_t number = 1; number <= root; number++) {
         const struct model_node *node = &model->node[number];
         for (int k = 0; node->held && k < node->children; k++) {
-            if (node->kind != TURN && k + 1 < node->children && node->press == MUSLIN_PRESS_TO_LAST)
+            if (node->kind != TURN && k + 1 < node->children && node->press == MUSLIN_SEAM_PRESS_TO_LAST)
                 ways |= UINT32_C(1) << (node->seam_bit + k);
             if (node->kind != TURN && k % 2 == 1 && !asks_within(model, node->child[k]))
                 ways |= UINT32_C(1) << node->place_bit[k];
@@ -449,7 +449,7 @@ static void ck_copies(const struct muslin_pressing_plan *plan, const struct tabl
             const struct laid *laid = &table->laid[k];
             if (laid->node != muslin_id_number(seams[i].node) || laid->seam != seams[i].seam)
                 continue;
-            int is_other = laid->press != MUSLIN_PRESS_OPEN && is_odd(laid->places & ways);
+            int is_other = laid->press != MUSLIN_SEAM_PRESS_OPEN && is_odd(laid->places & ways);
             as_shown += !is_other;
             other_way += is_other;
         }

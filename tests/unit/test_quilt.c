@@ -520,7 +520,7 @@ START_TEST(joins_have_their_rules)
     spec.piecing = MUSLIN_STRIPS_NEVER;
     spec.press = 5;
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 2, &out, NULL), MUSLIN_ERR_CHOICE);
-    spec.press = MUSLIN_PRESS_OPEN;
+    spec.press = MUSLIN_SEAM_PRESS_OPEN;
     spec.pad = 1;
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 2, &out, NULL), MUSLIN_ERR_STRUCT_TAIL);
     spec.pad = 0;

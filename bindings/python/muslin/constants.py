@@ -994,7 +994,7 @@ class Press(Choice):
     RIGHT = 2
     UP = 3
     DOWN = 4
-    APART = 5  # open
+    OPEN = 5  # open
 
 
 class OtherWay(Choice):
