@@ -81,7 +81,7 @@ static muslin_id sew(struct design *d, int32_t axis, int32_t press, const muslin
 
 muslin_id join(struct design *d, int32_t axis, const muslin_id *children, size_t n)
 {
-    return sew(d, axis, MUSLIN_PRESS_FREE, children, n);
+    return sew(d, axis, MUSLIN_SEAM_PRESS_FREE, children, n);
 }
 
 muslin_id turn(struct design *d, muslin_id node, int32_t quarter_turns)
@@ -119,8 +119,8 @@ static muslin_id layer(struct design *d, muslin_id centre, const struct muslin_l
     must(muslin_quilt_extent(d->quilt, centre, beside ? MUSLIN_DOWN : MUSLIN_ACROSS, &length, &problem), &problem);
     two[comes_first] = centre;
     two[!comes_first] = patch(d, log->fabric, beside ? log->width : length, beside ? length : log->width);
-    return sew(d, beside ? MUSLIN_ACROSS : MUSLIN_DOWN, comes_first ? MUSLIN_PRESS_TO_FIRST : MUSLIN_PRESS_TO_LAST,
-               two, 2);
+    return sew(d, beside ? MUSLIN_ACROSS : MUSLIN_DOWN,
+               comes_first ? MUSLIN_SEAM_PRESS_TO_FIRST : MUSLIN_SEAM_PRESS_TO_LAST, two, 2);
 }
 
 muslin_id border(struct design *d, muslin_id centre, muslin_id fabric, muslin_id width, const char *name)

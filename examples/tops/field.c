@@ -102,8 +102,12 @@ static void add_pressed_within(struct line *line, const struct field *field)
         add(line, "Press the seams within rows towards %s", letter(field->sheet, part.node, text));
     else if (to_main == 0)
         add(line, "Press the seams within rows away from %s", letter(field->sheet, part.node, text));
-    else
-        add(line, "Press the seams within one row to the left, within the next to the right, and so on");
+    else {
+        add(line, "Press the seams at the upper left of the blocks but the first, from left to right along the top row of "
+            "blocks and so on, then of the squares between them, then of the side triangles at the right and at the "
+            "bottom: ");
+        add_runs(line, field->seams, (size_t)count);
+    }
 }
 
 /* Then the seams below each row, from the upper right, and those of the corners: upper left, lower right, upper right,

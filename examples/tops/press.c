@@ -52,8 +52,7 @@ static int all_alike(const struct muslin_pressed_seam *seams, size_t count)
     return 1;
 }
 
-/* "seams 1 to 4 to the right; seam 5 to the left". */
-static void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count)
+void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count)
 {
     for (size_t i = 0, next; i < count; i = next) {
         for (next = i + 1; next < count && seams[next].press == seams[i].press; next++) {

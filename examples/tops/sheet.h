@@ -106,6 +106,8 @@ void print_summary(const struct sheet *sheet);
 /* The seams of a node, in their order; how many of its copies are pressed the other way. */
 const struct muslin_pressed_seam *seams_of(const struct sheet *sheet, muslin_id node, size_t *count);
 const char *direction(int32_t press);
+/* "seams 1 to 4 to the right; seam 5 to the left". */
+void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count);
 /* 1: the plan says how its seams are pressed, 0: its recipe does. */
 int is_pressed_by_plan(const struct unit *unit);
 
