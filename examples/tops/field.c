@@ -103,9 +103,9 @@ static void add_pressed_within(struct line *line, const struct field *field)
     else if (to_main == 0)
         add(line, "Press the seams within rows away from %s", letter(field->sheet, part.node, text));
     else {
-        add(line, "Press the seams at the upper left of the blocks but the first, from left to right along the top row of "
-            "blocks and so on, then of the squares between them, then of the side triangles at the right and at the "
-            "bottom: ");
+        add(line, "Press the seams at the upper left of the blocks but the first, from left to right along the top row "
+            "of blocks and so on, then of the squares between them, then of the side triangles at the right and at "
+            "the bottom: ");
         add_runs(line, field->seams, (size_t)count);
     }
 }
