@@ -84,6 +84,7 @@ void msl_set_in_size(struct msl_solving *solving, uint32_t node)
     const muslin_len allowance = msl_value_of(solution, MSL_ALLOWANCE);
     struct msl_size *size = msl_size_of(solution, node);
     *size = *s.centre;
+    size->exact &= msl_measures_exact(solution, node);
     size->width += s.width[MSL_LEFT] + s.width[MSL_RIGHT];
     size->height += s.width[MSL_TOP] + s.width[MSL_BOTTOM];
     size->across += has(&s, MSL_LEFT) + has(&s, MSL_RIGHT);

@@ -137,7 +137,7 @@ muslin_status muslin_solution_totals(const struct muslin_solution *solution, str
     const struct sums sums = sum_nodes(solution);
     struct muslin_totals totals = { sizeof totals, 0, root->patches * solution->spec.tops, sums.nodes,
                                     2 * root->width * root->height, (int64_t)sums.area, sums.bound, 0, 0, 0, 0, 0,
-                                    sums.bound == 0 };
+                                    sums.bound == 0 && root->exact };
     count_rows(solution, &totals);
     msl_write_struct(out, &totals, sizeof totals);
     return MUSLIN_OK;
