@@ -314,6 +314,7 @@ static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)
     row->half += more->half;
     row->three_quarter += more->three_quarter;
     row->scattered += more->scattered;
+    row->warnings |= more->warnings;
 }
 
 /* Without direction a rectangle may be cut either way. */
@@ -329,9 +330,10 @@ static void warn(const struct muslin_solution *s, struct muslin_cut *row)
     int shows = (row->quarter + row->three_quarter > 0 && msl_print_shows(s, fabric, 1)) ||
                 (row->half > 0 && msl_print_shows(s, fabric, 2)) ||
                 (row->scattered > 0 && print_of(s, row) != MUSLIN_PRINT_NONE);
-    row->warnings = shows ? MUSLIN_WARN_PRINT_TURNED : 0;
-    if (length_of(s, row) > s->widths[fabric - 1])
-        row->warnings |= MUSLIN_WARN_LONGER_THAN_WIDTH;
+    int small = row->surplus_width < 0 || row->surplus_height < 0;
+    row->warnings |= shows ? MUSLIN_WARN_PRINT_TURNED : 0;
+    row->warnings |= small ? MUSLIN_WARN_BELOW_EXACT : 0;
+    row->warnings |= length_of(s, row) > s->widths[fabric - 1] ? MUSLIN_WARN_LONGER_THAN_WIDTH : 0;
 }
 
 /* Notes that the last row of the list needs a node, once. */

@@ -141,8 +141,8 @@ struct muslin_totals {
     uint32_t warnings;         /* all that its rows carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
-/* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts. Example: a 36 in
- * square top of 81 patches. Since 0.1. */
+/* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
+ * Example: a 36 in square top of 81 patches. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
                                                 struct muslin_problem *problem);
 
@@ -237,7 +237,9 @@ struct muslin_cut {
                                   side; else 0 */
     uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or,
                                   scattered, may lie so. MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a
-                                  fabric without direction the longer side, passes the fabric's usable width */
+                                  fabric without direction the longer side, passes the fabric's usable width;
+                                  MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit
+                                  whose outer edges lie on the bias */
     int32_t pad;
 };
 /* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in

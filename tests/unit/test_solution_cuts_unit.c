@@ -960,6 +960,48 @@ START_TEST(every_allocation_may_fail)
 }
 END_TEST
 
+/* A half-square of 3 in: exact squares are (3 + 1/2 + 1/(2 sqrt 2)) = 3.8536 in; down to 1/4 in they are cut 3 3/4. */
+START_TEST(what_a_recipe_warns_of_is_told_of_its_cuts)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    const muslin_id fabrics[] = { sewn.blue, sewn.white };
+    const struct {
+        int32_t method;
+        int32_t direction;
+        uint32_t warnings;
+    } cases[] = {
+        { MUSLIN_METHOD_TWO_AT_A_TIME, MUSLIN_ROUND_UP, 0 },
+        { MUSLIN_METHOD_TWO_AT_A_TIME, MUSLIN_ROUND_DOWN, MUSLIN_WARN_BELOW_EXACT },
+        { MUSLIN_METHOD_FOUR_ALL_ROUND, MUSLIN_ROUND_UP, MUSLIN_WARN_BIAS_EDGE },
+        { MUSLIN_METHOD_FOUR_ALL_ROUND, MUSLIN_ROUND_DOWN, MUSLIN_WARN_BIAS_EDGE | MUSLIN_WARN_BELOW_EXACT },
+    };
+    spec.width = fixed_of(sewn.quilt, WHOLE_IN(3));
+    for (size_t i = 0; i < COUNT_OF(cases); i++) {
+        struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+        struct muslin_solution *solution = NULL;
+        struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+        struct muslin_cut rows[2];
+        size_t count = 0;
+        muslin_id unit = 0;
+        spec.method = cases[i].method;
+        solve.direction = cases[i].direction;
+        solve.grid = IN(0, 1, 4);
+        ck_ok(muslin_quilt_unit(sewn.quilt, &spec, fabrics, 2, &unit, NULL));
+        ck_ok(muslin_solution_create(sewn.quilt, unit, &solve, NULL, 0, 0, &solution, NULL));
+        ck_ok(muslin_solution_cuts(solution, rows, sizeof rows[0], 2, &count, NULL));
+        ck_ok(muslin_solution_totals(solution, &totals, NULL));
+        ck_assert_uint_eq(count, 2);
+        ck_assert_uint_eq(rows[0].warnings, cases[i].warnings);
+        ck_assert_uint_eq(rows[1].warnings, cases[i].warnings);
+        ck_assert_uint_eq(totals.warnings, cases[i].warnings);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 Suite *solution_cuts_unit_suite(void)
 {
     Suite *suite = suite_create("what a solved tree's units and fields are cut from");
@@ -972,6 +1014,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(units, long_pieces_of_units_and_rows_are_told);
     tcase_add_test(units, split_quarters_make_both_hands);
     tcase_add_test(units, prints_of_whole_rectangles_are_counted);
+    tcase_add_test(units, what_a_recipe_warns_of_is_told_of_its_cuts);
     suite_add_tcase(suite, units);
     TCase *others = tcase_create("others");
     tcase_add_test(others, templates_are_cut_from_the_rectangle_round_them);

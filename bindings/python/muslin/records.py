@@ -6164,7 +6164,8 @@ class Cut:
     region: of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0
     warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
         MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a fabric without direction the longer side, passes
-        the fabric's usable width
+        the fabric's usable width; MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit whose
+        outer edges lie on the bias
     """
 
     fabric: Id
