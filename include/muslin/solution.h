@@ -135,7 +135,7 @@ struct muslin_totals {
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */
     int64_t strip_sets;        /* rows of muslin_solution_strip_sets() */
-    uint32_t warnings;         /* all that its rows carry */
+    uint32_t warnings;         /* all that the rows of cuts, and of strip sets that are used, carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
 /* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts. Example: a 36 in
