@@ -138,8 +138,8 @@ struct muslin_totals {
     uint32_t warnings;         /* all that the rows of cuts, and of strip sets that are used, carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
-/* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts. Example: a 36 in
- * square top of 81 patches. Since 0.1. */
+/* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
+ * Example: a 36 in square top of 81 patches. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
                                                 struct muslin_problem *problem);
 
