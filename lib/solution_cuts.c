@@ -39,6 +39,13 @@ void msl_take_piece(struct muslin_cut *cut, const struct muslin_unit_piece *piec
     cut->angle = piece->angle;
 }
 
+void msl_count_blanks(struct muslin_cut *cut)
+{
+    cut->count = msl_divided_up(cut->scattered, cut->gives);
+    cut->pieces = cut->count * cut->gives;
+    cut->spare = cut->pieces - cut->scattered;
+}
+
 void msl_add_cut(struct msl_solving *solving, const struct muslin_cut *cut)
 {
     struct muslin_solution *s = solving->solution;
@@ -304,6 +311,7 @@ static int is_same_cut(const struct muslin_cut *a, const struct muslin_cut *b)
     return !list_is_before(first, second, TRAITS);
 }
 
+/* Fields share blanks that are cut again: what one leaves over another uses. Units have shared theirs already. */
 static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)
 {
     row->count += more->count;
@@ -315,6 +323,8 @@ static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)
     row->three_quarter += more->three_quarter;
     row->scattered += more->scattered;
     row->warnings |= more->warnings;
+    if (row->again != MUSLIN_AGAIN_NO && row->source != MUSLIN_CUT_UNIT)
+        msl_count_blanks(row);
 }
 
 /* Without direction a rectangle may be cut either way. */

@@ -117,8 +117,8 @@ struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t n
     return part;
 }
 
-/* Between children k and k + 1, as long as the longer of the two edges; sewn from raw edge to raw edge of the longer one as
- * it is before sewing. */
+/* Between children k and k + 1, as long as the longer of the two edges; sewn from raw edge to raw edge of the longer
+ * one as it is before sewing. */
 struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t node, int64_t k)
 {
     const int32_t *args = msl_node_args(solution->quilt, node);

@@ -122,7 +122,7 @@ static void count_rows(const struct muslin_solution *solution, struct muslin_tot
     for (uint64_t i = 0; i < solution->cuts.used; i++)
         totals->warnings |= cuts[i].warnings;
     for (uint64_t i = 0; i < solution->sets.used; i++)
-        totals->warnings |= sets[i].warnings;
+        totals->warnings |= sets[i].used ? sets[i].warnings : 0;
 }
 
 muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,

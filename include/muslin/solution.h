@@ -138,7 +138,7 @@ struct muslin_totals {
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */
     int64_t strip_sets;        /* rows of muslin_solution_strip_sets() */
-    uint32_t warnings;         /* all that its rows carry */
+    uint32_t warnings;         /* all that the rows of cuts, and of strip sets that are used, carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
 /* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
@@ -245,10 +245,11 @@ struct muslin_cut {
 /* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in
  * all but counts are one row (templates of one shape only). Units alike in size, kind, method and fabrics share their
  * recipes, whatever their nodes are called. Mitred strips that are mitred alike at both ends are one row on whichever
- * sides they lie; where the ends differ, side and hand stay apart. Rectangles round templates and mitred strips have
- * their raw outline's corners, to the nearest tick. The half-triangles at the ends of 60 degree rows are cut in pairs
- * from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2, E = 2 s + u, rounded once. Source:
- * geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
+ * sides they lie; where the ends differ, side and hand stay apart. Fields on point share equal squares for setting
+ * triangles, and 60 degree rows equal rectangles for half-triangles: what all need together is rounded up. Rectangles
+ * round templates and mitred strips have their raw outline's corners, to the nearest tick. The half-triangles at the
+ * ends of 60 degree rows are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2,
+ * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);

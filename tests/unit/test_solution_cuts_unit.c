@@ -639,6 +639,37 @@ START_TEST(setting_triangles_come_from_squares)
 END_TEST
 
 /* Against setting.h for every policy, with set-off; copies share their squares. */
+/* One block above another and two side by side have two side triangles each: one square, cut twice, gives all four.
+ * Three of the first and one of the second, eight; with a third of another size, whose square is its own. */
+START_TEST(fields_share_squares_for_their_triangles)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    begin_sewing(&sewn);
+    solve.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    const muslin_id upright = point_of(&sewn, 1, 2, WHOLE_IN(6), 0);
+    const muslin_id lying = point_of(&sewn, 2, 1, WHOLE_IN(6), 0);
+    const muslin_id small = point_of(&sewn, 2, 1, WHOLE_IN(3), 0);
+    const muslin_id all[] = { upright, lying, small, upright, upright };
+    list_with(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, all, 2), &solve);
+    const struct muslin_cut *side = cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4));
+    ck_counts(side, 1, 4, 0);
+    ck_assert_int_eq(side->nodes, 2);
+    ck_assert_int_eq(side->first_node, upright);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.white, IN(5, 1, 8), IN(5, 1, 8)), 4, 8, 0);
+    end_list(&listed);
+    solve.tops = 3;
+    list_with(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, all, 5), &solve);
+    /* 3 tops x (3 + 1) fields x 2 */
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4)), 6, 24, 0);
+    /* 3 x 2 from a square of 3 sqrt 2 + 1 1/4 = 5.49, 5 1/2 in */
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(5, 1, 2), IN(5, 1, 2)), 2, 8, 2);
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 START_TEST(setting_triangles_are_those_of_the_setting)
 {
     static struct listed listed;
@@ -795,6 +826,13 @@ START_TEST(ends_of_rows_are_cut_in_pairs_from_rectangles)
         ck_assert_int_eq(cut->shape, MUSLIN_CUT_RECTANGLE);
         ck_counts(cut, 2, 4, 1); /* three of each hand */
     }
+    end_list(&listed);
+    /* one of each hand more, in other rows, are the ones to spare */
+    const muslin_id both[] = { triangles_of(&sewn, 5, 3, 1, WHOLE_IN(3)), triangles_of(&sewn, 5, 1, 1, WHOLE_IN(3)) };
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_DOWN, both, 2));
+    ck_counts(&listed.cuts[1], 2, 4, 0);
+    ck_counts(&listed.cuts[2], 2, 4, 0);
+    ck_assert_int_eq(listed.cuts[2].nodes, 2);
     end_list(&listed);
     struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
     solve.policy = MUSLIN_ALLOWANCE_OVERSIZE;
@@ -1022,6 +1060,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(others, strips_mitred_alike_are_one_row);
     tcase_add_test(others, an_attic_window_has_strips_with_one_mitre);
     tcase_add_test(others, setting_triangles_come_from_squares);
+    tcase_add_test(others, fields_share_squares_for_their_triangles);
     tcase_add_test(others, setting_triangles_are_those_of_the_setting);
     tcase_add_test(others, an_addition_too_small_for_setting_triangles_is_refused);
     tcase_add_test(others, sixty_degree_pieces_are_cut_from_strips);

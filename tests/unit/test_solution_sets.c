@@ -548,6 +548,30 @@ START_TEST(strip_sets_are_rows_asked_for_and_filled)
 }
 END_TEST
 
+/* A segment of 2 1/2 in: 16 from 40 in, on the edge. One pair alone is cut by itself, so that is no matter; 16 are a
+ * whole set. */
+START_TEST(sets_that_are_not_used_give_no_warning_of_the_whole)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_id two[] = { patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two),
+                              patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two) };
+    const muslin_id pair = join_of(sewn.quilt, MUSLIN_ACROSS, two, 2);
+    for (int used = 0; used <= 1; used++) {
+        struct muslin_totals totals = { .size = sizeof totals };
+        list_of(&listed, sewn.quilt, used ? repeat_of(sewn.quilt, pair, 4, 4) : pair);
+        ck_assert_uint_eq(listed.set_count, 1);
+        ck_assert_int_eq(listed.sets[0].used, used);
+        ck_assert_uint_eq(listed.sets[0].warnings, MUSLIN_WARN_NO_SLACK);
+        ck_ok(muslin_solution_totals(listed.solution, &totals, NULL));
+        ck_assert_uint_eq(totals.warnings, used ? MUSLIN_WARN_NO_SLACK : 0);
+        end_list(&listed);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 Suite *solution_sets_suite(void)
 {
     Suite *suite = suite_create("strip sets of a solved tree");
@@ -561,6 +585,7 @@ Suite *solution_sets_suite(void)
     tcase_add_test(found, a_patch_wider_than_the_cloth_is_cut_the_other_way);
     tcase_add_test(found, trims_and_the_fold_lower_the_yield);
     tcase_add_test(found, the_narrowest_fabric_rules);
+    tcase_add_test(found, sets_that_are_not_used_give_no_warning_of_the_whole);
     suite_add_tcase(suite, found);
     TCase *used = tcase_create("used");
     tcase_add_test(used, at_least_half_of_a_set_must_be_needed);
