@@ -6063,7 +6063,7 @@ class Totals:
     eased: ... and that are
     cuts: rows of muslin_solution_cuts()
     strip_sets: rows of muslin_solution_strip_sets()
-    warnings: all that its rows carry
+    warnings: all that the rows of cuts, and of strip sets that are used, carry
     exact: 1 when nothing in it was rounded
     """
 
