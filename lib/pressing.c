@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include "pressing_inside.h"
+#include "unit_inside.h"
 
 enum { PRESSING_SPEC_LEAST = sizeof(struct muslin_pressing_spec) };
 
@@ -54,11 +55,67 @@ static int64_t places_of(const struct muslin_pressing_plan *plan, uint32_t node)
     return parts;
 }
 
+/* What a seam joins: how dark it is (0: several fabrics, or not stated), and its region in a unit. */
+struct joined {
+    int32_t darkness;
+    int32_t region;
+};
+
+static int32_t darkness_of(const struct muslin_solution *s, uint32_t node)
+{
+    const struct msl_row *row = msl_node_row(s->quilt, node);
+    while (row->kind == MUSLIN_NODE_TURN || row->kind == MUSLIN_NODE_TRIM) {
+        node = msl_part(s, node, 0).node;
+        row = msl_node_row(s->quilt, node);
+    }
+    if (row->kind != MUSLIN_NODE_PATCH)
+        return 0;
+    return s->quilt->fabrics[msl_node_args(s->quilt, node)[PATCH_FABRIC] - 1].darkness;
+}
+
+/* Number `which` of a node's pieces and parts. */
+static struct joined joined_of(const struct muslin_solution *s, uint32_t node, int64_t which)
+{
+    const int64_t pieces = msl_pieces(s, node);
+    if (which >= pieces)
+        return (struct joined){ darkness_of(s, msl_part(s, node, which - pieces).node), 0 };
+    struct msl_ring ring;
+    msl_outline(s, node, which, MUSLIN_STAGE_FINISHED, &ring);
+    return (struct joined){ s->quilt->fabrics[ring.fabric - 1].darkness, ring.region };
+}
+
+static int is_unit(const struct muslin_solution *s, uint32_t node)
+{
+    return msl_node_row(s->quilt, node)->kind == MUSLIN_NODE_UNIT;
+}
+
+/* How a recipe presses a seam of its unit: towards its first piece (1) or its second (2), or open (0). The long seam of a
+ * quarter-square is opened, the short ones that end in its middle are not. */
+static uint8_t recipe_way(const struct muslin_solution *s, uint32_t node, const struct msl_seam *seam)
+{
+    const int32_t *args = msl_node_args(s->quilt, node);
+    const struct msl_size *size = msl_size_of(s, node);
+    const int from_middle = 2 * seam->from_x == size->width || 2 * seam->to_x == size->width;
+    if (args[UNIT_KIND] == MUSLIN_UNIT_QUARTER_SQUARE && !from_middle)
+        return 0;
+    const int32_t first = joined_of(s, node, seam->first).region;
+    const int32_t towards = msl_unit_pressed_to(args[UNIT_KIND], args[UNIT_METHOD], first,
+                                                joined_of(s, node, seam->second).region);
+    return towards == 0 ? 0 : towards == first ? 1 : 2;
+}
+
+/* Whether every copy of the node must be pressed as it is shown. */
 static int asks_for_a_way(const struct muslin_pressing_plan *plan, uint32_t node, int64_t seams)
 {
     const int32_t *args = msl_node_args(plan->solution->quilt, node);
     int32_t press = is_join(plan, node) ? args[JOIN_PRESS] : MUSLIN_SEAM_PRESS_FREE;
-    return seams > 0 && (press == MUSLIN_SEAM_PRESS_TO_FIRST || press == MUSLIN_SEAM_PRESS_TO_LAST);
+    int asks = seams > 0 && (press == MUSLIN_SEAM_PRESS_TO_FIRST || press == MUSLIN_SEAM_PRESS_TO_LAST);
+    const int64_t of_recipe = plan->spec.units != 0 && is_unit(plan->solution, node) ? seams : 0;
+    for (int64_t k = 0; k < of_recipe; k++) {
+        const struct msl_seam seam = msl_seam(plan->solution, node, k);
+        asks |= recipe_way(plan->solution, node, &seam) != 0;
+    }
+    return asks;
 }
 
 /* What a node holds. Returns its own seams; nodes that the root does not hold have nothing. */
@@ -177,45 +234,24 @@ static void press_in_turn(const struct muslin_pressing_plan *plan, uint8_t *ways
     }
 }
 
-/* What a seam joins: how dark it is (0: several fabrics, or not stated), and its region in a unit. */
-struct joined {
-    int32_t darkness;
-    int32_t region;
-};
-
-static int32_t darkness_of(const struct muslin_solution *s, uint32_t node)
-{
-    const struct msl_row *row = msl_node_row(s->quilt, node);
-    while (row->kind == MUSLIN_NODE_TURN || row->kind == MUSLIN_NODE_TRIM) {
-        node = msl_part(s, node, 0).node;
-        row = msl_node_row(s->quilt, node);
-    }
-    if (row->kind != MUSLIN_NODE_PATCH)
-        return 0;
-    return s->quilt->fabrics[msl_node_args(s->quilt, node)[PATCH_FABRIC] - 1].darkness;
-}
-
-/* Number `which` of a node's pieces and parts. */
-static struct joined joined_of(const struct muslin_solution *s, uint32_t node, int64_t which)
-{
-    const int64_t pieces = msl_pieces(s, node);
-    if (which >= pieces)
-        return (struct joined){ darkness_of(s, msl_part(s, node, which - pieces).node), 0 };
-    struct msl_ring ring;
-    msl_outline(s, node, which, MUSLIN_STAGE_FINISHED, &ring);
-    return (struct joined){ s->quilt->fabrics[ring.fabric - 1].darkness, ring.region };
-}
-
-/* Towards the darker side; of a unit whose fabrics do not tell, towards its first region. */
+/* Towards the darker side; of a unit whose fabrics do not tell, as its recipe says. */
 static uint8_t wish_of(const struct muslin_solution *s, uint32_t node, const struct msl_seam *seam)
 {
     const struct joined first = joined_of(s, node, seam->first);
     const struct joined second = joined_of(s, node, seam->second);
     if (first.darkness > 0 && second.darkness > 0 && first.darkness != second.darkness)
         return first.darkness > second.darkness ? 1 : 2;
-    if (msl_node_row(s->quilt, node)->kind != MUSLIN_NODE_UNIT || (first.region == 1) == (second.region == 1))
-        return 0;
-    return first.region == 1 ? 1 : 2;
+    return is_unit(s, node) ? recipe_way(s, node, seam) : 0;
+}
+
+/* A unit's seam held to its recipe. */
+static struct msl_seam_way held_way(const struct muslin_solution *s, uint32_t node, const struct msl_seam *seam)
+{
+    const uint8_t towards = recipe_way(s, node, seam);
+    struct msl_seam_way way = { towards == 2, MSL_HELD_ASKED, towards, 0 };
+    if (towards == 0)
+        way.held = MSL_HELD_OPEN;
+    return way;
 }
 
 static void ask_seams(struct muslin_pressing_plan *plan, uint32_t node)
@@ -232,6 +268,8 @@ static void ask_seams(struct muslin_pressing_plan *plan, uint32_t node)
         const struct msl_seam seam = msl_seam(plan->solution, node, k);
         if (plan->spec.prefer != 0 && way.held != MSL_HELD_OPEN)
             way.wish = wish_of(plan->solution, node, &seam);
+        if (plan->spec.units != 0 && is_unit(plan->solution, node))
+            way = held_way(plan->solution, node, &seam);
         plan->seam[msl_pressed(plan, node)->first_seam + k] = way;
     }
 }
@@ -404,7 +442,7 @@ muslin_status muslin_pressing_create(const struct muslin_solution *solution, con
         return check.status;
     msl_want_between(&check, MUSLIN_ARG_WORK_LIMIT, in.work_limit, 0, WORK_MOST);
     msl_want_choice(&check, MUSLIN_ARG_PREFER, in.prefer, 0, 1);
-    msl_want_pad(&check, in.pad);
+    msl_want_choice(&check, MUSLIN_ARG_UNITS, in.units, 0, 1);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct muslin_pressing_plan *plan = begin_plan(&check, solution, &in);

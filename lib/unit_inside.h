@@ -44,4 +44,7 @@ int32_t msl_unit_patches(int32_t kind);
 struct msl_unit_patch msl_unit_patch(const struct muslin_unit_spec *spec, int32_t hand, int32_t stage, int32_t patch,
                                      muslin_len *x, muslin_len *y);
 
+/* The region towards which the recipe presses a seam between these two, 0 where it presses it open. */
+int32_t msl_unit_pressed_to(int32_t kind, int32_t method, int32_t first, int32_t second);
+
 #endif

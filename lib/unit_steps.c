@@ -160,12 +160,26 @@ static const struct course courses[] = {
 };
 
 /* Every recipe that a spec can ask for has its course. */
-static const struct course *course_of(const struct muslin_unit_spec *spec)
+static const struct course *course_of(int32_t kind, int32_t method)
 {
     const struct course *course = courses;
-    while (course->kind != spec->kind || course->method != spec->method)
+    while (course->kind != kind || course->method != method)
         course++;
     return course;
+}
+
+int32_t msl_unit_pressed_to(int32_t kind, int32_t method, int32_t first, int32_t second)
+{
+    const struct course *course = course_of(kind, method);
+    for (uint32_t i = course->steps; i > 0; i--) { /* the last step that can mean it: inner seams are pressed earlier */
+        const struct step *step = &steps[course->first + i - 1];
+        int32_t region = step->region; /* of PRESS_TO alone; what is folded back covers its seam */
+        if (step->step == MUSLIN_SEW_FOLD_BACK)
+            region = step->piece;
+        if (region != 0 && (region == first) != (region == second))
+            return region;
+    }
+    return 0;
 }
 
 /* ---- rows -------------------------------------------------------------------------------------------------------- */
@@ -276,7 +290,7 @@ muslin_status muslin_unit_steps(const struct muslin_unit_spec *spec, struct musl
     msl_unit_read(&check, &in, spec);
     if (check.status != MUSLIN_OK)
         return check.status;
-    const struct course *course = course_of(&in);
+    const struct course *course = course_of(in.kind, in.method);
     size_t needed = (size_t)course->steps + (course->trim != 0);
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
         return check.status;

@@ -40,9 +40,10 @@ struct muslin_pressing_spec {
     uint32_t flags;      /* 0 */
     int64_t work_limit;  /* steps of the search, 0 .. 2^40; when it runs out the best plan so far stands */
     int32_t prefer;      /* 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers */
-    int32_t pad;         /* 0 */
+    int32_t units;       /* 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are
+                            preferred, where their fabrics do not say which is darker, and give way to nesting */
 };
-/* Two million steps, towards the dark. */
+/* Two million steps, towards the dark, units as nesting wants them. */
 #define MUSLIN_PRESSING_SPEC_INIT { sizeof(struct muslin_pressing_spec), 0, 2000000, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);

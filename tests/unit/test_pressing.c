@@ -487,7 +487,7 @@ static muslin_id unit_of(struct sewn *s, int32_t kind, int32_t method, muslin_id
     return id;
 }
 
-/* Both seams of a flying goose go to the goose, its first region. At its point both meet the upright seam above. */
+/* Both seams of a flying goose go to its triangles, as its recipe says. At its point both meet the upright seam above. */
 START_TEST(two_slanted_seams_at_one_point_both_meet_what_is_there)
 {
     struct sewn s;
@@ -510,7 +510,7 @@ START_TEST(two_slanted_seams_at_one_point_both_meet_what_is_there)
     ck_assert_int_ne(seams[0].towards, seams[1].towards);
     for (size_t i = 0; i < n; i++) {
         const int is_left = seams[i].from_x < A_STRIP || seams[i].to_x < A_STRIP;
-        ck_assert_int_eq(seams[i].press, is_left ? MUSLIN_PRESS_RIGHT : MUSLIN_PRESS_LEFT);
+        ck_assert_int_eq(seams[i].press, is_left ? MUSLIN_PRESS_LEFT : MUSLIN_PRESS_RIGHT);
         ck_assert_int_eq(seams[i].preferred, 1);
     }
     free(seams);
@@ -934,12 +934,11 @@ START_TEST(specs_and_outputs_keep_the_rules_of_structs)
         OUTSIDE(muslin_pressing_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
         REFUSAL(muslin_pressing_spec, prefer, -1, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
         REFUSAL(muslin_pressing_spec, prefer, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
+        REFUSAL(muslin_pressing_spec, units, -1, MUSLIN_ERR_CHOICE, MUSLIN_ARG_UNITS),
+        REFUSAL(muslin_pressing_spec, units, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_UNITS),
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
-    struct muslin_pressing_spec padded = MUSLIN_PRESSING_SPEC_INIT;
     struct muslin_pressing_plan *plan = NULL;
-    padded.pad = 1;
-    ck_status(muslin_pressing_create(ruled_solution, &padded, &plan, NULL), MUSLIN_ERR_STRUCT_TAIL);
     ck_status(muslin_pressing_create(NULL, &initial, &plan, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_pressing_create(ruled_solution, &initial, NULL, NULL), MUSLIN_ERR_NULL);
     ck_assert_ptr_null(plan);
@@ -1034,6 +1033,101 @@ START_TEST(a_failed_allocation_leaves_nothing_behind)
 }
 END_TEST
 
+/* ---- units held to their recipes -------------------------------------------------------------------------------- */
+
+/* Seams of a unit by the regions between which they lie, as muslin_unit_steps() presses them; `open` counts those that are
+ * opened, `first` and `second` those that go towards the piece of the region named. */
+struct held_case {
+    int32_t kind;
+    int32_t method;
+    size_t fabrics;
+    int open;
+    int closed;
+};
+
+START_TEST(units_can_be_held_to_their_recipes)
+{
+    static const struct held_case cases[] = {
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, 2, 0, 1 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_BIAS_STRIPS, 2, 1, 0 },
+        { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_METHOD_PIECES, 2, 1, 2 },      /* the long seam is opened */
+        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_PIECES, 3, 0, 2 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FLIPPED_CORNERS, 2, 0, 2 },
+        { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_PIECES, 2, 0, 4 },
+        { MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 2, 7, 16 }, /* diamonds open, what is set in to them */
+        { MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, 3, 7, 4 },
+    };
+    for (size_t i = 0; i < COUNT_OF(cases); i++) {
+        struct sewn s;
+        begin_sewing(&s);
+        struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+        struct muslin_pressing_spec pressing = MUSLIN_PRESSING_SPEC_INIT;
+        struct muslin_pressing_plan *plan = NULL;
+        struct muslin_pressed_seam rows[64];
+        const muslin_id fabrics[] = { s.blue, s.white, s.white };
+        muslin_id unit = 0;
+        size_t count = 0;
+        int open = 0;
+        spec.kind = cases[i].kind;
+        spec.method = cases[i].method;
+        spec.width = fixed_of(s.quilt, WHOLE_IN(6));
+        ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, cases[i].fabrics, &unit, NULL));
+        const muslin_id two[] = { unit, turn_of(s.quilt, unit, 1) };
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, two, 2));
+        pressing.units = 1;
+        ck_ok(muslin_pressing_create(solution, &pressing, &plan, NULL));
+        ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], COUNT_OF(rows), &count, NULL));
+        for (size_t k = 0; k + 1 < count; k++) { /* the last is the join's */
+            ck_assert_int_eq(rows[k].node, unit);
+            ck_assert_int_eq(rows[k].other_way, 0);
+            open += rows[k].towards == 0;
+            if (rows[k].towards != 0)
+                ck_assert_int_eq(rows[k].preferred, 1);
+        }
+        ck_assert_int_eq(open, cases[i].open);
+        ck_assert_int_eq((int)count - 1 - open, cases[i].closed);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+        end_sewing(&s);
+    }
+}
+END_TEST
+
+/* A goose points up between two triangles; its recipe presses both seams towards them: the left one left, the right one
+ * right. A half-square goes towards its first region, below its rising seam: right. */
+START_TEST(a_goose_is_pressed_outwards)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    struct muslin_pressing_spec pressing = MUSLIN_PRESSING_SPEC_INIT;
+    const muslin_id fabrics[] = { s.blue, s.white };
+    const int32_t kinds[] = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_HALF_SQUARE };
+    for (int i = 0; i < 2; i++) {
+        struct muslin_pressing_plan *plan = NULL;
+        struct muslin_pressed_seam rows[2];
+        muslin_id unit = 0;
+        size_t count = 0;
+        spec.kind = kinds[i];
+        spec.method = i == 0 ? MUSLIN_METHOD_FOUR_AT_A_TIME : MUSLIN_METHOD_TWO_AT_A_TIME;
+        spec.width = fixed_of(s.quilt, WHOLE_IN(4));
+        ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &unit, NULL));
+        struct muslin_solution *solution = solved(s.quilt, unit);
+        pressing.units = 1;
+        ck_ok(muslin_pressing_create(solution, &pressing, &plan, NULL));
+        ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], 2, &count, NULL));
+        ck_assert_uint_eq(count, i == 0 ? 2 : 1);
+        for (size_t k = 0; k < count; k++) {
+            int left = i == 0 && rows[k].from_x + rows[k].to_x < WHOLE_IN(4);
+            ck_assert_int_eq(rows[k].press, left ? MUSLIN_PRESS_LEFT : MUSLIN_PRESS_RIGHT);
+        }
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 Suite *pressing_suite(void);
 Suite *pressing_suite(void)
 {
@@ -1067,6 +1161,8 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, specs_and_outputs_keep_the_rules_of_structs);
     tcase_add_test(tests, rows_are_asked_for_and_filled);
     tcase_add_test(tests, a_failed_allocation_leaves_nothing_behind);
+    tcase_add_test(tests, units_can_be_held_to_their_recipes);
+    tcase_add_test(tests, a_goose_is_pressed_outwards);
     suite_add_tcase(suite, tests);
     return suite;
 }

@@ -3149,7 +3149,7 @@ class muslin_pressing_spec(ctypes.Structure):
         ("flags", ctypes.c_uint32),
         ("work_limit", ctypes.c_int64),
         ("prefer", ctypes.c_int32),
-        ("pad", ctypes.c_int32),
+        ("units", ctypes.c_int32),
     ]
 
 

@@ -536,14 +536,14 @@ class PressingPlan(Handle):
     """struct muslin_pressing_plan, muslin/pressing.h"""
 
     def __init__(self, solution: Solution, spec: Optional[PressingSpec] = None, *, work_limit: Optional[int] = None,
-                 prefer: Optional[bool] = None) -> None:
+                 prefer: Optional[bool] = None, units: Optional[bool] = None) -> None:
         """A plan for the whole solution, which it reads and which must outlive it.
 
         Keywords: the members of PressingSpec, over those of spec.
 
         muslin_pressing_create() in muslin/pressing.h. Since 0.1.
         """
-        wish = merged(PressingSpec, spec, work_limit=work_limit, prefer=prefer)
+        wish = merged(PressingSpec, spec, work_limit=work_limit, prefer=prefer, units=units)
         made = ctypes.POINTER(structs.muslin_pressing_plan)()
         call_telling("muslin_pressing_create", opened(Solution, solution, "solution"), ctypes.byref(wish),
                      ctypes.byref(made))

@@ -6346,6 +6346,8 @@ class PressingSpec(Spec):
 
     work_limit: steps of the search, 0 .. 2^40; when it runs out the best plan so far stands (initially 2000000)
     prefer: 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers (initially 1)
+    units: 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
+        fabrics do not say which is darker, and give way to nesting (initially 0)
     """
 
     _kind = structs.muslin_pressing_spec
@@ -6353,10 +6355,12 @@ class PressingSpec(Spec):
 
     work_limit: Optional[int] = None
     prefer: Optional[bool] = None
+    units: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "work_limit", self.work_limit)
         put(struct, "prefer", self.prefer)
+        put(struct, "units", self.units)
 
 
 @dataclass(frozen=True)
