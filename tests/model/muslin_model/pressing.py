@@ -11,8 +11,8 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import FrozenSet, Tuple
 
-from .tree import (ACROSS, Field, Join, Patch, Pinwheel, SetIn, Turn, Unit, children, corner, lowest, own_pieces, size,
-                   turn_point)
+from .tree import (ACROSS, Field, Join, Patch, Pinwheel, QUARTER_SQUARE, SetIn, Turn, Unit, children, corner, lowest,
+                   own_pieces, size, turn_point)
 
 
 @dataclass(frozen=True)
@@ -58,6 +58,11 @@ def touching(ring, other):
 
 
 def between_pieces(node):
+    """Two halves of a quarter-square are joined by one seam, from the lower right to the upper left."""
+    if isinstance(node, Unit) and node.kind == QUARTER_SQUARE:
+        width, height = size(node)
+        middle = Fraction(width, 2), Fraction(height, 2)
+        return [own(node, (width, 0), (0, height)), own(node, (0, 0), middle), own(node, middle, (width, height))]
     rings = [ring for _, ring in own_pieces(node)]
     pairs = [(a, b) for i, a in enumerate(rings) for b in rings[i + 1:]]
     return [own(node, *stretch) for stretch in (touching(a, b) for a, b in pairs) if stretch]
