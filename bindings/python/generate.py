@@ -181,8 +181,8 @@ class Member(NamedTuple):
         value = f"struct.{self.name}"
         return {"length": f"Length({value})", "id": f"int({value})", "number": f"int({value})",
                 "truth": f"bool({value})", "warnings": f"warnings_in({value})", "numbers": f"tuple({value})",
-                "flag": f"bool(struct.flags & {self.detail})", "maybe": f"{self.detail}({value}) if {value} else None", "parts": f"parts_{self.name}"}.get(
-                    self.kind, f"{self.detail}({value})")
+                "flag": f"bool(struct.flags & {self.detail})", "parts": f"parts_{self.name}",
+                "maybe": f"{self.detail}({value}) if {value} else None"}.get(self.kind, f"{self.detail}({value})")
 
     def write(self) -> str:
         value = f"self.{self.name}"
@@ -243,11 +243,11 @@ class Api:
                 members.append(Member(name, "length", ""))
             elif name == "warnings":
                 members.append(Member(name, "warnings", ""))
+            elif "truth" in member:
+                members.append(Member(name, "truth", ""))
             elif "enum" in member or self.enum_of_name(member):
                 enum = enum_class(member["enum"]) if "enum" in member else self.enum_of_name(member)
                 members.append(Member(name, "maybe" if "optional" in member else "enum", str(enum)))
-            elif "truth" in member:
-                members.append(Member(name, "truth", ""))
             else:
                 members.append(Member(name, "sign" if name in SIGNS else "number", ""))
         return members + [Member(flag_keyword(flag, struct), "flag", without_prefix(flag))

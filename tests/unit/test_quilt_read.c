@@ -593,8 +593,8 @@ START_TEST(a_node_is_laid_in_one_step)
     ck_ok(muslin_quilt_node(p.s.quilt, laid, &node, NULL));
     ck_assert_int_eq(node.quarter_turns, 3);
     ck_assert_int_eq(node.mirrored, 1);
-    /* Example: mirrored and turned by 2, a block is its own image, top for bottom. A corner cut off at the upper right
-     * goes left, then down to the right: where a mirror below would show it. */
+    /* Example: mirrored and turned by 2, a block is its own image, top for bottom. */
+    /* So a corner that is cut off at the upper right is found at the lower right. */
     struct muslin_solution *solution = solved(p.s.quilt, lay_of(shape_of(&p.s, slant, SLANT_ROWS, 2, 0, 0), 2, 1));
     struct muslin_outline outlines[2];
     struct muslin_outline_corner corners[16];
