@@ -269,6 +269,7 @@
     X(frame, "frame of sashes") \
     X(prefer, "preference") \
     X(quilt, "quilt or solution") \
+    X(fabrics, "number of fabrics") \
     X(sort, "sort of id") \
     X(kind, "kind of node or measure") \
     X(mirrored, "mirrored or not")
@@ -288,6 +289,7 @@
     X(mixed_widths, "The strips differ in usable length: the set is only as long as its shortest strip.") \
     X(bias_edge, "An outside edge lies on the bias: handle it gently and do not press it out of shape, for it stretches.") \
     X(off_grid, "A size does not lie on the ruler's grid: cut it by the nearest finer mark, or choose a size that does.") \
-    X(below_exact, "A size was rounded below what the geometry needs: the unit comes out too small, by the surplus that is negative.")
+    X(below_exact, "A size was rounded below what the geometry needs: the unit comes out too small, by the surplus that is negative.") \
+    X(longer_than_width, "A piece is longer than its fabric is wide: join strips, or cut it along the cloth.")
 
 #endif

@@ -4,7 +4,7 @@
 #include "inside.h"
 
 /* What a value is measured in, which decides how a sentence shows it. */
-enum measure { MEASURE_NUMBER, MEASURE_LENGTH, MEASURE_SHARE };
+enum measure { MEASURE_NUMBER, MEASURE_LENGTH, MEASURE_SHARE, MEASURE_ID };
 
 /* All that are not numbers. */
 static const uint8_t measures[] = {
@@ -91,6 +91,9 @@ static const uint8_t measures[] = {
     [MUSLIN_ARG_CENTRE] = MEASURE_LENGTH,
     [MUSLIN_ARG_RADIUS] = MEASURE_LENGTH,
     [MUSLIN_ARG_VALUE] = MEASURE_LENGTH,
+    [MUSLIN_ARG_FABRIC] = MEASURE_ID,
+    [MUSLIN_ARG_NODE] = MEASURE_ID,
+    [MUSLIN_ARG_MEASURE] = MEASURE_ID,
     [MUSLIN_ARG_EASE] = MEASURE_LENGTH,
     [MUSLIN_ARG_SUM] = MEASURE_LENGTH,
 };
@@ -181,11 +184,23 @@ static void put_length(struct msl_text *text, muslin_len value)
         put_about(text, ticks);
 }
 
+/* Of an id only its number says something to people; it stands in the low 32 bits (quilt.h). */
+static void put_id(struct msl_text *text, int64_t id)
+{
+    int is_id = id > UINT32_MAX;
+    msl_put(text, is_id ? "number " : "");
+    msl_put_signed(text, is_id ? id & UINT32_MAX : id);
+}
+
 static void put_value(struct msl_text *text, int32_t argument, int64_t value)
 {
     enum measure measure = measure_of(argument);
     if (measure == MEASURE_LENGTH) {
         put_length(text, value);
+        return;
+    }
+    if (measure == MEASURE_ID) {
+        put_id(text, value);
         return;
     }
     msl_put_signed(text, value);
@@ -221,6 +236,10 @@ static void put_range(struct msl_text *text, const struct muslin_problem *p)
         msl_put(text, ", but must be more than 0 in.");
         return;
     }
+    if (p->limit == 0 && measure_of(p->argument) == MEASURE_ID) {
+        msl_put(text, ", but none is taken here.");
+        return;
+    }
     msl_put(text, p->value < p->limit ? ", but must be at least " : ", but must be at most ");
     put_limit_value(text, p);
     msl_put(text, ".");
@@ -247,6 +266,10 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
 {
     int no_least = p->status == MUSLIN_ERR_NO_FIT && p->limit == 0;
     int no_seam = p->status == MUSLIN_ERR_SEAM_TOO_WIDE && p->argument == MUSLIN_ARG_CORNER_ROW;
+    if (p->status == MUSLIN_ERR_METHOD && p->argument == MUSLIN_ARG_STRIP_PIECING) {
+        msl_put(text, ", but its pieces are not all patches of one length: no strip set makes them.");
+        return;
+    }
     switch (no_least || no_seam ? MUSLIN_OK : p->status) {
     case MUSLIN_ERR_RANGE:
         put_range(text, p);
@@ -265,7 +288,7 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
         return;
     case MUSLIN_ERR_NO_YIELD:
     case MUSLIN_ERR_NO_FIT:
-        put_limit(text, p, "what is needed here is at least");
+        put_limit(text, p, p->value <= p->limit ? "what is needed here is at least" : "there is room for at most");
         return;
     case MUSLIN_ERR_BUFFER:
         put_count_limit(text, p, ", but must be at least ");

@@ -56,7 +56,8 @@ static int64_t places_of(const struct muslin_pressing_plan *plan, uint32_t node)
 
 static int asks_for_a_way(const struct muslin_pressing_plan *plan, uint32_t node, int64_t seams)
 {
-    int32_t press = is_join(plan, node) ? msl_node_args(plan->solution->quilt, node)[JOIN_PRESS] : MUSLIN_SEAM_PRESS_FREE;
+    const int32_t *args = msl_node_args(plan->solution->quilt, node);
+    int32_t press = is_join(plan, node) ? args[JOIN_PRESS] : MUSLIN_SEAM_PRESS_FREE;
     return seams > 0 && (press == MUSLIN_SEAM_PRESS_TO_FIRST || press == MUSLIN_SEAM_PRESS_TO_LAST);
 }
 

@@ -7,6 +7,9 @@
  * group is searched by itself: which of its settled rules to break, with all others following. */
 #include "pressing_solve.h"
 
+/* Bits that are reversed anyhow at one time. */
+enum { SHAKEN = 3 };
+
 struct search {
     struct msl_solver *solver;
     uint8_t *ways;          /* of each bit: the best so far */
@@ -117,6 +120,7 @@ static int64_t improve_bit(struct search *search, uint8_t *ways, uint32_t bit)
 static int64_t improve(struct search *search, uint8_t *ways)
 {
     int64_t exceptions = look_at(search, ways);
+    search->work_left -= (int64_t)search->solver->nesting->terms.used;
     int64_t mended = 1;
     while (mended > 0 && search->work_left > 0) {
         mended = 0;
@@ -127,13 +131,38 @@ static int64_t improve(struct search *search, uint8_t *ways)
     return exceptions;
 }
 
+/* Ways that are as good are kept, too: from there others are near. */
 static void keep_trial(struct search *search, int64_t exceptions)
 {
-    if (exceptions >= search->exceptions)
+    if (exceptions > search->exceptions)
         return;
     search->exceptions = exceptions;
     for (uint32_t bit = 0; bit < search->solver->bits; bit++)
         search->ways[bit] = search->trial[bit];
+}
+
+/* One bit after another, spread over all as evenly as multiples of the golden section. */
+static uint32_t next_bit(uint64_t *state, uint32_t bits)
+{
+    *state += UINT64_C(0x9E3779B97F4A7C15);
+    return (uint32_t)((*state >> 32) * bits >> 32);
+}
+
+/* Reverses a few bits of the best ways anyhow and improves again, until there are as few exceptions as there can be, or
+ * half of the work is used up. */
+static void shake(struct search *search, int64_t fewest)
+{
+    const uint32_t bits = search->solver->bits;
+    const int64_t reserve = search->work_left / 2;
+    uint64_t state = 0;
+    while (search->work_left > reserve && search->exceptions > fewest) {
+        for (uint32_t bit = 0; bit < bits; bit++)
+            search->trial[bit] = search->ways[bit];
+        for (int i = 0; i < SHAKEN; i++)
+            search->trial[next_bit(&state, bits)] ^= 1;
+        search->work_left -= bits;
+        keep_trial(search, improve(search, search->trial));
+    }
 }
 
 /* ---- what a surplus rule follows from --------------------------------------------------------------------------- */
@@ -522,6 +551,8 @@ static int64_t search_all(struct search *search)
     if (solver->check->status == MUSLIN_OK) {
         trace_all(search, 1);
         find_bound(&groups);
+        shake(search, search->unavoidable + groups.least);
+        give_up(search);
     }
     const int has_room = search->exceptions > search->unavoidable + groups.least;
     if (has_room && solver->is_complete && search->work_left > 0 && trace_all(search, 0)) {
@@ -556,7 +587,6 @@ static void find_ways(struct search *search, const uint8_t *alternating)
     for (uint32_t bit = 0; bit < solver->bits; bit++)
         search->trial[bit] = alternating[bit];
     keep_trial(search, improve(search, search->trial));
-    give_up(search);
     totals->least = search_all(search);
     if (solver->check->status == MUSLIN_OK && solver->is_complete)
         msl_set_ways(solver, search->given_up, search->ways);

@@ -150,6 +150,47 @@ static void number_edges(const struct msl_pattern *pattern, int32_t *args)
         }
 }
 
+/* ---- halves joined through the middle ---------------------------------------------------------------------------- */
+
+static int is_same_place(const struct msl_pattern *pattern, int32_t a, int32_t b)
+{
+    return x_of(pattern, a) == x_of(pattern, b) && y_of(pattern, a) == y_of(pattern, b);
+}
+
+/* Whether the seam `upper` begins where `lower` ends, and runs on in its line. */
+static int runs_on(const struct msl_pattern *pattern, const int32_t *args, int32_t lower, int32_t upper)
+{
+    struct stretch below = seam_at(args, lower);
+    struct stretch above = seam_at(args, upper);
+    return is_same_place(pattern, below.to, above.from) && in_line(pattern, below.from, below.to, above.to);
+}
+
+/* The two become one, with the lower one's place among the seams; later seams and the edges' numbers follow. */
+static void make_one(const struct msl_pattern *pattern, int32_t *args, int32_t lower, int32_t upper)
+{
+    int32_t *edges = args + PIECING_FIRST + pattern->pieces + 1;
+    int32_t *seams = args + (msl_piecing_seam(args, 0) - args);
+    seams[SEAM_ARGS * lower + SEAM_SECOND] = seams[SEAM_ARGS * upper + SEAM_SECOND];
+    seams[SEAM_ARGS * lower + SEAM_TO] = seams[SEAM_ARGS * upper + SEAM_TO];
+    args[PIECING_SEAMS]--;
+    for (int32_t i = SEAM_ARGS * upper; i < SEAM_ARGS * args[PIECING_SEAMS]; i++)
+        seams[i] = seams[i + SEAM_ARGS];
+    for (int32_t i = 0; i < pattern->first[pattern->pieces]; i++) {
+        int32_t seam = edges[i] == upper ? lower : edges[i];
+        edges[i] = seam - (seam > upper);
+    }
+}
+
+static void join_halves(const struct msl_pattern *pattern, int32_t *args)
+{
+    for (int32_t lower = 0; lower < args[PIECING_SEAMS]; lower++)
+        for (int32_t upper = 0; upper < args[PIECING_SEAMS]; upper++)
+            if (runs_on(pattern, args, lower, upper)) {
+                make_one(pattern, args, lower, upper);
+                return;
+            }
+}
+
 /* ---- counts ----------------------------------------------------------------------------------------------------- */
 
 static int32_t greater(int32_t a, int32_t b)
@@ -217,6 +258,8 @@ uint32_t msl_find_piecing(const struct msl_pattern *pattern, int32_t *args)
     args[PIECING_SEAMS] = 0;
     find_seams(pattern, args);
     number_edges(pattern, args);
+    if (pattern->in_halves)
+        join_halves(pattern, args);
     count_crossings(pattern, args);
     for (int32_t edge = 0; edge < 4; edge++)
         args[PIECING_ALONG + edge] = count_along(pattern, edge);

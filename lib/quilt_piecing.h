@@ -15,6 +15,7 @@ struct msl_pattern {
     int32_t pieces;
     int32_t width;
     int32_t height;
+    int32_t in_halves; /* 1: the first two seams that follow each other in a line are sewn as one */
     const int32_t *first;
     const int32_t *places;
 };
@@ -27,8 +28,10 @@ struct msl_pattern {
  *     of each seam: first and second piece, first and last corner */
 enum { PIECING_PIECES, PIECING_SEAMS, PIECING_ACROSS, PIECING_DOWN, PIECING_ALONG, PIECING_FIRST = PIECING_ALONG + 4 };
 
-/* A straight line along which one piece is sewn to one other. Its ends are corners of the two; it runs upwards, a level
- * one to the right, with the first piece on its left hand. */
+/* A straight line along which one piece is sewn to one other. Its ends are corners of pieces that it joins; it runs
+ * upwards, a level one to the right, with the first piece on its left hand. Where it joins two halves, the first piece
+ * is the one at its beginning, and the second the one at its end: of a point at which pieces of two fabrics take turns,
+ * both are of one, so neither half is the darker. */
 enum { SEAM_FIRST, SEAM_SECOND, SEAM_FROM, SEAM_TO, SEAM_ARGS };
 
 /* The most arguments that it takes. There are no more seams than edges. */

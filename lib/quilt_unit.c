@@ -84,7 +84,7 @@ static int64_t regions_of(const struct unit_recipe *recipe)
 static void want_fabrics(struct msl_check *check, const struct unit_recipe *recipe, size_t n)
 {
     if (check->status == MUSLIN_OK)
-        msl_want_between(check, MUSLIN_ARG_FABRIC, n > MSL_CHILDREN_MOST ? MSL_CHILDREN_MOST : (int64_t)n,
+        msl_want_between(check, MUSLIN_ARG_FABRICS, n > MSL_CHILDREN_MOST ? MSL_CHILDREN_MOST : (int64_t)n,
                          regions_of(recipe), regions_of(recipe));
 }
 
@@ -129,7 +129,8 @@ static void put_args(struct msl_check *check, const struct muslin_quilt *quilt, 
 
 static uint32_t put_piecing(const struct model *model, int32_t *piecing)
 {
-    const struct msl_pattern pattern = { model->pieces, MODEL_WIDTH, model->height, model->first, model->places };
+    const struct msl_pattern pattern = { model->pieces, MODEL_WIDTH, model->height, 1, model->first,
+                                         model->places };
     for (int32_t i = 0; i <= model->pieces; i++)
         piecing[PIECING_FIRST + i] = model->first[i];
     return msl_find_piecing(&pattern, piecing);

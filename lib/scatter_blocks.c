@@ -224,6 +224,8 @@ muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spe
     read_spec(&check, &in, spec);
     msl_want_allocator(&check, allocator);
     msl_want_output(&check, result, (uint32_t)sizeof *result);
+    if (check.status != MUSLIN_OK)
+        return check.status;
     want_blocks(&check, &kinds, in.columns * in.rows);
     if (check.status != MUSLIN_OK)
         return check.status;

@@ -75,8 +75,9 @@ static struct muslin_solution *allocate(struct msl_check *check, const struct mu
     if (s == NULL)
         return NULL;
     *s = (struct muslin_solution){ quilt, *a, *in, root, quilt->measures.used, quilt->fabrics_used, 0, NULL, NULL, NULL,
-                                   NULL, NULL, none, none, none, none, none, none };
+                                   NULL, NULL, NULL, none, none, none, none, none, none };
     s->values = msl_scratch(check, a, s->measures, sizeof s->values[0]);
+    s->rounded = msl_scratch(check, a, s->measures, sizeof s->rounded[0]);
     s->widths = msl_scratch(check, a, s->fabrics, sizeof s->widths[0]);
     s->sizes = msl_scratch(check, a, root, sizeof s->sizes[0]);
     s->counts = msl_scratch(check, a, root, sizeof s->counts[0]);
@@ -92,6 +93,7 @@ void muslin_solution_free(struct muslin_solution *s)
         return;
     const struct muslin_allocator a = s->allocator;
     msl_scratch_free(&a, s->values, s->measures, sizeof s->values[0]);
+    msl_scratch_free(&a, s->rounded, s->measures, sizeof s->rounded[0]);
     msl_scratch_free(&a, s->widths, s->fabrics, sizeof s->widths[0]);
     msl_scratch_free(&a, s->sizes, s->root, sizeof s->sizes[0]);
     msl_scratch_free(&a, s->counts, s->root, sizeof s->counts[0]);
@@ -113,6 +115,7 @@ static void usual_values(struct muslin_solution *s)
     for (uint32_t m = 1; m <= s->measures; m++) {
         int named = msl_measure_row(s->quilt, m)->kind == MUSLIN_MEASURE_NAMED;
         s->values[m - 1] = named ? msl_get_long(msl_measure_args(s->quilt, m)) : -1;
+        s->rounded[m - 1] = 0;
     }
     for (uint32_t f = 0; f < s->fabrics; f++)
         s->widths[f] = s->quilt->fabrics[f].usable_width;
@@ -165,11 +168,14 @@ static void solve_measure(struct msl_solving *solving, uint32_t measure)
     if (row->kind == MUSLIN_MEASURE_EXTENT) {
         const struct msl_size *size = msl_size_of(s, (uint32_t)args[0]);
         value = args[1] == MUSLIN_ACROSS ? size->width : size->height;
+        s->rounded[measure - 1] = !size->exact;
     }
     if (row->kind == MUSLIN_MEASURE_SUM) {
         value = 0;
-        for (uint32_t i = 0; i < row->count; i += 2)
+        for (uint32_t i = 0; i < row->count; i += 2) {
             value += args[i + 1] * msl_value_of(s, args[i]);
+            s->rounded[measure - 1] |= s->rounded[args[i] - 1];
+        }
     }
     solving->check->at = measure;
     msl_want_size(solving->check, row->kind == MUSLIN_MEASURE_SUM ? MUSLIN_ARG_SUM : MUSLIN_ARG_VALUE, value);

@@ -39,6 +39,13 @@ void msl_take_piece(struct muslin_cut *cut, const struct muslin_unit_piece *piec
     cut->angle = piece->angle;
 }
 
+void msl_count_blanks(struct muslin_cut *cut)
+{
+    cut->count = msl_divided_up(cut->scattered, cut->gives);
+    cut->pieces = cut->count * cut->gives;
+    cut->spare = cut->pieces - cut->scattered;
+}
+
 void msl_add_cut(struct msl_solving *solving, const struct muslin_cut *cut)
 {
     struct muslin_solution *s = solving->solution;
@@ -207,30 +214,26 @@ static struct muslin_cut outline_cut(const struct muslin_solution *s, uint32_t n
     return cut;
 }
 
-/* The caller's own shapes: mirror images are cut with the template turned over. */
-static void cut_template(struct msl_solving *solving, uint32_t node, int64_t piece)
+/* What is the same from both sides has no hand, and no side of its node. */
+static int has_hands(const struct muslin_solution *s, uint32_t node, int64_t piece, int32_t source)
+{
+    return source == MUSLIN_CUT_TEMPLATE || !msl_set_in_ends_alike(s, node, piece);
+}
+
+/* A piece of the caller's own shape, whose mirror images are cut with the template turned over, or a mitred strip. */
+static void cut_outlined(struct msl_solving *solving, uint32_t node, int64_t piece, int32_t source)
 {
     const struct muslin_solution *s = solving->solution;
+    const int hands = has_hands(s, node, piece, source);
     for (int32_t mirrored = 0; mirrored <= MSL_TURN_MIRRORED; mirrored += MSL_TURN_MIRRORED) {
-        struct muslin_cut cut = outline_cut(s, node, piece, MUSLIN_CUT_TEMPLATE);
-        cut.hand = mirrored ? 2 : 1;
+        struct muslin_cut cut = outline_cut(s, node, piece, source);
+        cut.region = hands ? cut.region : 0;
+        cut.hand = hands && mirrored ? 2 : 1;
         cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], mirrored, msl_lay_cut(s, &cut));
         cut.count = cut.pieces;
         if (cut.pieces > 0)
             msl_add_cut(solving, &cut);
     }
-}
-
-/* A strip with mitred ends. As a rectangle it has no hands. */
-static void cut_mitred(struct msl_solving *solving, uint32_t node, int64_t piece)
-{
-    const struct muslin_solution *s = solving->solution;
-    struct muslin_cut cut = outline_cut(s, node, piece, MUSLIN_CUT_MITRED);
-    int32_t laid = msl_lay_cut(s, &cut);
-    cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], 0, laid);
-    cut.pieces += msl_count_turns(&cut, &s->cut[node - 1], MSL_TURN_MIRRORED, laid);
-    cut.count = cut.pieces;
-    msl_add_cut(solving, &cut);
 }
 
 /* ---- all nodes -------------------------------------------------------------------------------------------------- */
@@ -251,11 +254,11 @@ static void cut_node(struct msl_solving *solving, uint32_t node)
         break;
     case MUSLIN_NODE_SHAPE:
         for (int64_t piece = 0; piece < msl_pieces(s, node); piece++)
-            cut_template(solving, node, piece);
+            cut_outlined(solving, node, piece, MUSLIN_CUT_TEMPLATE);
         break;
     case MUSLIN_NODE_SET_IN:
         for (int64_t piece = 0; piece < msl_pieces(s, node); piece++)
-            cut_mitred(solving, node, piece);
+            cut_outlined(solving, node, piece, MUSLIN_CUT_MITRED);
         break;
     case MUSLIN_NODE_DIAGONAL:
         msl_cut_diagonal(solving, node);
@@ -308,6 +311,7 @@ static int is_same_cut(const struct muslin_cut *a, const struct muslin_cut *b)
     return !list_is_before(first, second, TRAITS);
 }
 
+/* Fields share blanks that are cut again: what one leaves over another uses. Units have shared theirs already. */
 static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)
 {
     row->count += more->count;
@@ -318,6 +322,16 @@ static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)
     row->half += more->half;
     row->three_quarter += more->three_quarter;
     row->scattered += more->scattered;
+    row->warnings |= more->warnings;
+    if (row->again != MUSLIN_AGAIN_NO && row->source != MUSLIN_CUT_UNIT)
+        msl_count_blanks(row);
+}
+
+/* Without direction a rectangle may be cut either way. */
+static muslin_len length_of(const struct muslin_solution *s, const struct muslin_cut *row)
+{
+    const int either_way = row->shape == MUSLIN_CUT_RECTANGLE && print_of(s, row) == MUSLIN_PRINT_NONE;
+    return either_way && row->cut_height > row->cut_width ? row->cut_height : row->cut_width;
 }
 
 static void warn(const struct muslin_solution *s, struct muslin_cut *row)
@@ -326,7 +340,10 @@ static void warn(const struct muslin_solution *s, struct muslin_cut *row)
     int shows = (row->quarter + row->three_quarter > 0 && msl_print_shows(s, fabric, 1)) ||
                 (row->half > 0 && msl_print_shows(s, fabric, 2)) ||
                 (row->scattered > 0 && print_of(s, row) != MUSLIN_PRINT_NONE);
-    row->warnings = shows ? MUSLIN_WARN_PRINT_TURNED : 0;
+    int small = row->surplus_width < 0 || row->surplus_height < 0;
+    row->warnings |= shows ? MUSLIN_WARN_PRINT_TURNED : 0;
+    row->warnings |= small ? MUSLIN_WARN_BELOW_EXACT : 0;
+    row->warnings |= length_of(s, row) > s->widths[fabric - 1] ? MUSLIN_WARN_LONGER_THAN_WIDTH : 0;
 }
 
 /* Notes that the last row of the list needs a node, once. */

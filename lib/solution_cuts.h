@@ -32,6 +32,9 @@ struct muslin_cut msl_new_cut(const struct muslin_solution *solution, uint32_t n
 /* Its sizes and shape, as unit.h says of a piece: how it is cut, not how often. */
 void msl_take_piece(struct muslin_cut *cut, const struct muslin_unit_piece *piece);
 
+/* Of fields: how many blanks give the pieces that are scattered, and what they give too much. */
+void msl_count_blanks(struct muslin_cut *cut);
+
 /* Takes the row into the list. */
 void msl_add_cut(struct msl_solving *solving, const struct muslin_cut *cut);
 

@@ -19,16 +19,14 @@ static struct muslin_rounding_spec rounding_of(const struct muslin_solution *s)
     return rounding;
 }
 
-/* So many pieces from a blank that is cut again and gives several: how many blanks, and what they give too much. */
+/* So many pieces from a blank that is cut again and gives several. */
 static void cut_again(struct msl_solving *solving, struct muslin_cut *cut, int32_t again, int64_t needed)
 {
     cut->again = again;
     cut->gives = again == MUSLIN_AGAIN_TWICE ? 4 : 2;
     cut->grain = again == MUSLIN_AGAIN_TWICE ? MUSLIN_GRAIN_LONG_EDGE : MUSLIN_GRAIN_SHORT_EDGES;
-    cut->count = msl_divided_up(needed, cut->gives);
-    cut->pieces = cut->count * cut->gives;
-    cut->spare = cut->pieces - needed;
     cut->scattered = needed;
+    msl_count_blanks(cut);
     if (needed > 0)
         msl_add_cut(solving, cut);
 }

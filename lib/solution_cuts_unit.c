@@ -83,6 +83,7 @@ struct alike {
     struct muslin_unit_spec unit;
     struct muslin_unit_piece pieces[2 * UNIT_ROWS_MOST];
     size_t rows;
+    uint32_t warnings; /* of the unit, for each of its rows */
 };
 
 /* The row as its first node needs it, without the counts. */
@@ -130,6 +131,7 @@ static void cut_piece(struct msl_solving *solving, const struct alike *alike, si
         } else {
             cut.scattered = needed;
         }
+        cut.warnings = alike->warnings;
         cut.gives = (int32_t)gives;
         cut.count = total;
         cut.pieces = total * gives;
@@ -154,6 +156,7 @@ static void cut_alike(struct msl_solving *solving, struct alike *alike)
     struct muslin_unit_plan plan = { .size = sizeof plan };
     (void)muslin_unit_recipe(&alike->unit, &plan, NULL);
     msl_size_of(s, alike->first->row)->spare = plan.spare_units;
+    alike->warnings = plan.warnings & MUSLIN_WARN_BIAS_EDGE;
     for (size_t row = 0; row < alike->rows; row++)
         cut_piece(solving, alike, row);
 }

@@ -165,15 +165,20 @@ static void reverse(struct msl_drawn *drawn)
 }
 
 /* From the coordinates of a node into those of the frame in which it lies. */
-static void place_corners(const struct msl_drawing *drawing, const struct msl_placed *placed, struct msl_drawn *drawn)
+static void place_point(const struct msl_drawing *drawing, const struct msl_placed *placed, muslin_len *x,
+                        muslin_len *y)
 {
     const struct msl_size *size = msl_size_of(drawing->solution, placed->node);
+    msl_turn_point(placed->turn, size->width, size->height, x, y);
+    *x += placed->x;
+    *y += placed->y;
+}
+
+static void place_corners(const struct msl_drawing *drawing, const struct msl_placed *placed, struct msl_drawn *drawn)
+{
     struct msl_ring *ring = &drawn->ring;
-    for (int32_t i = 0; i < ring->corners; i++) {
-        msl_turn_point(placed->turn, size->width, size->height, &ring->x[i], &ring->y[i]);
-        ring->x[i] += placed->x;
-        ring->y[i] += placed->y;
-    }
+    for (int32_t i = 0; i < ring->corners; i++)
+        place_point(drawing, placed, &ring->x[i], &ring->y[i]);
     if ((placed->turn & MSL_TURN_MIRRORED) != 0)
         reverse(drawn);
 }
@@ -433,6 +438,15 @@ void msl_draw_piece(const struct msl_drawing *drawing, int64_t piece, struct msl
             trim_to(&frame->window, drawn);
         if (level > 0)
             leave_frame(drawing, &frame->field, drawn);
+    }
+}
+
+void msl_draw_point(const struct msl_drawing *drawing, muslin_len *x, muslin_len *y)
+{
+    for (int32_t level = drawing->level; level > 0; level--) {
+        const struct msl_placed *field = &drawing->frames[level].field;
+        msl_diagonal_point(drawing->solution, field->node, *x, *y, x, y);
+        place_point(drawing, field, x, y);
     }
 }
 

@@ -66,6 +66,8 @@ struct msl_drawn {
 };
 /* Own piece of the node reached. One that is trimmed away has no corners. */
 void msl_draw_piece(const struct msl_drawing *drawing, int64_t piece, struct msl_drawn *drawn);
+/* A point of the frame reached, in that of the start. */
+void msl_draw_point(const struct msl_drawing *drawing, muslin_len *x, muslin_len *y);
 /* Goes down from the start to outline number `patch` and draws it. */
 void msl_draw_patch(struct msl_drawing *drawing, int64_t patch, struct msl_drawn *drawn);
 

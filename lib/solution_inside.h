@@ -73,6 +73,7 @@ struct muslin_solution {
     uint32_t fabrics;
     uint32_t steps;            /* of sewing */
     muslin_len *values;        /* of measure m at m - 1; -1: not needed */
+    uint8_t *rounded;          /* 1 for a measure whose value hangs on a size that was rounded */
     muslin_len *widths;        /* usable, of fabric f at f - 1 */
     struct msl_size *sizes;    /* of node n at n - 1, up to the root */
     struct msl_counts *counts; /* all copies ... */
@@ -116,6 +117,12 @@ static inline struct msl_size *msl_size_of(const struct muslin_solution *solutio
 static inline muslin_len msl_value_of(const struct muslin_solution *solution, int32_t measure)
 {
     return solution->values[measure - 1];
+}
+
+/* Whether a measure's value was found without rounding; 0 is no measure. */
+static inline int msl_is_exact(const struct muslin_solution *solution, int32_t measure)
+{
+    return measure == 0 || !solution->rounded[measure - 1];
 }
 
 /* The quilt's seam: 2 s + u, what one seam takes, and e = s + u / 2 twice. */
@@ -256,6 +263,8 @@ int64_t msl_set_in_pieces(const struct muslin_solution *solution, uint32_t node)
 struct msl_part msl_set_in_part(const struct muslin_solution *solution, uint32_t node);
 void msl_set_in_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
                         struct msl_ring *ring);
+/* Whether a strip is the same from both ends: neighbours of one width, or none. */
+int msl_set_in_ends_alike(const struct muslin_solution *solution, uint32_t node, int64_t piece);
 int64_t msl_set_in_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_set_in_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
 int64_t msl_set_in_beside(const struct muslin_solution *solution, uint32_t node, enum msl_edge edge);
@@ -287,6 +296,9 @@ struct muslin_unit_spec msl_unit_spec(const struct muslin_solution *solution, ui
 
 /* A size of the node in the making: 1 .. MUSLIN_SIZE_MAX, else MUSLIN_ERR_RANGE. */
 void msl_want_node_size(struct msl_solving *solving, int32_t argument, muslin_len size);
+
+/* 1 when none of the measures that a node names was rounded. */
+uint8_t msl_measures_exact(const struct muslin_solution *solution, uint32_t node);
 
 /* The allowance of an edge made up of two stretches: equal, or -1. */
 muslin_len msl_edge_with(muslin_len first, muslin_len second);

@@ -117,22 +117,26 @@ struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t n
     return part;
 }
 
-/* Between children k and k + 1, as long as the longer of the two edges. */
+/* Between children k and k + 1, as long as the longer of the two edges; sewn from raw edge to raw edge of the longer
+ * one as it is before sewing. */
 struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t node, int64_t k)
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
+    const int32_t axis = args[JOIN_AXIS];
+    const struct msl_edges edges = msl_edges_along(axis);
     const struct msl_size *size = msl_size_of(solution, node);
     const struct msl_size *first = msl_size_of(solution, (uint32_t)args[JOIN_CHILDREN + k]);
     const struct msl_size *second = msl_size_of(solution, (uint32_t)args[JOIN_CHILDREN + k + 1]);
-    muslin_len offset = offset_of(solution, node, k + 1);
-    if (args[JOIN_AXIS] == MUSLIN_ACROSS) {
-        muslin_len height = greater(first->height, second->height);
-        muslin_len sewn = height + msl_allowances(solution, first->edge[MSL_TOP], first->edge[MSL_BOTTOM]);
-        return (struct msl_seam){ offset, size->height - height, offset, size->height, sewn, k, k + 1 };
-    }
-    muslin_len width = greater(first->width, second->width);
-    muslin_len sewn = width + msl_allowances(solution, first->edge[MSL_LEFT], first->edge[MSL_RIGHT]);
-    return (struct msl_seam){ 0, size->height - offset, width, size->height - offset, sewn, k, k + 1 };
+    const muslin_len one = seen(first, axis).breadth;
+    const muslin_len other = seen(second, axis).breadth;
+    const muslin_len breadth = greater(one, other);
+    const muslin_len sewn =
+        greater(one + msl_allowances(solution, first->edge[edges.side], first->edge[edges.other_side]),
+                other + msl_allowances(solution, second->edge[edges.side], second->edge[edges.other_side]));
+    const muslin_len offset = offset_of(solution, node, k + 1);
+    if (axis == MUSLIN_ACROSS)
+        return (struct msl_seam){ offset, size->height - breadth, offset, size->height, sewn, k, k + 1 };
+    return (struct msl_seam){ 0, size->height - offset, breadth, size->height - offset, sewn, k, k + 1 };
 }
 
 int64_t msl_join_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge)

@@ -15,6 +15,16 @@ void msl_want_node_size(struct msl_solving *solving, int32_t argument, muslin_le
     msl_want_some_size(solving->check, argument, size);
 }
 
+uint8_t msl_measures_exact(const struct muslin_solution *solution, uint32_t node)
+{
+    const int32_t *args = msl_node_args(solution->quilt, node);
+    const struct msl_children measures = msl_measures_of(kind_of(solution, node));
+    uint8_t exact = 1;
+    for (uint32_t i = 0; i < measures.count; i++)
+        exact &= (uint8_t)msl_is_exact(solution, args[measures.first + i]);
+    return exact;
+}
+
 muslin_len msl_edge_with(muslin_len first, muslin_len second)
 {
     return first == second ? first : -1;
@@ -42,9 +52,10 @@ void msl_add_misfit(struct msl_solving *solving, uint32_t node, const struct msl
     int by_length = kind != MUSLIN_MISFIT_ALLOWANCE;
     muslin_len first = by_length ? m->first_size : m->first_edge;
     muslin_len second = by_length ? m->second_size : m->second_edge;
+    int mixed = first < 0 || second < 0;
     int64_t pieces = m->first_pieces > m->second_pieces ? m->first_pieces : m->second_pieces;
     *row = (struct muslin_misfit){ sizeof *row, 0, msl_id(s->quilt, MUSLIN_ID_NODE, node), m->first, m->second, first,
-                                   second, first - second, by_length ? pieces : 0, 0, 0, kind, 0 };
+                                   second, mixed ? 0 : first - second, by_length ? pieces : 0, 0, 0, kind, 0 };
     if (kind == MUSLIN_MISFIT_EASED)
         row->ease_each = msl_divided_up(absolute(first - second), pieces);
 }
@@ -253,12 +264,15 @@ static int64_t ring_bound(const struct msl_ring *ring)
     return bound;
 }
 
-/* A rounded width and height change twice their product by at most their sum and 1/2 + 1/2. */
+/* Fields find their own width and height, and round them: that changes twice their product by at most their sum and
+ * 1/2 + 1/2. What another node is made of is as large as it is. */
 int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node)
 {
     const struct msl_size *size = msl_size_of(solution, node);
     const int64_t pieces = msl_pieces(solution, node);
-    int64_t bound = pieces == 0 || size->exact ? 0 : size->width + size->height + 1;
+    const int32_t kind = kind_of(solution, node);
+    const int is_field = kind == MUSLIN_NODE_DIAGONAL || kind == MUSLIN_NODE_SIXTY;
+    int64_t bound = is_field ? size->width + size->height + 1 : 0;
     struct msl_ring ring;
     for (int64_t piece = 0; piece < pieces; piece++) {
         msl_outline(solution, node, piece, MUSLIN_STAGE_FINISHED, &ring);

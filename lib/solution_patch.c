@@ -15,7 +15,7 @@ void msl_patch_size(struct msl_solving *solving, uint32_t node)
         size->along[edge] = 1;
     }
     size->patches = 1;
-    size->exact = 1;
+    size->exact = msl_measures_exact(solving->solution, node);
 }
 
 /* What an edge with this allowance stands out when it is cut: e, half a tick up. */

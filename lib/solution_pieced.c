@@ -18,7 +18,7 @@ void msl_pieced_size(struct msl_solving *solving, uint32_t node, const int32_t *
     size->patches = piecing[PIECING_PIECES];
     size->across = piecing[PIECING_ACROSS];
     size->down = piecing[PIECING_DOWN];
-    size->exact = 1;
+    size->exact = msl_measures_exact(solving->solution, node);
 }
 
 /* The distance to the nearest tick: the root is nearer to the next number where its rest is greater than itself. */

@@ -84,6 +84,7 @@ void msl_set_in_size(struct msl_solving *solving, uint32_t node)
     const muslin_len allowance = msl_value_of(solution, MSL_ALLOWANCE);
     struct msl_size *size = msl_size_of(solution, node);
     *size = *s.centre;
+    size->exact &= msl_measures_exact(solution, node);
     size->width += s.width[MSL_LEFT] + s.width[MSL_RIGHT];
     size->height += s.width[MSL_TOP] + s.width[MSL_BOTTOM];
     size->across += has(&s, MSL_LEFT) + has(&s, MSL_RIGHT);
@@ -158,6 +159,13 @@ int64_t msl_set_in_pieces(const struct muslin_solution *solution, uint32_t node)
 {
     const struct set_in s = read_set_in(solution, node);
     return seams_before(&s, MSL_EDGES);
+}
+
+int msl_set_in_ends_alike(const struct muslin_solution *solution, uint32_t node, int64_t piece)
+{
+    const struct set_in s = read_set_in(solution, node);
+    const int end = seam_of(&s, piece) < MSL_TOP ? MSL_TOP : MSL_LEFT;
+    return s.width[end] == s.width[end + 1];
 }
 
 /* ---- outlines --------------------------------------------------------------------------------------------------- */

@@ -29,13 +29,20 @@ static int64_t area_drawn(const struct muslin_solution *solution, uint32_t node,
     return msl_ring_area(&drawn.ring);
 }
 
-/* Whether all of the node reached lies inside of the one at which the drawing began. */
+/* Whether all of the node reached lies inside of the one at which the drawing began. In a turned frame its corners and
+ * those of its pieces are rounded apart, by less than a tick each, once for every frame. */
 static int lies_inside(const struct msl_drawing *drawing)
 {
     const struct msl_size *all = msl_size_of(drawing->solution, drawing->root);
-    const struct msl_placed *at = &drawing->at;
-    return at->x >= 0 && at->y >= 0 && at->x + msl_drawn_width(drawing) <= all->width &&
-           at->y + msl_drawn_height(drawing) <= all->height;
+    const muslin_len margin = 2 * drawing->level;
+    for (int corner = 0; corner < 4; corner++) {
+        muslin_len x = drawing->at.x + ((corner & 1) != 0 ? msl_drawn_width(drawing) : 0);
+        muslin_len y = drawing->at.y + ((corner & 2) != 0 ? msl_drawn_height(drawing) : 0);
+        msl_draw_point(drawing, &x, &y);
+        if (x < margin || y < margin || x > all->width - margin || y > all->height - margin)
+            return 0;
+    }
+    return 1;
 }
 
 /* On the way down to a patch of a trimmed node: how many patches lie in the first part that is not cut, 0 where there
@@ -49,8 +56,6 @@ static int64_t patches_uncut(const struct muslin_solution *solution, uint32_t no
         int64_t part = msl_part_with(solution, drawing.at.node, patch, &before);
         patch -= before;
         msl_draw_enter(&drawing, part);
-        if (drawing.level > 0)
-            return 0;
         if (lies_inside(&drawing))
             return msl_size_of(solution, drawing.at.node)->patches;
     }
@@ -117,7 +122,7 @@ static void count_rows(const struct muslin_solution *solution, struct muslin_tot
     for (uint64_t i = 0; i < solution->cuts.used; i++)
         totals->warnings |= cuts[i].warnings;
     for (uint64_t i = 0; i < solution->sets.used; i++)
-        totals->warnings |= sets[i].warnings;
+        totals->warnings |= sets[i].used ? sets[i].warnings : 0;
 }
 
 muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
@@ -132,7 +137,7 @@ muslin_status muslin_solution_totals(const struct muslin_solution *solution, str
     const struct sums sums = sum_nodes(solution);
     struct muslin_totals totals = { sizeof totals, 0, root->patches * solution->spec.tops, sums.nodes,
                                     2 * root->width * root->height, (int64_t)sums.area, sums.bound, 0, 0, 0, 0, 0,
-                                    root->exact };
+                                    sums.bound == 0 && root->exact };
     count_rows(solution, &totals);
     msl_write_struct(out, &totals, sizeof totals);
     return MUSLIN_OK;

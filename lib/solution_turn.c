@@ -45,6 +45,7 @@ void msl_trim_size(struct msl_solving *solving, uint32_t node)
     const int32_t *args = msl_node_args(s->quilt, node);
     struct msl_size *size = msl_size_of(s, node);
     *size = *msl_size_of(s, (uint32_t)args[TRIM_CHILD]);
+    size->exact &= msl_measures_exact(s, node);
     size->width -= trimmed(s, args[TRIM_LEFT]) + trimmed(s, args[TRIM_RIGHT]);
     size->height -= trimmed(s, args[TRIM_TOP]) + trimmed(s, args[TRIM_BOTTOM]);
     for (int edge = MSL_LEFT; edge < MSL_EDGES; edge++)

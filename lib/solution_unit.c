@@ -86,19 +86,13 @@ int64_t msl_unit_seams(const struct muslin_solution *solution, uint32_t node)
     return piecing_of(solution, node)[PIECING_SEAMS];
 }
 
-/* Whether a piece has the corner of this number; one below its first wraps round to far beyond its last. */
-static int has_corner(const int32_t *piecing, int32_t piece, int32_t corner)
-{
-    uint32_t corners = (uint32_t)(msl_first_corner(piecing, piece + 1) - msl_first_corner(piecing, piece));
-    return (uint32_t)(corner - msl_first_corner(piecing, piece)) < corners;
-}
-
-/* An end of a seam is a corner of one of its two pieces. */
-static struct msl_place end_of(const struct muslin_solution *solution, uint32_t node, const int32_t *seam,
-                               int32_t corner)
+/* Where a corner lies, numbered through all pieces. */
+static struct msl_place place_of(const struct muslin_solution *solution, uint32_t node, int32_t corner)
 {
     const int32_t *piecing = piecing_of(solution, node);
-    const int32_t piece = seam[has_corner(piecing, seam[SEAM_FIRST], corner) ? SEAM_FIRST : SEAM_SECOND];
+    int32_t piece = 0;
+    while (corner >= msl_first_corner(piecing, piece + 1))
+        piece++;
     const int32_t place = corner - msl_first_corner(piecing, piece);
     muslin_len x[MSL_UNIT_CORNERS];
     muslin_len y[MSL_UNIT_CORNERS];
@@ -109,6 +103,6 @@ static struct msl_place end_of(const struct muslin_solution *solution, uint32_t 
 struct msl_seam msl_unit_seam(const struct muslin_solution *solution, uint32_t node, int64_t k)
 {
     const int32_t *seam = msl_piecing_seam(piecing_of(solution, node), k);
-    return msl_pieced_seam(solution, seam, end_of(solution, node, seam, seam[SEAM_FROM]),
-                           end_of(solution, node, seam, seam[SEAM_TO]));
+    return msl_pieced_seam(solution, seam, place_of(solution, node, seam[SEAM_FROM]),
+                           place_of(solution, node, seam[SEAM_TO]));
 }

@@ -59,8 +59,7 @@ static mode_t usual_mode(void)
 }
 
 /* Writes beside the place and then gives it its name, which fails where the name is taken. */
-static void write_drawing(const struct design *design, const struct muslin_solution *solution, const char *title,
-                          const char *path)
+static void write_drawing(const struct sheet *sheet, const char *title, const char *path)
 {
     char *draft = malloc(strlen(path) + 8);
     if (draft == NULL)
@@ -70,7 +69,7 @@ static void write_drawing(const struct design *design, const struct muslin_solut
     FILE *file = descriptor < 0 ? NULL : fdopen(descriptor, "w");
     if (file == NULL)
         fail_file(path);
-    int failed = draw_top(design, solution, title, file) != 0;
+    int failed = draw_top(sheet, title, file) != 0;
     failed = failed || fchmod(descriptor, usual_mode()) != 0;
     failed |= fclose(file) != 0;
     failed = failed || link(draft, path) != 0;
@@ -97,11 +96,14 @@ static void show(const struct pattern *pattern, const char *path)
     must(muslin_allocator_libc(&allocator), NULL);
     must(muslin_quilt_create(&quilt_spec, &allocator, &design.quilt, &problem), &problem);
     pattern->piece(&design);
+    solve_spec.end_trim = INCH / 2;
     must(muslin_solution_create(design.quilt, design.top, &solve_spec, NULL, 0, 0, &solution, &problem), &problem);
+    struct sheet *sheet = sheet_create(&design, solution, &solve_spec);
     if (path != NULL)
-        write_drawing(&design, solution, pattern->title, path);
+        write_drawing(sheet, pattern->title, path);
     else
-        print_sheet(&design, solution, pattern);
+        print_sheet(sheet, pattern);
+    sheet_free(sheet);
     muslin_solution_free(solution);
     muslin_quilt_free(design.quilt);
 }

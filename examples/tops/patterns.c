@@ -1,127 +1,7 @@
 /* patterns.c - six invented quilts, each a tree of a few lines. Names, people and stories are made up.
  *
  * SPDX-License-Identifier: MIT */
-#include <string.h>
-
-#include "tops.h"
-
-/* ---- words for the tree ----------------------------------------------------------------------------------------- */
-
-enum { INCH = MUSLIN_TICKS_PER_INCH };
-
-static muslin_id cloth(struct design *d, const char *name, int darkness, int red, int green, int blue)
-{
-    struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct cloth *made = &d->cloths[d->cloths_used++];
-    spec.darkness = darkness;
-    must(muslin_quilt_fabric(d->quilt, &spec, name, strlen(name), &made->id, &problem), &problem);
-    made->name = name;
-    made->colour[0] = (unsigned char)red;
-    made->colour[1] = (unsigned char)green;
-    made->colour[2] = (unsigned char)blue;
-    return made->id;
-}
-
-static muslin_id measure(struct design *d, const char *name, muslin_len value)
-{
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id id;
-    must(muslin_quilt_measure(d->quilt, name, strlen(name), value, &id, &problem), &problem);
-    return id;
-}
-
-static muslin_id times(struct design *d, int64_t factor, muslin_id of)
-{
-    struct muslin_sum_spec term = MUSLIN_SUM_SPEC_INIT;
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id id;
-    term.measure = of;
-    term.factor = factor;
-    must(muslin_quilt_sum(d->quilt, &term, sizeof term, 1, &id, &problem), &problem);
-    return id;
-}
-
-static muslin_id patch(struct design *d, muslin_id fabric, muslin_id width, muslin_id height)
-{
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id id;
-    spec.fabric = fabric;
-    spec.width = width;
-    spec.height = height;
-    must(muslin_quilt_patch(d->quilt, &spec, &id, &problem), &problem);
-    return id;
-}
-
-static muslin_id unit(struct design *d, int32_t kind, int32_t method, muslin_id width, muslin_id height, muslin_id first,
-                      muslin_id second)
-{
-    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    const muslin_id fabrics[] = { first, second };
-    muslin_id id;
-    spec.kind = kind;
-    spec.method = method;
-    spec.width = width;
-    spec.height = height;
-    must(muslin_quilt_unit(d->quilt, &spec, fabrics, 2, &id, &problem), &problem);
-    return id;
-}
-
-static muslin_id join(struct design *d, int32_t axis, const muslin_id *children, size_t n)
-{
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id id;
-    spec.axis = axis;
-    must(muslin_quilt_join(d->quilt, &spec, children, n, &id, &problem), &problem);
-    return id;
-}
-
-static muslin_id turn(struct design *d, muslin_id node, int32_t quarter_turns)
-{
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id id;
-    must(muslin_quilt_turn(d->quilt, node, quarter_turns, &id, &problem), &problem);
-    return id;
-}
-
-static muslin_id grid(struct design *d, int64_t columns, int64_t rows, const muslin_id *children)
-{
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id id;
-    must(muslin_quilt_grid(d->quilt, columns, rows, children, (size_t)(columns * rows), &id, &problem), &problem);
-    return id;
-}
-
-static muslin_id repeat(struct design *d, muslin_id node, int64_t columns, int64_t rows, const int32_t turns[4])
-{
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id id;
-    must(muslin_quilt_repeat(d->quilt, node, columns, rows, turns, 4, 2, 2, &id, &problem), &problem);
-    return id;
-}
-
-/* A border of one fabric: both sides first, then top and bottom. */
-static muslin_id border(struct design *d, muslin_id centre, muslin_id fabric, muslin_id width)
-{
-    static const int32_t sides[] = { MUSLIN_SIDE_LEFT, MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_TOP, MUSLIN_SIDE_BOTTOM };
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct muslin_log_spec logs[4];
-    muslin_id id;
-    for (int i = 0; i < 4; i++) {
-        must(muslin_log_spec_init(&logs[i], sizeof logs[i]), NULL);
-        logs[i].fabric = fabric;
-        logs[i].width = width;
-        logs[i].side = sides[i];
-    }
-    must(muslin_quilt_logs(d->quilt, centre, logs, sizeof logs[0], 4, &id, &problem), &problem);
-    return id;
-}
-
-static const int32_t upright[4] = { 0, 0, 0, 0 };
-static const int32_t chessboard[4] = { 0, 1, 1, 0 };
+#include "build.h"
 
 /* ---- the six ---------------------------------------------------------------------------------------------------- */
 
@@ -138,7 +18,7 @@ static void piece_rails(struct design *d)
         muslin_id fabric = cloth(d, names[i], 90 - 10 * i, tones[i][0], tones[i][1], tones[i][2]);
         strips[i] = patch(d, fabric, strip, length);
     }
-    d->top = repeat(d, join(d, MUSLIN_ACROSS, strips, 6), 4, 5, chessboard);
+    d->top = repeat(d, block(d, join(d, MUSLIN_ACROSS, strips, 6), "rail block"), 4, 5, chessboard);
 }
 
 /* Four unlike blocks between sashes with cornerstones, framed. */
@@ -156,11 +36,19 @@ static void piece_sampler(struct design *d)
     muslin_id h = unit(d, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, two, 0, green, pale);
     muslin_id k = unit(d, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, two, 0, pink, pale);
     muslin_id q = unit(d, MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_METHOD_PIECES, two, 0, pink, pale);
-    const muslin_id nine[] = { g, p, g, p, g, p, g, p, g };
-    const muslin_id ohio[] = { p, q, p, turn(d, q, 1), g, turn(d, q, 1), p, q, p };
-    const muslin_id churn[] = { turn(d, h, 3), p, h, p, g, p, turn(d, h, 2), p, turn(d, h, 1) };
-    const muslin_id whirl[] = { k, turn(d, k, 1), p, turn(d, k, 3), turn(d, k, 2), g, p, g, k };
-    const muslin_id four[] = { grid(d, 3, 3, nine), grid(d, 3, 3, ohio), grid(d, 3, 3, churn), grid(d, 3, 3, whirl) };
+    muslin_id across = turn(d, q, 1);
+    const muslin_id rows[] = { g, p, g, p, g, p, p, across, p, q, g, q, turn(d, h, 3), p, h };
+    const muslin_id leaves[] = { k, turn(d, k, 1), p, turn(d, k, 3), turn(d, k, 2), g, p, g, k };
+    muslin_id row[5];
+    for (int i = 0; i < 5; i++)
+        row[i] = join(d, MUSLIN_ACROSS, rows + 3 * i, 3);
+    const muslin_id nine[] = { row[0], row[1], row[0] };
+    const muslin_id star[] = { row[2], row[3], row[2] };
+    const muslin_id whirl[] = { row[4], row[1], turn(d, row[4], 2) };
+    const muslin_id four[] = { block(d, join(d, MUSLIN_DOWN, nine, 3), "nine-patch block"),
+                               block(d, join(d, MUSLIN_DOWN, star, 3), "star block"),
+                               block(d, join(d, MUSLIN_DOWN, whirl, 3), "whirl block"),
+                               block(d, grid(d, 3, 3, leaves), "radish block") };
     spec.columns = 2;
     spec.rows = 2;
     spec.sash = measure(d, "sash", 2 * INCH);
@@ -181,9 +69,12 @@ static void piece_stars(struct design *d)
     muslin_id corner = patch(d, night, small, small);
     muslin_id goose = unit(d, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, large, small, night, brass);
     muslin_id centre = unit(d, MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_PIECES, large, 0, cream, brass);
-    const muslin_id nine[] = { corner,         turn(d, goose, 2), corner,        turn(d, goose, 1), centre,
-                               turn(d, goose, 3), corner,         goose,         corner };
-    d->top = border(d, repeat(d, grid(d, 3, 3, nine), 3, 4, upright), night, measure(d, "border", 3 * INCH));
+    const muslin_id below[] = { corner, goose, corner };
+    const muslin_id between[] = { turn(d, goose, 1), centre, turn(d, goose, 3) };
+    muslin_id bottom = join(d, MUSLIN_ACROSS, below, 3);
+    const muslin_id rows[] = { turn(d, bottom, 2), join(d, MUSLIN_ACROSS, between, 3), bottom };
+    muslin_id lamp = block(d, join(d, MUSLIN_DOWN, rows, 3), "lamp block");
+    d->top = border(d, repeat(d, lamp, 3, 4, upright), night, measure(d, "border", 3 * INCH), "border");
 }
 
 /* Nine-patches on point between plain squares, two borders round them. */
@@ -198,25 +89,25 @@ static void piece_kites(struct design *d)
     muslin_id r = patch(d, red, two, two);
     muslin_id s = patch(d, sky, two, two);
     const muslin_id nine[] = { r, s, r, s, r, s, r, s, r };
-    muslin_id block = grid(d, 3, 3, nine);
+    muslin_id kite = block(d, grid(d, 3, 3, nine), "nine-patch block");
     muslin_id plain = patch(d, hay, times(d, 3, two), times(d, 3, two));
     muslin_id blocks[3 * 4 + 2 * 3];
     for (int i = 0; i < 18; i++)
-        blocks[i] = i < 12 ? block : plain;
-    spec.columns = 3;
-    spec.rows = 4;
+        blocks[i] = i < 12 ? kite : plain;
+    spec.columns = d->columns = 3;
+    spec.rows = d->rows = 4;
     spec.side_fabric = spec.corner_fabric = sky;
     must(muslin_quilt_diagonal(d->quilt, &spec, blocks, 18, &d->top, &problem), &problem);
-    d->top = border(d, d->top, red, measure(d, "inner border", INCH));
-    d->top = border(d, d->top, hay, measure(d, "outer border", 4 * INCH));
+    call(d, d->top, "centre on point");
+    d->top = border(d, d->top, red, measure(d, "inner border", INCH), "inner border");
+    d->top = border(d, d->top, hay, measure(d, "outer border", 4 * INCH), "outer border");
 }
 
-/* Log cabins of three rounds, light on two sides, dark on two, turned in fours. */
+/* Log cabins of three rounds, light on two sides, dark on two; every other block upside down: straight furrows. */
 static void piece_hearth(struct design *d)
 {
     static const int32_t sides[] = { MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_TOP, MUSLIN_SIDE_LEFT, MUSLIN_SIDE_BOTTOM };
-    static const int32_t furrows[4] = { 0, 1, 3, 2 };
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    static const int32_t furrows[4] = { 0, 2, 2, 0 };
     struct muslin_log_spec logs[12];
     muslin_id ember = cloth(d, "ember", 50, 190, 64, 40);
     muslin_id light[3];
@@ -229,22 +120,19 @@ static void piece_hearth(struct design *d)
     dark[2] = cloth(d, "coal", 95, 46, 44, 50);
     muslin_id log = measure(d, "log", INCH + INCH / 2);
     muslin_id centre = measure(d, "centre", 2 * INCH);
-    muslin_id block;
     for (int i = 0; i < 12; i++) {
         must(muslin_log_spec_init(&logs[i], sizeof logs[i]), NULL);
         logs[i].fabric = i % 4 < 2 ? light[i / 4] : dark[i / 4];
         logs[i].width = log;
         logs[i].side = sides[i % 4];
     }
-    must(muslin_quilt_logs(d->quilt, patch(d, ember, centre, centre), logs, sizeof logs[0], 12, &block, &problem),
-         &problem);
-    d->top = repeat(d, block, 4, 4, furrows);
+    muslin_id hearth = cabin(d, patch(d, ember, centre, centre), logs, 12, "hearth block");
+    d->top = repeat(d, block(d, hearth, "hearth block"), 4, 4, furrows);
 }
 
 /* A large star in the middle, a plain round, a round of half-squares, a mitred border. */
 static void piece_well(struct design *d)
 {
-    struct muslin_surround_spec around = MUSLIN_SURROUND_SPEC_INIT;
     struct muslin_set_in_spec mitred = MUSLIN_SET_IN_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id water = cloth(d, "well water", 80, 40, 84, 110);
@@ -253,20 +141,20 @@ static void piece_well(struct design *d)
     muslin_id moss = cloth(d, "moss", 60, 112, 122, 70);
     muslin_id three = measure(d, "tooth", 3 * INCH);
     muslin_id star = unit(d, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, times(d, 4, three), 0, brick, lime);
-    muslin_id centre = border(d, star, water, three);
+    muslin_id centre = border(d, star, water, three, "plain border");
     muslin_id tooth = unit(d, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_EIGHT_AT_A_TIME, three, 0, moss, lime);
     muslin_id across[6];
     for (int i = 0; i < 6; i++)
         across[i] = i < 3 ? tooth : turn(d, tooth, 3);
-    muslin_id bottom = join(d, MUSLIN_ACROSS, across, 6);
+    muslin_id teeth = join(d, MUSLIN_ACROSS, across, 6);
     muslin_id corner = patch(d, brick, three, three);
-    around.centre = centre;
-    around.bottom = bottom;
-    around.left = turn(d, bottom, 1);
-    around.top = turn(d, bottom, 2);
-    around.right = turn(d, bottom, 3);
-    around.top_left = around.top_right = around.bottom_left = around.bottom_right = corner;
-    must(muslin_quilt_surround(d->quilt, &around, &mitred.centre, &problem), &problem);
+    const muslin_id beside[] = { turn(d, teeth, 1), centre, turn(d, teeth, 3) };
+    const muslin_id above[] = { corner, turn(d, teeth, 2), corner };
+    muslin_id top = join(d, MUSLIN_ACROSS, above, 3);
+    const muslin_id rows[] = { top, join(d, MUSLIN_ACROSS, beside, 3), turn(d, top, 2) };
+    call(d, teeth, "strip of teeth");
+    mitred.centre = join(d, MUSLIN_DOWN, rows, 3);
+    call(d, mitred.centre, "well with its teeth");
     mitred.left_width = mitred.right_width = mitred.top_width = mitred.bottom_width = measure(d, "border", 4 * INCH);
     mitred.left_fabric = mitred.right_fabric = mitred.top_fabric = mitred.bottom_fabric = water;
     must(muslin_quilt_set_in(d->quilt, &mitred, &d->top, &problem), &problem);

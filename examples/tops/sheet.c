@@ -1,152 +1,195 @@
-/* sheet.c - the working sheet of a top: sizes, what to cut, how to sew it, which way to press.
+/* sheet.c - the working sheet of a top: its size, what to know before, cut list, steps, pressing, cautions.
  *
  * SPDX-License-Identifier: MIT */
 #include <inttypes.h>
 #include <stdlib.h>
-#include <string.h>
 
-#include "tops.h"
+#include "sheet.h"
 
-/* ---- words ------------------------------------------------------------------------------------------------------ */
-
-const char *inches(muslin_len length, char text[WORD])
-{
-    int32_t exact;
-    must(muslin_length_format(length, NULL, text + 1, WORD - 1, NULL, &exact, NULL), NULL);
-    text[0] = '~';
-    return exact ? text + 1 : text;
-}
-
-static const char *name_of(const struct design *design, muslin_id fabric)
-{
-    for (int i = 0; i < design->cloths_used; i++)
-        if (design->cloths[i].id == fabric)
-            return design->cloths[i].name;
-    return "?";
-}
+/* ---- rows of the library ---------------------------------------------------------------------------------------- */
 
 static void *rows_for(size_t count, size_t size)
 {
-    void *rows = calloc(count == 0 ? 1 : count, size);
-    if (rows == NULL) {
-        fputs("tops: out of memory\n", stderr);
-        exit(1);
-    }
+    void *rows = calloc(count + 1, size);
+    if (rows == NULL)
+        must(MUSLIN_ERR_NO_MEMORY, NULL);
     return rows;
 }
 
-static const char *stack(int64_t number, char text[16])
+muslin_id *children_of(const struct sheet *sheet, muslin_id node, size_t *count)
 {
-    size_t need;
-    must(muslin_sewing_label(number, text, 16, &need, NULL), NULL);
-    return text;
+    must(muslin_quilt_children(sheet->design->quilt, node, NULL, 0, count, NULL), NULL);
+    muslin_id *ids = rows_for(*count, sizeof *ids);
+    must(muslin_quilt_children(sheet->design->quilt, node, ids, *count, count, NULL), NULL);
+    return ids;
+}
+
+/* The four strips of a mitred border are cut alike: one number. */
+static int shares_number(const struct muslin_cut *a, const struct muslin_cut *b)
+{
+    return a->source == MUSLIN_CUT_MITRED && b->source == MUSLIN_CUT_MITRED && a->fabric == b->fabric &&
+           a->cut_width == b->cut_width && a->cut_height == b->cut_height;
+}
+
+static void read_cuts(struct sheet *sheet)
+{
+    size_t *count = &sheet->cuts_count;
+    int number = 0;
+    must(muslin_solution_cuts(sheet->solution, NULL, 0, 0, count, NULL), NULL);
+    sheet->cuts = rows_for(*count, sizeof *sheet->cuts);
+    must(muslin_solution_cuts(sheet->solution, sheet->cuts, sizeof *sheet->cuts, *count, count, NULL), NULL);
+    sheet->piece = rows_for(*count, sizeof *sheet->piece);
+    for (size_t i = 0; i < *count; i++) {
+        number += i == 0 || !shares_number(&sheet->cuts[i - 1], &sheet->cuts[i]);
+        sheet->piece[i] = number;
+    }
+    count = &sheet->sets_count;
+    must(muslin_solution_strip_sets(sheet->solution, NULL, 0, 0, count, NULL), NULL);
+    sheet->sets = rows_for(*count, sizeof *sheet->sets);
+    must(muslin_solution_strip_sets(sheet->solution, sheet->sets, sizeof *sheet->sets, *count, count, NULL), NULL);
+}
+
+static void read_steps(struct sheet *sheet)
+{
+    size_t *count = &sheet->steps_count;
+    must(muslin_sewing_steps(sheet->solution, NULL, 0, 0, count, NULL), NULL);
+    sheet->steps = rows_for(*count, sizeof *sheet->steps);
+    must(muslin_sewing_steps(sheet->solution, sheet->steps, sizeof *sheet->steps, *count, count, NULL), NULL);
+    sheet->feeds = rows_for(*count, sizeof *sheet->feeds);
+    for (size_t i = 0; i < *count; i++) {
+        struct feeds *feeds = &sheet->feeds[i];
+        int64_t step = (int64_t)i;
+        must(muslin_sewing_feeds(sheet->solution, step, NULL, 0, 0, &feeds->count, NULL), NULL);
+        feeds->rows = rows_for(feeds->count, sizeof *feeds->rows);
+        must(muslin_sewing_feeds(sheet->solution, step, feeds->rows, sizeof *feeds->rows, feeds->count, &feeds->count,
+                                 NULL),
+             NULL);
+    }
+}
+
+static void read_pressing(struct sheet *sheet)
+{
+    struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+    size_t *count = &sheet->seams_count;
+    must(muslin_pressing_create(sheet->solution, &spec, &sheet->plan, NULL), NULL);
+    must(muslin_pressing_seams(sheet->plan, NULL, 0, 0, count, NULL), NULL);
+    sheet->seams = rows_for(*count, sizeof *sheet->seams);
+    must(muslin_pressing_seams(sheet->plan, sheet->seams, sizeof *sheet->seams, *count, count, NULL), NULL);
+    count = &sheet->children_count;
+    must(muslin_pressing_children(sheet->plan, NULL, 0, 0, count, NULL), NULL);
+    sheet->children = rows_for(*count, sizeof *sheet->children);
+    must(muslin_pressing_children(sheet->plan, sheet->children, sizeof *sheet->children, *count, count, NULL), NULL);
+}
+
+struct sheet *sheet_create(const struct design *design, const struct muslin_solution *solution,
+                           const struct muslin_solve_spec *spec)
+{
+    struct sheet *sheet = rows_for(1, sizeof *sheet);
+    sheet->design = design;
+    sheet->solution = solution;
+    sheet->spec = spec;
+    read_cuts(sheet);
+    read_steps(sheet);
+    read_pressing(sheet);
+    return sheet;
+}
+
+void sheet_free(struct sheet *sheet)
+{
+    for (size_t i = 0; i < sheet->steps_count; i++)
+        free(sheet->feeds[i].rows);
+    free(sheet->feeds);
+    free(sheet->steps);
+    free(sheet->sets);
+    free(sheet->piece);
+    free(sheet->cuts);
+    free(sheet->children);
+    free(sheet->seams);
+    muslin_pressing_free(sheet->plan);
+    free(sheet);
 }
 
 /* ---- parts of the sheet ----------------------------------------------------------------------------------------- */
 
-static void print_sizes(const struct design *design, const struct muslin_solution *solution)
+static void print_sizes(const struct sheet *sheet)
 {
-    struct muslin_node_size size = { .size = (uint32_t)sizeof size };
+    struct muslin_node_size size = size_of(sheet, sheet->design->top);
     struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
-    char a[WORD];
-    char b[WORD];
-    must(muslin_solution_size(solution, design->top, &size, NULL), NULL);
-    must(muslin_solution_totals(solution, &totals, NULL), NULL);
-    printf("Top, finished %s x %s, ", inches(size.finished_width, a), inches(size.finished_height, b));
-    printf("unfinished %s x %s; ", inches(size.unfinished_width, a), inches(size.unfinished_height, b));
-    printf("%" PRId64 " patches, %" PRId64 " different parts\n", totals.patches, totals.different_nodes);
+    char text[WORD];
+    must(muslin_solution_totals(sheet->solution, &totals, NULL), NULL);
+    printf("Top, finished: %s\n", inches_by(size.finished_width, size.finished_height, text));
+    printf("Top, unfinished: %s\n", inches_by(size.unfinished_width, size.unfinished_height, text));
+    printf("%" PRId64 " patches. This sheet is for the top alone: batting, backing and binding are not in it.\n",
+           totals.patches);
     if (totals.misfits > 0)
         printf("CAUTION: %" PRId64 " pairs of edges do not meet; see the misfits\n", totals.misfits);
 }
 
-static const char *again_words(int32_t again)
+static int has_other_way(const struct sheet *sheet)
 {
-    if (again == MUSLIN_AGAIN_ONCE)
-        return ", cut once on the diagonal";
-    return again == MUSLIN_AGAIN_TWICE ? ", cut twice on the diagonal" : "";
+    for (size_t i = 0; i < sheet->seams_count; i++)
+        if (sheet->seams[i].other_way > 0)
+            return 1;
+    return 0;
 }
 
-static void print_cuts(const struct design *design, const struct muslin_solution *solution)
+static void print_note(const char *text)
 {
-    size_t count;
-    char a[WORD];
-    char b[WORD];
-    must(muslin_solution_cuts(solution, NULL, 0, 0, &count, NULL), NULL);
-    struct muslin_cut *rows = rows_for(count, sizeof *rows);
-    must(muslin_solution_cuts(solution, rows, sizeof *rows, count, &count, NULL), NULL);
-    printf("\nCut (sizes as cut, width x height)\n");
-    for (size_t i = 0; i < count; i++) {
-        if (i == 0 || rows[i].fabric != rows[i - 1].fabric)
-            printf("  %s\n", name_of(design, rows[i].fabric));
-        printf("    %5" PRId64 "  %s x %s%s", rows[i].count, inches(rows[i].cut_width, a),
-               inches(rows[i].cut_height, b), again_words(rows[i].again));
-        if (rows[i].source == MUSLIN_CUT_SET_STRIP)
-            printf(", strips for strip sets");
-        else if (rows[i].pieces != rows[i].count)
-            printf(": %" PRId64 " pieces", rows[i].pieces);
-        if (rows[i].spare > 0)
-            printf(", %" PRId64 " spare", rows[i].spare);
-        printf("\n");
-    }
-    free(rows);
+    struct line line = { .used = 0 };
+    add(&line, "- %s", text);
+    print_line(&line, 2, 2);
 }
 
-static void print_steps(const struct muslin_solution *solution)
+static void print_notes(const struct sheet *sheet)
 {
-    static const char *const words[] = { "",
-                                         "sew strips into sets",
-                                         "cut the sets into segments",
-                                         "make units by their recipe",
-                                         "sew the shapes",
-                                         "join",
-                                         "trim",
-                                         "sew round the centre, first seam in part",
-                                         "set in, mitre the corners",
-                                         "join on point in diagonal rows",
-                                         "join rows of 60 degree pieces" };
+    printf("\nBEFORE YOU BEGIN\n");
+    print_note("Seam allowance 1/4 in, a scant one, so that the fold is in it. It is included in all sizes to cut and "
+               "in all unfinished sizes.");
+    print_note("Cloth is reckoned 40 in wide, selvages off: \"width of fabric\". Wash or steam test it first if you "
+               "will wash the quilt.");
+    print_note("Of each cloth cut the longest strips first, borders and strips for sets, then the largest squares.");
+    print_note("Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and rows of one letter "
+               "are sewn one after the other in a chain.");
+    if (has_other_way(sheet))
+        print_note("A* is the same as A with all its seams, also those of its parts, pressed the other way: so that "
+                   "seams lie opposite ways where they meet.");
+    print_note("\"About\": the exact length is no whole eighth of an inch, as of squares on point; it is told to the "
+               "nearest 1/8 in.");
+    print_note("The drawing shows the top with its upper edge above. On it are the letters of blocks and of rows that "
+               "run across; on point, the numbers of the diagonal rows.");
+}
+
+static void print_totals(const struct sheet *sheet)
+{
     struct muslin_sewn_totals totals = { .size = (uint32_t)sizeof totals };
-    size_t count;
-    char label[16];
-    char a[WORD];
-    char b[WORD];
-    must(muslin_sewing_steps(solution, NULL, 0, 0, &count, NULL), NULL);
-    struct muslin_sewing_row *rows = rows_for(count, sizeof *rows);
-    must(muslin_sewing_steps(solution, rows, sizeof *rows, count, &count, NULL), NULL);
-    printf("\nSew (sizes unfinished)\n");
-    for (size_t i = 0; i < count; i++) {
-        printf("  %2zu  stack %-3s %4" PRId64 " x %s", i + 1, stack(rows[i].stack, label), rows[i].alike,
-               words[rows[i].kind]);
-        if (rows[i].pieces > 1)
-            printf(", %" PRId64 " pieces", rows[i].pieces);
-        printf(": %s x %s\n", inches(rows[i].unfinished_width, a), inches(rows[i].unfinished_height, b));
-    }
-    must(muslin_sewing_totals(solution, 127, 0, &totals, NULL), NULL);
-    printf("  %" PRId64 " seams, in all %s long; ", totals.seams, inches(totals.sewn, a));
-    printf("with every seam off by 1/64 in the top may be off by %s across, at worst\n", inches(totals.width_worst, b));
-    free(rows);
+    struct muslin_format_spec yards = MUSLIN_FORMAT_SPEC_INIT;
+    struct line line = { .used = 0 };
+    char text[WORD];
+    must(muslin_sewing_totals(sheet->solution, INCH / 32, 0, &totals, NULL), NULL);
+    yards.style = MUSLIN_STYLE_YARD_FRACTION;
+    yards.denominator = 1;
+    yards.direction = MUSLIN_ROUND_UP;
+    must(muslin_length_format(totals.sewn, &yards, text, WORD, NULL, NULL, NULL), NULL);
+    add(&line, "About %s of seams in all. An allowance that is 1/64 in off makes each seam 1/32 in off: if all seams "
+        "are off the same way, the top comes out ", text);
+    add(&line, "%s off across ", inches(totals.width_worst, text));
+    add(&line, "and %s off down.", inches(totals.height_worst, text));
+    print_line(&line, 2, 0);
 }
 
-static void print_pressing(const struct muslin_solution *solution)
+void print_sheet(const struct sheet *sheet, const struct pattern *pattern)
 {
-    struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-    struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
-    struct muslin_pressing_plan *plan;
-    must(muslin_pressing_create(solution, &spec, &plan, NULL), NULL);
-    must(muslin_pressing_totals(plan, &totals, NULL), NULL);
-    printf("\nPress: seams meet at %" PRId64 " places, %" PRId64 " of them do not nest (no plan of this sort has fewer "
-           "than %" PRId64 "; pressed in turn, %" PRId64 ")\n",
-           totals.meetings, totals.exceptions, totals.least, totals.alternating);
-    muslin_pressing_free(plan);
-}
-
-void print_sheet(const struct design *design, const struct muslin_solution *solution, const struct pattern *pattern)
-{
-    printf("%s (an invented quilt)\n%s\n\n", pattern->title, pattern->story);
-    print_sizes(design, solution);
-    print_cuts(design, solution);
-    print_steps(solution);
-    print_pressing(solution);
-    printf("\nAll seams 1/4 in. Cutting cannot be undone: make one block and measure it before cutting the rest.\n"
-           "Rotary cutters, irons, needles and pins hurt: close the blade, and keep them from children. No quilt\n"
-           "belongs in the place where an infant sleeps.\n");
+    printf("%s (an invented quilt; its colours are invented too)\n%s\n\n", pattern->title, pattern->story);
+    print_sizes(sheet);
+    print_notes(sheet);
+    print_cuts(sheet);
+    print_steps(sheet);
+    print_summary(sheet);
+    print_totals(sheet);
+    printf("\nCAUTIONS\n");
+    print_note("Cutting cannot be undone: cut for one block or unit first, sew it and measure it, as far as the method "
+               "lets you. Of strip sets sew one, cut a segment and measure that.");
+    print_note("Edges that were cut on the slant (triangles, diamonds) stretch: press them without pushing.");
+    print_note("Rotary cutters, irons, needles and pins hurt: close the blade, and keep them from children. No quilt "
+               "belongs in the place where an infant sleeps.");
 }

@@ -338,9 +338,10 @@ enum muslin_argument {
     MUSLIN_ARG_FRAME = 197,
     MUSLIN_ARG_PREFER = 198,
     MUSLIN_ARG_QUILT = 199,
-    MUSLIN_ARG_SORT = 200,
-    MUSLIN_ARG_KIND = 201,
-    MUSLIN_ARG_MIRRORED = 202
+    MUSLIN_ARG_FABRICS = 200,
+    MUSLIN_ARG_SORT = 201,
+    MUSLIN_ARG_KIND = 202,
+    MUSLIN_ARG_MIRRORED = 203
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
@@ -388,7 +389,8 @@ enum muslin_warning {
     MUSLIN_WARN_MIXED_WIDTHS = 1 << 11,   /* strips of unequal usable length share the shortest */
     MUSLIN_WARN_BIAS_EDGE = 1 << 12,      /* an outside edge lies on the bias and stretches */
     MUSLIN_WARN_OFF_GRID = 1 << 13,       /* a size does not lie on the ruler's grid */
-    MUSLIN_WARN_BELOW_EXACT = 1 << 14     /* a size was rounded below what the geometry needs */
+    MUSLIN_WARN_BELOW_EXACT = 1 << 14,    /* a size was rounded below what the geometry needs */
+    MUSLIN_WARN_LONGER_THAN_WIDTH = 1 << 15 /* a piece is longer than its fabric is wide */
 };
 
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.

@@ -7,10 +7,13 @@
  * each place in which it is used take it as it is or the other way, all seams reversed. Meetings that still do not nest
  * are exceptions.
  *
- * Seams       The seams of a node are numbered from 0: of a join, seam k lies between children k and k + 1; of a unit
- *             or a shape, of a pinwheel, a set-in, a field or rows, as muslin_pressing_seams() lists them. A seam is
- *             pressed to the left or right, one that runs across up or down. Its first piece is the left one, or the
- *             upper one.
+ * Seams       The seams of a node are numbered from 0: of a join, seam k lies between children k and k + 1; of a set-in
+ *             along the centre's left, right, top and bottom, as far as there are strips, then the mitres, upper left,
+ *             upper right, lower left, lower right; of a diagonal field at the left of each block but the first, by its
+ *             number, then of the triangles at the right from the top and at the bottom from the left, then below each
+ *             row from the upper right, then of the corners, upper left, lower right, upper right, lower left; of a
+ *             unit or a shape, a pinwheel or 60 degree rows as muslin_pressing_seams() lists them. A seam is pressed to
+ *             the left or right, one that runs across up or down. Its first piece is the left one, or the upper one.
  * Meetings    Ends count as one place when they are no more than two ticks apart. Where several seams of one side end
  *             at one place, those at right angles to the edge count and slanted ones beside them do not; without such,
  *             all of them do. So points of half-squares meet along the edge between two of them, and where four come

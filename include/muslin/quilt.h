@@ -65,7 +65,8 @@ struct muslin_quilt_spec {
     muslin_len take_up;   /* u, so; 0 .. MUSLIN_SIZE_MAX / 8 */
     int64_t most;         /* fabrics, measures and nodes together, each with sixteen numbers on
                              the average; 1 .. 2^27 */
-    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory */
+    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory, so
+                             that one made later in its place may get it again */
 };
 /* 1/4 in seams without take-up, up to 2^26 parts, a tag of its own. */
 #define MUSLIN_QUILT_SPEC_INIT { sizeof(struct muslin_quilt_spec), 0, MUSLIN_QUARTER_INCH, 0, 67108864, 0 }
@@ -202,9 +203,12 @@ struct muslin_quilt_unit_spec {
 MUSLIN_API muslin_status muslin_quilt_unit_spec_init(struct muslin_quilt_unit_spec *spec, uint32_t size);
 
 /* A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
- * muslin_unit_outlines() draws it and sewn with the quilt's seam. MUSLIN_ERR_METHOD: the kind is not made so.
- * MUSLIN_ERR_RANGE: another number of fabrics, or a measure that the kind does not take. Whether its sizes suit the
- * kind is known when it is solved. Example: a half-square, blue below its rising seam and white above. Since 0.1. */
+ * muslin_unit_outlines() draws it and sewn with the quilt's seam. Where its pieces come together in the middle, two
+ * halves are joined by one seam straight through it: of a quarter-square from the lower right to the upper left, of a
+ * split quarter along the large triangle, of an eight-pointed star upright, of a kaleidoscope from the right one of the
+ * two points below to the left one above. MUSLIN_ERR_METHOD: the kind is not made so. MUSLIN_ERR_RANGE: another number
+ * of fabrics, or a measure that the kind does not take. Whether its sizes suit the kind is known when it is solved.
+ * Example: a half-square, blue below its rising seam and white above. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_unit(struct muslin_quilt *quilt, const struct muslin_quilt_unit_spec *spec,
                                            const muslin_id *fabrics, size_t n, muslin_id *out,
                                            struct muslin_problem *problem);

@@ -56,7 +56,8 @@ struct muslin_sewing_row {
 /* The steps, a row each, in the order of their nodes. A strip-pieced join is two: its set, then its segments. Turned
  * nodes take no step of their own; mirror images are sewn along with what they mirror, the other way round. Seams of
  * units and shapes, and mitres, are as long as their finished seams, to the nearest tick, plus an allowance e at each
- * end. Example: nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
+ * end; one that joins two halves of a unit through its middle, see muslin_quilt_unit(), counts once. Example:
+ * nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_row *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);

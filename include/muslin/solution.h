@@ -7,8 +7,10 @@
  * same thread.
  *
  * Sizes       Finished, unfinished (finished + e at each edge, e = s + u / 2, in all up to a tick; no e at an edge
- *             whose allowance is 0) and, of a patch, cut, which is the same. A join is as long as its children together
- *             and as high as its highest child.
+ *             whose allowance is 0, and at one where they differ that of the quilt) and, of a patch, cut, which is the
+ *             same. A join is as long as its children together and as high as its highest child; lower ones lie at its
+ *             top, narrower ones at its left. A trimmed edge has the quilt's allowance; seams that a trim cuts off are
+ *             still sewn, and still count.
  * Rows        All rows are asked for and then filled, as in base.h; they were worked out when it was solved unless the
  *             comment says otherwise.
  *
@@ -62,7 +64,8 @@ MUSLIN_API muslin_status muslin_solve_spec_init(struct muslin_solve_spec *spec, 
 struct muslin_value_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
-    muslin_id id;     /* a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is */
+    muslin_id id;     /* a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is; a
+                         fixed length, a sum or an extent cannot be given one: MUSLIN_ERR_FOREIGN */
     muslin_len value; /* in the range of what it stands for */
 };
 /* 0 for something still to be given. */
@@ -111,7 +114,7 @@ struct muslin_node_size {
                                      the one with most */
     int64_t seams_down;           /* so in its height: rows all count, each with its highest pile of seams */
     int32_t kind;                 /* enum muslin_node_kind */
-    int32_t exact;                /* 1 when its size was not rounded */
+    int32_t exact;                /* 1 when its size was not rounded; inside, corners may be */
 };
 /* How large a node is, how many there are and how they lie. Constant time. Example: a patch of 2 in, four times in a
  * block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 0.1. */
@@ -135,11 +138,11 @@ struct muslin_totals {
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */
     int64_t strip_sets;        /* rows of muslin_solution_strip_sets() */
-    uint32_t warnings;         /* all that its rows carry */
+    uint32_t warnings;         /* all that the rows of cuts, and of strip sets that are used, carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
-/* The whole at a glance. Time follows the nodes, their own pieces, and the patches that trimming cuts. Example: a 36 in
- * square top of 81 patches. Since 0.1. */
+/* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
+ * Example: a 36 in square top of 81 patches. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
                                                 struct muslin_problem *problem);
 
@@ -161,7 +164,7 @@ struct muslin_misfit {
     int64_t second;
     muslin_len first_size;     /* finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
     muslin_len second_size;
-    muslin_len difference;     /* first less second */
+    muslin_len difference;     /* first less second; 0 where one is mixed */
     int64_t pieces;            /* seams to stretch or gather over: pieces along the edge that gives way, the one with
                                   more of them; of ALLOWANCE 0 */
     muslin_len ease_each;      /* what each of them takes up: the difference over pieces, up to a tick; else 0 */
@@ -230,17 +233,23 @@ struct muslin_cut {
     int32_t grain;             /* enum muslin_grain */
     int32_t hand;              /* 1, or 2 for mirrored ones */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
-    int32_t region;            /* of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0 */
+    int32_t region;            /* of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its
+                                  side; else 0 */
     uint32_t warnings;         /* MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or,
-                                  scattered, may lie so */
+                                  scattered, may lie so. MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a
+                                  fabric without direction the longer side, passes the fabric's usable width;
+                                  MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit
+                                  whose outer edges lie on the bias */
     int32_t pad;
 };
 /* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in
  * all but counts are one row (templates of one shape only). Units alike in size, kind, method and fabrics share their
- * recipes, whatever their nodes are called. Rectangles round templates and mitred strips have their raw outline's
- * corners, to the nearest tick. The half-triangles at the ends of 60 degree rows are cut in pairs from rectangles of
- * H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2, E = 2 s + u, rounded once. Source: geometry. Example:
- * 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
+ * recipes, whatever their nodes are called. Mitred strips that are mitred alike at both ends are one row on whichever
+ * sides they lie; where the ends differ, side and hand stay apart. Fields on point share equal squares for setting
+ * triangles, and 60 degree rows equal rectangles for half-triangles: what all need together is rounded up. Rectangles
+ * round templates and mitred strips have their raw outline's corners, to the nearest tick. The half-triangles at the
+ * ends of 60 degree rows are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2,
+ * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import os
 import pathlib
+import re
 import shutil
 import stat
 import subprocess
@@ -28,8 +29,8 @@ QUILTS = {
     # 3 x 4 blocks of 12 in and a 3 in border; 4 corners, 4 x 3 for the geese, 5 in the middle, 4 of the border
     "stars": ("42 in x 54 in", "42 1/2 in x 54 1/2 in", 12 * 21 + 4, 3),
     # 3 x 4 blocks of 6 in on point: 18 sqrt 2 = 25.456, 24 sqrt 2 = 33.941; 5 in of border on each side adds 10.
-    # 35.456 = 35 29.2/64, 43.941 = 43 60.2/64. 12 nine-patches, 6 squares, 14 triangles, 8 borders
-    "kites": ("~35 29/64 in x ~43 15/16 in", "~35 61/64 in x ~44 7/16 in", 12 * 9 + 6 + 14 + 8, 3),
+    # 35.456 and 43.941 to the nearest 1/8. 12 nine-patches, 6 squares, 14 triangles, 8 borders
+    "kites": ("about 35 1/2 in x 44 in", "about 36 in x 44 1/2 in", 12 * 9 + 6 + 14 + 8, 3),
     # 4 x 4 cabins: 2 in, and three logs of 1 1/2 in on each side: 11 in
     "hearth": ("44 in x 44 in", "44 1/2 in x 44 1/2 in", 16 * 13, 7),
     # a star of 12 in, 3 in, 3 in and 4 in round it; 8 + 8 patches, 4, 4 x 12 and 4, 4
@@ -92,29 +93,107 @@ def test_a_full_disk_is_told(words: tuple[str, ...]) -> None:
 # ---- sheets -------------------------------------------------------------------------------------------------------
 
 
+def lines_of(name: str) -> str:
+    """A sheet with its broken lines joined: a blank for every run of blanks."""
+    return " ".join(text(name).split())
+
+
+def part_of(sheet: str, start: str, end: str) -> str:
+    return sheet[sheet.index(start):sheet.index(end)]
+
+
 @pytest.mark.parametrize("name", QUILTS)
 def test_a_sheet_says_how_large_and_what_to_do(name: str) -> None:
     finished, unfinished, patches, fabrics = QUILTS[name]
     sheet = text(name)
-    assert f"Top, finished {finished}, unfinished {unfinished}; {patches} patches, " in sheet
-    assert "(an invented quilt)" in sheet and "CAUTION" not in sheet and "?" not in sheet
-    cut = sheet[sheet.index("\nCut (sizes as cut"):sheet.index("\nSew (sizes unfinished)")].splitlines()
+    assert f"Top, finished: {finished}\nTop, unfinished: {unfinished}\n{patches} patches" in sheet
+    assert "(an invented quilt" in sheet and "CAUTION:" not in sheet and "?" not in sheet
+    cut = part_of(sheet, "\nCUT\n", "\nSEW ").splitlines()
     assert sum(line.startswith("  ") and not line.startswith("   ") for line in cut) == fabrics
-    assert "\nPress: seams meet at " in sheet and "infant" in sheet
+    assert "\nPRESS\n" in sheet and "infant" in sheet and "The top is done." in sheet
+    assert max(map(len, sheet.splitlines())) <= 100
+
+
+@pytest.mark.parametrize("name", QUILTS)
+def test_every_piece_and_part_is_used(name: str) -> None:
+    """Numbers and letters of the cut list and the steps are those that later steps take, and all are."""
+    sheet = lines_of(name)
+    cut, sew = part_of(sheet, " CUT ", " SEW "), part_of(sheet, " SEW ", " PRESS ")
+    pieces = re.findall(r"\[\d+\]", cut)
+    assert pieces == [f"[{number + 1}]" for number in range(len(pieces))]
+    assert set(re.findall(r"\[\d+\]", sew)) == set(pieces)
+    steps = re.findall(r"^ {2,3}(\d+)  ([A-Z]+) ", text(name), re.MULTILINE)
+    assert [int(number) for number, _ in steps] == list(range(1, len(steps) + 1))
+    made = [letter for _, letter in steps]
+    for letter in made[:-1]:
+        assert re.search(rf"[ :;]{letter}\*?( \(|[;.] )", sew), letter
+    assert set(re.findall(r"\b([A-Z])\*? \(", sew)) <= set(made)
 
 
 def test_strips_are_counted_by_the_set() -> None:
-    # 20 blocks of 12 in are cut 12 1/2 in wide, three from a set of 40 in: seven sets, a strip of each of six fabrics.
-    sheet = text("rails")
-    assert sheet.count("  7  40 in x 2 1/2 in, strips for strip sets") == 6
-    assert "7 x sew strips into sets, 6 pieces: " in sheet
+    # 20 blocks of 12 in are cut 12 1/2 in wide, three from a set of 40 in (37 1/2 and 1/2 in off both ends): seven
+    # sets give 21; a strip of each of six fabrics goes into each.
+    sheet = lines_of("rails")
+    assert sheet.count("] Cut 7 strips, width of fabric (40 in usable) by 2 1/2 in, for A") == 6
+    assert "strip set for rail block, make 7" in sheet and "segments: rail block, make 20" in sheet
+    assert "A set gives 3; 20 needed, 1 over." in sheet
+
+
+def test_a_set_is_squared_at_its_ends() -> None:
+    # 2 1/2 in segments: 16 would need all of the 40 in, so that a set gives 15 and a second one is sewn.
+    sheet = lines_of("hearth")
+    assert "strip set for hearth block, log 1, make 2" in sheet
+    assert "A set gives 15; 16 needed, 14 over." in sheet
 
 
 def test_squares_are_cut_for_units_by_their_recipe() -> None:
-    # 48 geese of 6 in, four from a square of 7 1/4 in; 48 corners of 3 in; a 4 1/4 in square in each of 12 blocks.
-    sheet = text("stars")
-    assert "     12  7 1/4 in x 7 1/4 in: 48 pieces\n" in sheet
-    assert "     48  3 1/2 in x 3 1/2 in\n" in sheet
+    # 48 geese of 6 in, four from a square of 7 1/4 in; 96 corners of 3 in on 48 squares in a square, of which 12 have a
+    # centre of 6 / sqrt 2 + 1/2 = 4.743 in.
+    sheet = lines_of("stars")
+    assert "Cut 12 squares at 7 1/4 in x 7 1/4 in, leave whole: four units come of one large and four small" in sheet
+    assert "Cut 48 squares at 3 7/8 in x 3 7/8 in, leave whole" in sheet
+    assert "Cut 24 squares at 3 7/8 in x 3 7/8 in, cut once on the diagonal: 48 triangles" in sheet
+    assert "Cut 12 squares at 4 3/4 in x 4 3/4 in, for" in sheet
+    assert "Cut 48 squares at 3 1/2 in x 3 1/2 in, for" in sheet
+    assert "Trim to 6 1/2 in by 3 1/2 in unfinished" in sheet
+
+
+def test_strips_longer_than_the_cloth_come_from_a_run() -> None:
+    # 2 x 48 1/2 + 2 x 42 1/2 = 182 in; four strips of 40 in are 158 1/2 in long when joined, five 198 in.
+    sheet = lines_of("stars")
+    assert "Cut 5 strips, width of fabric by 3 1/2 in." in sheet
+    assert "Cut 2 at 48 1/2 in x 3 1/2 in" in sheet and "Cut 2 at 42 1/2 in x 3 1/2 in" in sheet
+    assert "join these strips end to end" not in lines_of("kites")
+
+
+def test_diamonds_are_cut_from_a_strip() -> None:
+    # A 12 in star: sides of 12 / (2 + sqrt 2) = 3.515 in, 2.485 in between two of them, strips of 3 in (2.985). Eight
+    # take 8 x 3 sqrt 2 + 3 = 36.94 in. Mitred strips: 24 + 8 + 1/2 + sqrt 2 / 2 = 33.2 in, with 2 in to hold up to 36.
+    sheet = lines_of("well")
+    assert "Cut 1 strip, width of fabric by 3 in, and from it 8 diamonds: cut one end off at 45 degrees, then cut " \
+        "parallel to that, 3 in apart measured straight from cut to cut" in sheet
+    assert "Cut 4 strips at 36 in x 4 1/2 in, cut generous (from point to point a strip needs about 33 1/4 in)" in sheet
+
+
+def test_squares_on_point_are_told_row_by_row() -> None:
+    # 3 x 4 blocks and 2 x 3 plain squares: diagonal rows of 1, 3, 5, 5, 3 and 1; 10 side triangles from three squares.
+    sheet = lines_of("kites")
+    field = part_of(sheet, "Row 1:", "Sew each row,")
+    rows = field.split("Row ")[1:]
+    assert [row.count("C") + row.count("[") for row in rows] == [1, 3, 5, 5, 3, 1]
+    assert field.count("side triangle") == 10
+    assert "12 side setting triangles, 2 of them spare" in sheet and "4 corner setting triangles" in sheet
+    assert sheet.count("cut to your top's own measure through the middle") == 4
+
+
+def test_what_is_spare_is_told_with_the_units() -> None:
+    # Five half-squares of radish and paper, two at a time.
+    assert "3 times in all, which makes 1 more than needed." in lines_of("sampler")
+
+
+def test_errors_add_up_both_ways() -> None:
+    # Rails, 1/32 in a seam: across 3 + 2 x 5 seams, 13/32; down 4 between rows and 5 in each of five, 29/32.
+    assert "comes out about 3/8 in off across and about 7/8 in off down" in lines_of("rails")
 
 
 # ---- drawings -----------------------------------------------------------------------------------------------------

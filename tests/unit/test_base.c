@@ -179,13 +179,16 @@ END_TEST
 START_TEST(every_warning_has_a_sentence_of_its_own)
 {
     const char *seen[32];
-    for (int bit = 0; bit <= 11; bit++) {
+    for (int bit = 0; bit <= 15; bit++) {
         seen[bit] = muslin_warning_sentence(UINT32_C(1) << bit);
         ck_assert_msg(is_sentence(seen[bit]), "warning bit %d", bit);
         for (int before = 0; before < bit; before++)
             ck_assert_str_ne(seen[bit], seen[before]);
     }
     ck_assert_uint_eq(MUSLIN_WARN_MIXED_WIDTHS, 1u << 11);
+    ck_assert_uint_eq(MUSLIN_WARN_LONGER_THAN_WIDTH, 1u << 15);
+    ck_assert_str_eq(muslin_warning_sentence(MUSLIN_WARN_LONGER_THAN_WIDTH),
+                     "A piece is longer than its fabric is wide: join strips, or cut it along the cloth.");
 }
 END_TEST
 

@@ -166,6 +166,8 @@ START_TEST(ids_of_another_quilt_are_foreign)
     ck_status(muslin_quilt_patch(s.quilt, &patch, &out, &problem), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_FABRIC);
     ck_assert_int_eq(problem.value, green);
+    ck_assert_str_eq(problem.text, "Fabric is number 1. The id is none of this quilt's, or names something of another "
+                                   "sort; pass an id that the quilt itself gave.");
     patch.fabric = s.blue;
     muslin_id *measures[] = { &patch.width, &patch.height, &patch.left, &patch.right, &patch.top, &patch.bottom };
     for (int64_t i = 0; i < 6; i++) {

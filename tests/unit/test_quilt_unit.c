@@ -106,6 +106,13 @@ START_TEST(a_unit_is_of_a_kind_method_and_hand_that_there_is)
         NO_SUCH(corner, s.two, MUSLIN_ERR_RANGE, MUSLIN_ARG_MEASURE),
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+    struct muslin_quilt_unit_spec tall = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    struct muslin_problem problem = PROBLEM;
+    const muslin_id fabrics[] = { s.blue, s.white };
+    muslin_id id = 0;
+    tall.width = tall.height = s.two;
+    ck_status(muslin_quilt_unit(s.quilt, &tall, fabrics, 2, &id, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_str_eq(problem.text, "Measure is number 3, but none is taken here.");
     end_sewing(&s);
 }
 END_TEST
@@ -129,11 +136,11 @@ START_TEST(each_kind_takes_its_own_measures_and_fabrics)
     for (size_t i = 0; i < UNIT_CASES; i++) {
         struct muslin_quilt_unit_spec spec = unit_spec_of(&unit_cases[i], s.two, s.two, s.two);
         ck_assert_int_ne(unit_of(&s, &spec, unit_cases[i].fabrics), 0);
-        ck_refused_at(&s, &spec, unit_cases[i].fabrics - 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC, 0);
-        ck_refused_at(&s, &spec, unit_cases[i].fabrics + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC, 0);
+        ck_refused_at(&s, &spec, unit_cases[i].fabrics - 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRICS, 0);
+        ck_refused_at(&s, &spec, unit_cases[i].fabrics + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRICS, 0);
     }
     struct muslin_quilt_unit_spec spec = unit_spec_of(&unit_cases[0], s.two, 0, 0);
-    ck_refused_at(&s, &spec, SIZE_MAX, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC, 0);
+    ck_refused_at(&s, &spec, SIZE_MAX, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRICS, 0);
     /* the third fabric is a measure */
     const struct unit_case split = { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_PIECES, 1, 3, 3, 2, 2 };
     spec = unit_spec_of(&split, s.two, 0, 0);

@@ -113,6 +113,61 @@ START_TEST(prints_are_cut_upright_and_counted)
 }
 END_TEST
 
+/* Cloth 40 in wide: 39 1/2 in finished is cut 40 in and just fits, a tick more does not. With a print the piece must
+ * not be turned, so only its width counts. */
+START_TEST(pieces_longer_than_the_cloth_is_wide_are_told)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    muslin_id flowers = printed_fabric(sewn.quilt, "flowers", MUSLIN_PRINT_ONE_WAY);
+    const struct {
+        muslin_id fabric;
+        muslin_len width;
+        muslin_len height;
+        uint32_t warnings;
+    } cases[] = {
+        { sewn.blue, IN(39, 1, 2), WHOLE_IN(2), 0 },
+        { sewn.blue, IN(39, 1, 2) + 1, WHOLE_IN(2), MUSLIN_WARN_LONGER_THAN_WIDTH },
+        { sewn.blue, WHOLE_IN(2), IN(39, 1, 2), 0 },
+        { sewn.blue, WHOLE_IN(2), IN(39, 1, 2) + 1, MUSLIN_WARN_LONGER_THAN_WIDTH },
+        { flowers, IN(39, 1, 2), WHOLE_IN(60), 0 },
+        { flowers, IN(39, 1, 2) + 1, WHOLE_IN(2), MUSLIN_WARN_LONGER_THAN_WIDTH },
+    };
+    for (size_t i = 0; i < COUNT_OF(cases); i++) {
+        muslin_id patch = patch_of(sewn.quilt, cases[i].fabric, fixed_of(sewn.quilt, cases[i].width),
+                                   fixed_of(sewn.quilt, cases[i].height));
+        struct muslin_totals totals = { .size = sizeof totals };
+        list_apart(&listed, &sewn, patch, 1);
+        ck_assert_uint_eq(listed.cut_count, 1);
+        ck_assert_msg(listed.cuts[0].warnings == cases[i].warnings, "case %zu", i);
+        ck_ok(muslin_solution_totals(listed.solution, &totals, NULL));
+        ck_assert_uint_eq(totals.warnings, cases[i].warnings);
+        end_list(&listed);
+        /* of cloth an inch wider all pieces without a print fit, and so does this width */
+        struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+        const struct muslin_value_spec wider = { sizeof wider, 0, cases[i].fabric, WHOLE_IN(41) };
+        ck_ok(muslin_solution_create(sewn.quilt, patch, &spec, &wider, sizeof wider, 1, &listed.solution, NULL));
+        list_all(&listed);
+        ck_assert_uint_eq(listed.cuts[0].warnings, 0);
+        end_list(&listed);
+    }
+    /* a flowered border turned by a quarter both lies turned and is too long */
+    muslin_id border = patch_of(sewn.quilt, flowers, fixed_of(sewn.quilt, WHOLE_IN(50)), sewn.two);
+    list_apart(&listed, &sewn, turn_of(sewn.quilt, border, 1), 1);
+    ck_assert_uint_eq(listed.cuts[0].warnings, MUSLIN_WARN_LONGER_THAN_WIDTH | MUSLIN_WARN_PRINT_TURNED);
+    end_list(&listed);
+    /* strips for sets are as long as the cloth is wide */
+    muslin_id square = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
+    const muslin_id pair[] = { square, patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two) };
+    list_of(&listed, sewn.quilt, repeat_of(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2), 6, 6));
+    ck_assert_int_eq(listed.cuts[0].source, MUSLIN_CUT_SET_STRIP);
+    ck_assert_uint_eq(listed.cuts[0].warnings, 0);
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 static muslin_id edged(struct sewn *sewn, muslin_id fabric, const muslin_id *edges)
 {
     struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
@@ -592,6 +647,7 @@ Suite *solution_cuts_suite(void)
     tcase_add_test(patches, equal_patches_are_one_row);
     tcase_add_test(patches, turned_patches_without_direction_are_one_row);
     tcase_add_test(patches, prints_are_cut_upright_and_counted);
+    tcase_add_test(patches, pieces_longer_than_the_cloth_is_wide_are_told);
     tcase_add_test(patches, edges_with_allowances_of_their_own_tell_pieces_apart);
     tcase_add_test(patches, rows_are_sorted_by_fabric_height_and_width);
     suite_add_tcase(suite, patches);

@@ -286,6 +286,44 @@ START_TEST(mirror_images_count_for_the_other_hand)
 }
 END_TEST
 
+/* Rectangles that are cut again stand as the unit does: 45 in high they pass 40 in cloth, and 45 in wide so. Halves of
+ * a hexagon 24 in high have a long edge of 4 x 24 / sqrt 3 = 55.4 in, triangles one of 27.7 in. */
+START_TEST(long_pieces_of_units_and_rows_are_told)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_len sizes[2][3] = { { WHOLE_IN(3), WHOLE_IN(45), 0 }, { WHOLE_IN(45), WHOLE_IN(3), 0 } };
+    const muslin_id colours[] = { sewn.blue, sewn.white };
+    for (size_t i = 0; i < 2; i++) {
+        list_of(&listed, sewn.quilt,
+                unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 1, sizes[i], colours, 2));
+        ck_assert_uint_eq(listed.cut_count, 2);
+        ck_assert_uint_eq(listed.cuts[0].warnings, MUSLIN_WARN_LONGER_THAN_WIDTH);
+        ck_assert_uint_eq(listed.cuts[1].warnings, MUSLIN_WARN_LONGER_THAN_WIDTH);
+        end_list(&listed);
+    }
+    struct muslin_sixty_spec rows = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_sixty_piece_spec pieces[] = { MUSLIN_SIXTY_PIECE_SPEC_INIT, MUSLIN_SIXTY_PIECE_SPEC_INIT };
+    muslin_id id = 0;
+    rows.cells = 4;
+    rows.height = fixed_of(sewn.quilt, WHOLE_IN(24));
+    rows.end_fabric = sewn.white;
+    pieces[0].fabric = pieces[1].fabric = sewn.blue;
+    pieces[0].cells = 3;
+    pieces[1].cells = 1;
+    ck_ok(muslin_quilt_sixty(sewn.quilt, &rows, pieces, sizeof pieces[0], 2, &id, NULL));
+    list_of(&listed, sewn.quilt, id);
+    ck_assert_uint_eq(listed.cut_count, 3); /* both half-triangles lean alike */
+    for (size_t i = 0; i < listed.cut_count; i++) {
+        int is_long = listed.cuts[i].shape == MUSLIN_CUT_TRAPEZOIDS;
+        ck_assert_uint_eq(listed.cuts[i].warnings, is_long ? MUSLIN_WARN_LONGER_THAN_WIDTH : 0);
+    }
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* unit.h: four split quarters of one hand, two at a time, take 2 recipes, and 4 of the other hand are spare. */
 START_TEST(split_quarters_make_both_hands)
 {
@@ -450,21 +488,84 @@ START_TEST(mitred_strips_are_as_long_as_a_mitred_border_says)
     const muslin_id both[] = { framed, mirror_of(sewn.quilt, framed) };
     list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, both, 2));
     int sides = 0;
+    int tops = 0;
     for (size_t i = 0; i < listed.cut_count; i++) {
         const struct muslin_cut *cut = &listed.cuts[i];
         if (cut->source != MUSLIN_CUT_MITRED)
             continue;
-        int side = cut->region <= MUSLIN_SIDE_RIGHT;
-        int upright = side && cut->fabric == flowers; /* as it lies; without direction the longer side is the width */
-        sides |= 1 << cut->region;
-        ck_assert_int_eq(cut->fabric, fabrics[cut->region - 1]);
+        /* flowers lie as they lie: the strip on the left is higher than wide; without direction the longer side is the
+         * width. Blue on the right is 3 in longer than at the top, flowers at the bottom are wider than high */
+        int upright = cut->cut_height > cut->cut_width;
+        int side = upright || (cut->fabric == sewn.blue && cut->cut_width > plan.top_cut_length + 2);
+        sides += side;
+        tops += !side;
         ck_within_a_tick(upright ? cut->cut_height : cut->cut_width, side ? plan.side_cut_length : plan.top_cut_length);
         ck_assert_int_eq(upright ? cut->cut_width : cut->cut_height, plan.cut_width);
+        ck_assert_int_eq(cut->region, 0);
         ck_counts(cut, 2, 2, 0);
         ck_assert_int_eq(cut->hand, 1);
         ck_assert_uint_eq(cut->warnings, 0);
     }
-    ck_assert_int_eq(sides, 2 + 4 + 8 + 16);
+    ck_assert_int_eq(sides, 2);
+    ck_assert_int_eq(tops, 2);
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* A square frame of one fabric: four equal strips, twice. In another one only the left strip is mitred at one end. */
+START_TEST(strips_mitred_alike_are_one_row)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    muslin_id six = fixed_of(sewn.quilt, WHOLE_IN(6));
+    muslin_id centre = patch_of(sewn.quilt, sewn.white, six, six);
+    const muslin_len widths[] = { WHOLE_IN(2), WHOLE_IN(2), WHOLE_IN(2), WHOLE_IN(2) };
+    const muslin_id fabrics[] = { sewn.blue, sewn.blue, sewn.blue, sewn.blue };
+    muslin_id frame = set_in_of(&sewn, centre, widths, fabrics);
+    const muslin_id two[] = { frame, mirror_of(sewn.quilt, frame) };
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, two, 2));
+    ck_assert_uint_eq(listed.cut_count, 2);
+    ck_assert_int_eq(listed.cuts[0].source, MUSLIN_CUT_MITRED);
+    /* 6 in inside, 2 in and (1 + sqrt 2) / 4 in, 4905.68 ticks, at each end */
+    ck_assert_int_eq(listed.cuts[0].cut_width, WHOLE_IN(10) + 2 * 4906);
+    ck_assert_int_eq(listed.cuts[0].cut_height, IN(2, 1, 2));
+    ck_assert_int_eq(listed.cuts[0].region, 0);
+    ck_assert_int_eq(listed.cuts[0].hand, 1);
+    ck_assert_int_eq(listed.cuts[0].nodes, 1);
+    ck_counts(&listed.cuts[0], 8, 8, 0);
+    end_list(&listed);
+    /* strips above and below, none at the right: the one on the left has two mitres, they have one each */
+    const muslin_len three[] = { WHOLE_IN(2), 0, WHOLE_IN(2), WHOLE_IN(2) };
+    const muslin_id on_three[] = { sewn.blue, 0, sewn.blue, sewn.blue };
+    muslin_id window = set_in_of(&sewn, centre, three, on_three);
+    const muslin_id more[] = { window, mirror_of(sewn.quilt, window), window };
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, more, 3));
+    ck_assert_uint_eq(listed.cut_count, 6);
+    ck_assert_int_eq(listed.cuts[0].cut_width, WHOLE_IN(10) + 2 * 4906);
+    ck_assert_int_eq(listed.cuts[0].region, 0);
+    ck_counts(&listed.cuts[0], 3, 3, 0);
+    const int32_t regions[] = { MUSLIN_SIDE_TOP, MUSLIN_SIDE_TOP, MUSLIN_SIDE_BOTTOM, MUSLIN_SIDE_BOTTOM };
+    for (size_t i = 0; i < 4; i++) {
+        const struct muslin_cut *cut = &listed.cuts[1 + i];
+        ck_within_a_tick(cut->cut_width, WHOLE_IN(8) + 4906 + 2032);
+        ck_assert_int_eq(cut->region, regions[i]);
+        ck_assert_int_eq(cut->hand, i % 2 == 0 ? 1 : 2);
+        ck_counts(cut, i % 2 == 0 ? 2 : 1, i % 2 == 0 ? 2 : 1, 0);
+    }
+    end_list(&listed);
+    /* one strip alone has no mitre at all */
+    const muslin_len left[] = { WHOLE_IN(2), 0, 0, 0 };
+    const muslin_len bottom[] = { 0, 0, 0, WHOLE_IN(2) };
+    const muslin_id on_left[] = { sewn.blue, 0, 0, 0 };
+    const muslin_id at_bottom[] = { 0, 0, 0, sewn.blue };
+    const muslin_id apart[] = { set_in_of(&sewn, centre, left, on_left), set_in_of(&sewn, centre, bottom, at_bottom) };
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, apart, 2));
+    ck_assert_uint_eq(listed.cut_count, 2);
+    ck_assert_int_eq(listed.cuts[0].cut_width, IN(6, 1, 2));
+    ck_assert_int_eq(listed.cuts[0].nodes, 2);
+    ck_counts(&listed.cuts[0], 2, 2, 0);
     end_list(&listed);
     end_sewing(&sewn);
 }
@@ -538,6 +639,37 @@ START_TEST(setting_triangles_come_from_squares)
 END_TEST
 
 /* Against setting.h for every policy, with set-off; copies share their squares. */
+/* One block above another and two side by side have two side triangles each: one square, cut twice, gives all four.
+ * Three of the first and one of the second, eight; with a third of another size, whose square is its own. */
+START_TEST(fields_share_squares_for_their_triangles)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    begin_sewing(&sewn);
+    solve.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    const muslin_id upright = point_of(&sewn, 1, 2, WHOLE_IN(6), 0);
+    const muslin_id lying = point_of(&sewn, 2, 1, WHOLE_IN(6), 0);
+    const muslin_id small = point_of(&sewn, 2, 1, WHOLE_IN(3), 0);
+    const muslin_id all[] = { upright, lying, small, upright, upright };
+    list_with(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, all, 2), &solve);
+    const struct muslin_cut *side = cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4));
+    ck_counts(side, 1, 4, 0);
+    ck_assert_int_eq(side->nodes, 2);
+    ck_assert_int_eq(side->first_node, upright);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.white, IN(5, 1, 8), IN(5, 1, 8)), 4, 8, 0);
+    end_list(&listed);
+    solve.tops = 3;
+    list_with(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, all, 5), &solve);
+    /* 3 tops x (3 + 1) fields x 2 */
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4)), 6, 24, 0);
+    /* 3 x 2 from a square of 3 sqrt 2 + 1 1/4 = 5.49, 5 1/2 in */
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(5, 1, 2), IN(5, 1, 2)), 2, 8, 2);
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 START_TEST(setting_triangles_are_those_of_the_setting)
 {
     static struct listed listed;
@@ -694,6 +826,13 @@ START_TEST(ends_of_rows_are_cut_in_pairs_from_rectangles)
         ck_assert_int_eq(cut->shape, MUSLIN_CUT_RECTANGLE);
         ck_counts(cut, 2, 4, 1); /* three of each hand */
     }
+    end_list(&listed);
+    /* one of each hand more, in other rows, are the ones to spare */
+    const muslin_id both[] = { triangles_of(&sewn, 5, 3, 1, WHOLE_IN(3)), triangles_of(&sewn, 5, 1, 1, WHOLE_IN(3)) };
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_DOWN, both, 2));
+    ck_counts(&listed.cuts[1], 2, 4, 0);
+    ck_counts(&listed.cuts[2], 2, 4, 0);
+    ck_assert_int_eq(listed.cuts[2].nodes, 2);
     end_list(&listed);
     struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
     solve.policy = MUSLIN_ALLOWANCE_OVERSIZE;
@@ -859,6 +998,48 @@ START_TEST(every_allocation_may_fail)
 }
 END_TEST
 
+/* A half-square of 3 in: exact squares are (3 + 1/2 + 1/(2 sqrt 2)) = 3.8536 in; down to 1/4 in they are cut 3 3/4. */
+START_TEST(what_a_recipe_warns_of_is_told_of_its_cuts)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    const muslin_id fabrics[] = { sewn.blue, sewn.white };
+    const struct {
+        int32_t method;
+        int32_t direction;
+        uint32_t warnings;
+    } cases[] = {
+        { MUSLIN_METHOD_TWO_AT_A_TIME, MUSLIN_ROUND_UP, 0 },
+        { MUSLIN_METHOD_TWO_AT_A_TIME, MUSLIN_ROUND_DOWN, MUSLIN_WARN_BELOW_EXACT },
+        { MUSLIN_METHOD_FOUR_ALL_ROUND, MUSLIN_ROUND_UP, MUSLIN_WARN_BIAS_EDGE },
+        { MUSLIN_METHOD_FOUR_ALL_ROUND, MUSLIN_ROUND_DOWN, MUSLIN_WARN_BIAS_EDGE | MUSLIN_WARN_BELOW_EXACT },
+    };
+    spec.width = fixed_of(sewn.quilt, WHOLE_IN(3));
+    for (size_t i = 0; i < COUNT_OF(cases); i++) {
+        struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+        struct muslin_solution *solution = NULL;
+        struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+        struct muslin_cut rows[2];
+        size_t count = 0;
+        muslin_id unit = 0;
+        spec.method = cases[i].method;
+        solve.direction = cases[i].direction;
+        solve.grid = IN(0, 1, 4);
+        ck_ok(muslin_quilt_unit(sewn.quilt, &spec, fabrics, 2, &unit, NULL));
+        ck_ok(muslin_solution_create(sewn.quilt, unit, &solve, NULL, 0, 0, &solution, NULL));
+        ck_ok(muslin_solution_cuts(solution, rows, sizeof rows[0], 2, &count, NULL));
+        ck_ok(muslin_solution_totals(solution, &totals, NULL));
+        ck_assert_uint_eq(count, 2);
+        ck_assert_uint_eq(rows[0].warnings, cases[i].warnings);
+        ck_assert_uint_eq(rows[1].warnings, cases[i].warnings);
+        ck_assert_uint_eq(totals.warnings, cases[i].warnings);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 Suite *solution_cuts_unit_suite(void)
 {
     Suite *suite = suite_create("what a solved tree's units and fields are cut from");
@@ -868,14 +1049,18 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(units, units_alike_share_their_recipes);
     tcase_add_test(units, units_of_another_size_are_other_units);
     tcase_add_test(units, mirror_images_count_for_the_other_hand);
+    tcase_add_test(units, long_pieces_of_units_and_rows_are_told);
     tcase_add_test(units, split_quarters_make_both_hands);
     tcase_add_test(units, prints_of_whole_rectangles_are_counted);
+    tcase_add_test(units, what_a_recipe_warns_of_is_told_of_its_cuts);
     suite_add_tcase(suite, units);
     TCase *others = tcase_create("others");
     tcase_add_test(others, templates_are_cut_from_the_rectangle_round_them);
     tcase_add_test(others, mitred_strips_are_as_long_as_a_mitred_border_says);
+    tcase_add_test(others, strips_mitred_alike_are_one_row);
     tcase_add_test(others, an_attic_window_has_strips_with_one_mitre);
     tcase_add_test(others, setting_triangles_come_from_squares);
+    tcase_add_test(others, fields_share_squares_for_their_triangles);
     tcase_add_test(others, setting_triangles_are_those_of_the_setting);
     tcase_add_test(others, an_addition_too_small_for_setting_triangles_is_refused);
     tcase_add_test(others, sixty_degree_pieces_are_cut_from_strips);

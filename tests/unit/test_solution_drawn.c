@@ -4,6 +4,8 @@
  * SPDX-License-Identifier: MIT */
 #include "test_quilt_pieced.h"
 
+#include "refusals.h"
+
 Suite *solution_drawn_suite(void);
 
 enum { ROWS = 64, CORNERS = 8 * ROWS };
@@ -437,6 +439,53 @@ START_TEST(fields_within_fields)
 }
 END_TEST
 
+static int64_t drawn_area(const struct muslin_solution *solution, muslin_id node)
+{
+    static struct drawn drawn;
+    int64_t area = 0;
+    draw_all(solution, node, &drawn);
+    for (size_t row = 0; row < drawn.count; row++)
+        for (int64_t k = 0; k < drawn.rows[row].corners; k++) {
+            const struct muslin_outline_corner *from = corner_of(&drawn, row, k);
+            const struct muslin_outline_corner *to = corner_of(&drawn, row, k + 1);
+            area += from->x * to->y - to->x * from->y;
+        }
+    return area;
+}
+
+static struct muslin_totals totals_of(const struct muslin_solution *solution)
+{
+    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    ck_ok(muslin_solution_totals(solution, &totals, NULL));
+    return totals;
+}
+
+/* What trimming takes away is the difference of what is drawn before and after, patch by patch, whether a block is cut
+ * or not, also of blocks on point that are fields on point themselves, turned and mirrored. */
+START_TEST(what_is_trimmed_from_a_field_is_what_is_no_longer_drawn)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_id block = repeat_of(sewn.quilt, patch_in(&sewn, 1, 1), 2, 2);
+    const muslin_id field = field_of(&sewn, 2, 2, block); /* 4 sqrt 2 = 5.66 in */
+    const muslin_id nested = field_of(&sewn, 2, 1, field);
+    const muslin_id whole[] = { field, nested, turn_of(sewn.quilt, nested, 1), mirror_of(sewn.quilt, nested) };
+    const muslin_len trims[] = { 0, 1, 2, 3, 1000, WHOLE_IN(1), WHOLE_IN(1) + 3363, WHOLE_IN(2) };
+    for (size_t i = 0; i < COUNT_OF(whole); i++)
+        for (size_t k = 0; k < COUNT_OF(trims); k++)
+            for (size_t m = 0; m < COUNT_OF(trims); m += 3) {
+                const muslin_id trimmed = trim_in(&sewn, whole[i], trims[k], trims[m], 1, trims[k]);
+                struct muslin_solution *before = solved(sewn.quilt, whole[i]);
+                struct muslin_solution *after = solved(sewn.quilt, trimmed);
+                ck_assert_int_eq(totals_of(before).patch_area - totals_of(after).patch_area,
+                                 drawn_area(before, whole[i]) - drawn_area(after, trimmed));
+                muslin_solution_free(before);
+                muslin_solution_free(after);
+            }
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* ---- sums ------------------------------------------------------------------------------------------------------- */
 
 struct term {
@@ -628,6 +677,7 @@ Suite *solution_drawn_suite(void)
     tcase_add_test(tcase, blocks_on_point_are_sewn_on_all_sides);
     tcase_add_test(tcase, a_field_lies_in_every_way);
     tcase_add_test(tcase, fields_within_fields);
+    tcase_add_test(tcase, what_is_trimmed_from_a_field_is_what_is_no_longer_drawn);
     tcase_add_test(tcase, units_explained);
     tcase_add_test(tcase, shapes_explained);
     tcase_add_test(tcase, pinwheels_explained);

@@ -120,6 +120,28 @@ START_TEST(a_field_on_point_has_its_size)
 }
 END_TEST
 
+/* A border as long as a field is as rounded as the field; sums of it, and what is made of them, too. */
+START_TEST(what_hangs_on_a_field_is_not_exact)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id field = field_of(&s, 1, 1, square_of(&s, WHOLE_IN(6)), 0);
+    muslin_id wide = extent_of(s.quilt, field, MUSLIN_ACROSS);
+    const muslin_id widths[] = { wide, times_of(s.quilt, wide, 2), s.two };
+    for (size_t i = 0; i < 3; i++) {
+        muslin_id patch = patch_of(s.quilt, s.blue, widths[i], s.two);
+        struct muslin_solution *solution = solved(s.quilt, patch);
+        struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+        ck_ok(muslin_solution_totals(solution, &totals, NULL));
+        ck_assert_int_eq(size_of(solution, patch).exact, i == 2);
+        ck_assert_int_eq(totals.exact, i == 2);
+        ck_assert_int_eq(totals.area_bound, 0);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 static muslin_len width_on_point(int64_t blocks, muslin_len block, muslin_len set_off)
 {
     struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
@@ -812,6 +834,7 @@ Suite *solution_field_suite(void)
     Suite *suite = suite_create("solution_field");
     TCase *on_point = tcase_create("on point");
     tcase_add_test(on_point, a_field_on_point_has_its_size);
+    tcase_add_test(on_point, what_hangs_on_a_field_is_not_exact);
     tcase_add_test(on_point, sizes_are_those_of_a_setting_on_point);
     tcase_add_test(on_point, the_widest_field_is_solved);
     tcase_add_test(on_point, a_field_too_large_is_refused);

@@ -125,16 +125,34 @@ START_TEST(a_split_quarter_has_hands)
     muslin_id node = unit_case_of(&s, &unit_cases[3], 3000, 0, 0);
     struct muslin_solution *solution = solved(s.quilt, node);
     draw_node(solution, node, MUSLIN_STAGE_FINISHED, &drawn);
-    CK_PATCH(0, { 0, 0, -1 }, { 3000, 0, -1 }, { 3000, 3000, 0 }); /* two seams: the first one's number */
+    CK_PATCH(0, { 0, 0, -1 }, { 3000, 0, -1 }, { 3000, 3000, 0 }); /* one seam to both small ones */
     CK_PATCH(1, { 0, 3000, -1 }, { 0, 0, 0 }, { 1500, 1500, 1 });
-    CK_PATCH(2, { 3000, 3000, -1 }, { 0, 3000, 1 }, { 1500, 1500, 2 });
+    CK_PATCH(2, { 3000, 3000, -1 }, { 0, 3000, 1 }, { 1500, 1500, 0 });
     muslin_solution_free(solution);
     node = unit_case_of(&s, &unit_cases[4], 3000, 0, 0);
     solution = solved(s.quilt, node);
     draw_node(solution, node, MUSLIN_STAGE_FINISHED, &drawn);
     CK_PATCH(0, { 0, 3000, -1 }, { 0, 0, -1 }, { 3000, 0, 0 });
-    CK_PATCH(1, { 1500, 1500, 0 }, { 3000, 0, -1 }, { 3000, 3000, 2 });
-    CK_PATCH(2, { 1500, 1500, 2 }, { 3000, 3000, -1 }, { 0, 3000, 1 });
+    CK_PATCH(1, { 1500, 1500, 0 }, { 3000, 0, -1 }, { 3000, 3000, 1 });
+    CK_PATCH(2, { 1500, 1500, 1 }, { 3000, 3000, -1 }, { 0, 3000, 0 });
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Seam 0 from the lower right to the upper left, 1 up to the right, 2 up from the lower left. */
+START_TEST(a_quarter_square_is_sewn_in_halves)
+{
+    struct sewn s;
+    struct drawn drawn;
+    begin_sewing(&s);
+    muslin_id node = unit_case_of(&s, &unit_cases[2], 3000, 0, 0);
+    struct muslin_solution *solution = solved(s.quilt, node);
+    draw_node(solution, node, MUSLIN_STAGE_FINISHED, &drawn);
+    CK_PATCH(0, { 0, 0, -1 }, { 3000, 0, 0 }, { 1500, 1500, 2 });
+    CK_PATCH(1, { 3000, 0, -1 }, { 3000, 3000, 1 }, { 1500, 1500, 0 });
+    CK_PATCH(2, { 3000, 3000, -1 }, { 0, 3000, 0 }, { 1500, 1500, 1 });
+    CK_PATCH(3, { 0, 3000, -1 }, { 0, 0, 2 }, { 1500, 1500, 0 });
     muslin_solution_free(solution);
     end_sewing(&s);
 }
@@ -418,6 +436,7 @@ Suite *solution_pieces_suite(void)
     tcase_add_test(tests, a_half_square_is_drawn_with_its_seam);
     tcase_add_test(tests, a_point_cut_off_has_no_seam);
     tcase_add_test(tests, a_split_quarter_has_hands);
+    tcase_add_test(tests, a_quarter_square_is_sewn_in_halves);
     tcase_add_test(tests, a_half_rectangle_leans_either_way);
     tcase_add_test(tests, units_are_drawn_as_unit_outlines_draws_them);
     tcase_add_test(tests, patches_fill_their_unit_and_meet_at_seams);

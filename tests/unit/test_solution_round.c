@@ -682,7 +682,7 @@ START_TEST(allowances_of_a_pinwheel_meet_too)
     misfit.node = node;
     misfit.first_size = -1;
     misfit.second_size = quarter;
-    misfit.difference = -1 - quarter;
+    misfit.difference = 0;
     ck_misfits(&s, node, 0, &misfit, 1);
     end_sewing(&s);
 }

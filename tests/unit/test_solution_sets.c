@@ -275,6 +275,28 @@ START_TEST(a_segment_longer_than_the_cloth_is_wide_gives_none)
 }
 END_TEST
 
+START_TEST(what_cannot_be_a_set_is_told_in_words)
+{
+    struct sewn sewn;
+    struct muslin_problem problem = PROBLEM;
+    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution *solution = NULL;
+    begin_sewing(&sewn);
+    muslin_id square = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
+    muslin_id tall = patch_of(sewn.quilt, sewn.blue, sewn.two, fixed_of(sewn.quilt, WHOLE_IN(60)));
+    const muslin_id unlike[] = { square, tall };
+    const muslin_id long_ones[] = { tall, tall };
+    muslin_id must = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, unlike, 2);
+    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_METHOD);
+    ck_assert_str_eq(problem.text, "Strip piecing is 2, but its pieces are not all patches of one length: no strip set "
+                                   "makes them.");
+    must = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, long_ones, 2);
+    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_assert_str_eq(problem.text, "Cut size of a segment is 60 1/2 in, but there is room for at most 40 in.");
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* A patch that is longer along the join than the cloth is wide is cut from strips the other way. */
 START_TEST(a_patch_wider_than_the_cloth_is_cut_the_other_way)
 {
@@ -526,6 +548,30 @@ START_TEST(strip_sets_are_rows_asked_for_and_filled)
 }
 END_TEST
 
+/* A segment of 2 1/2 in: 16 from 40 in, on the edge. One pair alone is cut by itself, so that is no matter; 16 are a
+ * whole set. */
+START_TEST(sets_that_are_not_used_give_no_warning_of_the_whole)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_id two[] = { patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two),
+                              patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two) };
+    const muslin_id pair = join_of(sewn.quilt, MUSLIN_ACROSS, two, 2);
+    for (int used = 0; used <= 1; used++) {
+        struct muslin_totals totals = { .size = sizeof totals };
+        list_of(&listed, sewn.quilt, used ? repeat_of(sewn.quilt, pair, 4, 4) : pair);
+        ck_assert_uint_eq(listed.set_count, 1);
+        ck_assert_int_eq(listed.sets[0].used, used);
+        ck_assert_uint_eq(listed.sets[0].warnings, MUSLIN_WARN_NO_SLACK);
+        ck_ok(muslin_solution_totals(listed.solution, &totals, NULL));
+        ck_assert_uint_eq(totals.warnings, used ? MUSLIN_WARN_NO_SLACK : 0);
+        end_list(&listed);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 Suite *solution_sets_suite(void)
 {
     Suite *suite = suite_create("strip sets of a solved tree");
@@ -535,9 +581,11 @@ Suite *solution_sets_suite(void)
     tcase_add_test(found, a_nine_patch_top_takes_two_kinds_of_sets);
     tcase_add_test(found, what_must_be_strip_pieced_and_cannot_be_fails);
     tcase_add_test(found, a_segment_longer_than_the_cloth_is_wide_gives_none);
+    tcase_add_test(found, what_cannot_be_a_set_is_told_in_words);
     tcase_add_test(found, a_patch_wider_than_the_cloth_is_cut_the_other_way);
     tcase_add_test(found, trims_and_the_fold_lower_the_yield);
     tcase_add_test(found, the_narrowest_fabric_rules);
+    tcase_add_test(found, sets_that_are_not_used_give_no_warning_of_the_whole);
     suite_add_tcase(suite, found);
     TCase *used = tcase_create("used");
     tcase_add_test(used, at_least_half_of_a_set_must_be_needed);

@@ -325,6 +325,7 @@ class Argument(Choice):
     FRAME = 197
     PREFER = 198
     QUILT = 199
+    FABRICS = 200
 
     @property
     def words(self) -> str:
@@ -350,6 +351,7 @@ class Warning(Choice):
     BIAS_EDGE = 4096  # an outside edge lies on the bias and stretches
     OFF_GRID = 8192  # a size does not lie on the ruler's grid
     BELOW_EXACT = 16384  # a size was rounded below what the geometry needs
+    LONGER_THAN_WIDTH = 32768  # a piece is longer than its fabric is wide
 
     @property
     def sentence(self) -> str:

@@ -5452,7 +5452,8 @@ class QuiltSpec(Spec):
         in)
     take_up: u, so; 0 .. MUSLIN_SIZE_MAX / 8 (initially 0)
     most: fabrics, measures and nodes together, each with sixteen numbers on the average; 1 .. 2^27 (initially 67108864)
-    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory (initially 0)
+    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory, so that one made
+        later in its place may get it again (initially 0)
     """
 
     _kind = structs.muslin_quilt_spec
@@ -5976,7 +5977,8 @@ class SolveSpec(Spec):
 class ValueSpec(Spec):
     """struct muslin_value_spec, muslin/solution.h
 
-    id: a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is (initially 0)
+    id: a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is; a fixed length, a sum
+        or an extent cannot be given one: MUSLIN_ERR_FOREIGN (initially 0)
     value: in the range of what it stands for (initially 0)
     """
 
@@ -6013,7 +6015,7 @@ class NodeSize:
     seams_across: seams whose errors add up in its width: of pieces side by side all count, of rows the one with most
     seams_down: so in its height: rows all count, each with its highest pile of seams
     kind: enum muslin_node_kind
-    exact: 1 when its size was not rounded
+    exact: 1 when its size was not rounded; inside, corners may be
     """
 
     finished_width: Length
@@ -6061,7 +6063,7 @@ class Totals:
     eased: ... and that are
     cuts: rows of muslin_solution_cuts()
     strip_sets: rows of muslin_solution_strip_sets()
-    warnings: all that its rows carry
+    warnings: all that the rows of cuts, and of strip sets that are used, carry
     exact: 1 when nothing in it was rounded
     """
 
@@ -6095,7 +6097,7 @@ class Misfit:
     second
     first_size: finished length of its edge; of ALLOWANCE its allowance, -1 where mixed
     second_size
-    difference: first less second
+    difference: first less second; 0 where one is mixed
     pieces: seams to stretch or gather over: pieces along the edge that gives way, the one with more of them; of
         ALLOWANCE 0
     ease_each: what each of them takes up: the difference over pieces, up to a tick; else 0
@@ -6159,8 +6161,11 @@ class Cut:
     grain: enum muslin_grain
     hand: 1, or 2 for mirrored ones
     angle: degrees, as in struct muslin_unit_piece
-    region: of a unit; piece number, from 1, of a shape; side of a mitred strip; else 0
-    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so
+    region: of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0
+    warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
+        MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a fabric without direction the longer side, passes
+        the fabric's usable width; MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit whose
+        outer edges lie on the bias
     """
 
     fabric: Id
