@@ -269,7 +269,10 @@
     X(frame, "frame of sashes") \
     X(prefer, "preference") \
     X(quilt, "quilt or solution") \
-    X(fabrics, "number of fabrics")
+    X(fabrics, "number of fabrics") \
+    X(sort, "sort of id") \
+    X(kind, "kind of node or measure") \
+    X(mirrored, "mirrored or not")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -170,7 +170,7 @@ static const char *name_of(const struct muslin_quilt *quilt, int32_t sort, uint3
         *length = quilt->fabrics[number - 1].name_length;
         return quilt->names + quilt->fabrics[number - 1].name;
     }
-    if (msl_measure_row(quilt, number)->kind != MSL_MEASURE_NAMED)
+    if (msl_measure_row(quilt, number)->kind != MUSLIN_MEASURE_NAMED)
         return quilt->names;
     const int32_t *args = msl_measure_args(quilt, number);
     *length = (uint32_t)args[3];

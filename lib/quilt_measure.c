@@ -23,7 +23,7 @@ static uint32_t add_named(struct msl_check *check, struct muslin_quilt *quilt, c
     msl_put_long(args, value);
     args[2] = (int32_t)first;
     args[3] = (int32_t)length;
-    return msl_end_measure(check, quilt, MSL_MEASURE_NAMED, 4);
+    return msl_end_measure(check, quilt, MUSLIN_MEASURE_NAMED, 4);
 }
 
 muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t length, muslin_len value,
@@ -56,7 +56,7 @@ muslin_status muslin_quilt_fixed(struct muslin_quilt *quilt, muslin_len value, m
     if (args == NULL)
         return check.status;
     msl_put_long(args, value);
-    return msl_give_measure(&check, quilt, mark, msl_end_measure(&check, quilt, MSL_MEASURE_FIXED, 2), out);
+    return msl_give_measure(&check, quilt, mark, msl_end_measure(&check, quilt, MUSLIN_MEASURE_FIXED, 2), out);
 }
 
 muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_sum_spec *terms, size_t row_size,
@@ -82,7 +82,7 @@ muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_s
     if (check.status != MUSLIN_OK)
         return check.status;
     check.at = 0;
-    uint32_t measure = msl_end_measure(&check, quilt, MSL_MEASURE_SUM, SUM_TERM * (uint32_t)n);
+    uint32_t measure = msl_end_measure(&check, quilt, MUSLIN_MEASURE_SUM, SUM_TERM * (uint32_t)n);
     return msl_give_measure(&check, quilt, mark, measure, out);
 }
 
@@ -93,7 +93,7 @@ uint32_t msl_add_extent(struct msl_check *check, struct muslin_quilt *quilt, uin
         return 0;
     args[0] = (int32_t)node;
     args[1] = axis;
-    return msl_end_measure(check, quilt, MSL_MEASURE_EXTENT, 2);
+    return msl_end_measure(check, quilt, MUSLIN_MEASURE_EXTENT, 2);
 }
 
 muslin_status muslin_quilt_extent(struct muslin_quilt *quilt, muslin_id node, int32_t axis, muslin_id *out,

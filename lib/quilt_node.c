@@ -192,6 +192,18 @@ muslin_status muslin_quilt_mirror(struct muslin_quilt *quilt, muslin_id node, mu
     return check.status == MUSLIN_OK ? turned(&check, quilt, node, MSL_TURN_MIRRORED, out) : check.status;
 }
 
+muslin_status muslin_quilt_lay(struct muslin_quilt *quilt, muslin_id node, int32_t quarter_turns, int32_t mirrored,
+                               muslin_id *out, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    msl_want_quilt(&check, quilt, out);
+    msl_want_between(&check, MUSLIN_ARG_QUARTER_TURNS, quarter_turns, 0, 3);
+    msl_want_choice(&check, MUSLIN_ARG_MIRRORED, mirrored, 0, 1);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    return turned(&check, quilt, node, mirrored * MSL_TURN_MIRRORED + quarter_turns, out);
+}
+
 /* ---- trims ------------------------------------------------------------------------------------------------------ */
 
 muslin_status muslin_trim_spec_init(struct muslin_trim_spec *spec, uint32_t size)

@@ -211,7 +211,7 @@ uint32_t msl_end_node(struct msl_check *check, struct muslin_quilt *quilt, int32
 uint32_t msl_end_measure(struct msl_check *check, struct muslin_quilt *quilt, int32_t kind, uint32_t count)
 {
     struct msl_row begun = { quilt->args_used, count, 0, quilt->nodes.used, 0, (uint8_t)kind, 0 };
-    return end_row(check, quilt, &quilt->measures, &begun, kind == MSL_MEASURE_NAMED);
+    return end_row(check, quilt, &quilt->measures, &begun, kind == MUSLIN_MEASURE_NAMED);
 }
 
 /* ---- going back ------------------------------------------------------------------------------------------------- */
@@ -270,7 +270,7 @@ int64_t muslin_id_number(muslin_id id)
     return is_id(id) ? id & UINT32_MAX : 0;
 }
 
-static uint32_t used_of(const struct muslin_quilt *quilt, int32_t sort)
+uint32_t msl_used_of(const struct muslin_quilt *quilt, int32_t sort)
 {
     if (sort == MUSLIN_ID_FABRIC)
         return quilt->fabrics_used;
@@ -283,7 +283,7 @@ uint32_t msl_want_id(struct msl_check *check, const struct muslin_quilt *quilt, 
     if (check->status != MUSLIN_OK)
         return 0;
     uint32_t number = (uint32_t)(id & UINT32_MAX);
-    if (number == 0 || number > used_of(quilt, sort) || id != msl_id(quilt, sort, number)) {
+    if (number == 0 || number > msl_used_of(quilt, sort) || id != msl_id(quilt, sort, number)) {
         msl_fail(check, MUSLIN_ERR_FOREIGN, argument, id, 0);
         return 0;
     }

@@ -28,7 +28,7 @@ struct msl_row {
     uint32_t hash;
     uint32_t before; /* of a node: measures made before it; of a measure: nodes */
     uint16_t depth;  /* of a node */
-    uint8_t kind;    /* enum muslin_node_kind or enum msl_measure_kind */
+    uint8_t kind;    /* enum muslin_node_kind or enum muslin_measure_kind */
     uint8_t points;  /* of a node: fields on point within each other */
 };
 
@@ -40,12 +40,8 @@ struct msl_list {
     uint32_t places; /* in the table, a power of two or 0 */
 };
 
-enum msl_measure_kind {
-    MSL_MEASURE_NAMED = 1, /* value (two numbers), first byte of its name, bytes; each is another */
-    MSL_MEASURE_FIXED = 2, /* value (two numbers) */
-    MSL_MEASURE_SUM = 3,   /* measure and factor, in turn */
-    MSL_MEASURE_EXTENT = 4 /* node, axis */
-};
+/* Arguments of each kind of measure. Value and name of one with a name: two numbers, its first byte, bytes; each is
+ * another. Of a fixed one the value. Of a sum measure and factor, in turn. Of an extent node and axis. */
 
 /* The two that every quilt has. */
 enum { MSL_ALLOWANCE = 1, MSL_TAKE_UP = 2 };
@@ -149,6 +145,9 @@ int64_t msl_get_long(const int32_t *args);
 /* ---- ids -------------------------------------------------------------------------------------------------------- */
 
 muslin_id msl_id(const struct muslin_quilt *quilt, int32_t sort, uint32_t number);
+
+/* How many fabrics, measures or nodes there are. */
+uint32_t msl_used_of(const struct muslin_quilt *quilt, int32_t sort);
 
 /* The number behind an id of this quilt and sort, else MUSLIN_ERR_FOREIGN for `argument` and 0. */
 uint32_t msl_want_id(struct msl_check *check, const struct muslin_quilt *quilt, int32_t sort, int32_t argument,

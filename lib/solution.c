@@ -113,7 +113,7 @@ void muslin_solution_free(struct muslin_solution *s)
 static void usual_values(struct muslin_solution *s)
 {
     for (uint32_t m = 1; m <= s->measures; m++) {
-        int named = msl_measure_row(s->quilt, m)->kind == MSL_MEASURE_NAMED;
+        int named = msl_measure_row(s->quilt, m)->kind == MUSLIN_MEASURE_NAMED;
         s->values[m - 1] = named ? msl_get_long(msl_measure_args(s->quilt, m)) : -1;
         s->rounded[m - 1] = 0;
     }
@@ -134,7 +134,7 @@ static void take_value(struct msl_check *check, struct muslin_solution *s, const
     uint32_t measure = msl_want_id(check, s->quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, in->id);
     if (check->status != MUSLIN_OK)
         return;
-    if (msl_measure_row(s->quilt, measure)->kind != MSL_MEASURE_NAMED) {
+    if (msl_measure_row(s->quilt, measure)->kind != MUSLIN_MEASURE_NAMED) {
         msl_fail(check, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE, in->id, 0);
         return;
     }
@@ -163,14 +163,14 @@ static void solve_measure(struct msl_solving *solving, uint32_t measure)
     const struct msl_row *row = msl_measure_row(s->quilt, measure);
     const int32_t *args = msl_measure_args(s->quilt, measure);
     muslin_len value = s->values[measure - 1];
-    if (row->kind == MSL_MEASURE_FIXED)
+    if (row->kind == MUSLIN_MEASURE_FIXED)
         value = msl_get_long(args);
-    if (row->kind == MSL_MEASURE_EXTENT) {
+    if (row->kind == MUSLIN_MEASURE_EXTENT) {
         const struct msl_size *size = msl_size_of(s, (uint32_t)args[0]);
         value = args[1] == MUSLIN_ACROSS ? size->width : size->height;
         s->rounded[measure - 1] = !size->exact;
     }
-    if (row->kind == MSL_MEASURE_SUM) {
+    if (row->kind == MUSLIN_MEASURE_SUM) {
         value = 0;
         for (uint32_t i = 0; i < row->count; i += 2) {
             value += args[i + 1] * msl_value_of(s, args[i]);
@@ -178,7 +178,7 @@ static void solve_measure(struct msl_solving *solving, uint32_t measure)
         }
     }
     solving->check->at = measure;
-    msl_want_size(solving->check, row->kind == MSL_MEASURE_SUM ? MUSLIN_ARG_SUM : MUSLIN_ARG_VALUE, value);
+    msl_want_size(solving->check, row->kind == MUSLIN_MEASURE_SUM ? MUSLIN_ARG_SUM : MUSLIN_ARG_VALUE, value);
     s->values[measure - 1] = value;
 }
 
@@ -209,9 +209,9 @@ static void mark_measure(struct need *need, uint32_t measure)
     const struct muslin_quilt *quilt = need->solution->quilt;
     const struct msl_row *row = msl_measure_row(quilt, measure);
     const int32_t *args = msl_measure_args(quilt, measure);
-    if (row->kind == MSL_MEASURE_EXTENT)
+    if (row->kind == MUSLIN_MEASURE_EXTENT)
         msl_size_of(need->solution, (uint32_t)args[0])->reached = 1;
-    for (uint32_t i = 0; row->kind == MSL_MEASURE_SUM && i < row->count; i += 2)
+    for (uint32_t i = 0; row->kind == MUSLIN_MEASURE_SUM && i < row->count; i += 2)
         need->measures[args[i] - 1] = 1;
 }
 

@@ -165,22 +165,24 @@ class Member(NamedTuple):
     def answered(self) -> str:
         """Its type in a result."""
         return {"length": "Length", "id": "Id", "number": "int", "truth": "bool", "warnings": "Tuple[Warning, ...]",
-                "numbers": "Tuple[int, ...]", "maybe": f"Optional[{self.detail}]",
+                "numbers": "Tuple[int, ...]", "maybe": f"Optional[{self.detail}]", "flag": "bool",
                 "parts": f'Tuple["{self.detail}", ...]'}.get(self.kind, self.detail)
 
-    def given_or_answered(self, initial: int) -> str:
-        """Its type and initial value in a row that is both; a choice that is not given is none."""
+    def given_or_answered(self, initial: int, completed: bool) -> str:
+        """Its type and initial value in a record that is both: a row that a call completes, or a spec that can be read
+        back, where lengths may be given as text. A choice that is not given is none."""
         if self.kind == "enum":
             return f"Optional[{self.detail}] = None"
-        value = {"length": f"Length({initial})", "truth": str(bool(initial))}.get(self.kind, str(initial))
-        return f"{self.answered()} = {value}"
+        value = {"length": f"Length({initial})", "truth": str(bool(initial)), "flag": "False"}.get(
+            self.kind, str(initial))
+        return f"{self.answered() if completed else self.given()} = {value}"
 
     def read(self) -> str:
         value = f"struct.{self.name}"
         return {"length": f"Length({value})", "id": f"int({value})", "number": f"int({value})",
                 "truth": f"bool({value})", "warnings": f"warnings_in({value})", "numbers": f"tuple({value})",
-                "maybe": f"{self.detail}({value}) if {value} else None", "parts": f"parts_{self.name}"}.get(
-                    self.kind, f"{self.detail}({value})")
+                "flag": f"bool(struct.flags & {self.detail})", "parts": f"parts_{self.name}",
+                "maybe": f"{self.detail}({value}) if {value} else None"}.get(self.kind, f"{self.detail}({value})")
 
     def write(self) -> str:
         value = f"self.{self.name}"
@@ -241,11 +243,11 @@ class Api:
                 members.append(Member(name, "length", ""))
             elif name == "warnings":
                 members.append(Member(name, "warnings", ""))
+            elif "truth" in member:
+                members.append(Member(name, "truth", ""))
             elif "enum" in member or self.enum_of_name(member):
                 enum = enum_class(member["enum"]) if "enum" in member else self.enum_of_name(member)
                 members.append(Member(name, "maybe" if "optional" in member else "enum", str(enum)))
-            elif "truth" in member:
-                members.append(Member(name, "truth", ""))
             else:
                 members.append(Member(name, "sign" if name in SIGNS else "number", ""))
         return members + [Member(flag_keyword(flag, struct), "flag", without_prefix(flag))
@@ -439,6 +441,7 @@ class Call:
         self.arrays: List[str] = []
         self.counted: Optional[str] = None    # how many elements the array before has that is not yet counted
         self.rows: Optional[str] = None       # the struct of an ask-then-fill call
+        self.filled = ""                      # the name of the array that it fills
         self.parts: Optional[str] = None      # the struct of what those rows are made of
         self.numbers: Optional[Record] = None  # the argument of an ask-then-fill call of plain numbers
         self.telling = False
@@ -452,7 +455,7 @@ class Call:
         for at, argument in enumerate(self.arguments):
             self.take(at, argument)
         if self.rows and self.outputs:
-            self.outputs.insert(0, ("rows", f"Tuple[{camel(self.rows)}, ...]", "tuple(rows_)"))
+            self.outputs.insert(0, (self.filled, f"Tuple[{camel(self.rows)}, ...]", "tuple(rows_)"))
 
     @property
     def python_name(self) -> str:
@@ -561,6 +564,7 @@ class Call:
     def take_rows(self, name: str, struct: str, asking: bool) -> None:
         if asking:
             self.rows, self.parts = self.rows or struct, struct if self.rows else None
+            self.filled = self.filled or name
             self.after = len(self.passed)
             return
         optional = name in OPTIONAL_ARRAYS
@@ -761,8 +765,8 @@ def calls_of(api: Api) -> List[Call]:
 
 # ---- records.py -----------------------------------------------------------------------------------------------------
 
-def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str]:
-    """A spec (asked), a result (answered), or a row that is both."""
+def write_record(api: Api, struct: str, asked: bool, answered: bool, completed: bool) -> List[str]:
+    """A spec (asked), a result (answered), or what is both: a row that a call completes, or a spec read back."""
     members = api.members(struct)
     initial = struct in api.inits
     about = []
@@ -784,7 +788,8 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
             lines.append(f"    {member.name}: Optional[{member.given()}] = None")
         else:
             start = int(api.inits.get(struct, {}).get(member.name, 0))
-            lines.append(f"    {member.name}: {member.given_or_answered(start) if asked else member.answered()}")
+            of = member.given_or_answered(start, completed) if asked else member.answered()
+            lines.append(f"    {member.name}: {of}")
     if asked:
         lines += ["", "    def _put(self, struct: Any) -> None:"]
         lines += [f"        {member.write()}" for member in members]
@@ -797,7 +802,7 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool) -> List[str
 
 def write_records(api: Api) -> List[str]:
     calls = calls_of(api)
-    asked, answered = set(), set()
+    asked, answered, completed = set(), set(), set()
     for call in calls:
         for argument in call.function["arguments"]:
             struct = without_struct(argument["type"])
@@ -806,6 +811,8 @@ def write_records(api: Api) -> List[str]:
             in_rows = argument["name"] == "rows" and not call.rows
             if argument.get("const") or in_rows:
                 asked.add(struct)
+            if in_rows:
+                completed.add(struct)
             if not argument.get("const"):
                 answered.add(struct)
     structs = [struct for struct in api.structs if struct in asked | answered]
@@ -822,7 +829,7 @@ def write_records(api: Api) -> List[str]:
     lines += fill("from .constants import (", used, ")") + [""]
     lines += exported([*map(camel, structs), *(str(call.several) for call in several)])
     for struct in structs:
-        lines += write_record(api, struct, struct in asked, struct in answered)
+        lines += write_record(api, struct, struct in asked, struct in answered, struct in completed)
     for call in several:
         lines += ["", "", "@dataclass(frozen=True)", f"class {call.several}:",
                   f'    """What {without_prefix(call.name)}() answers."""', "",

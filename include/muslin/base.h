@@ -338,7 +338,10 @@ enum muslin_argument {
     MUSLIN_ARG_FRAME = 197,
     MUSLIN_ARG_PREFER = 198,
     MUSLIN_ARG_QUILT = 199,
-    MUSLIN_ARG_FABRICS = 200
+    MUSLIN_ARG_FABRICS = 200,
+    MUSLIN_ARG_SORT = 201,
+    MUSLIN_ARG_KIND = 202,
+    MUSLIN_ARG_MIRRORED = 203
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

@@ -292,6 +292,12 @@ MUSLIN_API muslin_status muslin_quilt_turn(struct muslin_quilt *quilt, muslin_id
 MUSLIN_API muslin_status muslin_quilt_mirror(struct muslin_quilt *quilt, muslin_id node, muslin_id *out,
                                              struct muslin_problem *problem);
 
+/* Both in one step, without a node in between: first mirrored, where `mirrored` is 1 (else 0), then turned clockwise by
+ * quarter_turns (0 .. 3), as struct muslin_node tells of a turn. Example: mirrored and turned by 2, a block is its own
+ * image, top for bottom. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_lay(struct muslin_quilt *quilt, muslin_id node, int32_t quarter_turns,
+                                          int32_t mirrored, muslin_id *out, struct muslin_problem *problem);
+
 struct muslin_trim_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
@@ -504,7 +510,56 @@ MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const st
                                             const struct muslin_sixty_piece_spec *pieces, size_t row_size, size_t n,
                                             muslin_id *out, struct muslin_problem *problem);
 
-/* ---- reading it back ------------------------------------------------------------------------------------------- */
+/* ---- reading it back -------------------------------------------------------------------------------------------
+ *
+ * Whatever a quilt holds comes back as it was given, so that it can be listed, saved and made again. Ids are those of
+ * the quilt that is read; 0 stands where nothing was given, but for the edges of a patch: the quilt's allowance comes
+ * back by its own id. Specs are outputs here: their `size` is set before the call, and what is written can be given to
+ * the call that made the part.
+ *
+ * To make a quilt again in an empty one, of the values that the first two measures have as allowance and take-up: its
+ * fabrics, by number; then its nodes, by number, and before each of them, and after the last one, the measures that
+ * follow, by number, up to the first extent of a node that is still to be made. All numbers are then as they were.
+ * Grids, repeats, logs, borders and sashed settings come back as what they are made of: patches, extents, turns and
+ * joins. */
+
+/* The id of the fabric, measure or node (sort, enum muslin_sort) with this number, 1 .. as many as there are: what
+ * muslin_id_number() says of it. MUSLIN_ERR_INDEX: there are not so many. Constant time. Example: measure 1 is the
+ * quilt's seam allowance. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_id(const struct muslin_quilt *quilt, int32_t sort, int64_t number, muslin_id *out,
+                                         struct muslin_problem *problem);
+
+/* A fabric, but for its name, which muslin_quilt_name() tells. Constant time. Example: one made with the initial values
+ * has 40 in of usable width. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_read_fabric(const struct muslin_quilt *quilt, muslin_id fabric,
+                                                  struct muslin_quilt_fabric_spec *out, struct muslin_problem *problem);
+
+enum muslin_measure_kind {
+    MUSLIN_MEASURE_NAMED = 1,
+    MUSLIN_MEASURE_FIXED = 2,
+    MUSLIN_MEASURE_SUM = 3,
+    MUSLIN_MEASURE_EXTENT = 4
+};
+
+struct muslin_tree_measure {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len value; /* of a fixed one; of one with a name, until another is given; else 0 */
+    muslin_id node;   /* whose extent it is; else 0 */
+    int32_t kind;     /* enum muslin_measure_kind */
+    int32_t axis;     /* of an extent, enum muslin_axis; else 0 */
+    int64_t terms;    /* of a sum, what muslin_quilt_read_terms() gives; else 0 */
+};
+/* What a measure is, but for its name. Constant time. Example: a block three strips across is a sum of one term. Since
+ * 0.1. */
+MUSLIN_API muslin_status muslin_quilt_read_measure(const struct muslin_quilt *quilt, muslin_id measure,
+                                                   struct muslin_tree_measure *out, struct muslin_problem *problem);
+
+/* The terms of a sum, in the order in which they were given: ask, then fill. MUSLIN_ERR_CHOICE for MUSLIN_ARG_KIND:
+ * another kind of measure. Example: 3 x strip has the factor 3. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quilt, muslin_id measure,
+                                                 struct muslin_sum_spec *rows, size_t row_size, size_t capacity,
+                                                 size_t *count, struct muslin_problem *problem);
 
 enum muslin_node_kind {
     MUSLIN_NODE_PATCH = 1,
@@ -538,6 +593,48 @@ MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, mus
  * Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
+
+/* What a node was made with: each of these reads one kind. MUSLIN_ERR_CHOICE for MUSLIN_ARG_KIND: the node is of
+ * another kind, which is `value`. What a trim, a join, a turn and a field on point are made of, muslin_quilt_children()
+ * tells; how a turn lies, muslin_quilt_node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in,
+ * names blue and the measure of 2 in twice. Since 0.1 all. */
+MUSLIN_API muslin_status muslin_quilt_read_patch(const struct muslin_quilt *quilt, muslin_id node,
+                                                 struct muslin_patch_spec *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_read_unit(const struct muslin_quilt *quilt, muslin_id node,
+                                                struct muslin_quilt_unit_spec *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_read_join(const struct muslin_quilt *quilt, muslin_id node,
+                                                struct muslin_join_spec *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_read_trim(const struct muslin_quilt *quilt, muslin_id node,
+                                                struct muslin_trim_spec *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_read_pinwheel(const struct muslin_quilt *quilt, muslin_id node,
+                                                    struct muslin_pinwheel_spec *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_read_set_in(const struct muslin_quilt *quilt, muslin_id node,
+                                                  struct muslin_set_in_spec *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_read_diagonal(const struct muslin_quilt *quilt, muslin_id node,
+                                                    struct muslin_diagonal_spec *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_read_sixty(const struct muslin_quilt *quilt, muslin_id node,
+                                                 struct muslin_sixty_spec *out, struct muslin_problem *problem);
+
+/* The pieces of 60 degree rows, from the left, row by row: ask, then fill. MUSLIN_ERR_CHOICE as above. Example: a row
+ * of a diamond and a triangle has two pieces, of 2 cells and of 1. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_read_sixty_pieces(const struct muslin_quilt *quilt, muslin_id node,
+                                                        struct muslin_sixty_piece_spec *rows, size_t row_size,
+                                                        size_t capacity, size_t *count, struct muslin_problem *problem);
+
+/* The drawing of a shape: ask, then fill. The outline comes first, as the four corners of its rectangle, then the
+ * pieces as they were drawn. Allowances and tips, which a quilt does not look at, are those of MUSLIN_CORNER_SPEC_INIT.
+ * *width and *height get the measures that it is stretched to, 0: as drawn, on success. MUSLIN_ERR_CHOICE as above.
+ * Example: a square with one corner cut off on the slant has 4 corners of the outline and 5 + 3 of its pieces. Since
+ * 0.1. */
+MUSLIN_API muslin_status muslin_quilt_read_shape(const struct muslin_quilt *quilt, muslin_id node,
+                                                 struct muslin_corner_spec *corners, size_t row_size, size_t capacity,
+                                                 size_t *count, muslin_id *width, muslin_id *height,
+                                                 struct muslin_problem *problem);
+
+/* The fabrics of a unit's regions, or of a shape's pieces: ask, then fill. MUSLIN_ERR_CHOICE as above. Example: of a
+ * half-square, the fabric below its rising seam and the one above. Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_read_fabrics(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
+                                                   size_t capacity, size_t *count, struct muslin_problem *problem);
 
 struct muslin_part_counts {
     uint32_t size;

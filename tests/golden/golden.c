@@ -312,6 +312,7 @@ void golden_run(struct golden *g)
     golden_quilt(g);
     golden_solution(g);
     golden_quilt_unit(g);
+    golden_quilt_read(g);
     golden_pressing(g);
     golden_sewing(g);
 }

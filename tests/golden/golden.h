@@ -51,6 +51,7 @@ void golden_scatter(struct golden *g);
 void golden_quilt(struct golden *g);
 void golden_solution(struct golden *g);
 void golden_quilt_unit(struct golden *g);
+void golden_quilt_read(struct golden *g);
 void golden_pressing(struct golden *g);
 void golden_sewing(struct golden *g);
 

@@ -12,9 +12,10 @@ import pytest
 
 import muslin
 from muslin import (Axis, BackingLayoutKind, CostKind, CostSpec, CutSpec, Direction, Edge, EdgePrintsSpec, Id, Sort,
-                    Join, Length, LengthUnit, LogSide, LogSpec, MedallionRow, NodeKind, PressingPlan, PrintRow, Quilt,
-                    RoundCorner, RoundingSpec, RoundKind, SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec,
-                    StripPiecing, SumSpec, Table, TouchSpec, Turning, UnitStage, ValueSpec, Warning, calls, handles)
+                    Join, Length, LengthUnit, LogSide, LogSpec, MeasureKind, MedallionRow, NodeKind, PatchSpec,
+                    PinwheelSpec, PressingPlan, PrintRow, Quilt, RoundCorner, RoundingSpec, RoundKind, SetInSpec,
+                    SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec, StripPiecing, SumSpec, Table,
+                    TouchSpec, Turning, UnitStage, ValueSpec, Warning, calls, handles)
 
 
 Case = Tuple[str, Callable[[], object], object]
@@ -66,6 +67,21 @@ class Bench:
 
     def rows(self, n: int, row: int = 3) -> Id:
         return self.quilt.join([self.row(row)] * n, axis=Axis.DOWN)
+
+
+    def half_square(self) -> Id:
+        return self.quilt.unit([self.blue] * 2, width=self.fixed("3"))
+
+    def sixty(self) -> Id:
+        """A diamond and a triangle."""
+        return self.quilt.sixty([SixtyPieceSpec(self.blue, cells) for cells in (2, 1)], cells=3,
+                                height=self.fixed("3"), end_fabric=self.blue)
+
+
+def read_back(make: Callable[[Bench], Id], read: Callable[[Quilt, Id], Any], *names: str) -> Tuple[Any, ...]:
+    """Of the spec of what is made."""
+    bench = Bench()
+    return some(read(bench.quilt, make(bench)), *names)
 
 
 def solved(make: Callable[[Bench], Id]) -> Solution:
@@ -494,6 +510,8 @@ CASES: List[Case] = [
      (inch("6"), inch("4"))),
     ("Quilt.turn", lambda: finished(lambda bench: bench.quilt.turn(bench.patch("2", "3"), 1)), (inch("3"), inch("2"))),
     ("Quilt.mirror", lambda: nine().quilt.mirror(nine().quilt.mirror(nine().outer)) == nine().outer, True),
+    ("Quilt.lay", lambda: some(nine().quilt.node(nine().quilt.lay(nine().outer, 3, True)), "quarter_turns", "mirrored"),
+     (3, True)),
     ("Quilt.trim", lambda: finished(lambda bench: bench.quilt.trim(bench.patch("3"), left=bench.fixed("1/2"))),
      (inch("2 1/2"), inch("2"))),
     # 2 + 2 x 2, and so in the header
@@ -524,6 +542,38 @@ CASES: List[Case] = [
     ("Quilt.sixty", lambda: finished(lambda bench: bench.quilt.sixty(
         [SixtyPieceSpec(bench.blue)] * 5, cells=5, rows=1, height=bench.fixed("3"), end_fabric=bench.blue)),
      (Length(84469), inch("3"))),
+    # what was given, as it was given
+    ("Quilt.id", lambda: nine().quilt.id(Sort.FABRIC, 2) == nine().white, True),
+    ("Quilt.read_fabric", lambda: nine().quilt.read_fabric(nine().blue).usable_width, inch("40")),
+    ("Quilt.read_measure", lambda: some(nine().quilt.read_measure(nine().side), "kind", "value", "axis"),
+     (MeasureKind.NAMED, inch("2"), None)),
+    ("Quilt.read_terms", lambda: [bench.quilt.read_terms(bench.quilt.sum([SumSpec(bench.fixed("2"), 3)])) == [
+        SumSpec(bench.fixed("2"), 3)] for bench in [Bench()]], [True]),
+    ("Quilt.read_patch", lambda: nine().quilt.read_patch(nine().light), PatchSpec(
+        nine().white, nine().side, nine().side, *[nine().quilt.seam().allowance] * 4)),
+    ("Quilt.read_unit", lambda: read_back(lambda bench: bench.half_square(), Quilt.read_unit, "kind", "hand", "height"),
+     (muslin.UnitKind.HALF_SQUARE, 1, 0)),
+    ("Quilt.read_fabrics", lambda: [bench.quilt.read_fabrics(bench.half_square()) == [bench.blue] * 2 for bench in [
+        Bench()]], [True]),
+    ("Quilt.read_shape", lambda: [some(bench.quilt.read_shape(bench.quilt.shape(
+        SHEET + HALVES, [bench.blue] * 2, 0, 0)), "width", "height") for bench in [Bench()]], [(0, 0)]),
+    ("Quilt.read_join", lambda: read_back(lambda bench: bench.quilt.join(
+        [bench.patch()] * 2, axis=Axis.DOWN, keeps_order=True), Quilt.read_join, "axis", "keeps_order"),
+     (Axis.DOWN, True)),
+    ("Quilt.read_trim", lambda: read_back(lambda bench: bench.quilt.trim(bench.patch()), Quilt.read_trim, "left"),
+     (0,)),
+    ("Quilt.read_pinwheel", lambda: [bench.quilt.read_pinwheel(bench.quilt.pinwheel(
+        PinwheelSpec(*[bench.patch()] * 5))) == PinwheelSpec(*[bench.patch()] * 5) for bench in [Bench()]], [True]),
+    ("Quilt.read_set_in", lambda: [bench.quilt.read_set_in(bench.quilt.set_in(spec)) == spec for bench in [Bench()]
+                                   for spec in [SetInSpec(centre=bench.patch(), left_width=bench.fixed("1"),
+                                                          left_fabric=bench.blue)]], [True]),
+    ("Quilt.read_diagonal", lambda: read_back(lambda bench: bench.quilt.diagonal(
+        [bench.patch()] * 5, columns=2, rows=2, side_fabric=bench.blue, corner_fabric=bench.blue),
+        Quilt.read_diagonal, "columns", "rows", "set_off"), (2, 2, 0)),
+    ("Quilt.read_sixty", lambda: read_back(lambda bench: bench.sixty(), Quilt.read_sixty, "cells", "rows", "first"),
+     (3, 1, 1)),
+    ("Quilt.read_sixty_pieces", lambda: [[piece.cells for piece in bench.quilt.read_sixty_pieces(bench.sixty())]
+                                         for bench in [Bench()]], [[2, 1]]),
     ("Quilt.node", lambda: some(nine().quilt.node(nine().block), "kind", "axis", "children", "depth"),
      (NodeKind.JOIN, Axis.DOWN, 3, 3)),
     ("Quilt.children", lambda: nine().quilt.children(nine().outer) == [nine().dark, nine().light, nine().dark], True),

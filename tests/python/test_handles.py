@@ -10,8 +10,8 @@ from typing import Any, Callable, List
 import pytest
 
 import muslin
-from muslin import (Axis, ClosedError, EdgePrintsSpec, Id, Length, PressingPlan, Quilt, Solution, TouchSpec, UnitStage,
-                    errors)
+from muslin import (Axis, ClosedError, CornerSpec, EdgePrintsSpec, Id, Length, PressingPlan, Quilt, Solution, Sort,
+                    TouchSpec, UnitStage, errors)
 from muslin._handle import ALLOCATOR, Handle, Memory
 from muslin._records import PAGE, paged
 
@@ -192,6 +192,27 @@ def test_what_a_node_has_none_of_is_none(quilt: Quilt) -> None:
     node = patch_of(quilt)
     assert quilt.node(node).axis is None
     assert quilt.node(quilt.join([node] * 2)).axis is Axis.ACROSS
+
+
+def test_a_spec_that_is_read_back_makes_the_same_again(quilt: Quilt) -> None:
+    node = patch_of(quilt)
+    joined = quilt.join([node] * 2, axis=Axis.DOWN, keeps_order=True)
+    corners = [CornerSpec(piece=piece, x=x, y=y) for piece in (-1, 0) for x, y in ("00", "20", "23", "03")]
+    shape = quilt.shape(corners, [quilt.fabric("white")], quilt.fixed("4 in"), 0)
+    drawn = quilt.read_shape(shape)
+    assert quilt.patch(quilt.read_patch(node)) == node
+    assert quilt.join(quilt.children(joined), quilt.read_join(joined)) == joined
+    assert quilt.shape(drawn.corners, quilt.read_fabrics(shape), drawn.width, drawn.height) == shape
+    fabric = quilt.fabric("red", usable_width="1 m", darkness=7)
+    assert quilt.read_fabric(quilt.fabric("red", quilt.read_fabric(fabric))) == quilt.read_fabric(fabric)
+
+
+def test_a_part_of_another_kind_is_told(quilt: Quilt) -> None:
+    node = patch_of(quilt)
+    with pytest.raises(errors.ChoiceError, match="Kind of node or measure is 1"):
+        quilt.read_join(node)
+    with pytest.raises(errors.IndexError, match="the last one is 1"):
+        quilt.id(Sort.NODE, 2)
 
 
 def test_no_numbers_are_an_empty_list(quilt: Quilt) -> None:

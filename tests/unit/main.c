@@ -32,6 +32,8 @@
     X(quilt_shape_suite) \
     X(quilt_field_suite) \
     X(quilt_round_suite) \
+    X(quilt_read_suite) \
+    X(quilt_again_suite) \
     X(solution_suite) \
     X(solution_unit_suite) \
     X(solution_pieces_suite) \
