@@ -22,8 +22,8 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "PointLayout", "PointEdge", "LogOrder", "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine",
            "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
            "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
-           "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "Side", "NodeKind", "MisfitKind", "CutSource",
-           "TermKind", "Press", "OtherWay", "SewingKind"]
+           "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "Side", "MeasureKind", "NodeKind", "MisfitKind",
+           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -326,6 +326,9 @@ class Argument(Choice):
     PREFER = 198
     QUILT = 199
     FABRICS = 200
+    SORT = 201
+    KIND = 202
+    MIRRORED = 203
 
     @property
     def words(self) -> str:
@@ -936,6 +939,15 @@ class Side(Choice):
     RIGHT = 2
     TOP = 3
     BOTTOM = 4
+
+
+class MeasureKind(Choice):
+    """enum muslin_measure_kind"""
+
+    NAMED = 1
+    FIXED = 2
+    SUM = 3
+    EXTENT = 4
 
 
 class NodeKind(Choice):

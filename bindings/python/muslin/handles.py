@@ -13,13 +13,14 @@ from ._length import Length, LengthLike, ticks_of
 from ._problem import call_telling
 from ._records import asked, asked_numbers, merged, paged, rows_of, words_out
 from ._values import Id, new, utf8, whole
-from .constants import (AllowancePolicy, Axis, Direction, Print, SeamPress, StripPiecing, Tip, UnitKind, UnitMethod,
-                        UnitStage)
+from .constants import (AllowancePolicy, Axis, Direction, Print, SeamPress, Sort, StripPiecing, Tip, UnitKind,
+                        UnitMethod, UnitStage)
 from .records import (CornerSpec, Cut, DiagonalSpec, JoinSpec, LogSpec, Misfit, Node, NodeSize, Outline, OutlineCorner,
                       PartCounts, PatchSpec, PinwheelSpec, PressedChild, PressedSeam, PressedTotals, PressingException,
-                      PressingSpec, QuiltFabricSpec, QuiltSashedSpec, QuiltSeam, QuiltSpec, QuiltUnitSpec,
-                      ScatterTouches, SetInSpec, SewingFeed, SewingRow, SewnTotals, SixtyPieceSpec, SixtySpec,
-                      SolveSpec, StripSet, SumSpec, SurroundSpec, Term, Totals, TouchSpec, TrimSpec, ValueSpec)
+                      PressingSpec, QuiltFabricSpec, QuiltReadShape, QuiltSashedSpec, QuiltSeam, QuiltSpec,
+                      QuiltUnitSpec, ScatterTouches, SetInSpec, SewingFeed, SewingRow, SewnTotals, SixtyPieceSpec,
+                      SixtySpec, SolveSpec, StripSet, SumSpec, SurroundSpec, Term, Totals, TouchSpec, TreeMeasure,
+                      TrimSpec, ValueSpec)
 
 __all__ = ["Quilt", "Solution", "PressingPlan"]
 
@@ -219,6 +220,17 @@ class Quilt(Handle):
         call_telling("muslin_quilt_mirror", self._open(), whole(node, "node"), ctypes.byref(out_))
         return out_.value
 
+    def lay(self, node: Id, quarter_turns: int, mirrored: int) -> Id:
+        """Both in one step, without a node in between: first mirrored, where `mirrored` is 1 (else 0), then turned
+        clockwise by quarter_turns (0 .. 3), as struct muslin_node tells of a turn.
+
+        muslin_quilt_lay() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_lay", self._open(), whole(node, "node"), whole(quarter_turns, "quarter_turns", 32),
+                     whole(mirrored, "mirrored", 32), ctypes.byref(out_))
+        return out_.value
+
     def trim(self, node: Id, spec: Optional[TrimSpec] = None, *, left: Optional[Id] = None, right: Optional[Id] = None,
              top: Optional[Id] = None, bottom: Optional[Id] = None) -> Id:
         """The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge,
@@ -349,6 +361,43 @@ class Quilt(Handle):
                      ctypes.sizeof(structs.muslin_sixty_piece_spec), n_, ctypes.byref(out_))
         return out_.value
 
+    def id(self, sort: Sort, number: int) -> Id:
+        """The id of the fabric, measure or node (sort, enum muslin_sort) with this number, 1 .. as many as there are:
+        what muslin_id_number() says of it.
+
+        muslin_quilt_id() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = ctypes.c_int64()
+        call_telling("muslin_quilt_id", self._open(), whole(sort, "sort", 32), whole(number, "number"),
+                     ctypes.byref(out_))
+        return out_.value
+
+    def read_fabric(self, fabric: Id) -> QuiltFabricSpec:
+        """A fabric, but for its name, which muslin_quilt_name() tells.
+
+        muslin_quilt_read_fabric() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_quilt_fabric_spec)
+        call_telling("muslin_quilt_read_fabric", self._open(), whole(fabric, "fabric"), ctypes.byref(out_))
+        return QuiltFabricSpec._read(out_)
+
+    def read_measure(self, measure: Id) -> TreeMeasure:
+        """What a measure is, but for its name.
+
+        muslin_quilt_read_measure() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_tree_measure)
+        call_telling("muslin_quilt_read_measure", self._open(), whole(measure, "measure"), ctypes.byref(out_))
+        return TreeMeasure._read(out_)
+
+    def read_terms(self, measure: Id) -> List[SumSpec]:
+        """The terms of a sum, in the order in which they were given: ask, then fill.
+
+        muslin_quilt_read_terms() in muslin/quilt.h. Since 0.1.
+        """
+        return asked("muslin_quilt_read_terms", structs.muslin_sum_spec, SumSpec._read, self._open(),
+                     whole(measure, "measure"))
+
     def node(self, node: Id) -> Node:
         """What a node is.
 
@@ -365,6 +414,104 @@ class Quilt(Handle):
         muslin_quilt_children() in muslin/quilt.h. Since 0.1.
         """
         return asked_numbers("muslin_quilt_children", ctypes.c_int64, self._open(), whole(node, "node"))
+
+    def read_patch(self, node: Id) -> PatchSpec:
+        """What a node was made with: each of these reads one kind.
+
+        muslin_quilt_read_patch() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_patch_spec)
+        call_telling("muslin_quilt_read_patch", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return PatchSpec._read(out_)
+
+    def read_unit(self, node: Id) -> QuiltUnitSpec:
+        """What a node was made with: each of these reads one kind.
+
+        muslin_quilt_read_unit() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_quilt_unit_spec)
+        call_telling("muslin_quilt_read_unit", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return QuiltUnitSpec._read(out_)
+
+    def read_join(self, node: Id) -> JoinSpec:
+        """What a node was made with: each of these reads one kind.
+
+        muslin_quilt_read_join() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_join_spec)
+        call_telling("muslin_quilt_read_join", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return JoinSpec._read(out_)
+
+    def read_trim(self, node: Id) -> TrimSpec:
+        """What a node was made with: each of these reads one kind.
+
+        muslin_quilt_read_trim() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_trim_spec)
+        call_telling("muslin_quilt_read_trim", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return TrimSpec._read(out_)
+
+    def read_pinwheel(self, node: Id) -> PinwheelSpec:
+        """What a node was made with: each of these reads one kind.
+
+        muslin_quilt_read_pinwheel() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_pinwheel_spec)
+        call_telling("muslin_quilt_read_pinwheel", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return PinwheelSpec._read(out_)
+
+    def read_set_in(self, node: Id) -> SetInSpec:
+        """What a node was made with: each of these reads one kind.
+
+        muslin_quilt_read_set_in() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_set_in_spec)
+        call_telling("muslin_quilt_read_set_in", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return SetInSpec._read(out_)
+
+    def read_diagonal(self, node: Id) -> DiagonalSpec:
+        """What a node was made with: each of these reads one kind.
+
+        muslin_quilt_read_diagonal() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_diagonal_spec)
+        call_telling("muslin_quilt_read_diagonal", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return DiagonalSpec._read(out_)
+
+    def read_sixty(self, node: Id) -> SixtySpec:
+        """What a node was made with: each of these reads one kind.
+
+        muslin_quilt_read_sixty() in muslin/quilt.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_sixty_spec)
+        call_telling("muslin_quilt_read_sixty", self._open(), whole(node, "node"), ctypes.byref(out_))
+        return SixtySpec._read(out_)
+
+    def read_sixty_pieces(self, node: Id) -> List[SixtyPieceSpec]:
+        """The pieces of 60 degree rows, from the left, row by row: ask, then fill.
+
+        muslin_quilt_read_sixty_pieces() in muslin/quilt.h. Since 0.1.
+        """
+        return asked("muslin_quilt_read_sixty_pieces", structs.muslin_sixty_piece_spec, SixtyPieceSpec._read,
+                     self._open(), whole(node, "node"))
+
+    def read_shape(self, node: Id) -> QuiltReadShape:
+        """The drawing of a shape: ask, then fill.
+
+        muslin_quilt_read_shape() in muslin/quilt.h. Since 0.1.
+        """
+        width_ = ctypes.c_int64()
+        height_ = ctypes.c_int64()
+        rows_ = asked("muslin_quilt_read_shape", structs.muslin_corner_spec, CornerSpec._read, self._open(),
+                      whole(node, "node"), after=[ctypes.byref(width_), ctypes.byref(height_)])
+        return QuiltReadShape(tuple(rows_), width_.value, height_.value)
+
+    def read_fabrics(self, node: Id) -> List[Id]:
+        """The fabrics of a unit's regions, or of a shape's pieces: ask, then fill.
+
+        muslin_quilt_read_fabrics() in muslin/quilt.h. Since 0.1.
+        """
+        return asked_numbers("muslin_quilt_read_fabrics", ctypes.c_int64, self._open(), whole(node, "node"))
 
     def counts(self) -> PartCounts:
         """How much a quilt holds.

@@ -18,11 +18,11 @@ from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIA
                         STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, Axis,
                         BackingLayoutKind, BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource,
                         Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
-                        GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, MisfitKind,
-                        Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Press, Pressing, Print,
-                        QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress, SewingKind,
-                        SewingStep, Side, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip, Turning,
-                        UnitKind, UnitMethod, UnitStage, Warning)
+                        GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, MeasureKind,
+                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Press,
+                        Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress,
+                        SewingKind, SewingStep, Side, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip,
+                        Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -44,13 +44,13 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight",
            "CostSpec", "Cost", "QuiltSpec", "QuiltFabricSpec", "SumSpec", "PatchSpec", "QuiltUnitSpec", "JoinSpec",
            "TrimSpec", "PinwheelSpec", "SetInSpec", "LogSpec", "SurroundSpec", "QuiltSashedSpec", "DiagonalSpec",
-           "SixtySpec", "SixtyPieceSpec", "Node", "PartCounts", "SolveSpec", "ValueSpec", "NodeSize", "Totals",
-           "Misfit", "Cut", "StripSet", "Term", "Outline", "OutlineCorner", "PressingSpec", "PressedTotals",
+           "SixtySpec", "SixtyPieceSpec", "TreeMeasure", "Node", "PartCounts", "SolveSpec", "ValueSpec", "NodeSize",
+           "Totals", "Misfit", "Cut", "StripSet", "Term", "Outline", "OutlineCorner", "PressingSpec", "PressedTotals",
            "PressedSeam", "PressedChild", "PressingException", "SewingRow", "SewingFeed", "SewnTotals", "ScatterSpec",
            "TouchSpec", "Scattered", "ScatterBlocksSpec", "EdgePrintsSpec", "PlacedBlock", "StockSize",
            "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan", "FitRescale",
-           "StripquiltPressing", "StitchCount", "QuiltSeam", "ScatterPrints", "ScatterBlocks", "ScatterSets",
-           "ScatterTouches"]
+           "StripquiltPressing", "StitchCount", "QuiltSeam", "QuiltReadShape", "ScatterPrints", "ScatterBlocks",
+           "ScatterSets", "ScatterTouches"]
 
 
 @dataclass(frozen=True)
@@ -1787,15 +1787,15 @@ class CornerSpec(Spec):
     _kind = structs.muslin_corner_spec
     _init = "muslin_corner_spec_init"
 
-    piece: Optional[int] = None
+    piece: int = 0
     tip: Optional[CornerTip] = None
-    x: Optional[LengthLike] = None
-    y: Optional[LengthLike] = None
-    allowance: Optional[LengthLike] = None
-    take_up: Optional[LengthLike] = None
-    centre_x: Optional[LengthLike] = None
-    centre_y: Optional[LengthLike] = None
-    radius: Optional[LengthLike] = None
+    x: LengthLike = Length(0)
+    y: LengthLike = Length(0)
+    allowance: LengthLike = Length(2032)
+    take_up: LengthLike = Length(0)
+    centre_x: LengthLike = Length(0)
+    centre_y: LengthLike = Length(0)
+    radius: LengthLike = Length(0)
     curve: Optional[Curve] = None
 
     def _put(self, struct: Any) -> None:
@@ -1809,6 +1809,12 @@ class CornerSpec(Spec):
         put_length(struct, "centre_y", self.centre_y)
         put_length(struct, "radius", self.radius)
         put(struct, "curve", self.curve)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "CornerSpec":
+        return cls(piece=int(struct.piece), tip=CornerTip(struct.tip), x=Length(struct.x), y=Length(struct.y),
+                   allowance=Length(struct.allowance), take_up=Length(struct.take_up), centre_x=Length(struct.centre_x),
+                   centre_y=Length(struct.centre_y), radius=Length(struct.radius), curve=Curve(struct.curve))
 
 
 @dataclass(frozen=True)
@@ -5484,14 +5490,18 @@ class QuiltFabricSpec(Spec):
     _kind = structs.muslin_quilt_fabric_spec
     _init = "muslin_quilt_fabric_spec_init"
 
-    usable_width: Optional[LengthLike] = None
+    usable_width: LengthLike = Length(325120)
     print: Optional[Print] = None
-    darkness: Optional[int] = None
+    darkness: int = 0
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "usable_width", self.usable_width)
         put(struct, "print", self.print)
         put(struct, "darkness", self.darkness)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "QuiltFabricSpec":
+        return cls(usable_width=Length(struct.usable_width), print=Print(struct.print), darkness=int(struct.darkness))
 
 
 @dataclass(frozen=True)
@@ -5505,12 +5515,16 @@ class SumSpec(Spec):
     _kind = structs.muslin_sum_spec
     _init = "muslin_sum_spec_init"
 
-    measure: Optional[Id] = None
-    factor: Optional[int] = None
+    measure: Id = 0
+    factor: int = 1
 
     def _put(self, struct: Any) -> None:
         put(struct, "measure", self.measure)
         put(struct, "factor", self.factor)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SumSpec":
+        return cls(measure=int(struct.measure), factor=int(struct.factor))
 
 
 @dataclass(frozen=True)
@@ -5529,13 +5543,13 @@ class PatchSpec(Spec):
     _kind = structs.muslin_patch_spec
     _init = "muslin_patch_spec_init"
 
-    fabric: Optional[Id] = None
-    width: Optional[Id] = None
-    height: Optional[Id] = None
-    left: Optional[Id] = None
-    right: Optional[Id] = None
-    top: Optional[Id] = None
-    bottom: Optional[Id] = None
+    fabric: Id = 0
+    width: Id = 0
+    height: Id = 0
+    left: Id = 0
+    right: Id = 0
+    top: Id = 0
+    bottom: Id = 0
 
     def _put(self, struct: Any) -> None:
         put(struct, "fabric", self.fabric)
@@ -5545,6 +5559,11 @@ class PatchSpec(Spec):
         put(struct, "right", self.right)
         put(struct, "top", self.top)
         put(struct, "bottom", self.bottom)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PatchSpec":
+        return cls(fabric=int(struct.fabric), width=int(struct.width), height=int(struct.height), left=int(struct.left),
+                   right=int(struct.right), top=int(struct.top), bottom=int(struct.bottom))
 
 
 @dataclass(frozen=True)
@@ -5563,12 +5582,12 @@ class QuiltUnitSpec(Spec):
     _kind = structs.muslin_quilt_unit_spec
     _init = "muslin_quilt_unit_spec_init"
 
-    width: Optional[Id] = None
-    height: Optional[Id] = None
-    corner: Optional[Id] = None
+    width: Id = 0
+    height: Id = 0
+    corner: Id = 0
     kind: Optional[UnitKind] = None
     method: Optional[UnitMethod] = None
-    hand: Optional[int] = None
+    hand: int = 1
 
     def _put(self, struct: Any) -> None:
         put(struct, "width", self.width)
@@ -5577,6 +5596,11 @@ class QuiltUnitSpec(Spec):
         put(struct, "kind", self.kind)
         put(struct, "method", self.method)
         put(struct, "hand", self.hand)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "QuiltUnitSpec":
+        return cls(width=int(struct.width), height=int(struct.height), corner=int(struct.corner),
+                   kind=UnitKind(struct.kind), method=UnitMethod(struct.method), hand=int(struct.hand))
 
 
 @dataclass(frozen=True)
@@ -5596,13 +5620,18 @@ class JoinSpec(Spec):
     axis: Optional[Axis] = None
     piecing: Optional[StripPiecing] = None
     press: Optional[SeamPress] = None
-    keeps_order: Optional[bool] = None
+    keeps_order: bool = False
 
     def _put(self, struct: Any) -> None:
         put(struct, "axis", self.axis)
         put(struct, "piecing", self.piecing)
         put(struct, "press", self.press)
         struct.flags |= JOIN_KEEPS_ORDER if self.keeps_order else 0
+
+    @classmethod
+    def _read(cls, struct: Any) -> "JoinSpec":
+        return cls(axis=Axis(struct.axis), piecing=StripPiecing(struct.piecing), press=SeamPress(struct.press),
+                   keeps_order=bool(struct.flags & JOIN_KEEPS_ORDER))
 
 
 @dataclass(frozen=True)
@@ -5618,16 +5647,20 @@ class TrimSpec(Spec):
     _kind = structs.muslin_trim_spec
     _init = "muslin_trim_spec_init"
 
-    left: Optional[Id] = None
-    right: Optional[Id] = None
-    top: Optional[Id] = None
-    bottom: Optional[Id] = None
+    left: Id = 0
+    right: Id = 0
+    top: Id = 0
+    bottom: Id = 0
 
     def _put(self, struct: Any) -> None:
         put(struct, "left", self.left)
         put(struct, "right", self.right)
         put(struct, "top", self.top)
         put(struct, "bottom", self.bottom)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "TrimSpec":
+        return cls(left=int(struct.left), right=int(struct.right), top=int(struct.top), bottom=int(struct.bottom))
 
 
 @dataclass(frozen=True)
@@ -5644,11 +5677,11 @@ class PinwheelSpec(Spec):
     _kind = structs.muslin_pinwheel_spec
     _init = "muslin_pinwheel_spec_init"
 
-    centre: Optional[Id] = None
-    top: Optional[Id] = None
-    right: Optional[Id] = None
-    bottom: Optional[Id] = None
-    left: Optional[Id] = None
+    centre: Id = 0
+    top: Id = 0
+    right: Id = 0
+    bottom: Id = 0
+    left: Id = 0
 
     def _put(self, struct: Any) -> None:
         put(struct, "centre", self.centre)
@@ -5656,6 +5689,11 @@ class PinwheelSpec(Spec):
         put(struct, "right", self.right)
         put(struct, "bottom", self.bottom)
         put(struct, "left", self.left)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PinwheelSpec":
+        return cls(centre=int(struct.centre), top=int(struct.top), right=int(struct.right), bottom=int(struct.bottom),
+                   left=int(struct.left))
 
 
 @dataclass(frozen=True)
@@ -5676,15 +5714,15 @@ class SetInSpec(Spec):
     _kind = structs.muslin_set_in_spec
     _init = "muslin_set_in_spec_init"
 
-    centre: Optional[Id] = None
-    left_width: Optional[Id] = None
-    right_width: Optional[Id] = None
-    top_width: Optional[Id] = None
-    bottom_width: Optional[Id] = None
-    left_fabric: Optional[Id] = None
-    right_fabric: Optional[Id] = None
-    top_fabric: Optional[Id] = None
-    bottom_fabric: Optional[Id] = None
+    centre: Id = 0
+    left_width: Id = 0
+    right_width: Id = 0
+    top_width: Id = 0
+    bottom_width: Id = 0
+    left_fabric: Id = 0
+    right_fabric: Id = 0
+    top_fabric: Id = 0
+    bottom_fabric: Id = 0
 
     def _put(self, struct: Any) -> None:
         put(struct, "centre", self.centre)
@@ -5696,6 +5734,13 @@ class SetInSpec(Spec):
         put(struct, "right_fabric", self.right_fabric)
         put(struct, "top_fabric", self.top_fabric)
         put(struct, "bottom_fabric", self.bottom_fabric)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SetInSpec":
+        return cls(centre=int(struct.centre), left_width=int(struct.left_width), right_width=int(struct.right_width),
+                   top_width=int(struct.top_width), bottom_width=int(struct.bottom_width),
+                   left_fabric=int(struct.left_fabric), right_fabric=int(struct.right_fabric),
+                   top_fabric=int(struct.top_fabric), bottom_fabric=int(struct.bottom_fabric))
 
 
 @dataclass(frozen=True)
@@ -5805,11 +5850,11 @@ class DiagonalSpec(Spec):
     _kind = structs.muslin_diagonal_spec
     _init = "muslin_diagonal_spec_init"
 
-    columns: Optional[int] = None
-    rows: Optional[int] = None
-    side_fabric: Optional[Id] = None
-    corner_fabric: Optional[Id] = None
-    set_off: Optional[Id] = None
+    columns: int = 1
+    rows: int = 1
+    side_fabric: Id = 0
+    corner_fabric: Id = 0
+    set_off: Id = 0
 
     def _put(self, struct: Any) -> None:
         put(struct, "columns", self.columns)
@@ -5817,6 +5862,11 @@ class DiagonalSpec(Spec):
         put(struct, "side_fabric", self.side_fabric)
         put(struct, "corner_fabric", self.corner_fabric)
         put(struct, "set_off", self.set_off)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "DiagonalSpec":
+        return cls(columns=int(struct.columns), rows=int(struct.rows), side_fabric=int(struct.side_fabric),
+                   corner_fabric=int(struct.corner_fabric), set_off=int(struct.set_off))
 
 
 @dataclass(frozen=True)
@@ -5834,11 +5884,11 @@ class SixtySpec(Spec):
     _kind = structs.muslin_sixty_spec
     _init = "muslin_sixty_spec_init"
 
-    cells: Optional[int] = None
-    rows: Optional[int] = None
-    height: Optional[Id] = None
-    end_fabric: Optional[Id] = None
-    first: Optional[int] = None
+    cells: int = 1
+    rows: int = 1
+    height: Id = 0
+    end_fabric: Id = 0
+    first: int = 1
 
     def _put(self, struct: Any) -> None:
         put(struct, "cells", self.cells)
@@ -5846,6 +5896,11 @@ class SixtySpec(Spec):
         put(struct, "height", self.height)
         put(struct, "end_fabric", self.end_fabric)
         put(struct, "first", self.first)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SixtySpec":
+        return cls(cells=int(struct.cells), rows=int(struct.rows), height=int(struct.height),
+                   end_fabric=int(struct.end_fabric), first=int(struct.first))
 
 
 @dataclass(frozen=True)
@@ -5859,12 +5914,39 @@ class SixtyPieceSpec(Spec):
     _kind = structs.muslin_sixty_piece_spec
     _init = "muslin_sixty_piece_spec_init"
 
-    fabric: Optional[Id] = None
-    cells: Optional[int] = None
+    fabric: Id = 0
+    cells: int = 1
 
     def _put(self, struct: Any) -> None:
         put(struct, "fabric", self.fabric)
         put(struct, "cells", self.cells)
+
+    @classmethod
+    def _read(cls, struct: Any) -> "SixtyPieceSpec":
+        return cls(fabric=int(struct.fabric), cells=int(struct.cells))
+
+
+@dataclass(frozen=True)
+class TreeMeasure:
+    """struct muslin_tree_measure, muslin/quilt.h
+
+    value: of a fixed one; of one with a name, until another is given; else 0
+    node: whose extent it is; else 0
+    kind: enum muslin_measure_kind
+    axis: of an extent, enum muslin_axis; else 0
+    terms: of a sum, what muslin_quilt_read_terms() gives; else 0
+    """
+
+    value: Length
+    node: Id
+    kind: MeasureKind
+    axis: Optional[Axis]
+    terms: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "TreeMeasure":
+        return cls(value=Length(struct.value), node=int(struct.node), kind=MeasureKind(struct.kind),
+                   axis=Axis(struct.axis) if struct.axis else None, terms=int(struct.terms))
 
 
 @dataclass(frozen=True)
@@ -6447,12 +6529,12 @@ class PressedChild:
     node: Id
     child: Id
     place: int
-    other_way: OtherWay
+    other_way: bool
 
     @classmethod
     def _read(cls, struct: Any) -> "PressedChild":
         return cls(node=int(struct.node), child=int(struct.child), place=int(struct.place),
-                   other_way=OtherWay(struct.other_way))
+                   other_way=bool(struct.other_way))
 
 
 @dataclass(frozen=True)
@@ -6809,6 +6891,15 @@ class QuiltSeam:
 
     allowance: Id
     take_up: Id
+
+
+@dataclass(frozen=True)
+class QuiltReadShape:
+    """What quilt_read_shape() answers."""
+
+    corners: Tuple[CornerSpec, ...]
+    width: Id
+    height: Id
 
 
 @dataclass(frozen=True)
