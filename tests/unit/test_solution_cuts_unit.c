@@ -1040,6 +1040,30 @@ START_TEST(what_a_recipe_warns_of_is_told_of_its_cuts)
 }
 END_TEST
 
+/* Half-triangles of rows 3 1/8 in high ask for 3 1/8 / sqrt 3 + (1 + sqrt 3) / 4 = 2.487 by 3 1/8 + (3 + sqrt 3) / 4 =
+ * 4.308 in: to the nearest eighth 2 1/2 by 4 1/4, which is too low. Rows 3 in high: 2.415 and 4.183, both too small. */
+START_TEST(a_blank_too_small_in_one_direction_is_told)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    solve.direction = MUSLIN_ROUND_NEAREST;
+    const muslin_len heights[] = { IN(3, 1, 8), WHOLE_IN(3) };
+    const muslin_len widths[] = { IN(2, 1, 2), IN(2, 3, 8) };
+    for (size_t i = 0; i < 2; i++) {
+        list_with(&listed, sewn.quilt, triangles_of(&sewn, 4, 1, 1, heights[i]), &solve);
+        const struct muslin_cut *cut =
+            cut_sized(&listed, MUSLIN_CUT_SIXTY, sewn.white, widths[i], i == 0 ? IN(4, 1, 4) : IN(4, 1, 8));
+        ck_assert_uint_eq(cut->warnings, MUSLIN_WARN_BELOW_EXACT);
+        ck_assert_int_lt(cut->surplus_height, 0);
+        ck_assert_int_eq(cut->surplus_width < 0, i == 1);
+        end_list(&listed);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 Suite *solution_cuts_unit_suite(void)
 {
     Suite *suite = suite_create("what a solved tree's units and fields are cut from");
@@ -1066,6 +1090,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(others, sixty_degree_pieces_are_cut_from_strips);
     tcase_add_test(others, ends_of_rows_are_cut_in_pairs_from_rectangles);
     tcase_add_test(others, ends_of_rows_are_of_the_hand_that_is_drawn);
+    tcase_add_test(others, a_blank_too_small_in_one_direction_is_told);
     tcase_add_test(others, rows_too_high_for_a_strip_are_refused);
     tcase_add_test(others, more_is_cut_than_is_seen);
     tcase_add_test(others, every_allocation_may_fail);
