@@ -89,8 +89,8 @@ static int is_unit(const struct muslin_solution *s, uint32_t node)
     return msl_node_row(s->quilt, node)->kind == MUSLIN_NODE_UNIT;
 }
 
-/* How a recipe presses a seam of its unit: towards its first piece (1) or its second (2), or open (0). The long seam of a
- * quarter-square is opened, the short ones that end in its middle are not. */
+/* How a recipe presses a seam of its unit: towards its first piece (1) or its second (2), or open (0). The long seam of
+ * a quarter-square is opened, the short ones that end in its middle are not. */
 static uint8_t recipe_way(const struct muslin_solution *s, uint32_t node, const struct msl_seam *seam)
 {
     const int32_t *args = msl_node_args(s->quilt, node);

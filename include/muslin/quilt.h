@@ -65,8 +65,8 @@ struct muslin_quilt_spec {
     muslin_len take_up;   /* u, so; 0 .. MUSLIN_SIZE_MAX / 8 */
     int64_t most;         /* fabrics, measures and nodes together, each with sixteen numbers on
                              the average; 1 .. 2^27 */
-    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory, so
-                             that one made later in its place may get it again */
+    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory:
+                             one made later in its place may get it again */
 };
 /* 1/4 in seams without take-up, up to 2^26 parts, a tag of its own. */
 #define MUSLIN_QUILT_SPEC_INIT { sizeof(struct muslin_quilt_spec), 0, MUSLIN_QUARTER_INCH, 0, 67108864, 0 }

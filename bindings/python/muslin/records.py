@@ -5458,8 +5458,8 @@ class QuiltSpec(Spec):
         in)
     take_up: u, so; 0 .. MUSLIN_SIZE_MAX / 8 (initially 0)
     most: fabrics, measures and nodes together, each with sixteen numbers on the average; 1 .. 2^27 (initially 67108864)
-    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory, so that one made
-        later in its place may get it again (initially 0)
+    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory: one made later in its
+        place may get it again (initially 0)
     """
 
     _kind = structs.muslin_quilt_spec
