@@ -159,5 +159,4 @@ muslin_id block(struct design *d, muslin_id node, const char *name)
     return node;
 }
 
-const int32_t upright[4] = { 0, 0, 0, 0 };
 const int32_t chessboard[4] = { 0, 1, 1, 0 };

@@ -29,7 +29,6 @@ muslin_id cabin(struct design *d, muslin_id centre, const struct muslin_log_spec
 struct named *call(struct design *d, muslin_id node, const char *name);
 muslin_id block(struct design *d, muslin_id node, const char *name);
 
-extern const int32_t upright[4];
 extern const int32_t chessboard[4];
 
 #endif

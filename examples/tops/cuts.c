@@ -26,6 +26,7 @@ static int goes_into(const struct sheet *sheet, size_t step, const muslin_id *id
 static void add_use(struct line *line, const struct sheet *sheet, size_t cut)
 {
     char text[16];
+    int is_border = 0;
     size_t ids_count;
     size_t found = 0;
     must(muslin_solution_cut_nodes(sheet->solution, (int64_t)cut, NULL, 0, &ids_count, NULL), NULL);
@@ -37,20 +38,25 @@ static void add_use(struct line *line, const struct sheet *sheet, size_t cut)
     for (size_t i = 0; i < sheet->steps_count; i++)
         if (goes_into(sheet, i, ids, ids_count))
             steps[found++] = i;
-    for (size_t i = 0; i < found; i++)
+    for (size_t i = 0; i < found; i++) {
+        const struct named *named = named_of(sheet, sheet->steps[steps[i]].node);
+        is_border |= named != NULL && named->side != 0 && named->log == 0;
         add(line, "%s%s", i == 0 ? ", for " : comma(i, found), letter(sheet, sheet->steps[steps[i]].node, text));
+    }
     if (found == 1) {
         add(line, " (");
         add_name(line, sheet, sheet->steps[steps[0]].node);
         add(line, ")");
     }
+    if (is_border && sheet->cuts[cut].source == MUSLIN_CUT_PATCH)
+        add(line, "; cut after the top is measured through the middle, as long as it is there");
     free(steps);
     free(ids);
 }
 
 /* ---- strips longer than the cloth is wide ----------------------------------------------------------------------- */
 
-static int is_too_long(const struct muslin_cut *cut)
+int is_too_long(const struct muslin_cut *cut)
 {
     return cut->source == MUSLIN_CUT_PATCH && muslin_length_compare(cut->cut_width, USABLE) > 0;
 }
@@ -61,16 +67,15 @@ static int same_run(const struct muslin_cut *a, const struct muslin_cut *b)
     return is_too_long(a) && is_too_long(b) && a->fabric == b->fabric && a->cut_height == b->cut_height;
 }
 
-static void print_run(const struct sheet *sheet, size_t first)
+static void print_run(const struct sheet *sheet, const struct muslin_cut *cut)
 {
-    const struct muslin_cut *cut = &sheet->cuts[first];
     struct muslin_run_spec spec = MUSLIN_RUN_SPEC_INIT;
     struct muslin_run run = { .size = (uint32_t)sizeof run };
     struct line line = { .used = 0 };
     char text[WORD];
     spec.strip_length = USABLE;
     spec.strip_cut = cut->cut_height;
-    for (size_t i = first; i < sheet->cuts_count; i++) {
+    for (size_t i = 0; i < sheet->cuts_count; i++) {
         if (!same_run(cut, &sheet->cuts[i]))
             continue;
         const muslin_len lengths[] = { spec.length, sheet->cuts[i].cut_width };
@@ -182,8 +187,6 @@ static void print_cut(const struct sheet *sheet, size_t cut)
             inches_by(row->cut_width, row->cut_height, text));
     add_again(&line, sheet, row);
     add_use(&line, sheet, cut);
-    if (row->source == MUSLIN_CUT_PATCH && !is_on_ruler(row->cut_width))
-        add(&line, "; cut to your top's own measure through the middle");
     print_line(&line, 4 + 5 * is_too_long(row), 5);
 }
 
@@ -191,12 +194,14 @@ void print_cuts(const struct sheet *sheet)
 {
     printf("\nCUT\n");
     for (size_t i = 0; i < sheet->cuts_count; i++) {
-        const struct muslin_cut *row = &sheet->cuts[i];
-        if (i == 0 || row->fabric != row[-1].fabric)
+        size_t cut = sheet->order[i];
+        const struct muslin_cut *row = &sheet->cuts[cut];
+        const struct muslin_cut *before = i == 0 ? NULL : &sheet->cuts[sheet->order[i - 1]];
+        if (before == NULL || row->fabric != before->fabric)
             printf("  %s\n", fabric_name(sheet, row->fabric));
-        if (is_too_long(row) && (i == 0 || !same_run(row - 1, row)))
-            print_run(sheet, i);
-        if (i == 0 || sheet->piece[i] != sheet->piece[i - 1])
-            print_cut(sheet, i);
+        if (is_too_long(row) && (before == NULL || !same_run(before, row)))
+            print_run(sheet, row);
+        if (before == NULL || sheet->piece[cut] != sheet->piece[sheet->order[i - 1]])
+            print_cut(sheet, cut);
     }
 }

@@ -52,7 +52,8 @@ static void add_block(struct line *line, const struct field *field, size_t block
     struct lying part = lying_at(field->sheet, field->node, block, field->blocks[block]);
     int64_t cut = cut_of_patch(field->sheet, part.node);
     if (cut >= 0)
-        add(line, "[%d]%s", field->sheet->piece[cut], turned(part.quarter_turns));
+        add(line, "[%d] %s%s", field->sheet->piece[cut], fabric_name(field->sheet, field->sheet->cuts[cut].fabric),
+            turned(part.quarter_turns));
     else
         add(line, "%s%s%s", letter(field->sheet, part.node, text), part.other_way ? "*" : "",
             turned(part.quarter_turns));
@@ -169,7 +170,7 @@ void print_field(const struct sheet *sheet, const struct muslin_sewing_row *step
     size_t number = 0;
     add_triangles(&line, &field);
     add(&line, "Lay all out as drawn. Each row runs down to the right; the first is in the upper right corner. Each "
-        "block is turned by half a quarter, its upper edge facing the upper right.");
+        "block is turned an eighth turn (45 degrees) to the right, its upper edge facing the upper right.");
     print_line(&line, 9, 2);
     for (int64_t i = field.columns - 1; i > -field.rows; i--)
         print_row(&field, i, ++number);
@@ -177,8 +178,11 @@ void print_field(const struct sheet *sheet, const struct muslin_sewing_row *step
         "the upper left and lower right, which close the longest rows, before the others.");
     print_line(&line, 9, 2);
     print_pressing(&field);
-    add(&line, "Triangles are cut a little large: trim the sides to 1/4 in beyond the blocks' points, square at the "
-        "corners. Their long sides lie on the straight grain; their short sides stretch.");
+    add(&line, "Trim the sides to 1/4 in beyond the blocks' points, square at the corners; triangles are cut at the "
+        "next 1/8 in above the need, so that there is little or nothing to trim. Side triangles were cut twice: their "
+        "long side, on the outside, lies on the straight grain, their short sides stretch. Corner triangles were cut "
+        "once: their two short sides, on the outside, lie on the straight grain; the long side, which you sew, "
+        "stretches.");
     print_line(&line, 9, 2);
     free(field.blocks);
 }

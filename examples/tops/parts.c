@@ -172,7 +172,7 @@ void add_part(struct line *line, const struct sheet *sheet, const struct lying *
     int64_t cut = cut_of_patch(sheet, part->node);
     if (cut >= 0) {
         const struct muslin_cut *row = &sheet->cuts[cut];
-        add(line, "[%d] %s %s", sheet->piece[cut], fabric_name(sheet, row->fabric),
+        add(line, "[%d] %s, cut %s", sheet->piece[cut], fabric_name(sheet, row->fabric),
             inches_by(row->cut_width, row->cut_height, text));
         return;
     }

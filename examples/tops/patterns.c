@@ -58,7 +58,8 @@ static void piece_sampler(struct design *d)
     must(muslin_quilt_sashed(d->quilt, &spec, four, 4, &d->top, &problem), &problem);
 }
 
-/* A star of a square in a square, geese and corner squares, twelve times. */
+/* A star of a square in a square, geese and corner squares, twelve times. Every other one is turned a quarter, which
+ * looks the same: so the seams of its rows end at those between its neighbours' rows, and all are pressed alike. */
 static void piece_stars(struct design *d)
 {
     muslin_id night = cloth(d, "night", 95, 34, 40, 64);
@@ -74,7 +75,7 @@ static void piece_stars(struct design *d)
     muslin_id bottom = join(d, MUSLIN_ACROSS, below, 3);
     const muslin_id rows[] = { turn(d, bottom, 2), join(d, MUSLIN_ACROSS, between, 3), bottom };
     muslin_id lamp = block(d, join(d, MUSLIN_DOWN, rows, 3), "lamp block");
-    d->top = border(d, repeat(d, lamp, 3, 4, upright), night, measure(d, "border", 3 * INCH), "border");
+    d->top = border(d, repeat(d, lamp, 3, 4, chessboard), night, measure(d, "border", 3 * INCH), "border");
 }
 
 /* Nine-patches on point between plain squares, two borders round them. */

@@ -6,8 +6,6 @@
 
 #include "sheet.h"
 
-enum { PATCHES_MOST = 16 };
-
 const struct muslin_pressed_seam *seams_of(const struct sheet *sheet, muslin_id node, size_t *count)
 {
     const struct muslin_pressed_seam *first = NULL;
@@ -82,87 +80,6 @@ void print_join_pressing(const struct sheet *sheet, muslin_id join)
     print_line(&line, 9, 2);
 }
 
-/* ---- units ------------------------------------------------------------------------------------------------------ */
-
-/* Of other units the recipe says itself which way: their seams run on through a middle where others end. */
-int is_pressed_by_plan(const struct unit *unit)
-{
-    return unit->spec.kind == MUSLIN_UNIT_HALF_SQUARE || unit->spec.kind == MUSLIN_UNIT_FLYING_GEESE ||
-           unit->spec.kind == MUSLIN_UNIT_SQUARE_IN_SQUARE || unit->spec.kind == MUSLIN_UNIT_SNOWBALL;
-}
-
-/* Twice where the middle of a seam lies, next to twice the middle of the unit: -1, 0, 1. */
-static int beside_middle(muslin_len from, muslin_len to, muslin_len size)
-{
-    return (int)muslin_length_compare(from, size - to);
-}
-
-static const char *place_of(const struct muslin_pressed_seam *seam, const struct muslin_node_size *size)
-{
-    static const char *const names[3][3] = { { " at the lower left", " below", " at the lower right" },
-                                             { " at the left", "", " at the right" },
-                                             { " at the upper left", " above", " at the upper right" } };
-    int across = beside_middle(seam->from_x, seam->to_x, size->finished_width);
-    int up = beside_middle(seam->from_y, seam->to_y, size->finished_height);
-    return names[up + 1][across + 1];
-}
-
-/* How far to the right a patch lies: the mean of its corners, as nearly as is needed to tell two apart. */
-static muslin_len centre_of(const struct muslin_outline_corner *corners, int64_t count)
-{
-    muslin_len sum = 0;
-    for (int64_t i = 0; i < count; i++)
-        sum += corners[i].x;
-    return sum / count;
-}
-
-/* The fabric that a seam of a unit is pressed towards: that of its left or its right patch, told by their corners. */
-static muslin_id fabric_towards(const struct sheet *sheet, const struct muslin_pressed_seam *seam)
-{
-    struct muslin_outline rows[PATCHES_MOST];
-    struct muslin_outline_corner corners[8 * PATCHES_MOST];
-    muslin_id fabrics[2] = { 0, 0 };
-    muslin_len reach[2] = { 0, 0 };
-    size_t count;
-    int found = 0;
-    must(muslin_solution_outlines(sheet->solution, seam->node, MUSLIN_STAGE_FINISHED, 0, rows, sizeof rows[0],
-                                  PATCHES_MOST, corners, sizeof corners[0], 8 * PATCHES_MOST, &count, &count, NULL),
-         NULL);
-    for (size_t i = 0; i < count; i++) {
-        const struct muslin_outline_corner *corner = corners + rows[i].first_corner;
-        int touches = 0;
-        for (int64_t k = 0; k < rows[i].corners; k++)
-            touches |= corner[k].seam_node == seam->node && corner[k].seam == seam->seam;
-        if (!touches || found == 2)
-            continue;
-        fabrics[found] = rows[i].fabric;
-        reach[found++] = centre_of(corner, rows[i].corners);
-    }
-    int is_left = reach[0] < reach[1];
-    return fabrics[(seam->towards == 1) != is_left];
-}
-
-void print_unit_pressing(const struct sheet *sheet, muslin_id node)
-{
-    struct line line = { .used = 0 };
-    size_t count;
-    const struct unit *unit = unit_of(sheet, node);
-    const struct muslin_pressed_seam *seams = seams_of(sheet, node, &count);
-    struct muslin_node_size size = size_of(sheet, node);
-    char text[16];
-    if (!is_pressed_by_plan(unit))
-        return;
-    add(&line, "Press ");
-    for (size_t i = 0; i < count; i++)
-        add(&line, "%sthe seam%s %s, towards %s", i == 0 ? "" : i + 1 == count ? ", and " : ", ",
-            place_of(&seams[i], &size), direction(seams[i].press),
-            fabric_name(sheet, fabric_towards(sheet, &seams[i])));
-    if (seams->other_way > 0)
-        add(&line, "; of %s* the other way", letter(sheet, node, text));
-    add(&line, ".");
-    print_line(&line, 9, 2);
-}
-
 /* ---- mitred strips ---------------------------------------------------------------------------------------------- */
 
 /* First the seams along the middle part, left, right, top, bottom: of the left and the top one the strip is the first
@@ -192,18 +109,67 @@ void print_mitred_pressing(const struct sheet *sheet, muslin_id set_in)
 
 /* ---- all together ----------------------------------------------------------------------------------------------- */
 
+static int is_same_clash(const struct muslin_pressing_exception *a, const struct muslin_pressing_exception *b)
+{
+    int same = a->first_node == b->first_node && a->second_node == b->second_node;
+    int swapped = a->first_node == b->second_node && a->second_node == b->first_node;
+    return a->node == b->node && (same || swapped);
+}
+
+/* Whether a clash of the same parts is told with an earlier row; at the same seam alone when `at_seam` is set. */
+static int is_told(const struct sheet *sheet, size_t row, int at_seam)
+{
+    const struct muslin_pressing_exception *rows = sheet->exceptions;
+    for (size_t i = 0; i < row; i++)
+        if (is_same_clash(&rows[i], &rows[row]) && (!at_seam || rows[i].seam == rows[row].seam))
+            return 1;
+    return 0;
+}
+
+/* "- M (row), seam 1, seam 3: 8 places, seams of L and of J". */
+static void print_exception(const struct sheet *sheet, size_t first)
+{
+    const struct muslin_pressing_exception *row = &sheet->exceptions[first];
+    struct line line = { .used = 0 };
+    char text[16];
+    int64_t places = 0;
+    add(&line, "- %s (", letter(sheet, row->node, text));
+    add_name(&line, sheet, row->node);
+    add(&line, ")");
+    for (size_t i = first; i < sheet->exceptions_count; i++) {
+        const struct muslin_pressing_exception *other = &sheet->exceptions[i];
+        if (!is_same_clash(row, other))
+            continue;
+        places += other->count;
+        if (!is_told(sheet, i, 1))
+            add(&line, ", seam %" PRId64, other->seam + 1);
+    }
+    add(&line, ": %" PRId64 " place%s, ", places, plural(places));
+    if (row->first_node == row->second_node)
+        add(&line, "seams of two %s", letter(sheet, row->first_node, text));
+    else {
+        add(&line, "a seam of %s", letter(sheet, row->first_node, text));
+        add(&line, " and one of %s", letter(sheet, row->second_node, text));
+    }
+    print_line(&line, 4, 2);
+}
+
 void print_summary(const struct sheet *sheet)
 {
     struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
     struct line line = { .used = 0 };
     must(muslin_pressing_totals(sheet->plan, &totals, NULL), NULL);
     printf("\nPRESS\n");
-    add(&line, "Each step says which way its seams go. Seams of two parts meet at %" PRId64 " places of the top. ",
+    add(&line, "Each step says which way its seams go. Seams of two parts that are sewn together meet at %" PRId64
+        " places of the top. ",
         totals.meetings);
     if (totals.exceptions == 0)
         add(&line, "Pressed as said, they lie opposite ways at every one of them, so that they lock into each other.");
     else
         add(&line, "Pressed as said, they lock into each other at all but %" PRId64 " of them: there press one of the "
-            "two seams open.", totals.exceptions);
+            "two seams open for an inch, or accept the lump. They lie in:", totals.exceptions);
     print_line(&line, 2, 0);
+    for (size_t i = 0; i < sheet->exceptions_count; i++)
+        if (!is_told(sheet, i, 0))
+            print_exception(sheet, i);
 }

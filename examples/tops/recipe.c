@@ -117,22 +117,18 @@ static const char *add_place(struct line *line, const struct recipe *recipe, con
     return place + strcspn(place, "}") + 1;
 }
 
-/* Where the pressing plan has its say, the recipe leaves the way to it. */
-static const char *sentence_of(const struct recipe *recipe, const struct muslin_unit_step *step)
+/* A fabric has a name here, which says it is one. */
+static const char *sentence_of(const struct muslin_unit_step *step)
 {
-    size_t count;
-    int planned = seams_of(recipe->sheet, recipe->unit->id, &count) != NULL && is_pressed_by_plan(recipe->unit);
-    if (planned && step->step == MUSLIN_SEW_PRESS_TO)
-        return "Press the seam; below it says which way.";
-    return muslin_sewing_step_text(step->step);
+    return step->step == MUSLIN_SEW_PRESS_TO ? "Press the seam towards {region}." : muslin_sewing_step_text(step->step);
 }
 
-static void print_sentence(const struct recipe *recipe, size_t number)
+static void print_sentence(const struct recipe *recipe, size_t row, size_t number)
 {
-    const struct muslin_unit_step *step = &recipe->steps[number];
+    const struct muslin_unit_step *step = &recipe->steps[row];
     struct line line = { .used = 0 };
-    add(&line, "%2zu) ", number + 1);
-    for (const char *text = sentence_of(recipe, step); *text != '\0';) {
+    add(&line, "%2zu) ", number);
+    for (const char *text = sentence_of(step); *text != '\0';) {
         size_t plain = strcspn(text, "{");
         add(&line, "%.*s", (int)plain, text);
         text += plain;
@@ -168,6 +164,12 @@ static void print_lie(const struct recipe *recipe)
     print_line(&line, 9, 2);
 }
 
+/* The cut list has told this. */
+static int is_cutting(const struct muslin_unit_step *step)
+{
+    return step->step == MUSLIN_SEW_CUT_SLANTED || step->step == MUSLIN_SEW_CUT_TURNING;
+}
+
 void print_recipe(const struct sheet *sheet, const struct muslin_sewing_row *step)
 {
     struct recipe recipe;
@@ -179,8 +181,9 @@ void print_recipe(const struct sheet *sheet, const struct muslin_sewing_row *ste
         add(&line, "For %" PRId64 " at a time take ", recipe.plan.units_per_recipe);
     for (size_t i = 0; i < recipe.pieces_count; i++) {
         const struct muslin_unit_piece *piece = &recipe.pieces[i];
-        add(&line, "%s%" PRId64 " x [%d] %s", comma(i, recipe.pieces_count), piece->count, number_of(&recipe, piece),
-            fabric_name(sheet, recipe.unit->fabrics[piece->region - 1]));
+        int64_t count = piece->count * piece->gives;
+        add(&line, "%s%" PRId64 " %s%s [%d] %s", comma(i, recipe.pieces_count), count, shape_of(piece), plural(count),
+            number_of(&recipe, piece), fabric_name(sheet, recipe.unit->fabrics[piece->region - 1]));
     }
     if (recipe.plan.recipes > 1)
         add(&line, "; %" PRId64 " times in all", recipe.plan.recipes);
@@ -188,7 +191,8 @@ void print_recipe(const struct sheet *sheet, const struct muslin_sewing_row *ste
         add(&line, ", which makes %" PRId64 " more than needed", recipe.plan.spare_units);
     add(&line, ".");
     print_line(&line, 9, 2);
-    for (size_t i = 0; i < recipe.steps_count; i++)
-        print_sentence(&recipe, i);
+    for (size_t i = 0, number = 0; i < recipe.steps_count; i++)
+        if (!is_cutting(&recipe.steps[i]))
+            print_sentence(&recipe, i, ++number);
     print_lie(&recipe);
 }

@@ -31,18 +31,51 @@ static int shares_number(const struct muslin_cut *a, const struct muslin_cut *b)
            a->cut_width == b->cut_width && a->cut_height == b->cut_height;
 }
 
+/* How long the cloth must be for it; strips are cut across all of it. */
+static muslin_len length_of(const struct muslin_cut *cut)
+{
+    if (cut->source == MUSLIN_CUT_SET_STRIP || cut->pitch > 0)
+        return USABLE;
+    return cut->cut_width > cut->cut_height ? cut->cut_width : cut->cut_height;
+}
+
+/* Of one fabric first what is cut from strips joined end to end, the widest first, then the longest first. */
+static int is_cut_before(const struct muslin_cut *a, const struct muslin_cut *b)
+{
+    if (a->fabric != b->fabric)
+        return 0;
+    if (is_too_long(a) != is_too_long(b))
+        return is_too_long(a);
+    if (is_too_long(a) && a->cut_height != b->cut_height)
+        return a->cut_height > b->cut_height;
+    return length_of(a) > length_of(b);
+}
+
+/* Cuts of one fabric stand together: each moves up among them as far as it goes. */
+static void put_in_order(struct sheet *sheet)
+{
+    size_t *order = sheet->order = rows_for(sheet->cuts_count, sizeof *order);
+    int number = 0;
+    for (size_t i = 0; i < sheet->cuts_count; i++) {
+        size_t place = i;
+        for (; place > 0 && is_cut_before(&sheet->cuts[i], &sheet->cuts[order[place - 1]]); place--)
+            order[place] = order[place - 1];
+        order[place] = i;
+    }
+    sheet->piece = rows_for(sheet->cuts_count, sizeof *sheet->piece);
+    for (size_t i = 0; i < sheet->cuts_count; i++) {
+        number += i == 0 || !shares_number(&sheet->cuts[order[i - 1]], &sheet->cuts[order[i]]);
+        sheet->piece[order[i]] = number;
+    }
+}
+
 static void read_cuts(struct sheet *sheet)
 {
     size_t *count = &sheet->cuts_count;
-    int number = 0;
     must(muslin_solution_cuts(sheet->solution, NULL, 0, 0, count, NULL), NULL);
     sheet->cuts = rows_for(*count, sizeof *sheet->cuts);
     must(muslin_solution_cuts(sheet->solution, sheet->cuts, sizeof *sheet->cuts, *count, count, NULL), NULL);
-    sheet->piece = rows_for(*count, sizeof *sheet->piece);
-    for (size_t i = 0; i < *count; i++) {
-        number += i == 0 || !shares_number(&sheet->cuts[i - 1], &sheet->cuts[i]);
-        sheet->piece[i] = number;
-    }
+    put_in_order(sheet);
     count = &sheet->sets_count;
     must(muslin_solution_strip_sets(sheet->solution, NULL, 0, 0, count, NULL), NULL);
     sheet->sets = rows_for(*count, sizeof *sheet->sets);
@@ -67,10 +100,12 @@ static void read_steps(struct sheet *sheet)
     }
 }
 
+/* Units are pressed as their recipes say, so that all of one letter are alike. */
 static void read_pressing(struct sheet *sheet)
 {
     struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
     size_t *count = &sheet->seams_count;
+    spec.units = 1;
     must(muslin_pressing_create(sheet->solution, &spec, &sheet->plan, NULL), NULL);
     must(muslin_pressing_seams(sheet->plan, NULL, 0, 0, count, NULL), NULL);
     sheet->seams = rows_for(*count, sizeof *sheet->seams);
@@ -79,6 +114,11 @@ static void read_pressing(struct sheet *sheet)
     must(muslin_pressing_children(sheet->plan, NULL, 0, 0, count, NULL), NULL);
     sheet->children = rows_for(*count, sizeof *sheet->children);
     must(muslin_pressing_children(sheet->plan, sheet->children, sizeof *sheet->children, *count, count, NULL), NULL);
+    count = &sheet->exceptions_count;
+    must(muslin_pressing_exceptions(sheet->plan, NULL, 0, 0, count, NULL), NULL);
+    sheet->exceptions = rows_for(*count, sizeof *sheet->exceptions);
+    must(muslin_pressing_exceptions(sheet->plan, sheet->exceptions, sizeof *sheet->exceptions, *count, count, NULL),
+         NULL);
 }
 
 struct sheet *sheet_create(const struct design *design, const struct muslin_solution *solution,
@@ -102,6 +142,8 @@ void sheet_free(struct sheet *sheet)
     free(sheet->steps);
     free(sheet->sets);
     free(sheet->piece);
+    free(sheet->order);
+    free(sheet->exceptions);
     free(sheet->cuts);
     free(sheet->children);
     free(sheet->seams);
@@ -140,6 +182,28 @@ static void print_note(const char *text)
     print_line(&line, 2, 2);
 }
 
+/* Blocks of which there are more: one of each is finished before the rest of their parts. */
+static void print_first_blocks(const struct sheet *sheet)
+{
+    struct line line = { .used = 0 };
+    char text[WORD];
+    char name[16];
+    size_t found = 0;
+    for (size_t i = 0; i < sheet->steps_count; i++) {
+        const struct muslin_sewing_row *step = &sheet->steps[i];
+        const struct named *named = named_of(sheet, step->node);
+        if (named == NULL || !named->is_block || step->alike == 1 || step->kind == MUSLIN_SEWING_SET)
+            continue;
+        add(&line, "%s%s %s, ", found++ > 0 ? "; " : "- First cut and sew what one block needs, step by step, and "
+            "measure it: ", named->name, letter(sheet, step->node, name));
+        add(&line, "%s unfinished", inches_by(step->unfinished_width, step->unfinished_height, text));
+    }
+    if (found > 0) {
+        add(&line, ". Only then sew all parts of a step in a chain.");
+        print_line(&line, 2, 2);
+    }
+}
+
 static void print_notes(const struct sheet *sheet)
 {
     printf("\nBEFORE YOU BEGIN\n");
@@ -147,9 +211,11 @@ static void print_notes(const struct sheet *sheet)
                "in all unfinished sizes.");
     print_note("Cloth is reckoned 40 in wide, selvages off: \"width of fabric\". Wash or steam test it first if you "
                "will wash the quilt.");
-    print_note("Of each cloth cut the longest strips first, borders and strips for sets, then the largest squares.");
+    print_note("Of each cloth cut in the order of the list, the longest first. Lay cloth aside for border strips: they "
+               "are cut after the top is measured.");
     print_note("Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and rows of one letter "
                "are sewn one after the other in a chain.");
+    print_first_blocks(sheet);
     if (has_other_way(sheet))
         print_note("A* is the same as A with all its seams, also those of its parts, pressed the other way: so that "
                    "seams lie opposite ways where they meet.");
@@ -171,9 +237,11 @@ static void print_totals(const struct sheet *sheet)
     yards.direction = MUSLIN_ROUND_UP;
     must(muslin_length_format(totals.sewn, &yards, text, WORD, NULL, NULL, NULL), NULL);
     add(&line, "About %s of seams in all. An allowance that is 1/64 in off makes each seam 1/32 in off: if all seams "
-        "are off the same way, the top comes out ", text);
-    add(&line, "%s off across ", inches(totals.width_worst, text));
-    add(&line, "and %s off down.", inches(totals.height_worst, text));
+        "are off the same way, the top comes out off by no more than ", text);
+    add(&line, "%s across ", inches(totals.width_worst, text));
+    add(&line, "and %s down. That adds up the part with the most seams of each row, and slanting seams in full: it is "
+        "less where rows are eased to each other and where units are trimmed to size.",
+        inches(totals.height_worst, text));
     print_line(&line, 2, 0);
 }
 

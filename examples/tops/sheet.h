@@ -19,8 +19,9 @@ struct sheet {
     const struct muslin_solve_spec *spec;
     struct muslin_pressing_plan *plan;
     struct muslin_cut *cuts;
-    int *piece; /* number of each cut on the page, from 1; strips of one mitred border share theirs */
     size_t cuts_count;
+    size_t *order; /* the cuts as the page lists them: of each fabric the longest strips first */
+    int *piece;    /* number of each cut on the page, from 1; strips of one mitred border share theirs */
     struct muslin_sewing_row *steps;
     struct feeds *feeds; /* of each step */
     size_t steps_count;
@@ -30,6 +31,8 @@ struct sheet {
     size_t seams_count;
     struct muslin_pressed_child *children;
     size_t children_count;
+    struct muslin_pressing_exception *exceptions;
+    size_t exceptions_count;
 };
 
 /* A node's children: give them back with free(). */
@@ -55,7 +58,8 @@ void print_line(struct line *line, int indent, int hang);
 
 /* Whether a ruler's eighths show the length exactly. */
 int is_on_ruler(muslin_len length);
-/* "a, b and c": what stands before item `i` of `count`. */
+/* "s" but for one; "a, b and c": what stands before item `i` of `count`. */
+const char *plural(int64_t count);
 const char *comma(size_t i, size_t count);
 const char *turned(int32_t quarter_turns);
 const char *unit_name(int32_t kind);
@@ -83,7 +87,7 @@ const char *letter(const struct sheet *sheet, muslin_id node, char text[16]);
 
 /* "lamp block", "border, left side", "row"; without the letter. */
 void add_name(struct line *line, const struct sheet *sheet, muslin_id node);
-/* A child as it is laid: "[4] night 3 1/2 in x 3 1/2 in", "A* (flying geese) upside down". */
+/* A child as it is laid: "[4] night, cut 3 1/2 in x 3 1/2 in", "A* (flying geese) upside down". */
 void add_part(struct line *line, const struct sheet *sheet, const struct lying *part);
 /* The cut list's row of a patch, of a patch in a strip set, or -1. */
 int64_t cut_of_patch(const struct sheet *sheet, muslin_id patch);
@@ -92,6 +96,7 @@ int64_t cut_of_strip(const struct sheet *sheet, muslin_id join, muslin_id patch)
 /* ---- the page ---------------------------------------------------------------------------------------------------- */
 
 void print_cuts(const struct sheet *sheet);                                      /* cuts.c */
+int is_too_long(const struct muslin_cut *cut); /* for the cloth's width: cut from strips joined end to end */
 void print_steps(const struct sheet *sheet);                                     /* steps.c */
 void print_recipe(const struct sheet *sheet, const struct muslin_sewing_row *);  /* recipe.c */
 void print_field(const struct sheet *sheet, const struct muslin_sewing_row *);   /* field.c */
@@ -100,7 +105,6 @@ size_t block_that_begins(const struct design *design, size_t number);
 
 /* press.c */
 void print_join_pressing(const struct sheet *sheet, muslin_id join);
-void print_unit_pressing(const struct sheet *sheet, muslin_id unit);
 void print_mitred_pressing(const struct sheet *sheet, muslin_id set_in);
 void print_summary(const struct sheet *sheet);
 /* The seams of a node, in their order; how many of its copies are pressed the other way. */
@@ -108,7 +112,5 @@ const struct muslin_pressed_seam *seams_of(const struct sheet *sheet, muslin_id 
 const char *direction(int32_t press);
 /* "seams 1 to 4 to the right; seam 5 to the left". */
 void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count);
-/* 1: the plan says how its seams are pressed, 0: its recipe does. */
-int is_pressed_by_plan(const struct unit *unit);
 
 #endif

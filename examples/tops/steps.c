@@ -67,7 +67,7 @@ static void print_segments(const struct sheet *sheet, const struct muslin_sewing
         const struct muslin_strip_set *set = &sheet->sets[i];
         if (set->node != step->node)
             continue;
-        add(&line, "Square one end of each set (1/2 in is reckoned at either end) and cut across it every %s. ",
+        add(&line, "Square one end of each set (1/2 in is reckoned at either end) and cut segments %s wide across it. ",
             inches(set->segment_cut, text));
         add(&line, "A set gives %" PRId64 "; %" PRId64 " needed, %" PRId64 " over.", set->segments_per_set,
             set->segments, set->spare);
@@ -85,8 +85,6 @@ static void print_size(const struct sheet *sheet, const struct muslin_sewing_row
     int is_block = named != NULL && named->is_block;
     add(&line, "%s %s unfinished.", is_block ? "Measure: block" : "Measures",
         inches_by(step->unfinished_width, step->unfinished_height, text));
-    if (is_block && step->alike > 1)
-        add(&line, " Finish and measure one before you sew the rest.");
     if (step->node == sheet->design->top)
         add(&line, " The top is done.");
     print_line(&line, 9, 2);
@@ -157,7 +155,6 @@ static void print_step(const struct sheet *sheet, size_t number)
         break;
     case MUSLIN_SEWING_UNIT:
         print_recipe(sheet, step);
-        print_unit_pressing(sheet, step->node);
         break;
     case MUSLIN_SEWING_SET_IN:
         print_mitred(sheet, step);

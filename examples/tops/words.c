@@ -46,6 +46,11 @@ const char *inches_by(muslin_len width, muslin_len height, char text[WORD])
 
 /* ---- words ------------------------------------------------------------------------------------------------------ */
 
+const char *plural(int64_t count)
+{
+    return count == 1 ? "" : "s";
+}
+
 const char *comma(size_t i, size_t count)
 {
     if (i == 0)

@@ -6,6 +6,7 @@ Sizes and patches are worked out by hand from what each quilt is made of, as sai
 """
 from __future__ import annotations
 
+import fractions
 import os
 import pathlib
 import re
@@ -183,7 +184,10 @@ def test_squares_on_point_are_told_row_by_row() -> None:
     assert [row.count("C") + row.count("[") for row in rows] == [1, 3, 5, 5, 3, 1]
     assert field.count("side triangle") == 10
     assert "12 side setting triangles, 2 of them spare" in sheet and "4 corner setting triangles" in sheet
-    assert sheet.count("cut to your top's own measure through the middle") == 4
+    assert sheet.count("cut after the top is measured through the middle") == 4
+    # Cut twice, a square leaves its sides on the long edge; cut once, on the two short ones.
+    assert "Side triangles were cut twice: their long side, on the outside, lies on the straight grain" in sheet
+    assert "Corner triangles were cut once: their two short sides, on the outside, lie on the straight grain" in sheet
 
 
 def test_what_is_spare_is_told_with_the_units() -> None:
@@ -191,9 +195,62 @@ def test_what_is_spare_is_told_with_the_units() -> None:
     assert "3 times in all, which makes 1 more than needed." in lines_of("sampler")
 
 
+def test_a_recipe_takes_what_is_left_by_cutting() -> None:
+    # Squares cut twice give four triangles, cut once two.
+    assert "For 2 at a time take 4 triangles [6] radish and 4 triangles [3] paper; 2 times in all" in \
+        lines_of("sampler")
+    assert "For each take 1 square [7] cream and 4 triangles [6] brass" in lines_of("stars")
+    assert "take 8 diamonds [7] brick, 4 squares [6] lime wash and 4 triangles [5] lime wash" in lines_of("well")
+
+
+@pytest.mark.parametrize("name", QUILTS)
+def test_of_each_cloth_the_longest_are_cut_first(name: str) -> None:
+    sheet = text(name)
+    last = 0.0
+    for line in re.sub(r"\n {6,}(?!\[)", " ", part_of(sheet, "\nCUT\n", "\nSEW ")).splitlines():
+        if not line.startswith("   "):
+            last = 1000
+        found = re.search(r"\[\d+\] Cut .*?(width of fabric|(\d+)( \d/\d)? in x)", line)
+        if found is None:
+            continue
+        whole, part = found.group(2), found.group(3)
+        # What comes from strips joined end to end stands below them and is longer than the cloth is wide.
+        length = 40 if whole is None else int(whole) + float(fractions.Fraction(part.strip()) if part else 0)
+        assert length <= last, line
+        last = length
+
+
+@pytest.mark.parametrize("name", QUILTS)
+def test_units_are_pressed_as_their_recipes_say(name: str) -> None:
+    sheet = lines_of(name)
+    assert "which way." not in part_of(sheet, " SEW ", " PRESS ") and "towards fabric" not in sheet
+    assert not re.search(r"\b[A-Z]\* \((flying|half|quarter|square|eight)", sheet)
+
+
+def test_what_does_not_lock_is_named() -> None:
+    # Hearth: the last two straw logs end at the edges where straw lies beside straw: two in each of 4 + 2 seams.
+    sheet = lines_of("hearth")
+    assert "at all but 12 of them" in sheet
+    assert "- M (row), seam 1, seam 3: 8 places, a seam of L and one of J" in sheet
+    assert "- N (row), seam 2: 4 places, a seam of L and one of J" in sheet
+    # Stars: both seams of a goose and both of the square in a square go to the brass where their points meet: twice 4
+    # in each of 12 blocks. Nowhere else.
+    stars = lines_of("stars")
+    assert "at all but 96 of them" in stars
+    assert stars.count("48 places, a seam of A and one of B") == 2
+
+
+def test_one_block_is_measured_before_the_rest() -> None:
+    sheet = lines_of("hearth")
+    assert "First cut and sew what one block needs, step by step, and measure it: hearth block L, 11 1/2 in x " \
+        "11 1/2 in unfinished." in part_of(sheet, "BEFORE YOU BEGIN", " CUT ")
+    assert "measure it: " not in lines_of("well")
+
+
 def test_errors_add_up_both_ways() -> None:
-    # Rails, 1/32 in a seam: across 3 + 2 x 5 seams, 13/32; down 4 between rows and 5 in each of five, 29/32.
-    assert "comes out about 3/8 in off across and about 7/8 in off down" in lines_of("rails")
+    # Rails, 1/32 in a seam: across 3 + 2 x 5 seams, 13/32; down 4 between rows and 5 in each of five, 29/32, which no
+    # one column has.
+    assert "comes out off by no more than about 3/8 in across and about 7/8 in down." in lines_of("rails")
 
 
 # ---- drawings -----------------------------------------------------------------------------------------------------
