@@ -165,8 +165,8 @@ static void add_mitred(struct line *line, const struct sheet *sheet, size_t cut)
     must(muslin_length_sum(lengths, 2, &generous), NULL);
     must(muslin_length_snap(generous, &whole, &length), NULL);
     add(line, "Cut %" PRId64 " strips at %s", strips, inches_by(length.value, row->cut_height, text));
-    add(line, ", cut generous (from point to point a strip needs %s); the ends are trimmed when the corners are mitred",
-        inches(row->cut_width, text));
+    add(line, ", cut generous (from point to point a strip needs %s, cut); the ends are trimmed when the corners are "
+        "mitred", inches(row->cut_width, text));
 }
 
 static void print_cut(const struct sheet *sheet, size_t cut)

@@ -175,6 +175,14 @@ static int has_other_way(const struct sheet *sheet)
     return 0;
 }
 
+static int has_border(const struct sheet *sheet)
+{
+    for (int i = 0; i < sheet->design->names_used; i++)
+        if (sheet->design->names[i].side != 0)
+            return 1;
+    return 0;
+}
+
 static void print_note(const char *text)
 {
     struct line line = { .used = 0 };
@@ -211,8 +219,9 @@ static void print_notes(const struct sheet *sheet)
                "in all unfinished sizes.");
     print_note("Cloth is reckoned 40 in wide, selvages off: \"width of fabric\". Wash or steam test it first if you "
                "will wash the quilt.");
-    print_note("Of each cloth cut in the order of the list, the longest first. Lay cloth aside for border strips: they "
-               "are cut after the top is measured.");
+    print_note("Of each cloth cut in the order of the list, the longest first.");
+    if (has_border(sheet))
+        print_note("Lay cloth aside for border strips: they are cut after the top is measured.");
     print_note("Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and rows of one letter "
                "are sewn one after the other in a chain.");
     print_first_blocks(sheet);

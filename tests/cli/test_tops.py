@@ -173,7 +173,8 @@ def test_diamonds_are_cut_from_a_strip() -> None:
     sheet = lines_of("well")
     assert "Cut 1 strip, width of fabric by 3 in, and from it 8 diamonds: cut one end off at 45 degrees, then cut " \
         "parallel to that, 3 in apart measured straight from cut to cut" in sheet
-    assert "Cut 4 strips at 36 in x 4 1/2 in, cut generous (from point to point a strip needs about 33 1/4 in)" in sheet
+    assert "Cut 4 strips at 36 in x 4 1/2 in, cut generous (from point to point a strip needs about 33 1/4 in, cut)" \
+        in sheet
 
 
 def test_squares_on_point_are_told_row_by_row() -> None:
@@ -245,6 +246,8 @@ def test_one_block_is_measured_before_the_rest() -> None:
     assert "First cut and sew what one block needs, step by step, and measure it: hearth block L, 11 1/2 in x " \
         "11 1/2 in unfinished." in part_of(sheet, "BEFORE YOU BEGIN", " CUT ")
     assert "measure it: " not in lines_of("well")
+    # Nothing is to be laid aside for a top without borders.
+    assert "Lay cloth aside" not in sheet and "Lay cloth aside" in lines_of("kites")
 
 
 def test_errors_add_up_both_ways() -> None:
