@@ -144,7 +144,8 @@ static void put_pieces(struct msl_check *check, const struct muslin_quilt *quilt
     if (check->status != MUSLIN_OK)
         return;
     check->at = (int64_t)n;
-    msl_want_between(check, MUSLIN_ARG_QUILT_ROWS, filled.rows, in->rows, in->rows);
+    if (filled.rows < in->rows) /* at least one more is needed */
+        msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_PIECES, (int64_t)n, (int64_t)n + 1);
 }
 
 muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const struct muslin_sixty_spec *spec,

@@ -229,10 +229,10 @@ START_TEST(a_rows_pieces_end_with_it)
     at_work.pieces[3].cells = 3;
     at_work.n = PIECES - 1; /* one row only is full */
     problem = refused(make_sixty, &at_work.sixty, MUSLIN_ERR_RANGE);
-    ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUILT_ROWS);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
     ck_assert_int_eq(problem.at, PIECES - 1);
-    ck_assert_int_eq(problem.value, 1);
-    ck_assert_int_eq(problem.limit, 2);
+    ck_assert_int_eq(problem.value, PIECES - 1);
+    ck_assert_int_eq(problem.limit, PIECES);
     at_work.n = PIECES + 1; /* and a third one begun */
     problem = refused(make_sixty, &at_work.sixty, MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CELLS);
