@@ -442,7 +442,9 @@ muslin_status muslin_pressing_create(const struct muslin_solution *solution, con
         return check.status;
     msl_want_between(&check, MUSLIN_ARG_WORK_LIMIT, in.work_limit, 0, WORK_MOST);
     msl_want_choice(&check, MUSLIN_ARG_PREFER, in.prefer, 0, 1);
-    msl_want_choice(&check, MUSLIN_ARG_UNITS, in.units, 0, 1);
+    check.at = 1;
+    msl_want_choice(&check, MUSLIN_ARG_PREFER, in.units, 0, 1);
+    check.at = 0;
     if (check.status != MUSLIN_OK)
         return check.status;
     struct muslin_pressing_plan *plan = begin_plan(&check, solution, &in);

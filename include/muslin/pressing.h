@@ -19,7 +19,8 @@
  *             all of them do. So points of half-squares meet along the edge between two of them, and where four come
  *             together the seams between them meet. Pieces within one unit, shape or set-in are not held against each
  *             other. Of what is trimmed, a seam at right angles to the edge still ends there when it goes further in
- *             than is trimmed; other ends are gone, and what is cut in two only by trimming is not looked at.
+ *             than is trimmed; other ends are gone, and what is cut in two, or laid bare, only by trimming is not
+ *             looked at.
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
@@ -43,8 +44,8 @@ struct muslin_pressing_spec {
     int32_t units;       /* 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are
                             preferred, where their fabrics do not say which is darker, and give way to nesting */
 };
-/* Two million steps, towards the dark, units as nesting wants them. */
-#define MUSLIN_PRESSING_SPEC_INIT { sizeof(struct muslin_pressing_spec), 0, 2000000, 1, 0 }
+/* Twenty million steps, towards the dark, units as nesting wants them. */
+#define MUSLIN_PRESSING_SPEC_INIT { sizeof(struct muslin_pressing_spec), 0, 20000000, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);
 

@@ -934,8 +934,8 @@ START_TEST(specs_and_outputs_keep_the_rules_of_structs)
         OUTSIDE(muslin_pressing_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
         REFUSAL(muslin_pressing_spec, prefer, -1, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
         REFUSAL(muslin_pressing_spec, prefer, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
-        REFUSAL(muslin_pressing_spec, units, -1, MUSLIN_ERR_CHOICE, MUSLIN_ARG_UNITS),
-        REFUSAL(muslin_pressing_spec, units, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_UNITS),
+        REFUSAL(muslin_pressing_spec, units, -1, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
+        REFUSAL(muslin_pressing_spec, units, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
     struct muslin_pressing_plan *plan = NULL;

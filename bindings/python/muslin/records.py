@@ -6426,7 +6426,7 @@ class OutlineCorner:
 class PressingSpec(Spec):
     """struct muslin_pressing_spec, muslin/pressing.h
 
-    work_limit: steps of the search, 0 .. 2^40; when it runs out the best plan so far stands (initially 2000000)
+    work_limit: steps of the search, 0 .. 2^40; when it runs out the best plan so far stands (initially 20000000)
     prefer: 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers (initially 1)
     units: 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
         fabrics do not say which is darker, and give way to nesting (initially 0)
