@@ -395,13 +395,15 @@ START_TEST(many_measures_are_told_apart)
     struct sewn s;
     begin_sewing(&s);
     int64_t before = counts_of(s.quilt).measures;
-    for (int64_t i = 0; i < MANY; i++)
-        fixed_of(s.quilt, i);
-    ck_assert_int_eq(counts_of(s.quilt).measures, before + MANY);
     int64_t wrong = 0;
-    for (int64_t i = 0; i < MANY; i++)
-        wrong += muslin_id_number(fixed_of(s.quilt, i)) != before + 1 + i;
+    for (int round = 0; round < 2; round++) /* made, then found */
+        for (int64_t i = 0; i < MANY; i++) {
+            muslin_id id = 0;
+            wrong += muslin_quilt_fixed(s.quilt, i, &id, NULL) != MUSLIN_OK;
+            wrong += muslin_id_number(id) != before + 1 + i;
+        }
     ck_assert_int_eq(wrong, 0);
+    ck_assert_int_eq(counts_of(s.quilt).measures, before + MANY);
     end_sewing(&s);
 }
 END_TEST
