@@ -312,7 +312,8 @@ def agree(made, tree=None, within=0):
 def once(ring):
     """From the lowest corner on; corners that rounding brings together are one."""
     first = ring.index(min(ring)) if ring else 0
-    return [point for point, _ in itertools.groupby(ring[first:] + ring[:first])]
+    corners = [point for point, _ in itertools.groupby(ring[first:] + ring[:first])]
+    return corners[:-1] if len(corners) > 1 and corners[-1] == corners[0] else corners
 
 
 def near(ring, other, within):
