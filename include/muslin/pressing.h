@@ -20,7 +20,7 @@
  *             together the seams between them meet. Pieces within one unit, shape or set-in are not held against each
  *             other. Of what is trimmed, a seam at right angles to the edge still ends there when it goes further in
  *             than is trimmed; other ends are gone, and what is cut in two, or laid bare, only by trimming is not
- *             looked at.
+ *             looked at. Meetings inside what is trimmed off count: it is sewn before.
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
