@@ -47,6 +47,7 @@
     X(solution_round_suite) \
     X(sewing_suite) \
     X(scatter_suite) \
+    X(cutplan_suite) \
     X(pressing_suite) \
     X(pressing_brute_suite) \
     X(examples_suite)

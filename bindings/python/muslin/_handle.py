@@ -92,7 +92,7 @@ class Told:
 
     def __init__(self, kind: Any, progress: Optional[Progress]) -> None:
         self.raised: Optional[BaseException] = None
-        self.function = None if progress is None else kind(lambda _, *numbers: self.tell(progress, numbers))
+        self.function = kind() if progress is None else kind(lambda _, *numbers: self.tell(progress, numbers))
 
     def tell(self, progress: Progress, numbers: Tuple[int, ...]) -> int:
         try:
