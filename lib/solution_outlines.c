@@ -34,7 +34,7 @@ static struct lying lying_in(struct lying inner, int32_t turn)
 
 static struct lying how_it_lies(const struct msl_drawing *drawing, int32_t print)
 {
-    const struct lying upright = { 0, 0 };
+    const struct lying upright = { print == MSL_TURN_EIGHTH, 0 };
     struct lying lying = lying_in(lying_in(upright, print), drawing->at.turn);
     for (int32_t level = drawing->level; level > 0; level--) {
         lying.eighths = (lying.eighths + 1) & 7;
