@@ -14,6 +14,14 @@
  *             row from the upper right, then of the corners, upper left, lower right, upper right, lower left; of a
  *             unit or a shape, a pinwheel or 60 degree rows as muslin_pressing_seams() lists them. A seam is pressed to
  *             the left or right, one that runs across up or down. Its first piece is the left one, or the upper one.
+ *             With sashes, a diagonal field has a seam at the left of each block; of each sash, by its block (in
+ *             SASH_INNER its alternate), at the left, right, above and below it; of each whole cornerstone at the left
+ *             tip of a block, row by row, then at the upper tip. What begins a row of blocks next to a corner has none:
+ *             the first block, or the sash at its left. Then follow the seams at the left of what lies at the edge, of
+ *             cornerstones at the right from the top and at the bottom from the left, or of sashes that it cuts off:
+ *             those that stand at the top, right, bottom, left, then those that lie at the right and the bottom; then
+ *             those of the triangles and, as above, below each row, of blocks or of sashes, and of the corners. In
+ *             SASH_OUTER a triangle has one seam along a sash and a cornerstone.
  * Meetings    Ends count as one place when they are no more than two ticks apart. Where several seams of one side end
  *             at one place, those at right angles to the edge count and slanted ones beside them do not; without such,
  *             all of them do. So points of half-squares meet along the edge between two of them, and where four come
