@@ -1,4 +1,4 @@
-/* solution_cuts_field.c - what fields that are not upright are cut from: triangles, sashes at the edge, 60 degree pieces.
+/* solution_cuts_field.c - what fields that are not upright are cut from: triangles, what the edge cuts, 60 degree rows.
  *
  * SPDX-License-Identifier: MIT */
 #include "solution_cuts.h"

@@ -7,10 +7,10 @@
  * being 0 without sashes, block i, j of the c x r (column i from the left, row j from the top) lies at u = (i + j) P,
  * v = (i - j) P, alternate i, j at u = (i + j + 1) P, v = (i - j) P.
  *
- * Lines and cells. Along u and along v line 2 k lies at k P - w and line 2 k + 1 at k P. So a cell, from one line to the
- * next, is B long where its first line is odd and w where it is even; it is named by its first lines. Cells that are B
- * both ways are blocks, w both ways cornerstones, others sashes: standing ones, w along u, and lying ones. Without
- * sashes lines 2 k and 2 k + 1 are one, and all cells are blocks.
+ * Lines and cells. Along u and along v line 2 k lies at k P - w and line 2 k + 1 at k P. So a cell, from one line to
+ * the next, is B long where its first line is odd and w where it is even; it is named by its first lines. Cells that
+ * are B both ways are blocks, w both ways cornerstones, others sashes: standing ones, w along u, and lying ones.
+ * Without sashes lines 2 k and 2 k + 1 are one, and all cells are blocks.
  *
  * Rows. Row b of blocks lies between v = b P and b P + B, from b = c - 1 in the upper right to b = 1 - r; below it row
  * b of sashes, between b P - w and b P. Where sashes lie outside of the corner blocks too (SASH_OUTER, SASH_CUT), there
@@ -21,7 +21,8 @@
  *
  *     x = f + (u + v + o) / sqrt 2        y = f + (v - u + 2 (r - 1) P + B + o) / sqrt 2
  *
- * Half a turn of the field takes u to (c + r - 2) P + B - u and v to (c - r) P + B - v, right to left, bottom to top. */
+ * Half a turn of the field takes u to (c + r - 2) P + B - u and v to (c - r) P + B - v, right to left, bottom to top.
+ */
 #ifndef MUSLIN_SOLUTION_DIAGONAL_H
 #define MUSLIN_SOLUTION_DIAGONAL_H
 

@@ -4,9 +4,9 @@
  *
  * First come those within rows, each at the left of what it has at its right: of blocks, sashes and cornerstones by
  * their numbers, then of sashes and cornerstones that the edge cuts off, then of the triangles at the right and the
- * bottom. What begins a row has none: the first block or sash, and what is cut off at the left end of a row of sashes; a
- * cornerstone of the frame lies along the leg of a triangle instead, which is sewn to the sash beside it too. Then come
- * the seams below each row, from the upper right; then those of the corners. */
+ * bottom. What begins a row has none: the first block or sash, and what is cut off at the left end of a row of sashes;
+ * a cornerstone of the frame lies along the leg of a triangle instead, which is sewn to the sash beside it too. Then
+ * come the seams below each row, from the upper right; then those of the corners. */
 #include "solution_diagonal_pieces.h"
 
 /* ---- seams within rows, by number ------------------------------------------------------------------------------- */

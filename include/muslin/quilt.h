@@ -453,7 +453,8 @@ struct muslin_diagonal_spec {
     int64_t rows;             /* r, so */
     muslin_id side_fabric;    /* of the setting triangles */
     muslin_id corner_fabric;
-    muslin_id set_off;        /* f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT, SASH_INNER */
+    muslin_id set_off;        /* f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and
+                                 SASH_INNER */
     muslin_id sash;           /* w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER */
     muslin_id sash_fabric;    /* 0 in PLAIN, in no other layout */
     muslin_id cornerstone;    /* its fabric; 0: as the sashes; 0 in PLAIN */
@@ -476,8 +477,8 @@ MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *
  *               own pieces.
  *   Rows        Rows run down to the right. Where there are sashes, they stand between the blocks of a row and in
  *               SASH_OUTER and SASH_CUT also at its ends; a row of sashes and cornerstones lies between two rows of
- *               blocks, and in those layouts beyond the first and the last one. Side triangles close the rows of blocks.
- *               In SASH_OUTER a triangle is as long as its row and one row of sashes are high: sew that one to the row
+ *               blocks, and in those layouts beyond the first and the last one. Side triangles close rows of blocks. In
+ *               SASH_OUTER a triangle is as long as its row and one row of sashes are high: sew that one to the row
  *               first. A triangle that would need one row of sashes where the triangle at the other end needs the other
  *               one, which is where c and r differ by 2 or more, is set into its corner from mark to mark.
  *   Seams       Seams of rows, and last those of the corners, are straight from edge to edge, and stop at the leg of a
@@ -486,8 +487,8 @@ MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *
  * MUSLIN_ERR_RANGE for MUSLIN_ARG_CHILDREN: another number of blocks; for MUSLIN_ARG_DEPTH: more than
  * MUSLIN_POINT_DEPTH_MAX such fields within each other; for MUSLIN_ARG_SASH_WIDTH, MUSLIN_ARG_FABRIC (`at` 2 and 3) or
  * MUSLIN_ARG_SET_OFF: an id where the layout has none, or none where it needs one. Solving fails with MUSLIN_ERR_RANGE
- * for MUSLIN_ARG_BLOCK_WIDTH when blocks of SASH_INNER are no larger than w. Source: geometry. Example: 3 x 3 blocks and
- * 4 alternates of 6 in: 25.456 in square. Since 0.1. */
+ * for MUSLIN_ARG_BLOCK_WIDTH when blocks of SASH_INNER are not larger than w. Source: geometry. Example: 3 x 3 blocks
+ * and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct muslin_diagonal_spec *spec,
                                                const muslin_id *blocks, size_t n, muslin_id *out,
                                                struct muslin_problem *problem);
@@ -533,8 +534,8 @@ MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const st
  *
  * Whatever a quilt holds comes back as it was given, so that it can be listed, saved and made again. Ids are those of
  * the quilt that is read; 0 stands where nothing was given, but for the edges of a patch: the quilt's allowance comes
- * back by its own id; and for cornerstones on point: so does the fabric of their sashes. Specs are outputs here: their `size` is set before the call, and what is written can be given to
- * the call that made the part.
+ * back by its own id; and for cornerstones on point: so does the fabric of their sashes. Specs are outputs here: their
+ * `size` is set before the call, and what is written can be given to the call that made the part.
  *
  * To make a quilt again in an empty one, of the values that the first two measures have as allowance and take-up: its
  * fabrics, by number; then its nodes, by number, and before each of them, and after the last one, the measures that

@@ -6,7 +6,8 @@ from hypothesis import strategies as st
 
 from muslin import PressingPlan
 from muslin_model import pressing as model
-from muslin_model.tree import (ACROSS, DOWN, Field, HALF_SQUARE, Join, Patch, Pinwheel, Unit, joined, nodes, turned)
+from muslin_model.tree import (ACROSS, DOWN, Field, HALF_SQUARE, Join, Patch, Pinwheel, Unit, joined, nodes, size,
+                                turned)
 from test_solution_trees import Made, filled, joins, magnified, pinwheels, repeats, set_ins, turnings, units, turns
 
 BITS = 11  # choices that are all tried
@@ -32,7 +33,10 @@ def placed(draw, blocks, on_point):
     lying = st.builds(lambda turn, block: turned(*turn, block), turns, st.sampled_from(blocks))
     if on_point:
         count = columns * rows + (columns - 1) * (rows - 1)
-        return larger(Field(columns, rows, tuple(draw(lying) for _ in range(count)), 0, (0, 1)))
+        layout = draw(st.sampled_from([1, 1, 2, 3, 4]))
+        children = tuple(draw(lying) for _ in range(count))
+        sash = 0 if layout == 1 else size(children[0])[0] // 4
+        return larger(Field(columns, rows, children, 0, (0, 1), layout, sash))
     across = [joined(ACROSS, [draw(lying) for _ in range(columns)]) for _ in range(rows)]
     return larger(joined(DOWN, [draw(st.sampled_from(across)) for _ in range(rows)]))
 

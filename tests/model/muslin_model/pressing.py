@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import FrozenSet, Tuple
 
+from .field import Sashed
 from .tree import (ACROSS, Field, Join, Patch, Pinwheel, QUARTER_SQUARE, SetIn, Turn, Unit, children, corner, lowest,
                    own_pieces, size, turn_point)
 
@@ -167,6 +168,51 @@ def in_field(node, parts):
     return found
 
 
+def in_sashed(node, parts):
+    """The same from a drawing of its pieces: along u they are sewn within rows, a triangle along what it has beside it
+    at once; along v rows are sewn to rows."""
+    drawing = Sashed(node.layout, node.columns, node.rows, size(node.children[0])[0], node.sash)
+    origin = drawing.point(0, 0)
+    polygons = []
+    for polygon in drawing.parts + drawing.pieces:
+        steps = [(x - origin[0], y - origin[1]) for x, y in polygon]
+        polygons.append([((x - y).b, (x + y).b) for x, y in steps])
+    first_triangle = len(drawing.parts)
+    first_corner = first_triangle + 2 * (node.columns + node.rows) - 4
+    corners = range(first_corner, first_corner + 4)
+    stretches = defaultdict(list)
+    for (u, low, high), left, right in beside(polygons):
+        if left in corners or right in corners:
+            continue
+        triangle = [k for k in (left, right) if first_triangle <= k < first_corner]
+        stretches[u, triangle[0] if triangle else (left, right)] += [low, high]
+    upright = [own((node, u), (u, min(ends)), (u, max(ends))) for (u, _), ends in stretches.items()]
+    inner = [[seam.moved(lambda p: (p[0] + u, p[1] + v), lambda s: s) for seam in part]
+             for part, (u, v, _, _) in zip(parts, drawing.blocks)]
+    found = []
+    for level in {v for polygon in polygons[:first_triangle] for _, v in polygon}:
+        below, above = ([seam for seam in upright if pick(v for _, v in seam.ends) == level] for pick in (max, min))
+        for (_, v, _, side), seams in zip(drawing.blocks, inner):
+            below = below + (seams if v + side == level else [])
+            above = above + (seams if v == level else [])
+        found += across(along(0, level, -10**9, 10**9), below, above)
+    return found
+
+
+def beside(polygons):
+    """Where one lies left of another: ((u, from, to), left, right)."""
+    sides = defaultdict(lambda: ([], []))
+    for number, polygon in enumerate(polygons):
+        for (u, v), (next_u, next_v) in zip(polygon, polygon[1:] + polygon[:1]):
+            if u == next_u and v != next_v:
+                sides[u][v > next_v].append((min(v, next_v), max(v, next_v), number))
+    for u, (lefts, rights) in sides.items():
+        for low, high, left in lefts:
+            for from_, to, right in rights:
+                if max(low, from_) < min(high, to):
+                    yield (u, max(low, from_), min(high, to)), left, right
+
+
 # ---- all of it ------------------------------------------------------------------------------------------------------
 
 def carries(node):
@@ -204,7 +250,7 @@ def laid(node):
     if isinstance(node, Pinwheel):
         meetings += in_pinwheel(node, parts, seams)
     if isinstance(node, Field):
-        meetings += in_field(node, parts)
+        meetings += in_field(node, parts) if node.layout == 1 else in_sashed(node, parts)
     return sum(parts, seams), meetings
 
 
