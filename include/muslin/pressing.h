@@ -81,6 +81,7 @@ struct muslin_pressed_totals {
     int64_t work;           /* steps taken */
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
+    int64_t turned;         /* of other_way: copies that are turned and not pressed the other way */
 };
 /* How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every
  * edge between two of them and one wherever four come together; no exception. Since 0.1. */
@@ -117,6 +118,8 @@ struct muslin_pressed_seam {
     int32_t towards;           /* 1: towards its first piece (the left or upper one), 2: the second, 0: open */
     int32_t other;             /* enum muslin_other_way */
     int32_t preferred;         /* 1: as preferred, 2: against it, 0: no preference */
+    int32_t turn;              /* MUSLIN_OTHER_TURNED: quarter turns of the copies the other way; else 0 */
+    int32_t pad;
 };
 /* Every seam of every different node, in their order. A node is shown as most of its copies are pressed. Of
  * strip-pieced joins they are the set's, and all of a set is pressed alike: copies the other way are cut from another
@@ -135,7 +138,7 @@ struct muslin_pressed_child {
     int64_t place;       /* ... which is its child of this number */
     int32_t other_way;   /* 1 when it takes its child the other way than that is shown; the whole may be taken the other
                             way again by what it is part of */
-    int32_t pad;
+    int32_t turn;        /* quarters by which the child is turned, as a whole, where it is the other way; 0: pressed */
 };
 /* Which places take a child the other way: a row for each child with seams, in the order of the nodes. Time follows the
  * children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 0.1. */
