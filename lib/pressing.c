@@ -529,6 +529,7 @@ static struct muslin_pressing_plan *better_of(struct muslin_pressing_plan *plan,
     struct muslin_pressing_plan *kept = is_better ? other : plan;
     kept->totals.work = plan->totals.work + other->totals.work;
     kept->totals.least = plan->totals.least;
+    kept->totals.alternating = plan->totals.alternating;
     kept->totals.proven = kept->totals.exceptions == kept->totals.least;
     muslin_pressing_free(is_better ? plan : other);
     return kept;
