@@ -292,8 +292,7 @@ static void ask_seams(struct muslin_pressing_plan *plan, uint32_t node)
 
 /* ---- what came out ---------------------------------------------------------------------------------------------- */
 
-/* Copies of a node go to its parts. Of a node that is turned all are pressed as it is shown. */
-static void spread(const struct muslin_pressing_plan *plan, uint32_t node)
+void msl_count_parts_of(const struct muslin_pressing_plan *plan, uint32_t node)
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     const int64_t parts = msl_own_places(plan, node) > 0 ? msl_parts(plan->solution, node) : 0;
@@ -313,22 +312,14 @@ static void spread(const struct muslin_pressing_plan *plan, uint32_t node)
     }
 }
 
-static void begin_count(const struct muslin_pressing_plan *plan)
+void msl_begin_count(const struct muslin_pressing_plan *plan)
 {
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         struct msl_pressed_node *pressed = msl_pressed(plan, node);
         pressed->as_shown = node == plan->nodes ? plan->solution->spec.tops : 0;
         pressed->other_way = 0;
         pressed->reversed = 0;
-        pressed->turn = 0;
     }
-}
-
-void msl_count_ways(const struct muslin_pressing_plan *plan)
-{
-    begin_count(plan);
-    for (uint32_t node = plan->nodes; node > 0; node--)
-        spread(plan, node);
 }
 
 /* Seams of a node that are pressed against what is preferred, less those that are pressed so. */
@@ -372,13 +363,13 @@ static uint8_t turn_of(struct msl_nesting *nesting, uint32_t node)
 static void find_ways_shown(struct msl_nesting *nesting)
 {
     struct muslin_pressing_plan *plan = nesting->plan;
-    begin_count(plan);
+    msl_begin_count(plan);
     for (uint32_t node = plan->nodes; node > 0; node--) {
         struct msl_pressed_node *pressed = msl_pressed(plan, node);
         pressed->reversed = (uint8_t)is_better_reversed(plan, node);
         pressed->turn = turn_of(nesting, node);
         plan->is_broken |= pressed->asks && pressed->other_way > 0 && pressed->turn == 0;
-        spread(plan, node);
+        msl_count_parts_of(plan, node);
     }
 }
 
@@ -521,12 +512,13 @@ static struct muslin_pressing_plan *plan_with(struct msl_check *check, const str
     return NULL;
 }
 
-/* The better of two plans; the other one goes. The work of both was done. */
+/* The better of two plans, by the bound of the first; the other one goes. The work of both was done. */
 static struct muslin_pressing_plan *better_of(struct muslin_pressing_plan *plan, struct muslin_pressing_plan *other)
 {
     const int is_better = !other->is_broken &&
                           (plan->is_broken || other->totals.exceptions < plan->totals.exceptions);
     struct muslin_pressing_plan *kept = is_better ? other : plan;
+    kept->has_turned = plan->has_turned;
     kept->totals.work = plan->totals.work + other->totals.work;
     kept->totals.least = plan->totals.least;
     kept->totals.alternating = plan->totals.alternating;
@@ -535,28 +527,30 @@ static struct muslin_pressing_plan *better_of(struct muslin_pressing_plan *plan,
     return kept;
 }
 
+/* Where a better plan than this one can be: holds it against one that takes nodes with asked seams like this. */
+static struct muslin_pressing_plan *try_also(struct msl_check *check, struct muslin_pressing_plan *plan,
+                                             int32_t turnings)
+{
+    if (check->status != MUSLIN_OK || !plan->has_turned || (!plan->is_broken && plan->totals.proven))
+        return plan;
+    const struct muslin_pressing_spec in = plan->spec;
+    struct muslin_pressing_plan *other = plan_with(check, plan->solution, &in, turnings);
+    return check->status == MUSLIN_OK ? better_of(plan, other) : plan;
+}
+
 /* Whether a node with asked seams can be taken the other way hangs on how all in it is pressed, which is no sum of
- * bits. So the first plan takes such nodes either way freely. Every plan that there is, is one of those it chooses
- * from: its bound holds for all. When the turnings that it needs hold, it is good; when it has no more exceptions than
- * its bound, too, none is better. Else two other plans are tried: all such nodes as they are, and all pressed so that
- * they can be turned. Neither is held to be the best unless it reaches the bound. */
+ * bits. So the first plan takes such nodes either way freely, and then looks whether the turnings that it needs hold.
+ * Every plan that there is, is among those it chooses from: its bound holds for all. Where its turnings hold and it
+ * reaches the bound, none is better. Else two other plans are tried: with all such nodes as they are, which always can
+ * be, and with all pressed so that they can be turned. Neither is called the best unless it reaches the bound. */
 static struct muslin_pressing_plan *best_plan(struct msl_check *check, const struct muslin_solution *solution,
                                               const struct muslin_pressing_spec *in)
 {
     struct muslin_pressing_plan *plan = plan_with(check, solution, in, MSL_TURN_HELD);
-    for (int32_t turnings = MSL_TURN_NO_HELD; plan != NULL && turnings <= MSL_TURN_HELD_ALIKE; turnings++) {
-        const int is_best = !plan->is_broken && plan->totals.proven;
-        const int is_other = turnings == MSL_TURN_NO_HELD ||
-                             (turnings == MSL_TURN_HELD_ALIKE && plan->totals.meetings <= HELD_MOST);
-        if (!plan->has_turned || is_best || !is_other)
-            continue;
-        struct muslin_pressing_plan *other = plan_with(check, solution, in, turnings);
-        if (other != NULL) {
-            other->has_turned = 1;
-            plan = better_of(plan, other);
-        }
-    }
-    return plan;
+    plan = try_also(check, plan, MSL_TURN_NO_HELD);
+    if (check->status == MUSLIN_OK && plan->totals.meetings > HELD_MOST)
+        return plan;
+    return try_also(check, plan, MSL_TURN_HELD_ALIKE);
 }
 
 muslin_status muslin_pressing_create(const struct muslin_solution *solution, const struct muslin_pressing_spec *spec,

@@ -273,8 +273,10 @@ static inline const struct msl_turned_end *msl_turned_end_at(const struct msl_ne
 /* All meetings: plan->met and the rules. */
 void msl_find_meetings(struct msl_nesting *nesting);
 
-/* Counts the copies of each node either way, all other ones pressed. */
-void msl_count_ways(const struct muslin_pressing_plan *plan);
+/* Counts the copies of each node either way: begins with the root, and from there down a node's copies go to its parts.
+ * Of one that is turned all are pressed as it is shown. */
+void msl_begin_count(const struct muslin_pressing_plan *plan);
+void msl_count_parts_of(const struct muslin_pressing_plan *plan, uint32_t node);
 
 /* Solves the rules: fills in the ways of seams and places, and the totals. `alternating` has a way for each bit. */
 void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating);

@@ -497,7 +497,7 @@ static void give_up(struct search *search)
     search->exceptions = look_at(search, search->ways);
     for (uint64_t i = 0; i < solver->settled.used; i++) {
         const uint32_t source = msl_settled_at(solver, i)->source;
-        search->given_up[i] = source < solver->rules && search->broken[source];
+        search->given_up[i] = search->broken[source];
     }
 }
 

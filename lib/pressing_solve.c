@@ -313,18 +313,46 @@ static int take_turning(struct msl_solver *solver, const struct msl_turning *tur
     return 0;
 }
 
-/* Nodes that are used both ways, small ones first: what they are made of does not hang on them. */
-static void take_turnings(struct msl_solver *solver)
+/* While turnings are sought: a node that would be turned, if need be. */
+enum { WOULD_BE_TURNED = 4 };
+
+static int is_used_both_ways(const struct msl_pressed_node *pressed)
+{
+    return pressed->other_way > 0 && (pressed->as_shown > 0 || pressed->stiff);
+}
+
+/* By how many quarters a node is to be turned; 0 when it cannot be. */
+static uint8_t turn_that_holds(struct msl_solver *solver, uint32_t node)
 {
     struct msl_nesting *nesting = solver->nesting;
     const struct muslin_pressing_plan *plan = nesting->plan;
-    for (uint32_t node = 1; node <= plan->nodes; node++) {
-        const struct msl_pressed_node *pressed = msl_pressed(plan, node);
-        const int is_wanted = pressed->other_way > 0 && (pressed->as_shown > 0 || pressed->stiff);
-        int is_taken = !is_wanted;
-        for (uint32_t i = pressed->first_turning; !is_taken && i < plan->node[node].first_turning; i++)
-            if (solver->check->status == MUSLIN_OK && msl_is_alike(nesting, msl_turning_at(nesting, i)))
-                is_taken = take_turning(solver, msl_turning_at(nesting, i));
+    for (uint32_t i = msl_pressed(plan, node)->first_turning; i < plan->node[node].first_turning; i++) {
+        struct msl_turning *turning = msl_turning_at(nesting, i);
+        if (solver->check->status == MUSLIN_OK && msl_is_alike(nesting, turning) && take_turning(solver, turning))
+            return turning->turn;
+    }
+    return 0;
+}
+
+/* First those nodes that are used both ways by what they are part of, were that turned itself: blocks before rows of
+ * them. Then, from the root down, those that are used both ways because that is pressed. */
+static void take_turnings(struct msl_solver *solver)
+{
+    const struct muslin_pressing_plan *plan = solver->nesting->plan;
+    msl_begin_count(plan);
+    for (uint32_t node = plan->nodes; node > 0; node--) {
+        msl_pressed(plan, node)->turn = msl_own_seams(plan, node) > 0 ? WOULD_BE_TURNED : 0;
+        msl_count_parts_of(plan, node);
+    }
+    for (uint32_t node = 1; node <= plan->nodes; node++)
+        if (is_used_both_ways(msl_pressed(plan, node)))
+            msl_pressed(plan, node)->turn = turn_that_holds(solver, node);
+    msl_begin_count(plan);
+    for (uint32_t node = plan->nodes; node > 0; node--) {
+        struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        if (pressed->turn == WOULD_BE_TURNED && is_used_both_ways(pressed))
+            pressed->turn = turn_that_holds(solver, node);
+        msl_count_parts_of(plan, node);
     }
 }
 
@@ -347,7 +375,6 @@ void msl_settle_wishes(struct msl_solver *solver, const uint8_t *broken, uint8_t
     const uint64_t seams = take_wishes(solver, order, 0, n, RANK_PLACE);
     msl_set_ways(solver, broken, ways);
     set_places(solver, ways);
-    msl_count_ways(solver->nesting->plan);
     take_turnings(solver);
     (void)take_wishes(solver, order, seams, n, RANK_SECOND);
     msl_set_ways(solver, broken, ways);

@@ -483,6 +483,141 @@ START_TEST(prints_and_labels_forbid_to_turn_what_looks_otherwise)
 }
 END_TEST
 
+/* Two rows of two equal squares with these allowances at the top of the first and the second one, else the quilt's. */
+static int64_t turned_of_edges(muslin_len first, muslin_len second)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    muslin_id two[2];
+    spec.fabric = s.blue;
+    spec.width = s.two;
+    spec.height = s.two;
+    spec.top = fixed_of(s.quilt, first);
+    ck_ok(muslin_quilt_patch(s.quilt, &spec, &two[0], NULL));
+    spec.top = fixed_of(s.quilt, second);
+    ck_ok(muslin_quilt_patch(s.quilt, &spec, &two[1], NULL));
+    const muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    const muslin_id rows[] = { row, row };
+    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
+    ck_assert_int_eq(totals.other_way, 1);
+    end_sewing(&s);
+    return totals.turned;
+}
+
+START_TEST(edges_that_are_turned_have_the_same_allowances)
+{
+    const muslin_len quarter = 2032;
+    ck_assert_int_eq(turned_of_edges(quarter, quarter), 1);
+    ck_assert_int_eq(turned_of_edges(2 * quarter, 2 * quarter), 0);
+    ck_assert_int_eq(turned_of_edges(quarter, 2 * quarter), 0);
+}
+END_TEST
+
+/* By how many quarters nine-patches are turned, of two side by side, each trimmed by so much at its sides. */
+static int32_t turn_of_trimmed(muslin_len by)
+{
+    struct nine nine;
+    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    trim.left = trim.right = fixed_of(nine.s.quilt, by);
+    muslin_id trimmed = 0;
+    ck_ok(muslin_quilt_trim(nine.s.quilt, nine.block, &trim, &trimmed, NULL));
+    const muslin_id two[] = { trimmed, trimmed };
+    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_ACROSS, two, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(seams[4].node, nine.block);
+    ck_assert_int_eq(seams[4].other_way, 1);
+    const int32_t turn = seams[4].turn;
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+    return turn;
+}
+
+/* Long seams are left where the ends of short ones are cut away: only what is as long may take their place. */
+START_TEST(what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in)
+{
+    ck_assert_int_eq(turn_of_trimmed(1000), 2);
+    ck_assert_int_eq(turn_of_trimmed(A_STRIP + 1000), 2);
+}
+END_TEST
+
+/* Two squares and two, in turn dark and light: by a half turn the same. The upper seam is asked for, the lower one goes
+ * the opposite way, to nest with it. Turned, the long seam would lie the other way, to nest with the next block's; but
+ * then the short ones would have to go the same way, in both blocks. One exception is the fewest, none would be if
+ * turning took nothing, and the plan does not claim to be the best. */
+static muslin_id two_held_blocks(struct nine *nine)
+{
+    struct muslin_quilt *quilt = nine->s.quilt;
+    const muslin_id first[] = { nine->dark, nine->light };
+    const muslin_id second[] = { nine->light, nine->dark };
+    const muslin_id rows[] = { join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, first, 2),
+                               join_of(quilt, MUSLIN_ACROSS, second, 2) };
+    const muslin_id block = join_of(quilt, MUSLIN_DOWN, rows, 2);
+    const muslin_id blocks[] = { block, block };
+    return join_of(quilt, MUSLIN_ACROSS, blocks, 2);
+}
+
+START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    const muslin_id top = two_held_blocks(&nine);
+    const struct muslin_pressed_totals totals = totals_pressed(nine.s.quilt, top);
+    ck_assert_int_eq(totals.meetings, 3);
+    ck_assert_int_eq(totals.exceptions, 1);
+    ck_assert_int_eq(totals.least, 0);
+    ck_assert_int_eq(totals.proven, 0);
+    ck_assert_int_eq(totals.turned, 0);
+    /* So many tops that there are more than 2^31 meetings, of tiny squares. */
+    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution *solution = NULL;
+    const int64_t tops = INT64_C(1) << 30;
+    const muslin_id tiny = fixed_of(nine.s.quilt, 100);
+    nine.dark = patch_of(nine.s.quilt, nine.s.blue, tiny, tiny);
+    nine.light = patch_of(nine.s.quilt, nine.s.white, tiny, tiny);
+    spec.tops = tops;
+    ck_ok(muslin_solution_create(nine.s.quilt, two_held_blocks(&nine), &spec, NULL, 0, 0, &solution, NULL));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    ck_assert_int_eq(totals_of(plan).meetings, 3 * tops);
+    ck_assert_int_eq(totals_of(plan).exceptions, tops);
+    ck_assert_int_eq(totals_of(plan).proven, 0);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* 63 x 65 squares are turned by a half; 65 x 65 are more than 4096. */
+START_TEST(what_has_very_many_patches_is_not_turned)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    for (int64_t rows = 63; rows <= 65; rows += 2) {
+        const muslin_id half = repeat_of(s.quilt, square, 65, rows);
+        const muslin_id two[] = { half, half };
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, two, 2));
+        struct muslin_pressing_plan *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressed_child *children = children_of(plan, &n);
+        ck_assert_int_eq(totals_of(plan).exceptions, 0);
+        for (size_t i = 0; i < n; i++)
+            if (children[i].child == half)
+                ck_assert_int_eq(children[i].turn, rows == 63 ? 2 : 0);
+        free(children);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 /* ---- strip sets --------------------------------------------------------------------------------------------------- */
 
 /* Five rows cut from sets, of which two are taken the other way. */
@@ -1133,6 +1268,7 @@ START_TEST(a_failed_allocation_leaves_nothing_behind)
 {
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    ck_allocations(&nine.s, two_held_blocks(&nine), 1000);
     ck_allocations(&nine.s, thrown(&nine.s, 4, 3), 20000);
     ck_allocations(&nine.s, repeat_of(nine.s.quilt, nine.block, 3, 3), 1000);
     muslin_id blocks[13];
@@ -1270,6 +1406,10 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, of_equally_many_copies_the_preferred_way_is_shown);
     tcase_add_test(tests, nine_patches_are_all_pressed_alike_and_every_other_one_is_turned);
     tcase_add_test(tests, prints_and_labels_forbid_to_turn_what_looks_otherwise);
+    tcase_add_test(tests, edges_that_are_turned_have_the_same_allowances);
+    tcase_add_test(tests, what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in);
+    tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
+    tcase_add_test(tests, what_has_very_many_patches_is_not_turned);
     tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
     tcase_add_test(tests, the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise);
