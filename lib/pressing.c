@@ -15,9 +15,6 @@ enum { ENDS_MOST = 67108864 };
 
 #define WORK_MOST (INT64_C(1) << 40)
 
-/* Meetings, where turnings are held that weigh more than all of them: so that no sum of them passes its range. */
-#define HELD_MOST (INT64_C(1) << 31)
-
 muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size)
 {
     static const struct muslin_pressing_spec initial = MUSLIN_PRESSING_SPEC_INIT;
@@ -548,8 +545,6 @@ static struct muslin_pressing_plan *best_plan(struct msl_check *check, const str
 {
     struct muslin_pressing_plan *plan = plan_with(check, solution, in, MSL_TURN_HELD);
     plan = try_also(check, plan, MSL_TURN_NO_HELD);
-    if (check->status == MUSLIN_OK && plan->totals.meetings > HELD_MOST)
-        return plan;
     return try_also(check, plan, MSL_TURN_HELD_ALIKE);
 }
 

@@ -80,10 +80,11 @@ static void draw_edges(struct look *look)
     }
 }
 
+/* Of each fabric there are as many: it is how they lie that can differ. */
 static int are_equal(const struct msl_rank *a, const struct msl_rank *b, uint64_t n)
 {
     for (uint64_t i = 0; i < n; i++)
-        if (a[i].group != b[i].group || a[i].first != b[i].first || a[i].second != b[i].second || a[i].row != b[i].row)
+        if (a[i].first != b[i].first || a[i].second != b[i].second || a[i].row != b[i].row)
             return 0;
     return 1;
 }
@@ -284,6 +285,7 @@ void msl_find_turnings(struct msl_nesting *nesting, uint32_t node)
     plan->has_turned |= pressed->stiff && has_turning;
 }
 
+/* There are rules already: without any, no plan but the first would be made. */
 static void hold(struct msl_nesting *nesting, const struct msl_turning *turning, int64_t weight)
 {
     for (uint32_t i = 0; i < turning->count; i++) {
@@ -292,12 +294,12 @@ static void hold(struct msl_nesting *nesting, const struct msl_turning *turning,
         for (uint32_t k = 0; k < sum->count; k++)
             msl_add_to_sum(nesting, ((const uint32_t *)nesting->turned_bits.rows)[sum->first + k]);
         const uint32_t rule = msl_rule_of_sum(nesting);
-        if (nesting->check->status == MUSLIN_OK)
-            ((struct msl_rule *)nesting->rules.rows)[rule].weight[sum->odd] += weight;
+        ((struct msl_rule *)nesting->rules.rows)[rule].weight[sum->odd] += weight;
     }
 }
 
-/* Of two turnings of a node the last one: by half a turn. */
+/* Of two turnings of a node the last one: by half a turn. Patches of all tops are below 2^31, few meetings come to
+ * each, and there are fewer sums than 2^26, so that all weights together stay in range. */
 void msl_hold_turnings(struct msl_nesting *nesting)
 {
     const struct muslin_pressing_plan *plan = nesting->plan;

@@ -574,22 +574,71 @@ START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
     ck_assert_int_eq(totals.least, 0);
     ck_assert_int_eq(totals.proven, 0);
     ck_assert_int_eq(totals.turned, 0);
-    /* So many tops that there are more than 2^31 meetings, of tiny squares. */
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_solution *solution = NULL;
-    const int64_t tops = INT64_C(1) << 30;
-    const muslin_id tiny = fixed_of(nine.s.quilt, 100);
-    nine.dark = patch_of(nine.s.quilt, nine.s.blue, tiny, tiny);
-    nine.light = patch_of(nine.s.quilt, nine.s.white, tiny, tiny);
-    spec.tops = tops;
-    ck_ok(muslin_solution_create(nine.s.quilt, two_held_blocks(&nine), &spec, NULL, 0, 0, &solution, NULL));
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* Three squares, two wider pieces, three squares: all edges look the same, and by a half turn so does the rest. */
+START_TEST(what_is_inside_must_look_the_same_as_well)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id wide = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 3 * A_STRIP / 2), s.two);
+    const muslin_id three[] = { square, square, square };
+    const muslin_id two[] = { wide, wide };
+    const muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, three, 3);
+    const muslin_id rows[] = { row, join_of(s.quilt, MUSLIN_ACROSS, two, 2), row };
+    const muslin_id block = join_of(s.quilt, MUSLIN_DOWN, rows, 3);
+    const muslin_id blocks[] = { block, block };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, blocks, 2));
     struct muslin_pressing_plan *plan = pressed(solution);
-    ck_assert_int_eq(totals_of(plan).meetings, 3 * tops);
-    ck_assert_int_eq(totals_of(plan).exceptions, tops);
-    ck_assert_int_eq(totals_of(plan).proven, 0);
+    size_t n;
+    struct muslin_pressed_child *children = children_of(plan, &n);
+    ck_assert_int_eq(totals_of(plan).turned, 1);
+    ck_assert_int_eq(children[n - 1].child, block);
+    ck_assert_int_eq(children[n - 1].turn, 2);
+    free(children);
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
-    end_sewing(&nine.s);
+    end_sewing(&s);
+}
+END_TEST
+
+/* A goose that flies down on the lower edge of a block, two slanted seams in its middle; and a snowball whose slanted
+ * seams end as far from the top as the seam below it from the bottom: neither block is turned. */
+START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id four = fixed_of(s.quilt, WHOLE_IN(4));
+    const muslin_id wide = patch_of(s.quilt, s.blue, four, s.two);
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    const muslin_id fabrics[] = { s.blue, s.blue };
+    muslin_id goose = 0;
+    spec.kind = MUSLIN_UNIT_FLYING_GEESE;
+    spec.method = MUSLIN_METHOD_FLIPPED_CORNERS;
+    spec.width = four;
+    ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &goose, NULL));
+    const muslin_id down[] = { wide, turn_of(s.quilt, goose, 2) };
+    const muslin_id two[] = { join_of(s.quilt, MUSLIN_DOWN, down, 2), join_of(s.quilt, MUSLIN_DOWN, down, 2) };
+    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, two, 2));
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.other_way, 2);
+    ck_assert_int_eq(totals.turned, 0);
+    const muslin_len corner = 700;
+    muslin_id ball = 0;
+    spec.kind = MUSLIN_UNIT_SNOWBALL;
+    spec.height = fixed_of(s.quilt, 3 * corner);
+    spec.corner = fixed_of(s.quilt, corner);
+    ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &ball, NULL));
+    const muslin_id low[] = { ball, patch_of(s.quilt, s.blue, four, spec.corner) };
+    const muslin_id both[] = { join_of(s.quilt, MUSLIN_DOWN, low, 2), join_of(s.quilt, MUSLIN_DOWN, low, 2) };
+    const struct muslin_pressed_totals balls = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, both, 2));
+    ck_assert_int_eq(balls.exceptions, 0);
+    ck_assert_int_eq(balls.other_way, 2);
+    ck_assert_int_eq(balls.turned, 1); /* the ball, in the block that is pressed the other way */
+    end_sewing(&s);
 }
 END_TEST
 
@@ -1409,6 +1458,8 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, edges_that_are_turned_have_the_same_allowances);
     tcase_add_test(tests, what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in);
     tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
+    tcase_add_test(tests, what_is_inside_must_look_the_same_as_well);
+    tcase_add_test(tests, slanted_seams_take_the_place_of_slanted_ones_alone);
     tcase_add_test(tests, what_has_very_many_patches_is_not_turned);
     tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
