@@ -662,7 +662,8 @@ void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating)
     const struct msl_rows none = { NULL, 0, 0 };
     const uint32_t bits = nesting->plan->bits;
     struct msl_solver solver = { nesting, check, a, (uint32_t)nesting->rules.used, bits, NULL, NULL, NULL, NULL, 0,
-                                 { NULL, 0 }, none, none, none, none, none, 0, nesting->plan->spec.work_limit, 0, 0, 0 };
+                                 { NULL, 0 }, none, none, none, none, none, 0, nesting->plan->spec.work_limit, 0, 0,
+                                 0 };
     solver.marks = msl_scratch(check, a, bits, 1);
     solver.settled_by = msl_scratch(check, a, bits, sizeof solver.settled_by[0]);
     solver.load = msl_scratch(check, a, bits, sizeof solver.load[0]);

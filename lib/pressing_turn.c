@@ -304,8 +304,9 @@ void msl_hold_turnings(struct msl_nesting *nesting)
 {
     const struct muslin_pressing_plan *plan = nesting->plan;
     for (uint32_t node = 1; nesting->check->status == MUSLIN_OK && node <= plan->nodes; node++) {
+        const struct msl_pressed_node *pressed = msl_pressed(plan, node);
         const uint32_t end = plan->node[node].first_turning;
-        if (msl_pressed(plan, node)->stiff && !can_be_pressed(plan, node) && end > msl_pressed(plan, node)->first_turning)
+        if (pressed->stiff && !can_be_pressed(plan, node) && end > pressed->first_turning)
             hold(nesting, msl_turning_at(nesting, end - 1), plan->totals.meetings + 1);
     }
 }
