@@ -1,0 +1,362 @@
+/* muslin/cutplan.h - how to cut a list of pieces from the least cloth, and a bound that proves how little that is.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Rotary cutting in two stages: first cuts go right across the cloth and make strips, then each strip is cut across
+ * into blanks, one for each piece; a piece that is less high than its strip is trimmed. Long pieces that must not be
+ * joined are slit from a panel: a length of cloth cut right across, slit lengthwise on one side into those pieces,
+ * while the narrower rest is cut across as usual. Cloth is a bolt, of which the length is to be least, or pieces of
+ * stock, of which the cost is to be least.
+ *
+ * The bound    No plan of this kind needs less. It is proved by what each piece may at most be said to be worth: when
+ *              no strip holds pieces worth more than the strip is high, then all pieces together are worth no more than
+ *              any plan is long. Cases that split what is possible in two bring the bound up to the plan, where the
+ *              work limit allows it. All of that is whole numbers, and muslin_cutplan_check() proves it anew.
+ * Same plan    The same request gives the same plan on every machine; so do its rows in another order, or merged.
+ * Every call
+ *   Units       Lengths are ticks, 0 .. MUSLIN_SIZE_MAX unless a member says otherwise; counts 0 .. MUSLIN_COUNT_MAX.
+ *               Across is from selvage to selvage, along is with the selvage. Sizes of pieces are cut sizes.
+ *   Rows        Arrays have a stride, row_size; n = 0 allows null. Ask-then-fill where rows come out: capacity 0 asks.
+ *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
+ *               base.h. What else a call can return stands with it.
+ */
+#ifndef MUSLIN_CUTPLAN_H
+#define MUSLIN_CUTPLAN_H
+
+#include "scatter.h"
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+struct muslin_cutplan; /* opaque */
+
+/* ---- what is wanted -------------------------------------------------------------------------------------------- */
+
+/* The most rows of a request, and pieces of one row. */
+#define MUSLIN_CUTPLAN_ROWS_MAX 4096
+#define MUSLIN_CUTPLAN_COUNT_MAX 1000000
+
+enum muslin_blank_kind {
+    MUSLIN_BLANK_PIECE = 1,      /* a rectangle */
+    MUSLIN_BLANK_LENGTHWISE = 2, /* a rectangle, its cut_length along the cloth: a border, slit from a panel */
+    MUSLIN_BLANK_JOINED = 3,     /* a strip cut_length high and cut_width long in all, pieced from strips across the
+                                    cloth: binding, pieced borders, long sashes */
+    MUSLIN_BLANK_SLOPED = 4      /* cut one beside the other from a strip just cut_length high, every second one upside
+                                    down or all alike: each takes cut_width of the strip, the first run_in more. 60
+                                    degree triangles, diamonds, wedges, half-hexagons */
+};
+#define MUSLIN_BLANK_MAY_TURN 1u /* these pieces may lie turned a quarter where the cloth has no direction */
+
+struct muslin_blank_spec {
+    uint32_t size;
+    uint32_t flags;         /* MUSLIN_BLANK_MAY_TURN, BLANK only, or 0 */
+    muslin_len cut_width;   /* across the cloth, 1 or more; SLOPED: the pitch; JOINED: the length in all */
+    muslin_len cut_length;  /* along it, 1 or more: the height of strip that it needs */
+    int64_t count;          /* 0 .. MUSLIN_CUTPLAN_COUNT_MAX; 0 asks for nothing and is never too large */
+    muslin_len run_in;      /* SLOPED: taken once in a strip besides; else 0 */
+    muslin_len join_loss;   /* JOINED: what each join takes of the length, 2 s when straight; below usable_width -
+                               end_loss; else 0 */
+    int64_t label;          /* the caller's own, given back; it does not matter to the plan */
+    int32_t kind;           /* enum muslin_blank_kind */
+    int32_t priority;       /* with MUSLIN_CUTPLAN_BY_PRIORITY: lower ones first; 0 .. 1000 */
+};
+/* One piece that stays as it is listed; its size is still to be given. */
+#define MUSLIN_BLANK_SPEC_INIT { sizeof(struct muslin_blank_spec), 0, 0, 0, 1, 0, 0, 0, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_blank_spec_init(struct muslin_blank_spec *spec, uint32_t size);
+
+struct muslin_plan_stock_spec {
+    uint32_t size;
+    uint32_t flags;     /* 0 */
+    muslin_len width;   /* usable, across the cloth, 1 or more */
+    muslin_len length;  /* along it, 1 or more */
+    int64_t count;      /* how many there are; MUSLIN_COUNT_MAX: any number */
+    int64_t cost;       /* of each, in any unit, 1 .. MUSLIN_COUNT_MAX: money, area, or 1 to use the fewest */
+    int64_t label;      /* the caller's own, given back */
+};
+/* A fat quarter, 18 x 21 in, any number, each at 1. */
+#define MUSLIN_PLAN_STOCK_SPEC_INIT { sizeof(struct muslin_plan_stock_spec), 0, 170688, 146304, 1000000000, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_plan_stock_spec_init(struct muslin_plan_stock_spec *spec, uint32_t size);
+
+#define MUSLIN_CUTPLAN_NO_PANELS 1u       /* lengthwise pieces get strips as high as they are long, side by side */
+#define MUSLIN_CUTPLAN_ONE_HEIGHT 2u      /* a strip holds only pieces of just its height: nothing is trimmed */
+#define MUSLIN_CUTPLAN_OWN_STRIPS 4u      /* a strip holds only pieces of one size, as most books have it */
+#define MUSLIN_CUTPLAN_STACKED 8u         /* a blank may be cut again into a stack of pieces of one width */
+#define MUSLIN_CUTPLAN_FIRST_CUT_ACROSS 16u /* stock is cut across its width first; else whichever way is best */
+#define MUSLIN_CUTPLAN_FOLDED 32u         /* the bolt is cut in two layers, folded lengthwise: each cut gives two */
+#define MUSLIN_CUTPLAN_BY_PRIORITY 64u    /* from stock: what it does not suffice for is left out, by priority */
+
+struct muslin_cutplan_spec {
+    uint32_t size;
+    uint32_t flags;            /* MUSLIN_CUTPLAN_ bits */
+    muslin_len usable_width;   /* of the bolt, without selvages, 1 or more; with stock 0 */
+    muslin_len end_loss;       /* taken off each strip for squaring its ends */
+    muslin_len squaring_loss;  /* a strip's cut end is squared again after squaring_every cuts, and loses this: spread
+                                  over those cuts, each piece takes squaring_loss / squaring_every more, up */
+    int64_t squaring_every;    /* 1 or more with a loss, else 0 */
+    muslin_len straightening;  /* taken off the bolt, or the length of each piece of stock, once */
+    int64_t spare;             /* more pieces of each size than its count */
+    int64_t work_limit;        /* steps of the search, 0 .. 2^40; DEVELOPERS.md says how many a second takes */
+    int32_t print;             /* enum muslin_print: with a direction no piece is turned */
+    int32_t pad;               /* 0 */
+};
+/* A bolt of 40 in without direction, nothing lost, no spare pieces, 400 million steps. */
+#define MUSLIN_CUTPLAN_SPEC_INIT { sizeof(struct muslin_cutplan_spec), 0, 325120, 0, 0, 0, 0, 0, 400000000, 1, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_t size);
+
+/* Told now and then how the search stands: steps taken, the best plan so far and the bound, both as cloth length or
+ * cost. Returns 0 to go on; anything else ends the search with what it has. */
+typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t best, int64_t bound);
+
+/* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
+ * muslin_plan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` may be null.
+ * The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
+ * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than
+ * the strip. JOINED pieces become whole strips and one shorter one. MUSLIN_ERR_RANGE, _CHOICE: a member outside its
+ * range or choices. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth both ways; the problem names row and side.
+ * MUSLIN_ERR_NOT_ENOUGH: the stock in hand does not suffice as far as the search saw, and MUSLIN_CUTPLAN_BY_PRIORITY
+ * is not set; the problem says which row and how many pieces of it are missing. MUSLIN_ERR_OVERFLOW: the plan would be
+ * longer than MUSLIN_LENGTH_MAX. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB and 200 bytes for each row; time follows
+ * the work limit. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
+ * Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in,
+ * proven. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
+                                               const struct muslin_blank_spec *pieces, size_t row_size, size_t n,
+                                               const struct muslin_plan_stock_spec *stock, size_t stock_size,
+                                               size_t stock_n, const struct muslin_allocator *allocator,
+                                               muslin_cutplan_progress progress, void *context,
+                                               struct muslin_cutplan **out, struct muslin_problem *problem);
+
+/* Gives the plan's memory back; null is fine. Example: muslin_cutplan_free(plan). Since 0.1. */
+MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
+
+/* ---- the plan -------------------------------------------------------------------------------------------------- */
+
+struct muslin_cutplan_totals {
+    uint32_t size;
+    uint32_t flags;
+    int64_t pieces;           /* cut in all, those wanted and those spare; of JOINED each strip counts */
+    int64_t missing;          /* with MUSLIN_CUTPLAN_BY_PRIORITY: pieces left out */
+    int64_t strips;           /* cut right across, panels among them, those within panels and stock too */
+    int64_t panels;
+    int64_t heights;          /* different strip heights */
+    int64_t cuts;             /* right across, slits, cross-cuts and trims; an edge that is there already is none */
+    muslin_len cloth_length;  /* of the bolt: strips and panels, and straightening; 0 from stock */
+    int64_t cost;             /* of the stock; from a bolt the cloth length without straightening */
+    int64_t least;            /* the bound: no plan of this kind costs less */
+    int64_t stock_pieces;     /* pieces of stock that are cut into; 0 from a bolt */
+    int64_t waste;            /* doubled square ticks of cloth used that become no wanted piece */
+    muslin_len own_strips_length; /* of a bolt: when each size has its own strips, straightening included */
+    muslin_len area_bound;    /* the pieces' area over the width, up: a plain bound */
+    int64_t work;             /* steps taken */
+    int64_t cases;            /* of the proof */
+    int32_t proven;           /* 1 when cost = least */
+    int32_t stopped;          /* 1 when progress ended the search, 2 when the work limit did, 3 when memory did */
+};
+/* Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
+ * 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_cutplan_totals *out,
+                                               struct muslin_problem *problem);
+
+enum muslin_plan_strip_kind {
+    MUSLIN_PLAN_STRIP = 1,   /* right across the bolt */
+    MUSLIN_PLAN_PANEL = 2,   /* a length of the bolt, as high as its longest slit piece */
+    MUSLIN_PLAN_SLIT = 3,    /* the pieces slit from a panel, side by side at its left edge */
+    MUSLIN_PLAN_STOCK = 4,   /* a piece of stock */
+    MUSLIN_PLAN_WITHIN = 5   /* a strip across the rest of a panel, or of a piece of stock */
+};
+
+struct muslin_plan_strip {
+    uint32_t size;
+    uint32_t flags;
+    int64_t times;            /* so many alike, one behind the other; of SLIT and WITHIN: in each of its holder */
+    int64_t holder;           /* SLIT and WITHIN: the row of the panel or piece of stock; else -1 */
+    int64_t stock;            /* STOCK: the row of the request; else -1 */
+    int64_t first_place;      /* its pieces: rows of muslin_cutplan_places() */
+    int64_t places;
+    muslin_len x;             /* lower left corner of the first: from the left selvage or the holder's left edge, */
+    muslin_len y;             /* and from the straightened end of the bolt or the holder's lower edge */
+    muslin_len width;         /* along the strip: the room there is, before end_loss */
+    muslin_len height;        /* how far along the cloth it goes */
+    muslin_len used;          /* of the width, by its pieces */
+    int32_t kind;             /* enum muslin_plan_strip_kind */
+    int32_t turned;           /* STOCK: 1 when its first cuts run along its length, so that width and height are
+                                 exchanged */
+};
+/* The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what a
+ * panel or piece of stock holds follows it. Time follows the strips. Example: two strips of 9 1/2 in, then five of 6
+ * in, then two of 5 1/2. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct muslin_plan_strip *rows,
+                                               size_t row_size, size_t capacity, size_t *count,
+                                               struct muslin_problem *problem);
+
+struct muslin_plan_place {
+    uint32_t size;
+    uint32_t flags;
+    int64_t piece;        /* row of the request */
+    int64_t strip;        /* row of muslin_cutplan_strips() */
+    int64_t count;        /* so many side by side */
+    muslin_len x;         /* left edge of the first, from the strip's left end, after half of end_loss */
+    muslin_len y;         /* lower edge, from the strip's: 0, or what lies below in a stack */
+    muslin_len width;     /* cut, as it lies */
+    muslin_len height;
+    muslin_len pitch;     /* from one to the next: the width, of SLOPED pieces the pitch, and the squaring share */
+    int32_t turned;       /* 1: turned a quarter from what its row says */
+    int32_t trimmed;      /* 1: the strip is higher, one more cut */
+};
+/* What each strip holds, from the left. Pieces that are wanted; what fits besides is left over. Time follows the
+ * places. Example: a strip of 6 in: four pieces of 5 1/2 in, trimmed, then three of 6 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_plan_place *rows,
+                                               size_t row_size, size_t capacity, size_t *count,
+                                               struct muslin_problem *problem);
+
+struct muslin_plan_left_over {
+    uint32_t size;
+    uint32_t flags;
+    int64_t strip;       /* row of muslin_cutplan_strips() that it is the end of, or whose upper edge it lies on */
+    int64_t count;
+    muslin_len x;        /* in the first of them, from the strip's, panel's or piece of stock's lower left corner */
+    muslin_len y;
+    muslin_len width;
+    muslin_len height;
+};
+/* Rectangles of cloth that are left, at least `least_side` both ways, the largest first: ends of strips, the rest of
+ * panels and of stock. Trims along pieces are waste and are not listed. Time follows the result. Example: the last
+ * strip is left 12 x 5 1/2 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin_len least_side,
+                                                  struct muslin_plan_left_over *rows, size_t row_size, size_t capacity,
+                                                  size_t *count, struct muslin_problem *problem);
+
+/* ---- slack ----------------------------------------------------------------------------------------------------- */
+
+struct muslin_plan_width {
+    uint32_t size;
+    uint32_t flags;
+    muslin_len usable_width;
+    muslin_len cloth_length;  /* 0 where a piece does not fit */
+    int64_t least;            /* bound, without straightening */
+    int32_t proven;
+    int32_t pad;
+};
+/* The same request at n other usable widths of a bolt, least to most in equal steps: for readers whose cloth differs. A
+ * plan at one width is also one at all wider, so lengths never rise from row to row. The work limit holds for each.
+ * MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most below least, n below 1 or above 1000;
+ * from = most needs n 1. Else as muslin_cutplan_create(). Example: 40, 41, 42, 43 and 44 in: n = 5. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width,
+                                               muslin_len most_width, struct muslin_plan_width *rows, size_t row_size,
+                                               size_t n, struct muslin_problem *problem);
+
+/* The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece. A bolt
+ * narrower than that needs another plan, see above. Constant time. Example: usable_width less the end of the fullest
+ * strip. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_narrowest(const struct muslin_cutplan *plan, muslin_len *width,
+                                                  struct muslin_problem *problem);
+
+/* ---- the proof ------------------------------------------------------------------------------------------------- */
+
+struct muslin_plan_size {
+    uint32_t size;
+    uint32_t flags;
+    int64_t piece;       /* the first row of the request that wants it */
+    int64_t count;       /* wanted, spare ones included, of all rows alike */
+    muslin_len taken;    /* of a strip as listed: cut width and the squaring share; SLOPED: the pitch */
+    muslin_len height;
+    muslin_len run_in;
+    int32_t may_turn;    /* 1: may lie turned: then cut_length and the share are taken, and cut_width is the height */
+    int32_t slit;        /* 1: may be slit from a panel */
+    int32_t level;       /* 1: only in strips of just its height */
+    int32_t pad;
+};
+/* What the plan was made for: sizes that are alike merged, joined pieces taken apart. Time follows the sizes. Example:
+ * two rows of 5 x 5 in are one. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_plan_size *rows,
+                                              size_t row_size, size_t capacity, size_t *count,
+                                              struct muslin_problem *problem);
+
+struct muslin_plan_way {
+    uint32_t size;
+    uint32_t flags;
+    int64_t cost;        /* height of a strip, length of a panel, or cost of the stock */
+    int64_t stock;       /* row of the request, -1: from the bolt */
+    muslin_len width;    /* room along each strip */
+    muslin_len height;   /* of the strip; of a panel or piece of stock room for strips */
+    int32_t kind;        /* MUSLIN_PLAN_STRIP, _PANEL or _STOCK */
+    int32_t turned;      /* STOCK: as in struct muslin_plan_strip */
+};
+/* The ways to come by cloth that a plan may use, panels first, the dearest first. Strips need only be as high as a size
+ * is. Time follows the ways. Example: of three square sizes three. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct muslin_plan_way *rows,
+                                             size_t row_size, size_t capacity, size_t *count,
+                                             struct muslin_problem *problem);
+
+struct muslin_plan_case {
+    uint32_t size;
+    uint32_t flags;
+    int64_t parent;      /* row of the case of which this is a part; -1: the whole */
+    int64_t split;       /* rows split and split + 1 are its parts; 0: it is not split */
+    int64_t worths;      /* row whose worths prove its bound: itself, or one that it is a part of */
+    int64_t least;       /* bound of this case by those, before its parts are looked at */
+    int64_t wanted;      /* what sets this case apart (not of the whole): `wanted` of the ways first_way .. last_way */
+    int64_t first_way;
+    int64_t last_way;
+    int64_t plan_size;   /* -1: so many strips, panels or pieces of stock; else so many of this size in them, and
+                            first_way = last_way */
+    int32_t at_least;    /* 1: at least `wanted`, 0: at most */
+    int32_t pad;
+};
+/* Cases of the proof: each either is split into two that leave nothing out, or has a bound not below the plan's. Time
+ * follows the cases. Example: the whole, then at most 3 strips of 9 1/2 in, then at least 4. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_plan_case *rows,
+                                              size_t row_size, size_t capacity, size_t *count,
+                                              struct muslin_problem *problem);
+
+struct muslin_plan_worth {
+    uint32_t size;
+    uint32_t flags;
+    int64_t plan_size;   /* the size of which each piece is worth it, -1: not a size */
+    int64_t of_case;     /* ... else the case whose condition is, for each of what it counts; -1: not a case */
+    int64_t stock;       /* ... else the row of stock: each piece used costs so much more, worth being 0 or less */
+    int64_t worth;       /* over *scale, of the cost; 0 or more of sizes and at_least, 0 or less of at
+                            most */
+};
+/* The worths that prove a case, one for each size, each condition on the way to the case, and each stock. A thing of a
+ * way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and stock add.
+ * Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the plan - 1), up.
+ * *scale: worths are over it. MUSLIN_ERR_INDEX: no such case, or one without worths of its own. Time follows the
+ * result. Example: a square of 5 1/2 in is worth 6/7 in of cloth, when seven fit. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,
+                                               struct muslin_plan_worth *rows, size_t row_size, size_t capacity,
+                                               size_t *count, int64_t *scale, struct muslin_problem *problem);
+
+struct muslin_plan_checked {
+    uint32_t size;
+    uint32_t flags;
+    int64_t cost;       /* of the plan, added up anew */
+    int64_t least;      /* the bound, proved anew */
+    int64_t cases;      /* cases looked at */
+    int64_t fault;      /* 0: all is well; else what is wrong first: enum muslin_plan_fault */
+    int64_t at;         /* in which row of places, strips or cases */
+};
+enum muslin_plan_fault {
+    MUSLIN_FAULT_MISSING = 1,  /* fewer pieces of a size than are wanted */
+    MUSLIN_FAULT_OVERFULL = 2, /* a strip holds more than its room, or pieces overlap */
+    MUSLIN_FAULT_TOO_HIGH = 3, /* a piece is higher than its strip, or lies as it may not */
+    MUSLIN_FAULT_COST = 4,     /* the cost is not what the strips add up to */
+    MUSLIN_FAULT_GAP = 5,      /* two cases do not make up the one that they split */
+    MUSLIN_FAULT_BOUND = 6     /* worths do not prove what they are said to prove */
+};
+/* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
+ * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than
+ * 2^40 steps. Time: cases x ways x what fits in a strip. Example: fault = 0 of every plan that muslin_cutplan_create()
+ * makes. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_plan_checked *out,
+                                              struct muslin_problem *problem);
+
+#ifdef __cplusplus
+}
+#endif
+
+#endif

@@ -1,0 +1,41 @@
+/* cutplan_knapsack.h - the pieces that are worth most in one strip.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_CUTPLAN_KNAPSACK_H
+#define MUSLIN_CUTPLAN_KNAPSACK_H
+
+#include "cutplan_inside.h"
+
+/* A size on offer. Worth and room are such that worth x room stays below 2^62. */
+struct msl_item {
+    int64_t taken;  /* by each piece */
+    int64_t run_in; /* once, before the first */
+    int64_t worth;  /* of each piece, 1 or more */
+    int32_t most;   /* pieces, 1 or more */
+    int32_t size;
+};
+
+/* What lies in the strip so far: `copies` of an item beside what lies in the state `from`. */
+struct msl_state {
+    int64_t taken;
+    int64_t worth;
+    int32_t from; /* -1: nothing */
+    int16_t item;
+    int16_t copies;
+};
+
+struct msl_knapsack {
+    struct msl_state *states; /* room for most_states */
+    int32_t most_states;
+    int32_t used;
+    int64_t steps; /* work done, ever */
+};
+
+/* The most that pieces in `room` can be worth, and which they are: their counts, by item, in `counts`. Items are put in
+ * the order of their worth per length. Only what is worth more than `beat` counts: without such a filling returns beat
+ * and leaves counts alone. *bound is what no filling passes; above what is returned only where the states did not
+ * suffice. */
+int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t count, int64_t room, int64_t beat,
+                     int32_t *counts, int64_t *bound);
+
+#endif
