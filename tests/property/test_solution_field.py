@@ -145,7 +145,10 @@ def test_edges_name_their_seams(request):
                 assert (here.x == there.x and here.x.ticks in (0, size.finished_width.ticks) or
                         here.y == there.y and here.y.ticks in (0, size.finished_height.ticks))
             else:
-                rises = (there.x.ticks - here.x.ticks) * (there.y.ticks - here.y.ticks) >= 0
+                steps = there.x.ticks - here.x.ticks, there.y.ticks - here.y.ticks
+                if max(map(abs, steps)) < 2:
+                    continue  # which way it runs is lost
+                rises = steps[0] * steps[1] >= 0
                 across = [point.x.ticks - (point.y.ticks if rises else -point.y.ticks) for point in (here, there)]
                 ends.setdefault((here.seam, rises), []).extend(across)
     columns, rows = request[:2]
