@@ -2870,6 +2870,11 @@ class muslin_diagonal_spec(ctypes.Structure):
         ("side_fabric", ctypes.c_int64),
         ("corner_fabric", ctypes.c_int64),
         ("set_off", ctypes.c_int64),
+        ("sash", ctypes.c_int64),
+        ("sash_fabric", ctypes.c_int64),
+        ("cornerstone", ctypes.c_int64),
+        ("layout", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
     ]
 
 

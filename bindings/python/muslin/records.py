@@ -5844,7 +5844,11 @@ class DiagonalSpec(Spec):
     rows: r, so (initially 1)
     side_fabric: of the setting triangles (initially 0)
     corner_fabric: (initially 0)
-    set_off: f: blocks float this far inside the edge; 0: they touch it (initially 0)
+    set_off: f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and SASH_INNER (initially 0)
+    sash: w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER (initially 0)
+    sash_fabric: 0 in PLAIN, in no other layout (initially 0)
+    cornerstone: its fabric; 0: as the sashes; 0 in PLAIN (initially 0)
+    layout: enum muslin_point_layout (initially PointLayout.PLAIN)
     """
 
     _kind = structs.muslin_diagonal_spec
@@ -5855,6 +5859,10 @@ class DiagonalSpec(Spec):
     side_fabric: Id = 0
     corner_fabric: Id = 0
     set_off: Id = 0
+    sash: Id = 0
+    sash_fabric: Id = 0
+    cornerstone: Id = 0
+    layout: Optional[PointLayout] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "columns", self.columns)
@@ -5862,11 +5870,17 @@ class DiagonalSpec(Spec):
         put(struct, "side_fabric", self.side_fabric)
         put(struct, "corner_fabric", self.corner_fabric)
         put(struct, "set_off", self.set_off)
+        put(struct, "sash", self.sash)
+        put(struct, "sash_fabric", self.sash_fabric)
+        put(struct, "cornerstone", self.cornerstone)
+        put(struct, "layout", self.layout)
 
     @classmethod
     def _read(cls, struct: Any) -> "DiagonalSpec":
         return cls(columns=int(struct.columns), rows=int(struct.rows), side_fabric=int(struct.side_fabric),
-                   corner_fabric=int(struct.corner_fabric), set_off=int(struct.set_off))
+                   corner_fabric=int(struct.corner_fabric), set_off=int(struct.set_off), sash=int(struct.sash),
+                   sash_fabric=int(struct.sash_fabric), cornerstone=int(struct.cornerstone),
+                   layout=PointLayout(struct.layout))
 
 
 @dataclass(frozen=True)
@@ -6175,7 +6189,7 @@ class Misfit:
     """struct muslin_misfit, muslin/solution.h
 
     node: in which they meet
-    first: child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting triangle
+    first: child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting triangle or a sash on point
     second
     first_size: finished length of its edge; of ALLOWANCE its allowance, -1 where mixed
     second_size
@@ -6241,7 +6255,8 @@ class Cut:
     again: enum muslin_cut_again
     gives: pieces from each: pieces = count x gives
     grain: enum muslin_grain
-    hand: 1, or 2 for mirrored ones
+    hand: 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the square
+        one, rises to the right
     angle: degrees, as in struct muslin_unit_piece
     region: of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0
     warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
@@ -6379,12 +6394,14 @@ class Outline:
     fabric
     corners: counter-clockwise
     region: of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the
-        top, bottom, left, then corners upper left, lower right, upper right, lower left; piece from 1 of rows: those
-        given, then the left and the right half-triangle of each row; 1 of a patch
+        top, bottom, left, then corners upper left, lower right, upper right, lower left; then, cut off at the edge,
+        sashes that stand in the turned frame at the top, right, bottom, left, those that lie at the right, bottom, top,
+        left, or cornerstones so; piece from 1 of rows: those given, then the left and the right half-triangle of each
+        row; 1 of a patch
     quarter_turns: how its print lies: clockwise
     mirrored: 1 when it is a mirror image: left for right first, then turned
     on_point: 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that lies in another,
-        where two eighths are a quarter)
+        where two eighths are a quarter), or a sash cut off at its edge
     """
 
     node: Id
