@@ -71,110 +71,95 @@ void msl_meet_in_pinwheel(struct msl_nesting *nesting, uint32_t node)
 
 /* ---- on point --------------------------------------------------------------------------------------------------- */
 
-/* A field in its turned frame, where all is upright: u to the right, v up. Seams are numbered as solution_diagonal.c
- * says. */
+/* A field in its turned frame, where all is upright: u to the right, v up. */
 struct field {
     uint32_t node;
-    uint32_t pad;
-    int64_t columns;
-    int64_t rows;
-    int64_t blocks;
-    muslin_len block;
-    struct msl_rank *ranks; /* parts by v, then by u */
+    uint32_t uprights;      /* seams within rows, which come first */
+    uint64_t n;
+    struct msl_rank *ranks; /* its seams within rows and its parts by row, then from the left, a seam before the part at
+                               its right: seams by their numbers, then parts */
 };
 
-static struct field field_of(const struct muslin_pressing_plan *plan, uint32_t node)
+static int is_upright(const struct field *field, const struct msl_rank *rank)
 {
-    const int32_t *args = msl_node_args(plan->solution->quilt, node);
-    struct field field = { node, 0, args[DIAGONAL_COLUMNS], args[DIAGONAL_ROWS], msl_parts(plan->solution, node), 0,
-                           NULL };
-    field.block = msl_size_of(plan->solution, (uint32_t)args[DIAGONAL_BLOCKS])->width;
-    return field;
+    return rank->row < field->uprights;
 }
 
-/* The seam at the right of a block that ends its row, before a setting triangle; -1: a corner's. */
-static int64_t seam_after(const struct field *field, int64_t block)
+static int64_t part_of(const struct field *field, const struct msl_rank *rank)
 {
-    const int64_t column = block % field->columns;
-    const int64_t row = block / field->columns;
-    if (row < field->rows - 1)
-        return field->blocks - 1 + row;
-    return column < field->columns - 1 ? field->blocks - 1 + field->rows - 1 + column : -1;
+    return (int64_t)rank->row - field->uprights;
 }
 
-/* Below the row at v = b B. */
-static int64_t seam_below(const struct field *field, int64_t b)
+/* Between a part and the one at its left in its row. */
+static void meet_neighbours(struct msl_nesting *nesting, const struct field *field, const struct msl_rank *upright)
 {
-    return field->blocks - 1 + field->rows - 1 + field->columns - 1 + field->columns - 1 - b;
-}
-
-/* Between a block and the one at its left in its row. */
-static void meet_neighbours(struct msl_nesting *nesting, const struct field *field, uint32_t left, uint32_t right)
-{
-    const struct msl_part part = msl_part(nesting->plan->solution, field->node, right);
-    struct msl_line line = line_of(nesting, field->node, right - 1);
-    line.seam = (struct msl_seam){ part.x, part.y, part.x, part.y + field->block, 0, 0, 0 };
+    const struct msl_upright at = msl_diagonal_upright(nesting->plan->solution, field->node, upright->row);
+    struct msl_line line = line_of(nesting, field->node, upright->row);
+    line.seam = (struct msl_seam){ at.u, at.from, at.u, at.to, 0, 0, 0 };
     line.on_point = 1;
-    msl_take_ends(nesting, &nesting->low, field->node, left, MSL_RIGHT, 0);
-    msl_take_ends(nesting, &nesting->high, field->node, right, MSL_LEFT, 0);
+    msl_take_ends(nesting, &nesting->low, field->node, part_of(field, upright - 1), MSL_RIGHT, 0);
+    msl_take_ends(nesting, &nesting->high, field->node, part_of(field, upright + 1), MSL_LEFT, 0);
     msl_meet_gathered(nesting, &line);
 }
 
-/* A seam between two pieces of a row, where it ends on the rows' seams. */
+/* A seam within a row, where it ends on the line above the row or the one below. */
 static void add_upright(struct msl_nesting *nesting, struct msl_rows *into, const struct field *field, int64_t number,
-                        muslin_len at)
+                        muslin_len v)
 {
-    const struct msl_end end = { at, 0, msl_pressed(nesting->plan, field->node)->first_seam + (uint32_t)number, 0, 0, 0,
-                                 { 0 } };
-    msl_add_end(nesting, into, &end);
+    const struct msl_upright at = msl_diagonal_upright(nesting->plan->solution, field->node, number);
+    const struct msl_end end = { at.u, 0, msl_pressed(nesting->plan, field->node)->first_seam + (uint32_t)number, 0, 0,
+                                 0, { 0 } };
+    if (at.from == v || at.to == v)
+        msl_add_end(nesting, into, &end);
 }
 
-/* Ends on one side of a row: those of its blocks and of the seams between its pieces. */
+/* Ends on one side of a row, at v: those of its parts and of the seams between its pieces. */
 static void gather_row(struct msl_nesting *nesting, const struct field *field, uint64_t first, uint64_t end,
-                       enum msl_edge edge)
+                       enum msl_edge edge, muslin_len v)
 {
     struct msl_rows *into = edge == MSL_BOTTOM ? &nesting->high : &nesting->low;
     for (uint64_t i = first; i < end; i++) {
-        const uint32_t k = field->ranks[i].row;
-        if (k > 0)
-            add_upright(nesting, into, field, k - 1, field->ranks[i].second);
-        msl_take_ends(nesting, into, field->node, k, edge, 0);
+        if (is_upright(field, &field->ranks[i]))
+            add_upright(nesting, into, field, field->ranks[i].row, v);
+        else
+            msl_take_ends(nesting, into, field->node, part_of(field, &field->ranks[i]), edge, 0);
     }
-    const struct msl_rank *last = &field->ranks[end - 1];
-    const int64_t after = seam_after(field, last->row);
-    if (after >= 0)
-        add_upright(nesting, into, field, after, last->second + field->block);
 }
 
+/* Between the row from `high` on and the one below it, from `low` on, by their seam of this number. */
 static void meet_rows(struct msl_nesting *nesting, const struct field *field, uint64_t low, uint64_t high,
-                      uint64_t end)
+                      uint64_t end, uint32_t number)
 {
     const muslin_len v = field->ranks[high].first;
-    struct msl_line line = line_of(nesting, field->node, (uint32_t)seam_below(field, v / field->block));
+    struct msl_line line = line_of(nesting, field->node, number);
     line.seam = (struct msl_seam){ 0, v, 1, v, 0, 0, 0 };
     line.on_point = 1;
-    gather_row(nesting, field, low, high, MSL_TOP);
-    gather_row(nesting, field, high, end, MSL_BOTTOM);
+    gather_row(nesting, field, low, high, MSL_TOP, v);
+    gather_row(nesting, field, high, end, MSL_BOTTOM, v);
     msl_meet_gathered(nesting, &line);
 }
 
 static uint64_t end_of_row(const struct field *field, uint64_t first)
 {
     uint64_t end = first + 1;
-    while (end < (uint64_t)field->blocks && field->ranks[end].first == field->ranks[first].first)
+    while (end < field->n && field->ranks[end].first == field->ranks[first].first)
         end++;
     return end;
 }
 
+/* Rows from the lower left: the last seam between rows is the first that is met, before the four of the corners. */
 static void meet_in_field(struct msl_nesting *nesting, const struct field *field)
 {
+    uint32_t number = msl_own_seams(nesting->plan, field->node) - 4;
     uint64_t before = 0;
-    for (uint64_t first = 0; nesting->check->status == MUSLIN_OK && first < (uint64_t)field->blocks;) {
+    for (uint64_t first = 0; nesting->check->status == MUSLIN_OK && first < field->n; number--) {
         const uint64_t end = end_of_row(field, first);
-        for (uint64_t i = first + 1; i < end; i++)
-            meet_neighbours(nesting, field, field->ranks[i - 1].row, field->ranks[i].row);
+        for (uint64_t i = first + 1; i + 1 < end; i++)
+            if (is_upright(field, &field->ranks[i]) && !is_upright(field, &field->ranks[i - 1]) &&
+                !is_upright(field, &field->ranks[i + 1]))
+                meet_neighbours(nesting, field, &field->ranks[i]);
         if (first > 0)
-            meet_rows(nesting, field, before, first, end);
+            meet_rows(nesting, field, before, first, end, number);
         before = first;
         first = end;
     }
@@ -183,18 +168,22 @@ static void meet_in_field(struct msl_nesting *nesting, const struct field *field
 void msl_meet_on_point(struct msl_nesting *nesting, uint32_t node)
 {
     const struct muslin_pressing_plan *plan = nesting->plan;
-    struct field field = field_of(plan, node);
-    const uint64_t room = 2 * (uint64_t)field.blocks;
-    field.ranks = msl_scratch(nesting->check, &plan->allocator, room, sizeof field.ranks[0]);
+    const uint32_t uprights = (uint32_t)msl_diagonal_uprights(plan->solution, node);
+    struct field field = { node, uprights, uprights + (uint64_t)msl_parts(plan->solution, node), NULL };
+    field.ranks = msl_scratch(nesting->check, &plan->allocator, 2 * field.n, sizeof field.ranks[0]);
     if (field.ranks == NULL)
         return;
-    for (uint32_t k = 0; k < field.blocks; k++) {
-        const struct msl_part part = msl_part(plan->solution, node, k);
+    for (uint32_t k = 0; k < uprights; k++) {
+        const struct msl_upright at = msl_diagonal_upright(plan->solution, node, k);
+        field.ranks[k] = (struct msl_rank){ at.row, at.u, 0, k };
+    }
+    for (uint32_t k = uprights; k < field.n; k++) {
+        const struct msl_part part = msl_part(plan->solution, node, k - uprights);
         field.ranks[k] = (struct msl_rank){ part.y, part.x, 0, k };
     }
-    msl_sort(field.ranks, field.ranks + field.blocks, (uint64_t)field.blocks, NULL, NULL);
+    msl_sort(field.ranks, field.ranks + field.n, field.n, NULL, NULL);
     meet_in_field(nesting, &field);
-    msl_scratch_free(&plan->allocator, field.ranks, room, sizeof field.ranks[0]);
+    msl_scratch_free(&plan->allocator, field.ranks, 2 * field.n, sizeof field.ranks[0]);
 }
 
 /* ---- 60 degree rows --------------------------------------------------------------------------------------------- */

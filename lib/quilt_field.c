@@ -29,20 +29,96 @@ static void want_blocks(struct msl_check *check, const struct muslin_diagonal_sp
     msl_want_between(check, MUSLIN_ARG_CHILDREN, (int64_t)n, blocks, blocks);
 }
 
+/* An id where the layout asks for one, 0 where it has none. */
+static void want_given(struct msl_check *check, int32_t argument, muslin_id id, int is_asked_for)
+{
+    if (check->status == MUSLIN_OK && (id != 0) != is_asked_for)
+        msl_fail(check, MUSLIN_ERR_RANGE, argument, id, is_asked_for);
+}
+
+/* As muslin_setting_point() has it: where something is cut at the edge itself, nothing floats. */
+static void want_layout(struct msl_check *check, const struct muslin_diagonal_spec *in)
+{
+    const int sashed = in->layout != MUSLIN_POINT_PLAIN;
+    msl_want_choice(check, MUSLIN_ARG_SETTING_LAYOUT, in->layout, MUSLIN_POINT_PLAIN, MUSLIN_POINT_SASH_INNER);
+    msl_want_pad(check, in->pad);
+    want_given(check, MUSLIN_ARG_SASH_WIDTH, in->sash, sashed);
+    if (in->layout == MUSLIN_POINT_SASH_CUT || in->layout == MUSLIN_POINT_SASH_INNER)
+        want_given(check, MUSLIN_ARG_SET_OFF, in->set_off, 0);
+    check->at = 2;
+    want_given(check, MUSLIN_ARG_FABRIC, in->sash_fabric, sashed);
+    check->at = 3;
+    if (!sashed)
+        want_given(check, MUSLIN_ARG_FABRIC, in->cornerstone, 0);
+    check->at = 0;
+}
+
+/* What members that share a name name, told apart by their place; id 0 stays 0 where it may. */
+static int32_t named(struct msl_check *check, const struct muslin_quilt *quilt, int32_t sort, int64_t at, muslin_id id,
+                     int may_be_none)
+{
+    const int32_t argument = sort == MUSLIN_ID_FABRIC ? MUSLIN_ARG_FABRIC : MUSLIN_ARG_MEASURE;
+    check->at = at;
+    uint32_t number = may_be_none ? msl_want_id_or(check, quilt, sort, argument, id, 0)
+                                  : msl_want_id(check, quilt, sort, argument, id);
+    check->at = 0;
+    return (int32_t)number;
+}
+
+/* All but the blocks and what the sashes are made of. */
 static void put_diagonal(struct msl_check *check, const struct muslin_quilt *quilt, int32_t *args,
                          const struct muslin_diagonal_spec *in)
 {
     args[DIAGONAL_COLUMNS] = (int32_t)in->columns;
     args[DIAGONAL_ROWS] = (int32_t)in->rows;
+    args[DIAGONAL_LAYOUT] = in->layout;
+    args[DIAGONAL_SIDE_FABRIC] = named(check, quilt, MUSLIN_ID_FABRIC, 0, in->side_fabric, 0);
+    args[DIAGONAL_CORNER_FABRIC] = named(check, quilt, MUSLIN_ID_FABRIC, 1, in->corner_fabric, 0);
+    args[DIAGONAL_SASH_FABRIC] = named(check, quilt, MUSLIN_ID_FABRIC, 2, in->sash_fabric, 1);
+    args[DIAGONAL_CORNERSTONE] = named(check, quilt, MUSLIN_ID_FABRIC, 3, in->cornerstone, 1);
+    args[DIAGONAL_SET_OFF] = named(check, quilt, MUSLIN_ID_MEASURE, 0, in->set_off, 1);
+    args[DIAGONAL_SASH] = named(check, quilt, MUSLIN_ID_MEASURE, 1, in->sash, 1);
+    if (args[DIAGONAL_CORNERSTONE] == 0)
+        args[DIAGONAL_CORNERSTONE] = args[DIAGONAL_SASH_FABRIC];
+}
+
+/* Sashes are as long as the first block is wide. */
+static void add_sash_patches(struct msl_check *check, struct muslin_quilt *quilt, const int32_t *args,
+                             muslin_id first_block, uint32_t *patches)
+{
+    const uint32_t width = (uint32_t)args[DIAGONAL_SASH];
+    const uint32_t fabric = (uint32_t)args[DIAGONAL_SASH_FABRIC];
+    uint32_t block = msl_want_id(check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, first_block);
+    if (check->status != MUSLIN_OK)
+        return;
+    uint32_t length = msl_add_extent(check, quilt, block, MUSLIN_ACROSS);
+    patches[0] = msl_add_patch(check, quilt, fabric, length, width);
+    patches[1] = msl_add_patch(check, quilt, fabric, width, length);
+    patches[2] = msl_add_patch(check, quilt, (uint32_t)args[DIAGONAL_CORNERSTONE], width, width);
+}
+
+static uint32_t add_diagonal(struct msl_check *check, struct muslin_quilt *quilt, const int32_t *given,
+                             const muslin_id *blocks, uint32_t n)
+{
+    uint32_t patches[DIAGONAL_SASH_PATCHES] = { 0 };
+    const uint32_t more = given[DIAGONAL_LAYOUT] == MUSLIN_POINT_PLAIN ? 0 : DIAGONAL_SASH_PATCHES;
+    if (more > 0)
+        add_sash_patches(check, quilt, given, blocks[0], patches);
+    int32_t *args = msl_begin(check, quilt, DIAGONAL_BLOCKS + n + more);
+    if (args == NULL)
+        return 0;
+    for (uint32_t i = 0; i < DIAGONAL_BLOCKS; i++)
+        args[i] = given[i];
+    for (uint32_t i = 0; check->status == MUSLIN_OK && i < n; i++) {
+        check->at = i;
+        args[DIAGONAL_BLOCKS + i] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, blocks[i]);
+    }
+    if (check->status != MUSLIN_OK)
+        return 0;
     check->at = 0;
-    args[DIAGONAL_SIDE_FABRIC] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC,
-                                                      in->side_fabric);
-    check->at = 1;
-    args[DIAGONAL_CORNER_FABRIC] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC,
-                                                        in->corner_fabric);
-    check->at = 0;
-    args[DIAGONAL_SET_OFF] = (int32_t)msl_want_id_or(check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, in->set_off,
-                                                     0);
+    for (uint32_t i = 0; i < more; i++)
+        args[DIAGONAL_BLOCKS + n + i] = (int32_t)patches[i];
+    return msl_end_node(check, quilt, MUSLIN_NODE_DIAGONAL, DIAGONAL_BLOCKS + n + more);
 }
 
 muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct muslin_diagonal_spec *spec,
@@ -50,26 +126,19 @@ muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct mus
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_diagonal_spec in;
+    int32_t args[DIAGONAL_BLOCKS];
     msl_want_quilt(&check, quilt, out);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, DIAGONAL_SPEC_LEAST, 0, spec);
     msl_want_children(&check, blocks, n);
     if (check.status != MUSLIN_OK)
         return check.status;
     want_blocks(&check, &in, n);
-    struct msl_mark mark = msl_mark(quilt);
-    int32_t *args = msl_begin(&check, quilt, DIAGONAL_BLOCKS + (uint32_t)n);
-    if (args == NULL)
-        return check.status;
+    want_layout(&check, &in);
     put_diagonal(&check, quilt, args, &in);
-    for (size_t i = 0; check.status == MUSLIN_OK && i < n; i++) {
-        check.at = (int64_t)i;
-        args[DIAGONAL_BLOCKS + i] = (int32_t)msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, blocks[i]);
-    }
     if (check.status != MUSLIN_OK)
         return check.status;
-    check.at = 0;
-    uint32_t node = msl_end_node(&check, quilt, MUSLIN_NODE_DIAGONAL, DIAGONAL_BLOCKS + (uint32_t)n);
-    return msl_give_node(&check, quilt, mark, node, out);
+    struct msl_mark mark = msl_mark(quilt);
+    return msl_give_node(&check, quilt, mark, add_diagonal(&check, quilt, args, blocks, (uint32_t)n), out);
 }
 
 /* ---- rows of 60 degree pieces ----------------------------------------------------------------------------------- */

@@ -268,6 +268,10 @@ muslin_status muslin_quilt_read_diagonal(const struct muslin_quilt *quilt, musli
     found.side_fabric = fabric_id(quilt, args[DIAGONAL_SIDE_FABRIC]);
     found.corner_fabric = fabric_id(quilt, args[DIAGONAL_CORNER_FABRIC]);
     found.set_off = measure_id(quilt, args[DIAGONAL_SET_OFF]);
+    found.sash = measure_id(quilt, args[DIAGONAL_SASH]);
+    found.sash_fabric = fabric_id(quilt, args[DIAGONAL_SASH_FABRIC]);
+    found.cornerstone = fabric_id(quilt, args[DIAGONAL_CORNERSTONE]);
+    found.layout = args[DIAGONAL_LAYOUT];
     msl_write_struct(out, &found, sizeof found);
     return MUSLIN_OK;
 }

@@ -395,7 +395,7 @@ struct msl_children msl_measures_of(int32_t kind)
         measures = (struct msl_children){ SET_IN_WIDTHS, 4 };
         break;
     case MUSLIN_NODE_DIAGONAL:
-        measures = (struct msl_children){ DIAGONAL_SET_OFF, 1 };
+        measures = (struct msl_children){ DIAGONAL_SET_OFF, 2 };
         break;
     case MUSLIN_NODE_SIXTY:
         measures = (struct msl_children){ SIXTY_HEIGHT, 1 };

@@ -1,4 +1,4 @@
-/* solution_cuts_field.c - what fields that are not upright are cut from: setting triangles and 60 degree pieces.
+/* solution_cuts_field.c - what fields that are not upright are cut from: triangles, what the edge cuts, 60 degree rows.
  *
  * SPDX-License-Identifier: MIT */
 #include "solution_cuts.h"
@@ -33,37 +33,99 @@ static void cut_again(struct msl_solving *solving, struct muslin_cut *cut, int32
 
 /* ---- setting triangles ------------------------------------------------------------------------------------------ */
 
-void msl_cut_diagonal(struct msl_solving *solving, uint32_t node)
+static struct muslin_setting_point_spec point_spec(const struct muslin_solution *s, const int32_t *args)
 {
-    const struct muslin_solution *s = solving->solution;
-    const int32_t *args = msl_node_args(s->quilt, node);
-    const int64_t copies = msl_copies(&s->cut[node - 1]);
-    const struct muslin_rounding_spec rounding = rounding_of(s);
     struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct muslin_point point = { .size = sizeof point };
     spec.block = msl_size_of(s, (uint32_t)args[DIAGONAL_BLOCKS])->width;
     spec.columns = args[DIAGONAL_COLUMNS];
     spec.rows = args[DIAGONAL_ROWS];
+    spec.sash = args[DIAGONAL_SASH] == 0 ? 0 : msl_value_of(s, args[DIAGONAL_SASH]);
     spec.set_off = args[DIAGONAL_SET_OFF] == 0 ? 0 : msl_value_of(s, args[DIAGONAL_SET_OFF]);
     spec.allowance = msl_value_of(s, MSL_ALLOWANCE);
     spec.take_up = msl_value_of(s, MSL_TAKE_UP);
     spec.trim_room = trim_of(s);
     spec.side_add = s->spec.quarter_addition;
     spec.corner_add = s->spec.half_addition;
+    spec.layout = args[DIAGONAL_LAYOUT];
     spec.policy = s->spec.policy;
+    return spec;
+}
+
+/* Triangles from squares of this size. */
+static void cut_triangles(struct msl_solving *solving, struct muslin_cut square, muslin_len size, muslin_len surplus,
+                          int32_t again, int64_t needed)
+{
+    square.cut_width = square.cut_height = size;
+    square.surplus_width = square.surplus_height = surplus;
+    cut_again(solving, &square, again, needed);
+}
+
+/* Sashes that the edge cuts off, half of them mirror images of the others, lie upright in the turned frame: standing
+ * ones and lying ones of either hand, `each` of them. */
+static void cut_edge_sashes(struct msl_solving *solving, uint32_t node, const struct muslin_point *point, int lies,
+                            int32_t hand, int64_t each)
+{
+    const struct muslin_solution *s = solving->solution;
+    const uint32_t fabric = (uint32_t)msl_node_args(s->quilt, node)[DIAGONAL_SASH_FABRIC];
+    const muslin_len seam = msl_seam_of(s);
+    const struct msl_surd need = msl_surd_of(2 * point->sash_cut_length, seam, 2, 2);
+    const muslin_len surplus = point->edge_sash_cut_length - msl_surd_ceiling(&need);
+    for (int32_t mirrored = 0; mirrored <= MSL_TURN_MIRRORED; mirrored += MSL_TURN_MIRRORED) {
+        struct muslin_cut cut = msl_new_cut(s, node, fabric, MUSLIN_CUT_MITRED);
+        struct msl_counts copies = s->cut[node - 1];
+        for (int32_t turn = 0; turn < MSL_TURNS; turn++)
+            copies.of[turn] *= each;
+        cut.cut_width = lies ? point->edge_sash_cut_length : point->sash_cut_width;
+        cut.cut_height = lies ? point->sash_cut_width : point->edge_sash_cut_length;
+        cut.surplus_width = lies ? surplus : 0;
+        cut.surplus_height = lies ? 0 : surplus;
+        cut.hand = mirrored ? 3 - hand : hand;
+        cut.angle = 45;
+        cut.pieces = msl_count_turns(&cut, &copies, mirrored, msl_lay_cut(s, &cut));
+        cut.count = cut.pieces;
+        if (cut.pieces > 0)
+            msl_add_cut(solving, &cut);
+    }
+}
+
+/* Seen upwards from its square end, a standing one at the top or the bottom rises to the right, at the sides to the
+ * left; lying ones the other way round. */
+static void cut_sashes(struct msl_solving *solving, uint32_t node, const struct muslin_point *point)
+{
+    const int32_t *args = msl_node_args(solving->solution->quilt, node);
+    const int64_t across = 2 * ((int64_t)args[DIAGONAL_COLUMNS] - 1);
+    const int64_t down = 2 * ((int64_t)args[DIAGONAL_ROWS] - 1);
+    if (point->edge_sashes == 0)
+        return;
+    cut_edge_sashes(solving, node, point, 0, 1, across);
+    cut_edge_sashes(solving, node, point, 0, 2, down);
+    cut_edge_sashes(solving, node, point, 1, 2, across);
+    cut_edge_sashes(solving, node, point, 1, 1, down);
+}
+
+/* Whole sashes and cornerstones are patches of their own. */
+void msl_cut_diagonal(struct msl_solving *solving, uint32_t node)
+{
+    const struct muslin_solution *s = solving->solution;
+    const int32_t *args = msl_node_args(s->quilt, node);
+    const int64_t copies = msl_copies(&s->cut[node - 1]);
+    const struct muslin_rounding_spec rounding = rounding_of(s);
+    const struct muslin_setting_point_spec spec = point_spec(s, args);
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_point point = { .size = sizeof point };
     if (muslin_setting_point(&spec, &rounding, &rounding, &point, &problem) != MUSLIN_OK) {
         msl_fail_node(solving, node, &problem);
         return;
     }
-    struct muslin_cut side = msl_new_cut(s, node, (uint32_t)args[DIAGONAL_SIDE_FABRIC], MUSLIN_CUT_SETTING);
-    side.cut_width = side.cut_height = point.side_square_cut;
-    side.surplus_width = side.surplus_height = point.side_surplus;
-    cut_again(solving, &side, MUSLIN_AGAIN_TWICE, copies * point.side_triangles);
-    struct muslin_cut corner = msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNER_FABRIC], MUSLIN_CUT_SETTING);
-    corner.cut_width = corner.cut_height = point.corner_square_cut;
-    corner.surplus_width = corner.surplus_height = point.corner_surplus;
-    cut_again(solving, &corner, MUSLIN_AGAIN_ONCE, copies * point.corner_triangles);
+    cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_SIDE_FABRIC], MUSLIN_CUT_SETTING),
+                  point.side_square_cut, point.side_surplus, MUSLIN_AGAIN_TWICE, copies * point.side_triangles);
+    cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNER_FABRIC], MUSLIN_CUT_SETTING),
+                  point.corner_square_cut, point.corner_surplus, MUSLIN_AGAIN_ONCE, copies * point.corner_triangles);
+    if (point.edge_cornerstones > 0)
+        cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNERSTONE], MUSLIN_CUT_SETTING),
+                      point.edge_cornerstone_cut, point.edge_cornerstone_surplus, MUSLIN_AGAIN_TWICE,
+                      copies * point.edge_cornerstones);
+    cut_sashes(solving, node, &point);
 }
 
 /* ---- pieces of 60 degree rows ----------------------------------------------------------------------------------- */

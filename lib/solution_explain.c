@@ -1,7 +1,7 @@
 /* solution_explain.c - the sum that leads to a node's size.
  *
  * SPDX-License-Identifier: MIT */
-#include "solution_inside.h"
+#include "solution_diagonal.h"
 
 enum { TERM_LEAST = sizeof(struct muslin_term) };
 
@@ -156,12 +156,18 @@ static void explain_set_in(struct working *w)
         add_times(w, widths[along.last], 1);
 }
 
+/* All is rounded once, as a whole; of that the sashes are told what the blocks' diagonals leave. */
 static void explain_diagonal(struct working *w)
 {
+    const struct msl_field field = msl_field_of(w->solution, w->node);
     const int32_t set_off = w->args[DIAGONAL_SET_OFF];
-    const muslin_len beyond = set_off == 0 ? 0 : 2 * msl_value_of(w->solution, set_off);
-    add_term(w, MUSLIN_TERM_DIAGONAL, node_id(w, (uint32_t)w->args[DIAGONAL_BLOCKS]),
-             argument_along(w, DIAGONAL_COLUMNS, DIAGONAL_ROWS), size_along(w, w->node) - beyond);
+    const int64_t blocks = argument_along(w, DIAGONAL_COLUMNS, DIAGONAL_ROWS);
+    const muslin_len all = size_along(w, w->node) - 2 * field.set_off;
+    const int64_t sashes = msl_is_sashed(&field) ? blocks - 1 + field.outside / field.sash : 0;
+    const muslin_len of_blocks = sashes > 0 ? msl_nearest_point(0, blocks * field.block, 1) : all;
+    add_term(w, MUSLIN_TERM_DIAGONAL, node_id(w, (uint32_t)w->args[DIAGONAL_BLOCKS]), blocks, of_blocks);
+    if (sashes > 0)
+        add_measure(w, MUSLIN_TERM_DIAGONAL, w->args[DIAGONAL_SASH], sashes, all - of_blocks);
     if (set_off != 0)
         add_times(w, set_off, 2);
 }

@@ -129,7 +129,7 @@ muslin_len msl_allowances(const struct muslin_solution *solution, muslin_len fir
 /* A child where it lies: the lower left of its box, finished, in the finished node. In a field on point it lies in the
  * turned frame (on_point = 1), where it is upright: x and y are u and v, whole ticks from the left tip of the first
  * row's first block, u down to the right, v up to the right. msl_diagonal_point() brings any point of the frame, so any
- * corner in the child, into the field. See solution_diagonal.c. */
+ * corner in the child, into the field. See solution_diagonal.h. */
 struct msl_part {
     uint32_t node;
     int32_t turn;    /* of the child: 0 but in a turn */
@@ -156,6 +156,7 @@ void msl_turn_point(int32_t turn, muslin_len width, muslin_len height, muslin_le
 
 /* Corners of a piece, and room for those that trimming adds. */
 enum { MSL_RING_MOST = 40, MSL_RING_ROOM = 80 };
+enum { MSL_TURN_EIGHTH = MSL_TURNS };
 
 /* The outline of one piece, counter-clockwise, in its node. */
 struct msl_ring {
@@ -163,7 +164,7 @@ struct msl_ring {
     int32_t region;
     int32_t corners;
     int32_t exact;
-    int32_t turn;                /* of its print */
+    int32_t turn;                /* of its print; MSL_TURN_EIGHTH: upright in the turned frame of a field on point */
     muslin_len x[MSL_RING_ROOM];
     muslin_len y[MSL_RING_ROOM];
     int32_t seam[MSL_RING_ROOM]; /* along the edge that starts here: the (first) seam of the node, -1 its outside */
@@ -185,8 +186,8 @@ int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node);
 
 /* A seam of the node itself, by its finished ends in the node: it runs upwards, a level one to the right. `first` and
  * `second` are what it joins, numbered: own pieces, then parts; `first` is to the left of it, of a level one above. A
- * seam between two rows of a field on point names their first blocks, that of a corner the block it lies at, and one
- * between 60 degree rows the half-triangles at their left. */
+ * seam between two rows of a field on point names their first blocks, of a row of sashes its first one that lies, that
+ * of a corner the block or sash it lies at, and one between 60 degree rows the half-triangles at their left. */
 struct msl_seam {
     muslin_len from_x;
     muslin_len from_y;
@@ -269,6 +270,20 @@ void msl_diagonal_outline(const struct muslin_solution *solution, uint32_t node,
 int64_t msl_diagonal_seams(const struct muslin_solution *solution, uint32_t node);
 struct msl_seam msl_diagonal_seam(const struct muslin_solution *solution, uint32_t node, int64_t k);
 int64_t msl_diagonal_beside(const struct muslin_solution *solution, uint32_t node, int64_t k, enum msl_edge edge);
+int64_t msl_diagonal_parts(const struct muslin_solution *solution, uint32_t node);
+
+/* The seams within rows, at the left of what lies there: they come first, so many of them, before those between rows
+ * and those of the corners, which are four. */
+int64_t msl_diagonal_uprights(const struct muslin_solution *solution, uint32_t node);
+/* One of them in the turned frame: where it runs, and the lower side of its row; the leg of a triangle belongs to the
+ * row of blocks that it closes. */
+struct msl_upright {
+    muslin_len u;
+    muslin_len from;
+    muslin_len to;
+    muslin_len row;
+};
+struct msl_upright msl_diagonal_upright(const struct muslin_solution *solution, uint32_t node, int64_t k);
 
 void msl_sixty_size(struct msl_solving *solving, uint32_t node);
 int64_t msl_sixty_pieces(const struct muslin_solution *solution, uint32_t node);

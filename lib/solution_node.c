@@ -117,6 +117,8 @@ void msl_solve_node(struct msl_solving *solving, uint32_t node)
 int64_t msl_parts(const struct muslin_solution *solution, uint32_t node)
 {
     const struct msl_row *row = msl_node_row(solution->quilt, node);
+    if (row->kind == MUSLIN_NODE_DIAGONAL)
+        return msl_diagonal_parts(solution, node);
     return msl_children_of(row->kind, row->count).count;
 }
 

@@ -453,22 +453,42 @@ struct muslin_diagonal_spec {
     int64_t rows;             /* r, so */
     muslin_id side_fabric;    /* of the setting triangles */
     muslin_id corner_fabric;
-    muslin_id set_off;        /* f: blocks float this far inside the edge; 0: they touch it */
+    muslin_id set_off;        /* f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and
+                                 SASH_INNER */
+    muslin_id sash;           /* w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER */
+    muslin_id sash_fabric;    /* 0 in PLAIN, in no other layout */
+    muslin_id cornerstone;    /* its fabric; 0: as the sashes; 0 in PLAIN */
+    int32_t layout;           /* enum muslin_point_layout */
+    int32_t pad;              /* 0 */
 };
-/* One block, no set-off; the fabrics are still to be given. */
-#define MUSLIN_DIAGONAL_SPEC_INIT { sizeof(struct muslin_diagonal_spec), 0, 1, 1, 0, 0, 0 }
+/* One block, no set-off, no sashes; the fabrics are still to be given. */
+#define MUSLIN_DIAGONAL_SPEC_INIT { sizeof(struct muslin_diagonal_spec), 0, 1, 1, 0, 0, 0, 0, 0, 0, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *spec, uint32_t size);
 
 /* Blocks on point in diagonal rows, closed by setting triangles. `blocks` has the c x r main blocks row by row from the
  * top, then the (c - 1)(r - 1) alternates so, n in all. All are squares of one size B, which is checked when it is
  * solved. A block's top edge becomes its upper right one: it is turned clockwise by an eighth of a turn. Inside the
- * turned frame everything is exact; the outside is c B sqrt 2 + 2 f by r B sqrt 2 + 2 f, rounded once, to the nearest
- * tick. Triangles are cut as muslin_setting_point() says, as the solve's policy asks. Rows run down to the right; their
- * seams, and last those of the corners, are straight from edge to edge. So where blocks float, the seam below a row
- * runs on beyond the tips, between two triangles, and each is drawn as far as it is left. MUSLIN_ERR_RANGE for
- * MUSLIN_ARG_CHILDREN: another number of blocks; for MUSLIN_ARG_DEPTH: more than MUSLIN_POINT_DEPTH_MAX such fields
- * within each other. Source: geometry. Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
+ * turned frame everything is exact; the outside is as muslin_setting_point() has it for the layout, rounded once, to
+ * the nearest tick: in PLAIN c B sqrt 2 + 2 f by r B sqrt 2 + 2 f.
+ *   Pieces      Counts and cuts are those of muslin_setting_point(), as the solve's policy asks. Whole sashes and
+ *               cornerstones are patches, B by w, w by B and w by w, upright in the turned frame: three children more,
+ *               which follow the blocks. Triangles, and in SASH_INNER the sashes that end at the edge, are the field's
+ *               own pieces.
+ *   Rows        Rows run down to the right. Where there are sashes, they stand between the blocks of a row and in
+ *               SASH_OUTER and SASH_CUT also at its ends; a row of sashes and cornerstones lies between two rows of
+ *               blocks, and in those layouts beyond the first and the last one. Side triangles close rows of blocks. In
+ *               SASH_OUTER a triangle is as long as its row and one row of sashes are high: sew that one to the row
+ *               first. A triangle that would need one row of sashes where the triangle at the other end needs the other
+ *               one, which is where c and r differ by 2 or more, is set into its corner from mark to mark.
+ *   Seams       Seams of rows, and last those of the corners, are straight from edge to edge, and stop at the leg of a
+ *               triangle of SASH_OUTER. So where blocks float, the seam below a row runs on beyond the tips, between
+ *               two triangles, and each is drawn as far as it is left.
+ * MUSLIN_ERR_RANGE for MUSLIN_ARG_CHILDREN: another number of blocks; for MUSLIN_ARG_DEPTH: more than
+ * MUSLIN_POINT_DEPTH_MAX such fields within each other; for MUSLIN_ARG_SASH_WIDTH, MUSLIN_ARG_FABRIC (`at` 2 and 3) or
+ * MUSLIN_ARG_SET_OFF: an id where the layout has none, or none where it needs one. Solving fails with MUSLIN_ERR_RANGE
+ * for MUSLIN_ARG_BLOCK_WIDTH when blocks of SASH_INNER are not larger than w. Source: geometry. Example: 3 x 3 blocks
+ * and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct muslin_diagonal_spec *spec,
                                                const muslin_id *blocks, size_t n, muslin_id *out,
                                                struct muslin_problem *problem);
@@ -514,8 +534,8 @@ MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const st
  *
  * Whatever a quilt holds comes back as it was given, so that it can be listed, saved and made again. Ids are those of
  * the quilt that is read; 0 stands where nothing was given, but for the edges of a patch: the quilt's allowance comes
- * back by its own id. Specs are outputs here: their `size` is set before the call, and what is written can be given to
- * the call that made the part.
+ * back by its own id; and for cornerstones on point: so does the fabric of their sashes. Specs are outputs here: their
+ * `size` is set before the call, and what is written can be given to the call that made the part.
  *
  * To make a quilt again in an empty one, of the values that the first two measures have as allowance and take-up: its
  * fabrics, by number; then its nodes, by number, and before each of them, and after the last one, the measures that
@@ -589,8 +609,9 @@ MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, mus
                                            struct muslin_node *out, struct muslin_problem *problem);
 
 /* The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
- * left), repeats repeated: ask, then fill. Example: of a join of three equal patches, three times the same id.
- * Since 0.1. */
+ * left), repeats repeated: ask, then fill. Three that were not given follow the blocks of a field on point with sashes:
+ * its sash that lies (B wide), the one that stands, its cornerstone. Example: of a join of three equal patches, three
+ * times the same id. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
 

@@ -30,7 +30,7 @@ enum muslin_sewing_kind {
     MUSLIN_SEWING_TRIM = 6,      /* trimmed to size: nothing is sewn */
     MUSLIN_SEWING_PINWHEEL = 7,  /* a partial first seam, three whole ones, the first one finished */
     MUSLIN_SEWING_SET_IN = 8,    /* strips sewn from mark to mark, then the mitres */
-    MUSLIN_SEWING_DIAGONAL = 9,  /* diagonal rows, then rows to each other, corners last */
+    MUSLIN_SEWING_DIAGONAL = 9,  /* diagonal rows of blocks and of sashes, then rows to each other, corners last */
     MUSLIN_SEWING_SIXTY = 10     /* rows of 60 degree pieces, then rows to each other */
 };
 

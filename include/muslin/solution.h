@@ -160,7 +160,7 @@ struct muslin_misfit {
     uint32_t flags;
     muslin_id node;            /* in which they meet */
     int64_t first;             /* child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting
-                                  triangle */
+                                  triangle or a sash on point */
     int64_t second;
     muslin_len first_size;     /* finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
     muslin_len second_size;
@@ -191,9 +191,10 @@ enum muslin_cut_source {
     MUSLIN_CUT_SET_STRIP = 2,  /* a strip for strip sets, as long as its fabric's usable width */
     MUSLIN_CUT_UNIT = 3,       /* a piece of a unit's recipe */
     MUSLIN_CUT_TEMPLATE = 4,   /* a piece of the caller's own shape: the smallest upright rectangle round it as cut */
-    MUSLIN_CUT_SETTING = 5,    /* a square for setting triangles */
+    MUSLIN_CUT_SETTING = 5,    /* a square for setting triangles, or for cornerstones that the edge cuts in half */
     MUSLIN_CUT_SIXTY = 6,      /* a piece of a 60 degree row, cut from a strip */
-    MUSLIN_CUT_MITRED = 7      /* a strip with mitred ends, cut as a rectangle to its longest edge */
+    MUSLIN_CUT_MITRED = 7      /* a strip with mitred ends, cut as a rectangle to its longest edge; so is a sash on
+                                  point that ends at the edge, cut off at 45 degrees */
 };
 
 struct muslin_cut {
@@ -231,7 +232,8 @@ struct muslin_cut {
     int32_t again;             /* enum muslin_cut_again */
     int32_t gives;             /* pieces from each: pieces = count x gives */
     int32_t grain;             /* enum muslin_grain */
-    int32_t hand;              /* 1, or 2 for mirrored ones */
+    int32_t hand;              /* 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen
+                                  upwards from the square one, rises to the right */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its
                                   side; else 0 */
@@ -300,7 +302,8 @@ enum muslin_term_kind {
     MUSLIN_TERM_ALLOWANCE = 4,  /* allowance of an edge, from the measure `id` */
     MUSLIN_TERM_TAKE_UP = 5,    /* half the take-up `id`, of `times` edges, up to a tick */
     MUSLIN_TERM_TRIMMED = 6,    /* what is trimmed away, from the measure `id`; negative */
-    MUSLIN_TERM_DIAGONAL = 7,   /* `times` diagonals of the block `id`, rounded once */
+    MUSLIN_TERM_DIAGONAL = 7,   /* `times` diagonals of the block `id`, rounded once; then of squares as wide as the
+                                   sash `id`: what all together, rounded once, leave */
     MUSLIN_TERM_SIXTY = 8,      /* `times` half sides of a triangle of height `id`, rounded once */
     MUSLIN_TERM_DRAWN = 9,      /* the size of the caller's own drawing */
     MUSLIN_TERM_HALF = 10       /* half of the measure `id`: the height of geese */
@@ -334,12 +337,14 @@ struct muslin_outline {
     int64_t corners;         /* counter-clockwise */
     int32_t region;          /* of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the
                                 left, right from the top, bottom, left, then corners upper left, lower right, upper
-                                right, lower left; piece from 1 of rows: those given, then the left and the right
+                                right, lower left; then, cut off at the edge, sashes that stand in the turned frame at
+                                the top, right, bottom, left, those that lie at the right, bottom, top, left, or
+                                cornerstones so; piece from 1 of rows: those given, then the left and the right
                                 half-triangle of each row; 1 of a patch */
     int32_t quarter_turns;   /* how its print lies: clockwise */
     int32_t mirrored;        /* 1 when it is a mirror image: left for right first, then turned */
     int32_t on_point;        /* 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that
-                                lies in another, where two eighths are a quarter) */
+                                lies in another, where two eighths are a quarter), or a sash cut off at its edge */
 };
 
 struct muslin_outline_corner {

@@ -6,8 +6,11 @@ from fractions import Fraction
 from hypothesis import given
 from hypothesis import strategies as st
 
+import pytest
+
 import muslin
-from muslin_model.field import Diagonal, Sixty, area, nearest, rounded, widened
+from asking import Failed, ask
+from muslin_model.field import CUT, INNER, OUTER, Diagonal, Sashed, Sixty, area, nearest, rounded, widened
 from muslin_model.root2 import Root2, Root3
 
 FINISHED, RAW = 1, 2
@@ -142,7 +145,10 @@ def test_edges_name_their_seams(request):
                 assert (here.x == there.x and here.x.ticks in (0, size.finished_width.ticks) or
                         here.y == there.y and here.y.ticks in (0, size.finished_height.ticks))
             else:
-                rises = (there.x.ticks - here.x.ticks) * (there.y.ticks - here.y.ticks) >= 0
+                steps = there.x.ticks - here.x.ticks, there.y.ticks - here.y.ticks
+                if max(map(abs, steps)) < 2:
+                    continue  # which way it runs is lost
+                rises = steps[0] * steps[1] >= 0
                 across = [point.x.ticks - (point.y.ticks if rises else -point.y.ticks) for point in (here, there)]
                 ends.setdefault((here.seam, rises), []).extend(across)
     columns, rows = request[:2]
@@ -179,6 +185,173 @@ def test_seams_on_point(request, allowance, take_up):
     sewn = [block + 2 * allowance + take_up] * len(cells)
     sewn += [nearest(model.sewn(k, Fraction(2 * allowance + take_up, 2))) for k in range(columns + rows + 2)]
     assert sewn_of(solution, node) == [(len(sewn), sum(sewn), max(sewn))]
+
+
+# ---- with sashes ----------------------------------------------------------------------------------------------------
+
+@st.composite
+def sashed(draw):
+    """Sashes mostly narrower than the blocks."""
+    layout = draw(st.sampled_from([OUTER, CUT, INNER]))
+    block = draw(sizes.filter(lambda side: side > 1))
+    sash = draw(st.integers(1, block - 1) | st.integers(1, max(1, block // 4)))
+    if layout != INNER:
+        sash = draw(st.just(sash) | st.integers(1, 3 * block))
+    set_off = draw(st.just(0) | st.integers(0, block) | st.integers(0, 8 * block)) if layout == OUTER else 0
+    return layout, draw(st.integers(1, 5)), draw(st.integers(1, 5)), block, sash, set_off
+
+
+SIDE, CORNER, SASH, STONE, BLOCK = "side", "corner", "sash", "stone", "block"
+
+
+def solved_sashed(request, allowance, take_up, **solve):
+    layout, columns, rows, block, sash, set_off = request
+    quilt = muslin.Quilt(allowance=muslin.Length(allowance), take_up=muslin.Length(take_up))
+    fabrics = {name: quilt.fabric(name) for name in (SIDE, CORNER, SASH, STONE, BLOCK)}
+    side = quilt.fixed(muslin.Length(block))
+    patch = quilt.patch(fabric=fabrics[BLOCK], width=side, height=side)
+    blocks = [patch] * (columns * rows + (columns - 1) * (rows - 1))
+    off = {"set_off": quilt.fixed(muslin.Length(set_off))} if layout == OUTER else {}
+    field = quilt.diagonal(blocks, columns=columns, rows=rows, side_fabric=fabrics[SIDE],
+                           corner_fabric=fabrics[CORNER], sash=quilt.fixed(muslin.Length(sash)),
+                           sash_fabric=fabrics[SASH], cornerstone=fabrics[STONE], layout=muslin.PointLayout(layout),
+                           **off)
+    return muslin.Solution(quilt, field, **solve), field, fabrics
+
+
+@given(sashed(), seams, take_ups)
+def test_a_field_with_sashes(request, allowance, take_up):
+    model = Sashed(*request)
+    solution, node, _ = solved_sashed(request, allowance, take_up)
+    size = solution.size(node)
+    assert (size.finished_width.ticks, size.finished_height.ticks) == (nearest(model.width), nearest(model.height))
+    assert drawn(solution, node, FINISHED) == exactly(model.pieces + model.parts)
+    out = Fraction(2 * allowance + take_up, 2)
+    assert drawn(solution, node, RAW)[:len(model.pieces)] == exactly(widened(piece, out) for piece in model.pieces)
+    totals = solution.totals()
+    assert abs(totals.finished_area - totals.patch_area) <= totals.area_bound
+
+
+@given(sashed())
+def test_the_model_with_sashes_fills_the_field(request):
+    """As large as the field, all within it, and each of a size of its own."""
+    layout, columns, rows, block, sash, set_off = request
+    model = Sashed(*request)
+    assert all(area(polygon).sign() > 0 for polygon in model.pieces)
+    assert sum(map(area, model.pieces + model.parts), Root2(0)) == 2 * model.width * model.height
+    assert all(model.within(polygon) == polygon for polygon in model.parts)
+    if set_off == 0:
+        leg = {OUTER: block + sash, CUT: block, INNER: block - sash}[layout]
+        long_side = block + 2 * sash if layout == OUTER else block
+        sides = 2 * (columns + rows) - 4
+        assert all(area(piece) == leg * leg for piece in model.pieces[:sides])
+        assert all(2 * area(piece) == long_side * long_side for piece in model.pieces[sides:sides + 4])
+
+
+@given(sashed())
+def test_no_line_crosses_more_seams_with_sashes(request):
+    model = Sashed(*request)
+    solution, node, _ = solved_sashed(request, 2032, 0)
+    size = solution.size(node)
+    most = crossed(model.pieces + model.parts, 1), crossed(model.pieces + model.parts, 0)
+    stated = size.seams_across, size.seams_down
+    assert most <= stated and (request[-1] or request[3] < 500 or most == stated)
+
+
+def on_lines(point, model):
+    """u and v, times sqrt 2."""
+    x, y = (here - there for here, there in zip(point, model.point(0, 0)))
+    return x - y, x + y
+
+
+@given(sashed())
+def test_seams_with_sashes(request):
+    """Every edge of every piece names a seam or lies at the edge of the field; what names one seam lies on one line, and
+    on both sides of it the same stretch; the seam runs from end to end of that."""
+    model = Sashed(*request)
+    solution, node, _ = solved_sashed(request, 2032, 0)
+    stretches = {}
+    polygons = model.pieces + model.parts
+    outlines = list(solution.outlines(node, muslin.UnitStage.FINISHED))
+    for polygon, outline in zip(polygons, outlines):
+        if len(set(rounded(polygon))) < len(polygon):
+            return  # corners fall together
+        first = rounded(polygon).index((outline.corners[0].x.ticks, outline.corners[0].y.ticks))
+        polygon = polygon[first:] + polygon[:first]
+        for here, there, corner in zip(polygon, polygon[1:] + polygon[:1], outline.corners):
+            if corner.seam_node == 0:
+                assert any((a - b).sign() == 0 and (a - c).sign() == 0 for a, c, b in (
+                    (here[0], there[0], Root2(0)), (here[1], there[1], Root2(0)), (here[0], there[0], model.width),
+                    (here[1], there[1], model.height)))
+                continue
+            (u, v), (next_u, next_v) = on_lines(here, model), on_lines(there, model)
+            along_v = (u - next_u).sign() == 0
+            assert along_v or (v - next_v).sign() == 0
+            low, high = sorted([v, next_v] if along_v else [u, next_u], key=lambda number: number.ends())
+            rises = ((next_v - v) if along_v else (next_u - u)).sign()
+            key = (along_v, u.ends() if along_v else v.ends())
+            stretches.setdefault(corner.seam, {}).setdefault(key, {}).setdefault(rises, []).append((low, high))
+    ends = ends_of(solution, node)
+    assert sorted(stretches) == list(range(len(ends)))
+    for seam, lines in stretches.items():
+        assert len(lines) == 1
+        (along_v, _), sides = next(iter(lines.items()))
+        covered = [stretch(part) for part in sides.values()]
+        assert len(covered) == 2 and all((a - b).sign() == 0 for a, b in zip(*covered))
+        level = next(iter(lines))[1]
+        check_ends(model, ends[seam], along_v, level, covered[0])
+
+
+def stretch(parts):
+    """Without gaps."""
+    parts = sorted(parts, key=lambda part: part[0].ends())
+    assert all((a[1] - b[0]).sign() == 0 for a, b in zip(parts, parts[1:]))
+    return parts[0][0], parts[-1][1]
+
+
+def check_ends(model, ends, along_v, level, covered):
+    """Upwards: to larger v, or to smaller u."""
+    def place(at):
+        u, v = (level[0], float(at.a) + float(at.b) * 2**0.5)[::1 if along_v else -1]
+        x, y = (float(value.a) + float(value.b) * 2**0.5 for value in model.point(0, 0))
+        return x + (float(u) + float(v)) / 2, y + (float(v) - float(u)) / 2
+    low, high = map(place, covered if along_v else covered[::-1])
+    assert all(abs(found - wanted) <= 0.51 for found, wanted in zip(ends, low + high))
+
+
+@given(sashed(), seams.filter(bool), take_ups, st.integers(1, 3))
+def test_cuts_with_sashes(request, allowance, take_up, policy):
+    """As a setting on point has them, whole sashes and cornerstones too; what it refuses cannot be solved."""
+    layout, columns, rows, block, sash, set_off = request
+    cutting = {"grid": 1016, "tolerance": 0, "direction": 1}
+    spec = {"block": block, "columns": columns, "rows": rows, "sash": sash, "set_off": set_off, "allowance": allowance,
+            "take_up": take_up, "layout": layout, "policy": policy}
+    solve = {"policy": muslin.AllowancePolicy(policy), "grid": muslin.Length(1016)}
+    try:
+        wanted = ask("setting_point", spec, cutting, cutting)
+    except Failed:
+        with pytest.raises(muslin.MuslinError):
+            solved_sashed(request, allowance, take_up, **solve)
+        return
+    solution, node, fabrics = solved_sashed(request, allowance, take_up, **solve)
+    found = {}
+    for cut in solution.cuts():
+        name = next(name for name, fabric in fabrics.items() if fabric == cut.fabric)
+        key = name, int(cut.again), *sorted([cut.cut_width.ticks, cut.cut_height.ticks])
+        found[key] = found.get(key, 0) + cut.count
+    rows_wanted = [(SIDE, 3, "side_square_cut", "side_square_cut", "side_squares"),
+                   (CORNER, 2, "corner_square_cut", "corner_square_cut", "corner_squares"),
+                   (SASH, 1, "sash_cut_width", "sash_cut_length", "sashes"),
+                   (SASH, 1, "sash_cut_width", "edge_sash_cut_length", "edge_sashes"),
+                   (STONE, 1, "cornerstone_cut", "cornerstone_cut", "cornerstones"),
+                   (STONE, 3, "edge_cornerstone_cut", "edge_cornerstone_cut", "edge_cornerstone_squares")]
+    expected = {}
+    for name, again, one, other, count in rows_wanted:
+        if wanted[count]:
+            key = name, again, *sorted([wanted[one], wanted[other]])
+            expected[key] = expected.get(key, 0) + wanted[count]
+    expected[BLOCK, 1, wanted["alternate_cut"], wanted["alternate_cut"]] = wanted["blocks"] + wanted["alternates"]
+    assert found == expected
 
 
 # ---- rows of 60 degree pieces ---------------------------------------------------------------------------------------

@@ -8,7 +8,7 @@ from dataclasses import replace
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from muslin import Axis, Length, Press, PressingPlan, Quilt, Solution, UnitKind, UnitMethod, UnitStage
+from muslin import Axis, Length, PointLayout, Press, PressingPlan, Quilt, Solution, UnitKind, UnitMethod, UnitStage
 from muslin_model import tree as model
 from muslin_model.tree import (ACROSS, DOWN, Field, Join, Patch, Pinwheel, SetIn, Trim, Turn, Unit, joined, turned)
 
@@ -148,7 +148,7 @@ def magnified(tree, by):
         return tuple(map(larger, value)) if isinstance(value, tuple) else (
             value and value * by if isinstance(value, int) else magnified(value, by))
 
-    names = ("child", "children", "width", "height", "widths", "by", "corner", "set_off")
+    names = ("child", "children", "width", "height", "widths", "by", "corner", "set_off", "sash")
     return replace(tree, **{name: larger(getattr(tree, name)) for name in names if hasattr(tree, name)})
 
 
@@ -209,6 +209,9 @@ class Made:
     def lengths_of(self, names, values):
         return {name: self.length(value) for name, value in zip(names, values) if value}
 
+    def sashes_of(self, tree):
+        return {"sash": self.length(tree.sash), "sash_fabric": self.fabrics[0]} if tree.sash else {}
+
     def make(self, tree):
         quilt, parts = self.quilt, [self.ids[child] for child in model.children(tree)]
         names = ["left", "right", "top", "bottom"]
@@ -231,6 +234,7 @@ class Made:
         if isinstance(tree, Field):
             side, corner = (self.fabrics[f] for f in tree.fabrics)
             return quilt.diagonal(parts, columns=tree.columns, rows=tree.rows, side_fabric=side, corner_fabric=corner,
+                                  layout=PointLayout(tree.layout), **self.sashes_of(tree),
                                   **self.lengths_of(["set_off"], [tree.set_off]))
         strips = {f"{name}_fabric": self.fabrics[f] for name, f, w in zip(names, tree.fabrics, tree.widths) if w}
         return quilt.set_in(centre=parts[0], **strips, **self.lengths_of([f"{n}_width" for n in names], tree.widths))

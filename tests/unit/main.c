@@ -44,6 +44,7 @@
     X(solution_check_suite) \
     X(solution_drawn_suite) \
     X(solution_field_suite) \
+    X(solution_point_suite) \
     X(solution_round_suite) \
     X(sewing_suite) \
     X(scatter_suite) \

@@ -197,7 +197,14 @@ static void draw_diagonal(struct drawn *d)
     spec.rows = 2;
     spec.side_fabric = fabric(d);
     spec.corner_fabric = fabric(d);
-    spec.set_off = measure_or_none(d);
+    spec.layout = (int32_t)draw_from(&d->state, MUSLIN_POINT_PLAIN, MUSLIN_POINT_SASH_CUT);
+    if (spec.layout != MUSLIN_POINT_PLAIN) {
+        spec.sash = measure(d);
+        spec.sash_fabric = fabric(d);
+        spec.cornerstone = draw_from(&d->state, 0, 1) ? fabric(d) : 0;
+    }
+    if (spec.layout != MUSLIN_POINT_SASH_CUT)
+        spec.set_off = measure_or_none(d);
     ck_ok(muslin_quilt_diagonal(d->quilt, &spec, blocks, spec.columns == 2 ? 5 : 8, &id, NULL));
 }
 
@@ -446,6 +453,10 @@ static muslin_id diagonal_again(const struct copying *c, muslin_id id, const mus
     spec.side_fabric = there(c, spec.side_fabric);
     spec.corner_fabric = there(c, spec.corner_fabric);
     spec.set_off = there(c, spec.set_off);
+    spec.sash = there(c, spec.sash);
+    spec.sash_fabric = there(c, spec.sash_fabric);
+    spec.cornerstone = there(c, spec.cornerstone);
+    n -= spec.layout == MUSLIN_POINT_PLAIN ? 0 : 3; /* its sashes and cornerstone follow the blocks */
     ck_ok(muslin_quilt_diagonal(c->to, &spec, children, n, &made, NULL));
     return made;
 }
@@ -453,11 +464,11 @@ static muslin_id diagonal_again(const struct copying *c, muslin_id id, const mus
 static muslin_id node_again(const struct copying *c, muslin_id id)
 {
     struct muslin_node node = { .size = sizeof node };
-    muslin_id children[CHILDREN];
+    muslin_id children[CHILDREN + 3];
     muslin_id made = 0;
     size_t n = 0;
     ck_ok(muslin_quilt_node(c->from, id, &node, NULL));
-    ck_ok(muslin_quilt_children(c->from, id, children, CHILDREN, &n, NULL));
+    ck_ok(muslin_quilt_children(c->from, id, children, CHILDREN + 3, &n, NULL));
     all_there(c, children, n);
     switch (node.kind) {
     case MUSLIN_NODE_PATCH:

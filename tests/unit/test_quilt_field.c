@@ -32,6 +32,7 @@ struct work {
     muslin_id plain;
     muslin_id blocks[BLOCKS];
     struct muslin_diagonal_spec diagonal;
+    struct muslin_diagonal_spec sashed;
     struct muslin_sixty_spec sixty;
     struct muslin_sixty_piece_spec pieces[PIECES + 1];
     size_t n;
@@ -56,6 +57,11 @@ static void begin_work(void)
     w->diagonal.side_fabric = w->s.blue;
     w->diagonal.corner_fabric = w->s.white;
     w->diagonal.set_off = w->s.two;
+    w->sashed = w->diagonal;
+    w->sashed.layout = MUSLIN_POINT_SASH_OUTER;
+    w->sashed.sash = w->s.two;
+    w->sashed.sash_fabric = w->s.blue;
+    w->sashed.cornerstone = w->s.white;
     w->sixty = sixty;
     w->sixty.cells = CELLS;
     w->sixty.rows = 2;
@@ -169,6 +175,80 @@ START_TEST(a_field_on_point_has_its_ranges)
     ck_status(muslin_quilt_diagonal(NULL, &at_work.diagonal, at_work.blocks, BLOCKS, &out, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_diagonal(at_work.s.quilt, &at_work.diagonal, at_work.blocks, SIZE_MAX, &out, NULL),
               MUSLIN_ERR_RANGE);
+    end_work();
+}
+END_TEST
+
+START_TEST(sashes_on_point_have_their_layouts)
+{
+    begin_work();
+    const muslin_id two = at_work.s.two;
+    const struct refusal plain[] = {
+        REFUSAL(muslin_diagonal_spec, layout, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SETTING_LAYOUT),
+        REFUSAL(muslin_diagonal_spec, layout, 5, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SETTING_LAYOUT),
+        REFUSAL(muslin_diagonal_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        REFUSAL(muslin_diagonal_spec, sash, two, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH),
+        REFUSAL(muslin_diagonal_spec, sash_fabric, at_work.s.blue, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_diagonal_spec, cornerstone, at_work.s.blue, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
+    };
+    ck_each_refused(make_diagonal, &at_work.diagonal, sizeof at_work.diagonal, plain, COUNT_OF(plain));
+    const struct refusal sashed[] = {
+        REFUSAL(muslin_diagonal_spec, sash, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH),
+        REFUSAL(muslin_diagonal_spec, sash, at_work.s.blue, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE),
+        REFUSAL(muslin_diagonal_spec, sash_fabric, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_diagonal_spec, sash_fabric, two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_diagonal_spec, cornerstone, two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
+    };
+    ck_each_refused(make_diagonal, &at_work.sashed, sizeof at_work.sashed, sashed, COUNT_OF(sashed));
+    ck_spec_is_read(make_diagonal, &at_work.sashed, sizeof at_work.sashed);
+    struct muslin_diagonal_spec spec = at_work.sashed;
+    spec.cornerstone = two;
+    ck_assert_int_eq(refused(make_diagonal, &spec, MUSLIN_ERR_FOREIGN).at, 3);
+    spec.sash_fabric = 0;
+    ck_assert_int_eq(refused(make_diagonal, &spec, MUSLIN_ERR_RANGE).at, 2);
+    for (int32_t layout = MUSLIN_POINT_SASH_CUT; layout <= MUSLIN_POINT_SASH_INNER; layout++) {
+        spec = at_work.sashed;
+        spec.layout = layout;
+        struct muslin_problem problem = refused(make_diagonal, &spec, MUSLIN_ERR_RANGE);
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_SET_OFF);
+        ck_assert_int_eq(problem.limit, 0);
+    }
+    at_work.blocks[0] = at_work.s.blue;
+    ck_assert_int_eq(refused(make_diagonal, &at_work.sashed, MUSLIN_ERR_FOREIGN).argument, MUSLIN_ARG_NODE);
+    at_work.blocks[0] = at_work.square;
+    at_work.blocks[7] = at_work.s.blue; /* when the sashes are made already */
+    ck_assert_int_eq(refused(make_diagonal, &at_work.sashed, MUSLIN_ERR_FOREIGN).at, 7);
+    end_work();
+}
+END_TEST
+
+/* Three patches follow the blocks; without a fabric of their own cornerstones are of that of the sashes. */
+START_TEST(sashes_on_point_are_patches)
+{
+    begin_work();
+    muslin_id field = 0;
+    muslin_id again = 0;
+    muslin_id children[BLOCKS + 3];
+    size_t count = 0;
+    const muslin_id length = extent_of(at_work.s.quilt, at_work.square, MUSLIN_ACROSS);
+    const muslin_id two = at_work.s.two;
+    ck_ok(make_diagonal(&at_work.sashed, &field, NULL));
+    ck_ok(make_diagonal(&at_work.sashed, &again, NULL));
+    ck_assert_int_eq(again, field);
+    ck_ok(muslin_quilt_children(at_work.s.quilt, field, children, BLOCKS + 3, &count, NULL));
+    ck_assert_uint_eq(count, BLOCKS + 3);
+    ck_assert_int_eq(memcmp(children, at_work.blocks, sizeof at_work.blocks), 0);
+    ck_assert_int_eq(children[BLOCKS], patch_of(at_work.s.quilt, at_work.s.blue, length, two));
+    ck_assert_int_eq(children[BLOCKS + 1], patch_of(at_work.s.quilt, at_work.s.blue, two, length));
+    ck_assert_int_eq(children[BLOCKS + 2], patch_of(at_work.s.quilt, at_work.s.white, two, two));
+    struct muslin_diagonal_spec found = { .size = sizeof found };
+    ck_ok(muslin_quilt_read_diagonal(at_work.s.quilt, field, &found, NULL));
+    ck_assert_int_eq(memcmp(&found, &at_work.sashed, sizeof found), 0);
+    at_work.sashed.cornerstone = 0;
+    ck_ok(make_diagonal(&at_work.sashed, &again, NULL));
+    ck_assert_int_ne(again, field);
+    ck_ok(muslin_quilt_read_diagonal(at_work.s.quilt, again, &found, NULL));
+    ck_assert_int_eq(found.cornerstone, at_work.s.blue);
     end_work();
 }
 END_TEST
@@ -313,7 +393,7 @@ START_TEST(four_fields_may_lie_within_each_other)
 }
 END_TEST
 
-static void ck_every_allocation(made_call *call, const void *spec)
+static void ck_every_allocation(made_call *call, const void *spec, int64_t nodes)
 {
     const struct muslin_part_counts before = counts_of(at_work.s.quilt);
     muslin_id out = 0;
@@ -328,7 +408,7 @@ static void ck_every_allocation(made_call *call, const void *spec)
         ck_same_parts(at_work.s.quilt, &before);
     }
     fail_at(&at_work.s, 0);
-    ck_assert_int_eq(counts_of(at_work.s.quilt).nodes, before.nodes + 1);
+    ck_assert_int_eq(counts_of(at_work.s.quilt).nodes, before.nodes + nodes);
 }
 
 /* Fills the quilt until its stores of arguments and of nodes are all but full. */
@@ -343,15 +423,22 @@ static void fill_stores(void)
 START_TEST(every_allocation_may_fail)
 {
     begin_work();
-    ck_every_allocation(make_diagonal, &at_work.diagonal);
+    ck_every_allocation(make_diagonal, &at_work.diagonal, 1);
     end_work();
     begin_work();
-    ck_every_allocation(make_sixty, &at_work.sixty);
+    ck_every_allocation(make_sixty, &at_work.sixty, 1);
+    end_work();
+    begin_work();
+    ck_every_allocation(make_diagonal, &at_work.sashed, 3); /* the cornerstone is there already */
     end_work();
     begin_work();
     fill_stores();
-    ck_every_allocation(make_sixty, &at_work.sixty);
-    ck_every_allocation(make_diagonal, &at_work.diagonal);
+    ck_every_allocation(make_diagonal, &at_work.sashed, 3); /* the cornerstone is there already */
+    end_work();
+    begin_work();
+    fill_stores();
+    ck_every_allocation(make_sixty, &at_work.sixty, 1);
+    ck_every_allocation(make_diagonal, &at_work.diagonal, 1);
     end_work();
 }
 END_TEST
@@ -362,6 +449,8 @@ Suite *quilt_field_suite(void)
     TCase *refusing = tcase_create("refused");
     tcase_add_test(refusing, specs_begin_as_stated);
     tcase_add_test(refusing, a_field_on_point_has_its_ranges);
+    tcase_add_test(refusing, sashes_on_point_have_their_layouts);
+    tcase_add_test(refusing, sashes_on_point_are_patches);
     tcase_add_test(refusing, rows_of_60_degree_pieces_have_their_ranges);
     tcase_add_test(refusing, a_rows_pieces_end_with_it);
     suite_add_tcase(suite, refusing);

@@ -83,7 +83,7 @@ static void make_inner_nodes(void)
 static void make_fields(void)
 {
     const struct muslin_diagonal_spec diagonal = { sizeof diagonal, 0, 3, 1, p.fabrics[1], p.fabrics[3],
-                                                   p.measures[11] };
+                                                   p.measures[11], 0, 0, 0, MUSLIN_POINT_PLAIN, 0 };
     const struct muslin_sixty_spec sixty = { sizeof sixty, 0, 3, 2, p.measures[5], p.fabrics[2], 2, 0 };
     struct muslin_sixty_piece_spec pieces[CELLS];
     for (size_t i = 0; i < CELLS; i++) {

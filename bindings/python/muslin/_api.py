@@ -2870,6 +2870,11 @@ class muslin_diagonal_spec(ctypes.Structure):
         ("side_fabric", ctypes.c_int64),
         ("corner_fabric", ctypes.c_int64),
         ("set_off", ctypes.c_int64),
+        ("sash", ctypes.c_int64),
+        ("sash_fabric", ctypes.c_int64),
+        ("cornerstone", ctypes.c_int64),
+        ("layout", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
     ]
 
 
@@ -3182,6 +3187,7 @@ class muslin_pressed_totals(ctypes.Structure):
         ("work", ctypes.c_int64),
         ("proven", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("turned", ctypes.c_int64),
     ]
 
 
@@ -3203,6 +3209,8 @@ class muslin_pressed_seam(ctypes.Structure):
         ("towards", ctypes.c_int32),
         ("other", ctypes.c_int32),
         ("preferred", ctypes.c_int32),
+        ("turn", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
     ]
 
 
@@ -3216,7 +3224,7 @@ class muslin_pressed_child(ctypes.Structure):
         ("child", ctypes.c_int64),
         ("place", ctypes.c_int64),
         ("other_way", ctypes.c_int32),
-        ("pad", ctypes.c_int32),
+        ("turn", ctypes.c_int32),
     ]
 
 

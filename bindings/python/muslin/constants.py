@@ -981,9 +981,11 @@ class CutSource(Choice):
     SET_STRIP = 2  # a strip for strip sets, as long as its fabric's usable width
     UNIT = 3  # a piece of a unit's recipe
     TEMPLATE = 4  # a piece of the caller's own shape: the smallest upright rectangle round it as cut
-    SETTING = 5  # a square for setting triangles
+    SETTING = 5  # a square for setting triangles, or for cornerstones that the edge cuts in half
     SIXTY = 6  # a piece of a 60 degree row, cut from a strip
-    MITRED = 7  # a strip with mitred ends, cut as a rectangle to its longest edge
+    # a strip with mitred ends, cut as a rectangle to its longest edge; so is a sash on point that ends at the edge, cut
+    # off at 45 degrees
+    MITRED = 7
 
 
 class TermKind(Choice):
@@ -995,7 +997,9 @@ class TermKind(Choice):
     ALLOWANCE = 4  # allowance of an edge, from the measure `id`
     TAKE_UP = 5  # half the take-up `id`, of `times` edges, up to a tick
     TRIMMED = 6  # what is trimmed away, from the measure `id`; negative
-    DIAGONAL = 7  # `times` diagonals of the block `id`, rounded once
+    # `times` diagonals of the block `id`, rounded once; then of squares as wide as the sash `id`: what all together,
+    # rounded once, leave
+    DIAGONAL = 7
     SIXTY = 8  # `times` half sides of a triangle of height `id`, rounded once
     DRAWN = 9  # the size of the caller's own drawing
     HALF = 10  # half of the measure `id`: the height of geese
@@ -1014,10 +1018,12 @@ class Press(Choice):
 class OtherWay(Choice):
     """enum muslin_other_way"""
 
-    NONE = 1  # no copy is pressed the other way
+    NONE = 1  # no copy is taken the other way
     PRESSED = 2  # press so many copies the other way
     SETS = 3  # cut them from strip sets of their own, pressed the other way
-    TURNED = 4  # turn segments end for end: they look the same
+    # press all alike and turn so many as a whole, by `turn` quarters: they look the same; segments of strip sets end
+    # for end
+    TURNED = 4
 
 
 class SewingKind(Choice):
@@ -1031,5 +1037,5 @@ class SewingKind(Choice):
     TRIM = 6  # trimmed to size: nothing is sewn
     PINWHEEL = 7  # a partial first seam, three whole ones, the first one finished
     SET_IN = 8  # strips sewn from mark to mark, then the mitres
-    DIAGONAL = 9  # diagonal rows, then rows to each other, corners last
+    DIAGONAL = 9  # diagonal rows of blocks and of sashes, then rows to each other, corners last
     SIXTY = 10  # rows of 60 degree pieces, then rows to each other

@@ -13,8 +13,8 @@ from ._length import Length, LengthLike, ticks_of
 from ._problem import call_telling
 from ._records import asked, asked_numbers, merged, paged, rows_of, words_out
 from ._values import Id, new, utf8, whole
-from .constants import (AllowancePolicy, Axis, Direction, Print, SeamPress, Sort, StripPiecing, Tip, UnitKind,
-                        UnitMethod, UnitStage)
+from .constants import (AllowancePolicy, Axis, Direction, PointLayout, Print, SeamPress, Sort, StripPiecing, Tip,
+                        UnitKind, UnitMethod, UnitStage)
 from .records import (CornerSpec, Cut, DiagonalSpec, JoinSpec, LogSpec, Misfit, Node, NodeSize, Outline, OutlineCorner,
                       PartCounts, PatchSpec, PinwheelSpec, PressedChild, PressedSeam, PressedTotals, PressingException,
                       PressingSpec, QuiltFabricSpec, QuiltReadShape, QuiltSashedSpec, QuiltSeam, QuiltSpec,
@@ -328,7 +328,8 @@ class Quilt(Handle):
 
     def diagonal(self, blocks: Integers, spec: Optional[DiagonalSpec] = None, *, columns: Optional[int] = None,
                  rows: Optional[int] = None, side_fabric: Optional[Id] = None, corner_fabric: Optional[Id] = None,
-                 set_off: Optional[Id] = None) -> Id:
+                 set_off: Optional[Id] = None, sash: Optional[Id] = None, sash_fabric: Optional[Id] = None,
+                 cornerstone: Optional[Id] = None, layout: Optional[PointLayout] = None) -> Id:
         """Blocks on point in diagonal rows, closed by setting triangles.
 
         Keywords: the members of DiagonalSpec, over those of spec.
@@ -336,7 +337,8 @@ class Quilt(Handle):
         muslin_quilt_diagonal() in muslin/quilt.h. Since 0.1.
         """
         wish = merged(DiagonalSpec, spec, columns=columns, rows=rows, side_fabric=side_fabric,
-                                          corner_fabric=corner_fabric, set_off=set_off)
+                                          corner_fabric=corner_fabric, set_off=set_off, sash=sash,
+                                          sash_fabric=sash_fabric, cornerstone=cornerstone, layout=layout)
         blocks_ = integers(blocks, "blocks")
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_diagonal", self._open(), ctypes.byref(wish), blocks_.numbers, blocks_.count,

@@ -5844,7 +5844,11 @@ class DiagonalSpec(Spec):
     rows: r, so (initially 1)
     side_fabric: of the setting triangles (initially 0)
     corner_fabric: (initially 0)
-    set_off: f: blocks float this far inside the edge; 0: they touch it (initially 0)
+    set_off: f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and SASH_INNER (initially 0)
+    sash: w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER (initially 0)
+    sash_fabric: 0 in PLAIN, in no other layout (initially 0)
+    cornerstone: its fabric; 0: as the sashes; 0 in PLAIN (initially 0)
+    layout: enum muslin_point_layout (initially PointLayout.PLAIN)
     """
 
     _kind = structs.muslin_diagonal_spec
@@ -5855,6 +5859,10 @@ class DiagonalSpec(Spec):
     side_fabric: Id = 0
     corner_fabric: Id = 0
     set_off: Id = 0
+    sash: Id = 0
+    sash_fabric: Id = 0
+    cornerstone: Id = 0
+    layout: Optional[PointLayout] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "columns", self.columns)
@@ -5862,11 +5870,17 @@ class DiagonalSpec(Spec):
         put(struct, "side_fabric", self.side_fabric)
         put(struct, "corner_fabric", self.corner_fabric)
         put(struct, "set_off", self.set_off)
+        put(struct, "sash", self.sash)
+        put(struct, "sash_fabric", self.sash_fabric)
+        put(struct, "cornerstone", self.cornerstone)
+        put(struct, "layout", self.layout)
 
     @classmethod
     def _read(cls, struct: Any) -> "DiagonalSpec":
         return cls(columns=int(struct.columns), rows=int(struct.rows), side_fabric=int(struct.side_fabric),
-                   corner_fabric=int(struct.corner_fabric), set_off=int(struct.set_off))
+                   corner_fabric=int(struct.corner_fabric), set_off=int(struct.set_off), sash=int(struct.sash),
+                   sash_fabric=int(struct.sash_fabric), cornerstone=int(struct.cornerstone),
+                   layout=PointLayout(struct.layout))
 
 
 @dataclass(frozen=True)
@@ -6175,7 +6189,7 @@ class Misfit:
     """struct muslin_misfit, muslin/solution.h
 
     node: in which they meet
-    first: child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting triangle
+    first: child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting triangle or a sash on point
     second
     first_size: finished length of its edge; of ALLOWANCE its allowance, -1 where mixed
     second_size
@@ -6241,7 +6255,8 @@ class Cut:
     again: enum muslin_cut_again
     gives: pieces from each: pieces = count x gives
     grain: enum muslin_grain
-    hand: 1, or 2 for mirrored ones
+    hand: 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the square
+        one, rises to the right
     angle: degrees, as in struct muslin_unit_piece
     region: of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0
     warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
@@ -6379,12 +6394,14 @@ class Outline:
     fabric
     corners: counter-clockwise
     region: of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the
-        top, bottom, left, then corners upper left, lower right, upper right, lower left; piece from 1 of rows: those
-        given, then the left and the right half-triangle of each row; 1 of a patch
+        top, bottom, left, then corners upper left, lower right, upper right, lower left; then, cut off at the edge,
+        sashes that stand in the turned frame at the top, right, bottom, left, those that lie at the right, bottom, top,
+        left, or cornerstones so; piece from 1 of rows: those given, then the left and the right half-triangle of each
+        row; 1 of a patch
     quarter_turns: how its print lies: clockwise
     mirrored: 1 when it is a mirror image: left for right first, then turned
     on_point: 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that lies in another,
-        where two eighths are a quarter)
+        where two eighths are a quarter), or a sash cut off at its edge
     """
 
     node: Id
@@ -6455,9 +6472,10 @@ class PressedTotals:
     alternating: exceptions when all is pressed in turn: every seam to its first piece, and joins take their second
         child the other way, their fourth, and so on, where none asks otherwise
     open: meetings left out, as a seam is pressed open
-    other_way: copies of nodes with seams of their own that are pressed the other way
+    other_way: copies of nodes with seams of their own that are the other way, pressed or turned
     work: steps taken
     proven: 1 when exceptions = least
+    turned: of those, copies that are turned and not pressed the other way
     """
 
     meetings: int
@@ -6468,12 +6486,13 @@ class PressedTotals:
     other_way: int
     work: int
     proven: bool
+    turned: int
 
     @classmethod
     def _read(cls, struct: Any) -> "PressedTotals":
         return cls(meetings=int(struct.meetings), exceptions=int(struct.exceptions), least=int(struct.least),
                    alternating=int(struct.alternating), open=int(struct.open), other_way=int(struct.other_way),
-                   work=int(struct.work), proven=bool(struct.proven))
+                   work=int(struct.work), proven=bool(struct.proven), turned=int(struct.turned))
 
 
 @dataclass(frozen=True)
@@ -6482,8 +6501,8 @@ class PressedSeam:
 
     node
     seam: number in its node
-    as_shown: copies of the node pressed so
-    other_way: copies pressed the other way
+    as_shown: copies of the node pressed so, also those in what is turned as a whole
+    other_way: copies taken the other way: by `other`, pressed or turned
     from_x: finished ends, in the node as it was made, from its lower left
     from_y
     to_x
@@ -6492,6 +6511,7 @@ class PressedSeam:
     towards: 1: towards its first piece (the left or upper one), 2: the second, 0: open
     other: enum muslin_other_way
     preferred: 1: as preferred, 2: against it, 0: no preference
+    turn: MUSLIN_OTHER_TURNED: quarter turns of the copies the other way; else 0
     """
 
     node: Id
@@ -6506,13 +6526,15 @@ class PressedSeam:
     towards: int
     other: OtherWay
     preferred: int
+    turn: int
 
     @classmethod
     def _read(cls, struct: Any) -> "PressedSeam":
         return cls(node=int(struct.node), seam=int(struct.seam), as_shown=int(struct.as_shown),
                    other_way=int(struct.other_way), from_x=Length(struct.from_x), from_y=Length(struct.from_y),
                    to_x=Length(struct.to_x), to_y=Length(struct.to_y), press=Press(struct.press),
-                   towards=int(struct.towards), other=OtherWay(struct.other), preferred=int(struct.preferred))
+                   towards=int(struct.towards), other=OtherWay(struct.other), preferred=int(struct.preferred),
+                   turn=int(struct.turn))
 
 
 @dataclass(frozen=True)
@@ -6524,17 +6546,19 @@ class PressedChild:
     place: ... which is its child of this number
     other_way: 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by
         what it is part of
+    turn: quarters by which the child is turned where it is the other way; 0: it is pressed
     """
 
     node: Id
     child: Id
     place: int
     other_way: bool
+    turn: int
 
     @classmethod
     def _read(cls, struct: Any) -> "PressedChild":
         return cls(node=int(struct.node), child=int(struct.child), place=int(struct.place),
-                   other_way=bool(struct.other_way))
+                   other_way=bool(struct.other_way), turn=int(struct.turn))
 
 
 @dataclass(frozen=True)

@@ -162,6 +162,120 @@ class Diagonal:
                     yield column + row + alternate, column - row
 
 
+# ---- blocks on point with sashes -----------------------------------------------------------------------------------
+
+OUTER, CUT, INNER = 2, 3, 4
+
+
+class Sashed:
+    """Blocks with sashes and cornerstones, laid out one by one and cut off at the edge; what is left over are the
+    triangles. `parts` and `pieces` are polygons in the order of the library."""
+
+    def __init__(self, layout, columns, rows, block, sash, set_off=0):
+        self.layout, self.columns, self.rows = layout, columns, rows
+        self.block, self.sash, self.set_off = block, sash, set_off
+        self.pitch = block + sash
+        self.gaps = {OUTER: 1, CUT: 0, INNER: -1}[layout]
+        self.width = (columns * block + (columns + self.gaps) * sash) * ROOT + 2 * set_off
+        self.height = (rows * block + (rows + self.gaps) * sash) * ROOT + 2 * set_off
+        self.field = [(Root2(0), Root2(0)), (self.width, Root2(0)), (self.width, self.height), (Root2(0), self.height)]
+        self.lay_parts()
+        self.pieces = self.triangles() + self.corners() + self.cut_off
+
+    def point(self, u, v):
+        """Measured from the left tip of the first block, which stands away from the left edge as far as all do."""
+        out = Fraction((1 + self.gaps) * self.sash, 2) * ROOT + self.set_off
+        top = self.height - out
+        tip = self.block * HALF * ROOT
+        return out + (u + v) * HALF * ROOT, top - tip + (v - u) * HALF * ROOT
+
+    def rectangle(self, u, v, width, height):
+        return [self.point(u + a * width, v + b * height) for a, b in ((0, 0), (1, 0), (1, 1), (0, 1))]
+
+    def within(self, polygon):
+        for height in (lambda p: p[0], lambda p: p[1], lambda p: self.width - p[0], lambda p: self.height - p[1]):
+            polygon = cut(polygon, height)[0] if polygon else []
+        return polygon
+
+    def mains(self):
+        return [(i + j, i - j) for j in range(self.rows) for i in range(self.columns)]
+
+    def alternates(self):
+        return [(i + j + 1, i - j) for j in range(self.rows - 1) for i in range(self.columns - 1)]
+
+    def sashes_of(self, a, b):
+        """Left, right, above, below."""
+        u, v, w, side = a * self.pitch, b * self.pitch, self.sash, self.block
+        return [(u - w, v, w, side), (u + side, v, w, side), (u, v + side, side, w), (u, v - w, side, w)]
+
+    def lay_parts(self):
+        """Whole ones, and what the edge cuts off by the side at which it does: those that stand, those that lie."""
+        p, w, side = self.pitch, self.sash, self.block
+        c, r = self.columns, self.rows
+        self.blocks = [(a * p, b * p, side, side) for a, b in self.mains() + self.alternates()]
+        hosts = self.alternates() if self.layout == INNER else self.mains()
+        sashes = [sash for a, b in hosts for sash in self.sashes_of(a, b)]
+        left = {(i, j): ((i + j) * p - w, (i - j) * p - w, w, w) for j in range(r) for i in range(c + 1)}
+        above = {(i, j): ((i + j) * p - w, (i - j) * p + side, w, w) for j in range(r + 1) for i in range(c)}
+        stones = [left[i, j] for j in range(r) for i in range(1, c)]
+        stones += [above[i, j] for j in range(1, r) for i in range(c)]
+        frame = [left[c, j] for j in range(r)] + [above[i, r] for i in range(c)]
+        frame += [above[i, 0] for i in range(c)] + [left[0, j] for j in range(r)]
+        if self.layout == OUTER:
+            stones += frame
+        self.whole = self.blocks + sashes + stones
+        self.parts = [self.rectangle(*part) for part in self.whole]
+        cut_off = frame if self.layout == CUT else self.edge_sashes() if self.layout == INNER else []
+        self.cut_off = [self.within(self.rectangle(*part)) for part in cut_off]
+
+    def edge_sashes(self):
+        """Beside the blocks at the edge, but not at the corners."""
+        last_column, last_row = self.columns - 1, self.rows - 1
+        def at(i, j, side):
+            return self.sashes_of(i + j, i - j)[side]
+        found = [at(k, 0, 0) for k in range(1, self.columns)] + [at(last_column, k, 1) for k in range(last_row)]
+        found += [at(k, last_row, 1) for k in range(last_column)] + [at(0, k, 0) for k in range(1, self.rows)]
+        found += [at(last_column, k, 2) for k in range(1, self.rows)]
+        found += [at(k, last_row, 3) for k in range(1, self.columns)]
+        return found + [at(k, 0, 2) for k in range(last_column)] + [at(0, k, 3) for k in range(last_row)]
+
+    def above_line(self, polygon, axis, at, sign):
+        """What lies beyond u (0) or v (1) = at, to larger (1) or smaller (-1) ones."""
+        def height(point):
+            x, y = point[0] - self.point(0, 0)[0], point[1] - self.point(0, 0)[1]
+            return ((x + y if axis else x - y) - at * ROOT) * sign
+        return cut(polygon, height)[0] if polygon else []
+
+    def ends(self):
+        """Lines at which the corners begin: u at the left, at the right, v above, below."""
+        w = 0 if self.layout == INNER else self.sash
+        c, r, p, side = self.columns, self.rows, self.pitch, self.block
+        return -w, (c + r - 2) * p + side + w, (c - 1) * p + side + w, (1 - r) * p - w
+
+    def corners(self):
+        left, right, above, below = self.ends()
+        middle = self.above_line(self.above_line(self.field, 1, above, -1), 1, below, 1)
+        return [self.above_line(middle, 0, left, -1), self.above_line(middle, 0, right, 1),
+                self.above_line(self.field, 1, above, 1), self.above_line(self.field, 1, below, -1)]
+
+    def triangles(self):
+        """Between two neighbours at the edge, as far as the seams of the corners and of the rows leave them."""
+        p, w, c, r = self.pitch, self.sash, self.columns, self.rows
+        left, right, above, below = self.ends()
+        between = self.field
+        for axis, at, sign in ((1, above, -1), (1, below, 1), (0, left, 1), (0, right, -1)):
+            between = self.above_line(between, axis, at, sign)
+
+        def part(u, u_sign, v, v_sign, other):
+            found = self.above_line(self.above_line(between, 0, u, u_sign), 1, v, v_sign)
+            return self.above_line(found, 1, other, -v_sign) if self.layout == OUTER else found
+        found = [part(k * p - w, -1, k * p, 1, (k + 1) * p) for k in range(1, c)]
+        found += [part((c + k) * p, 1, (c - 1 - k) * p, 1, (c - k) * p) for k in range(r - 1)]
+        found += [part((r + k) * p, 1, (k - r + 2) * p - w, -1, (k - r + 1) * p - w) for k in range(c - 1)]
+        found += [part(k * p - w, -1, (1 - k) * p - w, -1, -k * p - w) for k in range(1, r)]
+        return found
+
+
 # ---- rows of 60 degree pieces ---------------------------------------------------------------------------------------
 
 def hull(points):

@@ -11,8 +11,9 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import FrozenSet, Tuple
 
-from .tree import (ACROSS, Field, Join, Patch, Pinwheel, QUARTER_SQUARE, SetIn, Turn, Unit, children, corner, lowest,
-                   own_pieces, size, turn_point)
+from .field import Sashed
+from .tree import (ACROSS, Field, Join, Patch, Pinwheel, QUARTER_SQUARE, SetIn, Turn, Unit, children, corner, draw,
+                   lowest, own_pieces, size, turn_point)
 
 
 @dataclass(frozen=True)
@@ -167,6 +168,51 @@ def in_field(node, parts):
     return found
 
 
+def in_sashed(node, parts):
+    """The same from a drawing of its pieces: along u they are sewn within rows, a triangle along what it has beside it
+    at once; along v rows are sewn to rows."""
+    drawing = Sashed(node.layout, node.columns, node.rows, size(node.children[0])[0], node.sash)
+    origin = drawing.point(0, 0)
+    polygons = []
+    for polygon in drawing.parts + drawing.pieces:
+        steps = [(x - origin[0], y - origin[1]) for x, y in polygon]
+        polygons.append([((x - y).b, (x + y).b) for x, y in steps])
+    first_triangle = len(drawing.parts)
+    first_corner = first_triangle + 2 * (node.columns + node.rows) - 4
+    corners = range(first_corner, first_corner + 4)
+    stretches = defaultdict(list)
+    for (u, low, high), left, right in beside(polygons):
+        if left in corners or right in corners:
+            continue
+        triangle = [k for k in (left, right) if first_triangle <= k < first_corner]
+        stretches[u, triangle[0] if triangle else (left, right)] += [low, high]
+    upright = [own((node, u), (u, min(ends)), (u, max(ends))) for (u, _), ends in stretches.items()]
+    inner = [[seam.moved(lambda p: (p[0] + u, p[1] + v), lambda s: s) for seam in part]
+             for part, (u, v, _, _) in zip(parts, drawing.blocks)]
+    found = []
+    for level in {v for polygon in polygons[:first_triangle] for _, v in polygon}:
+        below, above = ([seam for seam in upright if pick(v for _, v in seam.ends) == level] for pick in (max, min))
+        for (_, v, _, side), seams in zip(drawing.blocks, inner):
+            below = below + (seams if v + side == level else [])
+            above = above + (seams if v == level else [])
+        found += across(along(0, level, -10**9, 10**9), below, above)
+    return found
+
+
+def beside(polygons):
+    """Where one lies left of another: ((u, from, to), left, right)."""
+    sides = defaultdict(lambda: ([], []))
+    for number, polygon in enumerate(polygons):
+        for (u, v), (next_u, next_v) in zip(polygon, polygon[1:] + polygon[:1]):
+            if u == next_u and v != next_v:
+                sides[u][v > next_v].append((min(v, next_v), max(v, next_v), number))
+    for u, (lefts, rights) in sides.items():
+        for low, high, left in lefts:
+            for from_, to, right in rights:
+                if max(low, from_) < min(high, to):
+                    yield (u, max(low, from_), min(high, to)), left, right
+
+
 # ---- all of it ------------------------------------------------------------------------------------------------------
 
 def carries(node):
@@ -204,7 +250,7 @@ def laid(node):
     if isinstance(node, Pinwheel):
         meetings += in_pinwheel(node, parts, seams)
     if isinstance(node, Field):
-        meetings += in_field(node, parts)
+        meetings += in_field(node, parts) if node.layout == 1 else in_sashed(node, parts)
     return sum(parts, seams), meetings
 
 
@@ -237,3 +283,44 @@ def fewest(meetings):
                 cost += count
         best = min(best, cost)
     return best
+
+
+# ---- turned ---------------------------------------------------------------------------------------------------------
+
+def turned_by(node, quarters):
+    """What turning the node does to a point of it, and to a step."""
+    wide, high = size(node)
+    turn = Turn(False, quarters, node)
+    x, y = lowest([turn_point(turn, point) for point in ((0, 0), (wide, high))])
+    return (lambda p: tuple(c - o for c, o in zip(turn_point(turn, p), (x, y)))), (lambda s: turn_point(turn, s))
+
+
+def looks_alike(node, quarters):
+    """Whether the pieces of a node, each with its fabric, lie where such pieces lay when it is turned."""
+    point, _ = turned_by(node, quarters)
+    rings = [(piece.fabric, [tuple(p) for p in piece.ring]) for piece in draw(node)]
+    return sorted((fabric, sorted(map(point, ring))) for fabric, ring in rings) == sorted(
+        (fabric, sorted(ring)) for fabric, ring in rings)
+
+
+def sewn(node, other, ways, turns, copies):
+    """The seams of one copy as they are pressed, `first` being the side to which that is, and the meetings in it that do
+    not nest. A copy that is taken the other way is turned by what `turns` says of its node, if anything: then nothing in
+    it is the other way. Counts the copies that are taken either way."""
+    copies[node][other] += 1
+    quarters = turns.get(node, 0) if other else 0
+    flipped = other and not quarters
+    parts, lumps = [], 0
+    for k, child in enumerate(children(node)):
+        seams, inner = sewn(child, flipped ^ (("place", node, k) in ways), ways, turns, copies)
+        parts.append(part_of(node, k, seams))
+        lumps += inner
+    seams = [seam.moved(lambda p: p, lambda s: tuple(-c for c in s) if (next(iter(seam.bits)) in ways) ^ flipped else s)
+             for seam in own_seams(node)]
+    met = in_join(node, parts) if isinstance(node, Join) else in_pinwheel(node, parts, seams) if isinstance(
+        node, Pinwheel) else []
+    seams = sum(parts, seams)
+    if quarters:
+        point, step = turned_by(node, quarters)
+        seams = [seam.moved(point, step) for seam in seams]
+    return seams, lumps + sum(same_side for _, same_side in met)

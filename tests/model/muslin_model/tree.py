@@ -78,6 +78,8 @@ class Field:
     children: Tuple  # blocks row by row, then alternates so
     set_off: int
     fabrics: Tuple
+    layout: int = 1  # plain, sashes outside, cut in half at the edge, inside alone
+    sash: int = 0
 
 
 def children(tree):
@@ -170,7 +172,9 @@ def size(tree):
         (cw, ch), (tw, th), (rw, rh), (bw, bh), (lw, lh) = sizes
         return max(tw + rw, lw + cw + rw, lw + bw), max(th + lh, th + ch + bh, rh + bh)
     if isinstance(tree, Field):
-        return tuple(nearest(Root2(2 * tree.set_off, n * sizes[0][0])) for n in (tree.columns, tree.rows))
+        beyond = (0, 0, 1, 0, -1)[tree.layout]
+        return tuple(nearest(Root2(2 * tree.set_off, n * sizes[0][0] + (n + beyond) * tree.sash))
+                     for n in (tree.columns, tree.rows))
     if isinstance(tree, Unit):
         return tree.width, tree.height or (tree.width // 2 if tree.kind == FLYING_GEESE else tree.width)
     return tree.width, tree.height
