@@ -118,6 +118,13 @@ static int asks_for_a_way(const struct muslin_pressing_plan *plan, uint32_t node
     return asks;
 }
 
+/* Whether someone wants the node's own pieces in their order. */
+static int keeps_order(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    const int32_t *args = msl_node_args(plan->solution->quilt, node);
+    return is_join(plan, node) && (args[JOIN_FLAGS] & (int32_t)MUSLIN_JOIN_KEEPS_ORDER) != 0;
+}
+
 /* What a node holds. Returns its own seams; nodes that the root does not hold have nothing. */
 static int64_t look_into(struct muslin_pressing_plan *plan, uint32_t node, int64_t *places)
 {
@@ -128,11 +135,14 @@ static int64_t look_into(struct muslin_pressing_plan *plan, uint32_t node, int64
     const int64_t seams = msl_seams(plan->solution, node);
     const int64_t parts = msl_parts(plan->solution, node);
     int carries = 0;
-    pressed->stiff = (uint8_t)asks_for_a_way(plan, node, seams);
+    pressed->asks = (uint8_t)asks_for_a_way(plan, node, seams);
+    pressed->stiff = pressed->asks;
+    pressed->ordered = (uint8_t)keeps_order(plan, node);
     for (int64_t k = 0; k < parts; k++) {
         const struct msl_pressed_node *part = msl_pressed(plan, msl_part(plan->solution, node, k).node);
         carries |= part->carries;
         pressed->stiff |= part->stiff;
+        pressed->ordered |= part->ordered;
     }
     pressed->carries = (uint8_t)(carries || seams > 0);
     if (carries)
@@ -192,8 +202,9 @@ static uint8_t in_turn(const struct muslin_pressing_plan *plan, uint32_t node, i
     return is_join(plan, node) && (k & 1) != 0;
 }
 
-/* Gives places their bits, from the root down: the first place that takes a node has none. A node is `turned` when, all
- * being pressed in turn, that first place takes it the other way. */
+/* Gives places their bits, from the root down: the first place that takes a node has none. A node is `reversed` when,
+ * all being pressed in turn, that first place takes it the other way. Of nodes whose way is asked for each place has a
+ * bit, if they may be turned. */
 static void give_bits(struct muslin_pressing_plan *plan)
 {
     plan->bits = plan->seams;
@@ -204,13 +215,15 @@ static void give_bits(struct muslin_pressing_plan *plan)
             const uint32_t number = msl_part(plan->solution, node, k).node;
             struct msl_pressed_node *part = msl_pressed(plan, number);
             uint32_t *bit = &plan->place_bit[msl_place_of(plan, node, k)];
+            const int is_held = part->stiff && plan->turnings == MSL_TURN_NO_HELD;
+            part->trimmed |= pressed->trimmed | (msl_kind_of(plan, node) == MUSLIN_NODE_TRIM);
             *bit = 0;
-            if (!part->carries || part->stiff)
+            if (!part->carries || is_held)
                 continue;
-            if (part->seen)
+            if (part->seen || part->stiff)
                 *bit = plan->bits++;
             else
-                part->turned = pressed->turned ^ in_turn(plan, node, k);
+                part->reversed = pressed->reversed ^ in_turn(plan, node, k);
             part->seen = 1;
         }
     }
@@ -224,12 +237,12 @@ static void press_in_turn(const struct muslin_pressing_plan *plan, uint8_t *ways
         const uint32_t seams = msl_own_seams(plan, node);
         const int64_t places = msl_own_places(plan, node);
         for (uint32_t k = 0; k < seams; k++)
-            ways[pressed->first_seam + k] = pressed->turned;
+            ways[pressed->first_seam + k] = pressed->reversed;
         for (int64_t k = 0; k < places; k++) {
             const uint32_t bit = plan->place_bit[msl_place_of(plan, node, k)];
             const struct msl_pressed_node *part = msl_pressed(plan, msl_part(plan->solution, node, k).node);
             if (bit != 0)
-                ways[bit] = in_turn(plan, node, k) ^ pressed->turned ^ part->turned;
+                ways[bit] = !part->stiff && (in_turn(plan, node, k) ^ pressed->reversed ^ part->reversed);
         }
     }
 }
@@ -276,22 +289,33 @@ static void ask_seams(struct muslin_pressing_plan *plan, uint32_t node)
 
 /* ---- what came out ---------------------------------------------------------------------------------------------- */
 
-/* How many copies of each node are taken either way. */
-static void count_ways(const struct muslin_pressing_plan *plan)
+void msl_count_parts_of(const struct muslin_pressing_plan *plan, uint32_t node)
 {
-    msl_pressed(plan, plan->nodes)->as_shown = plan->solution->spec.tops;
-    for (uint32_t node = plan->nodes; node > 0; node--) {
-        const struct msl_pressed_node *pressed = msl_pressed(plan, node);
-        const int64_t parts = msl_own_places(plan, node) > 0 ? msl_parts(plan->solution, node) : 0;
-        for (int64_t k = 0; k < parts; k++) {
-            const uint32_t number = carrying_part(plan, node, k);
-            if (number == 0)
-                continue;
-            struct msl_pressed_node *part = msl_pressed(plan, number);
-            const int other = plan->place_way[msl_place_of(plan, node, k)];
-            part->as_shown += other ? pressed->other_way : pressed->as_shown;
-            part->other_way += other ? pressed->as_shown : pressed->other_way;
-        }
+    const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+    const int64_t parts = msl_own_places(plan, node) > 0 ? msl_parts(plan->solution, node) : 0;
+    int64_t ways[2] = { pressed->as_shown, pressed->other_way };
+    if (pressed->turn != 0) {
+        ways[pressed->reversed] += ways[!pressed->reversed];
+        ways[!pressed->reversed] = 0;
+    }
+    for (int64_t k = 0; k < parts; k++) {
+        const uint32_t number = carrying_part(plan, node, k);
+        if (number == 0)
+            continue;
+        struct msl_pressed_node *part = msl_pressed(plan, number);
+        const int other = plan->place_way[msl_place_of(plan, node, k)];
+        part->as_shown += ways[other];
+        part->other_way += ways[!other];
+    }
+}
+
+void msl_begin_count(const struct muslin_pressing_plan *plan)
+{
+    for (uint32_t node = 1; node <= plan->nodes; node++) {
+        struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        pressed->as_shown = node == plan->nodes ? plan->solution->spec.tops : 0;
+        pressed->other_way = 0;
+        pressed->reversed = 0;
     }
 }
 
@@ -307,16 +331,46 @@ static int64_t against_wishes(const struct muslin_pressing_plan *plan, uint32_t 
     return against;
 }
 
-/* A node is shown as most of its copies are pressed. */
-static int is_better_turned(const struct muslin_pressing_plan *plan, uint32_t node)
+/* A node is shown as most of its copies are pressed, or as it is asked for. */
+static int is_better_reversed(const struct muslin_pressing_plan *plan, uint32_t node)
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+    if (msl_own_seams(plan, node) == 0 || pressed->stiff)
+        return 0;
     if (pressed->as_shown != pressed->other_way)
         return pressed->other_way > pressed->as_shown;
     return against_wishes(plan, node) > 0;
 }
 
-static void turn_seams(const struct muslin_pressing_plan *plan, uint32_t node)
+/* By how many quarters copies the other way are turned; 0: they are pressed. */
+static uint8_t turn_of(struct msl_nesting *nesting, uint32_t node)
+{
+    const struct msl_pressed_node *pressed = msl_pressed(nesting->plan, node);
+    if ((pressed->reversed ? pressed->as_shown : pressed->other_way) == 0)
+        return 0;
+    for (uint32_t i = pressed->first_turning; i < nesting->plan->node[node].first_turning; i++) {
+        struct msl_turning *turning = msl_turning_at(nesting, i);
+        if (turning->holds && msl_is_alike(nesting, turning))
+            return turning->turn;
+    }
+    return 0;
+}
+
+/* From the root down: what is turned as a whole leaves its parts as they are. */
+static void find_ways_shown(struct msl_nesting *nesting)
+{
+    struct muslin_pressing_plan *plan = nesting->plan;
+    msl_begin_count(plan);
+    for (uint32_t node = plan->nodes; node > 0; node--) {
+        struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        pressed->reversed = (uint8_t)is_better_reversed(plan, node);
+        pressed->turn = turn_of(nesting, node);
+        plan->is_broken |= pressed->asks && pressed->other_way > 0 && pressed->turn == 0;
+        msl_count_parts_of(plan, node);
+    }
+}
+
+static void reverse_seams(const struct muslin_pressing_plan *plan, uint32_t node)
 {
     struct msl_pressed_node *pressed = msl_pressed(plan, node);
     const int64_t as_shown = pressed->as_shown;
@@ -327,20 +381,16 @@ static void turn_seams(const struct muslin_pressing_plan *plan, uint32_t node)
         plan->seam[pressed->first_seam + k].way ^= 1;
 }
 
-static void show_the_most(const struct muslin_pressing_plan *plan)
+static void show_reversed(const struct muslin_pressing_plan *plan)
 {
     for (uint32_t node = 1; node <= plan->nodes; node++) {
-        struct msl_pressed_node *pressed = msl_pressed(plan, node);
-        pressed->turned = msl_own_seams(plan, node) > 0 && is_better_turned(plan, node);
-        if (pressed->turned)
-            turn_seams(plan, node);
-    }
-    for (uint32_t node = 1; node <= plan->nodes; node++) {
         const int64_t places = msl_own_places(plan, node);
+        if (msl_pressed(plan, node)->reversed)
+            reverse_seams(plan, node);
         for (int64_t k = 0; k < places; k++) {
             const struct msl_pressed_node *part = msl_pressed(plan, msl_part(plan->solution, node, k).node);
             if (part->carries)
-                plan->place_way[msl_place_of(plan, node, k)] ^= msl_pressed(plan, node)->turned ^ part->turned;
+                plan->place_way[msl_place_of(plan, node, k)] ^= msl_pressed(plan, node)->reversed ^ part->reversed;
         }
     }
 }
@@ -353,9 +403,13 @@ static int is_open(const struct muslin_pressing_plan *plan, uint32_t node)
 
 static void sum_up(struct muslin_pressing_plan *plan)
 {
-    for (uint32_t node = 1; node <= plan->nodes; node++)
-        if (msl_own_seams(plan, node) > 0 && !is_open(plan, node))
-            plan->totals.other_way += msl_pressed(plan, node)->other_way;
+    for (uint32_t node = 1; node <= plan->nodes; node++) {
+        const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        if (msl_own_seams(plan, node) == 0 || is_open(plan, node))
+            continue;
+        plan->totals.other_way += pressed->other_way;
+        plan->totals.turned += pressed->turn != 0 ? pressed->other_way : 0;
+    }
     plan->totals.proven = plan->totals.exceptions == plan->totals.least;
 }
 
@@ -375,7 +429,7 @@ void muslin_pressing_free(struct muslin_pressing_plan *plan)
 }
 
 static struct muslin_pressing_plan *begin_plan(struct msl_check *check, const struct muslin_solution *solution,
-                                               const struct muslin_pressing_spec *in)
+                                               const struct muslin_pressing_spec *in, int32_t turnings)
 {
     const struct muslin_allocator *a = &solution->allocator;
     static const struct muslin_pressing_plan none;
@@ -386,6 +440,7 @@ static struct muslin_pressing_plan *begin_plan(struct msl_check *check, const st
     plan->solution = solution;
     plan->allocator = *a;
     plan->spec = *in;
+    plan->turnings = turnings;
     plan->nodes = solution->root;
     plan->node = msl_scratch(check, a, (uint64_t)plan->nodes + 1, sizeof plan->node[0]);
     if (check->status == MUSLIN_OK)
@@ -402,32 +457,95 @@ static struct muslin_pressing_plan *begin_plan(struct msl_check *check, const st
     return plan;
 }
 
+static void end_nesting(struct msl_nesting *nesting)
+{
+    const struct muslin_allocator *a = &nesting->plan->allocator;
+    msl_free_rows(a, &nesting->rules, sizeof(struct msl_rule));
+    msl_free_rows(a, &nesting->terms, sizeof(uint32_t));
+    msl_free_rows(a, &nesting->sum, sizeof(uint32_t));
+    msl_free_rows(a, &nesting->turnings, sizeof(struct msl_turning));
+    msl_free_rows(a, &nesting->turned_ends, sizeof(struct msl_turned_end));
+    msl_free_rows(a, &nesting->turned_bits, sizeof(uint32_t));
+    msl_free_rows(a, &nesting->low, sizeof(struct msl_end));
+    msl_free_rows(a, &nesting->high, sizeof(struct msl_end));
+    msl_scratch_free(a, nesting->table, nesting->places, sizeof(uint32_t));
+}
+
 static void make_plan(struct msl_check *check, struct muslin_pressing_plan *plan)
 {
     const struct muslin_allocator *a = &plan->allocator;
     const struct msl_rows none = { NULL, 0, 0 };
-    struct msl_nesting nesting = { plan, check, none, none, none, none, none, none, none, NULL, 0 };
+    struct msl_nesting nesting = { plan, check, none, none, none, none, none, none, none, none, none, none, NULL, 0 };
     uint8_t *alternating = msl_scratch(check, a, plan->bits, 1);
     if (check->status == MUSLIN_OK) {
         press_in_turn(plan, alternating);
         msl_find_ends(&nesting);
         msl_find_meetings(&nesting);
+        if (plan->turnings == MSL_TURN_HELD_ALIKE)
+            msl_hold_turnings(&nesting);
         msl_free_rows(a, &nesting.ends, sizeof(struct msl_end));
         msl_free_rows(a, &nesting.taken, sizeof(struct msl_taken));
         msl_solve_rules(&nesting, alternating);
     }
     msl_scratch_free(a, alternating, plan->bits, 1);
-    msl_free_rows(a, &nesting.rules, sizeof(struct msl_rule));
-    msl_free_rows(a, &nesting.terms, sizeof(uint32_t));
-    msl_free_rows(a, &nesting.sum, sizeof(uint32_t));
-    msl_free_rows(a, &nesting.low, sizeof(struct msl_end));
-    msl_free_rows(a, &nesting.high, sizeof(struct msl_end));
-    msl_scratch_free(a, nesting.table, nesting.places, sizeof(uint32_t));
-    if (check->status != MUSLIN_OK)
-        return;
-    count_ways(plan);
-    show_the_most(plan);
-    sum_up(plan);
+    if (check->status == MUSLIN_OK) {
+        find_ways_shown(&nesting);
+        show_reversed(plan);
+        sum_up(plan);
+    }
+    end_nesting(&nesting);
+}
+
+/* A plan that takes nodes with asked seams the other way like this. Null after a failure. */
+static struct muslin_pressing_plan *plan_with(struct msl_check *check, const struct muslin_solution *solution,
+                                              const struct muslin_pressing_spec *in, int32_t turnings)
+{
+    struct muslin_pressing_plan *plan = begin_plan(check, solution, in, turnings);
+    if (check->status == MUSLIN_OK)
+        make_plan(check, plan);
+    if (check->status == MUSLIN_OK)
+        return plan;
+    muslin_pressing_free(plan);
+    return NULL;
+}
+
+/* The better of two plans, by the bound of the first; the other one goes. The work of both was done. */
+static struct muslin_pressing_plan *better_of(struct muslin_pressing_plan *plan, struct muslin_pressing_plan *other)
+{
+    const int is_better = !other->is_broken &&
+                          (plan->is_broken || other->totals.exceptions < plan->totals.exceptions);
+    struct muslin_pressing_plan *kept = is_better ? other : plan;
+    kept->has_turned = plan->has_turned;
+    kept->totals.work = plan->totals.work + other->totals.work;
+    kept->totals.least = plan->totals.least;
+    kept->totals.alternating = plan->totals.alternating;
+    kept->totals.proven = kept->totals.exceptions == kept->totals.least;
+    muslin_pressing_free(is_better ? plan : other);
+    return kept;
+}
+
+/* Where a better plan than this one can be: holds it against one that takes nodes with asked seams like this. */
+static struct muslin_pressing_plan *try_also(struct msl_check *check, struct muslin_pressing_plan *plan,
+                                             int32_t turnings)
+{
+    if (check->status != MUSLIN_OK || !plan->has_turned || (!plan->is_broken && plan->totals.proven))
+        return plan;
+    const struct muslin_pressing_spec in = plan->spec;
+    struct muslin_pressing_plan *other = plan_with(check, plan->solution, &in, turnings);
+    return check->status == MUSLIN_OK ? better_of(plan, other) : plan;
+}
+
+/* Whether a node with asked seams can be taken the other way hangs on how all in it is pressed, which is no sum of
+ * bits. So the first plan takes such nodes either way freely, and then looks whether the turnings that it needs hold.
+ * Every plan that there is, is among those it chooses from: its bound holds for all. Where its turnings hold and it
+ * reaches the bound, none is better. Else two other plans are tried: with all such nodes as they are, which always can
+ * be, and with all pressed so that they can be turned. Neither is called the best unless it reaches the bound. */
+static struct muslin_pressing_plan *best_plan(struct msl_check *check, const struct muslin_solution *solution,
+                                              const struct muslin_pressing_spec *in)
+{
+    struct muslin_pressing_plan *plan = plan_with(check, solution, in, MSL_TURN_HELD);
+    plan = try_also(check, plan, MSL_TURN_NO_HELD);
+    return try_also(check, plan, MSL_TURN_HELD_ALIKE);
 }
 
 muslin_status muslin_pressing_create(const struct muslin_solution *solution, const struct muslin_pressing_spec *spec,
@@ -447,9 +565,7 @@ muslin_status muslin_pressing_create(const struct muslin_solution *solution, con
     check.at = 0;
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_pressing_plan *plan = begin_plan(&check, solution, &in);
-    if (check.status == MUSLIN_OK)
-        make_plan(&check, plan);
+    struct muslin_pressing_plan *plan = best_plan(&check, solution, &in);
     if (check.status == MUSLIN_OK)
         *out = plan;
     else

@@ -102,9 +102,7 @@ static muslin_len beyond(const struct msl_size *size, const struct box *box, enu
     }
 }
 
-/* Whether an edge's left or lower end becomes the right or upper one by a turn. `edge` is the one before it, `after`
- * the one it comes to be. */
-static int is_reversed(int32_t turn, enum msl_edge edge, enum msl_edge after)
+int msl_is_reversed(int32_t turn, enum msl_edge edge, enum msl_edge after)
 {
     muslin_len x = edge == MSL_RIGHT;
     muslin_len y = edge == MSL_TOP;
@@ -140,7 +138,7 @@ void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t 
         return;
     const struct box box = box_of(plan->solution, &part);
     const enum msl_edge before = msl_edge_before(part.turn, edge);
-    const int reversed = is_reversed(part.turn, before, edge);
+    const int reversed = msl_is_reversed(part.turn, before, edge);
     const uint32_t bit = plan->place_bit[msl_place_of(plan, node, k)];
     const uint32_t n = child->first_end[before + 1] - child->first_end[before];
     for (uint32_t i = 0; nesting->check->status == MUSLIN_OK && i < n; i++) {
@@ -246,11 +244,21 @@ static void find_on_edge(struct msl_nesting *nesting, uint32_t node, enum msl_ed
     msl_sort_ends(nesting, &nesting->ends, first);
 }
 
+/* Parts that cannot be taken the other way after all leave their places no choice. */
+static void drop_choices(const struct muslin_pressing_plan *plan, uint32_t node)
+{
+    const int64_t places = msl_own_places(plan, node);
+    for (int64_t k = 0; k < places; k++)
+        if (!msl_pressed(plan, msl_part(plan->solution, node, k).node)->flips)
+            plan->place_bit[msl_place_of(plan, node, k)] = 0;
+}
+
 void msl_find_ends(struct msl_nesting *nesting)
 {
     struct muslin_pressing_plan *plan = nesting->plan;
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        drop_choices(plan, node);
         const int is_needed = pressed->carries && node != plan->nodes; /* nothing is sewn to the root */
         for (int edge = MSL_LEFT; edge < MSL_EDGES; edge++) {
             pressed->first_end[edge] = (uint32_t)nesting->ends.used;
@@ -258,5 +266,9 @@ void msl_find_ends(struct msl_nesting *nesting)
                 find_on_edge(nesting, node, (enum msl_edge)edge);
         }
         pressed->first_end[MSL_EDGES] = (uint32_t)nesting->ends.used;
+        pressed->first_turning = (uint32_t)nesting->turnings.used;
+        if (is_needed && nesting->check->status == MUSLIN_OK)
+            msl_find_turnings(nesting, node);
     }
+    plan->node[plan->nodes].first_turning = (uint32_t)nesting->turnings.used;
 }

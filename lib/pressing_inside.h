@@ -9,7 +9,12 @@
  *
  * Nothing changes when a node's own bits, those of its places and those of all places that take it are reversed
  * together. Therefore the first place of each node takes it as it is, and has no bit. So has every place of a node that
- * holds seams whose way is asked for. */
+ * holds seams whose way is asked for: such a node can be taken the other way only by turning it, or what it is made of.
+ *
+ * A node that looks the same when it is turned by g seems, from outside, to be pressed the other way when every end on
+ * its edges lies, after the turn, at one that is pressed the opposite way. That is one sum of bits for every end, a
+ * "turning" all together. Those of nodes whose way is asked for are a matter of exceptions, others a wish; see
+ * pressing.c for the bound. */
 #ifndef MUSLIN_PRESSING_INSIDE_H
 #define MUSLIN_PRESSING_INSIDE_H
 
@@ -36,10 +41,17 @@ struct msl_pressed_node {
     uint32_t first_seam;               /* of its own, in the plan's numbers */
     uint32_t first_place;              /* of its places that differ */
     uint32_t first_end[MSL_EDGES + 1]; /* of the ends on each edge, one edge after the other */
+    uint32_t first_turning;            /* that may come about */
     uint8_t carries;                   /* it holds seams, its own or its parts' */
-    uint8_t stiff;                     /* ... and the way of some is asked for */
+    uint8_t asks;                      /* the way of some of its own is asked for */
+    uint8_t stiff;                     /* ... or of some of its parts' */
+    uint8_t flips;                     /* it can be taken the other way, pressed or turned */
+    uint8_t ordered;                   /* it holds pieces whose order is labelled */
+    uint8_t trimmed;                   /* something is trimmed off what it is part of */
     uint8_t seen;                      /* it has its first place */
-    uint8_t turned;                    /* while comparing: its first copy is taken the other way */
+    uint8_t reversed;                  /* while comparing: its first copy is taken the other way; in the end: it is
+                                          shown so */
+    uint8_t turn;                      /* quarters by which its copies the other way are turned; 0: they are pressed */
 };
 
 /* Two seams that meet. */
@@ -55,6 +67,13 @@ struct msl_met {
     uint32_t odd; /* 1: nests when the rule's bits add up to an odd number */
 };
 
+/* How nodes may be taken the other way in which seams are held as asked. */
+enum msl_turnings {
+    MSL_TURN_NO_HELD,   /* not at all */
+    MSL_TURN_HELD,      /* as if all turnings held: there may be fewer exceptions than can be */
+    MSL_TURN_HELD_ALIKE /* with pressings such that all turnings hold, at any cost */
+};
+
 struct muslin_pressing_plan {
     const struct muslin_solution *solution;
     struct muslin_allocator allocator;
@@ -67,6 +86,10 @@ struct muslin_pressing_plan {
     struct msl_seam_way *seam;
     uint32_t *place_bit; /* of each place; 0: it has no choice */
     uint8_t *place_way;
+    int32_t turnings;    /* enum msl_turnings */
+    uint8_t has_turned;  /* 1: nodes with asked seams can be turned */
+    uint8_t is_broken;   /* 1: such a node is taken the other way, though no turning of it holds */
+    uint8_t pad[2];
     struct msl_rows met; /* struct msl_met; in the end those that do not nest */
     struct muslin_pressed_totals totals;
 };
@@ -130,6 +153,26 @@ struct msl_rule {
     uint32_t pad;
 };
 
+/* A bit sum of a turning. */
+struct msl_turned_end {
+    uint32_t first; /* of its bits */
+    uint32_t count;
+    uint32_t odd;   /* what they must add up to */
+    uint32_t pad;
+};
+
+/* A turn by which a node comes to be as if pressed the other way, when all its sums come out. */
+struct msl_turning {
+    uint32_t node;
+    uint32_t first; /* of its sums */
+    uint32_t count;
+    uint8_t turn;   /* quarters */
+    uint8_t alike;  /* enum msl_alike */
+    uint8_t holds;  /* in the end */
+    uint8_t pad;
+};
+enum msl_alike { MSL_ALIKE_UNKNOWN, MSL_ALIKE, MSL_NOT_ALIKE };
+
 struct msl_nesting {
     struct muslin_pressing_plan *plan;
     struct msl_check *check;
@@ -138,6 +181,9 @@ struct msl_nesting {
     struct msl_rows rules; /* struct msl_rule */
     struct msl_rows terms; /* uint32_t: bits of the rules, rising */
     struct msl_rows sum;   /* uint32_t: of a rule in the making */
+    struct msl_rows turnings;    /* struct msl_turning, one node after the other */
+    struct msl_rows turned_ends; /* struct msl_turned_end */
+    struct msl_rows turned_bits; /* uint32_t */
     struct msl_rows low;   /* struct msl_end: on both sides of a line, where they are brought together */
     struct msl_rows high;
     uint32_t *table; /* open addressing: rules by their bits, counted from 1 */
@@ -170,7 +216,19 @@ static inline int64_t msl_rule_gain(const struct msl_rule *rule)
 struct msl_end msl_end_of(uint32_t number, const struct msl_seam *seam, int line_runs_up);
 void msl_add_end(struct msl_nesting *nesting, struct msl_rows *into, const struct msl_end *end);
 
-/* Every node's ends on its edges. */
+/* Adds an end's bits to the sum, and that of a place (or 0). Returns what the end adds that is no bit. */
+uint32_t msl_take_end(struct msl_nesting *nesting, const struct msl_end *end, uint32_t bit);
+void msl_add_to_sum(struct msl_nesting *nesting, uint32_t bit);
+/* Bits that stand in the sum twice cancel. */
+void msl_cancel_sum(struct msl_nesting *nesting);
+/* The rule whose bits stand in the sum: the one there is, or a new one. */
+uint32_t msl_rule_of_sum(struct msl_nesting *nesting);
+
+/* Whether an edge's left or lower end becomes the right or upper one by a turn. `edge` is the one before it, `after`
+ * the one it comes to be. */
+int msl_is_reversed(int32_t turn, enum msl_edge edge, enum msl_edge after);
+
+/* Every node's ends on its edges, and its turnings. */
 void msl_find_ends(struct msl_nesting *nesting);
 /* Adds the ends on one edge of a part to `into`, as they lie in the node, taken through its place; where so much is
  * trimmed there, upright ones that reach further alone. */
@@ -197,8 +255,28 @@ void msl_meet_in_pinwheel(struct msl_nesting *nesting, uint32_t node);
 void msl_meet_on_point(struct msl_nesting *nesting, uint32_t node);
 void msl_meet_in_sixty(struct msl_nesting *nesting, uint32_t node);
 
+/* The turnings of a node whose ends are known, and whether it can be taken the other way at all. */
+void msl_find_turnings(struct msl_nesting *nesting, uint32_t node);
+/* Whether its node looks the same when it is turned so. */
+int msl_is_alike(struct msl_nesting *nesting, struct msl_turning *turning);
+/* Adds what turnings of nodes with asked seams need to the rules, heavier than all meetings. */
+void msl_hold_turnings(struct msl_nesting *nesting);
+static inline struct msl_turning *msl_turning_at(const struct msl_nesting *nesting, uint64_t number)
+{
+    return (struct msl_turning *)nesting->turnings.rows + number;
+}
+static inline const struct msl_turned_end *msl_turned_end_at(const struct msl_nesting *nesting, uint64_t number)
+{
+    return (const struct msl_turned_end *)nesting->turned_ends.rows + number;
+}
+
 /* All meetings: plan->met and the rules. */
 void msl_find_meetings(struct msl_nesting *nesting);
+
+/* Counts the copies of each node either way: begins with the root, and from there down a node's copies go to its parts.
+ * Of one that is turned all are pressed as it is shown. */
+void msl_begin_count(const struct muslin_pressing_plan *plan);
+void msl_count_parts_of(const struct muslin_pressing_plan *plan, uint32_t node);
 
 /* Solves the rules: fills in the ways of seams and places, and the totals. `alternating` has a way for each bit. */
 void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating);

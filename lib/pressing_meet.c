@@ -11,7 +11,7 @@ enum { ROUNDING = 2, FIRST_PLACES = 64 };
 
 /* ---- rules ------------------------------------------------------------------------------------------------------ */
 
-static void add_to_sum(struct msl_nesting *nesting, uint32_t bit)
+void msl_add_to_sum(struct msl_nesting *nesting, uint32_t bit)
 {
     uint32_t *row = msl_add_row(nesting->check, &nesting->plan->allocator, &nesting->sum, sizeof *row);
     if (row == NULL)
@@ -23,18 +23,17 @@ static void add_to_sum(struct msl_nesting *nesting, uint32_t bit)
     sum[at] = bit;
 }
 
-/* Bits that stand in it twice cancel. */
-static void cancel(struct msl_rows *rows)
+void msl_cancel_sum(struct msl_nesting *nesting)
 {
-    uint32_t *sum = rows->rows;
+    uint32_t *sum = nesting->sum.rows;
     uint64_t kept = 0;
-    for (uint64_t i = 0; i < rows->used; i++) {
+    for (uint64_t i = 0; i < nesting->sum.used; i++) {
         if (kept > 0 && sum[kept - 1] == sum[i])
             kept--;
         else
             sum[kept++] = sum[i];
     }
-    rows->used = kept;
+    nesting->sum.used = kept;
 }
 
 static uint32_t hash_of(const uint32_t *bits, uint64_t n)
@@ -103,10 +102,9 @@ static uint32_t add_rule(struct msl_nesting *nesting, uint32_t hash)
     return (uint32_t)nesting->rules.used - 1;
 }
 
-/* The rule whose bits stand in the sum: the one there is, or a new one. */
-static uint32_t rule_of_sum(struct msl_nesting *nesting)
+uint32_t msl_rule_of_sum(struct msl_nesting *nesting)
 {
-    cancel(&nesting->sum);
+    msl_cancel_sum(nesting);
     widen_table(nesting);
     if (nesting->check->status != MUSLIN_OK)
         return 0;
@@ -131,22 +129,21 @@ struct side {
     uint32_t pad;
 };
 
-/* Adds an end's bits to the sum. Returns what it adds that is no bit. */
-static uint32_t take_end(struct msl_nesting *nesting, const struct side *side, const struct msl_end *end)
+uint32_t msl_take_end(struct msl_nesting *nesting, const struct msl_end *end, uint32_t bit)
 {
     const struct msl_seam_way *seam = &nesting->plan->seam[end->seam];
     uint32_t odd = end->first_high;
     if (seam->held == MSL_HELD_ASKED)
         odd ^= seam->way;
     else
-        add_to_sum(nesting, end->seam);
+        msl_add_to_sum(nesting, end->seam);
     for (uint32_t taken = end->taken; taken != 0;) {
         const struct msl_taken through = ((const struct msl_taken *)nesting->taken.rows)[taken - 1];
-        add_to_sum(nesting, through.bit);
+        msl_add_to_sum(nesting, through.bit);
         taken = through.next;
     }
-    if (side->bit != 0)
-        add_to_sum(nesting, side->bit);
+    if (bit != 0)
+        msl_add_to_sum(nesting, bit);
     return odd;
 }
 
@@ -171,8 +168,8 @@ static void add_meeting(struct msl_nesting *nesting, const struct msl_line *line
     }
     plan->totals.meetings += line->count;
     nesting->sum.used = 0;
-    uint32_t odd = 1 ^ take_end(nesting, a, first) ^ take_end(nesting, b, second);
-    uint32_t rule = rule_of_sum(nesting);
+    uint32_t odd = 1 ^ msl_take_end(nesting, first, a->bit) ^ msl_take_end(nesting, second, b->bit);
+    uint32_t rule = msl_rule_of_sum(nesting);
     struct msl_met *met = msl_add_row(nesting->check, &plan->allocator, &plan->met, sizeof *met);
     if (met == NULL)
         return;

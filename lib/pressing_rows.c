@@ -36,26 +36,15 @@ static muslin_id id_of(const struct muslin_pressing_plan *plan, uint32_t node)
 
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 
-/* Whether all of a strip set's seams are pressed the same from either end, so that a turned segment has them reversed
- * and no more. */
-static int is_even_ended(const struct muslin_pressing_plan *plan, uint32_t node)
+/* How the copies that are taken the other way come about. */
+static int32_t other_of(const struct muslin_pressing_plan *plan, uint32_t node)
 {
-    const struct msl_seam_way *seams = plan->seam + msl_pressed(plan, node)->first_seam;
-    const uint32_t n = msl_own_seams(plan, node);
-    for (uint32_t k = 0; k < n / 2; k++)
-        if (seams[k].way != seams[n - 1 - k].way)
-            return 0;
-    return 1;
-}
-
-/* How the copies that are pressed the other way come about. `set` is the node's strip set, or null. */
-static int32_t other_of(const struct muslin_pressing_plan *plan, uint32_t node, const struct muslin_strip_set *set)
-{
-    if (msl_pressed(plan, node)->other_way == 0)
+    const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+    if (pressed->other_way == 0)
         return MUSLIN_OTHER_NONE;
-    if (set == NULL)
-        return MUSLIN_OTHER_PRESSED;
-    return set->turns && is_even_ended(plan, node) ? MUSLIN_OTHER_TURNED : MUSLIN_OTHER_SETS;
+    if (pressed->turn != 0)
+        return MUSLIN_OTHER_TURNED;
+    return msl_size_of(plan->solution, node)->as_set ? MUSLIN_OTHER_SETS : MUSLIN_OTHER_PRESSED;
 }
 
 static int32_t press_of(const struct msl_seam *seam, uint8_t way)
@@ -73,7 +62,7 @@ static struct muslin_pressed_seam seam_row(const struct muslin_pressing_plan *pl
     const struct msl_seam_way way = plan->seam[pressed->first_seam + k];
     struct muslin_pressed_seam row = { sizeof row, 0, id_of(plan, node), k, pressed->as_shown, pressed->other_way,
                                        seam.from_x, seam.from_y, seam.to_x, seam.to_y, press_of(&seam, way.way),
-                                       way.way + 1, other, 0 };
+                                       way.way + 1, other, 0, pressed->turn, 0 };
     if (way.wish != 0)
         row.preferred = way.wish == way.way + 1 ? 1 : 2;
     if (way.held == MSL_HELD_OPEN) {
@@ -82,17 +71,9 @@ static struct muslin_pressed_seam seam_row(const struct muslin_pressing_plan *pl
         row.press = MUSLIN_PRESS_OPEN;
         row.towards = 0;
         row.other = MUSLIN_OTHER_NONE;
+        row.turn = 0;
     }
     return row;
-}
-
-/* The strip set of a join that is made so. Sets are in the order of their nodes; *next goes along them. */
-static const struct muslin_strip_set *set_of(const struct muslin_solution *s, uint32_t node, uint64_t *next)
-{
-    const struct muslin_strip_set *sets = s->sets.rows;
-    while (*next < s->sets.used && muslin_id_number(sets[*next].node) < node)
-        ++*next;
-    return msl_size_of(s, node)->as_set ? &sets[*next] : NULL;
 }
 
 muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing, struct muslin_pressed_seam *rows,
@@ -104,10 +85,8 @@ muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing,
         return check.status;
     if (!msl_rows_wanted(&check, rows, row_size, SEAM_LEAST, capacity, count, pressing->seams))
         return check.status;
-    uint64_t next = 0;
     for (uint32_t node = 1; node <= pressing->nodes; node++) {
-        const struct muslin_strip_set *set = set_of(pressing->solution, node, &next);
-        const int32_t other = other_of(pressing, node, set);
+        const int32_t other = other_of(pressing, node);
         const uint32_t seams = msl_own_seams(pressing, node);
         for (uint32_t k = 0; k < seams; k++) {
             const struct muslin_pressed_seam row = seam_row(pressing, node, k, other);
@@ -153,7 +132,8 @@ muslin_status muslin_pressing_children(const struct muslin_pressing_plan *pressi
             if (!msl_pressed(pressing, part)->carries)
                 continue;
             const struct muslin_pressed_child row = { sizeof row, 0, id_of(pressing, node), id_of(pressing, part), k,
-                                                      pressing->place_way[msl_place_of(pressing, node, k)], 0 };
+                                                      pressing->place_way[msl_place_of(pressing, node, k)],
+                                                      msl_pressed(pressing, part)->turn };
             msl_write_row(rows, row_size, at++, &row, sizeof row);
         }
     }

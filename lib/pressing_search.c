@@ -497,7 +497,7 @@ static void give_up(struct search *search)
     search->exceptions = look_at(search, search->ways);
     for (uint64_t i = 0; i < solver->settled.used; i++) {
         const uint32_t source = msl_settled_at(solver, i)->source;
-        search->given_up[i] = source < solver->rules && search->broken[source];
+        search->given_up[i] = search->broken[source];
     }
 }
 
@@ -575,7 +575,7 @@ static void find_ways(struct search *search, const uint8_t *alternating)
     struct muslin_pressed_totals *totals = &solver->nesting->plan->totals;
     count_unavoidable(search);
     index_rules(search);
-    for (uint64_t i = 0; i < solver->settled.used; i++)
+    for (uint32_t i = 0; i < solver->bits; i++)
         search->given_up[i] = 0;
     msl_set_ways(solver, search->given_up, search->ways);
     totals->alternating = look_at(search, alternating);
@@ -588,8 +588,24 @@ static void find_ways(struct search *search, const uint8_t *alternating)
         search->trial[bit] = alternating[bit];
     keep_trial(search, improve(search, search->trial));
     totals->least = search_all(search);
-    if (solver->check->status == MUSLIN_OK && solver->is_complete)
-        msl_set_ways(solver, search->given_up, search->ways);
+}
+
+/* Turnings whose sums come out by these ways. */
+static void look_at_turnings(const struct search *search)
+{
+    const struct msl_nesting *nesting = search->solver->nesting;
+    const uint32_t *bits = nesting->turned_bits.rows;
+    for (uint64_t i = 0; i < nesting->turnings.used; i++) {
+        struct msl_turning *turning = msl_turning_at(nesting, i);
+        turning->holds = 1;
+        for (uint32_t k = 0; k < turning->count; k++) {
+            const struct msl_turned_end *sum = msl_turned_end_at(nesting, turning->first + k);
+            uint32_t odd = sum->odd;
+            for (uint32_t b = 0; b < sum->count; b++)
+                odd ^= search->ways[bits[sum->first + b]];
+            turning->holds &= odd == 0;
+        }
+    }
 }
 
 /* Gives the ways to seams and places, and keeps those meetings that do not nest. */
@@ -610,29 +626,31 @@ static void give_ways(struct search *search)
             plan->seam[k].way = search->ways[k];
     for (uint32_t k = 0; k < plan->places; k++)
         plan->place_way[k] = plan->place_bit[k] == 0 ? 0 : search->ways[plan->place_bit[k]];
+    look_at_turnings(search);
 }
 
 static void search_ways(struct msl_solver *solver, const uint8_t *alternating)
 {
     const struct muslin_allocator *a = solver->allocator;
     const uint64_t terms = solver->nesting->terms.used;
-    const uint64_t settled = solver->settled.used;
     struct search search = { solver, NULL, NULL, NULL, NULL, NULL, NULL, 0, 0, solver->work_left };
     search.ways = msl_scratch(solver->check, a, solver->bits, 1);
     search.trial = msl_scratch(solver->check, a, solver->bits, 1);
     search.broken = msl_scratch(solver->check, a, solver->rules, 1);
-    search.given_up = msl_scratch(solver->check, a, settled, 1);
+    search.given_up = msl_scratch(solver->check, a, solver->bits, 1);
     search.first_rule = msl_scratch(solver->check, a, (uint64_t)solver->bits + 1, sizeof search.first_rule[0]);
     search.rules_of_bit = msl_scratch(solver->check, a, terms, sizeof search.rules_of_bit[0]);
     if (solver->check->status == MUSLIN_OK)
         find_ways(&search, alternating);
+    if (solver->check->status == MUSLIN_OK && solver->is_complete)
+        msl_settle_wishes(solver, search.given_up, search.ways);
     if (solver->check->status == MUSLIN_OK)
         give_ways(&search);
     solver->nesting->plan->totals.work = solver->steps + solver->work_left - search.work_left;
     msl_scratch_free(a, search.ways, solver->bits, 1);
     msl_scratch_free(a, search.trial, solver->bits, 1);
     msl_scratch_free(a, search.broken, solver->rules, 1);
-    msl_scratch_free(a, search.given_up, settled, 1);
+    msl_scratch_free(a, search.given_up, solver->bits, 1);
     msl_scratch_free(a, search.first_rule, (uint64_t)solver->bits + 1, sizeof search.first_rule[0]);
     msl_scratch_free(a, search.rules_of_bit, terms, sizeof search.rules_of_bit[0]);
 }
@@ -644,7 +662,8 @@ void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating)
     const struct msl_rows none = { NULL, 0, 0 };
     const uint32_t bits = nesting->plan->bits;
     struct msl_solver solver = { nesting, check, a, (uint32_t)nesting->rules.used, bits, NULL, NULL, NULL, NULL, 0,
-                                 { NULL, 0 }, none, none, none, none, none, 0, nesting->plan->spec.work_limit, 0, 0 };
+                                 { NULL, 0 }, none, none, none, none, none, 0, nesting->plan->spec.work_limit, 0, 0,
+                                 0 };
     solver.marks = msl_scratch(check, a, bits, 1);
     solver.settled_by = msl_scratch(check, a, bits, sizeof solver.settled_by[0]);
     solver.load = msl_scratch(check, a, bits, sizeof solver.load[0]);
@@ -655,7 +674,7 @@ void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating)
     for (uint32_t bit = 0; check->status == MUSLIN_OK && bit < bits; bit++)
         solver.settled_by[bit] = 0;
     if (check->status == MUSLIN_OK)
-        msl_settle_all(&solver);
+        msl_settle_rules(&solver);
     if (check->status == MUSLIN_OK)
         search_ways(&solver, alternating);
     msl_scratch_free(a, solver.marks, bits, 1);

@@ -3,16 +3,15 @@
  * SPDX-License-Identifier: MIT
  *
  * A rule whose bits are not all settled by heavier ones settles one more of them, and can always hold. One that others
- * settle already either holds with them or stands against them; then one of all these must give way. After the rules
- * come wishes, which settle what is left: places that take their child as it is, seams towards the darker side, seams
- * towards their second piece. */
+ * settle already either holds with them or stands against them; then one of all these must give way. After the rules,
+ * and the search for those that give way, come wishes, which settle what is left. */
 #include "pressing_solve.h"
 
 /* Terms that may be looked at for each term there is, before the work limit is touched. */
 enum { TERMS_EACH = 3 };
 
-/* Rules, and sorts of wishes, each behind all of the one before. */
-enum { RANK_RULE, RANK_PLACE, RANK_DARKER, RANK_SECOND };
+/* Sorts of wishes, each behind all of the one before; turnings come after the first. */
+enum { RANK_PLACE, RANK_DARKER, RANK_SECOND };
 
 /* ---- a heap of numbers, the least first ------------------------------------------------------------------------- */
 
@@ -144,28 +143,39 @@ static void add_surplus(struct msl_solver *solver, const struct msl_settled *row
         *into = (struct msl_surplus){ row->source, row->first_use, row->uses, 0, 0, 0, row->odd };
 }
 
+static void toggle_all(struct msl_solver *solver, const uint32_t *terms, uint32_t count)
+{
+    for (uint32_t i = 0; i < count; i++)
+        toggle(solver, terms[i]);
+}
+
 static void take_terms(struct msl_solver *solver, uint32_t source)
 {
-    if (source >= solver->rules) {
+    if (source >= solver->rules + solver->bits) {
+        const uint32_t number = source - solver->rules - solver->bits;
+        const struct msl_turned_end *sum = msl_turned_end_at(solver->nesting, number);
+        toggle_all(solver, (const uint32_t *)solver->nesting->turned_bits.rows + sum->first, sum->count);
+    } else if (source >= solver->rules) {
         toggle(solver, source - solver->rules);
-        return;
+    } else {
+        const struct msl_rule *rule = msl_rule_at(solver->nesting, source);
+        toggle_all(solver, msl_terms_of(solver->nesting, rule), rule->count);
     }
-    const struct msl_rule *rule = msl_rule_at(solver->nesting, source);
-    const uint32_t *terms = msl_terms_of(solver->nesting, rule);
-    for (uint32_t i = 0; i < rule->count; i++)
-        toggle(solver, terms[i]);
 }
 
 uint8_t msl_wanted(const struct msl_solver *solver, uint32_t source)
 {
     if (source < solver->rules)
         return msl_rule_odd(msl_rule_at(solver->nesting, source));
+    if (source >= solver->rules + solver->bits)
+        return (uint8_t)msl_turned_end_at(solver->nesting, source - solver->rules - solver->bits)->odd;
     const uint32_t bit = source - solver->rules;
     const struct muslin_pressing_plan *plan = solver->nesting->plan;
     return bit < plan->seams && plan->seam[bit].wish != 1;
 }
 
-static void take_source(struct msl_solver *solver, uint32_t source)
+/* Returns whether the source can hold with all that is settled before it. */
+static int take_source(struct msl_solver *solver, uint32_t source)
 {
     struct msl_settled row = { source, 0, 0, 0, (uint32_t)solver->uses.used, 0, msl_wanted(solver, source), { 0 } };
     take_terms(solver, source);
@@ -177,6 +187,7 @@ static void take_source(struct msl_solver *solver, uint32_t source)
     else
         add_surplus(solver, &row);
     clear_list(solver);
+    return row.count > 0 || row.odd == 0;
 }
 
 /* ---- the order -------------------------------------------------------------------------------------------------- */
@@ -188,7 +199,7 @@ static uint64_t order_rules(const struct msl_solver *solver, struct msl_rank *or
     for (uint32_t rule = 0; rule < solver->rules; rule++) {
         const struct msl_rule *row = msl_rule_at(solver->nesting, rule);
         if (row->count > 0 && msl_rule_gain(row) > 0)
-            order[n++] = (struct msl_rank){ -msl_rule_gain(row), 0, RANK_RULE, rule };
+            order[n++] = (struct msl_rank){ -msl_rule_gain(row), 0, 0, rule };
     }
     return n;
 }
@@ -223,36 +234,42 @@ static void weigh_bits(const struct msl_solver *solver)
         solver->load[terms[i]]++;
 }
 
-void msl_settle_all(struct msl_solver *solver)
+void msl_settle_rules(struct msl_solver *solver)
 {
-    const uint64_t most = (uint64_t)solver->rules + solver->bits;
-    struct msl_rank *order = msl_scratch(solver->check, solver->allocator, 2 * most, sizeof *order);
+    const uint64_t room = 2 * (uint64_t)solver->rules;
+    struct msl_rank *order = msl_scratch(solver->check, solver->allocator, room, sizeof *order);
     if (order == NULL)
         return;
-    const uint64_t rules = order_rules(solver, order);
-    const uint64_t n = rules + order_wishes(solver, order + rules);
-    msl_sort(order, order + most, n, NULL, NULL);
+    const uint64_t n = order_rules(solver, order);
+    msl_sort(order, order + solver->rules, n, NULL, NULL);
     weigh_bits(solver);
-    const int64_t most_steps = TERMS_EACH * (int64_t)(solver->nesting->terms.used + n) + solver->work_left;
+    solver->most_steps = TERMS_EACH * (int64_t)(solver->nesting->terms.used + n + solver->bits) + solver->work_left;
     uint64_t i = 0;
-    for (; solver->check->status == MUSLIN_OK && i < n && solver->steps < most_steps; i++)
-        take_source(solver, order[i].row);
-    solver->is_complete = i >= rules;
-    msl_scratch_free(solver->allocator, order, 2 * most, sizeof *order);
+    for (; solver->check->status == MUSLIN_OK && i < n && solver->steps < solver->most_steps; i++)
+        (void)take_source(solver, order[i].row);
+    solver->is_complete = i >= n;
+    msl_scratch_free(solver->allocator, order, room, sizeof *order);
 }
 
 /* ---- ways from what is settled ---------------------------------------------------------------------------------- */
 
-void msl_set_ways(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways)
+/* What each settled row's bits add up to, when these are broken. */
+static void find_sums(const struct msl_solver *solver, const uint8_t *broken)
 {
     struct msl_settled *settled = solver->settled.rows;
     const uint32_t *uses = solver->uses.rows;
-    const uint32_t *terms = solver->terms.rows;
     for (uint64_t i = 0; i < solver->settled.used; i++) {
         settled[i].odd = msl_wanted(solver, settled[i].source) ^ broken[i];
         for (uint32_t k = 0; k < settled[i].uses; k++)
             settled[i].odd ^= settled[uses[settled[i].first_use + k]].odd;
     }
+}
+
+void msl_set_ways(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways)
+{
+    const struct msl_settled *settled = solver->settled.rows;
+    const uint32_t *terms = solver->terms.rows;
+    find_sums(solver, broken);
     for (uint32_t bit = 0; bit < solver->bits; bit++)
         ways[bit] = 0;
     for (uint64_t i = solver->settled.used; i-- > 0;) {
@@ -261,4 +278,105 @@ void msl_set_ways(struct msl_solver *solver, const uint8_t *broken, uint8_t *way
             way ^= ways[terms[settled[i].first + k]];
         ways[settled[i].bit] = way;
     }
+}
+
+/* ---- wishes ----------------------------------------------------------------------------------------------------- */
+
+/* Takes wishes of these sorts, from one of them on. Returns the first one of another sort. */
+static uint64_t take_wishes(struct msl_solver *solver, const struct msl_rank *order, uint64_t from, uint64_t n,
+                            uint32_t last)
+{
+    uint64_t i = from;
+    for (; i < n && order[i].group <= last; i++)
+        if (solver->check->status == MUSLIN_OK && solver->steps < solver->most_steps)
+            (void)take_source(solver, order[i].row);
+    return i;
+}
+
+/* All that a turning needs, or nothing of it. Returns whether it can hold. */
+static int take_turning(struct msl_solver *solver, const struct msl_turning *turning)
+{
+    const uint64_t settled = solver->settled.used;
+    const uint64_t terms = solver->terms.used;
+    const uint64_t uses = solver->uses.used;
+    const uint32_t first = solver->rules + solver->bits + turning->first;
+    int can_hold = 1;
+    for (uint32_t i = 0; can_hold && solver->check->status == MUSLIN_OK && i < turning->count; i++)
+        can_hold = take_source(solver, first + i);
+    if (can_hold)
+        return 1;
+    for (uint64_t i = settled; i < solver->settled.used; i++)
+        solver->settled_by[msl_settled_at(solver, i)->bit] = 0;
+    solver->settled.used = settled;
+    solver->terms.used = terms;
+    solver->uses.used = uses;
+    return 0;
+}
+
+/* While turnings are sought: a node that would be turned, if need be. */
+enum { WOULD_BE_TURNED = 4 };
+
+static int is_used_both_ways(const struct msl_pressed_node *pressed)
+{
+    return pressed->other_way > 0 && (pressed->as_shown > 0 || pressed->stiff);
+}
+
+/* By how many quarters a node is to be turned; 0 when it cannot be. */
+static uint8_t turn_that_holds(struct msl_solver *solver, uint32_t node)
+{
+    struct msl_nesting *nesting = solver->nesting;
+    const struct muslin_pressing_plan *plan = nesting->plan;
+    for (uint32_t i = msl_pressed(plan, node)->first_turning; i < plan->node[node].first_turning; i++) {
+        struct msl_turning *turning = msl_turning_at(nesting, i);
+        if (solver->check->status == MUSLIN_OK && msl_is_alike(nesting, turning) && take_turning(solver, turning))
+            return turning->turn;
+    }
+    return 0;
+}
+
+/* First those nodes that are used both ways by what they are part of, were that turned itself: blocks before rows of
+ * them. Then, from the root down, those that are used both ways because that is pressed. */
+static void take_turnings(struct msl_solver *solver)
+{
+    const struct muslin_pressing_plan *plan = solver->nesting->plan;
+    msl_begin_count(plan);
+    for (uint32_t node = plan->nodes; node > 0; node--) {
+        msl_pressed(plan, node)->turn = msl_own_seams(plan, node) > 0 ? WOULD_BE_TURNED : 0;
+        msl_count_parts_of(plan, node);
+    }
+    for (uint32_t node = 1; node <= plan->nodes; node++)
+        if (is_used_both_ways(msl_pressed(plan, node)))
+            msl_pressed(plan, node)->turn = turn_that_holds(solver, node);
+    msl_begin_count(plan);
+    for (uint32_t node = plan->nodes; node > 0; node--) {
+        struct msl_pressed_node *pressed = msl_pressed(plan, node);
+        if (pressed->turn == WOULD_BE_TURNED && is_used_both_ways(pressed))
+            pressed->turn = turn_that_holds(solver, node);
+        msl_count_parts_of(plan, node);
+    }
+}
+
+static void set_places(const struct msl_solver *solver, const uint8_t *ways)
+{
+    const struct muslin_pressing_plan *plan = solver->nesting->plan;
+    for (uint32_t k = 0; k < plan->places; k++)
+        plan->place_way[k] = plan->place_bit[k] == 0 ? 0 : ways[plan->place_bit[k]];
+}
+
+void msl_settle_wishes(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways)
+{
+    const uint64_t room = 2 * (uint64_t)solver->bits;
+    struct msl_rank *order = msl_scratch(solver->check, solver->allocator, room, sizeof *order);
+    if (order == NULL)
+        return;
+    const uint64_t n = order_wishes(solver, order);
+    msl_sort(order, order + solver->bits, n, NULL, NULL);
+    find_sums(solver, broken);
+    const uint64_t seams = take_wishes(solver, order, 0, n, RANK_PLACE);
+    msl_set_ways(solver, broken, ways);
+    set_places(solver, ways);
+    take_turnings(solver);
+    (void)take_wishes(solver, order, seams, n, RANK_SECOND);
+    msl_set_ways(solver, broken, ways);
+    msl_scratch_free(solver->allocator, order, room, sizeof *order);
 }

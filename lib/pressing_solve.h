@@ -15,7 +15,8 @@ uint32_t msl_heap_pop(struct msl_heap *heap);
 
 /* A rule or a wish that settles one bit by others, which are settled later or not at all. */
 struct msl_settled {
-    uint32_t source;    /* a rule, or the number of rules and a bit that has a wish */
+    uint32_t source;    /* a rule; or the number of rules and a bit that has a wish; or that of both and a sum of a
+                           turning */
     uint32_t bit;
     uint32_t first;     /* of its terms, the bit among them */
     uint32_t count;
@@ -55,6 +56,7 @@ struct msl_solver {
     struct msl_rows causes;  /* uint32_t */
     int64_t steps;
     int64_t work_left;
+    int64_t most_steps;
     int is_complete;         /* every rule was looked at */
     int pad;
 };
@@ -72,8 +74,11 @@ static inline struct msl_surplus *msl_surplus_at(const struct msl_solver *solver
 /* What a rule or a wish wants its bits to add up to. */
 uint8_t msl_wanted(const struct msl_solver *solver, uint32_t source);
 
-/* Settles rules and then wishes, until the work is used up. */
-void msl_settle_all(struct msl_solver *solver);
+/* Settles rules, until the work is used up. */
+void msl_settle_rules(struct msl_solver *solver);
+/* Then wishes, when it is known which settled rules are `broken`: places that take their child as it is, turnings of
+ * nodes that are used both ways, seams towards the darker side, seams towards their second piece. */
+void msl_settle_wishes(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways);
 
 /* The ways that follow when all that is settled holds, but for those that are `broken` (of each settled). */
 void msl_set_ways(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways);

@@ -17,32 +17,6 @@ struct page {
     size_t corners_given;
 };
 
-/* How a print lies after all frames, in eighths of a turn, clockwise, and whether it is mirrored first. A field turns
- * by one eighth; what is mirrored turns the other way. */
-struct lying {
-    int32_t eighths;
-    int32_t mirrored;
-};
-
-static struct lying lying_in(struct lying inner, int32_t turn)
-{
-    int32_t mirrored = (turn & MSL_TURN_MIRRORED) != 0;
-    struct lying lying = { 2 * (turn & MSL_TURN_QUARTERS), inner.mirrored ^ mirrored };
-    lying.eighths = (lying.eighths + (mirrored ? 8 - inner.eighths : inner.eighths)) & 7;
-    return lying;
-}
-
-static struct lying how_it_lies(const struct msl_drawing *drawing, int32_t print)
-{
-    const struct lying upright = { 0, 0 };
-    struct lying lying = lying_in(lying_in(upright, print), drawing->at.turn);
-    for (int32_t level = drawing->level; level > 0; level--) {
-        lying.eighths = (lying.eighths + 1) & 7;
-        lying = lying_in(lying, drawing->frames[level].field.turn);
-    }
-    return lying;
-}
-
 static void write_corners(const struct muslin_quilt *quilt, const struct msl_drawn *drawn, struct page *page)
 {
     for (int32_t i = 0; i < drawn->ring.corners; i++) {
@@ -57,7 +31,7 @@ static void write_corners(const struct muslin_quilt *quilt, const struct msl_dra
 static void write_outline(const struct msl_drawing *drawing, const struct msl_drawn *drawn, struct page *page)
 {
     const struct muslin_quilt *quilt = drawing->solution->quilt;
-    const struct lying lying = how_it_lies(drawing, drawn->ring.turn);
+    const struct msl_lying lying = msl_drawn_lying(drawing, drawn->ring.turn);
     const struct muslin_outline row = {
         sizeof row, 0, msl_id(quilt, MUSLIN_ID_NODE, drawing->at.node),
         msl_id(quilt, MUSLIN_ID_FABRIC, drawn->ring.fabric), (int64_t)page->corners_given, drawn->ring.corners,

@@ -167,10 +167,11 @@ static void print_sizes(const struct sheet *sheet)
         printf("CAUTION: %" PRId64 " pairs of edges do not meet; see the misfits\n", totals.misfits);
 }
 
-static int has_other_way(const struct sheet *sheet)
+/* Whether something is taken the other way: turned, or else pressed so. */
+static int has_other_way(const struct sheet *sheet, int is_turned)
 {
     for (size_t i = 0; i < sheet->seams_count; i++)
-        if (sheet->seams[i].other_way > 0)
+        if (sheet->seams[i].other_way > 0 && (sheet->seams[i].other == MUSLIN_OTHER_TURNED) == is_turned)
             return 1;
     return 0;
 }
@@ -225,9 +226,12 @@ static void print_notes(const struct sheet *sheet)
     print_note("Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and rows of one letter "
                "are sewn one after the other in a chain.");
     print_first_blocks(sheet);
-    if (has_other_way(sheet))
-        print_note("A* is the same as A with all its seams, also those of its parts, pressed the other way: so that "
-                   "seams lie opposite ways where they meet.");
+    if (has_other_way(sheet, 0))
+        print_note("A* is the same as A with all its seams, also those of its parts, pressed the other way, so that "
+                   "seams lie opposite ways where they meet: in A* a part B is a B*, and a B* is a B.");
+    if (has_other_way(sheet, 1))
+        print_note("Where a step says that A* is turned, sew and press it like any A, with the same parts, and only turn "
+                   "it when it is sewn in: it looks the same, and its seams lie opposite ways to those they meet.");
     print_note("\"About\": the exact length is no whole eighth of an inch, as of squares on point; it is told to the "
                "nearest 1/8 in.");
     print_note("The drawing shows the top with its upper edge above. On it are the letters of blocks and of rows that "

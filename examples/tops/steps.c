@@ -90,12 +90,22 @@ static void print_size(const struct sheet *sheet, const struct muslin_sewing_row
     print_line(&line, 9, 2);
 }
 
+/* How copies the other way come about. */
+static const char *how_other(const struct muslin_pressed_seam *seam, int is_segment)
+{
+    static const char *const how[] = { "", "", "with every seam in it pressed the other way",
+                                       "cut from sets of their own, pressed the other way" };
+    if (seam->other != MUSLIN_OTHER_TURNED)
+        return how[seam->other];
+    if (is_segment)
+        return "the same, turned end for end when it is sewn in";
+    return seam->turn == 1 ? "sewn and pressed the same, turned by a quarter when it is sewn in"
+                           : "sewn and pressed the same, turned by a half when it is sewn in";
+}
+
 /* "Make 12: 6 as said here (C), 6 with every seam pressed the other way (C*)". */
 static void add_copies(struct line *line, const struct sheet *sheet, const struct muslin_sewing_row *step)
 {
-    static const char *const how[] = { "", "", "with every seam in it pressed the other way",
-                                       "cut from sets of their own, pressed the other way",
-                                       "turned end for end, which looks the same" };
     size_t count;
     char text[16];
     const struct muslin_pressed_seam *seams = seams_of(sheet, step->node, &count);
@@ -104,7 +114,7 @@ static void add_copies(struct line *line, const struct sheet *sheet, const struc
         return;
     letter(sheet, step->node, text);
     add(line, ": %" PRId64 " %s, and %" PRId64 " %s* (%s)", seams->as_shown, text, seams->other_way, text,
-        how[seams->other]);
+        how_other(seams, step->kind == MUSLIN_SEWING_SEGMENTS));
 }
 
 static void print_title(const struct sheet *sheet, size_t number)

@@ -21,6 +21,14 @@
  *             other. Of what is trimmed, a seam at right angles to the edge still ends there when it goes further in
  *             than is trimmed; other ends are gone, and what is cut in two, or laid bare, only by trimming is not
  *             looked at. Meetings inside what is trimmed off count: it is sewn before.
+ * Turned      What looks the same after a turn need not be pressed the other way. All copies are pressed alike, and
+ *             those that are to be the other way are turned as a whole, by a quarter or by a half, when every seam that
+ *             ends on the edges then lies where one was that is pressed the opposite way: seen from outside, it is as
+ *             if it were pressed the other way, and nothing in it is. The same means: the same outlines and fabrics; no
+ *             print of which one sees that it lies another way; the same allowances; no join in it that keeps its
+ *             order; and no more than 4096 patches, which are compared one by one. Where two slanted seams alone end at
+ *             one place of an edge it is not turned. What is trimmed later is turned where seams that take each other's
+ *             place go in equally far. Three quarters do what one does.
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
@@ -49,18 +57,20 @@ struct muslin_pressing_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);
 
-/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what
- * joins ask for is kept in every copy, so a node that holds such a join is taken as it is everywhere. Then come few
- * copies pressed the other way, and then the preference for the darker side: fabrics whose darkness is stated and
- * differs, else the first region of a unit. These two are sought step by step and not proved. Meetings of seams that
- * are pressed open are left out. The plan is the best there is when `proven` says so (small trees always), and never
- * has more exceptions than all pressed in turn, see `alternating`. In joins of more than 64 children that repeat
- * after 32 or fewer, places that lie two repeats apart are taken alike; meetings there are told once, at the first.
- * Same request, same plan. MUSLIN_ERR_RANGE, MUSLIN_ERR_CHOICE: a member outside its range or choices.
- * MUSLIN_ERR_WORK_LIMIT: edges of different nodes have more than 2^26 pieces in all. MUSLIN_ERR_NO_MEMORY. Time
- * follows meetings of different parts, plus the work limit. Source: a system of linear equations over two elements,
- * solved by elimination; branch and bound where not all can hold. Example: rows of equal blocks: every other row the
- * other way, no exception. Since 0.1. */
+/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what joins
+ * ask for is kept in every copy: a node that asks is taken as it is, or it is turned, or what holds it. Then come few
+ * copies pressed the other way: as few as can be taken the other way, and of these turned what can be, small nodes
+ * before what they are part of, by a quarter rather than by a half. Then comes the preference for the darker side:
+ * fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step by step and not
+ * proved. Meetings of seams that are pressed open are left out. The plan is the best there is when `proven` says so
+ * (small trees always, but for some that ask for a way where turning would help), and never has more exceptions than
+ * all pressed in turn, see `alternating`, or without turning. In joins of more than 64 children that repeat after 32 or
+ * fewer, places that lie two repeats apart are taken alike; meetings there are told once, at the first. Same request,
+ * same plan. MUSLIN_ERR_RANGE, MUSLIN_ERR_CHOICE: a member outside its range or choices. MUSLIN_ERR_WORK_LIMIT: edges
+ * of different nodes have more than 2^26 pieces in all. MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts,
+ * plus the work limit, up to three times where joins ask for a way. Source: a system of linear equations over two
+ * elements, solved by elimination; branch and bound where not all can hold. Example: rows of equal blocks: every other
+ * row the other way, no exception. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
                                                 const struct muslin_pressing_spec *spec,
                                                 struct muslin_pressing_plan **out, struct muslin_problem *problem);
@@ -77,10 +87,11 @@ struct muslin_pressed_totals {
     int64_t alternating;    /* exceptions when all is pressed in turn: every seam to its first piece, and joins take
                                their second child the other way, their fourth, and so on, where none asks otherwise */
     int64_t open;           /* meetings left out, as a seam is pressed open */
-    int64_t other_way;      /* copies of nodes with seams of their own that are pressed the other way */
+    int64_t other_way;      /* copies of nodes with seams of their own that are the other way, pressed or turned */
     int64_t work;           /* steps taken */
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
+    int64_t turned;         /* of those, copies that are turned and not pressed the other way */
 };
 /* How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every
  * edge between two of them and one wherever four come together; no exception. Since 0.1. */
@@ -96,10 +107,11 @@ enum muslin_press {
 };
 
 enum muslin_other_way {
-    MUSLIN_OTHER_NONE = 1,      /* no copy is pressed the other way */
+    MUSLIN_OTHER_NONE = 1,      /* no copy is taken the other way */
     MUSLIN_OTHER_PRESSED = 2,   /* press so many copies the other way */
     MUSLIN_OTHER_SETS = 3,      /* cut them from strip sets of their own, pressed the other way */
-    MUSLIN_OTHER_TURNED = 4     /* turn segments end for end: they look the same */
+    MUSLIN_OTHER_TURNED = 4     /* press all alike and turn so many as a whole, by `turn` quarters: they look the same;
+                                   segments of strip sets end for end */
 };
 
 struct muslin_pressed_seam {
@@ -107,8 +119,8 @@ struct muslin_pressed_seam {
     uint32_t flags;
     muslin_id node;
     int64_t seam;              /* number in its node */
-    int64_t as_shown;          /* copies of the node pressed so */
-    int64_t other_way;         /* copies pressed the other way */
+    int64_t as_shown;          /* copies of the node pressed so, also those in what is turned as a whole */
+    int64_t other_way;         /* copies taken the other way: by `other`, pressed or turned */
     muslin_len from_x;         /* finished ends, in the node as it was made, from its lower left */
     muslin_len from_y;
     muslin_len to_x;
@@ -117,12 +129,15 @@ struct muslin_pressed_seam {
     int32_t towards;           /* 1: towards its first piece (the left or upper one), 2: the second, 0: open */
     int32_t other;             /* enum muslin_other_way */
     int32_t preferred;         /* 1: as preferred, 2: against it, 0: no preference */
+    int32_t turn;              /* MUSLIN_OTHER_TURNED: quarter turns of the copies the other way; else 0 */
+    int32_t pad;
 };
-/* Every seam of every different node, in their order. A node is shown as most of its copies are pressed. Of
- * strip-pieced joins they are the set's, and all of a set is pressed alike: copies the other way are cut from another
- * set, or turned end for end where that looks the same and the pressing is the same from both ends. Time follows the
- * seams.
- * Example: a row of three patches has two, both to the right, and for every other row to the left. Since 0.1. */
+/* Every seam of every different node, in their order. A node is shown as most of its copies are pressed, or as it asks
+ * to be. Of strip-pieced joins they are the set's, and all of a set is pressed alike: copies the other way are cut from
+ * another set, or turned end for end. Time follows the seams. Example: of 3 x 3 nine-patches four are turned by a
+ * quarter, all pressed alike: the seams of the first and third row away from the middle of the block, those of the
+ * second row and the long ones towards it. Example: a row of three patches has two, both to the right, and for every
+ * other row to the left. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing,
                                                struct muslin_pressed_seam *rows, size_t row_size,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -135,10 +150,12 @@ struct muslin_pressed_child {
     int64_t place;       /* ... which is its child of this number */
     int32_t other_way;   /* 1 when it takes its child the other way than that is shown; the whole may be taken the other
                             way again by what it is part of */
-    int32_t pad;
+    int32_t turn;        /* quarters by which the child is turned where it is the other way; 0: it is pressed */
 };
-/* Which places take a child the other way: a row for each child with seams, in the order of the nodes. Time follows the
- * children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 0.1. */
+/* Which places take a child the other way: a row for each child with seams, in the order of the nodes. From the root
+ * down: a child is the other way when its place says so and what it is part of is not, or the reverse. One with a
+ * `turn` is then turned as a whole, and all in it is as its own places say; of any other all in it is the other way
+ * than they say. Time follows the children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_children(const struct muslin_pressing_plan *pressing,
                                                   struct muslin_pressed_child *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
@@ -157,7 +174,8 @@ struct muslin_pressing_exception {
     int64_t count;         /* in all tops */
 };
 /* The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the lump.
- * Time follows the meetings of different parts. Example: none in a straight setting of equal blocks. Since 0.1. */
+ * Of what is turned the seam is named that would end there unturned. Time follows the meetings of different parts.
+ * Example: none in a straight setting of equal blocks. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_exceptions(const struct muslin_pressing_plan *pressing,
                                                     struct muslin_pressing_exception *rows, size_t row_size,
                                                     size_t capacity, size_t *count, struct muslin_problem *problem);

@@ -1,12 +1,15 @@
 # SPDX-License-Identifier: MIT
 """Pressing plans of whole trees against the model, which lays out every copy of every part and tries all choices."""
 
+from collections import defaultdict
+
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from muslin import PressingPlan
+from muslin import OtherWay, PressingPlan
 from muslin_model import pressing as model
-from muslin_model.tree import (ACROSS, DOWN, Field, HALF_SQUARE, Join, Patch, Pinwheel, Unit, joined, nodes, turned)
+from muslin_model.tree import (ACROSS, DOWN, Field, HALF_SQUARE, Join, Patch, Pinwheel, QUARTER_SQUARE, Unit, joined, nodes,
+                               turned)
 from test_solution_trees import Made, filled, joins, magnified, pinwheels, repeats, set_ins, turnings, units, turns
 
 BITS = 11  # choices that are all tried
@@ -66,7 +69,21 @@ def tops(draw):
     return draw(placed(blocks, draw(st.integers(0, 3)) == 0))
 
 
+def chequered(n, fabrics):
+    """n x n squares, of two fabrics in turn or all of one."""
+    return joined(DOWN, [joined(ACROSS, [Patch(fabrics[(a + b) % 2], 8, 8) for a in range(n)]) for b in range(n)])
+
+
 square_blocks = st.one_of(
+    st.just(chequered(3, (0, 1))),
+    st.just(chequered(3, (0, 0))),
+    st.just(chequered(2, (0, 0))),
+    st.just(joined(ACROSS, [Patch(a, 8, 24) for a in (0, 1, 0)])),
+    st.just(joined(DOWN, [joined(ACROSS, [Patch(0, 8, 8), Unit(QUARTER_SQUARE, 8, 0, 0, 1, (0, 1)), Patch(0, 8, 8)]),
+                          joined(ACROSS, [turned(False, 1, Unit(QUARTER_SQUARE, 8, 0, 0, 1, (0, 1))), Patch(1, 8, 8),
+                                          turned(False, 1, Unit(QUARTER_SQUARE, 8, 0, 0, 1, (0, 1)))]),
+                          joined(ACROSS, [Patch(0, 8, 8), Unit(QUARTER_SQUARE, 8, 0, 0, 1, (0, 1)),
+                                          Patch(0, 8, 8)])])),
     st.just(joined(DOWN, [joined(ACROSS, [Patch(a, 8, 8), Patch(1 - a, 8, 8)]) for a in (0, 1)])),
     st.just(joined(ACROSS, [Patch(0, 8, 16), Patch(1, 8, 16)])),
     st.just(Unit(HALF_SQUARE, 16, 0, 0, 1, (0, 1))),
@@ -76,8 +93,10 @@ square_blocks = st.one_of(
 
 @st.composite
 def grids(draw):
-    """Where not all can nest."""
-    return draw(placed(draw(st.lists(square_blocks, min_size=1, max_size=2)), draw(st.booleans())))
+    """Where not all can nest, or blocks look the same when they are turned."""
+    blocks = draw(st.lists(square_blocks, min_size=1, max_size=2))
+    assume(model.size(blocks[0]) == model.size(blocks[-1]))
+    return draw(placed(blocks, draw(st.booleans())))
 
 
 def ck_totals(tree):
@@ -117,14 +136,18 @@ def test_the_plan_has_the_exceptions_it_tells(tree):
     ways |= {seam for seam, row in pressed.items() if row.towards == 2}
     exceptions = plan.exceptions()
     assert plan.totals().exceptions == model.broken(meetings, ways) == sum(row.count for row in exceptions)
-    copies = {seam: [0, 0] for seam in pressed}
-    for seam in seams:
-        (itself,) = [bit for bit in seam.bits if bit[0] == "seam"]
-        copies[itself][len({bit for bit in seam.bits & ways if bit[0] == "place"}) % 2] += 1
+    # Laid out once more, what is turned being turned, and each seam pressed as it is said to be: as many do not nest.
+    turned_by = {seam[1]: row.turn for seam, row in pressed.items() if row.turn}
+    copies = defaultdict(lambda: [0, 0])
+    assert plan.totals().exceptions == model.sewn(tree, False, ways, turned_by, copies)[1]
     for seam, row in pressed.items():
-        assert [row.as_shown, row.other_way] == copies[seam]
+        assert [row.as_shown, row.other_way] == copies[seam[1]]
+        assert (row.other == OtherWay.TURNED) == (row.turn > 0)
     others = {seam[1]: row.other_way for seam, row in pressed.items()}
     assert plan.totals().other_way == sum(others.values())
+    assert plan.totals().turned == sum(others[node] for node in turned_by)
+    assert all(model.looks_alike(node, quarters) for node, quarters in turned_by.items())
+    assert all(row.turn == turned_by.get(number[row.child], 0) for row in plan.children())
 
 
 @given(grids(), st.integers(0, 3000))

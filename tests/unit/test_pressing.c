@@ -18,18 +18,35 @@ struct nine {
     muslin_id block;
 };
 
+static void sew_nine(struct nine *nine, uint32_t flags, int32_t outer_press, int32_t inner_press)
+{
+    struct muslin_quilt *quilt = nine->s.quilt;
+    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    const muslin_id outer[] = { nine->dark, nine->light, nine->dark };
+    const muslin_id inner[] = { nine->light, nine->dark, nine->light };
+    spec.flags = flags;
+    spec.press = outer_press;
+    ck_ok(muslin_quilt_join(quilt, &spec, outer, 3, &nine->outer, NULL));
+    spec.press = inner_press;
+    ck_ok(muslin_quilt_join(quilt, &spec, inner, 3, &nine->inner, NULL));
+    const muslin_id rows[] = { nine->outer, nine->inner, nine->outer };
+    nine->block = join_of(quilt, MUSLIN_DOWN, rows, 3);
+}
+
 static void begin_nine(struct nine *nine, int32_t outer_press, int32_t inner_press)
 {
     begin_sewing(&nine->s);
     struct muslin_quilt *quilt = nine->s.quilt;
     nine->dark = patch_of(quilt, fabric_so_dark(quilt, 80), nine->s.two, nine->s.two);
     nine->light = patch_of(quilt, fabric_so_dark(quilt, 20), nine->s.two, nine->s.two);
-    const muslin_id outer[] = { nine->dark, nine->light, nine->dark };
-    const muslin_id inner[] = { nine->light, nine->dark, nine->light };
-    nine->outer = join_pressed(quilt, MUSLIN_ACROSS, outer_press, outer, 3);
-    nine->inner = join_pressed(quilt, MUSLIN_ACROSS, inner_press, inner, 3);
-    const muslin_id rows[] = { nine->outer, nine->inner, nine->outer };
-    nine->block = join_of(quilt, MUSLIN_DOWN, rows, 3);
+    sew_nine(nine, 0, outer_press, inner_press);
+}
+
+/* Rows whose pieces are labelled: none is turned. */
+static void begin_in_order(struct nine *nine, int32_t outer_press, int32_t inner_press)
+{
+    begin_nine(nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    sew_nine(nine, MUSLIN_JOIN_KEEPS_ORDER, outer_press, inner_press);
 }
 
 /* A row of three patches of one fabric. */
@@ -72,7 +89,8 @@ START_TEST(every_other_of_equal_rows_is_pressed_the_other_way)
         ck_assert_int_eq(seams[k].towards, 2);
         ck_assert_int_eq(seams[k].as_shown, 3);
         ck_assert_int_eq(seams[k].other_way, 2);
-        ck_assert_int_eq(seams[k].other, MUSLIN_OTHER_PRESSED);
+        ck_assert_int_eq(seams[k].other, MUSLIN_OTHER_TURNED); /* end for end it looks the same */
+        ck_assert_int_eq(seams[k].turn, 2);
         ck_assert_int_eq(seams[k].preferred, 0);
         ck_assert_int_eq(seams[k].from_x, (int64_t)(k + 1) * A_STRIP);
         ck_assert_int_eq(seams[k].to_x, (int64_t)(k + 1) * A_STRIP);
@@ -185,7 +203,7 @@ END_TEST
 START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
+    begin_in_order(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
     struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
     struct muslin_pressing_plan *plan = pressed(solution);
     const struct muslin_pressed_totals totals = totals_of(plan);
@@ -215,7 +233,7 @@ START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
     end_sewing(&nine.s);
-    begin_nine(&nine, MUSLIN_SEAM_PRESS_TO_LAST, MUSLIN_SEAM_PRESS_FREE);
+    begin_in_order(&nine, MUSLIN_SEAM_PRESS_TO_LAST, MUSLIN_SEAM_PRESS_FREE);
     solution = solved(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 2, 1));
     plan = pressed(solution);
     ck_assert_int_eq(totals_of(plan).exceptions, 2); /* between the blocks: neither can be taken the other way */
@@ -360,6 +378,295 @@ START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
 }
 END_TEST
 
+/* ---- blocks that are turned --------------------------------------------------------------------------------------- */
+
+/* By hand, the seams of a block being a and b of the first and third row, c and d of the second, and the long ones e
+ * (upper) and f. Within the block a and c, b and d go opposite ways. A quarter clockwise brings the left edge to the
+ * top, f's end to a's and e's to b's, up becoming right and down left. There they are to lie opposite to what was
+ * pressed there: where a goes left, f goes up; where b goes right, e goes down. It brings the top to the right edge,
+ * a's end to e's and b's to f's, left becoming up: where a goes left, e goes down. So e and f go opposite ways, a and
+ * b, too, and c and d. */
+START_TEST(nine_patches_are_all_pressed_alike_and_every_other_one_is_turned)
+{
+    /* Example: of 3 x 3 nine-patches four are turned by a quarter, all pressed alike: the seams of the first and third
+     * row away from the middle of the block, those of the second row and the long ones towards it. */
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    const muslin_id three[] = { nine.block, nine.block, nine.block };
+    const muslin_id row = join_of(nine.s.quilt, MUSLIN_ACROSS, three, 3);
+    const muslin_id rows[] = { row, row, row };
+    const muslin_id top = join_of(nine.s.quilt, MUSLIN_DOWN, rows, 3);
+    struct muslin_solution *solution = solved(nine.s.quilt, top);
+    struct muslin_pressing_plan *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    const int32_t presses[] = { MUSLIN_PRESS_LEFT, MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_LEFT,
+                                MUSLIN_PRESS_DOWN, MUSLIN_PRESS_UP };
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_uint_eq(n, 10);
+    for (size_t i = 0; i < 6; i++) {
+        ck_assert_int_eq(seams[i].press, presses[i]);
+        ck_assert_int_eq(seams[i].as_shown, i < 2 ? 18 : i < 4 ? 9 : 5);
+        ck_assert_int_eq(seams[i].other_way, i < 4 ? 0 : 4); /* turned as a whole, nothing in it is the other way */
+        ck_assert_int_eq(seams[i].other, i < 4 ? MUSLIN_OTHER_NONE : MUSLIN_OTHER_TURNED);
+        ck_assert_int_eq(seams[i].turn, i < 4 ? 0 : 1);
+        ck_assert_int_eq(seams[i].preferred, i < 4 ? 1 : 0);
+    }
+    /* The middle row cannot be turned itself: by a half, a would come to lie at b. */
+    ck_assert_int_eq(seams[6].node, row);
+    ck_assert_int_eq(seams[6].other, MUSLIN_OTHER_PRESSED);
+    ck_assert_int_eq(seams[6].other_way, 1);
+    ck_assert_int_eq(totals_of(plan).turned, 4);
+    ck_assert_int_eq(totals_of(plan).other_way, 5);
+    free(seams);
+    struct muslin_pressed_child *children = children_of(plan, &n);
+    ck_assert_uint_eq(n, 3 + 3 + 3);
+    for (size_t i = 3; i < 6; i++) {
+        ck_assert_int_eq(children[i].child, nine.block);
+        ck_assert_int_eq(children[i].other_way, i == 4);
+        ck_assert_int_eq(children[i].turn, 1);
+    }
+    for (size_t i = 6; i < 9; i++) {
+        ck_assert_int_eq(children[i].child, row);
+        ck_assert_int_eq(children[i].other_way, i == 7);
+        ck_assert_int_eq(children[i].turn, 0);
+    }
+    free(children);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* How the other copies of a block in rows of two by two come about: a row of three squares of a print, whatever it is.
+ * Asked for or not, it can be turned end for end unless one would see it. */
+static struct muslin_pressed_totals of_print(int32_t print, uint32_t flags, int32_t press, int32_t turned)
+{
+    struct sewn s;
+    struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
+    struct muslin_join_spec join = MUSLIN_JOIN_SPEC_INIT;
+    muslin_id cloth = 0;
+    muslin_id row = 0;
+    begin_sewing(&s);
+    spec.print = print;
+    ck_ok(muslin_quilt_fabric(s.quilt, &spec, "cloth", 5, &cloth, NULL));
+    const muslin_id square = patch_of(s.quilt, cloth, s.two, s.two);
+    const muslin_id three[] = { square, turned < 0 ? mirror_of(s.quilt, square) : turn_of(s.quilt, square, turned),
+                                square };
+    join.flags = flags;
+    join.press = press;
+    ck_ok(muslin_quilt_join(s.quilt, &join, three, 3, &row, NULL));
+    const muslin_id two[] = { row, row };
+    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, two, 2));
+    end_sewing(&s);
+    return totals;
+}
+
+START_TEST(prints_and_labels_forbid_to_turn_what_looks_otherwise)
+{
+    static const int32_t prints[] = { MUSLIN_PRINT_NONE, MUSLIN_PRINT_TWO_WAY, MUSLIN_PRINT_ONE_WAY,
+                                      MUSLIN_PRINT_STRIPE_ALONG, MUSLIN_PRINT_STRIPE_ACROSS };
+    for (size_t i = 0; i < COUNT_OF(prints); i++)
+        for (int32_t turned = -1; turned < 4; turned++)
+            for (uint32_t flags = 0; flags <= MUSLIN_JOIN_KEEPS_ORDER; flags++) {
+                const int may = flags == 0 && prints[i] != MUSLIN_PRINT_ONE_WAY;
+                const struct muslin_pressed_totals is_free = of_print(prints[i], flags, MUSLIN_SEAM_PRESS_FREE, turned);
+                const struct muslin_pressed_totals asked = of_print(prints[i], flags, MUSLIN_SEAM_PRESS_TO_LAST,
+                                                                    turned);
+                ck_assert_int_eq(is_free.exceptions, 0);
+                ck_assert_int_eq(is_free.other_way, 1);
+                ck_assert_int_eq(is_free.turned, may);
+                ck_assert_int_eq(asked.exceptions, may ? 0 : 2);
+                ck_assert_int_eq(asked.turned, may);
+                ck_assert_int_eq(asked.proven, 1);
+            }
+}
+END_TEST
+
+/* Two rows of two equal squares with these allowances at the top of the first and the second one, else the quilt's. */
+static int64_t turned_of_edges(muslin_len first, muslin_len second)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    muslin_id two[2];
+    spec.fabric = s.blue;
+    spec.width = s.two;
+    spec.height = s.two;
+    spec.top = fixed_of(s.quilt, first);
+    ck_ok(muslin_quilt_patch(s.quilt, &spec, &two[0], NULL));
+    spec.top = fixed_of(s.quilt, second);
+    ck_ok(muslin_quilt_patch(s.quilt, &spec, &two[1], NULL));
+    const muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    const muslin_id rows[] = { row, row };
+    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
+    ck_assert_int_eq(totals.other_way, 1);
+    end_sewing(&s);
+    return totals.turned;
+}
+
+START_TEST(edges_that_are_turned_have_the_same_allowances)
+{
+    const muslin_len quarter = 2032;
+    ck_assert_int_eq(turned_of_edges(quarter, quarter), 1);
+    ck_assert_int_eq(turned_of_edges(2 * quarter, 2 * quarter), 0);
+    ck_assert_int_eq(turned_of_edges(quarter, 2 * quarter), 0);
+}
+END_TEST
+
+/* By how many quarters nine-patches are turned, of two side by side, each trimmed by so much at its sides. */
+static int32_t turn_of_trimmed(muslin_len by)
+{
+    struct nine nine;
+    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    trim.left = trim.right = fixed_of(nine.s.quilt, by);
+    muslin_id trimmed = 0;
+    ck_ok(muslin_quilt_trim(nine.s.quilt, nine.block, &trim, &trimmed, NULL));
+    const muslin_id two[] = { trimmed, trimmed };
+    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_ACROSS, two, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(seams[4].node, nine.block);
+    ck_assert_int_eq(seams[4].other_way, 1);
+    const int32_t turn = seams[4].turn;
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+    return turn;
+}
+
+/* Long seams are left where the ends of short ones are cut away: only what is as long may take their place. */
+START_TEST(what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in)
+{
+    ck_assert_int_eq(turn_of_trimmed(1000), 2);
+    ck_assert_int_eq(turn_of_trimmed(A_STRIP + 1000), 2);
+}
+END_TEST
+
+/* Two squares and two, in turn dark and light: by a half turn the same. The upper seam is asked for, the lower one goes
+ * the opposite way, to nest with it. Turned, the long seam would lie the other way, to nest with the next block's; but
+ * then the short ones would have to go the same way, in both blocks. One exception is the fewest, none would be if
+ * turning took nothing, and the plan does not claim to be the best. */
+static muslin_id two_held_blocks(struct nine *nine)
+{
+    struct muslin_quilt *quilt = nine->s.quilt;
+    const muslin_id first[] = { nine->dark, nine->light };
+    const muslin_id second[] = { nine->light, nine->dark };
+    const muslin_id rows[] = { join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, first, 2),
+                               join_of(quilt, MUSLIN_ACROSS, second, 2) };
+    const muslin_id block = join_of(quilt, MUSLIN_DOWN, rows, 2);
+    const muslin_id blocks[] = { block, block };
+    return join_of(quilt, MUSLIN_ACROSS, blocks, 2);
+}
+
+START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    const muslin_id top = two_held_blocks(&nine);
+    const struct muslin_pressed_totals totals = totals_pressed(nine.s.quilt, top);
+    ck_assert_int_eq(totals.meetings, 3);
+    ck_assert_int_eq(totals.exceptions, 1);
+    ck_assert_int_eq(totals.least, 0);
+    ck_assert_int_eq(totals.proven, 0);
+    ck_assert_int_eq(totals.turned, 0);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* Three squares, two wider pieces, three squares: all edges look the same, and by a half turn so does the rest. */
+START_TEST(what_is_inside_must_look_the_same_as_well)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id wide = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 3 * A_STRIP / 2), s.two);
+    const muslin_id three[] = { square, square, square };
+    const muslin_id two[] = { wide, wide };
+    const muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, three, 3);
+    const muslin_id rows[] = { row, join_of(s.quilt, MUSLIN_ACROSS, two, 2), row };
+    const muslin_id block = join_of(s.quilt, MUSLIN_DOWN, rows, 3);
+    const muslin_id blocks[] = { block, block };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, blocks, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressed_child *children = children_of(plan, &n);
+    ck_assert_int_eq(totals_of(plan).turned, 1);
+    ck_assert_int_eq(children[n - 1].child, block);
+    ck_assert_int_eq(children[n - 1].turn, 2);
+    free(children);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* A goose that flies down on the lower edge of a block, two slanted seams in its middle; and a snowball whose slanted
+ * seams end as far from the top as the seam below it from the bottom: neither block is turned. */
+START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id four = fixed_of(s.quilt, WHOLE_IN(4));
+    const muslin_id wide = patch_of(s.quilt, s.blue, four, s.two);
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    const muslin_id fabrics[] = { s.blue, s.blue };
+    muslin_id goose = 0;
+    spec.kind = MUSLIN_UNIT_FLYING_GEESE;
+    spec.method = MUSLIN_METHOD_FLIPPED_CORNERS;
+    spec.width = four;
+    ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &goose, NULL));
+    const muslin_id down[] = { wide, turn_of(s.quilt, goose, 2) };
+    const muslin_id two[] = { join_of(s.quilt, MUSLIN_DOWN, down, 2), join_of(s.quilt, MUSLIN_DOWN, down, 2) };
+    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, two, 2));
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.other_way, 2);
+    ck_assert_int_eq(totals.turned, 0);
+    const muslin_len corner = 700;
+    muslin_id ball = 0;
+    spec.kind = MUSLIN_UNIT_SNOWBALL;
+    spec.height = fixed_of(s.quilt, 3 * corner);
+    spec.corner = fixed_of(s.quilt, corner);
+    ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &ball, NULL));
+    const muslin_id low[] = { ball, patch_of(s.quilt, s.blue, four, spec.corner) };
+    const muslin_id both[] = { join_of(s.quilt, MUSLIN_DOWN, low, 2), join_of(s.quilt, MUSLIN_DOWN, low, 2) };
+    const struct muslin_pressed_totals balls = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, both, 2));
+    ck_assert_int_eq(balls.exceptions, 0);
+    ck_assert_int_eq(balls.other_way, 2);
+    ck_assert_int_eq(balls.turned, 1); /* the ball, in the block that is pressed the other way */
+    end_sewing(&s);
+}
+END_TEST
+
+/* 63 x 65 squares are turned by a half; 65 x 65 are more than 4096. */
+START_TEST(what_has_very_many_patches_is_not_turned)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    for (int64_t rows = 63; rows <= 65; rows += 2) {
+        const muslin_id half = repeat_of(s.quilt, square, 65, rows);
+        const muslin_id two[] = { half, half };
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, two, 2));
+        struct muslin_pressing_plan *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressed_child *children = children_of(plan, &n);
+        ck_assert_int_eq(totals_of(plan).exceptions, 0);
+        for (size_t i = 0; i < n; i++)
+            if (children[i].child == half)
+                ck_assert_int_eq(children[i].turn, rows == 63 ? 2 : 0);
+        free(children);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 /* ---- strip sets --------------------------------------------------------------------------------------------------- */
 
 /* Five rows cut from sets, of which two are taken the other way. */
@@ -392,7 +699,8 @@ START_TEST(segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_f
 {
     ck_assert_int_eq(other_of_sets(0, 0), MUSLIN_OTHER_TURNED);
     ck_assert_int_eq(other_of_sets(MUSLIN_JOIN_KEEPS_ORDER, 0), MUSLIN_OTHER_SETS);
-    ck_assert_int_eq(other_of_sets(0, 1), MUSLIN_OTHER_SETS); /* both seams to the middle: turned, they still are */
+    ck_assert_int_eq(other_of_sets(MUSLIN_JOIN_KEEPS_ORDER, 1), MUSLIN_OTHER_SETS);
+    ck_assert_int_eq(other_of_sets(0, 1), MUSLIN_OTHER_TURNED); /* before it matters where it is darker */
 }
 END_TEST
 
@@ -679,7 +987,8 @@ START_TEST(exceptions_on_point_are_told_where_they_lie_in_the_field)
     struct sewn s;
     begin_sewing(&s);
     const muslin_id high = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 2 * A_STRIP));
-    const muslin_id two[] = { high, high };
+    const muslin_id white = patch_of(s.quilt, s.white, s.two, fixed_of(s.quilt, 2 * A_STRIP));
+    const muslin_id two[] = { high, white };
     const muslin_id block = join_pressed(s.quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, two, 2);
     muslin_id blocks[2] = { block, block };
     struct muslin_solution *solution = solved(s.quilt, field_of(&s, 2, 1, blocks));
@@ -968,7 +1277,7 @@ END_TEST
 START_TEST(rows_are_asked_for_and_filled)
 {
     struct nine nine;
-    begin_nine(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
+    begin_in_order(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
     struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
     struct muslin_pressing_plan *plan = pressed(solution);
     struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
@@ -1008,6 +1317,7 @@ START_TEST(a_failed_allocation_leaves_nothing_behind)
 {
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    ck_allocations(&nine.s, two_held_blocks(&nine), 1000);
     ck_allocations(&nine.s, thrown(&nine.s, 4, 3), 20000);
     ck_allocations(&nine.s, repeat_of(nine.s.quilt, nine.block, 3, 3), 1000);
     muslin_id blocks[13];
@@ -1143,6 +1453,14 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, seams_go_towards_the_darker_side_where_they_may);
     tcase_add_test(tests, nesting_comes_before_the_darker_side);
     tcase_add_test(tests, of_equally_many_copies_the_preferred_way_is_shown);
+    tcase_add_test(tests, nine_patches_are_all_pressed_alike_and_every_other_one_is_turned);
+    tcase_add_test(tests, prints_and_labels_forbid_to_turn_what_looks_otherwise);
+    tcase_add_test(tests, edges_that_are_turned_have_the_same_allowances);
+    tcase_add_test(tests, what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in);
+    tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
+    tcase_add_test(tests, what_is_inside_must_look_the_same_as_well);
+    tcase_add_test(tests, slanted_seams_take_the_place_of_slanted_ones_alone);
+    tcase_add_test(tests, what_has_very_many_patches_is_not_turned);
     tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
     tcase_add_test(tests, the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise);

@@ -1,14 +1,15 @@
 /* test_pressing_brute.c - pressing plans of small trees against a model that lays every copy out on the table, finds
- * every meeting by looking, and tries all ways of pressing.
+ * every meeting by looking, and tries all ways of pressing and of turning.
  *
  * SPDX-License-Identifier: MIT
  *
  * The model knows nothing of edges or profiles: it has each seam of each copy as a line in the finished top, with the
  * side on which its first piece lies, and sees two seams meet where they end at one point of a third from its two
- * sides. Lengths are whole inches here. */
+ * sides. It turns a block on the table to see whether it looks the same and whether its seams then lie the other way.
+ * Lengths are whole inches here. */
 #include "test_pressing.h"
 
-enum { NODES_MOST = 512, CHILDREN_MOST = 4, LINES_MOST = 4096, MEETINGS_MOST = 8192, BITS_MOST = 15, TREES = 300 };
+enum { NODES_MOST = 512, CHILDREN_MOST = 4, LINES_MOST = 4096, MEETINGS_MOST = 8192, BITS_MOST = 15, TREES = 2500, ENDS_MOST = 64 };
 
 /* ---- a tree, as the test makes it --------------------------------------------------------------------------------- */
 
@@ -19,7 +20,9 @@ struct model_node {
     int turn; /* quarters, and 4 when mirrored before */
     int width;
     int height;
+    int cloth;
     int press;
+    int ordered;
     int children;
     int64_t child[CHILDREN_MOST];
     int seam_bit;                 /* of its first seam */
@@ -32,6 +35,7 @@ struct model {
     struct muslin_quilt *quilt;
     muslin_id cloth[2];
     uint64_t random;
+    int asks; /* one of so many joins */
     struct model_node node[NODES_MOST]; /* by the number of their ids */
     muslin_id id[NODES_MOST];
     int64_t nodes;
@@ -51,17 +55,19 @@ static int64_t keep(struct model *model, muslin_id id, const struct model_node *
 
 static int64_t model_patch(struct model *model, int width, int height)
 {
-    muslin_id cloth = model->cloth[draw(&model->random) % 2];
-    struct model_node node = { PATCH, 0, width, height, MUSLIN_SEAM_PRESS_FREE, 0, { 0 }, 0, { 0 }, 0, 0 };
-    muslin_id id = patch_of(model->quilt, cloth, fixed_of(model->quilt, WHOLE_IN(width)),
+    int cloth = (int)(draw(&model->random) % 2);
+    struct model_node node = { .kind = PATCH, .width = width, .height = height, .cloth = cloth };
+    muslin_id id = patch_of(model->quilt, model->cloth[cloth], fixed_of(model->quilt, WHOLE_IN(width)),
                             fixed_of(model->quilt, WHOLE_IN(height)));
     return keep(model, id, &node);
 }
 
 static int64_t model_join(struct model *model, int axis, int press, const int64_t *children, int n)
 {
-    struct model_node node = { axis, 0, 0, 0, press, n, { 0 }, 0, { 0 }, 1, 0 };
+    struct model_node node = { .kind = axis, .press = press, .children = n, .has_seams = 1 };
+    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
     muslin_id ids[CHILDREN_MOST];
+    muslin_id id = 0;
     for (int k = 0; k < n; k++) {
         const struct model_node *child = &model->node[children[k]];
         ids[k] = model->id[children[k]];
@@ -69,15 +75,29 @@ static int64_t model_join(struct model *model, int axis, int press, const int64_
         node.width = axis == ACROSS ? node.width + child->width : child->width;
         node.height = axis == DOWN ? node.height + child->height : child->height;
     }
-    return n == 1 ? children[0] : keep(model, join_pressed(model->quilt, axis, press, ids, (size_t)n), &node);
+    if (n == 1)
+        return children[0];
+    node.ordered = draw(&model->random) % 16 == 0;
+    spec.axis = axis;
+    spec.press = press;
+    spec.flags = node.ordered ? MUSLIN_JOIN_KEEPS_ORDER : 0;
+    ck_ok(muslin_quilt_join(model->quilt, &spec, ids, (size_t)n, &id, NULL));
+    return keep(model, id, &node);
+}
+
+static int any_press(struct model *model)
+{
+    if (draw(&model->random) % (uint64_t)model->asks != 0)
+        return MUSLIN_SEAM_PRESS_FREE;
+    return (int)draw_from(&model->random, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_OPEN);
 }
 
 static int64_t model_turn(struct model *model, int64_t child, int turn)
 {
     const struct model_node *inner = &model->node[child];
     muslin_id id = model->id[child];
-    struct model_node node = { TURN, turn, inner->width, inner->height, MUSLIN_SEAM_PRESS_FREE, 1, { child }, 0, { 0 },
-                               inner->has_seams, 0 };
+    struct model_node node = { .kind = TURN, .turn = turn, .width = inner->width, .height = inner->height,
+                               .children = 1, .child = { child }, .has_seams = inner->has_seams };
     ck_assert_int_ne(inner->kind, TURN);
     if ((turn & 4) != 0)
         id = mirror_of(model->quilt, id);
@@ -113,8 +133,7 @@ static int64_t model_block(struct model *model, int width, int height, int depth
         children[n++] = model_block(model, width_of, height_of, depth - 1);
         length -= part;
     }
-    int press = draw(&model->random) % 16 == 0 ? (int)draw_from(&model->random, 2, 4) : MUSLIN_SEAM_PRESS_FREE;
-    return model_join(model, axis, press, children, n);
+    return model_join(model, axis, any_press(model), children, n);
 }
 
 /* Four squares, which turned and mirrored do not nest everywhere. */
@@ -129,6 +148,38 @@ static int64_t model_four_patch(struct model *model)
     return model_join(model, DOWN, MUSLIN_SEAM_PRESS_FREE, rows, 2);
 }
 
+/* Rows of equal squares, of one fabric or two in turn: so large, a block looks the same from two sides or four. */
+static int64_t model_checks(struct model *model)
+{
+    const int64_t square = model_patch(model, 2, 2);
+    const int64_t other = model_patch(model, 2, 2);
+    const int n = (int)draw_from(&model->random, 2, 3);
+    const int64_t first[] = { square, other, square };
+    const int64_t second[] = { other, square, other };
+    const int64_t one = model_join(model, ACROSS, any_press(model), first, n);
+    const int64_t two = model_join(model, ACROSS, any_press(model), second, n);
+    const int64_t rows[] = { one, draw(&model->random) % 3 == 0 ? one : two, one };
+    return model_join(model, DOWN, any_press(model), rows, n);
+}
+
+/* Strips side by side. */
+static int64_t model_rail(struct model *model)
+{
+    const int64_t strip = model_patch(model, 2, 6);
+    const int64_t other = model_patch(model, 2, 6);
+    const int64_t strips[] = { strip, other, strip };
+    return model_join(model, ACROSS, any_press(model), strips, 3);
+}
+
+static int64_t any_block(struct model *model, int kind)
+{
+    if (kind == 0)
+        return model_four_patch(model);
+    if (kind == 1)
+        return model_block(model, 4, 4, (int)draw_from(&model->random, 1, 3));
+    return kind == 2 ? model_checks(model) : model_rail(model);
+}
+
 /* A grid of one or two blocks, turned and mirrored by chance. */
 static int64_t model_top(struct model *model)
 {
@@ -136,10 +187,11 @@ static int64_t model_top(struct model *model)
     int rows = (int)draw_from(&model->random, 1, 3);
     int64_t blocks[2];
     int64_t down[3];
-    const int squares = draw(&model->random) % 2 == 0;
-    for (int i = 0; i < 2; i++)
-        blocks[i] = squares ? model_four_patch(model)
-                            : model_block(model, 4, 4, (int)draw_from(&model->random, 1, 3));
+    const int kind = (int)(draw(&model->random) % 4);
+    blocks[0] = any_block(model, kind);
+    blocks[1] = any_block(model, kind);
+    if (model->node[blocks[0]].width != model->node[blocks[1]].width)
+        blocks[1] = blocks[0];
     for (int row = 0; row < rows; row++) {
         int64_t across[3];
         for (int column = 0; column < columns; column++) {
@@ -147,7 +199,7 @@ static int64_t model_top(struct model *model)
             int turn = draw(&model->random) % 2 == 0 ? 0 : (int)draw_from(&model->random, 0, 7);
             across[column] = model_turn(model, block, turn);
         }
-        down[row] = model_join(model, ACROSS, MUSLIN_SEAM_PRESS_FREE, across, columns);
+        down[row] = model_join(model, ACROSS, any_press(model), across, columns);
         if (row > 0 && draw(&model->random) % 3 == 0)
             down[row] = down[0];
     }
@@ -166,7 +218,6 @@ struct laid {
     int seam;
     int press;
     uint32_t bits;   /* of its own and its places' */
-    uint32_t places; /* of its places' alone */
 };
 
 struct table {
@@ -183,7 +234,6 @@ static void move(struct table *table, int first, int by_x, int by_y, int bit)
             laid->y[end] += by_y;
         }
         laid->bits ^= UINT32_C(1) << bit;
-        laid->places ^= UINT32_C(1) << bit;
     }
 }
 
@@ -253,9 +303,9 @@ static void lay_joined(const struct model *model, int64_t number, struct table *
             break;
         ck_assert_int_lt(table->count, LINES_MOST);
         uint32_t own = UINT32_C(1) << (node->seam_bit + k);
-        struct laid across = { { before, before }, { 0, node->height }, -1, 0, number, k, node->press, own, 0 };
+        struct laid across = { { before, before }, { 0, node->height }, -1, 0, number, k, node->press, own };
         struct laid down = { { 0, node->width }, { node->height - before, node->height - before }, 0, 1, number, k,
-                             node->press, own, 0 };
+                             node->press, own };
         table->laid[table->count++] = node->kind == ACROSS ? across : down;
     }
 }
@@ -345,24 +395,224 @@ static int64_t broken(const struct meetings *meetings, uint32_t ways)
     return count;
 }
 
-/* Whether every seam that is asked for is pressed so in every copy. */
-static int is_as_asked(const struct table *table, uint32_t ways)
+/* ---- turned on the table ------------------------------------------------------------------------------------------ */
+
+/* Where a seam of a node ends on its outside, and a patch in it. */
+struct seen_end {
+    int x;
+    int y;
+    int first_x;
+    int first_y;
+    int is_open;
+    uint32_t bits;
+};
+
+struct seen_patch {
+    int x[2];
+    int y[2];
+    int cloth;
+};
+
+struct seen {
+    struct seen_end ends[ENDS_MOST];
+    struct seen_patch patches[ENDS_MOST];
+    int ends_count;
+    int patches_count;
+    int looks_alike[3]; /* after so many quarters */
+};
+
+static struct seen seen[NODES_MOST];
+
+static void see_ends(const struct model *model, int64_t number)
 {
-    for (int i = 0; i < table->count; i++) {
-        const struct laid *laid = &table->laid[i];
-        int way = is_odd(laid->bits & ways);
-        if ((laid->press == MUSLIN_SEAM_PRESS_TO_FIRST && way) || (laid->press == MUSLIN_SEAM_PRESS_TO_LAST && !way))
+    static struct table alone;
+    const struct model_node *node = &model->node[number];
+    struct seen *into = &seen[number];
+    alone.count = 0;
+    into->ends_count = 0;
+    lay(model, number, &alone);
+    for (int i = 0; i < alone.count; i++)
+        for (int end = 0; end < 2; end++) {
+            const struct laid *laid = &alone.laid[i];
+            const int x = laid->x[end];
+            const int y = laid->y[end];
+            if (x != 0 && x != node->width && y != 0 && y != node->height)
+                continue;
+            ck_assert_int_lt(into->ends_count, ENDS_MOST);
+            into->ends[into->ends_count++] = (struct seen_end){ x, y, laid->first_x, laid->first_y,
+                                                                laid->press == MUSLIN_SEAM_PRESS_OPEN, laid->bits };
+        }
+}
+
+/* A quarter clockwise. */
+static void turn_seen(int *x, int *y, int width)
+{
+    int was_x = *x;
+    *x = *y;
+    *y = width - was_x;
+}
+
+static int has_patch(const struct seen *in, const struct seen_patch *patch)
+{
+    for (int i = 0; i < in->patches_count; i++) {
+        const struct seen_patch *other = &in->patches[i];
+        if (least(other->x) == least(patch->x) && most(other->x) == most(patch->x) &&
+            least(other->y) == least(patch->y) && most(other->y) == most(patch->y) && other->cloth == patch->cloth)
+            return 1;
+    }
+    return 0;
+}
+
+static int looks_alike(const struct model_node *node, const struct seen *in, int quarters)
+{
+    if (quarters == 1 && node->width != node->height)
+        return 0;
+    for (int i = 0; i < in->patches_count; i++) {
+        struct seen_patch patch = in->patches[i];
+        for (int q = 0, width = node->width; q < quarters; q++, width = node->height)
+            for (int end = 0; end < 2; end++)
+                turn_seen(&patch.x[end], &patch.y[end], width);
+        if (!has_patch(in, &patch))
             return 0;
     }
     return 1;
 }
 
-static int64_t fewest(const struct table *table, const struct meetings *meetings, int bits)
+static int is_ordered(const struct model *model, int64_t number)
+{
+    const struct model_node *node = &model->node[number];
+    if (node->ordered)
+        return 1;
+    for (int k = 0; k < node->children; k++)
+        if (is_ordered(model, node->child[k]))
+            return 1;
+    return 0;
+}
+
+/* Patch by patch, each turned with what it is in. */
+static void see_patches(const struct model *model, int64_t number, struct seen *into)
+{
+    const struct model_node *node = &model->node[number];
+    int before = 0;
+    int first = into->patches_count;
+    if (node->kind == PATCH) {
+        ck_assert_int_lt(into->patches_count, ENDS_MOST);
+        into->patches[into->patches_count++] =
+            (struct seen_patch){ { 0, node->width }, { 0, node->height }, node->cloth };
+        return;
+    }
+    for (int k = 0; k < node->children; k++) {
+        const struct model_node *child = &model->node[node->child[k]];
+        const int from = into->patches_count;
+        see_patches(model, node->child[k], into);
+        for (int i = from; i < into->patches_count && node->kind != TURN; i++)
+            for (int end = 0; end < 2; end++) {
+                into->patches[i].x[end] += node->kind == ACROSS ? before : 0;
+                into->patches[i].y[end] += node->kind == ACROSS ? 0 : node->height - before - child->height;
+            }
+        before += node->kind == ACROSS ? child->width : child->height;
+    }
+    const struct model_node *inner = &model->node[node->child[0]];
+    for (int i = first; i < into->patches_count && node->kind == TURN; i++)
+        for (int end = 0; end < 2; end++) {
+            struct seen_patch *patch = &into->patches[i];
+            if ((node->turn & 4) != 0)
+                patch->x[end] = inner->width - patch->x[end];
+            for (int q = 0, width = inner->width; q < (node->turn & 3); q++) {
+                turn_seen(&patch->x[end], &patch->y[end], width);
+                width = width == inner->width ? inner->height : inner->width;
+            }
+        }
+}
+
+static void see_all(const struct model *model, int64_t root)
+{
+    for (int64_t number = 1; number < root; number++) {
+        const struct model_node *node = &model->node[number];
+        struct seen *into = &seen[number];
+        into->looks_alike[1] = 0;
+        into->looks_alike[2] = 0;
+        if (!node->held || (node->kind != ACROSS && node->kind != DOWN))
+            continue;
+        see_ends(model, number);
+        if (is_ordered(model, number))
+            continue;
+        into->patches_count = 0;
+        see_patches(model, number, into);
+        into->looks_alike[1] = looks_alike(node, into, 1);
+        into->looks_alike[2] = looks_alike(node, into, 2);
+    }
+}
+
+/* Whether, after these quarters, every end lies at one that is pressed the opposite way. */
+static int seems_the_other_way(const struct model_node *node, const struct seen *in, int quarters, uint32_t ways)
+{
+    for (int i = 0; i < in->ends_count; i++) {
+        struct seen_end end = in->ends[i];
+        int found = 0;
+        for (int q = 0, width = node->width; q < quarters; q++, width = node->height) {
+            turn_seen(&end.x, &end.y, width);
+            turn_seen(&end.first_x, &end.first_y, 0);
+        }
+        for (int k = 0; k < in->ends_count; k++) {
+            const struct seen_end *there = &in->ends[k];
+            if (there->x != end.x || there->y != end.y)
+                continue;
+            const int is_same_side = there->first_x == end.first_x && there->first_y == end.first_y;
+            found = there->is_open == end.is_open &&
+                    (end.is_open || is_same_side == is_odd((there->bits ^ end.bits) & ways));
+        }
+        if (!found)
+            return 0;
+    }
+    return 1;
+}
+
+/* By how many quarters a node is turned to seem the other way: a quarter before a half; 0: by none. */
+static int turn_for(const struct model *model, int64_t number, uint32_t ways)
+{
+    for (int quarters = 1; quarters <= 2; quarters++)
+        if (seen[number].looks_alike[quarters] &&
+            seems_the_other_way(&model->node[number], &seen[number], quarters, ways))
+            return quarters;
+    return 0;
+}
+
+/* Whether a copy of a node can be taken so, with every seam in it that is asked for pressed as it is asked. Counts the
+ * copies of nodes that are pressed, or turned, either way. */
+struct copies {
+    int64_t of[NODES_MOST][2];
+};
+
+static int can_be_taken(const struct model *model, int64_t number, int other, uint32_t ways, int may_turn,
+                        struct copies *copies)
+{
+    const struct model_node *node = &model->node[number];
+    const int is_join = node->kind == ACROSS || node->kind == DOWN;
+    if (copies != NULL)
+        copies->of[number][other]++;
+    if (other && is_join && may_turn && turn_for(model, number, ways) != 0)
+        other = 0;
+    for (int k = 0; is_join && k + 1 < node->children; k++) {
+        const int way = (int)(ways >> (node->seam_bit + k) & 1) ^ other;
+        if ((node->press == MUSLIN_SEAM_PRESS_TO_FIRST && way) || (node->press == MUSLIN_SEAM_PRESS_TO_LAST && !way))
+            return 0;
+    }
+    for (int k = 0; k < node->children; k++) {
+        const int is_other = node->place_bit[k] < 31 && (ways >> node->place_bit[k] & 1) != 0;
+        if (model->node[node->child[k]].has_seams &&
+            !can_be_taken(model, node->child[k], other ^ is_other, ways, may_turn, copies))
+            return 0;
+    }
+    return 1;
+}
+
+static int64_t fewest(const struct model *model, int64_t root, const struct meetings *meetings, int may_turn)
 {
     int64_t best = INT64_MAX;
-    for (uint32_t ways = 0; ways < UINT32_C(1) << bits; ways++) {
+    for (uint32_t ways = 0; ways < UINT32_C(1) << model->bits; ways++) {
         int64_t count = broken(meetings, ways);
-        if (count < best && is_as_asked(table, ways))
+        if (count < best && can_be_taken(model, root, 0, ways, may_turn, NULL))
             best = count;
     }
     return best;
@@ -437,30 +687,41 @@ static uint32_t ways_in_turn(const struct model *model, int64_t root)
     return ways & INT32_MAX;
 }
 
-static void ck_copies(const struct muslin_pressing_plan *plan, const struct table *table, uint32_t ways)
+static void ck_copies(const struct model *model, int64_t root, const struct muslin_pressing_plan *plan, uint32_t ways)
 {
+    static struct copies copies;
+    const struct muslin_pressed_totals totals = totals_of(plan);
     size_t n;
     int64_t other = 0;
+    int64_t turned = 0;
+    memset(&copies, 0, sizeof copies);
+    ck_assert(can_be_taken(model, root, 0, ways, 1, &copies));
     struct muslin_pressed_seam *seams = seams_of(plan, &n);
     for (size_t i = 0; i < n; i++) {
-        int64_t as_shown = 0;
-        int64_t other_way = 0;
-        for (int k = 0; k < table->count; k++) {
-            const struct laid *laid = &table->laid[k];
-            if (laid->node != muslin_id_number(seams[i].node) || laid->seam != seams[i].seam)
-                continue;
-            int is_other = laid->press != MUSLIN_SEAM_PRESS_OPEN && is_odd(laid->places & ways);
-            as_shown += !is_other;
-            other_way += is_other;
-        }
-        ck_assert_int_eq(seams[i].as_shown, as_shown);
-        ck_assert_int_eq(seams[i].other_way, other_way);
-        ck_assert_int_le(other_way, as_shown);
-        ck_assert_int_eq(seams[i].other, other_way == 0 ? MUSLIN_OTHER_NONE : seams[i].other);
-        other += seams[i].seam == 0 ? other_way : 0;
+        const int64_t number = muslin_id_number(seams[i].node);
+        const int is_open = model->node[number].press == MUSLIN_SEAM_PRESS_OPEN;
+        const int64_t *of = copies.of[number];
+        const int turn = of[1] > 0 && !is_open ? turn_for(model, number, ways) : 0;
+        ck_assert_int_eq(seams[i].as_shown, is_open ? of[0] + of[1] : of[0]);
+        ck_assert_int_eq(seams[i].other_way, is_open ? 0 : of[1]);
+        if (!asks_within(model, number))
+            ck_assert_int_le(seams[i].other_way, seams[i].as_shown);
+        ck_assert_int_eq(seams[i].turn, turn);
+        ck_assert_int_eq(seams[i].other == MUSLIN_OTHER_TURNED, turn != 0);
+        ck_assert_int_eq(seams[i].other == MUSLIN_OTHER_NONE, seams[i].other_way == 0);
+        other += seams[i].seam == 0 ? seams[i].other_way : 0;
+        turned += seams[i].seam == 0 && turn != 0 ? seams[i].other_way : 0;
     }
-    ck_assert_int_eq(other, totals_of(plan).other_way);
+    ck_assert_int_eq(other, totals.other_way);
+    ck_assert_int_eq(turned, totals.turned);
     free(seams);
+    struct muslin_pressed_child *children = children_of(plan, &n);
+    for (size_t i = 0; i < n; i++) {
+        const int64_t child = muslin_id_number(children[i].child);
+        const int is_join = model->node[child].kind != TURN;
+        ck_assert_int_eq(children[i].turn, is_join && copies.of[child][1] > 0 ? turn_for(model, child, ways) : 0);
+    }
+    free(children);
 }
 
 static void ck_exceptions(const struct muslin_pressing_plan *plan, const struct meetings *meetings, uint32_t ways)
@@ -490,7 +751,15 @@ static void ck_exceptions(const struct muslin_pressing_plan *plan, const struct 
 static struct table table;
 static struct meetings meetings;
 
-static void ck_tree(struct model *model, int64_t root, int *tried)
+struct tried {
+    int all;      /* trees of which all ways were tried */
+    int proven;   /* of those */
+    int missed;   /* of those: with fewer exceptions than the plan's */
+    int turned;
+    int of_asked; /* where seams that are asked for are turned */
+};
+
+static void ck_tree(struct model *model, int64_t root, struct tried *tried)
 {
     int bits = number_bits(model, root);
     if (bits > 31)
@@ -503,6 +772,7 @@ static void ck_tree(struct model *model, int64_t root, int *tried)
     meetings.open = 0;
     lay(model, root, &table);
     find_meetings(&table, &meetings);
+    see_all(model, root);
     uint32_t ways = ways_of(model, plan);
     ck_assert_int_eq(totals.meetings, meetings.count);
     ck_assert_int_eq(totals.open, meetings.open);
@@ -510,13 +780,19 @@ static void ck_tree(struct model *model, int64_t root, int *tried)
     ck_assert_int_eq(totals.alternating, broken(&meetings, ways_in_turn(model, root)));
     ck_assert_int_le(totals.exceptions, totals.alternating);
     ck_assert_int_le(totals.least, totals.exceptions);
-    ck_assert_int_eq(totals.proven, 1);
-    ck_assert(is_as_asked(&table, ways));
-    ck_copies(plan, &table, ways);
+    ck_assert_int_eq(totals.proven, totals.least == totals.exceptions);
+    ck_copies(model, root, plan, ways);
     ck_exceptions(plan, &meetings, ways);
+    tried->turned += totals.turned > 0;
     if (bits <= BITS_MOST) {
-        ck_assert_int_eq(totals.exceptions, fewest(&table, &meetings, bits));
-        ++*tried;
+        const int64_t best = fewest(model, root, &meetings, 1);
+        ck_assert_int_le(totals.least, best);
+        ck_assert_int_le(best, totals.exceptions);
+        ck_assert_int_le(totals.exceptions, fewest(model, root, &meetings, 0));
+        tried->all++;
+        tried->proven += totals.proven;
+        tried->missed += best < totals.exceptions;
+        tried->of_asked += totals.turned > 0 && asks_within(model, root);
     }
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
@@ -525,7 +801,7 @@ static void ck_tree(struct model *model, int64_t root, int *tried)
 START_TEST(small_trees_have_the_fewest_exceptions_of_all_ways)
 {
     static struct model model;
-    int tried = 0;
+    struct tried tried = { 0, 0, 0, 0, 0 };
     for (uint64_t seed = 1; seed <= TREES; seed++) {
         struct sewn sewn;
         begin_sewing(&sewn);
@@ -534,10 +810,16 @@ START_TEST(small_trees_have_the_fewest_exceptions_of_all_ways)
         model.cloth[0] = sewn.blue;
         model.cloth[1] = sewn.white;
         model.random = seed;
+        model.asks = seed % 2 == 0 ? 3 : 16;
         ck_tree(&model, model_top(&model), &tried);
         end_sewing(&sewn);
     }
-    ck_assert_int_gt(tried, TREES / 3);
+    /* Where asked seams are turned the bound need not be reached, and the plan need not be the best; it mostly is. */
+    ck_assert_int_gt(tried.all, TREES / 3);
+    ck_assert_int_gt(tried.turned, TREES / 5);
+    ck_assert_int_gt(tried.of_asked, TREES / 40);
+    ck_assert_int_ge(tried.proven, tried.all - tried.all / 50);
+    ck_assert_int_le(tried.missed, tried.all / 250);
 }
 END_TEST
 

@@ -3182,6 +3182,7 @@ class muslin_pressed_totals(ctypes.Structure):
         ("work", ctypes.c_int64),
         ("proven", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("turned", ctypes.c_int64),
     ]
 
 
@@ -3203,6 +3204,8 @@ class muslin_pressed_seam(ctypes.Structure):
         ("towards", ctypes.c_int32),
         ("other", ctypes.c_int32),
         ("preferred", ctypes.c_int32),
+        ("turn", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
     ]
 
 
@@ -3216,7 +3219,7 @@ class muslin_pressed_child(ctypes.Structure):
         ("child", ctypes.c_int64),
         ("place", ctypes.c_int64),
         ("other_way", ctypes.c_int32),
-        ("pad", ctypes.c_int32),
+        ("turn", ctypes.c_int32),
     ]
 
 

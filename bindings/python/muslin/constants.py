@@ -1014,10 +1014,12 @@ class Press(Choice):
 class OtherWay(Choice):
     """enum muslin_other_way"""
 
-    NONE = 1  # no copy is pressed the other way
+    NONE = 1  # no copy is taken the other way
     PRESSED = 2  # press so many copies the other way
     SETS = 3  # cut them from strip sets of their own, pressed the other way
-    TURNED = 4  # turn segments end for end: they look the same
+    # press all alike and turn so many as a whole, by `turn` quarters: they look the same; segments of strip sets end
+    # for end
+    TURNED = 4
 
 
 class SewingKind(Choice):

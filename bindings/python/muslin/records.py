@@ -6455,9 +6455,10 @@ class PressedTotals:
     alternating: exceptions when all is pressed in turn: every seam to its first piece, and joins take their second
         child the other way, their fourth, and so on, where none asks otherwise
     open: meetings left out, as a seam is pressed open
-    other_way: copies of nodes with seams of their own that are pressed the other way
+    other_way: copies of nodes with seams of their own that are the other way, pressed or turned
     work: steps taken
     proven: 1 when exceptions = least
+    turned: of those, copies that are turned and not pressed the other way
     """
 
     meetings: int
@@ -6468,12 +6469,13 @@ class PressedTotals:
     other_way: int
     work: int
     proven: bool
+    turned: int
 
     @classmethod
     def _read(cls, struct: Any) -> "PressedTotals":
         return cls(meetings=int(struct.meetings), exceptions=int(struct.exceptions), least=int(struct.least),
                    alternating=int(struct.alternating), open=int(struct.open), other_way=int(struct.other_way),
-                   work=int(struct.work), proven=bool(struct.proven))
+                   work=int(struct.work), proven=bool(struct.proven), turned=int(struct.turned))
 
 
 @dataclass(frozen=True)
@@ -6482,8 +6484,8 @@ class PressedSeam:
 
     node
     seam: number in its node
-    as_shown: copies of the node pressed so
-    other_way: copies pressed the other way
+    as_shown: copies of the node pressed so, also those in what is turned as a whole
+    other_way: copies taken the other way: by `other`, pressed or turned
     from_x: finished ends, in the node as it was made, from its lower left
     from_y
     to_x
@@ -6492,6 +6494,7 @@ class PressedSeam:
     towards: 1: towards its first piece (the left or upper one), 2: the second, 0: open
     other: enum muslin_other_way
     preferred: 1: as preferred, 2: against it, 0: no preference
+    turn: MUSLIN_OTHER_TURNED: quarter turns of the copies the other way; else 0
     """
 
     node: Id
@@ -6506,13 +6509,15 @@ class PressedSeam:
     towards: int
     other: OtherWay
     preferred: int
+    turn: int
 
     @classmethod
     def _read(cls, struct: Any) -> "PressedSeam":
         return cls(node=int(struct.node), seam=int(struct.seam), as_shown=int(struct.as_shown),
                    other_way=int(struct.other_way), from_x=Length(struct.from_x), from_y=Length(struct.from_y),
                    to_x=Length(struct.to_x), to_y=Length(struct.to_y), press=Press(struct.press),
-                   towards=int(struct.towards), other=OtherWay(struct.other), preferred=int(struct.preferred))
+                   towards=int(struct.towards), other=OtherWay(struct.other), preferred=int(struct.preferred),
+                   turn=int(struct.turn))
 
 
 @dataclass(frozen=True)
@@ -6524,17 +6529,19 @@ class PressedChild:
     place: ... which is its child of this number
     other_way: 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by
         what it is part of
+    turn: quarters by which the child is turned where it is the other way; 0: it is pressed
     """
 
     node: Id
     child: Id
     place: int
     other_way: bool
+    turn: int
 
     @classmethod
     def _read(cls, struct: Any) -> "PressedChild":
         return cls(node=int(struct.node), child=int(struct.child), place=int(struct.place),
-                   other_way=bool(struct.other_way))
+                   other_way=bool(struct.other_way), turn=int(struct.turn))
 
 
 @dataclass(frozen=True)

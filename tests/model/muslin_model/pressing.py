@@ -11,8 +11,8 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import FrozenSet, Tuple
 
-from .tree import (ACROSS, Field, Join, Patch, Pinwheel, QUARTER_SQUARE, SetIn, Turn, Unit, children, corner, lowest,
-                   own_pieces, size, turn_point)
+from .tree import (ACROSS, Field, Join, Patch, Pinwheel, QUARTER_SQUARE, SetIn, Turn, Unit, children, corner, draw,
+                   lowest, own_pieces, size, turn_point)
 
 
 @dataclass(frozen=True)
@@ -237,3 +237,44 @@ def fewest(meetings):
                 cost += count
         best = min(best, cost)
     return best
+
+
+# ---- turned ---------------------------------------------------------------------------------------------------------
+
+def turned_by(node, quarters):
+    """What turning the node does to a point of it, and to a step."""
+    wide, high = size(node)
+    turn = Turn(False, quarters, node)
+    x, y = lowest([turn_point(turn, point) for point in ((0, 0), (wide, high))])
+    return (lambda p: tuple(c - o for c, o in zip(turn_point(turn, p), (x, y)))), (lambda s: turn_point(turn, s))
+
+
+def looks_alike(node, quarters):
+    """Whether the pieces of a node, each with its fabric, lie where such pieces lay when it is turned."""
+    point, _ = turned_by(node, quarters)
+    rings = [(piece.fabric, [tuple(p) for p in piece.ring]) for piece in draw(node)]
+    return sorted((fabric, sorted(map(point, ring))) for fabric, ring in rings) == sorted(
+        (fabric, sorted(ring)) for fabric, ring in rings)
+
+
+def sewn(node, other, ways, turns, copies):
+    """The seams of one copy as they are pressed, `first` being the side to which that is, and the meetings in it that do
+    not nest. A copy that is taken the other way is turned by what `turns` says of its node, if anything: then nothing in
+    it is the other way. Counts the copies that are taken either way."""
+    copies[node][other] += 1
+    quarters = turns.get(node, 0) if other else 0
+    flipped = other and not quarters
+    parts, lumps = [], 0
+    for k, child in enumerate(children(node)):
+        seams, inner = sewn(child, flipped ^ (("place", node, k) in ways), ways, turns, copies)
+        parts.append(part_of(node, k, seams))
+        lumps += inner
+    seams = [seam.moved(lambda p: p, lambda s: tuple(-c for c in s) if (next(iter(seam.bits)) in ways) ^ flipped else s)
+             for seam in own_seams(node)]
+    met = in_join(node, parts) if isinstance(node, Join) else in_pinwheel(node, parts, seams) if isinstance(
+        node, Pinwheel) else []
+    seams = sum(parts, seams)
+    if quarters:
+        point, step = turned_by(node, quarters)
+        seams = [seam.moved(point, step) for seam in seams]
+    return seams, lumps + sum(same_side for _, same_side in met)
