@@ -76,6 +76,8 @@ struct msl_laid {     /* equal pieces in a strip */
     int32_t size;
     int32_t count;
     int32_t above;    /* 0: side by side from where the last ended; 1: in the same blanks as the last, above it */
+    int32_t other_way; /* 1: in a stack, which is as wide as its pieces the wider way: not lying as msl_taken_in() says,
+                          but the other way */
 };
 
 struct msl_strip {
