@@ -70,6 +70,9 @@ struct msl_cutting {
  * narrow; 0 where it can't. *turned (if not null) says how. */
 int64_t msl_taken_in(const struct msl_size *size, int64_t height, int32_t *turned);
 
+/* No thing of any way holds more pieces. 1 or more. */
+int64_t msl_pieces_within(const struct msl_cutting *cutting);
+
 /* ---- patterns --------------------------------------------------------------------------------------------------- */
 
 struct msl_laid {     /* equal pieces in a strip */

@@ -20,30 +20,39 @@ struct msl_basic {
 struct msl_master {
     const struct msl_cutting *cutting;
     struct msl_pool *pool;
-    struct msl_limit *limits; /* MSL_LIMITS_MAX: first one of each size, in their order */
+    struct msl_limit *limits; /* MSL_LIMITS_MAX: first one of each size, in their order; wanted up to 2^31 */
     struct msl_basic *basis;
-    int64_t *inverse;         /* of the basis, row_count x row_count, `point` bits behind the point */
-    int64_t *level;           /* of what is in the basis, as many */
-    int64_t *worth;           /* of each row, `bits` behind the point; see msl_master_improve() */
-    int64_t *way_fixed;       /* of each way: what a pattern must be worth to pay, as many bits */
-    int64_t *way_worth;       /* way x size, as many bits */
-    int64_t *column;          /* scratch, of each row: the column that comes in, */
-    int64_t *along;           /* and what it does to the levels */
-    struct msl_basic *coming; /* scratch: what is still to come into the basis */
-    int64_t price_against;    /* price_against x 2^bits stays within 2^54 */
-    int64_t steps;            /* work done, ever */
+    int64_t *level;         /* of what is in the basis, `point` bits behind the point */
+    int64_t *worth;         /* of each row, `bits` behind the point; see msl_master_improve() */
+    int64_t *way_fixed;     /* of each way: what a pattern must be worth to pay, as many bits */
+    int64_t *way_worth;     /* way x size, as many bits */
+    int64_t *inverse;       /* of the basis, row_count x row_count, `point` bits behind the point */
+    int64_t most_worth;     /* no worth passes it; with it nothing msl_price() adds up leaves its range */
+    int64_t price_against;  /* price_against x 2^bits, and the cost of a way x 2^bits, are most_worth / 16 at most */
+    int64_t steps;          /* work done, ever */
     int32_t row_count;
-    int32_t bits;             /* 0 .. 30 */
-    int32_t point;            /* 30 .. 40 */
-    int32_t scan_from;        /* the pattern to look at next */
+    int32_t bits;           /* 0 .. 30 */
+    int32_t point;          /* 33 .. 40 */
+    int32_t scan_from;      /* the pattern to look at next */
+    int32_t since;          /* exchanges since the inverse was made */
+    int32_t spot_count;
+    /* scratch, of each row: */
+    int64_t *column;        /* what comes in, */
+    int64_t *along;         /* what it does to the levels, */
+    int64_t *rough;         /* sums in their upper bits, */
+    struct msl_basic *coming; /* what is still to come into the basis, */
+    int32_t *spots;         /* rows where something is other than 0; */
+    uint8_t *taken;         /* rows that have what is basic in them; */
+    uint8_t *own_worths;    /* of each way: 1 where sizes have worths of their own in it */
 };
 
-/* Room for MSL_LIMITS_MAX rows and for all of the cutting, in one block, and the point that suits its counts. Sets
- * every member but row_count, bits, price_against and what is in the arrays. Returns 0 where memory is not had. A copy
- * of the master with the pool and the cutting exchanged for smaller ones, with a part of its counts, may use the same
- * room after it. */
+/* Room for MSL_LIMITS_MAX rows and for all of the cutting, and the point that suits its counts. Sets every member but
+ * row_count, bits, price_against and what is in the arrays. Returns 0 where memory is not had. A copy of the master with
+ * the pool and the cutting exchanged for smaller ones, whose counts and patterns are no larger, may use the same room
+ * after it. */
 int msl_master_make(struct msl_master *master, const struct msl_cutting *cutting, struct msl_pool *pool,
                     const struct muslin_allocator *allocator);
+/* The cutting is the one that it was made for. */
 void msl_master_free(struct msl_master *master, const struct muslin_allocator *allocator);
 
 /* Inverts the basis, of row_count rows, and finds the levels; what is below nothing is turned against. Returns 0 when
@@ -60,7 +69,7 @@ int msl_master_improve(struct msl_master *master);
 int64_t msl_master_against(const struct msl_master *master);
 
 /* Finds the levels anew, of just what the limits say: the simplex moves them by a hair against ties. None is below
- * nothing. */
-void msl_master_levels(struct msl_master *master);
+ * nothing. Returns 0 where they pass the range of the numbers. */
+int msl_master_levels(struct msl_master *master);
 
 #endif

@@ -339,18 +339,24 @@ static int64_t pieces_in(const struct msl_cutting *cutting, const struct msl_way
     return pieces;
 }
 
+int64_t msl_pieces_within(const struct msl_cutting *cutting)
+{
+    int64_t pieces = 1;
+    for (int32_t w = 0; w < cutting->way_count; w++) {
+        const int64_t fit = pieces_in(cutting, &cutting->ways[w]);
+        pieces = fit > pieces ? fit : pieces;
+    }
+    return pieces;
+}
+
 int msl_pricing_make(struct msl_pricing *pricing, const struct msl_cutting *cutting, int32_t states,
                      const struct muslin_allocator *allocator)
 {
     const uint64_t sizes = (uint64_t)cutting->size_count;
     const uint64_t heights = (uint64_t)cutting->height_count;
     struct msl_check check = msl_check_start(NULL);
-    int64_t pieces = 1;
-    for (int32_t w = 0; w < cutting->way_count; w++) {
-        const int64_t fit = pieces_in(cutting, &cutting->ways[w]);
-        pieces = fit > pieces ? fit : pieces;
-    }
-    const struct msl_pricing none = { .cutting = cutting, .most_worth = ((int64_t)1 << 58) / pieces + 1 };
+    const int64_t most_worth = ((int64_t)1 << 58) / msl_pieces_within(cutting) + 1;
+    const struct msl_pricing none = { .cutting = cutting, .most_worth = most_worth };
     *pricing = none;
     pricing->sack.most_states = states;
     pricing->sack.states = msl_scratch(&check, allocator, (uint64_t)states, sizeof *pricing->sack.states);
