@@ -5,6 +5,7 @@
 
 enum {
     ROUNDS = 400,     /* of master and pricing for one case: it is well solved after far fewer */
+    STUCK = 4,        /* rounds in which the master came to no end, until the case is taken as it is */
     PLUNGE = 24,      /* so many cases of ... */
     PLUNGE_EVERY = 64,/* ... each are solved straight down */
     ROUND_EVERY = 16  /* cases between plans made from levels */
@@ -179,12 +180,19 @@ static void set_slacks(struct msl_master *master, int32_t from)
     }
 }
 
+/* A basis of slacks, of which those of the sizes are against what is wanted. */
+static void start_anew(struct msl_master *master)
+{
+    set_slacks(master, 0);
+    for (int32_t row = 0; row < master->cutting->size_count; row++)
+        master->basis[row].against = 1;
+    msl_master_load(master);
+}
+
 static void load(struct msl_master *master)
 {
-    if (msl_master_load(master))
-        return;
-    set_slacks(master, 0);
-    msl_master_load(master);
+    if (!msl_master_load(master))
+        start_anew(master);
 }
 
 static void load_case(struct msl_search *search, int32_t number)
@@ -275,6 +283,7 @@ static int solve(struct msl_search *search, struct msl_case *solved)
 {
     struct msl_master *master = search->master;
     const int64_t nothing = (int64_t)1 << (master->point - 12);
+    int32_t stuck = 0;
     master->price_against = search->first_price;
     for (int32_t round = 0; round < ROUNDS && solved->least < search->making.best.cost; round++) {
         if (msl_work(search) >= search->watch->work_limit) {
@@ -291,8 +300,11 @@ static int solve(struct msl_search *search, struct msl_case *solved)
             break;
         if (found == 0)
             master->price_against *= 8;
-        if (!precise)
-            load(master);
+        if (precise)
+            continue;
+        start_anew(master);
+        if (++stuck == STUCK)
+            break;
     }
     return 1;
 }
@@ -342,9 +354,7 @@ void msl_cases_begin(struct msl_search *search)
     search->aside = INT64_MAX;
     search->next = -1;
     set_first_rows(search);
-    set_slacks(search->master, 0);
-    for (int32_t row = 0; row < search->cutting->size_count; row++)
-        search->master->basis[row].against = 1;
+    start_anew(search->master);
     add_case(search, -1, &none, 0);
     keep_basis(search);
     put_into_heap(search, 0);
