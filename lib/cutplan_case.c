@@ -309,10 +309,10 @@ static int solve(struct msl_search *search, struct msl_case *solved)
     return 1;
 }
 
-/* Plans from what the master says: of the whole several. */
+/* Plans from what the master says, while there is none at all every time: of the whole several. */
 static void round_levels(struct msl_search *search)
 {
-    if (search->solved % ROUND_EVERY != 1)
+    if (search->solved % ROUND_EVERY != 1 && search->making.best.count > 0)
         return;
     msl_plan_round(&search->making, search->master, 0);
     if (search->solved > 1 || search->worths == NULL)
