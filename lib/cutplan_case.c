@@ -80,9 +80,9 @@ int64_t msl_cases_least(const struct msl_search *search)
 
 static void add_case(struct msl_search *search, int32_t parent, const struct msl_limit *limit, int64_t least)
 {
-    const int32_t depth = parent < 0 ? 0 : search->open[parent].depth + 1;
+    const int depth = parent < 0 ? 0 : search->open[parent].depth + 1;
     const struct msl_case made = { *limit, least, parent, 0, 0, 0, 0, 0 };
-    const struct msl_open open = { search->basic_count, search->master->row_count, depth, 0 };
+    const struct msl_open open = { search->basic_count, (int16_t)search->master->row_count, (int16_t)depth };
     search->cases[search->case_count] = made;
     search->open[search->case_count++] = open;
 }
@@ -91,7 +91,8 @@ static void keep_basis(struct msl_search *search)
 {
     for (int32_t i = 0; i < search->master->row_count; i++) {
         const struct msl_basic *basic = &search->master->basis[i];
-        search->bases[search->basic_count++] = basic->column * 2 + basic->against;
+        const int32_t column = basic->column < 0 ? MSL_FIRST_SLACK - 1 - basic->column : basic->column;
+        search->bases[search->basic_count++] = (uint16_t)(2 * column + basic->against);
     }
 }
 
@@ -201,9 +202,9 @@ static void load_case(struct msl_search *search, int32_t number)
     struct msl_master *master = search->master;
     set_rows(search, number);
     for (int32_t i = 0; i < open->basic_count; i++) {
-        const int32_t kept = search->bases[open->first_basic + i];
-        master->basis[i].against = kept & 1;
-        master->basis[i].column = (kept - (kept & 1)) / 2;
+        const int32_t column = search->bases[open->first_basic + i] / 2;
+        master->basis[i].against = search->bases[open->first_basic + i] % 2;
+        master->basis[i].column = column < MSL_FIRST_SLACK ? column : MSL_FIRST_SLACK - 1 - column;
     }
     set_slacks(master, open->basic_count);
     load(master);
@@ -211,10 +212,15 @@ static void load_case(struct msl_search *search, int32_t number)
 
 /* ---- a case solved ------------------------------------------------------------------------------------------------ */
 
-/* A way for which even an empty thing pays: its number is asked for. */
-static int price_empty(struct msl_search *search, int32_t way)
+/* A way of which even an empty thing pays, as its number is asked for: one is enough. Sets *made where it is new.
+ * Returns 0 where the pool is full. */
+static int price_empty(struct msl_search *search, int32_t way, int32_t *made)
 {
-    return msl_pool_add(&search->pool, way, search->cutting->ways[way].along, NULL, NULL, 0) >= 0;
+    if (search->empty_of[way] >= 0)
+        return 1;
+    *made = msl_pool_add(&search->pool, way, search->cutting->ways[way].along, NULL, NULL, 0);
+    search->empty_of[way] = *made;
+    return *made >= 0;
 }
 
 /* A pattern of each way that is worth more than it costs. Returns how many; -1 where the pool is full. */
@@ -229,10 +235,8 @@ static int32_t price_all(struct msl_search *search)
         int32_t made = -1;
         int room = msl_price(search->pricing, way, worth, search->making.wanted, beat > 0 ? beat : 0, &search->pool,
                              &made, &search->most_of[way]);
-        if (made < 0 && beat < 0) {
-            room = price_empty(search, way);
-            made = 0;
-        }
+        if (made < 0 && beat < 0)
+            room = price_empty(search, way, &made);
         if (!room)
             return -1;
         found += made >= 0;
@@ -353,6 +357,8 @@ void msl_cases_begin(struct msl_search *search)
     search->stopped = 0;
     search->aside = INT64_MAX;
     search->next = -1;
+    for (int32_t way = 0; way < search->cutting->way_count; way++)
+        search->empty_of[way] = -1;
     set_first_rows(search);
     start_anew(search->master);
     add_case(search, -1, &none, 0);

@@ -8,14 +8,16 @@
 #include "cutplan_first.h"
 #include "cutplan_pack.h"
 
-enum { MSL_DEPTH_MAX = 1024 }; /* cases one within the other */
+enum {
+    MSL_DEPTH_MAX = 1024,   /* cases one within the other */
+    MSL_FIRST_SLACK = 32512 /* in bases that are kept: what is below is a pattern */
+};
 
 /* What the search keeps of a case besides its proof. */
 struct msl_open {
     int32_t first_basic; /* the basis of the case that it is a part of */
-    int32_t basic_count;
-    int32_t depth;
-    int32_t pad;
+    int16_t basic_count;
+    int16_t depth;
 };
 
 /* A case split on this, at most so many or at least one more; `upper` says which part is looked at first. */
@@ -38,7 +40,8 @@ struct msl_search {
     struct msl_open *open;
     int32_t *heap;               /* cases to be solved, the least first */
     int64_t *worths;             /* null: none are kept */
-    int32_t *bases;              /* 2 x column + against */
+    uint16_t *bases;             /* 2 x column + against */
+    int32_t *empty_of;           /* of each way: its pattern without pieces, -1: none yet */
     int32_t *chain;              /* MSL_DEPTH_MAX: the cases from this one up */
     int32_t *row_of;             /* MSL_DEPTH_MAX: row of the limit of each, from the whole down; -1: a later one has it */
     int64_t *most_of;            /* of each way: what no pattern of it passes */

@@ -11,9 +11,9 @@ enum {
     PATTERNS = 24576,
     STRIPS = 32768,
     LAID = 131072,
-    CASES = 24576,
-    WORTHS = 480 * 1024,
-    BASICS = 480 * 1024,
+    CASES = 32768,
+    WORTHS = 512 * 1024,
+    BASICS = 768 * 1024,
     PACK_STEPS = 20000
 };
 
@@ -88,6 +88,7 @@ static void lay_out_search(struct block *block, struct msl_search *search, const
     search->heap = part_of(block, rooms->cases, sizeof *search->heap);
     search->worths = rooms->worths == 0 ? NULL : part_of(block, rooms->worths, sizeof *search->worths);
     search->bases = part_of(block, rooms->basics, sizeof *search->bases);
+    search->empty_of = part_of(block, (size_t)search->cutting->way_count, sizeof *search->empty_of);
     search->most_cases = (int32_t)rooms->cases;
     search->most_worths = (int32_t)rooms->worths;
     search->most_basics = (int32_t)rooms->basics;
