@@ -14,9 +14,9 @@
 enum {
     POINT_MOST = 40,
     POINT_LEAST = 33,
-    WHOLE_BITS = 10,   /* entries of the inverse stay below 2^WHOLE_BITS, */
-    COLUMN_BITS = 52,  /* sums of a column below 2^(COLUMN_BITS - point), */
-    LEVEL_BITS = 60,   /* levels below 2^(LEVEL_BITS - point) */
+    ENTRY_BITS = 56,   /* entries of the inverse stay below it, */
+    LEVEL_BITS = 60,   /* and levels */
+    SPARE_BITS = 12,   /* the point leaves so many of a word to the entries */
     SMALL_BITS = 18,   /* below 1 / 2^SMALL_BITS is nothing */
     REFACTOR = 64,     /* exchanges until the inverse is made anew */
     BLOCK = 256        /* patterns looked at before one of them is taken */
@@ -46,7 +46,7 @@ static inline int fits(int64_t a, int64_t b, int32_t point)
     return (magnitude(a) >> 30) * (magnitude(b) >> 30) >> point == 0;
 }
 
-/* 2^(2 point) / a, down, in steps of what a word holds: a is below 2^(point + WHOLE_BITS). */
+/* 2^(2 point) / a, down, bit by bit from what a word holds: a is below 2^62. */
 static int64_t reciprocal(int64_t a, int32_t point)
 {
     const uint64_t top = (uint64_t)1 << 63;
@@ -91,10 +91,11 @@ static void put_pattern(struct msl_master *master, int32_t index)
         master->column[r] = counts_in(master, &master->limits[r], pattern->way);
 }
 
-/* Writes what comes in to the column, and the rows where it is not 0. Returns 0 where it passes the range. */
+/* Writes what comes in to the column, and the rows where it is not 0. Returns 0 where sums of its products with the
+ * inverse may pass 2^62. */
 static int put_column(struct msl_master *master, struct msl_basic basic)
 {
-    int64_t sum = 0;
+    uint64_t sum = 0;
     for (int32_t r = 0; r < master->row_count; r++)
         master->column[r] = 0;
     if (basic.column >= 0)
@@ -106,11 +107,11 @@ static int put_column(struct msl_master *master, struct msl_basic basic)
         if (master->column[r] == 0)
             continue;
         master->spots[master->spot_count++] = r;
-        sum += (int64_t)magnitude(master->column[r]) + 1;
+        sum += magnitude(master->column[r]) + 1;
         if (basic.against)
             master->column[r] = -master->column[r];
     }
-    return sum >> (COLUMN_BITS - master->point) == 0;
+    return ((master->largest >> 20) + 1) * sum >> 42 == 0;
 }
 
 static int64_t price_of(const struct msl_master *master, struct msl_basic basic)
@@ -153,22 +154,20 @@ static int find_levels(struct msl_master *master, int moved)
 }
 
 /* What the column does to each level. */
-static int look_along(struct msl_master *master)
+static void look_along(struct msl_master *master)
 {
-    uint64_t seen = 0;
     for (int32_t i = 0; i < master->row_count; i++) {
         const int64_t *inverse = row_of(master, i);
         int64_t along = 0;
         for (int32_t k = 0; k < master->spot_count; k++)
             along += inverse[master->spots[k]] * master->column[master->spots[k]];
         master->along[i] = along;
-        seen |= magnitude(along);
     }
-    return seen >> (master->point + WHOLE_BITS) == 0;
 }
 
-/* The row of what comes in, divided by its part there. */
-static int pivot_row(struct msl_master *master, int32_t at, int64_t part)
+/* The row of what comes in, divided by its part there. Returns what no entry passes, or the least number out of
+ * range. */
+static int64_t pivot_row(struct msl_master *master, int32_t at, int64_t part)
 {
     int64_t *pivoted = row_of(master, at);
     uint64_t seen = 0;
@@ -177,12 +176,12 @@ static int pivot_row(struct msl_master *master, int32_t at, int64_t part)
         if (pivoted[r] == 0)
             continue;
         if (!fits(pivoted[r], part, master->point))
-            return 0;
+            return (int64_t)1 << ENTRY_BITS;
         pivoted[r] = times(pivoted[r], part, master->point);
         seen |= magnitude(pivoted[r]);
         master->spots[master->spot_count++] = r;
     }
-    return seen >> (master->point + WHOLE_BITS) == 0;
+    return (int64_t)seen;
 }
 
 /* Brings the column into the inverse, in this row. */
@@ -190,14 +189,15 @@ static int pivot(struct msl_master *master, int32_t at, int64_t part)
 {
     const int32_t point = master->point;
     const int64_t *pivoted = row_of(master, at);
-    uint64_t seen = 0;
-    if (!pivot_row(master, at, part))
-        return 0;
+    const int64_t most = pivot_row(master, at, part);
+    uint64_t seen = (uint64_t)most;
     for (int32_t i = 0; i < master->row_count; i++) {
         const int64_t along = master->along[i];
         int64_t *row = row_of(master, i);
         if (i == at || along == 0)
             continue;
+        if (!fits(along, most, point))
+            return 0;
         for (int32_t k = 0; k < master->spot_count; k++) {
             const int32_t r = master->spots[k];
             row[r] -= times(along, pivoted[r], point);
@@ -205,7 +205,8 @@ static int pivot(struct msl_master *master, int32_t at, int64_t part)
         }
     }
     master->steps += master->row_count * master->spot_count / 2;
-    return seen >> (point + WHOLE_BITS) == 0;
+    master->largest |= seen;
+    return seen >> ENTRY_BITS == 0;
 }
 
 /* All slacks, those that are basic where they belong. */
@@ -246,16 +247,15 @@ static int32_t most_along(const struct msl_master *master)
     return best;
 }
 
-/* Starts from slack in every row and brings in what is to be basic, each in the row where it counts most. */
-static int invert(struct msl_master *master)
+/* Brings in what is to be basic, each in the row where it counts most. */
+static int bring_in(struct msl_master *master)
 {
-    start_inverse(master);
-    master->since = 0;
     for (int32_t i = 0; i < master->row_count; i++) {
         if (master->coming[i].column < 0)
             continue;
-        if (!put_column(master, master->coming[i]) || !look_along(master))
+        if (!put_column(master, master->coming[i]))
             return 0;
+        look_along(master);
         const int32_t at = most_along(master);
         if (at < 0 || !pivot(master, at, reciprocal(master->along[at], master->point)))
             return 0;
@@ -263,6 +263,19 @@ static int invert(struct msl_master *master)
         master->basis[at] = master->coming[i];
     }
     return 1;
+}
+
+/* Starts from slack in every row. Where that fails the basis is as it was. */
+static int invert(struct msl_master *master)
+{
+    master->since = 0;
+    master->largest = (uint64_t)1 << master->point;
+    start_inverse(master);
+    if (bring_in(master))
+        return 1;
+    for (int32_t i = 0; i < master->row_count; i++)
+        master->basis[i] = master->coming[i];
+    return 0;
 }
 
 int msl_master_load(struct msl_master *master)
@@ -315,6 +328,8 @@ static int find_worths(struct msl_master *master)
         const int64_t price = price_of(master, master->basis[i]) * ((int64_t)1 << master->bits);
         const int64_t *inverse = row_of(master, i);
         for (int32_t r = 0; price != 0 && r < rows; r++) {
+            if (!fits(price, inverse[r], master->point))
+                return 0;
             const int64_t worth = times(price, inverse[r], master->point);
             master->worth[r] = (int64_t)((uint64_t)master->worth[r] + (uint64_t)worth);
             master->rough[r] += worth >> 8;
@@ -323,8 +338,10 @@ static int find_worths(struct msl_master *master)
     for (int32_t r = 0; r < rows; r++)
         seen |= magnitude(master->rough[r]);
     master->steps += rows * rows / 4;
+    if (seen > (uint64_t)master->most_worth >> 8)
+        return 0;
     spread(master, 0);
-    return seen <= (uint64_t)master->most_worth >> 8;
+    return 1;
 }
 
 /* Worths of the wrong sign, or out of range, are set to what proves something. */
@@ -365,7 +382,7 @@ static int64_t choose(struct msl_master *master, struct msl_basic *in)
     const int32_t count = master->pool->pattern_count;
     const int64_t none = -tolerance;
     int64_t most = none;
-    in->against = 0;
+    in->column = in->against = 0;
     for (int32_t r = 0; r < master->row_count; r++) {
         const int64_t lack = master->limits[r].at_least ? master->worth[r] : -master->worth[r];
         if (lack < most) {
@@ -428,22 +445,23 @@ static int move_levels(struct msl_master *master, int32_t out, int64_t part)
 static int move_worths(struct msl_master *master, int32_t at, int64_t lack)
 {
     const int64_t *inverse = row_of(master, at);
-    int within = 1;
     for (int32_t r = 0; r < master->row_count; r++) {
         if (!fits(lack, inverse[r], master->point))
             return 0;
         master->worth[r] += times(lack, inverse[r], master->point);
-        within &= magnitude(master->worth[r]) <= (uint64_t)master->most_worth;
+        if (magnitude(master->worth[r]) > (uint64_t)master->most_worth)
+            return 0;
     }
     spread(master, 0);
-    return within;
+    return 1;
 }
 
 /* Exchanges what is basic for what comes in. */
 static int exchange(struct msl_master *master, struct msl_basic in, int64_t lack)
 {
-    if (!put_column(master, in) || !look_along(master))
+    if (!put_column(master, in))
         return 0;
+    look_along(master);
     const int32_t out = leaving(master);
     if (out < 0)
         return 0;
@@ -480,7 +498,8 @@ int msl_master_improve(struct msl_master *master)
     for (int32_t r = master->cutting->size_count; r < master->row_count; r++)
         if (master->limits[r].kind == MSL_LIMIT_COPIES)
             master->own_worths[master->limits[r].first_way] = 1;
-    const int done = improve(master);
+    /* what lost its precision or its range on the way may keep them from where it is */
+    const int done = improve(master) || (msl_master_load(master) && improve(master));
     clean(master);
     spread(master, 1);
     return done;
@@ -517,7 +536,7 @@ static int32_t bits_of(int64_t a)
 /* The point: sums of a column, and levels some times above what is wanted, are to stay in range. */
 static int32_t point_for(const struct msl_cutting *cutting)
 {
-    const int32_t column = COLUMN_BITS - bits_of(2 * msl_pieces_within(cutting) + MSL_LIMITS_MAX);
+    const int32_t column = 62 - SPARE_BITS - bits_of(2 * msl_pieces_within(cutting) + MSL_LIMITS_MAX);
     int64_t wanted = 0;
     for (int32_t s = 0; s < cutting->size_count; s++)
         wanted += cutting->sizes[s].count;

@@ -20,7 +20,7 @@ struct msl_basic {
 struct msl_master {
     const struct msl_cutting *cutting;
     struct msl_pool *pool;
-    struct msl_limit *limits; /* MSL_LIMITS_MAX: first one of each size, in their order; wanted up to 2^31 */
+    struct msl_limit *limits; /* MSL_LIMITS_MAX: first one of each size, in their order; wanted together up to 2^33 */
     struct msl_basic *basis;
     int64_t *level;         /* of what is in the basis, `point` bits behind the point */
     int64_t *worth;         /* of each row, `bits` behind the point; see msl_master_improve() */
@@ -34,6 +34,7 @@ struct msl_master {
     int32_t bits;           /* 0 .. 30 */
     int32_t point;          /* 33 .. 40 */
     int32_t scan_from;      /* the pattern to look at next */
+    uint64_t largest;       /* no entry of the inverse passes it */
     int32_t since;          /* exchanges since the inverse was made */
     int32_t spot_count;
     /* scratch, of each row: */
@@ -62,7 +63,8 @@ int msl_master_load(struct msl_master *master);
 /* Improves the levels with the patterns in the pool until none pays. Leaves the worths, those of the wrong sign set to
  * nothing, so that what pricing proves with way_fixed and way_worth, which are made of them, is proved of the limits:
  * an at_least has 0 or more, an at most 0 or less. Returns 0 when it must stop for lack of precision or range; the
- * worths are sound then too, and the basis is to be loaded anew before the next call. */
+ * worths are sound then too, but neither levels nor inverse are to be used: load the basis, or another, before the next
+ * call. */
 int msl_master_improve(struct msl_master *master);
 
 /* The most of what must not be, `point` bits behind the point; 0: the levels keep to all limits. */
