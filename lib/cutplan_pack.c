@@ -104,11 +104,12 @@ static int next_content(struct filling *filling, int32_t strip)
     const struct msl_packing *packing = filling->packing;
     const int32_t *counts = strip_of(filling, strip);
     int32_t first = 0;
-    int32_t last = packing->size_count - 1;
+    int32_t last = 0;
     int64_t taken = 0;
     while (counts[first] == 0)
         first++;
     do {
+        last = packing->size_count - 1;
         while (counts[last] == 0)
             last--;
         if (last == first && counts[last] == 1)
