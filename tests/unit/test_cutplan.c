@@ -1,7 +1,7 @@
 /* test_cutplan.c - cutting plans of every kind of piece and cloth; figures worked by hand.
  *
  * SPDX-License-Identifier: MIT */
-#include "test_cutplan.h"
+#include "test_cutplan_made.h"
 
 static struct planned p;
 static struct planned q;

@@ -1,347 +1,117 @@
-/* test_cutplan.h - the parts of the suite of cutplan.h, one a file, and what they share: requests made short, and a plan
- * held against its request piece by piece, by geometry alone.
+/* test_cutplan.h - what the tests of the cutting plan's inside share: requests made by hand or by chance, and every plan
+ * and every pattern of few pieces looked at.
  *
  * SPDX-License-Identifier: MIT */
 #ifndef MUSLIN_TEST_CUTPLAN_H
 #define MUSLIN_TEST_CUTPLAN_H
 
+#include "testing.h"
+
+#include "../../lib/cutplan_search.h"
 #include "failing_allocator.h"
-#include "refusals.h"
 
-void add_cutplan_request(Suite *suite);
-void add_cutplan_rows(Suite *suite);
-void add_cutplan_known(Suite *suite);
+enum { TINY_SIZES = 40, TINY_WAYS = 80, TINY_STATES = 4096 };
 
-enum { PIECES = 60, STOCKS = 6, STRIPS = 2000, PLACES = 6000 };
-
-/* A request in the making, and the plan for it read back. */
-struct planned {
-    struct muslin_cutplan_spec spec;
-    struct muslin_blank_spec pieces[PIECES];
-    struct muslin_plan_stock_spec stock[STOCKS];
-    size_t n;
-    size_t stock_n;
-    struct muslin_cutplan *plan;
-    struct muslin_plan_totals totals;
-    struct muslin_plan_strip strips[STRIPS];
-    struct muslin_plan_place places[PLACES];
-    struct muslin_plan_piece made[PIECES];
-    size_t strip_count;
-    size_t place_count;
+/* A request with its arrays. */
+struct tiny {
+    struct msl_cutting cutting;
+    struct msl_size sizes[TINY_SIZES];
+    struct msl_way ways[TINY_WAYS];
+    int64_t heights[TINY_WAYS];
+    int64_t available[4];
+    int64_t across; /* of the bolt */
 };
 
-static inline void start(struct planned *p, muslin_len usable_width)
+static inline void tiny_start(struct tiny *t)
 {
-    const struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
-    memset(p, 0, sizeof *p);
-    p->spec = spec;
-    p->spec.usable_width = usable_width;
-    p->spec.work_limit = 2000000;
+    memset(t, 0, sizeof *t);
+    t->cutting.sizes = t->sizes;
+    t->cutting.ways = t->ways;
+    t->cutting.heights = t->heights;
+    t->cutting.available = t->available;
 }
 
-static inline struct muslin_blank_spec *want(struct planned *p, int64_t count, muslin_len width, muslin_len length)
+static inline struct msl_size *tiny_size(struct tiny *t, int64_t across, int64_t along, int64_t count, int turns)
 {
-    struct muslin_blank_spec piece = MUSLIN_BLANK_SPEC_INIT;
-    piece.cut_width = width;
-    piece.cut_length = length;
-    piece.count = count;
-    ck_assert_uint_lt(p->n, PIECES);
-    p->pieces[p->n] = piece;
-    return &p->pieces[p->n++];
-}
-
-static inline struct muslin_blank_spec *want_kind(struct planned *p, int32_t kind, int64_t count, muslin_len width,
-                                                  muslin_len length)
-{
-    struct muslin_blank_spec *piece = want(p, count, width, length);
-    piece->kind = kind;
-    return piece;
-}
-
-static inline struct muslin_plan_stock_spec *have(struct planned *p, int64_t count, muslin_len width, muslin_len length)
-{
-    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
-    stock.width = width;
-    stock.length = length;
-    stock.count = count;
-    ck_assert_uint_lt(p->stock_n, STOCKS);
-    p->stock[p->stock_n] = stock;
-    return &p->stock[p->stock_n++];
-}
-
-static inline muslin_status plan_with(struct planned *p, const struct muslin_allocator *allocator,
-                                      struct muslin_problem *problem)
-{
-    return muslin_cutplan_create(&p->spec, p->pieces, sizeof p->pieces[0], p->n, p->stock, sizeof p->stock[0],
-                                 p->stock_n, allocator, NULL, NULL, &p->plan, problem);
-}
-
-static inline muslin_status try_plan(struct planned *p, struct muslin_problem *problem)
-{
-    struct muslin_allocator allocator;
-    ck_ok(muslin_allocator_libc(&allocator));
-    return plan_with(p, &allocator, problem);
-}
-
-static inline void read_plan(struct planned *p)
-{
-    size_t count = 0;
-    p->totals.size = (uint32_t)sizeof p->totals;
-    ck_ok(muslin_cutplan_totals(p->plan, &p->totals, NULL));
-    ck_ok(muslin_cutplan_strips(p->plan, p->strips, sizeof p->strips[0], STRIPS, &p->strip_count, NULL));
-    ck_ok(muslin_cutplan_places(p->plan, p->places, sizeof p->places[0], PLACES, &p->place_count, NULL));
-    ck_ok(muslin_cutplan_pieces(p->plan, p->made, sizeof p->made[0], PIECES, &count, NULL));
-    ck_assert_uint_eq(count, p->n);
-}
-
-/* ---- held against the request ----------------------------------------------------------------------------------- */
-
-static inline int planned_has(const struct planned *p, uint32_t flag)
-{
-    return (p->spec.flags & flag) != 0;
-}
-
-static inline int64_t planned_layers(const struct planned *p)
-{
-    return planned_has(p, MUSLIN_CUTPLAN_FOLDED) ? 2 : 1;
-}
-
-static inline int64_t planned_times(const struct planned *p, const struct muslin_plan_strip *strip)
-{
-    return strip->times * (strip->holder < 0 ? 1 : p->strips[strip->holder].times);
-}
-
-/* Room that a strip has from its left end on, without what is squared off at its right end. */
-static inline muslin_len planned_room(const struct planned *p, const struct muslin_plan_strip *strip)
-{
-    const muslin_len right = p->spec.end_loss - p->spec.end_loss / 2;
-    return strip->width - (planned_has(p, MUSLIN_CUTPLAN_FOLDED) || strip->kind == MUSLIN_PLAN_SLIT ? 0 : right);
-}
-
-static inline int64_t planned_pieces(const struct planned *p, const struct muslin_plan_place *place)
-{
-    const int joined = p->pieces[place->piece].kind == MUSLIN_BLANK_JOINED;
-    const int round_fold = joined && place->width * 2 > p->spec.usable_width - p->spec.end_loss;
-    return place->count * (round_fold ? 1 : planned_layers(p));
-}
-
-/* A place is of the size that its row says, lies as it may, and inside its strip. */
-static inline void ck_place(const struct planned *p, const struct muslin_plan_place *place)
-{
-    const struct muslin_plan_strip *strip = &p->strips[place->strip];
-    const struct muslin_blank_spec *row = &p->pieces[place->piece];
-    const int64_t every = p->spec.squaring_every;
-    const muslin_len share = every == 0 ? 0 : (p->spec.squaring_loss + every - 1) / every;
-    const muslin_len across = place->turned ? row->cut_length : row->cut_width;
-    const muslin_len along = place->turned ? row->cut_width : row->cut_length;
-    const muslin_len behind = place->x + (place->count - 1) * place->pitch + (place->pitch > place->width ?
-        place->pitch : place->width);
-    ck_assert_int_ge(place->count, 1);
-    ck_assert(!place->turned || (row->flags == MUSLIN_BLANK_MAY_TURN && p->spec.print == MUSLIN_PRINT_NONE));
-    ck_assert_int_eq(place->height, along);
-    if (row->kind == MUSLIN_BLANK_JOINED) {
-        ck_assert_int_le(place->width, across);
-    } else {
-        ck_assert_int_eq(place->width, across + row->run_in);
-        ck_assert_int_eq(place->pitch, across + share);
-        ck_assert_int_le(behind, planned_room(p, strip));
+    struct msl_size *size = &t->sizes[t->cutting.size_count++];
+    size->across = across;
+    size->along = along;
+    size->count = count;
+    if (turns) {
+        size->turned_across = along;
+        size->turned_along = across;
     }
-    ck_assert_int_le(place->x + place->count * place->pitch + row->run_in, planned_room(p, strip));
-    ck_assert_int_le(place->y + place->height, strip->height);
-    ck_assert_int_eq(place->trimmed, place->y + place->height < strip->height);
-    if (row->kind == MUSLIN_BLANK_SLOPED || planned_has(p, MUSLIN_CUTPLAN_ONE_HEIGHT))
-        ck_assert_int_eq(place->height, strip->height);
+    return size;
 }
 
-/* Two places of one strip do not overlap. */
-static inline void ck_apart(const struct planned *p, const struct muslin_plan_place *a,
-                            const struct muslin_plan_place *b)
+/* All heights that a piece may have, from the highest. */
+static inline void tiny_heights(struct tiny *t)
 {
-    const int64_t run_in = p->pieces[a->piece].run_in;
-    const int same = a->piece == b->piece || run_in > 0;
-    const muslin_len a_end = a->x + a->count * a->pitch + (same ? 0 : run_in);
-    const muslin_len b_end = b->x + b->count * b->pitch;
-    ck_assert(a_end <= b->x || b_end <= a->x || a->y + a->height <= b->y || b->y + b->height <= a->y);
+    int32_t count = 0;
+    for (int32_t i = 0; i < 2 * t->cutting.size_count; i++) {
+        const struct msl_size *size = &t->sizes[i / 2];
+        int64_t height = i % 2 == 0 ? size->along : size->turned_along;
+        int32_t at = count;
+        int known = height == 0;
+        for (int32_t k = 0; k < count; k++)
+            known |= t->heights[k] == height;
+        if (known)
+            continue;
+        for (; at > 0 && t->heights[at - 1] < height; at--)
+            t->heights[at] = t->heights[at - 1];
+        t->heights[at] = height;
+        count++;
+    }
+    t->cutting.height_count = count;
 }
 
-static inline void ck_strip_places(const struct planned *p, size_t row)
+/* Strips of a bolt so wide, as high as a piece. */
+static inline void tiny_bolt(struct tiny *t, int64_t across)
 {
-    const struct muslin_plan_strip *strip = &p->strips[row];
-    muslin_len used = 0;
-    for (int64_t i = strip->first_place; i < strip->first_place + strip->places; i++) {
-        const struct muslin_plan_place *place = &p->places[i];
-        const muslin_len end = place->x + place->count * place->pitch + p->pieces[place->piece].run_in;
-        const muslin_len begin = p->places[strip->first_place].x;
-        ck_assert_int_eq(place->strip, (int64_t)row);
-        ck_place(p, place);
-        used = end - begin > used ? end - begin : used;
-        for (int64_t k = strip->first_place; k < i; k++) {
-            ck_apart(p, &p->places[k], place);
-            if (planned_has(p, MUSLIN_CUTPLAN_OWN_STRIPS))
-                ck_assert(place->width == p->places[k].width || place->width == p->places[k].height);
+    tiny_heights(t);
+    t->across = across;
+    for (int32_t i = 0; i < t->cutting.height_count; i++) {
+        struct msl_way way = { t->heights[i], across, t->heights[i], 0, 0, -1, 0 };
+        int fits = 0;
+        for (int32_t k = 0; k < t->cutting.size_count; k++) {
+            int64_t taken = msl_taken_in(&t->sizes[k], way.along, NULL);
+            fits |= taken > 0 && taken + t->sizes[k].run_in <= across;
         }
-    }
-    ck_assert_int_eq(strip->used, used);
-}
-
-/* Strips within their holder, one above the other and beside what is slit; returns the row behind the last of them. */
-static inline size_t ck_holder(const struct planned *p, size_t row)
-{
-    const struct muslin_plan_strip *holder = &p->strips[row];
-    muslin_len y = 0;
-    muslin_len x = 0;
-    size_t i = row + 1;
-    for (; i < p->strip_count && p->strips[i].holder == (int64_t)row; i++) {
-        const struct muslin_plan_strip *strip = &p->strips[i];
-        ck_assert_int_eq(strip->x, strip->kind == MUSLIN_PLAN_SLIT ? 0 : x);
-        ck_assert_int_eq(strip->y, strip->kind == MUSLIN_PLAN_SLIT ? 0 : y);
-        ck_assert_int_le(strip->x + strip->width, holder->width);
-        if (strip->kind == MUSLIN_PLAN_SLIT) {
-            ck_assert_int_eq(strip->height, holder->height);
-            x = strip->width;
-        } else {
-            ck_assert_int_eq(strip->kind, MUSLIN_PLAN_WITHIN);
-            y += strip->times * strip->height;
-        }
-    }
-    ck_assert_int_le(y, holder->height);
-    return i;
-}
-
-/* Strips lie one behind the other, panels first, and higher before lower ones. */
-static inline void ck_bolt(const struct planned *p)
-{
-    muslin_len y = 0;
-    int32_t kind = MUSLIN_PLAN_PANEL;
-    muslin_len height = INT64_MAX;
-    for (size_t i = 0; i < p->strip_count;) {
-        const struct muslin_plan_strip *strip = &p->strips[i];
-        ck_assert(strip->kind == MUSLIN_PLAN_STRIP || strip->kind == MUSLIN_PLAN_PANEL);
-        ck_assert(strip->kind == kind || kind == MUSLIN_PLAN_PANEL);
-        ck_assert(strip->kind != kind || strip->height <= height);
-        ck_assert_int_eq(strip->x, 0);
-        ck_assert_int_eq(strip->y, y);
-        ck_assert_int_eq(strip->width, p->spec.usable_width / planned_layers(p));
-        y += strip->times * strip->height;
-        kind = strip->kind;
-        height = strip->height;
-        i = ck_holder(p, i);
-    }
-    ck_assert_int_eq(p->totals.cost, y);
-    ck_assert_int_eq(p->totals.cloth_length, y == 0 ? 0 : y + p->spec.straightening);
-    ck_assert_int_le(p->totals.cloth_length, p->totals.own_strips_length);
-    ck_assert_int_le(p->totals.area_bound, y);
-}
-
-static inline void ck_stock(const struct planned *p)
-{
-    int64_t used[STOCKS] = { 0 };
-    int64_t cost = 0;
-    struct muslin_plan_stock rows[STOCKS];
-    size_t count = 0;
-    for (size_t i = 0; i < p->strip_count;) {
-        const struct muslin_plan_strip *strip = &p->strips[i];
-        const struct muslin_plan_stock_spec *stock = &p->stock[strip->stock];
-        const muslin_len length = stock->length - p->spec.straightening;
-        ck_assert_int_eq(strip->kind, MUSLIN_PLAN_STOCK);
-        ck_assert_int_eq(strip->width, strip->turned ? length : stock->width);
-        ck_assert_int_eq(strip->height, strip->turned ? stock->width : length);
-        used[strip->stock] += strip->times;
-        cost += strip->times * stock->cost;
-        i = ck_holder(p, i);
-    }
-    ck_assert_int_eq(p->totals.cost, cost);
-    ck_ok(muslin_cutplan_stock(p->plan, rows, sizeof rows[0], STOCKS, &count, NULL));
-    ck_assert_uint_eq(count, p->stock_n);
-    for (size_t i = 0; i < count; i++) {
-        ck_assert_int_eq(rows[i].label, p->stock[i].label);
-        ck_assert_int_eq(rows[i].used, used[i]);
-        ck_assert_int_eq(rows[i].cost, used[i] * p->stock[i].cost);
-        ck_assert(used[i] <= p->stock[i].count);
+        if (fits)
+            t->ways[t->cutting.way_count++] = way;
     }
 }
 
-/* What each row gets: its count, or with spare ones more; of joined lengths strips that give them. Of folded cloth a
- * row may have its last piece from the blank that the row before has. */
-static inline void ck_row(const struct planned *p, size_t row)
+/* Pieces of stock, cut along either side; the dearest are to come first. */
+static inline void tiny_stock(struct tiny *t, int64_t across, int64_t along, int64_t available, int64_t cost)
 {
-    const struct muslin_blank_spec *piece = &p->pieces[row];
-    int64_t cut = 0;
-    int64_t length = 0;
-    for (size_t i = 0; i < p->place_count; i++)
-        if (p->places[i].piece == (int64_t)row) {
-            const int64_t pieces = planned_pieces(p, &p->places[i]) * planned_times(p, &p->strips[p->places[i].strip]);
-            cut += pieces;
-            length += pieces * (p->places[i].width - piece->join_loss);
-        }
-    ck_assert_int_eq(p->made[row].label, piece->label);
-    ck_assert_int_eq(p->made[row].made + p->made[row].missing, piece->count);
-    ck_assert_int_eq(p->made[row].cut, cut);
-    if (piece->kind == MUSLIN_BLANK_JOINED)
-        ck_assert_int_ge(length + (planned_layers(p) - 1) * p->spec.usable_width / 2,
-                         p->made[row].made * (piece->cut_width - piece->join_loss));
-    else
-        ck_assert(cut >= p->made[row].made - planned_layers(p) + 1);
-    ck_assert_int_le(cut == 0, p->made[row].made < planned_layers(p));
+    int32_t stock = t->cutting.stock_count++;
+    struct msl_way upright = { cost, across, along, 1, 0, stock, 0 };
+    struct msl_way turned = { cost, along, across, 1, 0, stock, 1 };
+    t->available[stock] = available;
+    t->ways[t->cutting.way_count++] = upright;
+    t->ways[t->cutting.way_count++] = turned;
 }
 
-static inline void ck_waste(const struct planned *p)
+static inline int64_t tiny_chance(uint64_t *seed, int64_t below)
 {
-    int64_t waste = 2 * p->spec.usable_width * p->totals.cloth_length;
-    int64_t pieces = 0;
-    for (size_t i = 0; i < p->strip_count; i++)
-        if (p->strips[i].kind == MUSLIN_PLAN_STOCK)
-            waste += 2 * p->strips[i].times * p->stock[p->strips[i].stock].width * p->stock[p->strips[i].stock].length;
-    for (size_t i = 0; i < p->place_count; i++) {
-        const struct muslin_plan_place *place = &p->places[i];
-        const int64_t count = planned_pieces(p, place) * planned_times(p, &p->strips[place->strip]);
-        pieces += count;
-        waste -= 2 * count * (place->width - p->pieces[place->piece].run_in) * place->height;
-    }
-    ck_assert_int_eq(p->totals.pieces, pieces);
-    ck_assert_int_eq(p->totals.waste, waste);
-    ck_assert_int_ge(waste, 0);
+    *seed = *seed * 6364136223846793005u + 1442695040888963407u;
+    return (int64_t)((*seed >> 33) % (uint64_t)below);
 }
 
-static inline void ck_counts(const struct planned *p)
+static inline muslin_status tiny_search(const struct tiny *t, int64_t work_limit, struct msl_found *found)
 {
-    int64_t strips = 0;
-    int64_t panels = 0;
-    int64_t stock = 0;
-    for (size_t i = 0; i < p->strip_count; i++) {
-        const int32_t kind = p->strips[i].kind;
-        strips += kind == MUSLIN_PLAN_SLIT || kind == MUSLIN_PLAN_STOCK ? 0 : planned_times(p, &p->strips[i]);
-        panels += kind == MUSLIN_PLAN_PANEL ? p->strips[i].times : 0;
-        stock += kind == MUSLIN_PLAN_STOCK ? p->strips[i].times : 0;
-    }
-    ck_assert_int_eq(p->totals.strips, strips);
-    ck_assert_int_eq(p->totals.panels, panels);
-    ck_assert_int_eq(p->totals.stock_pieces, stock);
+    struct muslin_allocator memory;
+    struct msl_watch watch = { NULL, NULL, work_limit };
+    muslin_allocator_libc(&memory);
+    return msl_cutplan_search(&t->cutting, &watch, &memory, found);
 }
 
-/* The whole plan, read and held against its request. */
-static inline void ck_plan(struct planned *p)
+static inline void tiny_free(struct msl_found *found)
 {
-    read_plan(p);
-    for (size_t i = 0; i < p->strip_count; i++)
-        ck_strip_places(p, i);
-    if (p->stock_n == 0)
-        ck_bolt(p);
-    else
-        ck_stock(p);
-    for (size_t i = 0; i < p->n; i++)
-        ck_row(p, i);
-    ck_waste(p);
-    ck_counts(p);
-    ck_assert_int_le(p->totals.least, p->totals.cost);
-    ck_assert_int_eq(p->totals.proven, p->totals.least == p->totals.cost);
-}
-
-static inline void make_plan(struct planned *p)
-{
-    struct muslin_problem problem = PROBLEM;
-    ck_assert_msg(try_plan(p, &problem) == MUSLIN_OK, "%s", problem.text);
-    ck_plan(p);
+    struct muslin_allocator memory;
+    muslin_allocator_libc(&memory);
+    msl_found_free(&memory, found);
 }
 
 #endif

@@ -1,7 +1,7 @@
 /* test_cutplan_known.c - plans whose least is known.
  *
  * SPDX-License-Identifier: MIT */
-#include "test_cutplan.h"
+#include "test_cutplan_made.h"
 
 static struct planned p;
 

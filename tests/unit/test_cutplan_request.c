@@ -1,7 +1,7 @@
 /* test_cutplan_request.c - what a cutting plan refuses, and how it says so; structs, rows, memory.
  *
  * SPDX-License-Identifier: MIT */
-#include "test_cutplan.h"
+#include "test_cutplan_made.h"
 
 static struct planned p;
 

@@ -1,7 +1,7 @@
 /* test_cutplan_rows.c - drawn requests of every kind; each plan is held against its request.
  *
  * SPDX-License-Identifier: MIT */
-#include "test_cutplan.h"
+#include "test_cutplan_made.h"
 
 static struct planned p;
 
