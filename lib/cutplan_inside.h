@@ -76,6 +76,8 @@ struct msl_laid {     /* equal pieces in a strip */
     int32_t size;
     int32_t count;
     int32_t above;    /* 0: side by side from where the last ended; 1: in the same blanks as the last, above it */
+    int32_t other_way; /* 1: in a stack, which is as wide as its pieces the wider way: not lying as msl_taken_in() says,
+                          but the other way */
 };
 
 struct msl_strip {
@@ -128,6 +130,10 @@ struct msl_case {
     int32_t first_worth;    /* of each size, then each stock, then each limit from the whole down to this one: the limit
                                of every case on the way has its own, 0 where a later one is stricter */
     int32_t worth_count;    /* 0: those of the case of which it is a part */
+    int32_t packed;         /* 1 + a way that is one strip: no plan keeps to the limits on the way down, because so many
+                               pieces as COPIES ask for at least do not fit into so many strips as WAYS of this way
+                               alone allow at most, found by looking at all there is; 0: not closed so */
+    int32_t pad;
 };
 
 /* ---- the answer ------------------------------------------------------------------------------------------------- */
@@ -137,7 +143,7 @@ struct msl_found {
     struct msl_case *cases;
     int64_t *worths;        /* `bits` behind the point */
     int64_t cost;           /* of the plan */
-    int64_t least;          /* the least of all cases that are not split */
+    int64_t least;          /* the least of all cases that are neither split nor closed by packing */
     int64_t work;
     int32_t case_count;
     int32_t worth_count;
