@@ -431,9 +431,10 @@ static int64_t asked_of_way(struct proof *proof, int32_t number, int32_t way)
 static int is_overfull(struct proof *proof, int32_t number)
 {
     const struct msl_cutting *cutting = proof->cutting;
-    const int32_t way = proof->found->cases[number].packed - 1;
+    const int32_t packed = proof->found->cases[number].packed;
+    const int32_t way = packed > 0 ? packed - 1 : 0;
     int32_t count = 0;
-    if (way < 0 || way >= cutting->way_count || cutting->ways[way].sheet != 0 || cutting->stacked != 0)
+    if (packed < 0 || way >= cutting->way_count || cutting->ways[way].sheet != 0 || cutting->stacked != 0)
         return 0;
     const int64_t strips = asked_of_way(proof, number, way);
     for (int32_t i = 0; i < cutting->size_count; i++) {

@@ -438,7 +438,7 @@ int64_t msl_most_of(struct msl_most *most, int32_t way, const int64_t *worth, in
 /* Sizes, stacks by both ways of lying, heights; and what lies in one stack. */
 static size_t offers_of(const struct msl_cutting *cutting)
 {
-    return 5 * (size_t)cutting->size_count + (size_t)cutting->height_count;
+    return 5 * (size_t)cutting->size_count + (size_t)cutting->height_count + 1;
 }
 
 muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cutting, int64_t most_steps,
