@@ -165,32 +165,27 @@ static int64_t stacked_width(const struct trial *trial, unsigned mask, int64_t h
 static int64_t taken(const struct trial *trial, unsigned mask, int64_t height)
 {
     int64_t sum = 0;
-    int same = -1;
+    int64_t run_ins = 0;
     for (int i = 0; i < trial->count; i++) {
         const struct piece *piece = &trial->piece[i];
         int64_t least = NEVER;
+        int earlier = 0;
         if ((mask >> i & 1) == 0)
             continue;
-        if (trial->one_size && same >= 0 && piece->same != same)
-            return NEVER;
-        same = piece->same;
+        for (int k = 0; k < i; k++) {
+            earlier |= (mask >> k & 1) != 0 && trial->piece[k].same == piece->same;
+            if (trial->one_size && (mask >> k & 1) != 0 && trial->piece[k].same != piece->same)
+                return NEVER;
+        }
         for (int way = 0; way < piece->ways; way++)
             if (fits(piece, way, height) && piece->width[way] < least)
                 least = piece->width[way];
-        int earlier = 0;
-        for (int k = 0; k < i; k++)
-            earlier |= (mask >> k & 1) != 0 && trial->piece[k].same == piece->same;
-        sum += least + (earlier ? 0 : piece->run_in);
+        sum += least;
+        run_ins += earlier ? 0 : piece->run_in;
     }
-    if (trial->stacked && sum < NEVER) {
-        int64_t run_ins = 0;
-        for (int i = 0; i < trial->count; i++)
-            if ((mask >> i & 1) != 0 && trial->piece[i].same == i)
-                run_ins += trial->piece[i].run_in;
-        const int64_t narrow = stacked_width(trial, mask, height) + run_ins;
-        sum = narrow < sum ? narrow : sum;
-    }
-    return sum;
+    if (trial->stacked && sum < NEVER)
+        sum = stacked_width(trial, mask, height);
+    return sum + run_ins;
 }
 
 /* The least height of one strip with these pieces: it is that of some piece, though not of one that is only slit. */
@@ -232,29 +227,36 @@ static void stack_strips(struct trial *trial, int64_t room)
     }
 }
 
-/* cost[mask]: of one thing with just these pieces, a strip or a panel. */
+/* 1 where these pieces may be slit from a panel of this length. */
+static int may_slit(const struct trial *trial, unsigned slits, int64_t length)
+{
+    for (int i = 0; i < trial->count; i++)
+        if ((slits >> i & 1) != 0 && !fits(&trial->piece[i], 0, length))
+            return 0;
+    return 1;
+}
+
+/* cost[mask]: of one thing with just these pieces, a strip, or a panel as long as some slit piece. */
 static void price_bolt(struct trial *trial, int64_t room, int64_t *cost)
 {
     const unsigned slit = slit_of(trial);
     for (unsigned mask = 1; mask < 1u << trial->count; mask++)
         cost[mask] = strip_height(trial, mask, room);
     for (unsigned slits = slit; slits > 0; slits = (slits - 1) & slit) {
-        int64_t length = 0;
         int64_t width = 0;
-        int level = 0;
         for (int i = 0; i < trial->count; i++)
-            if ((slits >> i & 1) != 0) {
-                length = trial->piece[i].height[0] > length ? trial->piece[i].height[0] : length;
-                width += trial->piece[i].width[0];
-            }
-        for (int i = 0; i < trial->count; i++)
-            level |= (slits >> i & 1) != 0 && trial->piece[i].level && trial->piece[i].height[0] != length;
-        if (width > room || level)
+            width += (slits >> i & 1) != 0 ? trial->piece[i].width[0] : 0;
+        if (width > room)
             continue;
         stack_strips(trial, room - width);
-        for (unsigned mask = 0; mask < 1u << trial->count; mask++)
-            if ((mask & slit) == 0 && trial->behind[mask] <= length && length < cost[mask | slits])
-                cost[mask | slits] = length;
+        for (int i = 0; i < trial->count; i++) {
+            const int64_t length = trial->piece[i].height[0];
+            if ((slit >> i & 1) == 0 || !may_slit(trial, slits, length))
+                continue;
+            for (unsigned mask = 0; mask < 1u << trial->count; mask++)
+                if ((mask & slit) == 0 && trial->behind[mask] <= length && length < cost[mask | slits])
+                    cost[mask | slits] = length;
+        }
     }
 }
 
