@@ -108,6 +108,7 @@ struct piece {
     int64_t height[2];
     int64_t run_in;
     int ways;          /* 1 or 2 */
+    int is_height[2];  /* 1: it fits some cloth so; then strips may be as high */
     int slit;
     int level;
     int same;          /* the first piece of just this size */
@@ -188,14 +189,15 @@ static int64_t taken(const struct trial *trial, unsigned mask, int64_t height)
     return sum + run_ins;
 }
 
-/* The least height of one strip with these pieces: it is that of some piece, though not of one that is only slit. */
+/* The least height of one strip with these pieces: it is that of some piece, as that can lie, though not of one that is
+ * only slit. Where blanks are stacks a height in between could hold more. */
 static int64_t strip_height(const struct trial *trial, unsigned mask, int64_t room)
 {
     int64_t best = NEVER;
     for (int i = 0; i < trial->count; i++)
         for (int way = 0; way < trial->piece[i].ways; way++) {
             const int64_t height = trial->piece[i].height[way];
-            if (height < best && !trial->piece[i].slit && taken(trial, mask, height) <= room)
+            if (height < best && trial->piece[i].is_height[way] && taken(trial, mask, height) <= room)
                 best = height;
         }
     return best;
@@ -340,9 +342,20 @@ static int may_turn_stock(const struct request *request)
     for (size_t r = 0; r < request->row_count; r++) {
         const struct muslin_blank_spec *row = &request->rows[r];
         may &= (row->flags & MUSLIN_BLANK_MAY_TURN) != 0 || row->kind == MUSLIN_BLANK_SLOPED ||
-               (row->kind == MUSLIN_BLANK_PIECE && row->cut_width == row->cut_length);
+               row->cut_width == row->cut_length;
     }
     return may;
+}
+
+/* Strips may be as high as pieces that fit so. */
+static void allow_heights(struct trial *trial, int64_t across, int64_t along)
+{
+    for (int i = 0; i < trial->count; i++)
+        for (int way = 0; way < trial->piece[i].ways; way++) {
+            struct piece *piece = &trial->piece[i];
+            if (!piece->slit && piece->width[way] + piece->run_in <= across && piece->height[way] <= along)
+                piece->is_height[way] = 1;
+        }
 }
 
 static int64_t least_cost(const struct request *request)
@@ -351,23 +364,30 @@ static int64_t least_cost(const struct request *request)
     static struct trial trial;
     int64_t there_are[SHEETS] = { PIECES, PIECES };
     const struct muslin_cutplan_spec *spec = &request->spec;
+    const int may_turn = may_turn_stock(request);
     lay_out(&trial, request);
     for (int k = 0; k < SHEETS; k++)
         for (int mask = 0; mask < MASKS; mask++)
             cost[k][mask] = NEVER;
     const unsigned all = (1u << trial.count) - 1;
     if (request->stock_count == 0) {
+        allow_heights(&trial, spec->usable_width - spec->end_loss, NEVER);
         price_bolt(&trial, spec->usable_width - spec->end_loss, cost[0]);
         return deal(cost, there_are, 1, all);
     }
-    for (size_t k = 0; k < request->stock_count; k++) {
-        const struct muslin_plan_stock_spec *stock = &request->stock[k];
-        const int64_t length = stock->length - spec->straightening;
-        there_are[k] = stock->count;
-        price_sheet(&trial, stock, stock->width - spec->end_loss, length, cost[k]);
-        if (may_turn_stock(request))
-            price_sheet(&trial, stock, length - spec->end_loss, stock->width, cost[k]);
-    }
+    for (int pass = 0; pass < 2; pass++)
+        for (size_t k = 0; k < request->stock_count; k++)
+            for (int turned = 0; turned <= may_turn; turned++) {
+                const struct muslin_plan_stock_spec *stock = &request->stock[k];
+                const int64_t length = stock->length - spec->straightening;
+                const int64_t across = (turned ? length : stock->width) - spec->end_loss;
+                const int64_t along = turned ? stock->width : length;
+                there_are[k] = stock->count;
+                if (pass == 0)
+                    allow_heights(&trial, across, along);
+                else
+                    price_sheet(&trial, stock, across, along, cost[k]);
+            }
     return deal(cost, there_are, request->stock_count, all);
 }
 
