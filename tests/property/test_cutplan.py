@@ -64,11 +64,14 @@ def bolts(draw, counts=st.integers(1, 3), most_rows=3, width=st.integers(6, 16))
     request = {"usable_width": width, "work_limit": 2000000,
                "pieces": draw(st.lists(rows(kinds, width // 2, 8, counts), min_size=1, max_size=most_rows))}
     request.update(draw(st.fixed_dictionaries({}, optional={
-        "end_loss": st.integers(0, 2), "straightening": st.integers(0, 3), "print": st.integers(1, 5)})))
+        "end_loss": st.integers(0, 2), "straightening": st.integers(0, 3), "print": st.integers(1, 5),
+        "spare": st.integers(0, 2)})))
     if draw(st.integers(0, 4)) == 0:
         request.update(squaring_loss=draw(st.integers(1, 4)), squaring_every=draw(st.integers(2, 5)))
-    for name in draw(st.lists(st.sampled_from(["no_panels", "one_height", "own_strips"]), max_size=1)):
+    for name in draw(st.lists(st.sampled_from(["no_panels", "one_height", "own_strips", "stacked"]), max_size=2)):
         request[name] = True
+    if draw(st.integers(0, 7)) == 0 and all(row["kind"] != model.JOINED for row in request["pieces"]):
+        request.update(folded=True, usable_width=2 * width + draw(st.integers(0, 1)))
     return request
 
 
@@ -77,7 +80,7 @@ def stocks(draw):
     request = draw(bolts(counts=st.integers(1, 2)))
     request["pieces"] = [row for row in request["pieces"] if row["kind"] != model.JOINED]
     assume(request["pieces"])
-    request["usable_width"] = 0
+    request.update(usable_width=0, folded=False)
     request["stock"] = draw(st.lists(st.fixed_dictionaries({
         "width": st.integers(4, 14), "length": st.integers(4, 14), "cost": st.integers(1, 9),
         "count": mostly(st.integers(1, 4), rarely=[COUNT_MAX])}), min_size=1, max_size=2))

@@ -81,6 +81,30 @@ def narrowest(size, height):
     return min((across for across, along in size.lies if fits(size, along, height)), default=None)
 
 
+def heights_of(sizes, cloths):
+    """Of strips: those of pieces as they fit into some cloth, but not of those that are only slit."""
+    return sorted({along for size in sizes if not size.slit for across, along in size.lies
+                   if any(size.run_in + across <= width and along <= length for width, length in cloths)})
+
+
+def may_turn_stock(request):
+    free = request.get("print", NO_DIRECTION) == NO_DIRECTION and not flag(request, "first_cut_across")
+    return free and all(row.get("may_turn") or row["kind"] in (JOINED, SLOPED) or
+                        row["cut_width"] == row["cut_length"] for row in request["pieces"])
+
+
+def sheets_of(request, row):
+    """Room across and along of a piece of stock, for each way of first cuts."""
+    length, loss = row["length"] - request.get("straightening", 0), request.get("end_loss", 0)
+    return [(row["width"] - loss, length)] + [(length - loss, row["width"])] * may_turn_stock(request)
+
+
+def clothes(request):
+    if not request.get("stock"):
+        return [(bolt_room(request), float("inf"))]
+    return [cloth for row in request["stock"] for cloth in sheets_of(request, row)]
+
+
 class Cloth:
     """What things hold of these sizes; counts are tuples in their order."""
 
@@ -88,7 +112,7 @@ class Cloth:
         self.counts = tuple(wanted(request).values())
         self.sizes = list(wanted(request))
         self.one_size, self.stacked = flag(request, "own_strips"), flag(request, "stacked")
-        self.heights = sorted({along for size in self.sizes if not size.slit for _, along in size.lies})
+        self.heights = heights_of(self.sizes, clothes(request))
         self.behind = lru_cache(None)(self.behind)
         self.strip_height = lru_cache(None)(self.strip_height)
         self.stack_width = lru_cache(None)(self.stack_width)
@@ -172,12 +196,6 @@ class Cloth:
         return None
 
 
-def may_turn_stock(request):
-    free = request.get("print", NO_DIRECTION) == NO_DIRECTION and not flag(request, "first_cut_across")
-    return free and all(row.get("may_turn") or row["kind"] in (JOINED, SLOPED) or
-                        (row["kind"] == PIECE and row["cut_width"] == row["cut_length"]) for row in request["pieces"])
-
-
 def things(request, cloth):
     """Functions from counts to the cost of one thing that holds them, or None, and how many there are of each."""
     if not request.get("stock"):
@@ -188,11 +206,8 @@ def things(request, cloth):
         return [(bolt, sum(cloth.counts))]
 
     def sheet(row):
-        length, loss = row["length"] - request.get("straightening", 0), request.get("end_loss", 0)
-        ways = [(row["width"] - loss, length)] + [(length - loss, row["width"])] * may_turn_stock(request)
-
         def cost(counts):
-            behind = [(cloth.behind(counts, across), along) for across, along in ways]
+            behind = [(cloth.behind(counts, across), along) for across, along in sheets_of(request, row)]
             return row["cost"] if any(high is not None and high <= along for high, along in behind) else None
         return cost
     return [(sheet(row), row["count"]) for row in request["stock"]]
@@ -337,7 +352,7 @@ class Proof:
         self.request, self.ways, self.cases, self.worths, self.cost = request, ways, cases, worths, cost
         self.sizes = [proof_size(row) for row in sizes]
         self.counts = [row["count"] for row in sizes]
-        self.heights = sorted({along for size in self.sizes if not size.slit for _, along in size.lies})
+        self.heights = heights_of(self.sizes, [(way["width"], way["height"]) for way in ways])
         self.sums = self.sums_of_costs()
 
     def sums_of_costs(self):
@@ -437,7 +452,7 @@ class Proof:
 
     def is_packed_full(self, number):
         """What the case asks for of one way does not fit into the strips of it that it allows."""
-        at = self.cases[number]["packed"]
+        at = self.cases[number]["packed"] - 1
         rows = [self.cases[case] for case in self.path(number)]
         rows = [row for row in rows if row["first_way"] == row["last_way"] == at]
         strips = min(row["wanted"] for row in rows if row["plan_size"] < 0 and not row["at_least"])
@@ -473,7 +488,7 @@ class Proof:
                 case["least"] <= self.cases[case["worths"]]["least"]
             if case["split"]:
                 assert self.is_split(number)
-            elif case.get("packed", -1) >= 0:
+            elif case["packed"]:
                 assert self.is_packed_full(number)
             else:
                 open_cases.append(min(case["least"], self.cost))
