@@ -401,7 +401,8 @@ enum muslin_plan_fault {
     MUSLIN_FAULT_TOO_HIGH = 3, /* a piece is higher than its strip, or lies as it may not */
     MUSLIN_FAULT_COST = 4,     /* the cost is not what the strips add up to */
     MUSLIN_FAULT_GAP = 5,      /* two cases do not make up the one that they split */
-    MUSLIN_FAULT_BOUND = 6     /* worths do not prove what they are said to prove */
+    MUSLIN_FAULT_BOUND = 6,    /* worths do not prove what they are said to prove */
+    MUSLIN_FAULT_STOCK = 7     /* more pieces of stock than there are */
 };
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
  * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than
