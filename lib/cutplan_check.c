@@ -38,13 +38,11 @@ struct proof {
     struct msl_most most;
 };
 
-/* Notes the first fault. Returns 0, for whom it is passed on to. */
+/* Notes a fault, the first one, at which all ends. Returns 0, for whom it is passed on to. */
 static int is_fault(struct proof *proof, int32_t fault, int64_t at)
 {
-    if (proof->out->fault == 0) {
-        proof->out->fault = fault;
-        proof->out->at = at;
-    }
+    proof->out->fault = fault;
+    proof->out->at = at;
     return 0;
 }
 

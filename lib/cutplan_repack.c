@@ -65,7 +65,7 @@ static int begin_strip(const struct packing *packing, int32_t at, const struct p
     place->kind = first_wanted(packing);
     place->first = at;
     place->before = last == NULL ? -1 : last->first;
-    place->tied = last != NULL && last->first >= 0 && packing->places[last->first].kind == place->kind;
+    place->tied = last != NULL && packing->places[last->first].kind == place->kind;
     place->strip = last == NULL ? 1 : last->strip + 1;
     place->spare = (last == NULL ? packing->spare : last->spare - last->room) - packing->pieces[place->kind].run_in;
     place->room = packing->room - packing->pieces[place->kind].run_in - packing->pieces[place->kind].taken;

@@ -218,7 +218,8 @@ static void make_panel(struct made *made)
     add_way(made, 5, 10, 3);
     add_way(made, 3, 10, 3);
     made->heights[0] = 3;
-    made->cutting.height_count = 1;
+    made->heights[1] = 1;
+    made->cutting.height_count = 2;
     add_pattern(made, 1, 0);
     add_strip(made, 0);
     add_laid(made, 0, 2);
@@ -431,6 +432,18 @@ START_TEST(each_fault_of_a_stack)
     make_stack(&made);
     made.sizes[0].level = 1;
     expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 0);
+    make_stack(&made);
+    add_size(&made, 5, 7, 2); /* higher than the strip */
+    made.laid[1].size = 1;
+    made.laid[1].other_way = 0;
+    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
+    make_panel(&made); /* slit pieces are not stacked */
+    made.cutting.stacked = 1;
+    made.sizes[0].along = 3;
+    made.strips[0].count = 2;
+    made.laid[1].size = 0;
+    made.laid[1].above = 1;
+    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
 }
 END_TEST
 
@@ -575,6 +588,62 @@ START_TEST(worths_beyond_counting)
     made.cases[0].least = made.cases[1].least = made.found.least = 0;
     made.worths[5] = 0;
     expect_fault(&made, MUSLIN_FAULT_BOUND, 2);
+}
+END_TEST
+
+/* Two limits of things to come by, each of them worth as little as can be counted. */
+START_TEST(worths_below_counting)
+{
+    struct made made;
+    make_two_sizes(&made);
+    add_case(&made, -1, 0, AS_ABOVE)->split = 1;
+    add_case(&made, 0, 0, AS_ABOVE)->split = 3;
+    add_case(&made, 0, 0, AS_ABOVE);
+    split(&made, 0, MSL_LIMIT_WAYS, 0, 0, 0);
+    add_case(&made, 1, 1, PROVED(1, 1, -MSL_WORTH_MAX, -MSL_WORTH_MAX));
+    add_case(&made, 1, 0, AS_ABOVE);
+    split(&made, 1, MSL_LIMIT_WAYS, 0, 0, 0);
+    made.found.least = 0;
+    expect_fault(&made, MUSLIN_FAULT_BOUND, 3);
+    made.worths[2] = 0;
+    expect_well(&made, 13, 0);
+}
+END_TEST
+
+/* Of many limits on the way to a case the strictest hold; one that counts strips of two heights does not count here. */
+START_TEST(a_packing_with_many_limits)
+{
+    static const struct msl_limit limits[] = {
+        { 9, MSL_LIMIT_WAYS, 0, 1, 0, 0, 0 },   { 2, MSL_LIMIT_WAYS, 0, 0, 0, 0, 0 },
+        { 1, MSL_LIMIT_WAYS, 0, 0, 0, 0, 0 },   { 2, MSL_LIMIT_WAYS, 0, 0, 0, 0, 0 },
+        { 1, MSL_LIMIT_COPIES, 0, 0, 0, 1, 0 }, { 2, MSL_LIMIT_COPIES, 0, 0, 0, 1, 0 },
+        { 1, MSL_LIMIT_COPIES, 0, 0, 0, 1, 0 }, { 9, MSL_LIMIT_COPIES, 0, 0, 0, 0, 0 },
+        { 0, MSL_LIMIT_WAYS, 0, 0, 0, 1, 0 },
+    };
+    const int32_t count = (int32_t)(sizeof limits / sizeof limits[0]);
+    struct made made;
+    struct msl_case cases[2 * ROWS] = { { { 0, 0, 0, 0, 0, 0, 0 }, 0, 0, 0, 0, 0, 0, 0 } };
+    make_two_sizes(&made);
+    made.found.cases = cases;
+    made.found.least = 0;
+    cases[0].parent = -1;
+    for (int32_t i = 0; i < count; i++) {
+        struct msl_case *part = &cases[2 * i + 1]; /* this one goes on, its other half stays */
+        cases[i == 0 ? 0 : 2 * i - 1].split = 2 * i + 1;
+        part[0].limit = part[1].limit = limits[i];
+        part[0].parent = part[1].parent = i == 0 ? 0 : 2 * i - 1;
+        part[1].limit.at_least = !limits[i].at_least;
+        part[1].limit.wanted += limits[i].at_least ? -1 : 1;
+    }
+    cases[2 * ROWS - 1] = cases[0];
+    cases[2 * count - 1].packed = 1;
+    made.found.case_count = 2 * count + 1;
+    cases[2 * count].limit.wanted = 0;
+    cases[2 * count - 1].limit.wanted = 1;
+    expect_well(&made, 13, 0);
+    cases[5].limit.wanted = 2; /* at most one strip becomes at most two */
+    cases[6].limit.wanted = 3;
+    expect_fault(&made, MUSLIN_FAULT_BOUND, 2 * count - 1);
 }
 END_TEST
 
@@ -922,11 +991,41 @@ START_TEST(the_most_of_stacks)
     /* 4 wide: 3 and 4 high, worth 7; 3 wide: one of the first size; 2 wide: three, worth 3; 9 = 4 + 3 + 2 or 4 + 4:
      * the second stack of 4 is counted like the first, 14, where 7 + 3 + 3 and 7 + 2 x 3 are less. */
     ck_assert_int_eq(msl_most_of(&most, 0, worth, 0), 14);
+    made.sizes[1].level = 1; /* then it is in no stack: 4 wide 6, twice */
+    ck_assert_int_eq(msl_most_of(&most, 0, worth, 0), 12);
+    made.sizes[1].level = 0;
     made.cutting.one_size = 1;
     /* The first size: stacks of two, 4 wide, worth 6 each: 12; three turned ones 9; the third: four stacks of three. */
     ck_assert_int_eq(msl_most_of(&most, 0, worth, 0), 12);
     made.ways[0].along = 2;
     ck_assert_int_eq(msl_most_of(&most, 0, worth, 0), 4);
+    msl_most_end(&most);
+    ck_assert(failing_is_clean(&failing));
+}
+END_TEST
+
+/* Worths that are counted up to their end only; and a panel after a narrower one. */
+START_TEST(the_most_of_many_and_much)
+{
+    struct made made;
+    struct failing_allocator failing;
+    struct msl_most most;
+    const int64_t much[] = { MSL_WORTH_MAX / 2 };
+    const int64_t one[] = { 1 };
+    begin(&made);
+    add_size(&made, 1, 4, 5)->slit = 1;
+    add_way(&made, 4, 3, 4);
+    for (int64_t across = 2; across < 7; across += 4) {
+        struct msl_way *way = add_way(&made, 4, across, 4);
+        way->sheet = way->panel = 1;
+    }
+    made.heights[0] = 1;
+    made.cutting.height_count = 1;
+    failing_start(&failing, 0);
+    ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &failing.allocator));
+    ck_assert_int_eq(msl_most_of(&most, 0, much, 0), MSL_WORTH_MAX);
+    ck_assert_int_eq(msl_most_of(&most, 1, one, 0), 2);
+    ck_assert_int_eq(msl_most_of(&most, 2, one, 0), 5);
     msl_most_end(&most);
     ck_assert(failing_is_clean(&failing));
 }
@@ -1097,6 +1196,24 @@ START_TEST(too_many_pieces_to_pack)
 }
 END_TEST
 
+START_TEST(a_packing_without_memory_or_time)
+{
+    struct made made;
+    struct failing_allocator failing;
+    struct msl_most most;
+    begin(&made);
+    for (int32_t round = 0; round < 2; round++) {
+        struct msl_repacked pieces[] = { { 3, 0, 2 }, { 5, 0, 1 } };
+        failing_start(&failing, round == 0 ? 2 : 0);
+        ck_ok(msl_most_start(&most, &made.cutting, 3, &failing.allocator));
+        ck_assert_int_eq(msl_repack_fails(&most, pieces, 2, 2, 6), 0);
+        ck_status(most.status, round == 0 ? MUSLIN_ERR_NO_MEMORY : MUSLIN_ERR_WORK_LIMIT);
+        msl_most_end(&most);
+        ck_assert(failing_is_clean(&failing));
+    }
+}
+END_TEST
+
 Suite *cutplan_check_suite(void)
 {
     Suite *suite = suite_create("cutplan_check");
@@ -1114,6 +1231,8 @@ Suite *cutplan_check_suite(void)
     tcase_add_test(broken, each_gap_between_cases);
     tcase_add_test(broken, worths_that_prove_less);
     tcase_add_test(broken, worths_beyond_counting);
+    tcase_add_test(broken, worths_below_counting);
+    tcase_add_test(broken, a_packing_with_many_limits);
     tcase_add_test(broken, packings_that_are_possible);
     tcase_add_test(broken, every_number_of_a_plan_changed);
     tcase_add_test(broken, every_number_of_a_proof_changed);
@@ -1121,6 +1240,7 @@ Suite *cutplan_check_suite(void)
     TCase *tried = tcase_create("by trying all");
     tcase_add_test(tried, the_most_as_by_trying_all);
     tcase_add_test(tried, the_most_of_stacks);
+    tcase_add_test(tried, the_most_of_many_and_much);
     tcase_add_test(tried, packings_as_by_trying_all);
     suite_add_tcase(suite, tried);
     TCase *limits = tcase_create("memory and work");
@@ -1128,6 +1248,7 @@ Suite *cutplan_check_suite(void)
     tcase_add_test(limits, too_much_work);
     tcase_add_test(limits, too_many_sums);
     tcase_add_test(limits, too_many_pieces_to_pack);
+    tcase_add_test(limits, a_packing_without_memory_or_time);
     suite_add_tcase(suite, limits);
     return suite;
 }
