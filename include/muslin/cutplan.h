@@ -82,7 +82,8 @@ MUSLIN_API muslin_status muslin_plan_stock_spec_init(struct muslin_plan_stock_sp
 
 #define MUSLIN_CUTPLAN_NO_PANELS 1u       /* lengthwise pieces get strips as high as they are long, side by side */
 #define MUSLIN_CUTPLAN_ONE_HEIGHT 2u      /* a strip holds only pieces of just its height: nothing is trimmed */
-#define MUSLIN_CUTPLAN_OWN_STRIPS 4u      /* a strip holds only pieces of one size, as most books have it */
+#define MUSLIN_CUTPLAN_OWN_STRIPS 4u      /* a strip holds only pieces of one size, as most books have it; what is slit
+                                             from one panel may be of several */
 #define MUSLIN_CUTPLAN_STACKED 8u         /* a blank may be cut again into a stack of pieces of one width */
 #define MUSLIN_CUTPLAN_FIRST_CUT_ACROSS 16u /* stock is cut across its width first; else whichever way is best */
 #define MUSLIN_CUTPLAN_FOLDED 32u         /* a bolt cut in two layers, folded lengthwise: each blank gives two pieces,
@@ -359,10 +360,13 @@ struct muslin_plan_case {
     int64_t last_way;
     int64_t plan_size;   /* -1: so many strips, panels or pieces of stock; else so many of this size in them, and
                             first_way = last_way */
+    int64_t packed_way;  /* -1, or a way that is one strip: nothing is of this case, because the conditions on the way to
+                            it ask for more pieces than fit into as many strips of this way as they allow */
     int32_t at_least;    /* 1: at least `wanted`, 0: at most */
     int32_t pad;
 };
-/* Cases of the proof: each either is split into two that leave nothing out, or has a bound not below the plan's. Time
+/* Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack its
+ * strips shows, or has a bound not below the plan's. Time
  * follows the cases. Example: the whole, then at most 3 strips of 9 1/2 in, then at least 4. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_plan_case *rows,
                                               size_t row_size, size_t capacity, size_t *count,
