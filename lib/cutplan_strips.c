@@ -137,7 +137,8 @@ static int64_t put_pieces(const struct laying *laying, const struct msl_strip *s
             corner.x = corner.behind;
             corner.y = 0;
         }
-        put_group(laying, &corner, &laid[i], lying_of(&plan->cutting.sizes[laid[i].size], &laid[i], height / plan->unit));
+        const struct msl_size *size = &plan->cutting.sizes[laid[i].size];
+        put_group(laying, &corner, &laid[i], lying_of(size, &laid[i], height / plan->unit));
     }
     return corner.behind - laying->begin;
 }
@@ -176,18 +177,19 @@ static int is_same_place(const struct muslin_plan_place *a, const struct muslin_
     return a->piece == b->piece && a->count == b->count && a->width == b->width && a->x == b->x && a->y == b->y;
 }
 
-/* Of two strips within that hold the same, one behind the other, one is kept with its times. */
+/* Of two strips that hold the same, one behind the other, one is kept with the times of both. */
 static void merge_last(struct muslin_cutplan *plan)
 {
     struct muslin_plan_strip *last = strip_at(plan, plan->strips.used - 1);
-    struct muslin_plan_strip *before = last - 1;
-    int same = before->kind == MUSLIN_PLAN_WITHIN && before->height == last->height && before->places == last->places;
+    struct muslin_plan_strip *before = plan->strips.used > 1 ? last - 1 : last;
+    int same = before != last && before->kind == last->kind && before->height == last->height &&
+               before->places == last->places;
     for (int64_t i = 0; same && i < last->places; i++)
         same = is_same_place(place_at(plan, (uint64_t)(before->first_place + i)),
                              place_at(plan, (uint64_t)(last->first_place + i)));
     if (!same)
         return;
-    before->times++;
+    before->times += last->times;
     plan->strips.used--;
     plan->places.used -= (uint64_t)last->places;
 }
@@ -267,6 +269,8 @@ static void put_thing(struct laying *laying, const struct msl_pattern *pattern, 
         return;
     strip_at(plan, row)->times = times;
     laying->y = y + (laying->y - y) * times;
+    if (!way->sheet)
+        merge_last(laying->plan);
 }
 
 /* ---- how often alike -------------------------------------------------------------------------------------------- */

@@ -7,8 +7,8 @@ enum { REQUESTS = 120, PIECES = 7, STOCKS = 2, ROWS = 400 };
 
 /* ---- memory ------------------------------------------------------------------------------------------------------ */
 
-/* A search takes more than a shelf has. Runs of cells, each with a head that says how long it is and whether it is given
- * out; free ones are put together when one is looked for. */
+/* A search takes more than a shelf has. Runs of cells, each with a head that says how long it is and whether it is
+ * given out; free ones are put together when one is looked for. */
 enum { CELLS = 1 << 21 };
 
 union cell {
