@@ -366,6 +366,8 @@ static inline void ck_proof(const struct planned *p)
             depth++;
         const muslin_status status = muslin_cutplan_worths(p->plan, (int64_t)i, worths, sizeof worths[0], STRIPS,
                                                            &count, &scale, NULL);
+        ck_assert(cases[i].plan_size < (int64_t)sizes);
+        ck_assert(cases[i].plan_size < 0 || cases[i].first_way == cases[i].last_way);
         ck_status(status, cases[i].worths == (int64_t)i ? MUSLIN_OK : MUSLIN_ERR_INDEX);
         if (status == MUSLIN_OK)
             ck_assert_uint_eq(count, sizes + p->stock_n + depth);
