@@ -174,7 +174,12 @@ static void put_strip(struct laying *laying, const struct msl_strip *found, int3
 /* One row has pieces of two widths where it is joined, or lies turned. */
 static int is_same_place(const struct muslin_plan_place *a, const struct muslin_plan_place *b)
 {
-    return a->piece == b->piece && a->count == b->count && a->width == b->width && a->x == b->x && a->y == b->y;
+    int same = a->piece == b->piece;
+    same &= a->count == b->count;
+    same &= a->width == b->width;
+    same &= a->x == b->x;
+    same &= a->y == b->y;
+    return same;
 }
 
 /* Of two strips that hold the same, one behind the other, one is kept with the times of both. */
