@@ -132,8 +132,8 @@ typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t 
  * is not set; rows being made from the highest pieces down, the problem says at which row it ends, how many pieces that
  * wants, and how many of them the stock gives. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a
  * piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to
- * 16 MiB and 2 KiB for each row; time follows
- * the work limit. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
+ * 16 MiB and 2 KiB for each row; time follows the work limit, three times that where stock does not suffice. Source:
+ * Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
  * Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in,
  * proven. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,

@@ -417,7 +417,7 @@ END_TEST
 
 START_TEST(what_stock_does_not_suffice_for_is_left_out_by_priority)
 {
-    /* Example: 100 squares, of which the stock gives 64. Each piece of stock gives 16. */
+    /* Example: 100 squares, of which the stock gives 64. */
     struct muslin_problem problem = PROBLEM;
     start(&p, 0);
     have(&p, 4, WHOLE_IN(20), WHOLE_IN(20));

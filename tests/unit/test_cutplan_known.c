@@ -138,6 +138,47 @@ START_TEST(ends_of_strips_are_left_over)
 }
 END_TEST
 
+/* A length joined from strips of 40 in, or of 60: so many, nothing lost in joins. */
+static void ck_joined(muslin_len usable, muslin_len length, muslin_len height, int64_t strips)
+{
+    start(&p, usable);
+    want_kind(&p, MUSLIN_BLANK_JOINED, 1, length, height);
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.strips, strips);
+    ck_assert_int_eq(p.totals.cloth_length, strips * height);
+    ck_assert_int_eq(p.totals.proven, 1);
+    muslin_cutplan_free(p.plan);
+}
+
+START_TEST(printed_counts_of_strips_come_out)
+{
+    /* "Applying borders to your quilt", n.d.: borders of 4 in round 60 x 80, butted, are 2 x 80 and 2 x 67 in: 8 strips
+     * of 40 in, where the perimeter alone says 7. */
+    ck_joined(WHOLE_IN(40), WHOLE_IN(294), WHOLE_IN(4), 8);
+    /* "Binding math", n.d.: 96 x 110 and 12 in more, 424 in: 11 strips. */
+    ck_joined(WHOLE_IN(40), WHOLE_IN(424), IN(2, 1, 2), 11);
+    /* "Quick rail fence from 2.5 inch strips", n.d.: round 60 x 70: 7 strips. */
+    ck_joined(WHOLE_IN(40), WHOLE_IN(260), IN(2, 1, 2), 7);
+    /* "Math is my nemesis", 2019: four of 6 1/2 x 72 from cloth 60 in wide: 5 strips, 32 1/2 in. */
+    ck_joined(WHOLE_IN(60), WHOLE_IN(4 * 72), IN(6, 1, 2), 5);
+}
+END_TEST
+
+START_TEST(a_backing_of_two_lengths_has_its_sides_from_the_second)
+{
+    /* "Calculating yardage for backing", 2011: 60 x 85 in from cloth of 42: two lengths, 170 in; one is split into
+     * strips of 9 in: 42 + 9 + 9 = 60. */
+    start(&p, WHOLE_IN(42));
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 1, WHOLE_IN(42), WHOLE_IN(85));
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, WHOLE_IN(9), WHOLE_IN(85));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cloth_length, WHOLE_IN(170));
+    ck_assert_int_eq(p.totals.panels, 2);
+    ck_assert_int_eq(p.totals.proven, 1);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 /* Certified bounds and verified plans of other programs, in eighths of an inch. */
 struct known {
     int64_t width;
@@ -195,6 +236,8 @@ void add_cutplan_known(Suite *suite)
     tcase_add_test(known, the_proof_may_lack_memory);
     tcase_add_test(known, places_lie_from_the_left);
     tcase_add_test(known, ends_of_strips_are_left_over);
+    tcase_add_test(known, printed_counts_of_strips_come_out);
+    tcase_add_test(known, a_backing_of_two_lengths_has_its_sides_from_the_second);
     tcase_add_test(known, known_plans_come_out_as_short);
     suite_add_tcase(suite, known);
 }
