@@ -11,11 +11,11 @@ from typing import Any, Callable, List, Tuple
 import pytest
 
 import muslin
-from muslin import (Axis, BackingLayoutKind, CostKind, CostSpec, CutSpec, Direction, Edge, EdgePrintsSpec, Id, Sort,
-                    Join, Length, LengthUnit, LogSide, LogSpec, MeasureKind, MedallionRow, NodeKind, PatchSpec,
-                    PinwheelSpec, PressingPlan, PrintRow, Quilt, RoundCorner, RoundingSpec, RoundKind, SetInSpec,
-                    SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec, StripPiecing, SumSpec, Table,
-                    TouchSpec, Turning, UnitStage, ValueSpec, Warning, calls, handles)
+from muslin import (Axis, BackingLayoutKind, BlankKind, CostKind, CostSpec, CutSpec, Direction, Edge, EdgePrintsSpec,
+                    Id, Sort, Join, Length, LengthUnit, LogSide, LogSpec, MeasureKind, MedallionRow, NodeKind,
+                    PatchSpec, PinwheelSpec, PressingPlan, PrintRow, Quilt, RoundCorner, RoundingSpec, RoundKind,
+                    SetInSpec, SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec, StripPiecing, SumSpec,
+                    Table, TouchSpec, Turning, UnitStage, ValueSpec, Warning, Yardage, calls, handles)
 
 
 Case = Tuple[str, Callable[[], object], object]
@@ -131,6 +131,11 @@ def logs(bench: Bench, width: str) -> List[LogSpec]:
 
 GRID = [TouchSpec(place, place + 1) for place in range(9) if place % 3 < 2] + \
     [TouchSpec(place, place + 3) for place in range(6)]
+
+
+def long_strip() -> Solution:
+    return solved(lambda bench: bench.patch("59 1/2", "4"))
+
 
 CASES: List[Case] = [
     ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
@@ -633,6 +638,14 @@ CASES: List[Case] = [
     # 3 x 3 patches: 2 x 3 touch side by side, 3 x 2 one above the other
     ("Solution.scatter_touches", lambda: [(touches.places, len(touches.rows)) for bench in [Bench()] for touches in [
         Solution(bench.quilt, bench.rows(3)).scatter_touches(bench.blue)]], [(9, 12)]),
+    # cut 60 x 4 1/2 in: lengthwise across cloth of 40 in
+    ("Solution.yardage_pieces", lambda: [some(row, "cut_width", "cut_length", "kind") for bench in [Bench()]
+                                         for row in Solution(bench.quilt, bench.patch("59 1/2", "4")).yardage_pieces(
+                                             bench.blue)], [(inch("4 1/2"), inch("60"), BlankKind.LENGTHWISE)]),
+    ("Yardage", lambda: len(Yardage(long_strip(), []).fabrics()), 1),
+    ("Yardage.fabrics", lambda: [some(row, "cloth_length", "bought", "proven") for row in Yardage(
+        long_strip(), []).fabrics()], [(inch("60"), inch("63"), True)]),
+    ("Yardage.plan", lambda: Yardage(long_strip(), []).plan(0).totals().cloth_length, inch("60")),
 ]
 
 
