@@ -40,7 +40,6 @@ static void start_cutplan(void *request)
 {
     struct cutplan_request *wanted = request;
     wanted->cloth = (struct muslin_cutplan_spec)MUSLIN_CUTPLAN_SPEC_INIT;
-    wanted->cloth.work_limit = 100000000;
     wanted->allowance = MUSLIN_TICKS_PER_INCH / 4;
     wanted->least_side = 2 * MUSLIN_TICKS_PER_INCH;
     wanted->join = MUSLIN_JOIN_DIAGONAL;
@@ -494,7 +493,7 @@ static const struct option_row cutplan_options[] = {
       "from stock: as far as it goes, first rows first; without it too little stock is no answer" },
     OPTION_HEADING("The search"),
     { "work", KIND_COUNT, offsetof(struct cutplan_request, cloth.work_limit), MUSLIN_ARG_WORK_LIMIT, 0, NULL,
-      "search no longer than so many steps (100000000)" },
+      "search no longer than so many steps (400000000)" },
     { "progress", KIND_CHOICE, offsetof(struct cutplan_request, progress), 0, 0, progress_words,
       "how the search stands, on standard error: auto (on a terminal, after a second; the usual), always or never" },
     { "left-over", KIND_LENGTH, offsetof(struct cutplan_request, least_side), MUSLIN_ARG_LEAST_SIDE, 0, NULL,
