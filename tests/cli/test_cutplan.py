@@ -33,8 +33,9 @@ def cut_of(found: Any) -> dict[str, int]:
 
 
 def height_of(found: Any) -> float:
-    return sum(strip["times"] * inches(strip["strip_cut"]) for strip in found["strips_in_order"]
-               if "within_number" not in strip)
+    heights: list[float] = [strip["times"] * inches(strip["strip_cut"]) for strip in found["strips_in_order"]
+                            if "within_number" not in strip]
+    return sum(heights)
 
 
 def test_lower_pieces_fill_higher_strips(muslin: Muslin) -> None:
