@@ -226,6 +226,90 @@ START_TEST(pieces_lie_turned_where_the_print_lets_them)
 }
 END_TEST
 
+/* ---- printed figures -------------------------------------------------------------------------------------------- */
+
+static struct muslin_solution *solved_at(struct sewn *s, muslin_id top, muslin_id fabric, muslin_len width)
+{
+    const struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_value_spec wide = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution *solution = NULL;
+    wide.id = fabric;
+    wide.value = width;
+    ck_ok(muslin_solution_create(s->quilt, top, &solve, &wide, sizeof wide, 1, &solution, NULL));
+    return solution;
+}
+
+static void ck_needed(struct sewn *s, muslin_id top, muslin_id fabric, muslin_len width,
+                      const struct muslin_yardage_spec *spec, muslin_len needed)
+{
+    struct muslin_solution *solution = solved_at(s, top, fabric, width);
+    struct muslin_yardage *yardage = yardage_of(solution, spec, NULL, 0);
+    const struct bill bill = bill_of(yardage);
+    ck_assert_int_eq(bill.rows[0].cloth_length, needed);
+    ck_assert_int_eq(bill.rows[0].proven, 1);
+    muslin_yardage_free(yardage);
+    muslin_solution_free(solution);
+}
+
+/* Math is my nemesis (public forum): four borders of 6 1/2 x 72 in from cloth 60 in wide: five strips, 32 1/2 in. Each is
+ * a strip of 60 in and 12 1/2 in more with its seam; four of those come from one strip. */
+START_TEST(four_borders_from_five_strips)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
+    spec.long_pieces = MUSLIN_LONG_JOINED;
+    const muslin_id border = yardage_patch(s.quilt, s.blue, IN(71, 1, 2), WHOLE_IN(6));
+    ck_needed(&s, repeat_of(s.quilt, border, 1, 4), s.blue, WHOLE_IN(60), &spec, IN(32, 1, 2));
+    end_sewing(&s);
+}
+END_TEST
+
+/* How much fabric do I need for quilt sashing (tutorial site): 24 sashes cut 12 1/2 x 4 1/2 in, three from a strip of 44
+ * in, eight strips: 36 in, as long as their print keeps them lying. Where they may turn, nine come from a strip of 12 1/2
+ * in: two of those and two of 4 1/2 in are 34 in. */
+START_TEST(sashes_take_less_where_they_may_turn)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
+    const muslin_id fabrics[] = { printed_fabric(s.quilt, "rows", MUSLIN_PRINT_TWO_WAY), s.blue };
+    static const muslin_len needed[] = { WHOLE_IN(36), WHOLE_IN(34) };
+    for (size_t i = 0; i < 2; i++) {
+        const muslin_id sash = yardage_patch(s.quilt, fabrics[i], WHOLE_IN(12), WHOLE_IN(4));
+        const muslin_id pair[] = { sash, sash };
+        const muslin_id two = pieced_join(s.quilt, MUSLIN_DOWN, MUSLIN_STRIPS_NEVER, 0, pair, 2);
+        ck_needed(&s, repeat_of(s.quilt, two, 4, 3), fabrics[i], WHOLE_IN(44), &spec, needed[i]);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* Triangles of 6 in from strips of 6 1/2 in: the first reaches to 7.794 in, each more takes 4.0415: eight lie in 36.085
+ * in, nine in 40.126. So 8 take one strip of 40 in, 9 take two. */
+START_TEST(triangles_are_counted_with_their_run_in)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
+    for (int64_t cells = 8; cells <= 9; cells++) {
+        struct muslin_sixty_spec sixty = MUSLIN_SIXTY_SPEC_INIT;
+        struct muslin_sixty_piece_spec pieces[9];
+        muslin_id top = 0;
+        sixty.cells = cells;
+        sixty.height = fixed_of(s.quilt, WHOLE_IN(6));
+        sixty.end_fabric = s.white;
+        for (int64_t i = 0; i < cells; i++) {
+            pieces[i] = (struct muslin_sixty_piece_spec)MUSLIN_SIXTY_PIECE_SPEC_INIT;
+            pieces[i].fabric = s.blue;
+        }
+        ck_ok(muslin_quilt_sixty(s.quilt, &sixty, pieces, sizeof pieces[0], (size_t)cells, &top, NULL));
+        ck_needed(&s, top, s.blue, WHOLE_IN(40), &spec, cells == 8 ? IN(6, 1, 2) : WHOLE_IN(13));
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 /* ---- extra cuts ------------------------------------------------------------------------------------------------- */
 
 /* The solution says how wide the fabrics are that it knows; of a newer one the quilt does. */
@@ -561,6 +645,9 @@ Suite *yardage_suite(void)
     tcase_add_test(all, nothing_besides_is_cut);
     tcase_add_test(all, bought_in_steps);
     tcase_add_test(all, pieces_lie_turned_where_the_print_lets_them);
+    tcase_add_test(all, four_borders_from_five_strips);
+    tcase_add_test(all, sashes_take_less_where_they_may_turn);
+    tcase_add_test(all, triangles_are_counted_with_their_run_in);
     tcase_add_test(all, widths_are_those_of_the_solution);
     tcase_add_test(all, plans_are_read_with_the_labels_of_the_list);
     tcase_add_test(all, progress_ends_the_whole_way);
