@@ -235,6 +235,27 @@ START_TEST(test_more_than_wanted)
 }
 END_TEST
 
+/* Sloped pieces lie beside each other only: with a run-in of 1 two of 3 in a room of 8, not four. */
+START_TEST(test_sloped_is_not_stacked)
+{
+    const struct muslin_allocator memory = parts_memory();
+    const int64_t worth[1] = { 5 };
+    const int64_t most[1] = { 9 };
+    struct msl_pricing pricing;
+    int32_t made;
+    int64_t bound;
+    parts_begin(&parts);
+    parts_size(&parts, 3, 2, 0, 1)->run_in = 1;
+    parts_way(&parts, 8, 4);
+    parts.cutting.stacked = 1;
+    ck_assert(msl_pricing_make(&pricing, &parts.cutting, 64, &memory));
+    ck_assert(msl_price(&pricing, 0, worth, most, 0, &parts.pool, &made, &bound));
+    ck_assert_int_eq(made, 0);
+    ck_assert_int_eq(bound, 10);
+    msl_pricing_free(&pricing, &memory);
+}
+END_TEST
+
 START_TEST(test_taken)
 {
     const struct msl_size piece = { 7, 4, 4, 7, 0, 1, 0, 0 };
@@ -323,6 +344,7 @@ Suite *cutplan_price_suite(void)
     TCase *all = tcase_create("all");
     tcase_add_test(all, test_strips);
     tcase_add_test(all, test_more_than_wanted);
+    tcase_add_test(all, test_sloped_is_not_stacked);
     tcase_add_test(all, test_taken);
     tcase_add_test(all, test_full_pool);
     tcase_add_test(all, test_memory);
