@@ -20,7 +20,7 @@ enum {
     MORE_BITS = 6,     /* of worths while they are summed up */
     SMALL_BITS = 18,   /* below 1 / 2^SMALL_BITS is nothing */
     REFACTOR = 64,     /* exchanges until the inverse is made anew */
-    BLOCK = 256        /* patterns looked at before one of them is taken */
+    BLOCK = 64         /* patterns looked at before one of them is taken */
 };
 
 /* ---- numbers ---------------------------------------------------------------------------------------------------- */

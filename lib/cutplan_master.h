@@ -47,10 +47,10 @@ struct msl_master {
     uint8_t *own_worths;    /* of each way: 1 where sizes have worths of their own in it */
 };
 
-/* Room for MSL_LIMITS_MAX rows and for all of the cutting, and the point that suits its counts. Sets every member but
- * row_count, bits, price_against and what is in the arrays. Returns 0 where memory is not had. A copy of the master with
- * the pool and the cutting exchanged for smaller ones, whose counts and patterns are no larger, may use the same room
- * after it. */
+/* Room for MSL_LIMITS_MAX rows and for all of the cutting, and the point that suits its counts. bits, price_against and
+ * row_count are 0, what is in the arrays is not set. Returns 0 where memory is not had. A copy of the master with the
+ * pool and the cutting exchanged for smaller ones, whose counts and patterns are no larger, may use the same room after
+ * it. */
 int msl_master_make(struct msl_master *master, const struct msl_cutting *cutting, struct msl_pool *pool,
                     const struct muslin_allocator *allocator);
 /* The cutting is the one that it was made for. */
