@@ -70,12 +70,17 @@ struct msl_cutting {
  * narrow; 0 where it can't. *turned (if not null) says how. */
 int64_t msl_taken_in(const struct msl_size *size, int64_t height, int32_t *turned);
 
+/* No thing of any way holds more pieces. 1 or more. */
+int64_t msl_pieces_within(const struct msl_cutting *cutting);
+
 /* ---- patterns --------------------------------------------------------------------------------------------------- */
 
 struct msl_laid {     /* equal pieces in a strip */
     int32_t size;
     int32_t count;
     int32_t above;    /* 0: side by side from where the last ended; 1: in the same blanks as the last, above it */
+    int32_t other_way; /* 1: in a stack, which is as wide as its pieces the wider way: not lying as msl_taken_in() says,
+                          but the other way */
 };
 
 struct msl_strip {

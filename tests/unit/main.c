@@ -50,6 +50,10 @@
     X(scatter_suite) \
     X(pressing_suite) \
     X(pressing_brute_suite) \
+    X(cutplan_knapsack_suite) \
+    X(cutplan_price_suite) \
+    X(cutplan_sheet_suite) \
+    X(cutplan_master_suite) \
     X(examples_suite)
 
 #ifdef ONLY

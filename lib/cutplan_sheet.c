@@ -1,0 +1,142 @@
+/* cutplan_sheet.c - the pattern that is worth most of a panel or a piece of stock.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * For a room along its strips, every height of strip has its best filling, and a knapsack over heights says which
+ * strips lie one behind the other. Of a panel that is done for every width that slit pieces can leave beside them, as
+ * far as it may still pay: the narrower the rest, the less it is worth. */
+#include "cutplan_sheet.h"
+
+/* A sheet, what pieces are worth in it, and how many there may be in a strip. */
+struct sheet {
+    const struct msl_way *way;
+    const int64_t *worth;
+    const int64_t *most;
+};
+
+static struct msl_filling strip_in(const struct msl_pricing *pricing, const struct sheet *sheet, int64_t height,
+                                   int64_t room)
+{
+    const struct msl_filling filling = { height, room, sheet->worth, sheet->most, 0, pricing->cutting->size_count,
+                                         1, 0 };
+    return filling;
+}
+
+/* The most that strips in so much room can be worth. */
+static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet, int64_t room, int64_t *bound)
+{
+    const struct msl_cutting *cutting = pricing->cutting;
+    int32_t count = 0;
+    for (int32_t k = 0; k < cutting->height_count; k++) {
+        const int64_t height = cutting->heights[k];
+        const struct msl_filling filling = strip_in(pricing, sheet, height, room);
+        int64_t worth = 0;
+        if (height <= sheet->way->along)
+            msl_strip_worth(pricing, &filling, 0, &worth);
+        const struct msl_item item = { height, 0, worth, 0, (int32_t)(sheet->way->along / height), k };
+        if (worth > 0)
+            pricing->heights[count++] = item;
+    }
+    for (int32_t i = 0; i < count; i++)
+        pricing->height_counts[i] = 0;
+    pricing->height_count = count;
+    return msl_knapsack(&pricing->sack, pricing->heights, count, sheet->way->along, 0, pricing->height_counts, bound);
+}
+
+/* Sizes that may be slit; returns what all that fit are worth. */
+static int64_t offer_slits(struct msl_pricing *pricing, const struct sheet *sheet)
+{
+    int64_t all = 0;
+    pricing->slit_count = 0;
+    for (int32_t s = 0; sheet->way->panel && s < pricing->cutting->size_count; s++) {
+        const struct msl_size *size = &pricing->cutting->sizes[s];
+        const int64_t taken = msl_taken_in(size, sheet->way->along, NULL);
+        const int64_t fit = taken == 0 ? 0 : sheet->way->across / taken;
+        const int64_t most = fit < sheet->most[s] ? fit : sheet->most[s];
+        const struct msl_item item = { taken, 0, msl_worth_within(pricing, sheet->worth, s), 0, (int32_t)most, s };
+        if (!size->slit || most <= 0 || item.worth <= 0)
+            continue;
+        pricing->slits[pricing->slit_count++] = item;
+        all += most * item.worth;
+    }
+    return all;
+}
+
+/* The best of what is slit and what the rest beside it is worth. The fillings of slit pieces lie in `slit`. Returns its
+ * state. */
+static int32_t best_beside(struct msl_pricing *pricing, const struct sheet *sheet, const struct msl_knapsack *slit,
+                           struct msl_stage stage, int64_t *best, int64_t *bound)
+{
+    int32_t chosen = -1;
+    int64_t rest = INT64_MAX / 2; /* no rest to come passes it */
+    for (int32_t k = stage.first; k < stage.end; k++) {
+        const struct msl_state *state = &slit->states[k];
+        if (state->worth + rest <= *best)
+            continue;
+        const int64_t worth = state->worth + rest_worth(pricing, sheet, sheet->way->across - state->taken, &rest);
+        chosen = worth > *best ? k : chosen;
+        *best = worth > *best ? worth : *best;
+        *bound = state->worth + rest > *bound ? state->worth + rest : *bound;
+    }
+    return chosen;
+}
+
+int64_t msl_sheet_worth(struct msl_pricing *pricing, const struct msl_way *way, const int64_t *worth,
+                        const int64_t *most, int64_t beat, int64_t *bound)
+{
+    const struct sheet sheet = { way, worth, most };
+    const int64_t all = offer_slits(pricing, &sheet);
+    struct msl_knapsack slit = pricing->sack;
+    int64_t best = beat;
+    int complete;
+    /* one half of the states for what is slit, the other for strips */
+    slit.most_states /= 2;
+    const struct msl_stage stage = msl_knapsack_all(&slit, pricing->slits, pricing->slit_count, way->across, &complete);
+    pricing->sack.states += slit.most_states;
+    pricing->sack.most_states -= slit.most_states;
+    pricing->sack.steps = slit.steps;
+    *bound = beat;
+    const int32_t chosen = best_beside(pricing, &sheet, &slit, stage, &best, bound);
+    int64_t rest;
+    if (!complete) {
+        rest_worth(pricing, &sheet, way->across, &rest);
+        *bound = all + rest > best ? all + rest : best;
+    }
+    if (chosen >= 0) {
+        msl_knapsack_counts(&slit, chosen, pricing->slit_count, pricing->slit_counts);
+        pricing->rest = way->across - slit.states[chosen].taken;
+        rest_worth(pricing, &sheet, pricing->rest, &rest);
+    }
+    pricing->sack.states = slit.states;
+    pricing->sack.most_states += slit.most_states;
+    return best;
+}
+
+/* The pieces slit from a panel, where there are any. */
+static int lay_slits(struct msl_pricing *pricing, const struct msl_way *way, struct msl_pool *pool, int64_t *sum)
+{
+    int fits = pricing->rest == way->across || msl_pool_strip(pool, 0);
+    for (int32_t i = 0; fits && i < pricing->slit_count; i++) {
+        const struct msl_laid laid = { pricing->slits[i].size, pricing->slit_counts[i], 0, 0 };
+        if (laid.count > 0)
+            fits = msl_pool_lay(pool, laid);
+        pricing->left[laid.size] -= laid.count;
+        *sum += laid.count * pricing->slits[i].worth;
+    }
+    return fits;
+}
+
+int msl_sheet_lay(struct msl_pricing *pricing, const struct msl_way *way, const int64_t *worth, const int64_t *most,
+                  struct msl_pool *pool, int64_t *sum)
+{
+    const struct sheet sheet = { way, worth, most };
+    int fits = lay_slits(pricing, way, pool, sum);
+    for (int32_t i = 0; i < pricing->height_count; i++) {
+        const struct msl_filling filling = strip_in(pricing, &sheet, pricing->heights[i].taken, pricing->rest);
+        int64_t bound;
+        for (int32_t n = 0; fits && n < pricing->height_counts[i]; n++)
+            if (msl_strip_worth(pricing, &filling, 0, &bound) > 0)
+                fits = msl_strip_lay(pricing, pool, sum);
+    }
+    return fits;
+}
