@@ -334,15 +334,16 @@ START_TEST(many_ways_and_much_stock_as_well)
 }
 END_TEST
 
-/* 2 x 44, 3 x 33 and 6 x 12 of 132: fractions of strips that are all of one size come to 1.96, yet two strips do not
- * hold them. The heights are level, so that nothing else is to be said. */
-static void two_strips_all_but_hold(struct tiny *t)
+/* Three each of 14, 13, 8 and 6, of 26: 123 in all, and fractions of strips that hold them come to five, yet five
+ * strips do not. */
+static void five_strips_all_but_hold(struct tiny *t)
 {
     tiny_start(t);
-    tiny_size(t, 44, 10, 2, 0);
-    tiny_size(t, 33, 10, 3, 0);
-    tiny_size(t, 12, 10, 6, 0);
-    tiny_bolt(t, 132);
+    tiny_size(t, 13, 10, 3, 0);
+    tiny_size(t, 6, 10, 3, 0);
+    tiny_size(t, 14, 10, 3, 0);
+    tiny_size(t, 8, 10, 3, 0);
+    tiny_bolt(t, 26);
 }
 
 START_TEST(what_can_not_be_packed_is_proved_by_packing)
@@ -350,11 +351,11 @@ START_TEST(what_can_not_be_packed_is_proved_by_packing)
     struct tiny t;
     struct msl_found found;
     int32_t packed = 0;
-    two_strips_all_but_hold(&t);
+    five_strips_all_but_hold(&t);
     ck_assert(ck_search(&t, 10000000));
     ck_ok(tiny_search(&t, 10000000, &found));
-    ck_assert_int_eq(found.cost, 30);
-    ck_assert_int_eq(found.least, 30);
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 60);
     for (int32_t i = 0; i < found.case_count; i++)
         packed += found.cases[i].packed > 0;
     ck_assert_int_gt(packed, 0);
@@ -366,12 +367,12 @@ START_TEST(stacks_leave_that_open)
 {
     struct tiny t;
     struct msl_found found;
-    two_strips_all_but_hold(&t);
+    five_strips_all_but_hold(&t);
     t.cutting.stacked = 1;
     ck_ok(tiny_search(&t, 10000000, &found));
     ck_plan(&t.cutting, &found);
-    ck_assert_int_eq(found.cost, 30);
-    ck_assert_int_eq(found.least, 20);
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 50);
     ck_assert_int_eq(found.stopped, 0);
     tiny_free(&found);
 }
@@ -393,6 +394,21 @@ START_TEST(squares_beside_borders)
     ck_assert_int_eq(found.cost, 60);
     ck_assert_int_eq(found.least, 60);
     tiny_free(&found);
+    /* a border 4 x 20 besides: three of them leave room for 21 squares, the others take two strips */
+    tiny_start(&t);
+    tiny_size(&t, 4, 60, 2, 0)->slit = 1;
+    tiny_size(&t, 4, 20, 1, 0)->slit = 1;
+    tiny_size(&t, 8, 8, 28, 1);
+    t.ways[t.cutting.way_count++] = panel;
+    tiny_bolt(&t, 40);
+    for (int32_t i = t.cutting.way_count++; i > 2; i--)
+        t.ways[i] = t.ways[i - 1];
+    panel.cost = panel.along = 20;
+    t.ways[2] = panel;
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_assert_int_eq(found.cost, 76);
+    ck_assert_int_eq(found.least, 76);
+    tiny_free(&found);
 }
 END_TEST
 
@@ -410,6 +426,24 @@ START_TEST(large_numbers_stay_in_range)
     ck_plan(&t.cutting, &found);
     /* the second alone takes a strip for each */
     ck_assert_int_ge(found.cost, ((int64_t)1 << 29) * 2000000000);
+    tiny_free(&found);
+}
+END_TEST
+
+/* Strips far longer than what they cost, and pieces that take next to nothing of them. */
+START_TEST(long_strips_stay_in_range)
+{
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    tiny_size(&t, 1, 1 << 20, 3, 0);
+    tiny_size(&t, 1 << 29, 1 << 19, 3, 0);
+    tiny_bolt(&t, 1 << 30);
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_plan(&t.cutting, &found);
+    /* one high strip with a second piece, one low one with two */
+    ck_assert_int_eq(found.cost, (1 << 20) + (1 << 19));
+    ck_assert_int_eq(found.least, found.cost);
     tiny_free(&found);
 }
 END_TEST
@@ -520,6 +554,7 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, stacks_leave_that_open);
     tcase_add_test(tcase, squares_beside_borders);
     tcase_add_test(tcase, large_numbers_stay_in_range);
+    tcase_add_test(tcase, long_strips_stay_in_range);
     tcase_add_test(tcase, stock_that_is_too_little);
     tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
     suite_add_tcase(suite, tcase);
