@@ -165,8 +165,7 @@ static void look_along(struct msl_master *master)
     }
 }
 
-/* The row of what comes in, divided by its part there. Returns what no entry passes, or the least number out of
- * range. */
+/* The row of what comes in, divided by its part there. Returns what no entry passes. */
 static int64_t pivot_row(struct msl_master *master, int32_t at, int64_t part)
 {
     int64_t *pivoted = row_of(master, at);
@@ -175,8 +174,6 @@ static int64_t pivot_row(struct msl_master *master, int32_t at, int64_t part)
     for (int32_t r = 0; r < master->row_count; r++) {
         if (pivoted[r] == 0)
             continue;
-        if (!fits(pivoted[r], part, master->point))
-            return (int64_t)1 << ENTRY_BITS;
         pivoted[r] = times(pivoted[r], part, master->point);
         seen |= magnitude(pivoted[r]);
         master->spots[master->spot_count++] = r;
@@ -189,6 +186,8 @@ static int pivot(struct msl_master *master, int32_t at, int64_t part)
 {
     const int32_t point = master->point;
     const int64_t *pivoted = row_of(master, at);
+    if (!fits((int64_t)master->largest, part, point))
+        return 0;
     const int64_t most = pivot_row(master, at, part);
     uint64_t seen = (uint64_t)most;
     for (int32_t i = 0; i < master->row_count; i++) {
@@ -278,9 +277,15 @@ static int invert(struct msl_master *master)
     return 0;
 }
 
+/* The inverse and the levels, from the basis. */
+static int renew(struct msl_master *master)
+{
+    return invert(master) && find_levels(master, 1);
+}
+
 int msl_master_load(struct msl_master *master)
 {
-    if (!invert(master) || !find_levels(master, 1))
+    if (!renew(master))
         return 0;
     for (int32_t i = 0; i < master->row_count; i++) {
         int64_t *row = row_of(master, i);
@@ -469,9 +474,9 @@ static int exchange(struct msl_master *master, struct msl_basic in, int64_t lack
     if (!move_levels(master, out, part) || !pivot(master, out, part))
         return 0;
     master->basis[out] = in;
-    if (++master->since < REFACTOR)
-        return move_worths(master, out, lack);
-    return invert(master) && find_levels(master, 1) && find_worths(master);
+    if (!move_worths(master, out, lack))
+        return 0;
+    return ++master->since < REFACTOR || renew(master);
 }
 
 static int improve(struct msl_master *master)
