@@ -16,9 +16,11 @@
  *     cutplan_rows.c     strips, places, what is left     cutplan_sheet.c     ... in panels and pieces of stock
  *     cutplan_proof.c    sizes, ways, cases, worths       cutplan_master.c    levels and worths
  *     cutplan_check.c    proves it all anew               cutplan_bound.c     what worths prove
- *     cutplan_widths.c   other widths                     cutplan_first.c     first plan, rounding, tidying
- *     cutplan_search.c   cases, split and solved          cutplan_pack.c      so many strips for so many pieces
- *     cutplan_repair.c   parts of a plan planned anew */
+ *     cutplan_widths.c   other widths                     cutplan_first.c     first plans
+ *     cutplan_search.c   plans, cases, repairs by turns   cutplan_fill.c      a plan put together, filled, tidied
+ *     cutplan_case.c     cases, solved and split          cutplan_pack.c      so many strips for so many pieces
+ *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
+ *     cutplan_workshop.c the search's memory */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 
