@@ -7,7 +7,7 @@
 
 #include "testing.h"
 
-#include "../../lib/cutplan_search.h"
+#include "cutplan_search.h"
 #include "failing_allocator.h"
 
 enum { TINY_SIZES = 40, TINY_WAYS = 80, TINY_STATES = 4096 };
