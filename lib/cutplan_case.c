@@ -23,7 +23,7 @@ void msl_search_turn_to(struct msl_search *search)
     search->pricing->cutting = search->cutting;
 }
 
-/* ---- which is next ------------------------------------------------------------------------------------------------ */
+/* ---- which is next ----------------------------------------------------------------------------------------------- */
 
 /* The least bound first, then the deeper, then the older. */
 static int before(const struct msl_search *search, int32_t one, int32_t other)
@@ -75,7 +75,7 @@ int64_t msl_cases_least(const struct msl_search *search)
     return least;
 }
 
-/* ---- a case made -------------------------------------------------------------------------------------------------- */
+/* ---- a case made ------------------------------------------------------------------------------------------------- */
 
 static void add_case(struct msl_search *search, int32_t parent, const struct msl_limit *limit, int64_t least)
 {
@@ -122,7 +122,7 @@ static int split_case(struct msl_search *search, int32_t number, const struct ms
     return 1;
 }
 
-/* ---- a case loaded ------------------------------------------------------------------------------------------------ */
+/* ---- a case loaded ----------------------------------------------------------------------------------------------- */
 
 static int same_row(const struct msl_limit *a, const struct msl_limit *b)
 {
@@ -209,7 +209,7 @@ static void load_case(struct msl_search *search, int32_t number)
     load(master);
 }
 
-/* ---- a case solved ------------------------------------------------------------------------------------------------ */
+/* ---- a case solved ----------------------------------------------------------------------------------------------- */
 
 /* A pattern of each way that is worth more than it costs. Returns how many; -1 where the pool is full. */
 static int32_t price_all(struct msl_search *search)

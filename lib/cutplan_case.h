@@ -42,7 +42,7 @@ struct msl_search {
     int64_t *worths;             /* null: none are kept */
     uint16_t *bases;             /* 2 x column + against */
     int32_t *chain;              /* MSL_DEPTH_MAX: the cases from this one up */
-    int32_t *row_of;             /* MSL_DEPTH_MAX: row of the limit of each, from the whole down; -1: a later one has it */
+    int32_t *row_of;             /* MSL_DEPTH_MAX: rows of their limits, from the whole down; -1: a later one has it */
     int64_t *most_of;            /* of each way: what no pattern of it passes */
     int64_t *way_level;          /* of each way, and */
     int64_t *copies_level;       /* way x size: how many there are, in fractions */

@@ -32,7 +32,7 @@ enum {
     MSL_LIMITS_MAX = 256 /* of the master: sizes, stock, and what sets a case apart */
 };
 
-/* ---- what is wanted --------------------------------------------------------------------------------------------- */
+/* ---- what is wanted ---------------------------------------------------------------------------------------------- */
 
 struct msl_size {
     int64_t across; /* taken along the strip for each piece, as it is listed */
@@ -75,7 +75,7 @@ int64_t msl_taken_in(const struct msl_size *size, int64_t height, int32_t *turne
 /* No thing of any way holds more pieces. 1 or more. */
 int64_t msl_pieces_within(const struct msl_cutting *cutting);
 
-/* ---- patterns --------------------------------------------------------------------------------------------------- */
+/* ---- patterns ---------------------------------------------------------------------------------------------------- */
 
 struct msl_laid {     /* equal pieces in a strip */
     int32_t size;
@@ -111,7 +111,7 @@ struct msl_pool {
     int32_t most_laid;
 };
 
-/* ---- the proof -------------------------------------------------------------------------------------------------- */
+/* ---- the proof --------------------------------------------------------------------------------------------------- */
 
 enum { MSL_LIMIT_SIZE = 1, MSL_LIMIT_STOCK, MSL_LIMIT_WAYS, MSL_LIMIT_COPIES };
 
@@ -141,7 +141,7 @@ struct msl_case {
     int32_t pad;
 };
 
-/* ---- the answer ------------------------------------------------------------------------------------------------- */
+/* ---- the answer -------------------------------------------------------------------------------------------------- */
 
 struct msl_found {
     struct msl_pool plan;   /* its patterns only, each with its times */

@@ -5,7 +5,7 @@
 
 enum { FIRST_REPAIRS = 20 }; /* when the whole is solved; then as much work as the cases take */
 
-/* ---- begun -------------------------------------------------------------------------------------------------------- */
+/* ---- begun ------------------------------------------------------------------------------------------------------- */
 
 /* What any plan that matters costs less than: each piece in the dearest thing of its own. */
 static int64_t more_than_all(const struct msl_cutting *cutting)
@@ -67,7 +67,7 @@ static void area_worths(struct msl_workshop *workshop)
         whole->worths[cutting->size_count + i] = 0;
 }
 
-/* ---- searched ----------------------------------------------------------------------------------------------------- */
+/* ---- searched ---------------------------------------------------------------------------------------------------- */
 
 /* As much work on repairs as on cases. */
 static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
@@ -101,7 +101,7 @@ static void search_cases(struct msl_workshop *workshop)
     }
 }
 
-/* ---- handed out --------------------------------------------------------------------------------------------------- */
+/* ---- handed out -------------------------------------------------------------------------------------------------- */
 
 static void free_some(const struct muslin_allocator *allocator, void *block, int32_t count, size_t size)
 {

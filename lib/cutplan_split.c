@@ -9,7 +9,7 @@
 
 enum { PART_BITS = 18 };
 
-/* ---- levels ------------------------------------------------------------------------------------------------------- */
+/* ---- levels ------------------------------------------------------------------------------------------------------ */
 
 void msl_levels_find(struct msl_search *search)
 {
@@ -84,7 +84,7 @@ int msl_split_choose(const struct msl_search *search, struct msl_split *split)
     return most > 0;
 }
 
-/* ---- all is whole ------------------------------------------------------------------------------------------------- */
+/* ---- all is whole ------------------------------------------------------------------------------------------------ */
 
 /* Puts patterns of a way as often as the master says. Returns 0 where that is not whole. */
 static int put_levels(struct msl_search *search, int32_t way)

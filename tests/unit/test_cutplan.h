@@ -1,5 +1,4 @@
-/* test_cutplan.h - what the tests of the cutting plan's inside share: requests made by hand or by chance, and every plan
- * and every pattern of few pieces looked at.
+/* test_cutplan.h - what the tests of the cutting plan's inside share: requests made by hand or by chance.
  *
  * SPDX-License-Identifier: MIT */
 #ifndef MUSLIN_TEST_CUTPLAN_H

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Lengths in eighths of an inch. The least lengths were found and proved by another program with a packing solver and an
- * integer programming solver behind it, or lie between what it proved and the best plan that it found. */
+ * Lengths in eighths of an inch. The least lengths were found and proved by another program with a packing solver and
+ * an integer programming solver behind it, or lie between what it proved and the best plan that it found. */
 #include "test_cutplan_brute.h"
 
 /* across, along, count, may it turn */

@@ -98,7 +98,7 @@ START_TEST(stock_by_chance)
 }
 END_TEST
 
-/* ---- by hand ------------------------------------------------------------------------------------------------------ */
+/* ---- by hand ----------------------------------------------------------------------------------------------------- */
 
 /* 40 in: seven squares of 5 1/2 in, six of 6, four of 9 1/2 in a strip. In half inches 80. */
 static void three_squares(struct tiny *t)
@@ -464,7 +464,7 @@ START_TEST(stock_that_is_too_little)
 }
 END_TEST
 
-/* ---- room that gives out ------------------------------------------------------------------------------------------ */
+/* ---- room that gives out ----------------------------------------------------------------------------------------- */
 
 /* What is made smaller. */
 enum { CASES, WORTHS, BASICS, PATTERNS, STRIPS, LAID, ROWS, LIMITS, DEPTH, PART_CASES, PART_PATTERNS, ROOMS };
