@@ -16,9 +16,11 @@
  *     cutplan_rows.c     strips, places, what is left     cutplan_sheet.c     ... in panels and pieces of stock
  *     cutplan_proof.c    sizes, ways, cases, worths       cutplan_master.c    levels and worths
  *     cutplan_check.c    proves it all anew               cutplan_bound.c     what worths prove
- *     cutplan_widths.c   other widths                     cutplan_first.c     first plan, rounding, tidying
- *     cutplan_search.c   cases, split and solved          cutplan_pack.c      so many strips for so many pieces
- *     cutplan_repair.c   parts of a plan planned anew */
+ *     cutplan_widths.c   other widths                     cutplan_first.c     first plans
+ *     cutplan_search.c   plans, cases, repairs by turns   cutplan_fill.c      a plan put together, filled, tidied
+ *     cutplan_case.c     cases, solved and split          cutplan_pack.c      so many strips for so many pieces
+ *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
+ *     cutplan_workshop.c the search's memory */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 
@@ -30,7 +32,7 @@ enum {
     MSL_LIMITS_MAX = 256 /* of the master: sizes, stock, and what sets a case apart */
 };
 
-/* ---- what is wanted --------------------------------------------------------------------------------------------- */
+/* ---- what is wanted ---------------------------------------------------------------------------------------------- */
 
 struct msl_size {
     int64_t across; /* taken along the strip for each piece, as it is listed */
@@ -73,7 +75,7 @@ int64_t msl_taken_in(const struct msl_size *size, int64_t height, int32_t *turne
 /* No thing of any way holds more pieces. 1 or more. */
 int64_t msl_pieces_within(const struct msl_cutting *cutting);
 
-/* ---- patterns --------------------------------------------------------------------------------------------------- */
+/* ---- patterns ---------------------------------------------------------------------------------------------------- */
 
 struct msl_laid {     /* equal pieces in a strip */
     int32_t size;
@@ -109,7 +111,7 @@ struct msl_pool {
     int32_t most_laid;
 };
 
-/* ---- the proof -------------------------------------------------------------------------------------------------- */
+/* ---- the proof --------------------------------------------------------------------------------------------------- */
 
 enum { MSL_LIMIT_SIZE = 1, MSL_LIMIT_STOCK, MSL_LIMIT_WAYS, MSL_LIMIT_COPIES };
 
@@ -133,16 +135,20 @@ struct msl_case {
     int32_t first_worth;    /* of each size, then each stock, then each limit from the whole down to this one: the limit
                                of every case on the way has its own, 0 where a later one is stricter */
     int32_t worth_count;    /* 0: those of the case of which it is a part */
+    int32_t packed;         /* 1 + a way that is one strip: no plan keeps to the limits on the way down, because so many
+                               pieces as COPIES ask for at least do not fit into so many strips as WAYS of this way
+                               alone allow at most, found by looking at all there is; 0: not closed so */
+    int32_t pad;
 };
 
-/* ---- the answer ------------------------------------------------------------------------------------------------- */
+/* ---- the answer -------------------------------------------------------------------------------------------------- */
 
 struct msl_found {
     struct msl_pool plan;   /* its patterns only, each with its times */
     struct msl_case *cases;
     int64_t *worths;        /* `bits` behind the point */
     int64_t cost;           /* of the plan */
-    int64_t least;          /* the least of all cases that are not split */
+    int64_t least;          /* the least of all cases that are neither split nor closed by packing */
     int64_t work;
     int32_t case_count;
     int32_t worth_count;

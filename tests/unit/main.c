@@ -54,6 +54,11 @@
     X(cutplan_price_suite) \
     X(cutplan_sheet_suite) \
     X(cutplan_master_suite) \
+    X(cutplan_bound_suite) \
+    X(cutplan_first_suite) \
+    X(cutplan_pack_suite) \
+    X(cutplan_search_suite) \
+    X(cutplan_bolts_suite) \
     X(examples_suite)
 
 #ifdef ONLY

@@ -1,0 +1,148 @@
+/* cutplan_bound.c - what worths prove.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * Let every piece, and every limit for each thing that it counts, be worth something. In a plan that keeps to the
+ * limits all that is wanted is worth no more than what is cut; where no thing of a way is worth more than it costs, the
+ * plan costs no less than that. Where some are, by no more than the part rho of their cost, the whole plan is by no
+ * more than rho of its cost, and only plans that cost less than the best one matter. */
+#include "cutplan_bound.h"
+
+#include "wide.h"
+
+/* ---- sums of costs ----------------------------------------------------------------------------------------------- */
+
+/* All sums, each with `by` more. */
+static void add_shifted(uint64_t *bits, int64_t words, int64_t by)
+{
+    const int64_t whole = by / 64;
+    const int64_t part = by % 64;
+    for (int64_t i = words - 1; i >= whole; i--) {
+        const uint64_t high = bits[i - whole];
+        const uint64_t low = i > whole ? bits[i - whole - 1] : 0;
+        bits[i] |= part == 0 ? high : high << part | low >> (64 - part);
+    }
+}
+
+int64_t msl_reach_make(struct msl_reach *reach, const struct msl_cutting *cutting, int64_t most)
+{
+    const int64_t words = most / 64 + 1;
+    int64_t steps = 0;
+    reach->most = -1;
+    if (most >= MSL_REACH_BITS)
+        return 0;
+    reach->most = most;
+    reach->bits[0] = 1;
+    for (int64_t i = 1; i < words; i++)
+        reach->bits[i] = 0;
+    /* once, twice, four times ... more: together any number of times */
+    for (int32_t way = 0; way < cutting->way_count; way++)
+        for (int64_t cost = cutting->ways[way].cost; cost <= most; cost *= 2) {
+            add_shifted(reach->bits, words, cost);
+            steps += words;
+        }
+    return steps;
+}
+
+int64_t msl_reach_up(const struct msl_reach *reach, int64_t cost)
+{
+    while (cost < reach->most && (reach->bits[cost / 64] >> (cost % 64) & 1) == 0)
+        cost++;
+    return cost;
+}
+
+/* ---- bounds ------------------------------------------------------------------------------------------------------ */
+
+/* a b / c up, none below 0; `most` where that is more. */
+static int64_t part_up(int64_t a, int64_t b, int64_t c, int64_t most)
+{
+    int64_t whole = most;
+    int64_t rest = 0;
+    msl_wide_floor(msl_wide_multiply(a, b), c, &whole, &rest);
+    whole += rest > 0;
+    return whole < most ? whole : most;
+}
+
+/* Pricing looked at each piece as worth most_worth at most: what is above that is not proved. */
+static int worth_too_much(const struct msl_master *master, int64_t most_worth)
+{
+    const int64_t count = (int64_t)master->cutting->way_count * master->cutting->size_count;
+    int64_t most = 0;
+    for (int64_t i = 0; i < count; i++)
+        if (master->way_worth[i] > most)
+            most = master->way_worth[i];
+    return most > most_worth;
+}
+
+int64_t msl_bound(const struct msl_master *master, const int64_t *most_of, int64_t most_worth, int64_t below,
+                  const struct msl_reach *reach)
+{
+    const struct msl_cutting *cutting = master->cutting;
+    const int64_t too_much = INT64_MAX / 4;
+    struct msl_wide total = msl_wide_from(0);
+    int64_t lost = 0;
+    int64_t bound = below;
+    int64_t rest = 0;
+    if (worth_too_much(master, most_worth))
+        return 0;
+    for (int32_t row = 0; row < master->row_count; row++)
+        total = msl_wide_add(total, msl_wide_multiply(master->worth[row], master->limits[row].wanted));
+    for (int32_t way = 0; way < cutting->way_count; way++) {
+        const int64_t excess = most_of[way] - master->way_fixed[way];
+        if (excess <= 0)
+            continue;
+        const int64_t part = part_up(excess, below - 1, cutting->ways[way].cost, too_much);
+        if (part > lost)
+            lost = part;
+    }
+    total = msl_wide_add(total, msl_wide_from(-lost));
+    if (lost == too_much || total.high < 0)
+        return 0;
+    msl_wide_floor(total, (int64_t)1 << master->bits, &bound, &rest);
+    if (bound >= below)
+        return below;
+    bound = msl_reach_up(reach, bound + (rest > 0));
+    return bound < below ? bound : below;
+}
+
+/* The way that gives most area for its cost. */
+static const struct msl_way *cheapest_way(const struct msl_cutting *cutting)
+{
+    const struct msl_way *best = &cutting->ways[0];
+    for (int32_t i = 1; i < cutting->way_count; i++) {
+        const struct msl_way *way = &cutting->ways[i];
+        if (msl_wide_compare(msl_wide_multiply(way->cost, best->across * best->along),
+                             msl_wide_multiply(best->cost, way->across * way->along)) < 0)
+            best = way;
+    }
+    return best;
+}
+
+/* What a piece takes at least of the cloth. */
+static int64_t least_area(const struct msl_size *size)
+{
+    const int64_t listed = size->across * size->along;
+    const int64_t turned = size->turned_across * size->turned_along;
+    return turned > 0 && turned < listed ? turned : listed;
+}
+
+int64_t msl_plain_bound(const struct msl_cutting *cutting, int32_t bits, int64_t *worths)
+{
+    const struct msl_way *way = cheapest_way(cutting);
+    struct msl_wide total = msl_wide_from(0);
+    int64_t bound = 0;
+    int64_t rest = 0;
+    for (int32_t i = 0; i < cutting->size_count; i++) {
+        const struct msl_size *size = &cutting->sizes[i];
+        int64_t cost = 0;
+        /* the part of the cloth in two steps, down both times */
+        msl_wide_floor(msl_wide_multiply(least_area(size), way->cost), way->across * way->along, &cost, &rest);
+        worths[i] = cost * ((int64_t)1 << bits);
+        cost = 0;
+        msl_wide_floor(msl_wide_multiply(rest, (int64_t)1 << bits), way->across * way->along, &cost, &rest);
+        worths[i] += cost;
+        total = msl_wide_add(total, msl_wide_multiply(worths[i], size->count));
+    }
+    msl_wide_floor(total, (int64_t)1 << bits, &bound, &rest);
+    return bound + (rest > 0);
+}

@@ -1,0 +1,72 @@
+/* cutplan_first.h - plans in the making: the first ones, fractions rounded down and filled up, and the best so far.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_CUTPLAN_FIRST_H
+#define MUSLIN_CUTPLAN_FIRST_H
+
+#include "cutplan_master.h"
+#include "cutplan_price.h"
+
+/* A pattern of a plan. */
+struct msl_row {
+    int64_t times;
+    int32_t pattern;
+    int32_t pad;
+};
+
+struct msl_plan {
+    struct msl_row *rows;
+    int64_t cost;
+    int32_t count;
+    int32_t most;
+};
+
+struct msl_making {
+    const struct msl_cutting *cutting;
+    struct msl_pool *pool;
+    struct msl_pricing *pricing;
+    int64_t *wanted;      /* of each size */
+    int64_t *left;        /* still to be cut for the plan in the making, of each size; below 0: surplus */
+    int64_t *offered;     /* scratch, of each size: what pricing may take, */
+    int64_t *worth;       /* plain worths, */
+    int32_t *sizes;       /* what lies in a strip, */
+    int32_t *counts;
+    int32_t *order;       /* and the order of sizes */
+    int64_t *in_hand;     /* of each stock, for the plan in the making */
+    struct msl_plan plan; /* in the making; its cost is that of its rows */
+    struct msl_plan best; /* its cost is what a better one must be below, also where it has no rows */
+    int32_t mark[3];      /* what the pool had when the plan was begun */
+};
+
+/* Begins a plan. */
+void msl_plan_begin(struct msl_making *making);
+
+/* Puts so many of a pattern into the plan. Returns 0 where the plan has no room. */
+int msl_plan_put(struct msl_making *making, int32_t pattern, int64_t times);
+
+/* One less of a row. */
+void msl_plan_take_one(struct msl_making *making, int32_t row);
+
+/* Takes the last rows out again, so that so many are left. */
+void msl_plan_cut_back(struct msl_making *making, int32_t rows);
+
+/* How often a pattern can be cut before it holds more of a size than is left, or stock runs out; 1 at least. */
+int64_t msl_plan_times(struct msl_making *making, int32_t pattern);
+
+/* Fills in what is left: again and again the pattern that is worth most for its cost. Returns 0 where that does not
+ * come out below the best cost, or not at all. */
+int msl_plan_fill(struct msl_making *making, const int64_t *worth);
+
+/* Ends a plan in which nothing is left: surplus is dropped where the strip gets lower, and the plan is kept where it
+ * costs less than the best one; else its new patterns go. Returns 1 when it is kept. */
+int msl_plan_end(struct msl_making *making, int complete);
+
+/* First plans: each size in its own strips, then by height in two ways; from stock, or where a size fits no strip,
+ * filled by area. */
+void msl_plan_first(struct msl_making *making);
+
+/* The master's levels rounded down, after `more` of 64 is added to each, and what is then left filled in by its
+ * worths. Returns 1 when the plan is kept. */
+int msl_plan_round(struct msl_making *making, const struct msl_master *master, int64_t more);
+
+#endif

@@ -1,0 +1,21 @@
+/* cutplan_repair.h - parts of a plan planned anew.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_CUTPLAN_REPAIR_H
+#define MUSLIN_CUTPLAN_REPAIR_H
+
+#include "cutplan_case.h"
+
+struct msl_repair {
+    struct msl_search part;     /* the search for a better part */
+    struct msl_cutting cutting; /* what it searches in */
+    int32_t *size_of;           /* of each of its sizes: that of the whole */
+    int32_t *way_of;            /* of each of its ways */
+    uint64_t chance;            /* equally so on every machine */
+    int64_t tries;
+};
+
+/* Takes some strips of the best plan out and plans their pieces anew. Returns 1 when the plan gets better. */
+int msl_repair(struct msl_search *search, struct msl_repair *repair);
+
+#endif

@@ -1,0 +1,36 @@
+/* cutplan_search.h - the search for a cutting plan: its memory.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * msl_cutplan_search() is declared in cutplan_inside.h. */
+#ifndef MUSLIN_CUTPLAN_SEARCH_H
+#define MUSLIN_CUTPLAN_SEARCH_H
+
+#include "cutplan_repair.h"
+
+/* All that a search works with, but for what it hands out at its end. */
+struct msl_workshop {
+    struct msl_search whole;
+    struct msl_repair repair;
+    struct msl_master master;
+    struct msl_pricing pricing;
+    struct msl_reach reach;
+    struct msl_packing packing;
+    const struct muslin_allocator *allocator;
+    size_t bytes;       /* of the block that this struct begins */
+    int32_t has_master; /* 0: too many sizes or ways for more than first plans */
+    int32_t pad;
+};
+
+/* Takes the memory. Null where it is not had. */
+struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const struct msl_watch *watch,
+                                       const struct muslin_allocator *allocator);
+void msl_workshop_close(struct msl_workshop *workshop);
+
+/* Searches, once. */
+void msl_workshop_search(struct msl_workshop *workshop);
+
+/* Copies plan and cases out of it. */
+muslin_status msl_hand_out(const struct msl_workshop *workshop, struct msl_found *out);
+
+#endif

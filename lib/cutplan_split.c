@@ -1,0 +1,259 @@
+/* cutplan_split.c - on what a case is split, and what becomes of one in which all is whole.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * First on how many things there are of the ways down to one, the dearest first: of a bolt, how many strips are at
+ * least so high. What is near one half, and where the next way is much cheaper, moves the bound most. Then on how many
+ * pieces of a size lie in strips of a way. When all of these are whole, what is left is to pack each way for itself. */
+#include "cutplan_split.h"
+
+enum { PART_BITS = 18 };
+
+/* ---- levels ------------------------------------------------------------------------------------------------------ */
+
+void msl_levels_find(struct msl_search *search)
+{
+    struct msl_master *master = search->master;
+    const struct msl_pool *pool = &search->pool;
+    const int32_t sizes = search->cutting->size_count;
+    msl_master_levels(master);
+    for (int32_t i = 0; i < search->cutting->way_count; i++)
+        search->way_level[i] = 0;
+    for (int32_t i = 0; i < search->cutting->way_count * sizes; i++)
+        search->copies_level[i] = 0;
+    for (int32_t row = 0; row < master->row_count; row++) {
+        if (master->basis[row].column < 0 || master->basis[row].against)
+            continue;
+        const struct msl_pattern *pattern = &pool->patterns[master->basis[row].column];
+        search->way_level[pattern->way] += master->level[row];
+        for (int32_t s = 0; s < pattern->count; s++) {
+            const struct msl_strip *strip = &pool->strips[pattern->first + s];
+            for (int32_t i = 0; i < strip->count; i++) {
+                const struct msl_laid *laid = &pool->laid[strip->first + i];
+                search->copies_level[pattern->way * sizes + laid->size] += master->level[row] * laid->count;
+            }
+        }
+    }
+}
+
+/* The whole part of a level, and *part of 2^PART_BITS besides; what is whole within a hair is whole. */
+static int64_t whole_of(const struct msl_search *search, int64_t level, int64_t *part)
+{
+    const int32_t point = search->master->point;
+    const int64_t hair = (int64_t)1 << (point - 11);
+    const int64_t moved = level + hair;
+    const int64_t beyond = moved & (((int64_t)1 << point) - 1);
+    *part = beyond < 2 * hair ? 0 : beyond >> (point - PART_BITS);
+    return moved >> point;
+}
+
+/* ---- what is not whole ------------------------------------------------------------------------------------------- */
+
+/* Splits on a number of this level, where that matters more than what is chosen so far. */
+static void offer(const struct msl_search *search, int64_t level, int64_t weight, struct msl_limit limit,
+                  struct msl_split *split, int64_t *most)
+{
+    const int64_t half = 1 << (PART_BITS - 1);
+    int64_t part = 0;
+    limit.wanted = whole_of(search, level, &part);
+    const int64_t value = (part < half ? part : 2 * half - part) * weight;
+    if (value <= *most)
+        return;
+    *most = value;
+    split->limit = limit;
+    split->upper = part >= half;
+}
+
+int msl_split_choose(const struct msl_search *search, struct msl_split *split)
+{
+    const struct msl_cutting *cutting = search->cutting;
+    const struct msl_way *ways = cutting->ways;
+    int64_t level = 0;
+    int64_t most = 0;
+    for (int32_t way = 0; way < cutting->way_count; way++) {
+        const struct msl_limit limit = { 0, MSL_LIMIT_WAYS, 0, way, 0, 0, 0 };
+        const int64_t next = way + 1 < cutting->way_count ? ways[way + 1].cost : 0;
+        level += search->way_level[way];
+        offer(search, level, ways[way].cost > next ? ways[way].cost - next : 1, limit, split, &most);
+    }
+    for (int32_t way = 0; way < cutting->way_count && most == 0; way++)
+        for (int32_t size = 0; size < cutting->size_count; size++) {
+            const struct msl_limit limit = { 0, MSL_LIMIT_COPIES, way, way, size, 0, 0 };
+            offer(search, search->copies_level[way * cutting->size_count + size], 1, limit, split, &most);
+        }
+    return most > 0;
+}
+
+/* ---- all is whole ------------------------------------------------------------------------------------------------ */
+
+/* Puts patterns of a way as often as the master says. Returns 0 where that is not whole. */
+static int put_levels(struct msl_search *search, int32_t way)
+{
+    const struct msl_master *master = search->master;
+    for (int32_t row = 0; row < master->row_count; row++) {
+        const int32_t pattern = master->basis[row].column;
+        int64_t part = 0;
+        if (pattern < 0 || master->basis[row].against || search->pool.patterns[pattern].way != way)
+            continue;
+        const int64_t times = whole_of(search, master->level[row], &part);
+        if (part > 0 || !msl_plan_put(&search->making, pattern, times))
+            return 0;
+    }
+    return 1;
+}
+
+/* Puts a packing into the plan, equal strips that follow each other as one pattern. */
+static int put_packing(struct msl_search *search, int32_t way)
+{
+    struct msl_making *making = &search->making;
+    const struct msl_packing *packing = search->packing;
+    for (int32_t strip = 0; strip < packing->used; strip++) {
+        const int32_t *counts = packing->counts + strip * packing->size_count;
+        int32_t count = 0;
+        for (int32_t i = 0; i < packing->size_count; i++) {
+            making->sizes[count] = packing->sizes[i].size;
+            making->counts[count] = counts[i];
+            count += counts[i] > 0;
+        }
+        const int32_t made = msl_pool_add(&search->pool, way, search->cutting->ways[way].along, making->sizes,
+                                          making->counts, count);
+        if (made < 0 || !msl_plan_put(making, made, 1))
+            return 0;
+    }
+    return 1;
+}
+
+/* What lies in a strip is taken off what is offered, as often as it goes and strips allow. Returns how often. */
+static int64_t lay_out(struct msl_search *search, int32_t pattern, int64_t strips)
+{
+    const struct msl_strip *strip = &search->pool.strips[search->pool.patterns[pattern].first];
+    const struct msl_laid *laid = &search->pool.laid[strip->first];
+    int64_t *offered = search->making.offered;
+    int64_t times = strips;
+    for (int32_t i = 0; i < strip->count; i++)
+        if (offered[laid[i].size] / laid[i].count < times)
+            times = offered[laid[i].size] / laid[i].count;
+    for (int32_t i = 0; i < strip->count; i++)
+        offered[laid[i].size] -= times * laid[i].count;
+    return times;
+}
+
+/* Fills strip after strip as full as can be, rather with long pieces. Returns 1 when all pieces lie in them. */
+static int pack_fullest(struct msl_search *search, int32_t way)
+{
+    const struct msl_cutting *cutting = search->cutting;
+    struct msl_making *making = &search->making;
+    int64_t part = 0;
+    int64_t strips = whole_of(search, search->way_level[way], &part);
+    int32_t made = 0;
+    for (int32_t i = 0; i < cutting->size_count; i++) {
+        const int64_t taken = msl_taken_in(&cutting->sizes[i], cutting->ways[way].along, NULL);
+        making->offered[i] = whole_of(search, search->copies_level[way * cutting->size_count + i], &part);
+        making->worth[i] = 25 * taken + taken * taken / cutting->ways[way].across;
+    }
+    while (strips > 0 && made >= 0) {
+        int64_t bound = 0;
+        msl_price(search->pricing, way, making->worth, making->offered, 0, &search->pool, &made, &bound);
+        const int64_t times = made < 0 ? 0 : lay_out(search, made, strips);
+        if (made >= 0 && !msl_plan_put(making, made, times))
+            return 0;
+        strips -= times;
+    }
+    for (int32_t i = 0; i < cutting->size_count; i++)
+        if (making->offered[i] > 0)
+            return 0;
+    return 1;
+}
+
+/* What packing says of a way's pieces and strips; yes also puts them into the plan. */
+static int pack_way(struct msl_search *search, int32_t way)
+{
+    const struct msl_cutting *cutting = search->cutting;
+    const int64_t *copies = search->copies_level + (int64_t)way * cutting->size_count;
+    const int32_t rows = search->making.plan.count;
+    int64_t part = 0;
+    if (put_levels(search, way))
+        return MSL_PACK_YES;
+    msl_plan_cut_back(&search->making, rows);
+    if (cutting->ways[way].sheet)
+        return MSL_PACK_UNKNOWN;
+    if (!cutting->stacked && pack_fullest(search, way))
+        return MSL_PACK_YES;
+    msl_plan_cut_back(&search->making, rows);
+    msl_pack_begin(search->packing);
+    for (int32_t size = 0; size < cutting->size_count; size++)
+        msl_pack_add(search->packing, cutting, way, size, whole_of(search, copies[size], &part));
+    const int found = msl_pack(search->packing, cutting, way, whole_of(search, search->way_level[way], &part));
+    if (found == MSL_PACK_YES)
+        return put_packing(search, way) ? MSL_PACK_YES : MSL_PACK_UNKNOWN;
+    return cutting->stacked ? MSL_PACK_UNKNOWN : found;
+}
+
+/* 1 when no row asks for as much already; then the split is on it, so that the part that is looked at first has it. */
+static int is_missing(const struct msl_search *search, struct msl_limit limit, struct msl_split *split)
+{
+    const struct msl_master *master = search->master;
+    for (int32_t row = search->cutting->size_count; row < master->row_count; row++) {
+        const struct msl_limit *there = &master->limits[row];
+        if (there->kind == limit.kind && there->first_way == limit.first_way && there->last_way == limit.last_way &&
+            there->size == limit.size && there->at_least == limit.at_least &&
+            (limit.at_least ? there->wanted >= limit.wanted : there->wanted <= limit.wanted))
+            return 0;
+    }
+    split->upper = limit.at_least;
+    split->limit = limit;
+    split->limit.wanted -= limit.at_least;
+    return 1;
+}
+
+/* A split towards a case that has just these numbers of a way; `proof`: at most so many strips, at least so many
+ * pieces, more is not needed. Returns 0 when the case has them already. */
+static int set_way(const struct msl_search *search, int32_t way, int proof, struct msl_split *split)
+{
+    const int32_t sizes = search->cutting->size_count;
+    int64_t part = 0;
+    struct msl_limit limit = { 0, MSL_LIMIT_WAYS, way, way, 0, 0, 0 };
+    limit.wanted = whole_of(search, search->way_level[way], &part);
+    if (is_missing(search, limit, split))
+        return 1;
+    limit.at_least = 1;
+    if (!proof && limit.wanted > 0 && is_missing(search, limit, split))
+        return 1;
+    limit.kind = MSL_LIMIT_COPIES;
+    for (limit.size = 0; limit.size < sizes; limit.size++) {
+        limit.wanted = whole_of(search, search->copies_level[way * sizes + limit.size], &part);
+        limit.at_least = 1;
+        if (limit.wanted > 0 && is_missing(search, limit, split))
+            return 1;
+        limit.at_least = 0;
+        if (!proof && is_missing(search, limit, split))
+            return 1;
+    }
+    return 0;
+}
+
+int msl_split_pack(struct msl_search *search, struct msl_case *solved, struct msl_split *split)
+{
+    const int32_t ways = search->cutting->way_count;
+    int complete = 1;
+    msl_plan_begin(&search->making);
+    for (int32_t way = 0; way < ways; way++) {
+        int64_t part = 0;
+        if (whole_of(search, search->way_level[way], &part) == 0)
+            continue;
+        const int found = pack_way(search, way);
+        complete = complete && found == MSL_PACK_YES;
+        if (found != MSL_PACK_NO)
+            continue;
+        msl_plan_end(&search->making, 0);
+        if (set_way(search, way, 1, split))
+            return 1;
+        solved->packed = 1 + way;
+        return 0;
+    }
+    msl_plan_end(&search->making, complete && msl_plan_fill(&search->making, search->master->worth));
+    for (int32_t way = 0; way < ways; way++)
+        if (set_way(search, way, 0, split))
+            return 1;
+    return 0;
+}

@@ -1,0 +1,116 @@
+/* test_cutplan.h - what the tests of the cutting plan's inside share: requests made by hand or by chance.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_TEST_CUTPLAN_H
+#define MUSLIN_TEST_CUTPLAN_H
+
+#include "testing.h"
+
+#include "cutplan_search.h"
+#include "failing_allocator.h"
+
+enum { TINY_SIZES = 40, TINY_WAYS = 80, TINY_STATES = 4096 };
+
+/* A request with its arrays. */
+struct tiny {
+    struct msl_cutting cutting;
+    struct msl_size sizes[TINY_SIZES];
+    struct msl_way ways[TINY_WAYS];
+    int64_t heights[TINY_WAYS];
+    int64_t available[4];
+    int64_t across; /* of the bolt */
+};
+
+static inline void tiny_start(struct tiny *t)
+{
+    memset(t, 0, sizeof *t);
+    t->cutting.sizes = t->sizes;
+    t->cutting.ways = t->ways;
+    t->cutting.heights = t->heights;
+    t->cutting.available = t->available;
+}
+
+static inline struct msl_size *tiny_size(struct tiny *t, int64_t across, int64_t along, int64_t count, int turns)
+{
+    struct msl_size *size = &t->sizes[t->cutting.size_count++];
+    size->across = across;
+    size->along = along;
+    size->count = count;
+    if (turns) {
+        size->turned_across = along;
+        size->turned_along = across;
+    }
+    return size;
+}
+
+/* All heights that a piece may have, from the highest. */
+static inline void tiny_heights(struct tiny *t)
+{
+    int32_t count = 0;
+    for (int32_t i = 0; i < 2 * t->cutting.size_count; i++) {
+        const struct msl_size *size = &t->sizes[i / 2];
+        int64_t height = i % 2 == 0 ? size->along : size->turned_along;
+        int32_t at = count;
+        int known = height == 0;
+        for (int32_t k = 0; k < count; k++)
+            known |= t->heights[k] == height;
+        if (known)
+            continue;
+        for (; at > 0 && t->heights[at - 1] < height; at--)
+            t->heights[at] = t->heights[at - 1];
+        t->heights[at] = height;
+        count++;
+    }
+    t->cutting.height_count = count;
+}
+
+/* Strips of a bolt so wide, as high as a piece. */
+static inline void tiny_bolt(struct tiny *t, int64_t across)
+{
+    tiny_heights(t);
+    t->across = across;
+    for (int32_t i = 0; i < t->cutting.height_count; i++) {
+        struct msl_way way = { t->heights[i], across, t->heights[i], 0, 0, -1, 0 };
+        int fits = 0;
+        for (int32_t k = 0; k < t->cutting.size_count; k++) {
+            int64_t taken = msl_taken_in(&t->sizes[k], way.along, NULL);
+            fits |= taken > 0 && taken + t->sizes[k].run_in <= across;
+        }
+        if (fits)
+            t->ways[t->cutting.way_count++] = way;
+    }
+}
+
+/* Pieces of stock, cut along either side; the dearest are to come first. */
+static inline void tiny_stock(struct tiny *t, int64_t across, int64_t along, int64_t available, int64_t cost)
+{
+    int32_t stock = t->cutting.stock_count++;
+    struct msl_way upright = { cost, across, along, 1, 0, stock, 0 };
+    struct msl_way turned = { cost, along, across, 1, 0, stock, 1 };
+    t->available[stock] = available;
+    t->ways[t->cutting.way_count++] = upright;
+    t->ways[t->cutting.way_count++] = turned;
+}
+
+static inline int64_t tiny_chance(uint64_t *seed, int64_t below)
+{
+    *seed = *seed * 6364136223846793005u + 1442695040888963407u;
+    return (int64_t)((*seed >> 33) % (uint64_t)below);
+}
+
+static inline muslin_status tiny_search(const struct tiny *t, int64_t work_limit, struct msl_found *found)
+{
+    struct muslin_allocator memory;
+    struct msl_watch watch = { NULL, NULL, work_limit };
+    muslin_allocator_libc(&memory);
+    return msl_cutplan_search(&t->cutting, &watch, &memory, found);
+}
+
+static inline void tiny_free(struct msl_found *found)
+{
+    struct muslin_allocator memory;
+    muslin_allocator_libc(&memory);
+    msl_found_free(&memory, found);
+}
+
+#endif

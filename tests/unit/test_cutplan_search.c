@@ -1,0 +1,562 @@
+/* test_cutplan_search.c - plans and proofs of few pieces, against every plan and every pattern there is.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_cutplan_brute.h"
+
+static struct brute brute;
+
+/* Sizes by chance: few different sides, so that heights and sums meet. */
+static void chance_sizes(struct tiny *t, uint64_t *seed, int64_t side)
+{
+    int64_t left = 3 + tiny_chance(seed, 4);
+    tiny_start(t);
+    while (left > 0 && t->cutting.size_count < 4) {
+        int64_t count = 1 + tiny_chance(seed, left);
+        int64_t across = 2 + tiny_chance(seed, side);
+        int64_t along = 2 + tiny_chance(seed, side);
+        tiny_size(t, across, along, count, tiny_chance(seed, 3) > 0);
+        left -= count;
+    }
+}
+
+/* Searches, and looks at all that comes out. Returns 0 where no plan was found though there is one. */
+static int ck_search(const struct tiny *t, int64_t work_limit)
+{
+    struct msl_found found;
+    brute_start(&brute, &t->cutting);
+    int64_t best = brute_cost(&brute);
+    muslin_status status = tiny_search(t, work_limit, &found);
+    if (best < 0)
+        ck_status(status, MUSLIN_ERR_NOT_ENOUGH);
+    if (status == MUSLIN_ERR_NOT_ENOUGH)
+        return best < 0;
+    ck_ok(status);
+    ck_plan(&t->cutting, &found);
+    ck_proof(&brute, &found);
+    ck_assert_int_le(found.least, best);
+    ck_assert_int_ge(found.cost, best);
+    tiny_free(&found);
+    return 1;
+}
+
+START_TEST(bolts_by_chance)
+{
+    uint64_t seed = (uint64_t)_i;
+    struct tiny t;
+    chance_sizes(&t, &seed, 9);
+    tiny_bolt(&t, 10 + tiny_chance(&seed, 12));
+    struct msl_found found;
+    ck_assert(ck_search(&t, 1000000));
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_assert_int_eq(found.cost, found.least);
+    ck_assert_int_eq(found.stopped, 0);
+    tiny_free(&found);
+}
+END_TEST
+
+START_TEST(bolts_with_rules)
+{
+    uint64_t seed = (uint64_t)_i + 7000;
+    struct tiny t;
+    chance_sizes(&t, &seed, 6);
+    for (int32_t i = 0; i < t.cutting.size_count; i++) {
+        t.sizes[i].run_in = tiny_chance(&seed, 3);
+        t.sizes[i].level = tiny_chance(&seed, 4) == 0;
+    }
+    t.cutting.one_size = _i % 5 == 0;
+    tiny_bolt(&t, 10 + tiny_chance(&seed, 12));
+    ck_assert(ck_search(&t, 1000000));
+}
+END_TEST
+
+START_TEST(bolts_with_little_work)
+{
+    uint64_t seed = (uint64_t)_i + 9000;
+    struct tiny t;
+    chance_sizes(&t, &seed, 9);
+    tiny_bolt(&t, 10 + tiny_chance(&seed, 12));
+    ck_assert(ck_search(&t, tiny_chance(&seed, 3000)));
+}
+END_TEST
+
+/* Few pieces of stock: where just one plan uses them up, now and then it is not found. */
+START_TEST(stock_by_chance)
+{
+    int32_t unseen = 0;
+    for (int32_t i = 0; i < 300; i++) {
+        uint64_t seed = (uint64_t)i + 5000;
+        struct tiny t;
+        chance_sizes(&t, &seed, 6);
+        tiny_heights(&t);
+        tiny_stock(&t, 8 + tiny_chance(&seed, 4), 8 + tiny_chance(&seed, 6),
+                   i % 3 == 0 ? INT64_MAX : 1 + tiny_chance(&seed, 3), 5 + tiny_chance(&seed, 4));
+        if (i % 2)
+            tiny_stock(&t, 8, 8, 1 + tiny_chance(&seed, 3), 3 + tiny_chance(&seed, 2));
+        unseen += !ck_search(&t, i % 5 == 4 ? tiny_chance(&seed, 3000) : 1000000);
+    }
+    ck_assert_int_le(unseen, 3);
+}
+END_TEST
+
+/* ---- by hand ----------------------------------------------------------------------------------------------------- */
+
+/* 40 in: seven squares of 5 1/2 in, six of 6, four of 9 1/2 in a strip. In half inches 80. */
+static void three_squares(struct tiny *t)
+{
+    tiny_start(t);
+    tiny_size(t, 11, 11, 32, 1);
+    tiny_size(t, 12, 12, 16, 1);
+    tiny_size(t, 19, 19, 8, 1);
+    tiny_bolt(t, 80);
+}
+
+START_TEST(three_squares_take_60_inches)
+{
+    struct tiny t;
+    struct msl_found found;
+    three_squares(&t);
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_plan(&t.cutting, &found);
+    ck_assert_int_eq(found.cost, 120);
+    ck_assert_int_eq(found.least, 120);
+    tiny_free(&found);
+}
+END_TEST
+
+START_TEST(every_allocation_may_fail)
+{
+    struct tiny t;
+    struct msl_watch watch = { NULL, NULL, 10000 };
+    struct failing_allocator failing;
+    three_squares(&t);
+    EVERY_ALLOCATION_FAILS_ONCE(failing) {
+        struct msl_found found;
+        memset(&found, 7, sizeof found);
+        muslin_status status = msl_cutplan_search(&t.cutting, &watch, &failing.allocator, &found);
+        ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        if (status == MUSLIN_OK)
+            msl_found_free(&failing.allocator, &found);
+        else
+            ck_assert_int_eq(found.bits, 0x07070707);
+        ck_assert(failing_is_clean(&failing));
+    }
+}
+END_TEST
+
+START_TEST(a_search_takes_16_mebibytes_at_most)
+{
+    struct tiny t;
+    struct failing_allocator failing;
+    struct msl_watch watch = { NULL, NULL, 10000 };
+    tiny_start(&t);
+    static struct msl_size sizes[MSL_SIZES_MAX];
+    static struct msl_way ways[MSL_WAYS_MAX];
+    for (int32_t i = 0; i < MSL_SIZES_MAX; i++) {
+        struct msl_size size = { 20 + i, 20 + i, 0, 0, 0, 7, 0, 0 };
+        sizes[i] = size;
+    }
+    for (int32_t i = 0; i < MSL_WAYS_MAX; i++) {
+        struct msl_way way = { 340 - i, 320, 340 - i, 0, 0, -1, 0 };
+        ways[i] = way;
+    }
+    t.cutting.sizes = sizes;
+    t.cutting.size_count = MSL_SIZES_MAX;
+    t.cutting.ways = ways;
+    t.cutting.way_count = MSL_WAYS_MAX;
+    failing_start(&failing, 0);
+    struct msl_workshop *workshop = msl_workshop_open(&t.cutting, &watch, &failing.allocator);
+    ck_assert_ptr_nonnull(workshop);
+    ck_assert_uint_le(failing.bytes, (size_t)16 << 20);
+    msl_workshop_close(workshop);
+    ck_assert(failing_is_clean(&failing));
+}
+END_TEST
+
+struct told {
+    int32_t times;
+    int32_t end;
+    int64_t work;
+    int64_t best;
+    int64_t least;
+};
+
+static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
+{
+    struct told *told = context;
+    ck_assert_int_ge(work, told->work);
+    ck_assert_int_le(best, told->best);
+    ck_assert_int_ge(least, told->least);
+    ck_assert_int_le(least, best);
+    told->work = work;
+    told->best = best;
+    told->least = least;
+    return ++told->times == told->end;
+}
+
+/* The prints of a throw, in eighths, that takes some hundred cases. */
+static void throw_of_eight(struct tiny *t)
+{
+    tiny_start(t);
+    tiny_size(t, 20, 20, 32, 1);
+    tiny_size(t, 20, 52, 18, 1);
+    tiny_size(t, 28, 28, 127, 1);
+    tiny_size(t, 28, 40, 32, 1);
+    tiny_size(t, 36, 100, 32, 1);
+    tiny_size(t, 39, 39, 32, 1);
+    tiny_size(t, 48, 48, 8, 1);
+    tiny_size(t, 50, 50, 32, 1);
+    tiny_size(t, 55, 55, 8, 1);
+    tiny_size(t, 336, 18, 7, 0);
+    tiny_bolt(t, 336);
+}
+
+START_TEST(progress_is_told_and_may_end_it)
+{
+    struct tiny t;
+    struct muslin_allocator memory;
+    struct msl_found found;
+    struct told told = { 0, 5, 0, INT64_MAX, 0 };
+    struct msl_watch watch = { tell, &told, 400000000 };
+    muslin_allocator_libc(&memory);
+    throw_of_eight(&t);
+    ck_ok(msl_cutplan_search(&t.cutting, &watch, &memory, &found));
+    ck_plan(&t.cutting, &found);
+    ck_assert_int_eq(told.times, 5);
+    ck_assert_int_eq(found.stopped, 1);
+    ck_assert_int_le(found.cost, told.best);
+    tiny_free(&found);
+    told.end = 0;
+    told.work = told.least = 0;
+    told.best = INT64_MAX;
+    ck_ok(msl_cutplan_search(&t.cutting, &watch, &memory, &found));
+    ck_assert_int_eq(found.stopped, 0);
+    ck_assert_int_eq(found.cost, 1510);
+    ck_assert_int_eq(found.least, 1510);
+    tiny_free(&found);
+}
+END_TEST
+
+START_TEST(without_work_there_is_a_plan_and_a_plain_bound)
+{
+    struct tiny t;
+    struct msl_found found;
+    three_squares(&t);
+    ck_ok(tiny_search(&t, 0, &found));
+    ck_plan(&t.cutting, &found);
+    ck_assert_int_eq(found.stopped, 2);
+    /* 32 x 121 + 16 x 144 + 8 x 361 = 9064 over 80: 113.3 */
+    ck_assert_int_eq(found.least, 114);
+    tiny_free(&found);
+}
+END_TEST
+
+/* More sizes than are searched: first plans and the area. */
+START_TEST(many_sizes_have_a_plan_and_a_plain_bound)
+{
+    static struct msl_size sizes[MSL_SIZES_MAX + 1];
+    static struct msl_way ways[MSL_SIZES_MAX + 1];
+    struct msl_cutting cutting = { sizes, ways, NULL, NULL, MSL_SIZES_MAX + 1, MSL_SIZES_MAX + 1, 0, 0, 0, 0 };
+    int64_t area = 0;
+    for (int32_t i = 0; i <= MSL_SIZES_MAX; i++) {
+        struct msl_size size = { 200 - i, 200 - i, 0, 0, 0, 1 + i % 3, 0, 0 };
+        struct msl_way way = { 200 - i, 400, 200 - i, 0, 0, -1, 0 };
+        sizes[i] = size;
+        ways[i] = way;
+        area += size.across * size.along * size.count;
+    }
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    t.cutting = cutting;
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_assert_int_eq(found.least, (area + 399) / 400);
+    ck_assert_int_eq(found.case_count, 1);
+    ck_assert_int_eq(found.worth_count, MSL_SIZES_MAX + 1);
+    int64_t pieces = 0;
+    for (int32_t i = 0; i < found.plan.laid_count; i++)
+        pieces += found.plan.laid[i].count;
+    ck_assert_int_ge(pieces, 2 * (MSL_SIZES_MAX + 1) - 1);
+    tiny_free(&found);
+    struct failing_allocator failing;
+    struct msl_watch watch = { NULL, NULL, 10000 };
+    EVERY_ALLOCATION_FAILS_ONCE(failing) {
+        muslin_status status = msl_cutplan_search(&t.cutting, &watch, &failing.allocator, &found);
+        ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        if (status == MUSLIN_OK)
+            msl_found_free(&failing.allocator, &found);
+        ck_assert(failing_is_clean(&failing));
+    }
+}
+END_TEST
+
+/* Too many ways, or too many pieces of stock. */
+START_TEST(many_ways_and_much_stock_as_well)
+{
+    static struct msl_size sizes[MSL_SIZES_MAX + 1];
+    static struct msl_way ways[2 * MSL_WAYS_MAX];
+    static int64_t available[MSL_WAYS_MAX];
+    static int64_t heights[MSL_SIZES_MAX + 1];
+    struct msl_cutting cutting = { sizes, ways, heights, available, 1, MSL_WAYS_MAX + 1, 0, 0, 0, 0 };
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    for (int32_t i = 0; i <= MSL_SIZES_MAX; i++) {
+        struct msl_size size = { 10, 200 - i, 0, 0, 0, 2, 0, 0 };
+        sizes[i] = size;
+        heights[i] = 200 - i;
+    }
+    for (int32_t i = 0; i < 2 * MSL_WAYS_MAX; i++) {
+        struct msl_way way = { 600 - i, 400, 600 - i, 0, 0, -1, 0 };
+        ways[i] = way;
+    }
+    t.cutting = cutting;
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_assert_int_eq(found.cost, 600 - MSL_WAYS_MAX);
+    ck_assert_int_eq(found.case_count, 1);
+    tiny_free(&found);
+    /* many sizes, from pieces of stock, of which each has its own */
+    for (int32_t i = 0; i < MSL_WAYS_MAX; i++) {
+        struct msl_way way = { 7, 400, 300, 1, 0, i, 0 };
+        ways[i] = way;
+        available[i] = i % 2 ? 3 : INT64_MAX;
+    }
+    t.cutting.size_count = t.cutting.height_count = MSL_SIZES_MAX + 1;
+    t.cutting.stock_count = t.cutting.way_count = MSL_WAYS_MAX;
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_assert_int_eq(found.case_count, 1);
+    ck_assert_int_eq(found.cost % 7, 0);
+    tiny_free(&found);
+    t.cutting.size_count = t.cutting.height_count = 3;
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_assert_int_eq(found.cost, 7);
+    ck_assert_int_eq(found.case_count, 1);
+    tiny_free(&found);
+}
+END_TEST
+
+/* Three each of 14, 13, 8 and 6, of 26: 123 in all, and fractions of strips that hold them come to five, yet five
+ * strips do not. */
+static void five_strips_all_but_hold(struct tiny *t)
+{
+    tiny_start(t);
+    tiny_size(t, 13, 10, 3, 0);
+    tiny_size(t, 6, 10, 3, 0);
+    tiny_size(t, 14, 10, 3, 0);
+    tiny_size(t, 8, 10, 3, 0);
+    tiny_bolt(t, 26);
+}
+
+START_TEST(what_can_not_be_packed_is_proved_by_packing)
+{
+    struct tiny t;
+    struct msl_found found;
+    int32_t packed = 0;
+    five_strips_all_but_hold(&t);
+    ck_assert(ck_search(&t, 10000000));
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 60);
+    for (int32_t i = 0; i < found.case_count; i++)
+        packed += found.cases[i].packed > 0;
+    ck_assert_int_gt(packed, 0);
+    tiny_free(&found);
+}
+END_TEST
+
+START_TEST(stacks_leave_that_open)
+{
+    struct tiny t;
+    struct msl_found found;
+    five_strips_all_but_hold(&t);
+    t.cutting.stacked = 1;
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_plan(&t.cutting, &found);
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 50);
+    ck_assert_int_eq(found.stopped, 0);
+    tiny_free(&found);
+}
+END_TEST
+
+/* Two borders 4 x 60 and 28 squares of 8, of 40: the borders take a panel of 60, whose rest is 32 wide and has seven
+ * strips of four squares. */
+START_TEST(squares_beside_borders)
+{
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    tiny_size(&t, 4, 60, 2, 0)->slit = 1;
+    tiny_size(&t, 8, 8, 28, 1);
+    struct msl_way panel = { 60, 40, 60, 1, 1, -1, 0 };
+    t.ways[t.cutting.way_count++] = panel;
+    tiny_bolt(&t, 40);
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 60);
+    tiny_free(&found);
+    /* a border 4 x 20 besides: three of them leave room for 21 squares, the others take two strips */
+    tiny_start(&t);
+    tiny_size(&t, 4, 60, 2, 0)->slit = 1;
+    tiny_size(&t, 4, 20, 1, 0)->slit = 1;
+    tiny_size(&t, 8, 8, 28, 1);
+    t.ways[t.cutting.way_count++] = panel;
+    tiny_bolt(&t, 40);
+    for (int32_t i = t.cutting.way_count++; i > 2; i--)
+        t.ways[i] = t.ways[i - 1];
+    panel.cost = panel.along = 20;
+    t.ways[2] = panel;
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_assert_int_eq(found.cost, 76);
+    ck_assert_int_eq(found.least, 76);
+    tiny_free(&found);
+}
+END_TEST
+
+/* The largest numbers there are: only the range is looked at. */
+START_TEST(large_numbers_stay_in_range)
+{
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    tiny_size(&t, 1 << 20, 1 << 30, 2000000000, 0);
+    tiny_size(&t, (1 << 29) + 1, 1 << 29, 2000000000, 0);
+    tiny_size(&t, (1 << 20) + 7, 1 << 28, 5, 0);
+    tiny_bolt(&t, 1 << 30);
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_plan(&t.cutting, &found);
+    /* the second alone takes a strip for each */
+    ck_assert_int_ge(found.cost, ((int64_t)1 << 29) * 2000000000);
+    tiny_free(&found);
+}
+END_TEST
+
+/* Strips far longer than what they cost, and pieces that take next to nothing of them. */
+START_TEST(long_strips_stay_in_range)
+{
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    tiny_size(&t, 1, 1 << 20, 3, 0);
+    tiny_size(&t, 1 << 29, 1 << 19, 3, 0);
+    tiny_bolt(&t, 1 << 30);
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_plan(&t.cutting, &found);
+    /* one high strip with a second piece, one low one with two */
+    ck_assert_int_eq(found.cost, (1 << 20) + (1 << 19));
+    ck_assert_int_eq(found.least, found.cost);
+    tiny_free(&found);
+}
+END_TEST
+
+START_TEST(stock_that_is_too_little)
+{
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    tiny_size(&t, 5, 5, 5, 0);
+    tiny_heights(&t);
+    tiny_stock(&t, 10, 10, 1, 3);
+    ck_status(tiny_search(&t, 100000, &found), MUSLIN_ERR_NOT_ENOUGH);
+    t.available[0] = 2;
+    ck_ok(tiny_search(&t, 100000, &found));
+    ck_assert_int_eq(found.cost, 6);
+    tiny_free(&found);
+}
+END_TEST
+
+/* ---- room that gives out ----------------------------------------------------------------------------------------- */
+
+/* What is made smaller. */
+enum { CASES, WORTHS, BASICS, PATTERNS, STRIPS, LAID, ROWS, LIMITS, DEPTH, PART_CASES, PART_PATTERNS, ROOMS };
+
+static int32_t *room_of(struct msl_workshop *workshop, int32_t room)
+{
+    struct msl_search *whole = &workshop->whole;
+    struct msl_search *part = &workshop->repair.part;
+    int32_t *const rooms[ROOMS] = {
+        [CASES] = &whole->most_cases,
+        [WORTHS] = &whole->most_worths,
+        [BASICS] = &whole->most_basics,
+        [PATTERNS] = &whole->pool.most_patterns,
+        [STRIPS] = &whole->pool.most_strips,
+        [LIMITS] = &whole->most_rows,
+        [DEPTH] = &whole->most_depth,
+        [LAID] = &whole->pool.most_laid,
+        [ROWS] = &whole->making.plan.most,
+        [PART_CASES] = &part->most_cases,
+        [PART_PATTERNS] = &part->pool.most_patterns,
+    };
+    return rooms[room];
+}
+
+static void search_in_little_room(const struct tiny *t, int32_t room, int32_t most, int with_brute)
+{
+    struct muslin_allocator memory;
+    struct msl_watch watch = { NULL, NULL, 2000000 };
+    struct msl_found found;
+    muslin_allocator_libc(&memory);
+    struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
+    ck_assert_ptr_nonnull(workshop);
+    *room_of(workshop, room) = most;
+    msl_workshop_search(workshop);
+    muslin_status status = msl_hand_out(workshop, &found);
+    msl_workshop_close(workshop);
+    if (status == MUSLIN_ERR_NOT_ENOUGH) /* no room for any plan */
+        return;
+    ck_ok(status);
+    ck_plan(&t->cutting, &found);
+    if (with_brute)
+        ck_proof(&brute, &found);
+    tiny_free(&found);
+}
+
+START_TEST(little_room_gives_less_but_nothing_wrong)
+{
+    static const int32_t first[ROOMS] = { 1, 11, 11, 1, 1, 1, 1, 11, 0, 1, 11 };
+    static const int32_t last[ROOMS] = { 60, 800, 1200, 400, 400, 900, 60, 30, 20, 30, 60 };
+    struct tiny t;
+    throw_of_eight(&t);
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+        search_in_little_room(&t, _i, most, 0);
+    three_squares(&t);
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+        search_in_little_room(&t, _i, most, 0);
+    for (uint64_t seed = 1; seed < 30; seed++) {
+        uint64_t chance = seed;
+        chance_sizes(&t, &chance, 9);
+        tiny_bolt(&t, 10 + tiny_chance(&chance, 12));
+        brute_start(&brute, &t.cutting);
+        search_in_little_room(&t, _i, first[_i] + (int32_t)tiny_chance(&chance, 20), 1);
+    }
+}
+END_TEST
+
+Suite *cutplan_search_suite(void)
+{
+    Suite *suite = suite_create("cutplan_search");
+    TCase *tcase = tcase_create("chance");
+    tcase_set_timeout(tcase, 60);
+    tcase_add_loop_test(tcase, bolts_by_chance, 0, 200);
+    tcase_add_loop_test(tcase, bolts_with_rules, 0, 200);
+    tcase_add_loop_test(tcase, bolts_with_little_work, 0, 100);
+    tcase_add_test(tcase, stock_by_chance);
+    suite_add_tcase(suite, tcase);
+    tcase = tcase_create("hand");
+    tcase_set_timeout(tcase, 60);
+    tcase_add_test(tcase, three_squares_take_60_inches);
+    tcase_add_test(tcase, every_allocation_may_fail);
+    tcase_add_test(tcase, a_search_takes_16_mebibytes_at_most);
+    tcase_add_test(tcase, progress_is_told_and_may_end_it);
+    tcase_add_test(tcase, without_work_there_is_a_plan_and_a_plain_bound);
+    tcase_add_test(tcase, many_sizes_have_a_plan_and_a_plain_bound);
+    tcase_add_test(tcase, many_ways_and_much_stock_as_well);
+    tcase_add_test(tcase, what_can_not_be_packed_is_proved_by_packing);
+    tcase_add_test(tcase, stacks_leave_that_open);
+    tcase_add_test(tcase, squares_beside_borders);
+    tcase_add_test(tcase, large_numbers_stay_in_range);
+    tcase_add_test(tcase, long_strips_stay_in_range);
+    tcase_add_test(tcase, stock_that_is_too_little);
+    tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
+    suite_add_tcase(suite, tcase);
+    return suite;
+}
