@@ -18,7 +18,8 @@
  *     cutplan_check.c    proves it all anew               cutplan_bound.c     what worths prove
  *     cutplan_widths.c   other widths                     cutplan_first.c     first plan, rounding, tidying
  *     cutplan_search.c   cases, split and solved          cutplan_pack.c      so many strips for so many pieces
- *     cutplan_repair.c   parts of a plan planned anew */
+ *     cutplan_most.c     most worth, for the check        cutplan_repair.c    parts of a plan planned anew
+ *     cutplan_repack.c   packing, for the check */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 

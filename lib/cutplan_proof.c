@@ -92,6 +92,7 @@ static struct muslin_plan_case case_of(const struct muslin_cutplan *plan, int32_
     row.first_way = of->limit.first_way;
     row.last_way = of->limit.last_way;
     row.at_least = of->limit.at_least;
+    row.packed = of->packed;
     if (of->limit.kind == MSL_LIMIT_COPIES) {
         row.plan_size = of->limit.size;
         row.last_way = row.first_way;

@@ -49,6 +49,7 @@
     X(sewing_suite) \
     X(scatter_suite) \
     X(cutplan_suite) \
+    X(cutplan_check_suite) \
     X(pressing_suite) \
     X(pressing_brute_suite) \
     X(examples_suite)
