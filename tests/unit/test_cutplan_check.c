@@ -1031,7 +1031,7 @@ START_TEST(the_most_of_many_and_much)
 }
 END_TEST
 
-/* ---- packings, by trying all -------------------------------------------------------------------------------------- */
+/* ---- packings, by trying all ------------------------------------------------------------------------------------- */
 
 /* Lays piece after piece into every strip that holds it; sizes one after the other. */
 static int try_pack(const struct msl_repacked *pieces, int32_t count, int64_t *rooms, int *kinds, int64_t strips,

@@ -1,12 +1,12 @@
 # SPDX-License-Identifier: MIT
 """Cutting plans of few pieces by dealing them out in every way, and proofs of bounds followed in fractions.
 
-A request here is a dict of `pieces` and `stock` (lists of dicts) and the members and flags of the plan's spec. Counts of
-sizes go together as tuples. A thing is a strip, a panel or a piece of stock; the least of all plans is that of dealing
+A request here is a dict of `pieces` and `stock` (lists of dicts) and the members and flags of the plan's spec. Counts
+of sizes go together as tuples. A thing is a strip, a panel or a piece of stock; the least of all plans is that of dealing
 all pieces out to things.
 """
 
-from collections import namedtuple
+from collections import Counter, namedtuple
 from fractions import Fraction
 from functools import lru_cache
 from itertools import product
@@ -305,17 +305,18 @@ def bolt_faults(strips):
 
 
 def piece_faults(request, strips, places):
+    """Of folded cloth a blank may give a piece each to two rows that want the same; so these are counted together."""
     layers = 2 if flag(request, "folded") else 1
+    missing = Counter()
     for number, row in enumerate(request["pieces"]):
-        cut = 0
+        alike = size_of(request, row, row["cut_width"]) if layers > 1 else number
+        missing[alike] += row["count"] * (len(strips_joined(request, row)) if row["kind"] == JOINED else 1)
         for place in places:
             if place["piece"] == number:
-                cut += place["count"] * copies(strips, strips[place["strip"]]) * layers
+                missing[alike] -= place["count"] * copies(strips, strips[place["strip"]]) * layers
                 if not lies_rightly(request, row, place):
                     yield f"row {number} lies as it may not"
-        strips_of = len(strips_joined(request, row)) if row["kind"] == JOINED else 1
-        if cut < row["count"] * strips_of:
-            yield f"row {number} is cut {cut} times only"
+    yield from (f"{count} of {alike} are missing" for alike, count in missing.items() if count > 0)
 
 
 def cost_of(request, strips):
@@ -332,7 +333,8 @@ def plan_faults(request, strips, places):
     yield from bolt_faults(strips)
     yield from piece_faults(request, strips, places)
     for number, row in enumerate(request.get("stock") or []):
-        if sum(strip["times"] for strip in strips if strip["kind"] == STOCK and strip["stock"] == number) > row["count"]:
+        if row["count"] < sum(strip["times"] for strip in strips
+                              if strip["kind"] == STOCK and strip["stock"] == number):
             yield f"more of stock {number} than there is"
 
 
