@@ -30,7 +30,8 @@ def squaring_share(request):
 
 
 def bolt_room(request):
-    return request["usable_width"] // (2 if flag(request, "folded") else 1) - request.get("end_loss", 0)
+    """Folded cloth is squared at its selvages, half the loss in each layer; at the fold nothing is lost."""
+    return (request["usable_width"] - request.get("end_loss", 0)) // (2 if flag(request, "folded") else 1)
 
 
 def may_turn(request, row):
@@ -251,6 +252,15 @@ def box(place):
     return (place["x"], place["y"]), (place["x"] + across, place["y"] + place["height"])
 
 
+def lie_on_each_other(request, one, other):
+    """Sloped pieces lean over what the run-in takes once: alike ones lie in each other's boxes by so much."""
+    rows = [request["pieces"][place["piece"]] for place in (one, other)]
+    alike = all(row["kind"] == SLOPED and row.get("run_in") == rows[0].get("run_in") for row in rows)
+    lean = rows[0].get("run_in", 0) if alike else 0
+    boxes = [((low[0] + lean, low[1]), high) for low, high in map(box, (one, other))]
+    return overlap(*boxes)
+
+
 def lies_rightly(request, row, place):
     """As wide and as high as the row says, the way it lies."""
     if row["kind"] == JOINED:
@@ -263,13 +273,14 @@ def lies_rightly(request, row, place):
 
 def strip_faults(request, strips, places):
     for number, strip in enumerate(strips):
-        boxes = [box(place) for place in places if place["strip"] == number]
-        room = strip["width"] - (request.get("end_loss", 0) - request.get("end_loss", 0) // 2
-                                 if strip["kind"] in (STRIP,) else 0)
-        for k, (low, high) in enumerate(boxes):
+        held = [place for place in places if place["strip"] == number]
+        is_squared = strip["kind"] == STRIP and not flag(request, "folded")
+        room = strip["width"] - is_squared * -(-request.get("end_loss", 0) // 2)
+        for k, place in enumerate(held):
+            low, high = box(place)
             if low[0] < 0 or low[1] < 0 or high[0] > room or high[1] > strip["height"]:
                 yield f"place {k} of strip {number} is not in it"
-            if any(overlap((low, high), other) for other in boxes[:k]):
+            if any(lie_on_each_other(request, other, place) for other in held[:k]):
                 yield f"place {k} of strip {number} lies on another"
         if flag(request, "own_strips") and strip["kind"] in (STRIP, WITHIN):
             alike = {size_of(request, row, row["cut_width"]) for place in places if place["strip"] == number
