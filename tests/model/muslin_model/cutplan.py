@@ -59,17 +59,16 @@ def strips_joined(request, row):
 
 def wanted(request):
     """{size: pieces, or blanks of two layers}"""
-    found, joined = {}, set()
+    found, spare = {}, {}
     for row in request["pieces"]:
         widths = strips_joined(request, row) if row["kind"] == JOINED else [row["cut_width"]]
         for width in widths if row["count"] else []:
             size = size_of(request, row, width)
             found[size] = found.get(size, 0) + row["count"]
-            if row["kind"] == JOINED:
-                joined.add(size)
+            if row["kind"] != JOINED:
+                spare[size] = request.get("spare", 0)
     layers = 2 if flag(request, "folded") else 1
-    return {size: -(-(count + (0 if size in joined else request.get("spare", 0))) // layers)
-            for size, count in found.items()}
+    return {size: -(-(count + spare.get(size, 0)) // layers) for size, count in found.items()}
 
 
 # ---- what fits ------------------------------------------------------------------------------------------------------
