@@ -364,7 +364,8 @@ struct muslin_plan_case {
                             for in it, so that there is no such plan; 0: not closed so */
 };
 /* Cases of the proof: each is split into two that leave nothing out, has a bound not below the plan's, or is
- * shown to have no plan. Time follows the cases. Example: the whole, then at most 3 strips of 9 1/2 in, then at least 4. Since 0.1. */
+ * shown to have no plan. Time follows the cases. Example: the whole, then at most 3 strips of 9 1/2 in, then at least
+ * 4. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_plan_case *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -394,8 +395,8 @@ struct muslin_plan_checked {
     int64_t least;      /* the bound, proved anew */
     int64_t cases;      /* cases looked at */
     int64_t fault;      /* 0: all is well; else what is wrong first: enum muslin_plan_fault */
-    int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the
-                           strips, pieces laid or things as the search noted them */
+    int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of
+                           the strips, pieces laid or things as the search noted them */
 };
 enum muslin_plan_fault {
     MUSLIN_FAULT_MISSING = 1,  /* fewer pieces of a size than are wanted */
@@ -408,8 +409,8 @@ enum muslin_plan_fault {
 };
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
  * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than
- * 2^40 steps, or keep more than 2^20 sums at once. Time: cases x ways x what fits in a strip. Example: fault = 0 of every plan that muslin_cutplan_create()
- * makes. Since 0.1. */
+ * 2^40 steps, or keep more than 2^20 sums at once. Time: cases x ways x what fits in a strip. Example: fault = 0 of
+ * every plan that muslin_cutplan_create() makes. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_plan_checked *out,
                                               struct muslin_problem *problem);
 

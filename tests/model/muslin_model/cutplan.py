@@ -2,8 +2,8 @@
 """Cutting plans of few pieces by dealing them out in every way, and proofs of bounds followed in fractions.
 
 A request here is a dict of `pieces` and `stock` (lists of dicts) and the members and flags of the plan's spec. Counts
-of sizes go together as tuples. A thing is a strip, a panel or a piece of stock; the least of all plans is that of dealing
-all pieces out to things.
+of sizes go together as tuples. A thing is a strip, a panel or a piece of stock; the least of all plans is that of
+dealing all pieces out to things.
 """
 
 from collections import Counter, namedtuple
