@@ -272,7 +272,20 @@
     X(fabrics, "number of fabrics") \
     X(sort, "sort of id") \
     X(kind, "kind of node or measure") \
-    X(mirrored, "mirrored or not")
+    X(mirrored, "mirrored or not") \
+    X(blank_kind, "kind of piece") \
+    X(run_in, "run-in of a sloped piece") \
+    X(priority, "priority of a piece") \
+    X(straightening, "loss by straightening") \
+    X(stock_side, "side of a piece of stock") \
+    X(stock_cost, "cost of a piece of stock") \
+    X(stock_rows, "number of kinds of stock") \
+    X(cutplan, "cutting plan") \
+    X(proof_case, "case of the proof") \
+    X(least_side, "least side of what is left over") \
+    X(widths, "number of widths") \
+    X(spare_pieces, "spare pieces") \
+    X(stock_count, "number of pieces of stock")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -20,7 +20,8 @@
  *     cutplan_search.c   plans, cases, repairs by turns   cutplan_fill.c      a plan put together, filled, tidied
  *     cutplan_case.c     cases, solved and split          cutplan_pack.c      so many strips for so many pieces
  *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
- *     cutplan_workshop.c the search's memory */
+ *     cutplan_workshop.c the search's memory              cutplan_most.c      most worth, for the check
+ *     cutplan_repack.c   packing, for the check */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 

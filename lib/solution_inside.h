@@ -12,6 +12,7 @@
 
 #include "inside.h"
 #include "quilt_store.h"
+#include "solution_growing.h"
 
 /* ---- what is kept ----------------------------------------------------------------------------------------------- */
 
@@ -57,13 +58,6 @@ struct msl_counts {
     int64_t of[MSL_TURNS];
 };
 
-/* Rows that grow while solving. */
-struct msl_rows {
-    void *rows;
-    uint64_t used;
-    uint64_t capacity;
-};
-
 struct muslin_solution {
     const struct muslin_quilt *quilt;
     struct muslin_allocator allocator;
@@ -85,11 +79,6 @@ struct muslin_solution {
     struct msl_rows needs;     /* struct msl_need, see solution_cuts.c */
     struct msl_rows feeds;     /* struct msl_feed, see solution_steps.c */
 };
-
-/* Adds one row; a null pointer after a failure. */
-void *msl_add_row(struct msl_check *check, const struct muslin_allocator *allocator, struct msl_rows *rows,
-                  size_t row_size);
-void msl_free_rows(const struct muslin_allocator *allocator, struct msl_rows *rows, size_t row_size);
 
 /* A solution in the making. Failures go to *check, whose `at` is the number of the node or measure. */
 struct msl_solving {

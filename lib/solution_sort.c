@@ -4,7 +4,7 @@
  *
  * Merging runs of 1, 2, 4, ... ranks from one array into the other and back: no recursion, and memory is read from one
  * end to the other, which for a million rows is several times faster than a heap. */
-#include "solution_cuts.h"
+#include "solution_sort.h"
 
 struct sorting {
     msl_is_before *is_before;

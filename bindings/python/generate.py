@@ -35,7 +35,7 @@ ARGUMENT_ENUMS = {"unit": "muslin_length_unit", "layout": "muslin_backing_layout
 # Integer outputs that are truth values.
 TRUTHS = {"allowed", "exact"}
 # Arrays that may be left out, which C takes as null.
-OPTIONAL_ARRAYS = {"values", "given"}
+OPTIONAL_ARRAYS = {"values", "given", "stock"}
 # Sizes that a call writes for whoever fills an array or a buffer, and that Python need not show.
 HOW_MUCH = {"count", "need", "failed", "given"}
 # Members that hold one character.
@@ -202,6 +202,7 @@ class Api:
         self.handles: Dict[str, Record] = {handle["name"]: handle for handle in data["handles"]}
         self.enums: Dict[str, Record] = {enum["name"]: enum for enum in data["enums"]}
         self.inits: Dict[str, Record] = {init["struct"]: init["values"] for init in data["inits"]}
+        self.callbacks: Dict[str, str] = {of["name"]: of["type"] for of in data["types"] if "(*)" in of["type"]}
         self.constants: Dict[str, int] = {constant["name"]: constant["value"] for constant in data["constants"]}
         self.parts: Dict[str, Tuple[str, str]] = dict(filter(None, map(self.parts_of, data["functions"])))
         self.words = Words(data)
@@ -323,13 +324,20 @@ def exported(names: Iterable[str]) -> List[str]:
 
 # ---- _api.py --------------------------------------------------------------------------------------------------------
 
-def ctypes_type(of: Record) -> str:
+def callback_type(of: str) -> str:
+    """The type of a pointer to a function."""
+    result, arguments = re.fullmatch(r"(.*) ?\(\*\)\((.*)\)", of).groups()  # type: ignore[union-attr]
+    plain_types = [argument.strip() for argument in [result, *arguments.split(",")]]
+    return "ctypes.CFUNCTYPE(" + ", ".join("ctypes.c_void_p" if name.endswith("*") else C_TYPES[name]
+                                           for name in plain_types) + ")"
+
+
+def ctypes_type(of: Record, callbacks: Iterable[str] = ()) -> str:
     if of.get("function"):
-        result, arguments = re.fullmatch(r"(.*) ?\(\*\)\((.*)\)", of["type"]).groups()  # type: ignore[union-attr]
-        plain_types = [argument.strip() for argument in [result, *arguments.split(",")]]
-        return "ctypes.CFUNCTYPE(" + ", ".join("ctypes.c_void_p" if name.endswith("*") else C_TYPES[name]
-                                               for name in plain_types) + ")"
+        return callback_type(of["type"])
     name, depth = of["type"], of.get("pointer", 0)
+    if name in callbacks:
+        return name
     if name == "char" and depth:
         return "ctypes.c_char_p"
     if name == "void" and depth:
@@ -348,6 +356,7 @@ def write_api(api: Api) -> List[str]:
     lines = HEAD.format(about="The C side: structs, and what every function takes and returns.").splitlines()
     lines += ["import ctypes", "from typing import Any, Dict, Tuple", "",
               f'__version__ = "{api.data["version"]}"', f"VERSION = {api.constants['MUSLIN_VERSION']}", ""]
+    lines += [f"{name} = {callback_type(of)}" for name, of in api.callbacks.items()] + [""]
     for struct in api.data["structs"]:
         lines += ["", f"class {struct['name']}(ctypes.Structure):", f'    """muslin/{struct["header"]}"""', "",
                   "    _fields_ = ["]
@@ -359,7 +368,7 @@ def write_api(api: Api) -> List[str]:
         lines += ["", f"class {handle['name']}(ctypes.Structure):", f'    """muslin/{handle["header"]}, opaque"""', ""]
     lines += ["", "PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {"]
     for function in api.data["functions"]:
-        types = [ctypes_type(argument) for argument in function["arguments"]]
+        types = [ctypes_type(argument, api.callbacks) for argument in function["arguments"]]
         tail = "," if len(types) == 1 else ""
         opening = f'    "{function["name"]}": ({ctypes_type(function["returns"])}, ('
         if len(opening) + sum(len(of) + 2 for of in types) > WIDTH:
@@ -444,6 +453,7 @@ class Call:
         self.filled = ""                      # the name of the array that it fills
         self.parts: Optional[str] = None      # the struct of what those rows are made of
         self.numbers: Optional[Record] = None  # the argument of an ask-then-fill call of plain numbers
+        self.callbacks: List[str] = []        # what is told how a call stands
         self.telling = False
         self.elementwise = "statuses" in self.names
         self.paged = "given" in self.names and sum(name.endswith("capacity") for name in self.names) == 2
@@ -480,6 +490,10 @@ class Call:
             self.passed.append("ctypes.byref(ALLOCATOR)")
         elif of.startswith("struct "):
             self.take_struct(at, name, argument)
+        elif of in self.api.callbacks:
+            self.take_callback(name, of)
+        elif of == "void":
+            self.passed.append("None")  # a callback's context: a Python callable needs none
         elif of == "char" and pointer:
             self.take_text(name, argument)
         elif pointer:
@@ -539,6 +553,13 @@ class Call:
         kind = "Id" if argument["type"] == "muslin_id" else self.api.enum_of_name(argument) or "int"
         self.first.append(Parameter(name, kind, False))
         self.passed.append(f'whole({name}, "{name}", {BITS[argument["type"]]})'.replace(", 64)", ")"))
+
+    def take_callback(self, name: str, of: str) -> None:
+        """What is told the numbers, and ends the call by answering true."""
+        self.optional.append(Parameter(name, "Progress", True))
+        self.before.append(f"{name}_ = Told(structs.{of}, {name})")
+        self.passed.append(f"{name}_.function")
+        self.callbacks.append(name)
 
     def take_text(self, name: str, argument: Record) -> None:
         if not argument.get("const"):
@@ -721,8 +742,9 @@ class Call:
         """A handle of its own; it keeps the one that it reads."""
         reads = [self.read_handle] if self.read_handle else []
         keep = [f"self.{name} = {name}" for name in reads]
+        failed = [f"{name}_.raise_again()" for name in self.callbacks]
         return [*self.before, *self.statement("call_telling(", [f'"{self.name}"', *self.passed]),
-                *self.statement("self._own(", [f'"{makes["free"]}"', "made", *reads]), *keep]
+                *self.statement("self._own(", [f'"{makes["free"]}"', "made", *reads]), *keep, *failed]
 
     def body_of_asking(self) -> List[str]:
         if self.numbers:
@@ -886,7 +908,7 @@ def imports_of(api: Api, lines: List[str]) -> List[str]:
     records = re.findall(r"^class (\w+)", "\n".join(write_records(api)), re.M)
     sources = [("._buffers", ["Buffer", "Integers", "Lengths", "Numbers", "elementwise", "gathered", "integers",
                               "output", "places_given", "places_out", "same_count", "statuses_of"]),
-               ("._handle", ["ALLOCATOR", "Handle", "opened"]),
+               ("._handle", ["ALLOCATOR", "Handle", "Progress", "Told", "opened"]),
                ("._length", ["Formatted", "Length", "LengthLike", "ticks_of"]),
                ("._library", ["library"]),
                ("._problem", ["call", "call_telling"]),

@@ -50,13 +50,13 @@ enum muslin_blank_kind {
 
 struct muslin_blank_spec {
     uint32_t size;
-    uint32_t flags;         /* MUSLIN_BLANK_MAY_TURN, BLANK only, or 0 */
-    muslin_len cut_width;   /* across the cloth, 1 or more; SLOPED: the pitch; JOINED: the length in all */
+    uint32_t flags;         /* MUSLIN_BLANK_MAY_TURN, of a PIECE only, or 0 */
+    muslin_len cut_width;   /* across the cloth, 1 or more; SLOPED: the pitch; JOINED: the length in all, of each */
     muslin_len cut_length;  /* along it, 1 or more: the height of strip that it needs */
     int64_t count;          /* 0 .. MUSLIN_CUTPLAN_COUNT_MAX; 0 asks for nothing and is never too large */
     muslin_len run_in;      /* SLOPED: taken once in a strip besides; else 0 */
-    muslin_len join_loss;   /* JOINED: what each join takes of the length, 2 s when straight; below usable_width -
-                               end_loss; else 0 */
+    muslin_len join_loss;   /* JOINED: what each join takes of the length, 2 s when straight; below the length of a
+                               whole strip; else 0 */
     int64_t label;          /* the caller's own, given back; it does not matter to the plan */
     int32_t kind;           /* enum muslin_blank_kind */
     int32_t priority;       /* with MUSLIN_CUTPLAN_BY_PRIORITY: lower ones first; 0 .. 1000 */
@@ -75,8 +75,8 @@ struct muslin_plan_stock_spec {
     int64_t cost;       /* of each, in any unit, 1 .. MUSLIN_COUNT_MAX: money, area, or 1 to use the fewest */
     int64_t label;      /* the caller's own, given back */
 };
-/* A fat quarter, 18 x 21 in, any number, each at 1. */
-#define MUSLIN_PLAN_STOCK_SPEC_INIT { sizeof(struct muslin_plan_stock_spec), 0, 170688, 146304, 1000000000, 1, 0 }
+/* A fat quarter, 21 x 18 in, any number, each at 1. */
+#define MUSLIN_PLAN_STOCK_SPEC_INIT { sizeof(struct muslin_plan_stock_spec), 0, 170688, 146304, 2147483647, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_plan_stock_spec_init(struct muslin_plan_stock_spec *spec, uint32_t size);
 
@@ -85,19 +85,26 @@ MUSLIN_API muslin_status muslin_plan_stock_spec_init(struct muslin_plan_stock_sp
 #define MUSLIN_CUTPLAN_OWN_STRIPS 4u      /* a strip holds only pieces of one size, as most books have it */
 #define MUSLIN_CUTPLAN_STACKED 8u         /* a blank may be cut again into a stack of pieces of one width */
 #define MUSLIN_CUTPLAN_FIRST_CUT_ACROSS 16u /* stock is cut across its width first; else whichever way is best */
-#define MUSLIN_CUTPLAN_FOLDED 32u         /* the bolt is cut in two layers, folded lengthwise: each cut gives two */
-#define MUSLIN_CUTPLAN_BY_PRIORITY 64u    /* from stock: what it does not suffice for is left out, by priority */
+#define MUSLIN_CUTPLAN_FOLDED 32u         /* a bolt cut in two layers, folded lengthwise: each blank gives two pieces,
+                                             so one may be too many; whole strips of JOINED pieces go round the fold */
+#define MUSLIN_CUTPLAN_BY_PRIORITY 64u    /* from stock: what it does not suffice for is left out: rows are made whole
+                                             by priority, then from the highest pieces down, as long as a plan is found;
+                                             the next row in part, those after it not at all */
 
 struct muslin_cutplan_spec {
     uint32_t size;
-    uint32_t flags;            /* MUSLIN_CUTPLAN_ bits */
+    uint32_t flags;            /* MUSLIN_CUTPLAN_NO_PANELS, MUSLIN_CUTPLAN_ONE_HEIGHT, MUSLIN_CUTPLAN_OWN_STRIPS,
+                                  MUSLIN_CUTPLAN_STACKED, MUSLIN_CUTPLAN_FIRST_CUT_ACROSS, MUSLIN_CUTPLAN_FOLDED (of a
+                                  bolt only), MUSLIN_CUTPLAN_BY_PRIORITY, added */
     muslin_len usable_width;   /* of the bolt, without selvages, 1 or more; with stock 0 */
-    muslin_len end_loss;       /* taken off each strip for squaring its ends */
+    muslin_len end_loss;       /* taken off each strip for squaring its ends: half at its left end, down, the rest at
+                                  its right one */
     muslin_len squaring_loss;  /* a strip's cut end is squared again after squaring_every cuts, and loses this: spread
-                                  over those cuts, each piece takes squaring_loss / squaring_every more, up */
+                                  over those cuts, each piece takes squaring_loss / squaring_every more, up; strips
+                                  of JOINED pieces are not cross-cut and take no more */
     int64_t squaring_every;    /* 1 or more with a loss, else 0 */
     muslin_len straightening;  /* taken off the bolt, or the length of each piece of stock, once */
-    int64_t spare;             /* more pieces of each size than its count */
+    int64_t spare;             /* more pieces of each size than all rows of it want; none of JOINED ones */
     int64_t work_limit;        /* steps of the search, 0 .. 2^40; DEVELOPERS.md says how many a second takes */
     int32_t print;             /* enum muslin_print: with a direction no piece is turned */
     int32_t pad;               /* 0 */
@@ -107,19 +114,24 @@ struct muslin_cutplan_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_t size);
 
-/* Told now and then how the search stands: steps taken, the best plan so far and the bound, both as cloth length or
- * cost. Returns 0 to go on; anything else ends the search with what it has. */
+/* Told now and then, from the first plan on, how the search stands: steps taken, the best plan so far and the bound,
+ * both as `cost` in the totals. Returns 0 to go on; anything else ends the search with what it has. */
 typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 /* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
  * muslin_plan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` may be null.
  * The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
  * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than
- * the strip. JOINED pieces become whole strips and one shorter one. MUSLIN_ERR_RANGE, _CHOICE: a member outside its
- * range or choices. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth both ways; the problem names row and side.
+ * the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their
+ * height. First cuts run along the length of stock only where each piece of the request may lie either way: MAY_TURN, a
+ * square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock lie in strips as high as they
+ * are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a member outside its range, choices
+ * or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth both ways; the problem names row and side.
  * MUSLIN_ERR_NOT_ENOUGH: the stock in hand does not suffice as far as the search saw, and MUSLIN_CUTPLAN_BY_PRIORITY
- * is not set; the problem says which row and how many pieces of it are missing. MUSLIN_ERR_OVERFLOW: the plan would be
- * longer than MUSLIN_LENGTH_MAX. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB and 200 bytes for each row; time follows
+ * is not set; rows being made from the highest pieces down, the problem says at which row it ends, how many pieces that
+ * wants, and how many of them the stock gives. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a
+ * piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to
+ * 16 MiB and 2 KiB for each row; time follows
  * the work limit. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
  * Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in,
  * proven. Since 0.1. */
@@ -135,30 +147,33 @@ MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 
 /* ---- the plan -------------------------------------------------------------------------------------------------- */
 
-struct muslin_cutplan_totals {
+struct muslin_plan_totals {
     uint32_t size;
     uint32_t flags;
-    int64_t pieces;           /* cut in all, those wanted and those spare; of JOINED each strip counts */
+    int64_t pieces;           /* cut in all, those wanted and those spare; of JOINED each strip counts; of FOLDED cloth
+                                 one that is too many, too */
     int64_t missing;          /* with MUSLIN_CUTPLAN_BY_PRIORITY: pieces left out */
     int64_t strips;           /* cut right across, panels among them, those within panels and stock too */
     int64_t panels;
     int64_t heights;          /* different strip heights */
-    int64_t cuts;             /* right across, slits, cross-cuts and trims; an edge that is there already is none */
-    muslin_len cloth_length;  /* of the bolt: strips and panels, and straightening; 0 from stock */
+    int64_t cuts;             /* right across, slits, left ends squared, cross-cuts and trims; an edge that is there
+                                 already is none, nor is straightening */
+    muslin_len cloth_length;  /* of the bolt: strips and panels, and straightening; 0 from stock, or of nothing */
     int64_t cost;             /* of the stock; from a bolt the cloth length without straightening */
     int64_t least;            /* the bound: no plan of this kind costs less */
     int64_t stock_pieces;     /* pieces of stock that are cut into; 0 from a bolt */
     int64_t waste;            /* doubled square ticks of cloth used that become no wanted piece */
-    muslin_len own_strips_length; /* of a bolt: when each size has its own strips, straightening included */
-    muslin_len area_bound;    /* the pieces' area over the width, up: a plain bound */
+    muslin_len own_strips_length; /* of a bolt: when each size has its own strips, all its pieces lying alike, the way
+                                     that takes less; straightening included; else 0 */
+    muslin_len area_bound;    /* of a bolt: the pieces' area over its width, up: a plain bound; else 0 */
     int64_t work;             /* steps taken */
     int64_t cases;            /* of the proof */
     int32_t proven;           /* 1 when cost = least */
-    int32_t stopped;          /* 1 when progress ended the search, 2 when the work limit did, 3 when memory did */
+    int32_t stopped;          /* 0: the search came to its end; 1: progress ended it, 2: the work limit, 3: memory */
 };
 /* Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
  * 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_cutplan_totals *out,
+MUSLIN_API muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_plan_totals *out,
                                                struct muslin_problem *problem);
 
 enum muslin_plan_strip_kind {
@@ -177,14 +192,16 @@ struct muslin_plan_strip {
     int64_t stock;            /* STOCK: the row of the request; else -1 */
     int64_t first_place;      /* its pieces: rows of muslin_cutplan_places() */
     int64_t places;
-    muslin_len x;             /* lower left corner of the first: from the left selvage or the holder's left edge, */
-    muslin_len y;             /* and from the straightened end of the bolt or the holder's lower edge */
-    muslin_len width;         /* along the strip: the room there is, before end_loss */
+    muslin_len x;             /* lower left corner of the first: from the left selvage (FOLDED: that of both layers) or
+                                 the holder's left edge, */
+    muslin_len y;             /* and from the straightened end of the bolt or the holder's lower edge; STOCK: 0 */
+    muslin_len width;         /* along the strip, before end_loss: of a bolt, of its half when FOLDED, of the stock;
+                                 SLIT: up to the last slit; beside it what is left */
     muslin_len height;        /* how far along the cloth it goes */
     muslin_len used;          /* of the width, by its pieces */
     int32_t kind;             /* enum muslin_plan_strip_kind */
-    int32_t turned;           /* STOCK: 1 when its first cuts run along its length, so that width and height are
-                                 exchanged */
+    int32_t turned;           /* 1 when first cuts run along the length of this piece of stock: its width here is its
+                                 length, less straightening, and its height is its width */
 };
 /* The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what a
  * panel or piece of stock holds follows it. Time follows the strips. Example: two strips of 9 1/2 in, then five of 6
@@ -198,17 +215,20 @@ struct muslin_plan_place {
     uint32_t flags;
     int64_t piece;        /* row of the request */
     int64_t strip;        /* row of muslin_cutplan_strips() */
-    int64_t count;        /* so many side by side */
-    muslin_len x;         /* left edge of the first, from the strip's left end, after half of end_loss */
+    int64_t count;        /* so many side by side; FOLDED: in each layer */
+    muslin_len x;         /* left edge of the first, from the strip's left end: of the first place half of end_loss, 0
+                             beside slit pieces */
     muslin_len y;         /* lower edge, from the strip's: 0, or what lies below in a stack */
-    muslin_len width;     /* cut, as it lies */
+    muslin_len width;     /* cut, as it lies; SLOPED: from its left corner to its right one, run-in and pitch; JOINED
+                             and FOLDED: that of the strip, which may go round the fold */
     muslin_len height;
     muslin_len pitch;     /* from one to the next: the width, of SLOPED pieces the pitch, and the squaring share */
-    int32_t turned;       /* 1: turned a quarter from what its row says */
+    int32_t turned;       /* 1: turned a quarter in its strip from what its row says */
     int32_t trimmed;      /* 1: the strip is higher, one more cut */
 };
-/* What each strip holds, from the left. Pieces that are wanted; what fits besides is left over. Time follows the
- * places. Example: a strip of 6 in: four pieces of 5 1/2 in, trimmed, then three of 6 in. Since 0.1. */
+/* What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over. Rows
+ * that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6 in: four
+ * pieces of 5 1/2 in, trimmed, then three of 6 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_plan_place *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -216,19 +236,47 @@ MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan
 struct muslin_plan_left_over {
     uint32_t size;
     uint32_t flags;
-    int64_t strip;       /* row of muslin_cutplan_strips() that it is the end of, or whose upper edge it lies on */
+    int64_t strip;       /* row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock
+                            that it is the rest of */
     int64_t count;
-    muslin_len x;        /* in the first of them, from the strip's, panel's or piece of stock's lower left corner */
+    muslin_len x;        /* its lower left corner, from that row's */
     muslin_len y;
-    muslin_len width;
+    muslin_len width;    /* without end_loss; at the fold of FOLDED cloth unfolded, twice as wide */
     muslin_len height;
 };
-/* Rectangles of cloth that are left, at least `least_side` both ways, the largest first: ends of strips, the rest of
- * panels and of stock. Trims along pieces are waste and are not listed. Time follows the result. Example: the last
+/* Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the rest
+ * of panels and of stock. Trims along pieces are waste and are not listed. Time follows the result. Example: the last
  * strip is left 12 x 5 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin_len least_side,
                                                   struct muslin_plan_left_over *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
+
+struct muslin_plan_piece {
+    uint32_t size;
+    uint32_t flags;
+    int64_t label;       /* the row's own */
+    int64_t made;        /* of its count */
+    int64_t missing;     /* the rest of it: 0, but with MUSLIN_CUTPLAN_BY_PRIORITY */
+    int64_t cut;         /* places times their counts: spare ones too; of JOINED strips */
+};
+/* What becomes of each row of pieces. Time: rows x places. Example: 100 squares, of which the stock gives 64. Since
+ * 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_plan_piece *rows,
+                                               size_t row_size, size_t capacity, size_t *count,
+                                               struct muslin_problem *problem);
+
+struct muslin_plan_stock {
+    uint32_t size;
+    uint32_t flags;
+    int64_t label;       /* the row's own */
+    int64_t used;        /* pieces of stock that are cut into */
+    int64_t cost;        /* of those */
+};
+/* How many of each row of stock are used; no rows from a bolt. Time: rows x strips. Example: 7 fat quarters at 3 cost
+ * 21. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct muslin_plan_stock *rows,
+                                              size_t row_size, size_t capacity, size_t *count,
+                                              struct muslin_problem *problem);
 
 /* ---- slack ----------------------------------------------------------------------------------------------------- */
 
@@ -236,22 +284,24 @@ struct muslin_plan_width {
     uint32_t size;
     uint32_t flags;
     muslin_len usable_width;
-    muslin_len cloth_length;  /* 0 where a piece does not fit */
+    muslin_len cloth_length;  /* straightening included; 0 where a piece does not fit */
     int64_t least;            /* bound, without straightening */
     int32_t proven;
     int32_t pad;
 };
-/* The same request at n other usable widths of a bolt, least to most in equal steps: for readers whose cloth differs. A
- * plan at one width is also one at all wider, so lengths never rise from row to row. The work limit holds for each.
- * MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most below least, n below 1 or above 1000;
- * from = most needs n 1. Else as muslin_cutplan_create(). Example: 40, 41, 42, 43 and 44 in: n = 5. Since 0.1. */
+/* The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose cloth
+ * differs. A plan at one width is also one at all wider, so lengths never rise from row to row. The work limit holds
+ * for each. MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most below least; `widths` outside
+ * 2 .. 1000, or not 1 where least is most. MUSLIN_ERR_OVERFLOW, _NO_MEMORY: as muslin_cutplan_create(). Capacity 0 asks
+ * and searches nothing. Example: 40, 41, 42, 43 and 44 in: widths = 5. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width,
-                                               muslin_len most_width, struct muslin_plan_width *rows, size_t row_size,
-                                               size_t n, struct muslin_problem *problem);
+                                               muslin_len most_width, int64_t widths, struct muslin_plan_width *rows,
+                                               size_t row_size, size_t capacity, size_t *count,
+                                               struct muslin_problem *problem);
 
 /* The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece. A bolt
- * narrower than that needs another plan, see above. Constant time. Example: usable_width less the end of the fullest
- * strip. Since 0.1. */
+ * narrower than that needs another plan, see above; of nothing 0. MUSLIN_ERR_CHOICE: a plan from stock. Time follows
+ * the strips. Example: usable_width less the end of the fullest strip. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_narrowest(const struct muslin_cutplan *plan, muslin_len *width,
                                                   struct muslin_problem *problem);
 
@@ -261,16 +311,21 @@ struct muslin_plan_size {
     uint32_t size;
     uint32_t flags;
     int64_t piece;       /* the first row of the request that wants it */
-    int64_t count;       /* wanted, spare ones included, of all rows alike */
-    muslin_len taken;    /* of a strip as listed: cut width and the squaring share; SLOPED: the pitch */
+    int64_t count;       /* wanted, spare ones included, of all rows alike; FOLDED: blanks, of two pieces each, or of
+                            one where it goes round the fold */
+    muslin_len taken;    /* of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is
+                            given with its longer side across */
     muslin_len height;
     muslin_len run_in;
-    int32_t may_turn;    /* 1: may lie turned: then cut_length and the share are taken, and cut_width is the height */
-    int32_t slit;        /* 1: may be slit from a panel */
+    int32_t may_turn;    /* 1: may lie turned */
+    int32_t slit;        /* 1: may be slit from a panel, and is cut from no strip within one */
     int32_t level;       /* 1: only in strips of just its height */
     int32_t pad;
+    muslin_len turned_taken;  /* of a strip when turned: the other side and the squaring share; else 0 */
+    muslin_len turned_height; /* then; else 0 */
 };
-/* What the plan was made for: sizes that are alike merged, joined pieces taken apart. Time follows the sizes. Example:
+/* What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
+ * missing left out. Time follows the sizes. Example:
  * two rows of 5 x 5 in are one. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_plan_size *rows,
                                               size_t row_size, size_t capacity, size_t *count,
@@ -281,13 +336,13 @@ struct muslin_plan_way {
     uint32_t flags;
     int64_t cost;        /* height of a strip, length of a panel, or cost of the stock */
     int64_t stock;       /* row of the request, -1: from the bolt */
-    muslin_len width;    /* room along each strip */
+    muslin_len width;    /* room along each strip, down to what sizes can add up to */
     muslin_len height;   /* of the strip; of a panel or piece of stock room for strips */
-    int32_t kind;        /* MUSLIN_PLAN_STRIP, _PANEL or _STOCK */
-    int32_t turned;      /* STOCK: as in struct muslin_plan_strip */
+    int32_t kind;        /* enum muslin_plan_strip_kind: STRIP, PANEL or STOCK */
+    int32_t turned;      /* 1 when first cuts run along the length of the stock */
 };
-/* The ways to come by cloth that a plan may use, panels first, the dearest first. Strips need only be as high as a size
- * is. Time follows the ways. Example: of three square sizes three. Since 0.1. */
+/* The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high. Strips need only be
+ * as high as a size is. Time follows the ways. Example: of three square sizes three. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct muslin_plan_way *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
@@ -305,10 +360,12 @@ struct muslin_plan_case {
     int64_t plan_size;   /* -1: so many strips, panels or pieces of stock; else so many of this size in them, and
                             first_way = last_way */
     int32_t at_least;    /* 1: at least `wanted`, 0: at most */
-    int32_t pad;
+    int32_t packed;      /* 1 + the way of which the strips that conditions allow do not hold the pieces that others ask
+                            for in it, so that there is no such plan; 0: not closed so */
 };
-/* Cases of the proof: each either is split into two that leave nothing out, or has a bound not below the plan's. Time
- * follows the cases. Example: the whole, then at most 3 strips of 9 1/2 in, then at least 4. Since 0.1. */
+/* Cases of the proof: each is split into two that leave nothing out, has a bound not below the plan's, or is
+ * shown to have no plan. Time follows the cases. Example: the whole, then at most 3 strips of 9 1/2 in, then at least
+ * 4. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_plan_case *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -338,7 +395,8 @@ struct muslin_plan_checked {
     int64_t least;      /* the bound, proved anew */
     int64_t cases;      /* cases looked at */
     int64_t fault;      /* 0: all is well; else what is wrong first: enum muslin_plan_fault */
-    int64_t at;         /* in which row of places, strips or cases */
+    int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of
+                           the strips, pieces laid or things as the search noted them */
 };
 enum muslin_plan_fault {
     MUSLIN_FAULT_MISSING = 1,  /* fewer pieces of a size than are wanted */
@@ -346,12 +404,13 @@ enum muslin_plan_fault {
     MUSLIN_FAULT_TOO_HIGH = 3, /* a piece is higher than its strip, or lies as it may not */
     MUSLIN_FAULT_COST = 4,     /* the cost is not what the strips add up to */
     MUSLIN_FAULT_GAP = 5,      /* two cases do not make up the one that they split */
-    MUSLIN_FAULT_BOUND = 6     /* worths do not prove what they are said to prove */
+    MUSLIN_FAULT_BOUND = 6,    /* worths do not prove what they are said to prove */
+    MUSLIN_FAULT_STOCK = 7     /* more pieces of stock than there are */
 };
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
  * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than
- * 2^40 steps. Time: cases x ways x what fits in a strip. Example: fault = 0 of every plan that muslin_cutplan_create()
- * makes. Since 0.1. */
+ * 2^40 steps, or keep more than 2^20 sums at once. Time: cases x ways x what fits in a strip. Example: fault = 0 of
+ * every plan that muslin_cutplan_create() makes. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_plan_checked *out,
                                               struct muslin_problem *problem);
 

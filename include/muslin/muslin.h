@@ -28,5 +28,6 @@
 #include "pressing.h"
 #include "sewing.h"
 #include "scatter.h"
+#include "cutplan.h"
 
 #endif

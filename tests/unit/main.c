@@ -48,6 +48,8 @@
     X(solution_round_suite) \
     X(sewing_suite) \
     X(scatter_suite) \
+    X(cutplan_suite) \
+    X(cutplan_check_suite) \
     X(pressing_suite) \
     X(pressing_brute_suite) \
     X(cutplan_knapsack_suite) \

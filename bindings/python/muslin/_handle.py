@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: MIT
 """What the handles have in common: who uses one, and when its memory is given back."""
 import ctypes
-from typing import Any, Callable, List, Optional, Type, TypeVar
+from typing import Any, Callable, List, Optional, Tuple, Type, TypeVar
 
 from . import _api
 from ._library import library
@@ -81,6 +81,29 @@ class Handle:
 
     def __reduce__(self) -> Any:
         raise TypeError(f"a {type(self).__name__} cannot be copied or pickled")
+
+
+Progress = Callable[..., object]
+"""Is told numbers, and ends what it is told about by answering true."""
+
+
+class Told:
+    """A callable as the library calls it. What it raises ends the call, and is raised again behind it."""
+
+    def __init__(self, kind: Any, progress: Optional[Progress]) -> None:
+        self.raised: Optional[BaseException] = None
+        self.function = kind() if progress is None else kind(lambda _, *numbers: self.tell(progress, numbers))
+
+    def tell(self, progress: Progress, numbers: Tuple[int, ...]) -> int:
+        try:
+            return 1 if progress(*numbers) else 0
+        except BaseException as raised:  # pylint: disable=broad-except
+            self.raised = raised
+            return 1
+
+    def raise_again(self) -> None:
+        if self.raised is not None:
+            raise self.raised
 
 
 def opened(kind: Type[Handle], handle: Handle, name: str) -> Any:

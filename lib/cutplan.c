@@ -1,0 +1,228 @@
+/* cutplan.c - a cutting plan made: the request laid out, searched, brought down to what stock suffices for; its totals.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "cutplan_plan.h"
+
+/* Of the work limit each look at whether stock suffices for a part of the request may take this part. */
+enum { LOOKS = 32 };
+
+/* ---- the search ------------------------------------------------------------------------------------------------- */
+
+/* What the search tells, put into lengths; there is nothing to tell before the first plan. */
+struct telling {
+    muslin_cutplan_progress progress;
+    void *context;
+    int64_t cost_unit;
+    int32_t one_is_enough; /* 1: any plan ends the search */
+};
+
+static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
+{
+    const struct telling *telling = context;
+    if (best == INT64_MAX)
+        return 0;
+    if (telling->one_is_enough)
+        return 1;
+    if (telling->progress == NULL)
+        return 0;
+    return telling->progress(telling->context, work, best * telling->cost_unit, least * telling->cost_unit);
+}
+
+/* What is made of each row is searched for; what was found before is given back. */
+static muslin_status search(struct muslin_cutplan *plan, struct telling *telling)
+{
+    static const struct msl_found nothing;
+    const int64_t limit = telling->one_is_enough ? plan->spec.work_limit / LOOKS : plan->spec.work_limit;
+    const struct msl_watch watch = { tell, telling, limit };
+    msl_free_found(plan);
+    msl_fill_cutting(plan);
+    plan->found = nothing;
+    if (plan->cutting.size_count == 0)
+        return MUSLIN_OK;
+    telling->cost_unit = plan->cost_unit;
+    const muslin_status status = msl_cutplan_search(&plan->cutting, &watch, &plan->allocator, &plan->found);
+    plan->searched = status == MUSLIN_OK;
+    return status;
+}
+
+void msl_free_found(struct muslin_cutplan *plan)
+{
+    if (plan->searched)
+        msl_found_free(&plan->allocator, &plan->found);
+    plan->searched = 0;
+}
+
+void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan)
+{
+    struct telling telling = { NULL, NULL, 1, 0 };
+    const muslin_status status = check->status == MUSLIN_OK ? search(plan, &telling) : MUSLIN_OK;
+    if (status != MUSLIN_OK)
+        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+}
+
+/* ---- what stock suffices for ------------------------------------------------------------------------------------ */
+
+/* Rows in the order in which they get pieces: by priority, then from the highest size down. */
+static uint32_t order_rows(const struct muslin_cutplan *plan, struct msl_rank *rows, struct msl_rank *spare)
+{
+    uint32_t count = 0;
+    for (uint32_t i = 0; i < plan->piece_count; i++)
+        plan->made[i] = 0;
+    for (uint32_t i = 0; i < plan->blank_count; i++) {
+        const uint32_t row = plan->blanks[i].row;
+        const int by_priority = (plan->spec.flags & MUSLIN_CUTPLAN_BY_PRIORITY) != 0;
+        const struct msl_rank rank = { by_priority ? plan->pieces[row].priority : 0, 0, 0, row };
+        if (plan->made[row] == 0)
+            rows[count++] = rank;
+        plan->made[row] = plan->pieces[row].count;
+    }
+    msl_sort(rows, spare, count, NULL, NULL);
+    return count;
+}
+
+/* The first rows are made whole, and `part` of the next one. */
+static void make(const struct muslin_cutplan *plan, const struct msl_rank *rows, uint32_t count, uint32_t whole,
+                 int64_t part)
+{
+    for (uint32_t i = 0; i < count; i++)
+        plan->made[rows[i].row] = i < whole ? plan->pieces[rows[i].row].count : 0;
+    plan->made[rows[whole].row] = part;
+}
+
+static int suffices(struct msl_check *check, struct muslin_cutplan *plan)
+{
+    struct telling telling = { NULL, NULL, 1, 1 };
+    const muslin_status status = check->status == MUSLIN_OK ? search(plan, &telling) : MUSLIN_ERR_NOT_ENOUGH;
+    if (status == MUSLIN_ERR_NO_MEMORY)
+        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    return status == MUSLIN_OK;
+}
+
+/* By halving: the most whole rows, and then the most pieces of the next one, that stock was seen to suffice for. It
+ * does not for all rows. Returns the row that is made in part. */
+static uint32_t make_what_suffices(struct msl_check *check, struct muslin_cutplan *plan, const struct msl_rank *rows,
+                                   uint32_t count)
+{
+    uint32_t whole = 0;
+    for (uint32_t too_many = count; too_many - whole > 1;) {
+        const uint32_t middle = whole + (too_many - whole) / 2;
+        make(plan, rows, count, middle, 0);
+        if (suffices(check, plan))
+            whole = middle;
+        else
+            too_many = middle;
+    }
+    int64_t part = 0;
+    for (int64_t too_many = plan->pieces[rows[whole].row].count; too_many - part > 1;) {
+        const int64_t middle = part + (too_many - part) / 2;
+        make(plan, rows, count, whole, middle);
+        if (suffices(check, plan))
+            part = middle;
+        else
+            too_many = middle;
+    }
+    make(plan, rows, count, whole, part);
+    return rows[whole].row;
+}
+
+/* Leaves out what stock does not suffice for, where that is asked; else the problem says what is missing. */
+static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
+{
+    const uint32_t n = plan->blank_count;
+    struct msl_rank *rows = msl_scratch(check, &plan->allocator, n, sizeof *rows);
+    struct msl_rank *spare = msl_scratch(check, &plan->allocator, n, sizeof *spare);
+    uint32_t row = 0;
+    if (check->status == MUSLIN_OK)
+        row = make_what_suffices(check, plan, rows, order_rows(plan, rows, spare));
+    msl_scratch_free(&plan->allocator, rows, n, sizeof *rows);
+    msl_scratch_free(&plan->allocator, spare, n, sizeof *spare);
+    check->at = row;
+    if (check->status == MUSLIN_OK && (plan->spec.flags & MUSLIN_CUTPLAN_BY_PRIORITY) == 0)
+        msl_fail(check, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_PIECES, plan->pieces[row].count, plan->made[row]);
+    check->at = 0;
+    const muslin_status status = check->status == MUSLIN_OK ? search(plan, telling) : MUSLIN_OK;
+    if (status != MUSLIN_OK)
+        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+}
+
+static void find_plan(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
+{
+    const muslin_status status = search(plan, telling);
+    if (status == MUSLIN_ERR_NOT_ENOUGH)
+        leave_out(check, plan, telling);
+    else if (status != MUSLIN_OK)
+        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+}
+
+/* ---- made ------------------------------------------------------------------------------------------------------- */
+
+void muslin_cutplan_free(struct muslin_cutplan *plan)
+{
+    if (plan == NULL)
+        return;
+    const struct muslin_allocator a = plan->allocator;
+    msl_free_found(plan);
+    msl_free_cutting(plan);
+    msl_free_rows(&a, &plan->strips, sizeof(struct muslin_plan_strip));
+    msl_free_rows(&a, &plan->places, sizeof(struct muslin_plan_place));
+    msl_scratch_free(&a, plan->pieces, plan->piece_count, sizeof plan->pieces[0]);
+    msl_scratch_free(&a, plan->made, plan->piece_count, sizeof plan->made[0]);
+    msl_scratch_free(&a, plan->stock, plan->stock_count, sizeof plan->stock[0]);
+    msl_scratch_free(&a, plan->stock_rows, plan->stock_count, sizeof plan->stock_rows[0]);
+    msl_scratch_free(&a, plan, 1, sizeof *plan);
+}
+
+muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec, const struct muslin_blank_spec *pieces,
+                                    size_t row_size, size_t n, const struct muslin_plan_stock_spec *stock,
+                                    size_t stock_size, size_t stock_n, const struct muslin_allocator *allocator,
+                                    muslin_cutplan_progress progress, void *context, struct muslin_cutplan **out,
+                                    struct muslin_problem *problem)
+{
+    static const struct muslin_cutplan none;
+    struct msl_check check = msl_check_start(problem);
+    struct msl_plan_request request = { .pieces = pieces, .stock = stock, .piece_size = row_size, .piece_count = n,
+                                        .stock_size = stock_size, .stock_count = stock_n };
+    struct telling telling = { progress, context, 1, 0 };
+    msl_read_request(&check, &request, spec);
+    msl_want_allocator(&check, allocator);
+    msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    struct muslin_cutplan *plan = msl_scratch(&check, allocator, 1, sizeof *plan);
+    if (plan == NULL)
+        return check.status;
+    *plan = none;
+    plan->allocator = *allocator;
+    msl_keep_request(&check, plan, &request);
+    if (check.status == MUSLIN_OK)
+        msl_lay_out(&check, plan);
+    if (check.status == MUSLIN_OK)
+        find_plan(&check, plan, &telling);
+    if (check.status == MUSLIN_OK)
+        msl_lay_strips(&check, plan);
+    if (check.status == MUSLIN_OK)
+        msl_add_up(&check, plan);
+    if (check.status == MUSLIN_OK)
+        *out = plan;
+    else
+        muslin_cutplan_free(plan);
+    return check.status;
+}
+
+/* ---- totals ----------------------------------------------------------------------------------------------------- */
+
+void msl_want_plan(struct msl_check *check, const struct muslin_cutplan *plan)
+{
+    msl_want_pointer(check, MUSLIN_ARG_CUTPLAN, plan);
+}
+
+muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_plan_totals *out,
+                                    struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    msl_want_plan(&check, plan);
+    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    if (check.status == MUSLIN_OK)
+        msl_write_struct(out, &plan->totals, (uint32_t)sizeof *out);
+    return check.status;
+}

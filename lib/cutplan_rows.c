@@ -1,0 +1,185 @@
+/* cutplan_rows.c - what a cutting plan says row by row: strips, places, what is left over, pieces, stock.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "cutplan_plan.h"
+
+muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct muslin_plan_strip *rows, size_t row_size,
+                                    size_t capacity, size_t *count, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    const uint32_t known = (uint32_t)sizeof *rows;
+    msl_want_plan(&check, plan);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    const size_t needed = (size_t)plan->strips.used;
+    if (msl_rows_wanted(&check, rows, row_size, known, capacity, count, needed))
+        for (size_t i = 0; i < needed; i++)
+            msl_write_row(rows, row_size, i, msl_strip_of(plan, i), known);
+    return check.status;
+}
+
+muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_plan_place *rows, size_t row_size,
+                                    size_t capacity, size_t *count, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    const uint32_t known = (uint32_t)sizeof *rows;
+    msl_want_plan(&check, plan);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    const size_t needed = (size_t)plan->places.used;
+    if (msl_rows_wanted(&check, rows, row_size, known, capacity, count, needed))
+        for (size_t i = 0; i < needed; i++)
+            msl_write_row(rows, row_size, i, msl_place_of(plan, i), known);
+    return check.status;
+}
+
+/* ---- left over -------------------------------------------------------------------------------------------------- */
+
+/* Taken off at the right end of a strip; nothing where that is the fold. */
+static int64_t loss_at_right(const struct muslin_cutplan *plan)
+{
+    const int64_t loss = plan->spec.end_loss - plan->spec.end_loss / 2;
+    return plan->layers == 2 ? 0 : loss;
+}
+
+static struct muslin_plan_left_over end_of(const struct muslin_cutplan *plan, uint64_t row)
+{
+    const struct muslin_plan_strip *strip = msl_strip_of(plan, row);
+    const int64_t x = msl_begin_of(plan, strip) + strip->used;
+    const struct muslin_plan_left_over end = { (uint32_t)sizeof end, 0, (int64_t)row, msl_times_of(plan, strip), x, 0,
+                                               strip->width - x - loss_at_right(plan), strip->height };
+    return end;
+}
+
+/* Above the last strip within a panel, beside its slit pieces; of stock right across. */
+static struct muslin_plan_left_over rest_of(const struct muslin_cutplan *plan, uint64_t row)
+{
+    const struct muslin_plan_strip *holder = msl_strip_of(plan, row);
+    const int is_panel = holder->kind == MUSLIN_PLAN_PANEL;
+    struct muslin_plan_left_over rest = { (uint32_t)sizeof rest, 0, (int64_t)row, holder->times, 0, 0, 0, 0 };
+    for (uint64_t i = row + 1; i < plan->strips.used; i++) {
+        const struct muslin_plan_strip *strip = msl_strip_of(plan, i);
+        if (strip->holder != (int64_t)row)
+            break;
+        if (strip->kind == MUSLIN_PLAN_SLIT)
+            rest.x = strip->width;
+        else
+            rest.y += strip->times * strip->height;
+    }
+    rest.width = holder->width - rest.x - (is_panel ? loss_at_right(plan) : 0);
+    rest.height = holder->height - rest.y;
+    return rest;
+}
+
+/* What is left of the cloth at a row, in one layer at the fold twice as wide. Nothing of slit pieces, which are the
+ * edge of their panel. Returns whether it is large enough. */
+static int is_left_over(const struct muslin_cutplan *plan, uint64_t row, int64_t least_side,
+                        struct muslin_plan_left_over *left)
+{
+    const int32_t kind = msl_strip_of(plan, row)->kind;
+    const int64_t least = least_side == 0 ? 1 : least_side;
+    if (kind == MUSLIN_PLAN_SLIT)
+        return 0;
+    *left = kind == MUSLIN_PLAN_PANEL || kind == MUSLIN_PLAN_STOCK ? rest_of(plan, row) : end_of(plan, row);
+    left->width *= plan->layers;
+    return left->width >= least && left->height >= least;
+}
+
+static void write_left_over(struct msl_check *check, const struct muslin_cutplan *plan, int64_t least_side,
+                            struct muslin_plan_left_over *rows, size_t row_size, size_t count)
+{
+    struct msl_rank *ranks = msl_scratch(check, &plan->allocator, count, sizeof *ranks);
+    struct msl_rank *spare = msl_scratch(check, &plan->allocator, count, sizeof *spare);
+    struct muslin_plan_left_over left;
+    uint32_t found = 0;
+    for (uint64_t i = 0; check->status == MUSLIN_OK && i < plan->strips.used; i++)
+        if (is_left_over(plan, i, least_side, &left)) {
+            const struct msl_rank rank = { -left.width * left.height, 0, 0, (uint32_t)i };
+            ranks[found++] = rank;
+        }
+    if (check->status == MUSLIN_OK)
+        msl_sort(ranks, spare, found, NULL, NULL);
+    for (uint32_t i = 0; i < found; i++) {
+        is_left_over(plan, ranks[i].row, least_side, &left);
+        msl_write_row(rows, row_size, i, &left, (uint32_t)sizeof left);
+    }
+    msl_scratch_free(&plan->allocator, ranks, count, sizeof *ranks);
+    msl_scratch_free(&plan->allocator, spare, count, sizeof *spare);
+}
+
+muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin_len least_side,
+                                       struct muslin_plan_left_over *rows, size_t row_size, size_t capacity,
+                                       size_t *count, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct muslin_plan_left_over left;
+    size_t needed = 0;
+    msl_want_plan(&check, plan);
+    msl_want_size(&check, MUSLIN_ARG_LEAST_SIDE, least_side);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    for (uint64_t i = 0; i < plan->strips.used; i++)
+        needed += (size_t)is_left_over(plan, i, least_side, &left);
+    if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
+        write_left_over(&check, plan, least_side, rows, row_size, needed);
+    return check.status;
+}
+
+/* ---- what of the request ---------------------------------------------------------------------------------------- */
+
+/* Pieces cut for each row, and strips of JOINED ones, counted into the rows' `cut`. */
+static int64_t cut_for(const struct muslin_cutplan *plan, int64_t piece)
+{
+    int64_t cut = 0;
+    for (uint64_t i = 0; i < plan->places.used; i++) {
+        const struct muslin_plan_place *place = msl_place_of(plan, i);
+        if (place->piece == piece)
+            cut += msl_pieces_in(plan, place) * msl_times_of(plan, msl_strip_of(plan, (uint64_t)place->strip));
+    }
+    return cut;
+}
+
+muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_plan_piece *rows, size_t row_size,
+                                    size_t capacity, size_t *count, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    msl_want_plan(&check, plan);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, plan->piece_count))
+        return check.status;
+    for (uint32_t i = 0; i < plan->piece_count; i++) {
+        const struct muslin_blank_spec *piece = &plan->pieces[i];
+        const struct muslin_plan_piece row = { (uint32_t)sizeof row, 0, piece->label, plan->made[i],
+                                               piece->count - plan->made[i], cut_for(plan, i) };
+        msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
+    }
+    return check.status;
+}
+
+static int64_t used_of(const struct muslin_cutplan *plan, int64_t stock)
+{
+    int64_t used = 0;
+    for (uint64_t i = 0; i < plan->strips.used; i++)
+        if (msl_strip_of(plan, i)->stock == stock)
+            used += msl_strip_of(plan, i)->times;
+    return used;
+}
+
+muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct muslin_plan_stock *rows, size_t row_size,
+                                   size_t capacity, size_t *count, struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    msl_want_plan(&check, plan);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, plan->stock_count))
+        return check.status;
+    for (uint32_t i = 0; i < plan->stock_count; i++) {
+        const int64_t used = used_of(plan, i);
+        const struct muslin_plan_stock row = { (uint32_t)sizeof row, 0, plan->stock[i].label, used,
+                                               used * plan->stock[i].cost };
+        msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
+    }
+    return check.status;
+}

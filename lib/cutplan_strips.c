@@ -1,0 +1,389 @@
+/* cutplan_strips.c - what was found, laid out as strips with places, and what they add up to.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * The search knows sizes, the caller rows of the request: pieces of a size go to its rows one after the other, and what
+ * is cut alike again and again is one strip with a number of times as long as it is for the same rows. */
+#include "cutplan_plan.h"
+
+#include "wide.h"
+
+/* How far the layout has come. */
+struct laying {
+    struct msl_check *check;
+    struct muslin_cutplan *plan;
+    int64_t *done;   /* blanks laid, of each size */
+    int64_t *uses;   /* blanks in one thing, of each size */
+    uint32_t *at;    /* the blank whose row gets the next one, of each size */
+    int64_t y;       /* where the next thing begins: in the bolt, or in its holder */
+    int64_t x;       /* where strips of this holder begin, and how wide they are */
+    int64_t width;
+    int64_t begin;   /* and where pieces begin in them */
+    int64_t holder;
+};
+
+static struct muslin_plan_strip *strip_at(const struct muslin_cutplan *plan, uint64_t row)
+{
+    return (struct muslin_plan_strip *)plan->strips.rows + row;
+}
+
+static struct muslin_plan_place *place_at(const struct muslin_cutplan *plan, uint64_t row)
+{
+    return (struct muslin_plan_place *)plan->places.rows + row;
+}
+
+static const struct msl_blank *blank_of(const struct laying *laying, int32_t size)
+{
+    return &laying->plan->blanks[laying->at[size]];
+}
+
+/* Pieces that one blank gives. */
+static int64_t layers_of(const struct muslin_cutplan *plan, const struct msl_blank *blank)
+{
+    return blank->folded ? 1 : plan->layers;
+}
+
+/* Blanks that the row in turn still gets; 0 where all rows have theirs. A blank of two layers goes to the row of its
+ * first piece. */
+static int64_t left_of(const struct laying *laying, int32_t size)
+{
+    const struct msl_cut_size *rows = &laying->plan->sizes[size];
+    const int64_t layers = layers_of(laying->plan, blank_of(laying, size));
+    const int64_t pieces = laying->done[size] * layers;
+    while (laying->at[size] + 1 < rows->first + rows->count && blank_of(laying, size)->end <= pieces)
+        laying->at[size]++;
+    const int64_t end = blank_of(laying, size)->end;
+    return end <= pieces ? 0 : msl_divided_up(end - pieces, layers);
+}
+
+/* ---- how pieces lie --------------------------------------------------------------------------------------------- */
+
+struct lying {
+    int64_t taken;
+    int64_t height;
+    int32_t turned;
+};
+
+static struct lying lying_of(const struct msl_size *size, int32_t turned)
+{
+    const struct lying lying = { turned ? size->turned_across : size->across,
+                                 turned ? size->turned_along : size->along, turned };
+    return lying;
+}
+
+/* The way in which a piece is just as wide as the stack that it is in; of what may turn, one at most. */
+static struct lying lying_in_stack(const struct msl_size *size, int64_t taken)
+{
+    return lying_of(size, size->across != taken);
+}
+
+/* Whether the stack that begins with this group stands when that lies so. What must be level is just as high. */
+static int is_stack(const struct muslin_cutplan *plan, const struct msl_laid *laid, int32_t count, int64_t room,
+                    struct lying first)
+{
+    int64_t height = first.height;
+    int stands = first.taken > 0 && (first.height == room || !plan->cutting.sizes[laid->size].level);
+    for (int32_t i = 1; i < count && laid[i].above; i++) {
+        const struct lying lying = lying_in_stack(&plan->cutting.sizes[laid[i].size], first.taken);
+        stands &= lying.taken == first.taken;
+        height += lying.height;
+    }
+    return stands && height <= room;
+}
+
+/* How the group lies that is first of a stack, or by itself: in its narrower way that leaves room for what is above. */
+static struct lying lying_at_bottom(const struct muslin_cutplan *plan, const struct msl_laid *laid, int32_t count,
+                                    int64_t room)
+{
+    const struct msl_size *size = &plan->cutting.sizes[laid->size];
+    const struct lying listed = lying_of(size, 0);
+    const struct lying turned = lying_of(size, 1);
+    if (!is_stack(plan, laid, count, room, turned))
+        return listed;
+    if (!is_stack(plan, laid, count, room, listed))
+        return turned;
+    return turned.taken < listed.taken ? turned : listed;
+}
+
+/* ---- places ----------------------------------------------------------------------------------------------------- */
+
+/* Where the next group lies in its strip. */
+struct corner {
+    int64_t x;      /* of the group, or of the stack that it is in */
+    int64_t y;
+    int64_t behind; /* where the next one beside it begins */
+    int64_t height; /* of the strip; of slit pieces of the panel */
+};
+
+static void put_place(const struct laying *laying, const struct corner *corner, int64_t x, int32_t size, int64_t count,
+                      struct lying lying)
+{
+    struct muslin_cutplan *plan = laying->plan;
+    const struct msl_blank *blank = blank_of(laying, size);
+    struct muslin_plan_place *place =
+        msl_add_row(laying->check, &plan->allocator, &plan->places, sizeof(struct muslin_plan_place));
+    if (place == NULL)
+        return;
+    const int64_t high = lying.turned ? blank->width : blank->along;
+    const struct muslin_plan_place row = { .size = (uint32_t)sizeof row, .piece = blank->row,
+                                           .strip = (int64_t)plan->strips.used - 1, .count = count, .x = x,
+                                           .y = corner->y, .width = lying.turned ? blank->along : blank->width,
+                                           .height = high, .pitch = lying.taken * plan->unit,
+                                           .turned = lying.turned ^ blank->swapped,
+                                           .trimmed = corner->y + high < corner->height };
+    *place = row;
+}
+
+/* A group of equal pieces, given to the rows in turn; what nobody wants is left away. */
+static void put_group(const struct laying *laying, struct corner *corner, const struct msl_laid *laid,
+                      struct lying lying)
+{
+    const int64_t taken = lying.taken * laying->plan->unit;
+    const int64_t run_in = laying->plan->cutting.sizes[laid->size].run_in * laying->plan->unit;
+    int64_t x = corner->x;
+    for (int64_t rest = laid->count; rest > 0;) {
+        const int64_t left = left_of(laying, laid->size);
+        if (left == 0)
+            break;
+        const int64_t count = left < rest ? left : rest;
+        put_place(laying, corner, x, laid->size, count, lying);
+        laying->done[laid->size] += count;
+        x += count * taken;
+        rest -= count;
+    }
+    if (x > corner->x && x + run_in > corner->behind)
+        corner->behind = x + run_in;
+    corner->y += lying.height * laying->plan->unit;
+}
+
+/* The pieces of a strip, from the left. Returns how much of it they take. */
+static int64_t put_pieces(const struct laying *laying, const struct msl_strip *strip, int64_t height)
+{
+    const struct muslin_cutplan *plan = laying->plan;
+    const struct msl_laid *laid = plan->found.plan.laid + strip->first;
+    struct corner corner = { laying->begin, 0, laying->begin, height };
+    struct lying bottom = { 0, 0, 0 };
+    for (int32_t i = 0; i < strip->count; i++) {
+        if (laid[i].above) {
+            put_group(laying, &corner, &laid[i], lying_in_stack(&plan->cutting.sizes[laid[i].size], bottom.taken));
+            continue;
+        }
+        bottom = lying_at_bottom(plan, &laid[i], strip->count - i, height / plan->unit);
+        corner.x = corner.behind;
+        corner.y = 0;
+        put_group(laying, &corner, &laid[i], bottom);
+    }
+    return corner.behind - laying->begin;
+}
+
+/* ---- strips ----------------------------------------------------------------------------------------------------- */
+
+static struct muslin_plan_strip *add_strip(const struct laying *laying, int32_t kind)
+{
+    struct muslin_cutplan *plan = laying->plan;
+    struct muslin_plan_strip *strip =
+        msl_add_row(laying->check, &plan->allocator, &plan->strips, sizeof(struct muslin_plan_strip));
+    if (strip == NULL)
+        return NULL;
+    const struct muslin_plan_strip row = { .size = (uint32_t)sizeof row, .times = 1, .holder = laying->holder,
+                                           .stock = -1, .first_place = (int64_t)plan->places.used, .x = laying->x,
+                                           .y = laying->y, .width = laying->width, .kind = kind };
+    *strip = row;
+    return strip;
+}
+
+/* A strip with its pieces; the next one begins above it. */
+static void put_strip(struct laying *laying, const struct msl_strip *found, int32_t kind, int64_t height)
+{
+    struct muslin_plan_strip *strip = add_strip(laying, kind);
+    if (strip == NULL)
+        return;
+    strip->height = height;
+    strip->used = put_pieces(laying, found, height);
+    strip->places = (int64_t)laying->plan->places.used - strip->first_place;
+    laying->y += height;
+}
+
+static int is_same_place(const struct muslin_plan_place *a, const struct muslin_plan_place *b)
+{
+    return a->piece == b->piece && a->count == b->count && a->x == b->x && a->y == b->y && a->turned == b->turned;
+}
+
+/* Of two strips within that hold the same, one behind the other, one is kept with its times. */
+static void merge_last(struct muslin_cutplan *plan)
+{
+    struct muslin_plan_strip *last = strip_at(plan, plan->strips.used - 1);
+    struct muslin_plan_strip *before = last - 1;
+    int same = before->kind == MUSLIN_PLAN_WITHIN && before->height == last->height && before->places == last->places;
+    for (int64_t i = 0; same && i < last->places; i++)
+        same = is_same_place(place_at(plan, (uint64_t)(before->first_place + i)),
+                             place_at(plan, (uint64_t)(last->first_place + i)));
+    if (!same)
+        return;
+    before->times++;
+    plan->strips.used--;
+    plan->places.used -= (uint64_t)last->places;
+}
+
+/* ---- things ----------------------------------------------------------------------------------------------------- */
+
+/* Slit pieces lie at the panel's left edge, the rest beside them; the loss at that edge is taken off once. */
+static void put_slit(struct laying *laying, const struct msl_strip *found, int64_t length)
+{
+    put_strip(laying, found, MUSLIN_PLAN_SLIT, length);
+    if (laying->check->status != MUSLIN_OK)
+        return;
+    struct muslin_plan_strip *slit = strip_at(laying->plan, laying->plan->strips.used - 1);
+    slit->width = laying->begin + slit->used;
+    laying->x = slit->width;
+    laying->width -= slit->width;
+    laying->begin = 0;
+    laying->y = 0;
+}
+
+/* What a panel or a piece of stock holds. */
+static void put_within(struct laying *laying, const struct msl_pattern *pattern, int64_t length)
+{
+    const struct muslin_cutplan *plan = laying->plan;
+    const struct msl_strip *strips = plan->found.plan.strips + pattern->first;
+    for (int32_t i = 0; laying->check->status == MUSLIN_OK && i < pattern->count; i++) {
+        if (strips[i].height == 0) {
+            put_slit(laying, &strips[i], length);
+            continue;
+        }
+        put_strip(laying, &strips[i], MUSLIN_PLAN_WITHIN, strips[i].height * plan->unit);
+        if (laying->check->status == MUSLIN_OK)
+            merge_last(laying->plan);
+    }
+}
+
+static void put_sheet(struct laying *laying, const struct msl_pattern *pattern, const struct msl_way *way)
+{
+    struct muslin_cutplan *plan = laying->plan;
+    const uint64_t row = plan->strips.used;
+    const int64_t y = laying->y;
+    int64_t height = way->along * plan->unit;
+    if (!way->panel) {
+        const struct muslin_plan_stock_spec *stock = &plan->stock[plan->stock_rows[way->stock]];
+        const int64_t length = stock->length - plan->spec.straightening;
+        laying->width = way->turned ? length : stock->width;
+        height = way->turned ? stock->width : length;
+    }
+    struct muslin_plan_strip *holder = add_strip(laying, way->panel ? MUSLIN_PLAN_PANEL : MUSLIN_PLAN_STOCK);
+    if (holder == NULL)
+        return;
+    holder->height = height;
+    holder->stock = way->panel ? -1 : (int64_t)plan->stock_rows[way->stock];
+    holder->turned = way->turned;
+    laying->holder = (int64_t)row;
+    laying->y = 0;
+    put_within(laying, pattern, height);
+    laying->y = y + (way->panel ? height : 0);
+}
+
+/* Every thing begins at the left edge of the bolt, or of its own piece of stock. */
+static void put_thing(struct laying *laying, const struct msl_pattern *pattern, int64_t times)
+{
+    const struct muslin_cutplan *plan = laying->plan;
+    const struct msl_way *way = &plan->cutting.ways[pattern->way];
+    const uint64_t row = plan->strips.used;
+    const int64_t y = laying->y;
+    laying->x = 0;
+    laying->width = plan->layer;
+    laying->begin = plan->spec.end_loss / 2;
+    laying->holder = -1;
+    if (way->sheet)
+        put_sheet(laying, pattern, way);
+    else
+        put_strip(laying, plan->found.plan.strips + pattern->first, MUSLIN_PLAN_STRIP, way->along * plan->unit);
+    if (laying->check->status != MUSLIN_OK)
+        return;
+    strip_at(plan, row)->times = times;
+    laying->y = y + (laying->y - y) * times;
+}
+
+/* ---- how often alike -------------------------------------------------------------------------------------------- */
+
+/* Goes through all that a pattern holds: adds it to `uses`, or (times 1 or more) counts it as done for the other times
+ * and clears `uses`. */
+static void count_uses(const struct laying *laying, const struct msl_pattern *pattern, int64_t times)
+{
+    const struct msl_pool *pool = &laying->plan->found.plan;
+    for (int32_t s = pattern->first; s < pattern->first + pattern->count; s++)
+        for (int32_t i = pool->strips[s].first; i < pool->strips[s].first + pool->strips[s].count; i++) {
+            const int32_t size = pool->laid[i].size;
+            if (times == 0) {
+                laying->uses[size] += pool->laid[i].count;
+            } else {
+                laying->done[size] += laying->uses[size] * (times - 1);
+                laying->uses[size] = 0;
+            }
+        }
+}
+
+/* For so many times, one at least, every size of the pattern goes to the row that it goes to first. */
+static int64_t times_alike(const struct laying *laying, const struct msl_pattern *pattern, int64_t most)
+{
+    const struct msl_pool *pool = &laying->plan->found.plan;
+    int64_t alike = most;
+    for (int32_t s = pattern->first; s < pattern->first + pattern->count; s++)
+        for (int32_t i = pool->strips[s].first; i < pool->strips[s].first + pool->strips[s].count; i++) {
+            const int32_t size = pool->laid[i].size;
+            const int64_t left = left_of(laying, size);
+            const int64_t times = left == 0 ? most : left / laying->uses[size];
+            alike = times < alike ? times : alike;
+        }
+    return alike == 0 ? 1 : alike;
+}
+
+static void put_pattern(struct laying *laying, const struct msl_pattern *pattern)
+{
+    for (int64_t left = pattern->times; left > 0 && laying->check->status == MUSLIN_OK;) {
+        count_uses(laying, pattern, 0);
+        const int64_t times = times_alike(laying, pattern, left);
+        put_thing(laying, pattern, times);
+        count_uses(laying, pattern, times);
+        left -= times;
+    }
+}
+
+/* Panels are cut first, then strips, each from the highest down; stock from the dearest. */
+static void put_patterns(struct laying *laying, struct msl_rank *ranks, struct msl_rank *spare)
+{
+    const struct msl_cutting *cutting = &laying->plan->cutting;
+    const struct msl_pool *pool = &laying->plan->found.plan;
+    for (int32_t i = 0; i < pool->pattern_count; i++) {
+        const struct msl_rank rank = { pool->patterns[i].way, 0, !cutting->ways[pool->patterns[i].way].sheet,
+                                       (uint32_t)i };
+        ranks[i] = rank;
+    }
+    msl_sort(ranks, spare, (uint64_t)pool->pattern_count, NULL, NULL);
+    for (int32_t i = 0; i < pool->pattern_count; i++)
+        put_pattern(laying, &pool->patterns[ranks[i].row]);
+}
+
+void msl_lay_strips(struct msl_check *check, struct muslin_cutplan *plan)
+{
+    const struct muslin_allocator *a = &plan->allocator;
+    const uint64_t sizes = (uint64_t)plan->cutting.size_count;
+    const uint64_t patterns = (uint64_t)plan->found.plan.pattern_count;
+    struct laying laying = { .check = check, .plan = plan };
+    laying.done = msl_scratch(check, a, sizes, sizeof laying.done[0]);
+    laying.uses = msl_scratch(check, a, sizes, sizeof laying.uses[0]);
+    laying.at = msl_scratch(check, a, sizes, sizeof laying.at[0]);
+    struct msl_rank *ranks = msl_scratch(check, a, patterns, sizeof *ranks);
+    struct msl_rank *spare = msl_scratch(check, a, patterns, sizeof *spare);
+    if (check->status == MUSLIN_OK) {
+        for (uint64_t i = 0; i < sizes; i++) {
+            laying.done[i] = 0;
+            laying.uses[i] = 0;
+            laying.at[i] = plan->sizes[i].first;
+        }
+        put_patterns(&laying, ranks, spare);
+    }
+    msl_scratch_free(a, laying.done, sizes, sizeof laying.done[0]);
+    msl_scratch_free(a, laying.uses, sizes, sizeof laying.uses[0]);
+    msl_scratch_free(a, laying.at, sizes, sizeof laying.at[0]);
+    msl_scratch_free(a, ranks, patterns, sizeof *ranks);
+    msl_scratch_free(a, spare, patterns, sizeof *spare);
+}

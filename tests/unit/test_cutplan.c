@@ -1,0 +1,576 @@
+/* test_cutplan.c - cutting plans of every kind of piece and cloth; figures worked by hand.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_cutplan_made.h"
+
+static struct planned p;
+static struct planned q;
+
+static struct muslin_blank_spec *want_square(int64_t count, muslin_len side)
+{
+    return want(&p, count, side, side);
+}
+
+/* 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2. */
+static void want_three_squares(void)
+{
+    start(&p, WHOLE_IN(40));
+    want_square(32, IN(5, 1, 2));
+    want_square(16, WHOLE_IN(6));
+    want_square(8, IN(9, 1, 2));
+}
+
+START_TEST(one_size_has_as_many_strips_as_it_needs)
+{
+    /* 40 squares of 5 in from 42 in: eight a strip, five strips, 2 in left of each. */
+    size_t count = 0;
+    struct muslin_plan_left_over left;
+    muslin_len narrowest = 0;
+    start(&p, WHOLE_IN(42));
+    want_square(40, WHOLE_IN(5));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cloth_length, WHOLE_IN(25));
+    ck_assert_int_eq(p.totals.own_strips_length, WHOLE_IN(25));
+    ck_assert_int_eq(p.totals.area_bound, (25 * 40 * 8128 + 41) / 42);
+    ck_assert_int_eq(p.totals.pieces, 40);
+    ck_assert_int_eq(p.totals.strips, 5);
+    ck_assert_int_eq(p.totals.heights, 1);
+    ck_assert_int_eq(p.totals.cuts, 5 + 40);
+    ck_assert_int_eq(p.totals.waste, 2 * 2 * 25 * INT64_C(8128) * 8128);
+    left.size = (uint32_t)sizeof left;
+    ck_ok(muslin_cutplan_left_over(p.plan, 0, &left, sizeof left, 1, &count, NULL));
+    ck_assert_uint_eq(count, 1);
+    ck_assert_int_eq(left.strip, 0);
+    ck_assert_int_eq(left.count, 5);
+    ck_assert_int_eq(left.x, WHOLE_IN(40));
+    ck_assert_int_eq(left.width, WHOLE_IN(2));
+    ck_assert_int_eq(left.height, WHOLE_IN(5));
+    ck_ok(muslin_cutplan_left_over(p.plan, WHOLE_IN(2) + 1, &left, sizeof left, 1, &count, NULL));
+    ck_assert_uint_eq(count, 0);
+    /* Example: usable_width less the end of the fullest strip. */
+    ck_ok(muslin_cutplan_narrowest(p.plan, &narrowest, NULL));
+    ck_assert_int_eq(narrowest, p.spec.usable_width - left.width);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(an_edge_that_is_there_is_not_cut)
+{
+    /* Eight squares fill 40 in: seven cuts, and one across. With 1/2 in off the ends only seven fit: the left end is
+     * squared, and each right edge is cut. */
+    start(&p, WHOLE_IN(40));
+    want_square(8, WHOLE_IN(5));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cuts, 1 + 7);
+    muslin_cutplan_free(p.plan);
+    p.spec.end_loss = IN(0, 1, 2);
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.strips, 2);
+    ck_assert_int_eq(p.places[0].x, IN(0, 1, 4));
+    ck_assert_int_eq(p.totals.cuts, 2 + 2 + 8);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(nothing_wanted_is_a_plan_of_nothing)
+{
+    size_t count = 7;
+    muslin_len narrowest = 7;
+    struct muslin_plan_width width = { .size = (uint32_t)sizeof width };
+    start(&p, WHOLE_IN(40));
+    p.spec.straightening = WHOLE_IN(1);
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.proven, 1);
+    ck_assert_int_eq(p.totals.cloth_length, 0);
+    muslin_cutplan_free(p.plan);
+    want_square(0, WHOLE_IN(50)); /* none is never too large */
+    make_plan(&p);
+    ck_assert_uint_eq(p.strip_count, 0);
+    ck_assert_int_eq(p.totals.cost, 0);
+    ck_ok(muslin_cutplan_sizes(p.plan, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 0);
+    ck_ok(muslin_cutplan_narrowest(p.plan, &narrowest, NULL));
+    ck_assert_int_eq(narrowest, 0);
+    ck_ok(muslin_cutplan_widths(p.plan, 1, 1, 1, &width, sizeof width, 1, &count, NULL));
+    ck_assert_int_eq(width.cloth_length, 0);
+    muslin_cutplan_free(p.plan);
+    /* Example: muslin_cutplan_free(plan). */
+    muslin_cutplan_free(NULL);
+}
+END_TEST
+
+START_TEST(spare_pieces_belong_to_sizes_not_rows)
+{
+    start(&p, WHOLE_IN(42));
+    p.spec.spare = 2;
+    want_square(3, WHOLE_IN(5));
+    want_square(4, WHOLE_IN(5));
+    want_square(0, WHOLE_IN(6));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 9);
+    ck_assert_int_eq(p.made[0].cut, 3);
+    ck_assert_int_eq(p.made[1].cut, 6);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(the_squaring_share_is_taken_by_each_piece)
+{
+    /* 1/2 in every 4 cuts: 1/8 in each; 39 in hold seven of 5 1/8 in and not eight. */
+    start(&p, WHOLE_IN(40));
+    p.spec.squaring_loss = IN(0, 1, 2);
+    p.spec.squaring_every = 4;
+    want_square(8, WHOLE_IN(5));
+    make_plan(&p);
+    ck_assert_int_eq(p.places[0].pitch, IN(5, 1, 8));
+    ck_assert_int_eq(p.places[0].width, WHOLE_IN(5));
+    ck_assert_int_eq(p.totals.strips, 2);
+    muslin_cutplan_free(p.plan);
+    p.spec.squaring_every = 3; /* 1354 2/3 ticks, up */
+    make_plan(&p);
+    ck_assert_int_eq(p.places[0].pitch, WHOLE_IN(5) + 1355);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(joined_pieces_are_whole_strips_and_one_shorter)
+{
+    /* Binding of 250 in at 40 in, joins straight with 1/2 in: 6 strips give 237 1/2, the seventh is 13 in long. */
+    struct muslin_plan_size sizes[3];
+    size_t count = 0;
+    start(&p, WHOLE_IN(40));
+    want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(250), IN(2, 1, 2))->join_loss = IN(0, 1, 2);
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 7);
+    ck_assert_int_eq(p.totals.cloth_length, 7 * IN(2, 1, 2));
+    ck_ok(muslin_cutplan_sizes(p.plan, sizes, sizeof sizes[0], 3, &count, NULL));
+    ck_assert_uint_eq(count, 2);
+    ck_assert_int_eq(sizes[0].taken, WHOLE_IN(40));
+    ck_assert_int_eq(sizes[0].count, 6);
+    ck_assert_int_eq(sizes[1].taken, WHOLE_IN(13));
+    ck_assert_int_eq(sizes[1].count, 1);
+    ck_assert_int_eq(p.totals.cuts, 7 + 1); /* across, and one of the two ends of the short one is there */
+    muslin_cutplan_free(p.plan);
+    p.pieces[0].cut_width = WHOLE_IN(40); /* one strip, nothing to join */
+    p.spec.spare = 3;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 1);
+    muslin_cutplan_free(p.plan);
+    p.pieces[0].cut_width = WHOLE_IN(119); /* 40, 40 less a join, 40 less a join */
+    p.pieces[0].count = 4;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 12);
+    ck_assert_int_eq(p.totals.strips, 12);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(sloped_pieces_lie_one_beside_the_other_from_a_level_strip)
+{
+    /* 60 degree triangles, base 6 in: each takes 3 in, the first 6: 36 in of 40 hold eleven. */
+    start(&p, WHOLE_IN(36));
+    want_kind(&p, MUSLIN_BLANK_SLOPED, 22, WHOLE_IN(3), WHOLE_IN(5))->run_in = WHOLE_IN(3);
+    want_square(3, WHOLE_IN(4));
+    want_square(1, WHOLE_IN(7));
+    make_plan(&p);
+    int64_t strips = 0;
+    for (size_t i = 0; i < p.place_count; i++)
+        if (p.places[i].piece == 0) {
+            ck_assert_int_eq(p.strips[p.places[i].strip].height, WHOLE_IN(5));
+            ck_assert_int_eq(p.places[i].width, WHOLE_IN(6));
+            ck_assert_int_eq(p.places[i].pitch, WHOLE_IN(3));
+            strips += p.strips[p.places[i].strip].times;
+        }
+    ck_assert_int_eq(strips, 2);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(sloped_pieces_cut_one_more_edge)
+{
+    start(&p, WHOLE_IN(36));
+    want_kind(&p, MUSLIN_BLANK_SLOPED, 10, WHOLE_IN(3), WHOLE_IN(5))->run_in = WHOLE_IN(3);
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cuts, 1 + 1 + 10);
+    ck_assert_int_eq(p.totals.waste, 2 * (36 - 30) * 5 * INT64_C(8128) * 8128);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(borders_are_slit_from_a_panel)
+{
+    /* Four borders 4 x 60 in, and 6 in squares: beside 16 in there is room for four in each of ten strips. */
+    size_t count = 0;
+    struct muslin_plan_way ways[4];
+    start(&p, WHOLE_IN(40));
+    p.spec.end_loss = WHOLE_IN(0);
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 4, WHOLE_IN(4), WHOLE_IN(60));
+    want_square(40, WHOLE_IN(6));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cloth_length, WHOLE_IN(60));
+    ck_assert_int_eq(p.totals.panels, 1);
+    ck_assert_int_eq(p.totals.strips, 11);
+    ck_assert_int_eq(p.strips[0].kind, MUSLIN_PLAN_PANEL);
+    ck_assert_int_eq(p.strips[1].kind, MUSLIN_PLAN_SLIT);
+    ck_assert_int_eq(p.strips[2].kind, MUSLIN_PLAN_WITHIN);
+    ck_assert_int_eq(p.strips[2].times, 10);
+    ck_assert_int_eq(p.strips[2].x, WHOLE_IN(16));
+    /* across; four slits; nine strips, the last one's edge is the panel's; of each four squares one ends at the edge */
+    ck_assert_int_eq(p.totals.cuts, 1 + 4 + 9 + 10 * 3);
+    ck_ok(muslin_cutplan_ways(p.plan, ways, sizeof ways[0], 4, &count, NULL));
+    ck_assert_uint_eq(count, 2);
+    ck_assert_int_eq(ways[0].kind, MUSLIN_PLAN_PANEL);
+    ck_assert_int_eq(ways[0].cost, WHOLE_IN(60));
+    ck_assert_int_eq(ways[1].kind, MUSLIN_PLAN_STRIP);
+    muslin_cutplan_free(p.plan);
+    p.spec.flags = MUSLIN_CUTPLAN_NO_PANELS;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.panels, 0);
+    ck_assert_int_ge(p.totals.cloth_length, WHOLE_IN(60));
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(a_panel_has_a_rest_beside_its_borders_and_above_its_strips)
+{
+    struct muslin_plan_left_over left[4];
+    size_t count = 0;
+    muslin_len narrowest = 0;
+    start(&p, WHOLE_IN(41));
+    p.spec.end_loss = WHOLE_IN(1);
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 1, WHOLE_IN(4), WHOLE_IN(60));
+    want_square(12, WHOLE_IN(6));
+    make_plan(&p);
+    /* Six squares in each strip, 36 in beside 4 1/2 of which 1/2 in is squared off: two strips, 48 in are left. */
+    ck_assert_int_eq(p.totals.cloth_length, WHOLE_IN(60));
+    ck_assert_int_eq(p.strips[1].width, IN(4, 1, 2));
+    ck_assert_int_eq(p.strips[2].x, IN(4, 1, 2));
+    ck_assert_int_eq(p.strips[2].width, IN(36, 1, 2));
+    ck_assert_int_eq(p.places[1].x, 0);
+    ck_ok(muslin_cutplan_left_over(p.plan, 0, left, sizeof left[0], 4, &count, NULL));
+    ck_assert_uint_eq(count, 1);
+    ck_assert_int_eq(left[0].strip, 0);
+    ck_assert_int_eq(left[0].x, IN(4, 1, 2));
+    ck_assert_int_eq(left[0].y, WHOLE_IN(12));
+    ck_assert_int_eq(left[0].width, WHOLE_IN(36));
+    ck_assert_int_eq(left[0].height, WHOLE_IN(48));
+    ck_ok(muslin_cutplan_narrowest(p.plan, &narrowest, NULL));
+    ck_assert_int_eq(narrowest, WHOLE_IN(41));
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(folded_cloth_gives_two_of_each)
+{
+    /* 40 in folded: 20 in, four squares of 5 in in each layer; 33 squares are 17 blanks. */
+    struct muslin_problem problem = PROBLEM;
+    start(&p, WHOLE_IN(40));
+    p.spec.flags = MUSLIN_CUTPLAN_FOLDED;
+    want_square(33, WHOLE_IN(5));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 34);
+    ck_assert_int_eq(p.totals.strips, 5);
+    ck_assert_int_eq(p.strips[0].width, WHOLE_IN(20));
+    muslin_cutplan_free(p.plan);
+    p.pieces[0].count = 10;
+    want_square(5, WHOLE_IN(5)); /* 15 in all: eight blanks, the second row has a piece of the first one's last */
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 16);
+    ck_assert_int_eq(p.made[0].cut, 10);
+    ck_assert_int_eq(p.made[1].cut, 6);
+    muslin_cutplan_free(p.plan);
+    start(&p, WHOLE_IN(40));
+    p.spec.flags = MUSLIN_CUTPLAN_FOLDED;
+    want_square(1, WHOLE_IN(21));
+    ck_status(try_plan(&p, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_assert_str_eq(problem.text, "Cut size is 21 in, but there is room for at most 20 in.");
+}
+END_TEST
+
+START_TEST(joined_strips_go_round_the_fold)
+{
+    /* 110 in at 40: 40, 40 and 30 in, each its own; another 15 in come from one layer. */
+    struct muslin_plan_left_over left;
+    size_t count = 0;
+    start(&p, WHOLE_IN(40));
+    p.spec.flags = MUSLIN_CUTPLAN_FOLDED;
+    want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(110), WHOLE_IN(2));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 3);
+    ck_assert_int_eq(p.totals.strips, 3);
+    muslin_cutplan_free(p.plan);
+    p.pieces[0].cut_width = WHOLE_IN(95);
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 4);
+    ck_assert_int_eq(p.totals.strips, 3);
+    left.size = (uint32_t)sizeof left;
+    ck_ok(muslin_cutplan_left_over(p.plan, 0, &left, sizeof left, 1, &count, NULL));
+    ck_assert_int_eq(left.width, WHOLE_IN(10)); /* 5 in at the fold, unfolded */
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(stock_is_cut_along_either_side_where_pieces_may_turn)
+{
+    /* A fat quarter 21 x 18 in gives two pieces of 8 x 18 whichever way; six of 7 x 9; turned strips need both ways. */
+    size_t count = 0;
+    struct muslin_plan_way ways[4];
+    start(&p, 0);
+    have(&p, MUSLIN_COUNT_MAX, WHOLE_IN(21), WHOLE_IN(18))->label = 5;
+    want(&p, 12, WHOLE_IN(7), WHOLE_IN(9))->flags = MUSLIN_BLANK_MAY_TURN;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.stock_pieces, 2);
+    ck_assert_int_eq(p.totals.cloth_length, 0);
+    ck_assert_int_eq(p.totals.own_strips_length, 0);
+    ck_ok(muslin_cutplan_ways(p.plan, ways, sizeof ways[0], 4, &count, NULL));
+    ck_assert_uint_eq(count, 2);
+    ck_assert_int_eq(ways[1].turned, 1);
+    ck_assert_int_eq(ways[1].width, WHOLE_IN(18));
+    ck_assert_int_eq(ways[1].height, WHOLE_IN(21));
+    muslin_cutplan_free(p.plan);
+    p.spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
+    make_plan(&p);
+    ck_ok(muslin_cutplan_ways(p.plan, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 1);
+    muslin_cutplan_free(p.plan);
+    p.spec.flags = 0;
+    p.pieces[0].flags = 0;
+    make_plan(&p);
+    ck_ok(muslin_cutplan_ways(p.plan, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 1);
+    muslin_cutplan_free(p.plan);
+    p.stock[0].width = WHOLE_IN(18); /* a square is the same either way */
+    p.pieces[0].flags = MUSLIN_BLANK_MAY_TURN;
+    make_plan(&p);
+    ck_ok(muslin_cutplan_ways(p.plan, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 1);
+    muslin_cutplan_free(p.plan);
+    p.spec.print = MUSLIN_PRINT_ONE_WAY;
+    make_plan(&p);
+    ck_assert_int_eq(p.places[0].turned, 0);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(stock_that_costs_different_sums_is_added_up)
+{
+    /* Example: 7 fat quarters at 3 cost 21. */
+    struct muslin_plan_stock used;
+    size_t count = 0;
+    start(&p, 0);
+    have(&p, 9, WHOLE_IN(20), WHOLE_IN(20))->cost = 3;
+    p.stock[0].label = 11;
+    want_square(28, WHOLE_IN(10));
+    make_plan(&p);
+    ck_ok(muslin_cutplan_stock(p.plan, &used, sizeof used, 1, &count, NULL));
+    ck_assert_int_eq(used.label, 11);
+    ck_assert_int_eq(used.used, 7);
+    ck_assert_int_eq(used.cost, 21);
+    ck_assert_int_eq(p.totals.cost, 21);
+    ck_assert_int_eq(p.totals.waste, 0);
+    /* one cut across each, and one in each of two strips */
+    ck_assert_int_eq(p.totals.cuts, 7 * 3);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(what_is_left_of_stock_is_left_right_across)
+{
+    struct muslin_plan_left_over left[3];
+    size_t count = 0;
+    start(&p, 0);
+    p.spec.straightening = WHOLE_IN(1);
+    p.spec.end_loss = WHOLE_IN(1);
+    have(&p, 1, WHOLE_IN(20), WHOLE_IN(21));
+    want_square(1, WHOLE_IN(10));
+    make_plan(&p);
+    ck_ok(muslin_cutplan_left_over(p.plan, 0, left, sizeof left[0], 3, &count, NULL));
+    ck_assert_uint_eq(count, 2);
+    ck_assert_int_eq(left[0].strip, 0); /* 20 x 10 in above the strip, 9 x 10 beside the square */
+    ck_assert_int_eq(left[0].width, WHOLE_IN(20));
+    ck_assert_int_eq(left[0].height, WHOLE_IN(10));
+    ck_assert_int_eq(left[1].strip, 1);
+    ck_assert_int_eq(left[1].x, IN(10, 1, 2));
+    ck_assert_int_eq(left[1].width, WHOLE_IN(9));
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(what_stock_does_not_suffice_for_is_left_out_by_priority)
+{
+    /* Example: 100 squares, of which the stock gives 64. Each piece of stock gives 16. */
+    struct muslin_problem problem = PROBLEM;
+    start(&p, 0);
+    have(&p, 4, WHOLE_IN(20), WHOLE_IN(20));
+    want_square(100, WHOLE_IN(5));
+    ck_status(try_plan(&p, &problem), MUSLIN_ERR_NOT_ENOUGH);
+    ck_assert_str_eq(problem.text, "Number of pieces is 100, but what is in hand gives only 64.");
+    p.spec.flags = MUSLIN_CUTPLAN_BY_PRIORITY;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.pieces, 64);
+    ck_assert_int_eq(p.totals.missing, 36);
+    ck_assert_int_eq(p.made[0].made, 64);
+    ck_assert_int_eq(p.made[0].missing, 36);
+    muslin_cutplan_free(p.plan);
+    p.pieces[0].count = 30;
+    p.pieces[0].priority = 7;
+    want_square(40, WHOLE_IN(5));
+    want_square(10, WHOLE_IN(1))->priority = 8;
+    make_plan(&p);
+    ck_assert_int_eq(p.made[0].made, 24);
+    ck_assert_int_eq(p.made[1].made, 40);
+    ck_assert_int_eq(p.made[2].made, 0);
+    muslin_cutplan_free(p.plan);
+    p.stock[0].count = 0;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.missing, 80);
+    ck_assert_int_eq(p.totals.pieces, 0);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(rows_of_one_size_get_its_pieces_one_after_the_other)
+{
+    /* Example: two rows of 5 x 5 in are one. */
+    struct muslin_plan_size sizes[4];
+    size_t count = 0;
+    start(&p, WHOLE_IN(40));
+    want_square(11, WHOLE_IN(5))->label = 100;
+    want_square(2, WHOLE_IN(5));
+    want_square(20, WHOLE_IN(5));
+    want(&p, 3, WHOLE_IN(7), WHOLE_IN(4))->flags = MUSLIN_BLANK_MAY_TURN;
+    want(&p, 4, WHOLE_IN(4), WHOLE_IN(7))->flags = MUSLIN_BLANK_MAY_TURN;
+    make_plan(&p);
+    ck_ok(muslin_cutplan_sizes(p.plan, sizes, sizeof sizes[0], 4, &count, NULL));
+    ck_assert_uint_eq(count, 2);
+    ck_assert_int_eq(sizes[0].count, 33);
+    ck_assert_int_eq(sizes[0].piece, 0);
+    ck_assert_int_eq(sizes[1].count, 7);
+    ck_assert_int_eq(sizes[1].may_turn, 1);
+    ck_assert_int_eq(sizes[1].taken, WHOLE_IN(7));
+    ck_assert_int_eq(sizes[1].turned_taken, WHOLE_IN(4));
+    ck_assert_int_eq(sizes[1].turned_height, WHOLE_IN(7));
+    for (size_t i = 0; i < p.n; i++)
+        ck_assert_int_eq(p.made[i].cut, p.pieces[i].count);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+static void same_strips(void)
+{
+    ck_assert_uint_eq(p.strip_count, q.strip_count);
+    for (size_t i = 0; i < p.strip_count; i++)
+        ck_assert_int_eq(p.strips[i].height, q.strips[i].height);
+}
+
+START_TEST(rows_in_another_order_give_the_same_plan)
+{
+    want_three_squares();
+    want(&p, 9, WHOLE_IN(3), WHOLE_IN(8))->flags = MUSLIN_BLANK_MAY_TURN;
+    make_plan(&p);
+    q = p;
+    for (size_t i = 0; i < p.n; i++)
+        q.pieces[i] = p.pieces[p.n - 1 - i];
+    q.pieces[0].cut_width = WHOLE_IN(8);
+    q.pieces[0].cut_length = WHOLE_IN(3);
+    make_plan(&q);
+    same_strips();
+    for (size_t i = 0; i < p.place_count; i++) {
+        ck_assert_int_eq(p.places[i].x, q.places[i].x);
+        ck_assert_int_eq(p.places[i].width, q.places[i].width);
+        ck_assert_int_eq(p.places[i].count, q.places[i].count);
+        ck_assert_int_eq(p.places[i].piece, 3 - q.places[i].piece);
+    }
+    muslin_cutplan_free(p.plan);
+    muslin_cutplan_free(q.plan);
+}
+END_TEST
+
+START_TEST(other_widths_are_never_longer_than_narrower_ones)
+{
+    /* Example: 40, 41, 42, 43 and 44 in: widths = 5. */
+    struct muslin_plan_width rows[5];
+    size_t count = 0;
+    want_three_squares();
+    make_plan(&p);
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(44), 5, rows, sizeof rows[0], 5, &count, NULL));
+    ck_assert_uint_eq(count, 5);
+    for (size_t i = 0; i < 5; i++) {
+        ck_assert_int_eq(rows[i].usable_width, WHOLE_IN(40 + (int64_t)i));
+        ck_assert_int_le(rows[i].least, rows[i].cloth_length);
+        ck_assert_int_eq(rows[i].proven, rows[i].least == rows[i].cloth_length);
+        ck_assert(i == 0 || rows[i].cloth_length <= rows[i - 1].cloth_length);
+    }
+    ck_assert_int_eq(rows[0].cloth_length, p.totals.cloth_length);
+    /* 9 in is too narrow for one size, 10 in is not */
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(9), WHOLE_IN(10), 2, rows, sizeof rows[0], 5, &count, NULL));
+    ck_assert_int_eq(rows[0].cloth_length, 0);
+    ck_assert_int_eq(rows[1].cloth_length, 32 * IN(5, 1, 2) + 16 * WHOLE_IN(6) + 8 * IN(9, 1, 2));
+    ck_assert_int_eq(rows[1].cloth_length, rows[1].least);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+static int32_t count_calls(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    int64_t *calls = context;
+    ck_assert_int_ge(work, 0);
+    ck_assert_int_le(bound, best);
+    ck_assert_int_ge(best, WHOLE_IN(57)); /* the area alone */
+    (*calls)++;
+    return 1;
+}
+
+START_TEST(progress_is_told_lengths_and_ends_the_search)
+{
+    struct muslin_allocator allocator;
+    int64_t calls = 0;
+    ck_ok(muslin_allocator_libc(&allocator));
+    want_three_squares();
+    ck_ok(muslin_cutplan_create(&p.spec, p.pieces, sizeof p.pieces[0], p.n, NULL, 0, 0, &allocator, count_calls, &calls,
+                                &p.plan, NULL));
+    ck_plan(&p);
+    ck_assert(p.totals.stopped == 1 || p.totals.proven);
+    ck_assert_int_ge(calls, p.totals.stopped == 1);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+static void add_plans(Suite *suite)
+{
+    TCase *plans = tcase_create("plans");
+    tcase_set_timeout(plans, 60);
+    tcase_add_test(plans, one_size_has_as_many_strips_as_it_needs);
+    tcase_add_test(plans, an_edge_that_is_there_is_not_cut);
+    tcase_add_test(plans, nothing_wanted_is_a_plan_of_nothing);
+    tcase_add_test(plans, spare_pieces_belong_to_sizes_not_rows);
+    tcase_add_test(plans, the_squaring_share_is_taken_by_each_piece);
+    tcase_add_test(plans, joined_pieces_are_whole_strips_and_one_shorter);
+    tcase_add_test(plans, sloped_pieces_lie_one_beside_the_other_from_a_level_strip);
+    tcase_add_test(plans, sloped_pieces_cut_one_more_edge);
+    tcase_add_test(plans, borders_are_slit_from_a_panel);
+    tcase_add_test(plans, a_panel_has_a_rest_beside_its_borders_and_above_its_strips);
+    tcase_add_test(plans, folded_cloth_gives_two_of_each);
+    tcase_add_test(plans, joined_strips_go_round_the_fold);
+    tcase_add_test(plans, stock_is_cut_along_either_side_where_pieces_may_turn);
+    tcase_add_test(plans, stock_that_costs_different_sums_is_added_up);
+    tcase_add_test(plans, what_is_left_of_stock_is_left_right_across);
+    tcase_add_test(plans, what_stock_does_not_suffice_for_is_left_out_by_priority);
+    tcase_add_test(plans, rows_of_one_size_get_its_pieces_one_after_the_other);
+    tcase_add_test(plans, rows_in_another_order_give_the_same_plan);
+    tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);
+    tcase_add_test(plans, progress_is_told_lengths_and_ends_the_search);
+    suite_add_tcase(suite, plans);
+}
+
+Suite *cutplan_suite(void);
+
+Suite *cutplan_suite(void)
+{
+    Suite *suite = suite_create("cutplan");
+    add_plans(suite);
+    add_cutplan_request(suite);
+    add_cutplan_rows(suite);
+    add_cutplan_known(suite);
+    return suite;
+}

@@ -1,0 +1,347 @@
+/* test_cutplan_made.h - the parts of the suite of cutplan.h, one a file, and what they share: requests made short, and a plan
+ * held against its request piece by piece, by geometry alone.
+ *
+ * SPDX-License-Identifier: MIT */
+#ifndef MUSLIN_TEST_CUTPLAN_MADE_H
+#define MUSLIN_TEST_CUTPLAN_MADE_H
+
+#include "failing_allocator.h"
+#include "refusals.h"
+
+void add_cutplan_request(Suite *suite);
+void add_cutplan_rows(Suite *suite);
+void add_cutplan_known(Suite *suite);
+
+enum { PIECES = 60, STOCKS = 6, STRIPS = 2000, PLACES = 6000 };
+
+/* A request in the making, and the plan for it read back. */
+struct planned {
+    struct muslin_cutplan_spec spec;
+    struct muslin_blank_spec pieces[PIECES];
+    struct muslin_plan_stock_spec stock[STOCKS];
+    size_t n;
+    size_t stock_n;
+    struct muslin_cutplan *plan;
+    struct muslin_plan_totals totals;
+    struct muslin_plan_strip strips[STRIPS];
+    struct muslin_plan_place places[PLACES];
+    struct muslin_plan_piece made[PIECES];
+    size_t strip_count;
+    size_t place_count;
+};
+
+static inline void start(struct planned *p, muslin_len usable_width)
+{
+    const struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
+    memset(p, 0, sizeof *p);
+    p->spec = spec;
+    p->spec.usable_width = usable_width;
+    p->spec.work_limit = 2000000;
+}
+
+static inline struct muslin_blank_spec *want(struct planned *p, int64_t count, muslin_len width, muslin_len length)
+{
+    struct muslin_blank_spec piece = MUSLIN_BLANK_SPEC_INIT;
+    piece.cut_width = width;
+    piece.cut_length = length;
+    piece.count = count;
+    ck_assert_uint_lt(p->n, PIECES);
+    p->pieces[p->n] = piece;
+    return &p->pieces[p->n++];
+}
+
+static inline struct muslin_blank_spec *want_kind(struct planned *p, int32_t kind, int64_t count, muslin_len width,
+                                                  muslin_len length)
+{
+    struct muslin_blank_spec *piece = want(p, count, width, length);
+    piece->kind = kind;
+    return piece;
+}
+
+static inline struct muslin_plan_stock_spec *have(struct planned *p, int64_t count, muslin_len width, muslin_len length)
+{
+    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    stock.width = width;
+    stock.length = length;
+    stock.count = count;
+    ck_assert_uint_lt(p->stock_n, STOCKS);
+    p->stock[p->stock_n] = stock;
+    return &p->stock[p->stock_n++];
+}
+
+static inline muslin_status plan_with(struct planned *p, const struct muslin_allocator *allocator,
+                                      struct muslin_problem *problem)
+{
+    return muslin_cutplan_create(&p->spec, p->pieces, sizeof p->pieces[0], p->n, p->stock, sizeof p->stock[0],
+                                 p->stock_n, allocator, NULL, NULL, &p->plan, problem);
+}
+
+static inline muslin_status try_plan(struct planned *p, struct muslin_problem *problem)
+{
+    struct muslin_allocator allocator;
+    ck_ok(muslin_allocator_libc(&allocator));
+    return plan_with(p, &allocator, problem);
+}
+
+static inline void read_plan(struct planned *p)
+{
+    size_t count = 0;
+    p->totals.size = (uint32_t)sizeof p->totals;
+    ck_ok(muslin_cutplan_totals(p->plan, &p->totals, NULL));
+    ck_ok(muslin_cutplan_strips(p->plan, p->strips, sizeof p->strips[0], STRIPS, &p->strip_count, NULL));
+    ck_ok(muslin_cutplan_places(p->plan, p->places, sizeof p->places[0], PLACES, &p->place_count, NULL));
+    ck_ok(muslin_cutplan_pieces(p->plan, p->made, sizeof p->made[0], PIECES, &count, NULL));
+    ck_assert_uint_eq(count, p->n);
+}
+
+/* ---- held against the request ----------------------------------------------------------------------------------- */
+
+static inline int planned_has(const struct planned *p, uint32_t flag)
+{
+    return (p->spec.flags & flag) != 0;
+}
+
+static inline int64_t planned_layers(const struct planned *p)
+{
+    return planned_has(p, MUSLIN_CUTPLAN_FOLDED) ? 2 : 1;
+}
+
+static inline int64_t planned_times(const struct planned *p, const struct muslin_plan_strip *strip)
+{
+    return strip->times * (strip->holder < 0 ? 1 : p->strips[strip->holder].times);
+}
+
+/* Room that a strip has from its left end on, without what is squared off at its right end. */
+static inline muslin_len planned_room(const struct planned *p, const struct muslin_plan_strip *strip)
+{
+    const muslin_len right = p->spec.end_loss - p->spec.end_loss / 2;
+    return strip->width - (planned_has(p, MUSLIN_CUTPLAN_FOLDED) || strip->kind == MUSLIN_PLAN_SLIT ? 0 : right);
+}
+
+static inline int64_t planned_pieces(const struct planned *p, const struct muslin_plan_place *place)
+{
+    const int joined = p->pieces[place->piece].kind == MUSLIN_BLANK_JOINED;
+    const int round_fold = joined && place->width * 2 > p->spec.usable_width - p->spec.end_loss;
+    return place->count * (round_fold ? 1 : planned_layers(p));
+}
+
+/* A place is of the size that its row says, lies as it may, and inside its strip. */
+static inline void ck_place(const struct planned *p, const struct muslin_plan_place *place)
+{
+    const struct muslin_plan_strip *strip = &p->strips[place->strip];
+    const struct muslin_blank_spec *row = &p->pieces[place->piece];
+    const int64_t every = p->spec.squaring_every;
+    const muslin_len share = every == 0 ? 0 : (p->spec.squaring_loss + every - 1) / every;
+    const muslin_len across = place->turned ? row->cut_length : row->cut_width;
+    const muslin_len along = place->turned ? row->cut_width : row->cut_length;
+    const muslin_len behind = place->x + (place->count - 1) * place->pitch + (place->pitch > place->width ?
+        place->pitch : place->width);
+    ck_assert_int_ge(place->count, 1);
+    ck_assert(!place->turned || (row->flags == MUSLIN_BLANK_MAY_TURN && p->spec.print == MUSLIN_PRINT_NONE));
+    ck_assert_int_eq(place->height, along);
+    if (row->kind == MUSLIN_BLANK_JOINED) {
+        ck_assert_int_le(place->width, across);
+    } else {
+        ck_assert_int_eq(place->width, across + row->run_in);
+        ck_assert_int_eq(place->pitch, across + share);
+        ck_assert_int_le(behind, planned_room(p, strip));
+    }
+    ck_assert_int_le(place->x + place->count * place->pitch + row->run_in, planned_room(p, strip));
+    ck_assert_int_le(place->y + place->height, strip->height);
+    ck_assert_int_eq(place->trimmed, place->y + place->height < strip->height);
+    if (row->kind == MUSLIN_BLANK_SLOPED || planned_has(p, MUSLIN_CUTPLAN_ONE_HEIGHT))
+        ck_assert_int_eq(place->height, strip->height);
+}
+
+/* Two places of one strip do not overlap. */
+static inline void ck_apart(const struct planned *p, const struct muslin_plan_place *a,
+                            const struct muslin_plan_place *b)
+{
+    const int64_t run_in = p->pieces[a->piece].run_in;
+    const int same = a->piece == b->piece || run_in > 0;
+    const muslin_len a_end = a->x + a->count * a->pitch + (same ? 0 : run_in);
+    const muslin_len b_end = b->x + b->count * b->pitch;
+    ck_assert(a_end <= b->x || b_end <= a->x || a->y + a->height <= b->y || b->y + b->height <= a->y);
+}
+
+static inline void ck_strip_places(const struct planned *p, size_t row)
+{
+    const struct muslin_plan_strip *strip = &p->strips[row];
+    muslin_len used = 0;
+    for (int64_t i = strip->first_place; i < strip->first_place + strip->places; i++) {
+        const struct muslin_plan_place *place = &p->places[i];
+        const muslin_len end = place->x + place->count * place->pitch + p->pieces[place->piece].run_in;
+        const muslin_len begin = p->places[strip->first_place].x;
+        ck_assert_int_eq(place->strip, (int64_t)row);
+        ck_place(p, place);
+        used = end - begin > used ? end - begin : used;
+        for (int64_t k = strip->first_place; k < i; k++) {
+            ck_apart(p, &p->places[k], place);
+            if (planned_has(p, MUSLIN_CUTPLAN_OWN_STRIPS))
+                ck_assert(place->width == p->places[k].width || place->width == p->places[k].height);
+        }
+    }
+    ck_assert_int_eq(strip->used, used);
+}
+
+/* Strips within their holder, one above the other and beside what is slit; returns the row behind the last of them. */
+static inline size_t ck_holder(const struct planned *p, size_t row)
+{
+    const struct muslin_plan_strip *holder = &p->strips[row];
+    muslin_len y = 0;
+    muslin_len x = 0;
+    size_t i = row + 1;
+    for (; i < p->strip_count && p->strips[i].holder == (int64_t)row; i++) {
+        const struct muslin_plan_strip *strip = &p->strips[i];
+        ck_assert_int_eq(strip->x, strip->kind == MUSLIN_PLAN_SLIT ? 0 : x);
+        ck_assert_int_eq(strip->y, strip->kind == MUSLIN_PLAN_SLIT ? 0 : y);
+        ck_assert_int_le(strip->x + strip->width, holder->width);
+        if (strip->kind == MUSLIN_PLAN_SLIT) {
+            ck_assert_int_eq(strip->height, holder->height);
+            x = strip->width;
+        } else {
+            ck_assert_int_eq(strip->kind, MUSLIN_PLAN_WITHIN);
+            y += strip->times * strip->height;
+        }
+    }
+    ck_assert_int_le(y, holder->height);
+    return i;
+}
+
+/* Strips lie one behind the other, panels first, and higher before lower ones. */
+static inline void ck_bolt(const struct planned *p)
+{
+    muslin_len y = 0;
+    int32_t kind = MUSLIN_PLAN_PANEL;
+    muslin_len height = INT64_MAX;
+    for (size_t i = 0; i < p->strip_count;) {
+        const struct muslin_plan_strip *strip = &p->strips[i];
+        ck_assert(strip->kind == MUSLIN_PLAN_STRIP || strip->kind == MUSLIN_PLAN_PANEL);
+        ck_assert(strip->kind == kind || kind == MUSLIN_PLAN_PANEL);
+        ck_assert(strip->kind != kind || strip->height <= height);
+        ck_assert_int_eq(strip->x, 0);
+        ck_assert_int_eq(strip->y, y);
+        ck_assert_int_eq(strip->width, p->spec.usable_width / planned_layers(p));
+        y += strip->times * strip->height;
+        kind = strip->kind;
+        height = strip->height;
+        i = ck_holder(p, i);
+    }
+    ck_assert_int_eq(p->totals.cost, y);
+    ck_assert_int_eq(p->totals.cloth_length, y == 0 ? 0 : y + p->spec.straightening);
+    ck_assert_int_le(p->totals.cloth_length, p->totals.own_strips_length);
+    ck_assert_int_le(p->totals.area_bound, y);
+}
+
+static inline void ck_stock(const struct planned *p)
+{
+    int64_t used[STOCKS] = { 0 };
+    int64_t cost = 0;
+    struct muslin_plan_stock rows[STOCKS];
+    size_t count = 0;
+    for (size_t i = 0; i < p->strip_count;) {
+        const struct muslin_plan_strip *strip = &p->strips[i];
+        const struct muslin_plan_stock_spec *stock = &p->stock[strip->stock];
+        const muslin_len length = stock->length - p->spec.straightening;
+        ck_assert_int_eq(strip->kind, MUSLIN_PLAN_STOCK);
+        ck_assert_int_eq(strip->width, strip->turned ? length : stock->width);
+        ck_assert_int_eq(strip->height, strip->turned ? stock->width : length);
+        used[strip->stock] += strip->times;
+        cost += strip->times * stock->cost;
+        i = ck_holder(p, i);
+    }
+    ck_assert_int_eq(p->totals.cost, cost);
+    ck_ok(muslin_cutplan_stock(p->plan, rows, sizeof rows[0], STOCKS, &count, NULL));
+    ck_assert_uint_eq(count, p->stock_n);
+    for (size_t i = 0; i < count; i++) {
+        ck_assert_int_eq(rows[i].label, p->stock[i].label);
+        ck_assert_int_eq(rows[i].used, used[i]);
+        ck_assert_int_eq(rows[i].cost, used[i] * p->stock[i].cost);
+        ck_assert(used[i] <= p->stock[i].count);
+    }
+}
+
+/* What each row gets: its count, or with spare ones more; of joined lengths strips that give them. Of folded cloth a
+ * row may have its last piece from the blank that the row before has. */
+static inline void ck_row(const struct planned *p, size_t row)
+{
+    const struct muslin_blank_spec *piece = &p->pieces[row];
+    int64_t cut = 0;
+    int64_t length = 0;
+    for (size_t i = 0; i < p->place_count; i++)
+        if (p->places[i].piece == (int64_t)row) {
+            const int64_t pieces = planned_pieces(p, &p->places[i]) * planned_times(p, &p->strips[p->places[i].strip]);
+            cut += pieces;
+            length += pieces * (p->places[i].width - piece->join_loss);
+        }
+    ck_assert_int_eq(p->made[row].label, piece->label);
+    ck_assert_int_eq(p->made[row].made + p->made[row].missing, piece->count);
+    ck_assert_int_eq(p->made[row].cut, cut);
+    if (piece->kind == MUSLIN_BLANK_JOINED)
+        ck_assert_int_ge(length + (planned_layers(p) - 1) * p->spec.usable_width / 2,
+                         p->made[row].made * (piece->cut_width - piece->join_loss));
+    else
+        ck_assert(cut >= p->made[row].made - planned_layers(p) + 1);
+    ck_assert_int_le(cut == 0, p->made[row].made < planned_layers(p));
+}
+
+static inline void ck_waste(const struct planned *p)
+{
+    int64_t waste = 2 * p->spec.usable_width * p->totals.cloth_length;
+    int64_t pieces = 0;
+    for (size_t i = 0; i < p->strip_count; i++)
+        if (p->strips[i].kind == MUSLIN_PLAN_STOCK)
+            waste += 2 * p->strips[i].times * p->stock[p->strips[i].stock].width * p->stock[p->strips[i].stock].length;
+    for (size_t i = 0; i < p->place_count; i++) {
+        const struct muslin_plan_place *place = &p->places[i];
+        const int64_t count = planned_pieces(p, place) * planned_times(p, &p->strips[place->strip]);
+        pieces += count;
+        waste -= 2 * count * (place->width - p->pieces[place->piece].run_in) * place->height;
+    }
+    ck_assert_int_eq(p->totals.pieces, pieces);
+    ck_assert_int_eq(p->totals.waste, waste);
+    ck_assert_int_ge(waste, 0);
+}
+
+static inline void ck_counts(const struct planned *p)
+{
+    int64_t strips = 0;
+    int64_t panels = 0;
+    int64_t stock = 0;
+    for (size_t i = 0; i < p->strip_count; i++) {
+        const int32_t kind = p->strips[i].kind;
+        strips += kind == MUSLIN_PLAN_SLIT || kind == MUSLIN_PLAN_STOCK ? 0 : planned_times(p, &p->strips[i]);
+        panels += kind == MUSLIN_PLAN_PANEL ? p->strips[i].times : 0;
+        stock += kind == MUSLIN_PLAN_STOCK ? p->strips[i].times : 0;
+    }
+    ck_assert_int_eq(p->totals.strips, strips);
+    ck_assert_int_eq(p->totals.panels, panels);
+    ck_assert_int_eq(p->totals.stock_pieces, stock);
+}
+
+/* The whole plan, read and held against its request. */
+static inline void ck_plan(struct planned *p)
+{
+    read_plan(p);
+    for (size_t i = 0; i < p->strip_count; i++)
+        ck_strip_places(p, i);
+    if (p->stock_n == 0)
+        ck_bolt(p);
+    else
+        ck_stock(p);
+    for (size_t i = 0; i < p->n; i++)
+        ck_row(p, i);
+    ck_waste(p);
+    ck_counts(p);
+    ck_assert_int_le(p->totals.least, p->totals.cost);
+    ck_assert_int_eq(p->totals.proven, p->totals.least == p->totals.cost);
+}
+
+static inline void make_plan(struct planned *p)
+{
+    struct muslin_problem problem = PROBLEM;
+    ck_assert_msg(try_plan(p, &problem) == MUSLIN_OK, "%s", problem.text);
+    ck_plan(p);
+}
+
+#endif

@@ -1,0 +1,146 @@
+/* test_cutplan_rows.c - drawn requests of every kind; each plan is held against its request.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_cutplan_made.h"
+
+static struct planned p;
+
+/* A quarter of an inch, some times. */
+static muslin_len draw_side(uint64_t *state, int64_t least, int64_t most)
+{
+    return draw_from(state, least, most) * IN(0, 1, 4);
+}
+
+static void draw_piece(uint64_t *state, int folded)
+{
+    const int32_t kind = (int32_t)draw_from(state, 1, 6);
+    const muslin_len widest = folded ? 70 : 80;
+    struct muslin_blank_spec *piece = want(&p, draw_from(state, 0, 30), draw_side(state, 4, 40), draw_side(state, 4, 40));
+    piece->priority = (int32_t)draw_from(state, 0, 2);
+    piece->label = draw_from(state, -5, 5);
+    if (kind == MUSLIN_BLANK_LENGTHWISE) {
+        piece->cut_length = draw_side(state, 40, 60);
+        piece->count = draw_from(state, 0, 4);
+    } else if (kind == MUSLIN_BLANK_JOINED) {
+        piece->cut_width = draw_side(state, 1, 2000);
+        piece->cut_length = draw_side(state, 4, 20);
+        piece->count = draw_from(state, 1, 3);
+        piece->join_loss = draw_side(state, 0, 10);
+    } else if (kind == MUSLIN_BLANK_SLOPED) {
+        piece->run_in = draw_side(state, 0, 20);
+    }
+    piece->kind = kind > MUSLIN_BLANK_SLOPED ? MUSLIN_BLANK_PIECE : kind;
+    if (piece->kind == MUSLIN_BLANK_PIECE && draw_from(state, 0, 1))
+        piece->flags = MUSLIN_BLANK_MAY_TURN;
+    if (piece->kind == MUSLIN_BLANK_PIECE && piece->cut_width > widest * IN(0, 1, 4))
+        piece->cut_width = widest * IN(0, 1, 4);
+}
+
+/* Flags that may stand beside each other. */
+static uint32_t draw_flags(uint64_t *state, int from_stock)
+{
+    uint32_t flags = 0;
+    for (uint32_t bit = MUSLIN_CUTPLAN_NO_PANELS; bit <= MUSLIN_CUTPLAN_BY_PRIORITY; bit *= 2)
+        flags |= draw_from(state, 0, 3) == 0 ? bit : 0;
+    return from_stock ? flags & ~MUSLIN_CUTPLAN_FOLDED : flags;
+}
+
+static void draw_request(uint64_t *state, int from_stock)
+{
+    start(&p, from_stock ? 0 : draw_side(state, 150, 180));
+    p.spec.flags = draw_flags(state, from_stock);
+    p.spec.end_loss = draw_side(state, 0, 4) + draw_from(state, 0, 1);
+    p.spec.straightening = draw_side(state, 0, 4);
+    p.spec.spare = draw_from(state, 0, 2);
+    p.spec.work_limit = 20000;
+    p.spec.print = (int32_t)(draw_from(state, 0, 3) == 0 ? MUSLIN_PRINT_ONE_WAY : MUSLIN_PRINT_NONE);
+    if (draw_from(state, 0, 2) == 0) {
+        p.spec.squaring_loss = draw_side(state, 1, 3);
+        p.spec.squaring_every = draw_from(state, 1, 9);
+    }
+    for (int64_t i = draw_from(state, 1, 9); i > 0; i--)
+        draw_piece(state, planned_has(&p, MUSLIN_CUTPLAN_FOLDED));
+    for (int64_t i = draw_from(state, 0, 2); i > 0; i--) { /* some again */
+        p.pieces[p.n] = p.pieces[draw_from(state, 0, (int64_t)p.n - 1)];
+        p.n++;
+    }
+    for (int64_t i = from_stock ? draw_from(state, 1, 3) : 0; i > 0; i--)
+        have(&p, draw_from(state, 0, 3) == 0 ? draw_from(state, 0, 9) : MUSLIN_COUNT_MAX, draw_side(state, 66, 180),
+             draw_side(state, 66, 180))->cost = draw_from(state, 1, 9);
+}
+
+static void ck_drawn(uint64_t seed, int from_stock, int least_planned)
+{
+    int planned = 0;
+    for (int round = 0; round < 300; round++) {
+        struct muslin_problem problem = PROBLEM;
+        draw_request(&seed, from_stock);
+        const muslin_status status = try_plan(&p, &problem);
+        if (status != MUSLIN_OK) {
+            ck_assert_msg(status == MUSLIN_ERR_NO_YIELD || status == MUSLIN_ERR_NOT_ENOUGH, "%s", problem.text);
+            ck_assert(from_stock);
+            continue;
+        }
+        ck_plan(&p);
+        muslin_cutplan_free(p.plan);
+        planned++;
+    }
+    ck_assert_int_ge(planned, least_planned);
+}
+
+START_TEST(plans_from_a_bolt_give_all_pieces)
+{
+    ck_drawn(1, 0, 300);
+}
+END_TEST
+
+START_TEST(plans_from_stock_give_all_pieces)
+{
+    ck_drawn(2, 1, 150);
+}
+END_TEST
+
+START_TEST(many_rows_are_planned)
+{
+    uint64_t state = 3;
+    start(&p, WHOLE_IN(40));
+    p.spec.work_limit = 100000;
+    while (p.n < PIECES)
+        want(&p, draw_from(&state, 1, 40), draw_side(&state, 4, 60), draw_side(&state, 4, 60))->flags =
+            (uint32_t)draw_from(&state, 0, 1);
+    make_plan(&p);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(the_most_rows_are_planned)
+{
+    static struct muslin_blank_spec rows[MUSLIN_CUTPLAN_ROWS_MAX];
+    struct muslin_allocator allocator;
+    struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
+    struct muslin_plan_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_cutplan *plan = NULL;
+    ck_ok(muslin_allocator_libc(&allocator));
+    spec.work_limit = 0;
+    for (int64_t i = 0; i < MUSLIN_CUTPLAN_ROWS_MAX; i++) {
+        const struct muslin_blank_spec row = { sizeof row, 0, 8128 + i % 7 * 1016, 8128 + i % 11 * 1016, 3, 0, 0, i, 1, 0 };
+        rows[i] = row;
+    }
+    ck_ok(muslin_cutplan_create(&spec, rows, sizeof rows[0], MUSLIN_CUTPLAN_ROWS_MAX, NULL, 0, 0, &allocator, NULL, NULL,
+                                &plan, NULL));
+    ck_ok(muslin_cutplan_totals(plan, &totals, NULL));
+    ck_assert_int_eq(totals.pieces, 3 * MUSLIN_CUTPLAN_ROWS_MAX);
+    muslin_cutplan_free(plan);
+}
+END_TEST
+
+void add_cutplan_rows(Suite *suite)
+{
+    TCase *rows = tcase_create("rows");
+    tcase_set_timeout(rows, 120);
+    tcase_add_test(rows, plans_from_a_bolt_give_all_pieces);
+    tcase_add_test(rows, plans_from_stock_give_all_pieces);
+    tcase_add_test(rows, many_rows_are_planned);
+    tcase_add_test(rows, the_most_rows_are_planned);
+    suite_add_tcase(suite, rows);
+}
