@@ -541,17 +541,19 @@ muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct mus
                                    struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_plan_checked checked = { (uint32_t)sizeof checked, 0, 0, 0, 0, 0, 0 };
+    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
     msl_want_plan(&check, plan);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    const muslin_status status =
-        msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &plan->allocator, &checked);
-    if (status != MUSLIN_OK)
-        return msl_fail(&check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    if (plan->searched) {
+        const muslin_status status =
+            msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &plan->allocator, &checked);
+        if (status != MUSLIN_OK)
+            return msl_fail(&check, status, MUSLIN_ARG_PROOF_CASE, 0, 0);
+    }
     checked.cost *= plan->cost_unit;
     checked.least *= plan->cost_unit;
-    msl_write_struct(out, &checked, (uint32_t)sizeof *out);
-    return MUSLIN_OK;
+    msl_write_struct(out, &checked, (uint32_t)sizeof checked);
+    return check.status;
 }

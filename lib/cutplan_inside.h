@@ -157,7 +157,8 @@ struct msl_found {
     int32_t stopped;        /* 1: by progress, 2: work, 3: memory */
 };
 
-/* What a search is told. `step` returns other than 0 to end it; cost and bound are in units. */
+/* What a search is told. `step` returns other than 0 to end it; cost and bound are in units, best is INT64_MAX before
+ * the first plan. */
 struct msl_watch {
     int32_t (*step)(void *context, int64_t work, int64_t best, int64_t least);
     void *context;

@@ -3,6 +3,8 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_plan.h"
 
+#include "cutplan_check.h"
+
 /* ---- sizes ------------------------------------------------------------------------------------------------------ */
 
 /* The first row of the request that wants it. */
@@ -85,14 +87,13 @@ static struct muslin_plan_case case_of(const struct muslin_cutplan *plan, int32_
     const struct msl_case *of = &plan->found.cases[number];
     struct muslin_plan_case row = { .size = (uint32_t)sizeof row, .parent = of->parent, .split = of->split,
                                     .worths = worths_of(plan, number), .least = of->least * plan->cost_unit,
-                                    .plan_size = -1 };
+                                    .plan_size = -1, .packed_way = (int64_t)of->packed - 1 };
     if (of->parent < 0)
         return row;
     row.wanted = of->limit.wanted;
     row.first_way = of->limit.first_way;
     row.last_way = of->limit.last_way;
     row.at_least = of->limit.at_least;
-    row.packed = of->packed;
     if (of->limit.kind == MSL_LIMIT_COPIES) {
         row.plan_size = of->limit.size;
         row.last_way = row.first_way;

@@ -81,6 +81,11 @@ static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
     }
 }
 
+static int64_t told_best(const struct msl_search *search)
+{
+    return search->making.best.count > 0 ? search->making.best.cost : INT64_MAX;
+}
+
 static void search_cases(struct msl_workshop *workshop)
 {
     struct msl_search *whole = &workshop->whole;
@@ -92,7 +97,7 @@ static void search_cases(struct msl_workshop *workshop)
     part->master->steps += msl_reach_make(whole->reach, whole->cutting, whole->making.best.cost);
     while (msl_cases_step(whole)) {
         if (watch->step != NULL &&
-            watch->step(watch->context, msl_work(whole), whole->making.best.cost, msl_cases_least(whole)) != 0) {
+            watch->step(watch->context, msl_work(whole), told_best(whole), msl_cases_least(whole)) != 0) {
             whole->stopped = 1;
             return;
         }

@@ -64,45 +64,15 @@ struct lying {
     int32_t turned;
 };
 
-static struct lying lying_of(const struct msl_size *size, int32_t turned)
+/* The narrower way that is not higher than the strip, in a stack perhaps the other one. */
+static struct lying lying_of(const struct msl_size *size, const struct msl_laid *laid, int64_t height)
 {
+    int32_t turned = 0;
+    msl_taken_in(size, height, &turned);
+    turned ^= laid->other_way;
     const struct lying lying = { turned ? size->turned_across : size->across,
                                  turned ? size->turned_along : size->along, turned };
     return lying;
-}
-
-/* The way in which a piece is just as wide as the stack that it is in; of what may turn, one at most. */
-static struct lying lying_in_stack(const struct msl_size *size, int64_t taken)
-{
-    return lying_of(size, size->across != taken);
-}
-
-/* Whether the stack that begins with this group stands when that lies so. What must be level is just as high. */
-static int is_stack(const struct muslin_cutplan *plan, const struct msl_laid *laid, int32_t count, int64_t room,
-                    struct lying first)
-{
-    int64_t height = first.height;
-    int stands = first.taken > 0 && (first.height == room || !plan->cutting.sizes[laid->size].level);
-    for (int32_t i = 1; i < count && laid[i].above; i++) {
-        const struct lying lying = lying_in_stack(&plan->cutting.sizes[laid[i].size], first.taken);
-        stands &= lying.taken == first.taken;
-        height += lying.height;
-    }
-    return stands && height <= room;
-}
-
-/* How the group lies that is first of a stack, or by itself: in its narrower way that leaves room for what is above. */
-static struct lying lying_at_bottom(const struct muslin_cutplan *plan, const struct msl_laid *laid, int32_t count,
-                                    int64_t room)
-{
-    const struct msl_size *size = &plan->cutting.sizes[laid->size];
-    const struct lying listed = lying_of(size, 0);
-    const struct lying turned = lying_of(size, 1);
-    if (!is_stack(plan, laid, count, room, turned))
-        return listed;
-    if (!is_stack(plan, laid, count, room, listed))
-        return turned;
-    return turned.taken < listed.taken ? turned : listed;
 }
 
 /* ---- places ----------------------------------------------------------------------------------------------------- */
@@ -162,16 +132,13 @@ static int64_t put_pieces(const struct laying *laying, const struct msl_strip *s
     const struct muslin_cutplan *plan = laying->plan;
     const struct msl_laid *laid = plan->found.plan.laid + strip->first;
     struct corner corner = { laying->begin, 0, laying->begin, height };
-    struct lying bottom = { 0, 0, 0 };
     for (int32_t i = 0; i < strip->count; i++) {
-        if (laid[i].above) {
-            put_group(laying, &corner, &laid[i], lying_in_stack(&plan->cutting.sizes[laid[i].size], bottom.taken));
-            continue;
+        if (!laid[i].above) {
+            corner.x = corner.behind;
+            corner.y = 0;
         }
-        bottom = lying_at_bottom(plan, &laid[i], strip->count - i, height / plan->unit);
-        corner.x = corner.behind;
-        corner.y = 0;
-        put_group(laying, &corner, &laid[i], bottom);
+        const struct msl_size *size = &plan->cutting.sizes[laid[i].size];
+        put_group(laying, &corner, &laid[i], lying_of(size, &laid[i], height / plan->unit));
     }
     return corner.behind - laying->begin;
 }
@@ -204,23 +171,30 @@ static void put_strip(struct laying *laying, const struct msl_strip *found, int3
     laying->y += height;
 }
 
+/* One row has pieces of two widths where it is joined, or lies turned. */
 static int is_same_place(const struct muslin_plan_place *a, const struct muslin_plan_place *b)
 {
-    return a->piece == b->piece && a->count == b->count && a->x == b->x && a->y == b->y && a->turned == b->turned;
+    int same = a->piece == b->piece;
+    same &= a->count == b->count;
+    same &= a->width == b->width;
+    same &= a->x == b->x;
+    same &= a->y == b->y;
+    return same;
 }
 
-/* Of two strips within that hold the same, one behind the other, one is kept with its times. */
+/* Of two strips that hold the same, one behind the other, one is kept with the times of both. */
 static void merge_last(struct muslin_cutplan *plan)
 {
     struct muslin_plan_strip *last = strip_at(plan, plan->strips.used - 1);
-    struct muslin_plan_strip *before = last - 1;
-    int same = before->kind == MUSLIN_PLAN_WITHIN && before->height == last->height && before->places == last->places;
+    struct muslin_plan_strip *before = plan->strips.used > 1 ? last - 1 : last;
+    int same = before != last && before->kind == last->kind && before->height == last->height &&
+               before->places == last->places;
     for (int64_t i = 0; same && i < last->places; i++)
         same = is_same_place(place_at(plan, (uint64_t)(before->first_place + i)),
                              place_at(plan, (uint64_t)(last->first_place + i)));
     if (!same)
         return;
-    before->times++;
+    before->times += last->times;
     plan->strips.used--;
     plan->places.used -= (uint64_t)last->places;
 }
@@ -300,6 +274,8 @@ static void put_thing(struct laying *laying, const struct msl_pattern *pattern, 
         return;
     strip_at(plan, row)->times = times;
     laying->y = y + (laying->y - y) * times;
+    if (!way->sheet)
+        merge_last(laying->plan);
 }
 
 /* ---- how often alike -------------------------------------------------------------------------------------------- */

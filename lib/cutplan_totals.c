@@ -132,10 +132,11 @@ static void count_pieces(struct msl_check *check, struct muslin_cutplan *plan)
 
 /* ---- beside it -------------------------------------------------------------------------------------------------- */
 
-/* The length that a size takes on strips of its own, all pieces alike; INT64_MAX where none fits so. */
+/* The length that a size takes on strips of its own, all pieces alike; INT64_MAX where none fits so. There is room for
+ * the run-in of each. */
 static int64_t length_alone(const struct msl_size *size, int64_t room, int64_t across, int64_t along)
 {
-    const int64_t in_each = across == 0 || room < size->run_in ? 0 : (room - size->run_in) / across;
+    const int64_t in_each = across == 0 ? 0 : (room - size->run_in) / across;
     return in_each == 0 ? INT64_MAX : msl_divided_up(size->count, in_each) * along;
 }
 

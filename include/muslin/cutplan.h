@@ -82,7 +82,8 @@ MUSLIN_API muslin_status muslin_plan_stock_spec_init(struct muslin_plan_stock_sp
 
 #define MUSLIN_CUTPLAN_NO_PANELS 1u       /* lengthwise pieces get strips as high as they are long, side by side */
 #define MUSLIN_CUTPLAN_ONE_HEIGHT 2u      /* a strip holds only pieces of just its height: nothing is trimmed */
-#define MUSLIN_CUTPLAN_OWN_STRIPS 4u      /* a strip holds only pieces of one size, as most books have it */
+#define MUSLIN_CUTPLAN_OWN_STRIPS 4u      /* a strip holds only pieces of one size, as most books have it; what is slit
+                                             from one panel may be of several */
 #define MUSLIN_CUTPLAN_STACKED 8u         /* a blank may be cut again into a stack of pieces of one width */
 #define MUSLIN_CUTPLAN_FIRST_CUT_ACROSS 16u /* stock is cut across its width first; else whichever way is best */
 #define MUSLIN_CUTPLAN_FOLDED 32u         /* a bolt cut in two layers, folded lengthwise: each blank gives two pieces,
@@ -131,8 +132,8 @@ typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t 
  * is not set; rows being made from the highest pieces down, the problem says at which row it ends, how many pieces that
  * wants, and how many of them the stock gives. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a
  * piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to
- * 16 MiB and 2 KiB for each row; time follows
- * the work limit. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
+ * 16 MiB and 2 KiB for each row; time follows the work limit, three times that where stock does not suffice. Source:
+ * Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
  * Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in,
  * proven. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
@@ -227,8 +228,8 @@ struct muslin_plan_place {
     int32_t trimmed;      /* 1: the strip is higher, one more cut */
 };
 /* What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over. Rows
- * that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6 in: four
- * pieces of 5 1/2 in, trimmed, then three of 6 in. Since 0.1. */
+ * that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6 in:
+ * three pieces of 6 in, then four of 5 1/2 in, trimmed. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_plan_place *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -245,8 +246,8 @@ struct muslin_plan_left_over {
     muslin_len height;
 };
 /* Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the rest
- * of panels and of stock. Trims along pieces are waste and are not listed. Time follows the result. Example: the last
- * strip is left 12 x 5 1/2 in. Since 0.1. */
+ * of panels and of stock. Trims along pieces are waste and are not listed. Time follows the result. Example: five
+ * squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin_len least_side,
                                                   struct muslin_plan_left_over *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
@@ -286,7 +287,7 @@ struct muslin_plan_width {
     muslin_len usable_width;
     muslin_len cloth_length;  /* straightening included; 0 where a piece does not fit */
     int64_t least;            /* bound, without straightening */
-    int32_t proven;
+    int32_t proven;           /* 1 when the length without straightening is the bound */
     int32_t pad;
 };
 /* The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose cloth
@@ -359,13 +360,14 @@ struct muslin_plan_case {
     int64_t last_way;
     int64_t plan_size;   /* -1: so many strips, panels or pieces of stock; else so many of this size in them, and
                             first_way = last_way */
+    int64_t packed_way;  /* -1, or a way that is one strip: nothing is of this case, because the conditions on the way
+                            to it ask for more pieces than fit into as many strips of this way as they allow */
     int32_t at_least;    /* 1: at least `wanted`, 0: at most */
-    int32_t packed;      /* 1 + the way of which the strips that conditions allow do not hold the pieces that others ask
-                            for in it, so that there is no such plan; 0: not closed so */
+    int32_t pad;
 };
-/* Cases of the proof: each is split into two that leave nothing out, has a bound not below the plan's, or is
- * shown to have no plan. Time follows the cases. Example: the whole, then at most 3 strips of 9 1/2 in, then at least
- * 4. Since 0.1. */
+/* Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack its
+ * strips shows, or has a bound not below the plan's. Time follows the cases. Example: the whole, then at most 8 strips
+ * of any height, then at least 9. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_plan_case *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -383,7 +385,7 @@ struct muslin_plan_worth {
  * way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and stock add.
  * Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the plan - 1), up.
  * *scale: worths are over it. MUSLIN_ERR_INDEX: no such case, or one without worths of its own. Time follows the
- * result. Example: a square of 5 1/2 in is worth 6/7 in of cloth, when seven fit. Since 0.1. */
+ * result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when seven fit. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,
                                                struct muslin_plan_worth *rows, size_t row_size, size_t capacity,
                                                size_t *count, int64_t *scale, struct muslin_problem *problem);

@@ -315,4 +315,5 @@ void golden_run(struct golden *g)
     golden_quilt_read(g);
     golden_pressing(g);
     golden_sewing(g);
+    golden_cutplan(g);
 }

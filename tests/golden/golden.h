@@ -54,6 +54,7 @@ void golden_quilt_unit(struct golden *g);
 void golden_quilt_read(struct golden *g);
 void golden_pressing(struct golden *g);
 void golden_sewing(struct golden *g);
+void golden_cutplan(struct golden *g);
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 

@@ -10,8 +10,8 @@ from typing import Any, Callable, List
 import pytest
 
 import muslin
-from muslin import (Axis, ClosedError, CornerSpec, EdgePrintsSpec, Id, Length, PressingPlan, Quilt, Solution, Sort,
-                    TouchSpec, UnitStage, errors)
+from muslin import (Axis, BlankKind, BlankSpec, ClosedError, CornerSpec, Cutplan, EdgePrintsSpec, Id, Length,
+                    PlanStockSpec, PlanStripKind, PressingPlan, Quilt, Solution, Sort, TouchSpec, UnitStage, errors)
 from muslin._handle import ALLOCATOR, Handle, Memory
 from muslin._records import PAGE, paged
 
@@ -314,3 +314,57 @@ def test_the_allocator_is_the_c_librarys() -> None:
     addresses = [[ctypes.cast(getattr(one, name), ctypes.c_void_p).value for name in ("alloc", "realloc", "free")]
                  for one in (usual, ALLOCATOR)]
     assert addresses[0] == addresses[1]
+
+
+# ---- cutting plans ---------------------------------------------------------------------------------------------------
+
+SQUARES = [BlankSpec(cut_width=side, cut_length=side, count=count)
+           for side, count in (("5 1/2 in", 32), ("6 in", 16), ("9 1/2 in", 8))]
+
+
+def test_a_cutting_plan_says_what_is_cut_and_why_no_less() -> None:
+    with Cutplan(SQUARES, usable_width="40 in") as plan:
+        totals = plan.totals()
+        assert totals.cloth_length == Length.parse("60 in") and totals.proven and totals.stopped == 0
+        assert sum(strip.times * strip.height.ticks for strip in plan.strips()) == totals.cost
+        assert {strip.kind for strip in plan.strips()} == {PlanStripKind.STRIP}
+        assert [piece.cut for piece in plan.pieces()] == [32, 16, 8]
+        assert plan.check().fault == 0
+        assert [row.cloth_length for row in plan.widths("40 in", "41 in", 2)][0] == totals.cloth_length
+        proof = plan.worths(0)
+        assert len(proof.rows) == len(plan.sizes()) == len(plan.ways()) == 3 and proof.scale > 0
+
+
+def test_a_cutting_plan_from_stock() -> None:
+    fat_quarters = [PlanStockSpec(width="21 in", length="18 in", count=7, label=4)]
+    plan = Cutplan(SQUARES, fat_quarters, usable_width="0 in", by_priority=True)
+    assert plan.totals().missing == sum(piece.missing for piece in plan.pieces()) > 0
+    assert [(row.label, row.used) for row in plan.stock()] == [(4, 7)]
+    with pytest.raises(errors.ChoiceError):
+        plan.narrowest()
+
+
+def test_progress_ends_the_search() -> None:
+    told: List[int] = []
+
+    def stop(work: int, best: int, bound: int) -> bool:
+        assert bound <= best
+        told.append(work)
+        return True
+
+    assert Cutplan(SQUARES, progress=stop).totals().stopped == 1 and len(told) == 1
+    assert Cutplan(SQUARES, progress=lambda *numbers: None).totals().proven
+
+
+def test_what_progress_raises_is_raised_again() -> None:
+    def fail(work: int, best: int, bound: int) -> bool:
+        raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        Cutplan(SQUARES, progress=fail)
+
+
+def test_a_cutting_plan_names_the_row_that_is_too_large() -> None:
+    with pytest.raises(errors.NoYieldError) as raised:
+        Cutplan([*SQUARES, BlankSpec(cut_width="41 in", cut_length="6 in", kind=BlankKind.PIECE)], usable_width="40 in")
+    assert raised.value.at == 3

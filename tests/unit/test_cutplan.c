@@ -374,6 +374,25 @@ START_TEST(stock_that_costs_different_sums_is_added_up)
 }
 END_TEST
 
+START_TEST(stock_that_is_square_but_for_its_losses_is_cut_both_ways)
+{
+    /* 11 x 10 1/2 in with 1/2 in off the ends: strips of 10 in either way, but room for 11 in of them when turned. */
+    size_t count = 0;
+    start(&p, 0);
+    p.spec.end_loss = IN(0, 1, 2);
+    have(&p, 2, WHOLE_IN(11), IN(10, 1, 2));
+    have(&p, 2, WHOLE_IN(11), IN(10, 3, 4));
+    have(&p, 3, WHOLE_IN(11), IN(10, 3, 4));
+    want_square(110, WHOLE_IN(1));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cost, 1);
+    ck_assert_int_eq(p.strips[0].turned, 1);
+    ck_ok(muslin_cutplan_ways(p.plan, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 6);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 START_TEST(what_is_left_of_stock_is_left_right_across)
 {
     struct muslin_plan_left_over left[3];
@@ -398,7 +417,7 @@ END_TEST
 
 START_TEST(what_stock_does_not_suffice_for_is_left_out_by_priority)
 {
-    /* Example: 100 squares, of which the stock gives 64. Each piece of stock gives 16. */
+    /* Example: 100 squares, of which the stock gives 64. */
     struct muslin_problem problem = PROBLEM;
     start(&p, 0);
     have(&p, 4, WHOLE_IN(20), WHOLE_IN(20));
@@ -502,12 +521,41 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
         ck_assert(i == 0 || rows[i].cloth_length <= rows[i - 1].cloth_length);
     }
     ck_assert_int_eq(rows[0].cloth_length, p.totals.cloth_length);
-    /* 9 in is too narrow for one size, 10 in is not */
+    /* 9 in is too narrow for one size, 10 in is not: then each has a strip of its own */
     ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(9), WHOLE_IN(10), 2, rows, sizeof rows[0], 5, &count, NULL));
     ck_assert_int_eq(rows[0].cloth_length, 0);
     ck_assert_int_eq(rows[1].cloth_length, 32 * IN(5, 1, 2) + 16 * WHOLE_IN(6) + 8 * IN(9, 1, 2));
     ck_assert_int_eq(rows[1].cloth_length, rows[1].least);
     muslin_cutplan_free(p.plan);
+    start(&p, WHOLE_IN(40)); /* where a join takes a whole strip there is none */
+    want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(45), WHOLE_IN(2))->join_loss = WHOLE_IN(20);
+    make_plan(&p);
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(40), 2, rows, sizeof rows[0], 5, &count, NULL));
+    ck_assert_int_eq(rows[0].cloth_length, 0);
+    ck_assert_int_eq(rows[1].cloth_length, WHOLE_IN(4));
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter)
+{
+    /* Without work, first plans are all there are: among so many some get longer on a wider bolt. */
+    struct muslin_plan_width rows[4];
+    uint64_t state = 1;
+    size_t count = 0;
+    for (int round = 0; round < 60; round++) {
+        start(&p, WHOLE_IN(22));
+        p.spec.work_limit = 0;
+        for (int64_t i = draw_from(&state, 2, 4); i > 0; i--)
+            want(&p, draw_from(&state, 1, 9), WHOLE_IN(draw_from(&state, 3, 12)), WHOLE_IN(draw_from(&state, 3, 12)))
+                ->flags = (uint32_t)draw_from(&state, 0, 1);
+        make_plan(&p);
+        ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(23), 4, rows, sizeof rows[0], 4, &count, NULL));
+        for (size_t i = 1; i < 4; i++)
+            ck_assert_int_le(rows[i].cloth_length, rows[i - 1].cloth_length);
+        ck_assert_int_le(rows[2].cloth_length, p.totals.cloth_length);
+        muslin_cutplan_free(p.plan);
+    }
 }
 END_TEST
 
@@ -554,11 +602,13 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, joined_strips_go_round_the_fold);
     tcase_add_test(plans, stock_is_cut_along_either_side_where_pieces_may_turn);
     tcase_add_test(plans, stock_that_costs_different_sums_is_added_up);
+    tcase_add_test(plans, stock_that_is_square_but_for_its_losses_is_cut_both_ways);
     tcase_add_test(plans, what_is_left_of_stock_is_left_right_across);
     tcase_add_test(plans, what_stock_does_not_suffice_for_is_left_out_by_priority);
     tcase_add_test(plans, rows_of_one_size_get_its_pieces_one_after_the_other);
     tcase_add_test(plans, rows_in_another_order_give_the_same_plan);
     tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);
+    tcase_add_test(plans, a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter);
     tcase_add_test(plans, progress_is_told_lengths_and_ends_the_search);
     suite_add_tcase(suite, plans);
 }

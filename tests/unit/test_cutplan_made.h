@@ -177,7 +177,7 @@ static inline void ck_strip_places(const struct planned *p, size_t row)
         used = end - begin > used ? end - begin : used;
         for (int64_t k = strip->first_place; k < i; k++) {
             ck_apart(p, &p->places[k], place);
-            if (planned_has(p, MUSLIN_CUTPLAN_OWN_STRIPS))
+            if (planned_has(p, MUSLIN_CUTPLAN_OWN_STRIPS) && strip->kind != MUSLIN_PLAN_SLIT)
                 ck_assert(place->width == p->places[k].width || place->width == p->places[k].height);
         }
     }
@@ -229,7 +229,7 @@ static inline void ck_bolt(const struct planned *p)
     }
     ck_assert_int_eq(p->totals.cost, y);
     ck_assert_int_eq(p->totals.cloth_length, y == 0 ? 0 : y + p->spec.straightening);
-    ck_assert_int_le(p->totals.cloth_length, p->totals.own_strips_length);
+    ck_assert(p->totals.cloth_length <= p->totals.own_strips_length || p->totals.stopped != 0);
     ck_assert_int_le(p->totals.area_bound, y);
 }
 
@@ -319,10 +319,72 @@ static inline void ck_counts(const struct planned *p)
     ck_assert_int_eq(p->totals.stock_pieces, stock);
 }
 
+/* What is left over lies inside what it is left of, apart from its pieces. */
+static inline void ck_left_over(const struct planned *p)
+{
+    static struct muslin_plan_left_over rows[STRIPS];
+    size_t count = 0;
+    const muslin_len least = WHOLE_IN(3);
+    ck_ok(muslin_cutplan_left_over(p->plan, least, rows, sizeof rows[0], STRIPS, &count, NULL));
+    for (size_t i = 0; i < count; i++) {
+        const struct muslin_plan_strip *strip = &p->strips[rows[i].strip];
+        const int sheet = strip->kind == MUSLIN_PLAN_PANEL || strip->kind == MUSLIN_PLAN_STOCK;
+        const muslin_len before = strip->places > 0 ? p->places[strip->first_place].x + strip->used : 0;
+        muslin_len y = 0;
+        for (size_t k = (size_t)rows[i].strip + 1; sheet && k < p->strip_count; k++)
+            if (p->strips[k].holder == rows[i].strip && p->strips[k].kind == MUSLIN_PLAN_WITHIN)
+                y += p->strips[k].times * p->strips[k].height;
+        ck_assert_int_eq(rows[i].count, planned_times(p, strip));
+        ck_assert_int_ge(rows[i].width, least);
+        ck_assert_int_ge(rows[i].height, least);
+        ck_assert_int_eq(rows[i].y, sheet ? y : 0);
+        ck_assert_int_eq(rows[i].y + rows[i].height, strip->height);
+        ck_assert_int_ge(rows[i].x, before);
+        ck_assert_int_le(rows[i].x + rows[i].width / planned_layers(p), strip->width);
+        ck_assert(i == 0 || rows[i].width * rows[i].height <= rows[i - 1].width * rows[i - 1].height);
+    }
+}
+
+/* Cases make a tree, and worths can be read of those that have some: one of each size, stock, and case on the way. */
+static inline void ck_proof(const struct planned *p)
+{
+    static struct muslin_plan_case cases[STRIPS];
+    static struct muslin_plan_worth worths[STRIPS];
+    size_t sizes = 0;
+    size_t n = 0;
+    ck_ok(muslin_cutplan_sizes(p->plan, NULL, 0, 0, &sizes, NULL));
+    ck_ok(muslin_cutplan_cases(p->plan, NULL, 0, 0, &n, NULL));
+    ck_assert_int_eq(p->totals.cases, (int64_t)n);
+    if (n > STRIPS)
+        return;
+    ck_ok(muslin_cutplan_cases(p->plan, cases, sizeof cases[0], STRIPS, &n, NULL));
+    for (size_t i = 0; i < n; i++) {
+        size_t depth = 0;
+        size_t count = 0;
+        int64_t scale = 0;
+        for (int64_t above = (int64_t)i; above > 0; above = cases[above].parent)
+            depth++;
+        const muslin_status status = muslin_cutplan_worths(p->plan, (int64_t)i, worths, sizeof worths[0], STRIPS,
+                                                           &count, &scale, NULL);
+        ck_assert(cases[i].plan_size < (int64_t)sizes);
+        ck_assert(cases[i].plan_size < 0 || cases[i].first_way == cases[i].last_way);
+        ck_status(status, cases[i].worths == (int64_t)i ? MUSLIN_OK : MUSLIN_ERR_INDEX);
+        if (status == MUSLIN_OK)
+            ck_assert_uint_eq(count, sizes + p->stock_n + depth);
+        for (size_t k = 0; k < count; k++)
+            ck_assert_int_eq((worths[k].plan_size >= 0) + (worths[k].stock >= 0) + (worths[k].of_case >= 0), 1);
+    }
+}
+
 /* The whole plan, read and held against its request. */
 static inline void ck_plan(struct planned *p)
 {
+    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
     read_plan(p);
+    ck_ok(muslin_cutplan_check(p->plan, &checked, NULL));
+    ck_assert_int_eq(checked.fault, 0);
+    ck_assert_int_eq(checked.cost, p->totals.cost);
+    ck_assert_int_eq(checked.least, p->totals.least);
     for (size_t i = 0; i < p->strip_count; i++)
         ck_strip_places(p, i);
     if (p->stock_n == 0)
@@ -333,6 +395,8 @@ static inline void ck_plan(struct planned *p)
         ck_row(p, i);
     ck_waste(p);
     ck_counts(p);
+    ck_left_over(p);
+    ck_proof(p);
     ck_assert_int_le(p->totals.least, p->totals.cost);
     ck_assert_int_eq(p->totals.proven, p->totals.least == p->totals.cost);
 }

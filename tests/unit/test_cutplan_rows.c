@@ -100,6 +100,21 @@ START_TEST(plans_from_stock_give_all_pieces)
 }
 END_TEST
 
+START_TEST(few_large_pieces_take_many_cases)
+{
+    /* Four sizes in eighths of an inch: how many strips there are of each height does not settle it. */
+    static const int64_t sides[][4] = { { 18, 42, 29, 1 }, { 45, 33, 22, 0 }, { 60, 12, 22, 0 }, { 42, 60, 35, 0 } };
+    start(&p, 127 * IN(0, 1, 8));
+    p.spec.work_limit = 3000000;
+    for (size_t i = 0; i < COUNT_OF(sides); i++)
+        want(&p, sides[i][2], sides[i][0] * IN(0, 1, 8), sides[i][1] * IN(0, 1, 8))->flags = (uint32_t)sides[i][3];
+    make_plan(&p);
+    ck_assert_int_ge(p.totals.cases, 3);
+    ck_assert_int_eq(p.totals.proven, 1);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 START_TEST(many_rows_are_planned)
 {
     uint64_t state = 3;
@@ -140,6 +155,7 @@ void add_cutplan_rows(Suite *suite)
     tcase_set_timeout(rows, 120);
     tcase_add_test(rows, plans_from_a_bolt_give_all_pieces);
     tcase_add_test(rows, plans_from_stock_give_all_pieces);
+    tcase_add_test(rows, few_large_pieces_take_many_cases);
     tcase_add_test(rows, many_rows_are_planned);
     tcase_add_test(rows, the_most_rows_are_planned);
     suite_add_tcase(suite, rows);

@@ -464,7 +464,7 @@ class Proof:
 
     def is_packed_full(self, number):
         """What the case asks for of one way does not fit into the strips of it that it allows."""
-        at = self.cases[number]["packed"] - 1
+        at = self.cases[number]["packed_way"]
         rows = [self.cases[case] for case in self.path(number)]
         rows = [row for row in rows if row["first_way"] == row["last_way"] == at]
         strips = min(row["wanted"] for row in rows if row["plan_size"] < 0 and not row["at_least"])
@@ -500,7 +500,7 @@ class Proof:
                 case["least"] <= self.cases[case["worths"]]["least"]
             if case["split"]:
                 assert self.is_split(number)
-            elif case["packed"]:
+            elif case["packed_way"] >= 0:
                 assert self.is_packed_full(number)
             else:
                 open_cases.append(min(case["least"], self.cost))
