@@ -290,7 +290,8 @@ static struct outcome plan_it(const struct list *list, int64_t work_limit)
 
 static double gap_of(const struct muslin_cutplan_totals *totals)
 {
-    return 100.0 * (double)(totals->cost - totals->least) / (double)totals->least;
+    const int64_t least = totals->least > 0 ? totals->least : 1;
+    return 100.0 * (double)(totals->cost - least) / (double)least;
 }
 
 /* ---- sets ------------------------------------------------------------------------------------------------------- */
