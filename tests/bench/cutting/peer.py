@@ -1,11 +1,13 @@
 #!/usr/bin/python3
-"""The lists of the cutting bench, solved by a general solver for whole numbers: GLPK (Debian: glpk-utils).
+"""The lists of the cutting bench, solved by general solvers for whole numbers: GLPK (Debian: glpk-utils) and HiGHS
+(npm: highs).
 
-    peer.py WORK OURS [LIST ... | all]
+    peer.py glpk|FOLDER WORK OURS [LIST ... | all]
 
-OURS is what tests/bench/cutting.c printed of the bolts; each line written here has the solver's plan and bound beside
-those. The models and what the solver said are kept in WORK. Each list gets SECONDS of processor time. Nothing is passed
-or failed by time or length; a bound of the one above a plan of the other is `contradicted`, and the exit status 1.
+FOLDER is that of the npm package. OURS is what tests/bench/cutting.c printed of the bolts; each line written here has
+the solver's plan and bound beside those. The models and what the solver said are kept in WORK. Each list gets SECONDS
+of processor time. Nothing is passed or failed by time or length; a bound of the one above a plan of the other is
+`contradicted`, and the exit status 1.
 
 The model is arc flow, one graph for each height of strip: Macedo, Alves and Valerio de Carvalho, Arc-flow model for the
 two-dimensional guillotine cutting stock problem, Computers & Operations Research 37 (2010). A node is how much of the
@@ -58,7 +60,7 @@ def heights_of(width, pieces):
 
 
 def arcs_of(width, pieces, height):
-    """(from, to, piece) of one height, and only such as some strip can have: what is laid is never wider than before."""
+    """(from, to, piece) of one height, only such as some strip can have: what is laid is never wider than before."""
     items = [(taken(piece, height, width), number) for number, piece in enumerate(pieces)]
     items = sorted(((took, number) for took, number in items if took), reverse=True)
     arcs = set()
@@ -106,27 +108,47 @@ def write_model(path, width, pieces):
     return len(names)
 
 
-def solve(model):
-    """(plan, bound, seconds of processor time) as of the solver's last report, which comes every five seconds; None for
-    what it does not have."""
+def run_solver(command, most_seconds):
+    """What it says until the system ends it, and the milliseconds of processor time it took."""
     def limits():
-        resource.setrlimit(resource.RLIMIT_CPU, (SECONDS, SECONDS))
+        resource.setrlimit(resource.RLIMIT_CPU, (most_seconds, most_seconds))
 
     before = resource.getrusage(resource.RUSAGE_CHILDREN)
-    run = subprocess.run(["nice", "-n", "19", "glpsol", "--cuts", "--lp", str(model)], stdout=subprocess.PIPE,
-                         stderr=subprocess.STDOUT, text=True, check=False, preexec_fn=limits)
+    run = subprocess.run(["nice", "-n", "19", *command], stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True,
+                         check=False, preexec_fn=limits)
     after = resource.getrusage(resource.RUSAGE_CHILDREN)
     seconds = after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
+    return run.stdout, round(1000 * seconds, 1)
+
+
+def up(bound):
+    return math.ceil(float(bound) - 1e-6)
+
+
+def solve_by_glpk(model):
+    """(plan, bound, milliseconds, what it said); None for what it does not have. Its cuts, off by default, do it good.
+    Its own time limit is one of the clock on the wall, so the system ends it, and its last report counts: of plans at
+    once, of bounds every five seconds."""
+    said, took = run_solver(["glpsol", "--cuts", "--lp", str(model)], SECONDS)
     plan = bound = None
-    for said in re.finditer(r"mip = +(not found yet|\S+) >= +(-inf|tree is empty|\S+)", run.stdout):
-        if said[1] != "not found yet":
-            plan = round(float(said[1]))
-        if said[2] not in ("-inf", "tree is empty"):
-            bound = math.ceil(float(said[2]) - 1e-6)
-    if "INTEGER OPTIMAL SOLUTION FOUND" in run.stdout:
+    for report in re.finditer(r"mip = +(not found yet|\S+) >= +(-inf|tree is empty|\S+)", said):
+        if report[1] != "not found yet":
+            plan = round(float(report[1]))
+        if report[2] not in ("-inf", "tree is empty"):
+            bound = up(report[2])
+    if "INTEGER OPTIMAL SOLUTION FOUND" in said:
         bound = plan
-    model.with_suffix(".log").write_text(run.stdout, encoding="utf-8")
-    return plan, bound, seconds
+    return plan, bound, took, said
+
+
+def solve_by_highs(model, folder):
+    """The same. It keeps to the time limit itself, but for what it must finish."""
+    said, took = run_solver(["node", str(HERE / "peer.mjs"), folder, str(model), str(SECONDS)], 3 * SECONDS)
+    primal = re.search(r"Primal bound +(\S+)", said)
+    dual = re.search(r"Dual bound +(\S+)", said)
+    plan = round(float(primal[1])) if primal and primal[1] != "inf" else None
+    bound = up(dual[1]) if dual and dual[1] != "-inf" else None
+    return plan, bound, took, said
 
 
 def read_ours(path):
@@ -145,20 +167,21 @@ def mean(values):
     return round(statistics.mean(values), 4) if values else None
 
 
-def compare(name, width, pieces, work, ours):
+def compare(solver, name, width, pieces, work, ours):
     model = work / f"{name}.lp"
     size = write_model(model, width, pieces)
-    plan, bound, seconds = solve(model)
+    plan, bound, took, said = solve_by_glpk(model) if solver == "glpk" else solve_by_highs(model, solver)
+    model.with_suffix(".log").write_text(said, encoding="utf-8")
     return {"list": name, "best": ours["best"], "bound": ours["bound"], "gap_percent": ours["gap_percent"],
             "proven": ours["proven"], "ms": ours["ms"], "peer_best": plan, "peer_bound": bound,
             "peer_gap_percent": gap(plan, bound), "peer_proven": int(plan is not None and plan == bound),
-            "peer_ms": round(1000 * seconds, 1), "whole_numbers": size,
+            "peer_ms": took, "whole_numbers": size,
             "contradicted": int((bound or 0) > ours["best"] or (plan is not None and plan < ours["bound"]))}
 
 
-def summary(rows):
+def summary(solver, rows):
     both = [row for row in rows if row["peer_best"] is not None]
-    return {"summary": "peer", "lists": len(rows), "proven": sum(row["proven"] for row in rows),
+    return {"summary": "glpk" if solver == "glpk" else "highs", "lists": len(rows), "proven": sum(row["proven"] for row in rows),
             "peer_proven": sum(row["peer_proven"] for row in rows), "peer_without_plan": len(rows) - len(both),
             "mean_gap_percent": mean(row["gap_percent"] for row in rows),
             "peer_mean_gap_percent": mean(row["peer_gap_percent"] for row in both),
@@ -170,14 +193,14 @@ def summary(rows):
 
 
 def main():
-    work, ours, chosen = pathlib.Path(sys.argv[1]), read_ours(sys.argv[2]), sys.argv[3:]
+    solver, work, ours, chosen = sys.argv[1], pathlib.Path(sys.argv[2]), read_ours(sys.argv[3]), sys.argv[4:]
     lists = read_lists()
     names = sorted(ours) if chosen == ["all"] else chosen or USUAL
     rows = []
     for name in names:
-        rows.append(compare(name, *lists[name], work, ours[name]))
+        rows.append(compare(solver, name, *lists[name], work, ours[name]))
         print(json.dumps(rows[-1]), flush=True)
-    print(json.dumps(summary(rows)))
+    print(json.dumps(summary(solver, rows)))
     return int(any(row["contradicted"] for row in rows))
 
 
