@@ -181,7 +181,8 @@ def compare(solver, name, width, pieces, work, ours):
 
 def summary(solver, rows):
     both = [row for row in rows if row["peer_best"] is not None]
-    return {"summary": "glpk" if solver == "glpk" else "highs", "lists": len(rows), "proven": sum(row["proven"] for row in rows),
+    return {"summary": "glpk" if solver == "glpk" else "highs", "lists": len(rows),
+            "proven": sum(row["proven"] for row in rows),
             "peer_proven": sum(row["peer_proven"] for row in rows), "peer_without_plan": len(rows) - len(both),
             "mean_gap_percent": mean(row["gap_percent"] for row in rows),
             "peer_mean_gap_percent": mean(row["peer_gap_percent"] for row in both),
