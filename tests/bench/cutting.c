@@ -29,8 +29,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include <muslin/cutplan.h>
-
 enum {
     ROWS_MOST = 64,  /* pieces of a list */
     STOCK_MOST = 16,
@@ -240,7 +238,7 @@ static int has_borders(const struct list *list)
 /* ---- one plan --------------------------------------------------------------------------------------------------- */
 
 struct outcome {
-    struct muslin_cutplan_totals totals;
+    struct muslin_plan_totals totals;
     double ms;
     double check_ms;
     double memory_mb;
@@ -270,7 +268,7 @@ static struct outcome plan_once(const struct list *list, int64_t work_limit)
     must(list->name, muslin_cutplan_check(plan, &checked, NULL));
     outcome.check_ms = now() - start;
     outcome.fault = checked.fault;
-    if (checked.cost != outcome.totals.cost || checked.least < outcome.totals.least)
+    if (checked.fault == 0 && (checked.cost != outcome.totals.cost || checked.least < outcome.totals.least))
         outcome.fault = -1;
     muslin_cutplan_free(plan);
     return outcome;
@@ -288,7 +286,7 @@ static struct outcome plan_it(const struct list *list, int64_t work_limit)
     return best;
 }
 
-static double gap_of(const struct muslin_cutplan_totals *totals)
+static double gap_of(const struct muslin_plan_totals *totals)
 {
     const int64_t least = totals->least > 0 ? totals->least : 1;
     return 100.0 * (double)(totals->cost - least) / (double)least;
@@ -329,7 +327,7 @@ static double median(double *values, size_t n)
 /* Whether this plan and what is known contradict each other. */
 static int is_wrong(const struct list *list, const struct outcome *outcome)
 {
-    const struct muslin_cutplan_totals *totals = &outcome->totals;
+    const struct muslin_plan_totals *totals = &outcome->totals;
     const int below = list->known_bound >= 0 && totals->cost < list->known_bound * list->cost_unit;
     const int above = list->known_best >= 0 && totals->least > list->known_best * list->cost_unit;
     return outcome->fault != 0 || totals->least > totals->cost || below || above;
@@ -337,7 +335,7 @@ static int is_wrong(const struct list *list, const struct outcome *outcome)
 
 static void add_to(struct summary *summary, const struct list *list, const struct outcome *outcome)
 {
-    const struct muslin_cutplan_totals *totals = &outcome->totals;
+    const struct muslin_plan_totals *totals = &outcome->totals;
     const double gap = gap_of(totals);
     summary->ms[summary->lists++] = outcome->ms;
     summary->proven += totals->proven == 1;
@@ -374,16 +372,16 @@ static void print_known(const struct list *list, const struct outcome *outcome)
 static void print_outcome(const char *set, const struct list *list, int64_t work_limit, const struct outcome *first,
                           const struct outcome *outcome)
 {
-    const struct muslin_cutplan_totals *totals = &outcome->totals;
+    const struct muslin_plan_totals *totals = &outcome->totals;
     const double unit = (double)list->cost_unit;
     printf("{\"set\": \"%s\", \"list\": \"%s\", \"work_limit\": %" PRId64 ", \"sizes\": %zu, \"pieces\": %" PRId64 ", "
-           "\"best\": %.12g, \"bound\": %.12g, \"gap_percent\": %.3f, \"proven\": %d, \"steps\": %" PRId64 ", "
-           "\"cases\": %" PRId64 ", \"ms\": %.3f, \"first_best\": %.12g, \"first_bound\": %.12g, \"first_ms\": %.3f, "
-           "\"check_ms\": %.3f, \"memory_mb\": %.2f, \"fault\": %" PRId64,
+           "\"best\": %.12g, \"bound\": %.12g, \"gap_percent\": %.3f, \"proven\": %d, \"stopped\": %d, ",
            set, list->name, work_limit, list->n, totals->pieces, (double)totals->cost / unit,
-           (double)totals->least / unit, gap_of(totals), totals->proven, totals->work, totals->cases, outcome->ms,
-           (double)first->totals.cost / unit, (double)first->totals.least / unit, first->ms, outcome->check_ms,
-           outcome->memory_mb, outcome->fault);
+           (double)totals->least / unit, gap_of(totals), totals->proven, totals->stopped);
+    printf("\"steps\": %" PRId64 ", \"cases\": %" PRId64 ", \"ms\": %.3f, \"first_best\": %.12g, "
+           "\"first_bound\": %.12g, \"first_ms\": %.3f, \"check_ms\": %.3f, \"memory_mb\": %.2f, \"fault\": %" PRId64,
+           totals->work, totals->cases, outcome->ms, (double)first->totals.cost / unit,
+           (double)first->totals.least / unit, first->ms, outcome->check_ms, outcome->memory_mb, outcome->fault);
     print_known(list, outcome);
 }
 
