@@ -58,7 +58,7 @@ def proof(cases, worths, cost=13):
 
 def case(parent, split, least, at_least=0, wanted=0):
     return {"parent": parent, "split": split, "worths": 0, "least": least, "wanted": wanted, "first_way": 1,
-            "last_way": 1, "plan_size": -1, "at_least": at_least, "packed": 0}
+            "last_way": 1, "plan_size": -1, "at_least": at_least, "packed_way": -1}
 
 
 def three_cases():
