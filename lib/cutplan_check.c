@@ -550,7 +550,7 @@ muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct mus
         const muslin_status status =
             msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &plan->allocator, &checked);
         if (status != MUSLIN_OK)
-            return msl_fail(&check, status, MUSLIN_ARG_PROOF_CASE, 0, 0);
+            return msl_fail(&check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
     }
     checked.cost *= plan->cost_unit;
     checked.least *= plan->cost_unit;
