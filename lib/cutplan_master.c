@@ -17,9 +17,10 @@ enum {
     ENTRY_BITS = 56,   /* entries of the inverse stay below it, */
     LEVEL_BITS = 60,   /* and levels */
     SPARE_BITS = 12,   /* the point leaves so many of a word to the entries */
+    MORE_BITS = 6,     /* of worths while they are summed up */
     SMALL_BITS = 18,   /* below 1 / 2^SMALL_BITS is nothing */
     REFACTOR = 64,     /* exchanges until the inverse is made anew */
-    BLOCK = 256        /* patterns looked at before one of them is taken */
+    BLOCK = 64         /* patterns looked at before one of them is taken */
 };
 
 /* ---- numbers ---------------------------------------------------------------------------------------------------- */
@@ -330,7 +331,7 @@ static int find_worths(struct msl_master *master)
     for (int32_t r = 0; r < rows; r++)
         master->worth[r] = master->rough[r] = 0;
     for (int32_t i = 0; i < rows; i++) {
-        const int64_t price = price_of(master, master->basis[i]) * ((int64_t)1 << master->bits);
+        const int64_t price = price_of(master, master->basis[i]) * ((int64_t)1 << (master->bits + MORE_BITS));
         const int64_t *inverse = row_of(master, i);
         for (int32_t r = 0; price != 0 && r < rows; r++) {
             if (!fits(price, inverse[r], master->point))
@@ -340,10 +341,12 @@ static int find_worths(struct msl_master *master)
             master->rough[r] += worth >> 8;
         }
     }
-    for (int32_t r = 0; r < rows; r++)
+    for (int32_t r = 0; r < rows; r++) {
+        master->worth[r] >>= MORE_BITS;
         seen |= magnitude(master->rough[r]);
+    }
     master->steps += rows * rows / 4;
-    if (seen > (uint64_t)master->most_worth >> 8)
+    if (seen > (uint64_t)master->most_worth >> (8 - MORE_BITS))
         return 0;
     spread(master, 0);
     return 1;
@@ -380,12 +383,22 @@ static int64_t lacks(const struct msl_master *master, int32_t index)
 
 /* ---- steps ------------------------------------------------------------------------------------------------------ */
 
+/* So much of a lack is rounding. */
+static int64_t tolerance(const struct msl_master *master)
+{
+    return 64 + ((int64_t)1 << master->bits >> 17);
+}
+
+int64_t msl_master_pays(const struct msl_master *master)
+{
+    return 16 * tolerance(master);
+}
+
 /* What pays most: a slack, or a pattern of the first block that has one. Returns what it lacks, below 0; 0: none. */
 static int64_t choose(struct msl_master *master, struct msl_basic *in)
 {
-    const int64_t tolerance = 1 + ((int64_t)1 << master->bits >> 17);
     const int32_t count = master->pool->pattern_count;
-    const int64_t none = -tolerance;
+    const int64_t none = -tolerance(master);
     int64_t most = none;
     in->column = in->against = 0;
     for (int32_t r = 0; r < master->row_count; r++) {
@@ -450,9 +463,9 @@ static int move_levels(struct msl_master *master, int32_t out, int64_t part)
 static int move_worths(struct msl_master *master, int32_t at, int64_t lack)
 {
     const int64_t *inverse = row_of(master, at);
+    if (!fits(lack, (int64_t)master->largest, master->point))
+        return 0;
     for (int32_t r = 0; r < master->row_count; r++) {
-        if (!fits(lack, inverse[r], master->point))
-            return 0;
         master->worth[r] += times(lack, inverse[r], master->point);
         if (magnitude(master->worth[r]) > (uint64_t)master->most_worth)
             return 0;

@@ -30,7 +30,7 @@ static void begin(struct msl_master *master, const struct muslin_allocator *memo
     ck_assert_int_le(master->point, 40);
     master->price_against = price;
     master->bits = 30;
-    while (master->bits > 0 && price > master->most_worth >> master->bits >> 4)
+    while (master->bits > 0 && price > master->most_worth >> master->bits >> 8)
         master->bits--;
     for (int32_t s = 0; s < parts.cutting.size_count; s++)
         limit(master, MSL_LIMIT_SIZE, 0, 0, s, 1, parts.sizes[s].count);
@@ -122,9 +122,9 @@ static void make_pool(uint64_t *seed, int64_t most_count, int64_t most_laid, int
     parts_begin(&parts);
     const int32_t n = 1 + (int32_t)pick(seed, 6);
     for (int32_t s = 0; s < n; s++)
-        parts_size(&parts, 10, 10, 0, 1 + pick(seed, most_count));
+        parts_size(&parts, 10, 20, 0, 1 + pick(seed, most_count));
     for (int32_t w = 0; w < 4; w++)
-        parts_way(&parts, 100, 20 - w)->stock = (int32_t)pick(seed, 3) - 1;
+        parts_way(&parts, 60 * most_laid, 20 - w)->stock = (int32_t)pick(seed, 3) - 1;
     for (int32_t p = 0; p < patterns || p < 3 * n; p++) {
         for (int32_t s = 0; s < n; s++) {
             sizes[s] = s;
@@ -211,6 +211,32 @@ START_TEST(test_out_of_range)
 }
 END_TEST
 
+/* Patterns of one of a size and 40 of the next: a surplus of the last hangs on the first by 40 x 40 x 40. With that
+ * surplus below nothing, at the highest price, worths leave their range. */
+START_TEST(test_dear_chain)
+{
+    const struct muslin_allocator memory = parts_memory();
+    const int64_t wanted[4] = { 1, 60, 1, 1 };
+    const int32_t counts[2] = { 1, 40 };
+    struct msl_master master;
+    parts_begin(&parts);
+    for (int32_t s = 0; s < 4; s++)
+        parts_size(&parts, 10, 20, 0, wanted[s]);
+    parts_way(&parts, 410, 20);
+    for (int32_t s = 0; s < 3; s++) {
+        const int32_t sizes[2] = { s, s + 1 };
+        msl_pool_add(&parts.pool, 0, 20, sizes, counts, 2);
+    }
+    begin(&master, &memory, 30000000000);
+    for (int32_t s = 0; s < 3; s++)
+        master.basis[s].column = s;
+    ck_assert(msl_master_load(&master));
+    ck_assert(!msl_master_improve(&master));
+    check_sound(&master);
+    msl_master_free(&master, &memory);
+}
+END_TEST
+
 /* ---- against known values ----------------------------------------------------------------------------------------- */
 
 struct piece {
@@ -244,7 +270,7 @@ static double solve(int64_t room, const struct piece *pieces, int32_t n)
         for (int32_t w = 0; w < count; w++) {
             int32_t made;
             int64_t bound;
-            const int64_t beat = master.way_fixed[w] + ((int64_t)1 << master.bits >> 13) + 1;
+            const int64_t beat = master.way_fixed[w] + msl_master_pays(&master);
             ck_assert(msl_price(&pricing, w, master.way_worth + w * n, most, beat, &parts.pool, &made, &bound));
             pays |= made >= 0;
         }
@@ -318,6 +344,7 @@ Suite *cutplan_master_suite(void)
     tcase_set_timeout(all, 60);
     tcase_add_test(all, test_best);
     tcase_add_test(all, test_out_of_range);
+    tcase_add_test(all, test_dear_chain);
     tcase_add_test(all, test_a_million);
     tcase_add_test(all, test_known);
     tcase_add_test(all, test_memory);

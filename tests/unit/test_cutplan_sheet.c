@@ -16,12 +16,14 @@ static int64_t try_strip(const int64_t *worth, const int64_t *most, int64_t heig
     for (int32_t at = 0; at < sizes;) {
         int64_t taken = 0;
         int64_t sum = 0;
+        int32_t kinds = 0;
         for (int32_t s = 0; s < sizes; s++) {
             const int64_t each = plainly_taken(&parts.sizes[s], height);
+            kinds += counts[s] > 0;
             taken += counts[s] == 0 ? 0 : each == 0 || parts.sizes[s].slit ? room + 1 : counts[s] * each;
             sum += counts[s] * worth[s];
         }
-        if (taken <= room)
+        if (taken <= room && (kinds < 2 || !parts.cutting.one_size))
             best = larger(best, sum);
         for (at = 0; at < sizes && counts[at] >= most[at]; at++)
             counts[at] = 0;
@@ -86,6 +88,7 @@ static int64_t lay_out(int32_t made, const int64_t *worth, int64_t *pieces)
         const int slit = strip->height == 0;
         int64_t x = 0;
         ck_assert_int_gt(strip->count, 0);
+        ck_assert(slit || !parts.cutting.one_size || strip->count == 1);
         ck_assert(!slit || (k == 0 && way->panel));
         for (int32_t i = 0; i < strip->count; i++) {
             const struct msl_laid *laid = &parts.laid[strip->first + i];
@@ -111,6 +114,7 @@ static void make_sheet(uint64_t *seed)
 {
     const int32_t sizes = 1 + (int32_t)pick(seed, 4);
     parts_begin(&parts);
+    parts.cutting.one_size = pick(seed, 4) == 0;
     for (int32_t s = 0; s < sizes; s++) {
         const int slit = pick(seed, 3) == 0;
         struct msl_size *size = parts_size(&parts, 1 + pick(seed, 7), 1 + pick(seed, 9), !slit && pick(seed, 2) == 0,
@@ -231,6 +235,36 @@ START_TEST(test_borders)
 }
 END_TEST
 
+/* A piece of stock 8 wide and 5 long: in one strip two stacks of two pieces 3 x 2 at 5 each, and one of 2 x 5 at 6. */
+START_TEST(test_stacks)
+{
+    const struct muslin_allocator memory = parts_memory();
+    const int64_t worth[2] = { 5, 6 };
+    const int64_t most[2] = { 4, 1 };
+    struct msl_pricing pricing;
+    int32_t made;
+    int64_t bound;
+    parts_begin(&parts);
+    parts_size(&parts, 3, 2, 0, 4);
+    parts_size(&parts, 2, 5, 0, 1);
+    parts.cutting.height_count = parts_heights(&parts, parts.heights);
+    parts.cutting.stacked = 1;
+    parts_way(&parts, 8, 5)->sheet = 1;
+    ck_assert(msl_pricing_make(&pricing, &parts.cutting, 64, &memory));
+    ck_assert(msl_price(&pricing, 0, worth, most, 25, &parts.pool, &made, &bound));
+    ck_assert_int_eq(made, 0);
+    ck_assert_int_eq(bound, 26);
+    ck_assert_int_eq(parts.patterns[0].count, 1);
+    ck_assert_int_eq(parts.strips[0].height, 5);
+    ck_assert_int_eq(parts.strips[0].count, 3);
+    for (int32_t i = 0; i < 3; i++) {
+        ck_assert_int_eq(parts.laid[i].count, parts.laid[i].size == 0 ? 2 : 1);
+        ck_assert_int_eq(parts.laid[i].above, i > 0 && parts.laid[i].size == 0 && parts.laid[i - 1].size == 0);
+    }
+    msl_pricing_free(&pricing, &memory);
+}
+END_TEST
+
 Suite *cutplan_sheet_suite(void)
 {
     Suite *suite = suite_create("cutplan_sheet");
@@ -238,6 +272,7 @@ Suite *cutplan_sheet_suite(void)
     tcase_add_test(all, test_sheets);
     tcase_add_test(all, test_few_states);
     tcase_add_test(all, test_borders);
+    tcase_add_test(all, test_stacks);
     suite_add_tcase(suite, all);
     return suite;
 }
