@@ -71,12 +71,12 @@ MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *
  * before what they are part of, by a quarter rather than by a half. Then comes the preference for the darker side:
  * fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step by step and not
  * proved. Meetings of seams that are pressed open are left out. The plan is the best there is when `proven` says so
- * (small trees always, but for some that ask for a way where turning would help), and never has more exceptions than
- * all pressed in turn, see `alternating`, or without turning. In joins of more than 64 children that repeat after 32 or
+ * (small trees always), and never has more exceptions than all pressed in turn, see `alternating`, or without turning.
+ * Whether what asks for a way may be turned is looked through node by node, as far as the work limit goes. In joins of more than 64 children that repeat after 32 or
  * fewer, places that lie two repeats apart are taken alike; meetings there are told once, at the first. Same request,
  * same plan. MUSLIN_ERR_RANGE, MUSLIN_ERR_CHOICE: a member outside its range or choices. MUSLIN_ERR_WORK_LIMIT: edges
  * of different nodes have more than 2^26 pieces in all. MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts,
- * plus the work limit, up to three times where joins ask for a way. Source: a system of linear equations over two
+ * plus the work limit, up to four times where joins ask for a way. Source: a system of linear equations over two
  * elements, solved by elimination; branch and bound where not all can hold. Example: rows of equal blocks: every other
  * row the other way, no exception. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
@@ -95,7 +95,8 @@ struct muslin_pressed_totals {
     int64_t alternating;    /* exceptions when all is pressed in turn: every seam to its first piece, and joins take
                                their second child the other way, their fourth, and so on, where none asks otherwise */
     int64_t open;           /* meetings left out, as a seam is pressed open */
-    int64_t other_way;      /* copies of nodes with seams of their own that are the other way, pressed or turned */
+    int64_t other_way;      /* copies of nodes with seams of their own that are the other way, pressed or turned; where
+                               those seams are open, turned alone */
     int64_t work;           /* steps taken */
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
@@ -128,7 +129,8 @@ struct muslin_pressed_seam {
     muslin_id node;
     int64_t seam;              /* number in its node */
     int64_t as_shown;          /* copies of the node pressed so, also those in what is turned as a whole */
-    int64_t other_way;         /* copies taken the other way: by `other`, pressed or turned */
+    int64_t other_way;         /* copies taken the other way: by `other`, pressed or turned; an open seam is told so
+                                  when its node is turned */
     muslin_len from_x;         /* finished ends, in the node as it was made, from its lower left */
     muslin_len from_y;
     muslin_len to_x;
