@@ -82,28 +82,45 @@ static void put_diagonal(struct msl_check *check, const struct muslin_quilt *qui
         args[DIAGONAL_CORNERSTONE] = args[DIAGONAL_SASH_FABRIC];
 }
 
-/* Sashes are as long as the first block is wide. */
-static void add_sash_patches(struct msl_check *check, struct muslin_quilt *quilt, const int32_t *args,
-                             muslin_id first_block, uint32_t *patches)
+/* Where nothing lies outside the corner blocks, whole sashes lie round alternates. */
+static int has_whole_sashes(const int32_t *args)
+{
+    const int has_alternates = args[DIAGONAL_COLUMNS] > 1 && args[DIAGONAL_ROWS] > 1;
+    return args[DIAGONAL_LAYOUT] != MUSLIN_POINT_SASH_INNER || has_alternates;
+}
+
+/* They lie between two blocks side by side or above each other, and outside. */
+static int has_whole_cornerstones(const int32_t *args)
+{
+    const int has_one_block = args[DIAGONAL_COLUMNS] == 1 && args[DIAGONAL_ROWS] == 1;
+    return args[DIAGONAL_LAYOUT] == MUSLIN_POINT_SASH_OUTER || !has_one_block;
+}
+
+/* Sashes are as long as the first block is wide. Returns how many patches there are. */
+static uint32_t add_sash_patches(struct msl_check *check, struct muslin_quilt *quilt, const int32_t *args,
+                                 muslin_id first_block, uint32_t *patches)
 {
     const uint32_t width = (uint32_t)args[DIAGONAL_SASH];
     const uint32_t fabric = (uint32_t)args[DIAGONAL_SASH_FABRIC];
     uint32_t block = msl_want_id(check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, first_block);
-    if (check->status != MUSLIN_OK)
-        return;
-    uint32_t length = msl_add_extent(check, quilt, block, MUSLIN_ACROSS);
-    patches[0] = msl_add_patch(check, quilt, fabric, length, width);
-    patches[1] = msl_add_patch(check, quilt, fabric, width, length);
-    patches[2] = msl_add_patch(check, quilt, (uint32_t)args[DIAGONAL_CORNERSTONE], width, width);
+    uint32_t count = 0;
+    if (args[DIAGONAL_LAYOUT] == MUSLIN_POINT_PLAIN || check->status != MUSLIN_OK)
+        return 0;
+    if (has_whole_sashes(args)) {
+        uint32_t length = msl_add_extent(check, quilt, block, MUSLIN_ACROSS);
+        patches[count++] = msl_add_patch(check, quilt, fabric, length, width);
+        patches[count++] = msl_add_patch(check, quilt, fabric, width, length);
+    }
+    if (has_whole_cornerstones(args))
+        patches[count++] = msl_add_patch(check, quilt, (uint32_t)args[DIAGONAL_CORNERSTONE], width, width);
+    return count;
 }
 
 static uint32_t add_diagonal(struct msl_check *check, struct muslin_quilt *quilt, const int32_t *given,
                              const muslin_id *blocks, uint32_t n)
 {
     uint32_t patches[DIAGONAL_SASH_PATCHES] = { 0 };
-    const uint32_t more = given[DIAGONAL_LAYOUT] == MUSLIN_POINT_PLAIN ? 0 : DIAGONAL_SASH_PATCHES;
-    if (more > 0)
-        add_sash_patches(check, quilt, given, blocks[0], patches);
+    const uint32_t more = add_sash_patches(check, quilt, given, blocks[0], patches);
     int32_t *args = msl_begin(check, quilt, DIAGONAL_BLOCKS + n + more);
     if (args == NULL)
         return 0;

@@ -472,8 +472,8 @@ MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *
  * turned frame everything is exact; the outside is as muslin_setting_point() has it for the layout, rounded once, to
  * the nearest tick: in PLAIN c B sqrt 2 + 2 f by r B sqrt 2 + 2 f.
  *   Pieces      Counts and cuts are those of muslin_setting_point(), as the solve's policy asks. Whole sashes and
- *               cornerstones are patches, B by w, w by B and w by w, upright in the turned frame: three children more,
- *               which follow the blocks. Triangles, and in SASH_INNER the sashes that end at the edge, are the field's
+ *               cornerstones are patches, B by w, w by B and w by w, upright in the turned frame: up to three
+ *               children more, which follow the blocks, see muslin_quilt_children(). Triangles, and in SASH_INNER the sashes that end at the edge, are the field's
  *               own pieces.
  *   Rows        Rows run down to the right. Where there are sashes, they stand between the blocks of a row and in
  *               SASH_OUTER and SASH_CUT also at its ends; a row of sashes and cornerstones lies between two rows of
@@ -609,8 +609,10 @@ MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, mus
                                            struct muslin_node *out, struct muslin_problem *problem);
 
 /* The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
- * left), repeats repeated: ask, then fill. Three that were not given follow the blocks of a field on point with sashes:
- * its sash that lies (B wide), the one that stands, its cornerstone. Example: of a join of three equal patches, three
+ * left), repeats repeated: ask, then fill. Patches that were not given follow the blocks of a field on point with
+ * sashes: its sash that lies (B wide), the one that stands, its cornerstone; in SASH_INNER the sashes only where there
+ * are alternates, and no cornerstone of one block alone in SASH_CUT and SASH_INNER, for whole ones are not in it. So
+ * muslin_solution_size() knows every child of what it solved. Example: of a join of three equal patches, three
  * times the same id. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
