@@ -615,8 +615,8 @@ static void try_chosen(struct msl_check *check, struct choosing *choosing)
     choose_next(choosing);
 }
 
-/* Of each node that a plan breaks, from the root down, there are few choices: one of its turnings is made to hold, or it
- * is never taken the other way. All plans that there are, are among those of one or another; so the least of their
+/* Of each node that a plan breaks, from the root down, there are few choices: it is never taken the other way, or one
+ * of its turnings is made to hold. All plans that there are, are among those of one or another; so the least of their
  * bounds holds for all, once all are looked through. */
 static struct muslin_pressing_plan *choose_turnings(struct msl_check *check, struct muslin_pressing_plan *best,
                                                     struct msl_chosen broken, int64_t work_left)

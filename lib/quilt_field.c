@@ -29,11 +29,13 @@ static void want_blocks(struct msl_check *check, const struct muslin_diagonal_sp
     msl_want_between(check, MUSLIN_ARG_CHILDREN, (int64_t)n, blocks, blocks);
 }
 
-/* An id where the layout asks for one, 0 where it has none. */
-static void want_given(struct msl_check *check, int32_t argument, muslin_id id, int is_asked_for)
+/* An id where the layout asks for one, 0 where it has none; members that share a name are told apart by their place. */
+static void want_given(struct msl_check *check, int32_t argument, int64_t at, muslin_id id, int is_asked_for)
 {
-    if (check->status == MUSLIN_OK && (id != 0) != is_asked_for)
-        msl_fail(check, MUSLIN_ERR_RANGE, argument, id, is_asked_for);
+    if (check->status != MUSLIN_OK || (id != 0) == is_asked_for)
+        return;
+    check->at = at;
+    msl_fail(check, MUSLIN_ERR_RANGE, argument, id, is_asked_for);
 }
 
 /* As muslin_setting_point() has it: where something is cut at the edge itself, nothing floats. */
@@ -42,18 +44,15 @@ static void want_layout(struct msl_check *check, const struct muslin_diagonal_sp
     const int sashed = in->layout != MUSLIN_POINT_PLAIN;
     msl_want_choice(check, MUSLIN_ARG_SETTING_LAYOUT, in->layout, MUSLIN_POINT_PLAIN, MUSLIN_POINT_SASH_INNER);
     msl_want_pad(check, in->pad);
-    want_given(check, MUSLIN_ARG_SASH_WIDTH, in->sash, sashed);
     if (in->layout == MUSLIN_POINT_SASH_CUT || in->layout == MUSLIN_POINT_SASH_INNER)
-        want_given(check, MUSLIN_ARG_SET_OFF, in->set_off, 0);
-    check->at = 2;
-    want_given(check, MUSLIN_ARG_FABRIC, in->sash_fabric, sashed);
-    check->at = 3;
+        want_given(check, MUSLIN_ARG_MEASURE, 0, in->set_off, 0);
+    want_given(check, MUSLIN_ARG_MEASURE, 1, in->sash, sashed);
+    want_given(check, MUSLIN_ARG_FABRIC, 2, in->sash_fabric, sashed);
     if (!sashed)
-        want_given(check, MUSLIN_ARG_FABRIC, in->cornerstone, 0);
-    check->at = 0;
+        want_given(check, MUSLIN_ARG_FABRIC, 3, in->cornerstone, 0);
 }
 
-/* What members that share a name name, told apart by their place; id 0 stays 0 where it may. */
+/* What such members name; id 0 stays 0 where it may. */
 static int32_t named(struct msl_check *check, const struct muslin_quilt *quilt, int32_t sort, int64_t at, muslin_id id,
                      int may_be_none)
 {

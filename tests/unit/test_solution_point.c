@@ -133,6 +133,44 @@ START_TEST(a_sash_as_wide_as_the_blocks_leaves_no_triangle)
 }
 END_TEST
 
+/* Of two fields the second one has sashes of no width, and its root is solved; all layouts, also without whole sashes. */
+START_TEST(a_sash_of_no_width_is_named)
+{
+    struct pointed p;
+    struct muslin_problem problem = PROBLEM;
+    begin_point(&p);
+    const muslin_id six = square_of(&p, WHOLE_IN(6));
+    const muslin_id sound = field_of(&p, OUTER, 1, 1, six);
+    for (int32_t layout = OUTER; layout <= INNER; layout++) {
+        p.wide = measure_of(p.s.quilt, "none", 0);
+        const muslin_id unused = field_of(&p, layout, 1, 2, six);
+        const muslin_id field = field_of(&p, layout, 1, 1, six);
+        const muslin_id both[] = { sound, field };
+        ck_status(solve(&p, join_of(p.s.quilt, MUSLIN_ACROSS, both, 2), &problem), MUSLIN_ERR_RANGE);
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_SASH_WIDTH);
+        ck_assert_int_eq(problem.at, muslin_id_number(field));
+        ck_assert_int_eq(problem.value, 0);
+        ck_assert_str_eq(problem.text, "Sash width (finished) is 0 in, but must be more than 0 in.");
+        ck_status(solve(&p, unused, &problem), MUSLIN_ERR_RANGE);
+        ck_assert_int_eq(problem.at, muslin_id_number(unused));
+    }
+    end_sewing(&p.s);
+}
+END_TEST
+
+/* A sash as wide as a sum that has no value: that is told first. */
+START_TEST(a_sash_that_is_too_large_is_told_as_a_measure)
+{
+    struct pointed p;
+    struct muslin_problem problem = PROBLEM;
+    begin_point(&p);
+    p.wide = times_of(p.s.quilt, fixed_of(p.s.quilt, MUSLIN_SIZE_MAX), 1000);
+    ck_status(solve(&p, field_of(&p, OUTER, 1, 1, square_of(&p, WHOLE_IN(6))), &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_ne(problem.argument, MUSLIN_ARG_SASH_WIDTH);
+    end_sewing(&p.s);
+}
+END_TEST
+
 static struct muslin_totals totals_of(const struct muslin_solution *solution)
 {
     struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
@@ -680,6 +718,8 @@ Suite *solution_point_suite(void)
     TCase *tests = tcase_create("sashes on point");
     tcase_add_test(tests, each_layout_has_its_size);
     tcase_add_test(tests, a_sash_as_wide_as_the_blocks_leaves_no_triangle);
+    tcase_add_test(tests, a_sash_of_no_width_is_named);
+    tcase_add_test(tests, a_sash_that_is_too_large_is_told_as_a_measure);
     tcase_add_test(tests, blocks_are_held_against_the_sashes);
     tcase_add_test(tests, the_size_is_explained);
     tcase_add_test(tests, the_edge_cuts_cornerstones_in_half);
