@@ -473,8 +473,8 @@ MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *
  * the nearest tick: in PLAIN c B sqrt 2 + 2 f by r B sqrt 2 + 2 f.
  *   Pieces      Counts and cuts are those of muslin_setting_point(), as the solve's policy asks. Whole sashes and
  *               cornerstones are patches, B by w, w by B and w by w, upright in the turned frame: up to three children
- *               more, which follow the blocks, see muslin_quilt_children(). Triangles, and in SASH_INNER the sashes that
- *               end at the edge, are the field's own pieces.
+ *               more, which follow the blocks, see muslin_quilt_children(). Triangles, and in SASH_INNER the sashes
+ *               that end at the edge, are the field's own pieces.
  *   Rows        Rows run down to the right. Where there are sashes, they stand between the blocks of a row and in
  *               SASH_OUTER and SASH_CUT also at its ends; a row of sashes and cornerstones lies between two rows of
  *               blocks, and in those layouts beyond the first and the last one. Side triangles close rows of blocks. In
