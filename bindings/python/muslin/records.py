@@ -6266,7 +6266,8 @@ class Cut:
     warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
         MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a fabric without direction the longer side, passes
         the fabric's usable width; MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit whose
-        outer edges lie on the bias
+        outer edges lie on the bias, or a sash that the edge of a field on point cuts off at 45 degrees: there the edge
+        stretches
     """
 
     fabric: Id
@@ -6476,7 +6477,8 @@ class PressedTotals:
     alternating: exceptions when all is pressed in turn: every seam to its first piece, and joins take their second
         child the other way, their fourth, and so on, where none asks otherwise
     open: meetings left out, as a seam is pressed open
-    other_way: copies of nodes with seams of their own that are the other way, pressed or turned
+    other_way: copies of nodes with seams of their own that are the other way, pressed or turned; where those seams are
+        open, turned alone
     work: steps taken
     proven: 1 when exceptions = least
     turned: of those, copies that are turned and not pressed the other way
@@ -6506,7 +6508,8 @@ class PressedSeam:
     node
     seam: number in its node
     as_shown: copies of the node pressed so, also those in what is turned as a whole
-    other_way: copies taken the other way: by `other`, pressed or turned
+    other_way: copies taken the other way: by `other`, pressed or turned; an open seam is told so when its node is
+        turned
     from_x: finished ends, in the node as it was made, from its lower left
     from_y
     to_x
@@ -6550,7 +6553,9 @@ class PressedChild:
     place: ... which is its child of this number
     other_way: 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by
         what it is part of
-    turn: quarters by which the child is turned where it is the other way; 0: it is pressed
+    turn: quarters by which the child is turned where it is the other way; 0: it is pressed. The same in every place of
+        the child, also where other_way is 0: what the node is part of may be the other way, and then this place, too.
+        By itself it says nothing of this place
     """
 
     node: Id
