@@ -9,6 +9,7 @@
 #include "muslin/cutplan.h"
 
 #include "cutplan_inside.h"
+#include "cutplan_request.h"
 #include "quilt_store.h"
 #include "solution_growing.h"
 #include "solution_sort.h"

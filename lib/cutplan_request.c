@@ -36,7 +36,7 @@ muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_
 /* ---- what is asked ---------------------------------------------------------------------------------------------- */
 
 /* With stock the width is each piece's own. */
-static void want_spec(struct msl_check *check, const struct muslin_cutplan_spec *in, int has_stock)
+void msl_want_plan_spec(struct msl_check *check, const struct muslin_cutplan_spec *in, int has_stock)
 {
     const int64_t some_loss = in->squaring_loss != 0;
     msl_want_between(check, MUSLIN_ARG_USABLE_WIDTH, in->usable_width, !has_stock, has_stock ? 0 : MUSLIN_SIZE_MAX);
@@ -58,7 +58,7 @@ static struct muslin_blank_spec read_piece(struct msl_check *check, const struct
     return piece;
 }
 
-static void want_piece(struct msl_check *check, const struct muslin_blank_spec *piece)
+void msl_want_blank(struct msl_check *check, const struct muslin_blank_spec *piece)
 {
     const int is_sloped = piece->kind == MUSLIN_BLANK_SLOPED;
     const int is_joined = piece->kind == MUSLIN_BLANK_JOINED;
@@ -107,7 +107,7 @@ void msl_read_request(struct msl_check *check, struct msl_plan_request *request,
     msl_read_struct(check, MUSLIN_ARG_SPEC, &request->spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
                     has_stock ? OF_STOCK : OF_A_BOLT, spec);
     if (check->status == MUSLIN_OK)
-        want_spec(check, &request->spec, has_stock);
+        msl_want_plan_spec(check, &request->spec, has_stock);
     want_rows(check, MUSLIN_ARG_ROWS, request->pieces, request->piece_size, (uint32_t)sizeof *request->pieces,
               request->piece_count);
     want_rows(check, MUSLIN_ARG_STOCK_ROWS, request->stock, request->stock_size, (uint32_t)sizeof *request->stock,
@@ -115,7 +115,7 @@ void msl_read_request(struct msl_check *check, struct msl_plan_request *request,
     for (size_t i = 0; check->status == MUSLIN_OK && i < request->piece_count; i++) {
         const struct muslin_blank_spec piece = read_piece(check, request, i);
         if (check->status == MUSLIN_OK)
-            want_piece(check, &piece);
+            msl_want_blank(check, &piece);
     }
     for (size_t i = 0; check->status == MUSLIN_OK && i < request->stock_count; i++) {
         const struct muslin_plan_stock_spec stock = read_stock(check, request, i);

@@ -183,3 +183,11 @@ muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct mus
     }
     return check.status;
 }
+
+int32_t msl_some_are_turned(const struct muslin_cutplan *plan)
+{
+    int32_t turned = 0;
+    for (uint64_t i = 0; i < plan->places.used; i++)
+        turned |= msl_place_of(plan, i)->turned;
+    return turned;
+}

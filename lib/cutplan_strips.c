@@ -215,19 +215,32 @@ static void put_slit(struct laying *laying, const struct msl_strip *found, int64
     laying->y = 0;
 }
 
+/* A strip across the rest of a panel or of a piece of stock, of which nobody wants anything, is not cut. */
+static void put_strip_within(struct laying *laying, const struct msl_strip *found)
+{
+    struct muslin_cutplan *plan = laying->plan;
+    const int64_t y = laying->y;
+    put_strip(laying, found, MUSLIN_PLAN_WITHIN, found->height * plan->unit);
+    if (laying->check->status != MUSLIN_OK)
+        return;
+    if (strip_at(plan, plan->strips.used - 1)->places > 0) {
+        merge_last(plan);
+    } else {
+        plan->strips.used--;
+        laying->y = y;
+    }
+}
+
 /* What a panel or a piece of stock holds. */
 static void put_within(struct laying *laying, const struct msl_pattern *pattern, int64_t length)
 {
     const struct muslin_cutplan *plan = laying->plan;
     const struct msl_strip *strips = plan->found.plan.strips + pattern->first;
     for (int32_t i = 0; laying->check->status == MUSLIN_OK && i < pattern->count; i++) {
-        if (strips[i].height == 0) {
+        if (strips[i].height == 0)
             put_slit(laying, &strips[i], length);
-            continue;
-        }
-        put_strip(laying, &strips[i], MUSLIN_PLAN_WITHIN, strips[i].height * plan->unit);
-        if (laying->check->status == MUSLIN_OK)
-            merge_last(laying->plan);
+        else
+            put_strip_within(laying, &strips[i]);
     }
 }
 

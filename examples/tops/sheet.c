@@ -131,6 +131,7 @@ struct sheet *sheet_create(const struct design *design, const struct muslin_solu
     read_cuts(sheet);
     read_steps(sheet);
     read_pressing(sheet);
+    read_yardage(sheet);
     return sheet;
 }
 
@@ -148,6 +149,8 @@ void sheet_free(struct sheet *sheet)
     free(sheet->children);
     free(sheet->seams);
     muslin_pressing_free(sheet->plan);
+    free(sheet->bill);
+    muslin_yardage_free(sheet->yardage);
     free(sheet);
 }
 
@@ -161,7 +164,7 @@ static void print_sizes(const struct sheet *sheet)
     must(muslin_solution_totals(sheet->solution, &totals, NULL), NULL);
     printf("Top, finished: %s\n", inches_by(size.finished_width, size.finished_height, text));
     printf("Top, unfinished: %s\n", inches_by(size.unfinished_width, size.unfinished_height, text));
-    printf("%" PRId64 " patches. This sheet is for the top alone: batting, backing and binding are not in it.\n",
+    printf("%" PRId64 " patches. This sheet is for the top and cloth for binding; batting and backing are not in it.\n",
            totals.patches);
     if (totals.misfits > 0)
         printf("CAUTION: %" PRId64 " pairs of edges do not meet; see the misfits\n", totals.misfits);
@@ -264,6 +267,7 @@ void print_sheet(const struct sheet *sheet, const struct pattern *pattern)
     print_sizes(sheet);
     print_notes(sheet);
     print_cuts(sheet);
+    print_yardage(sheet);
     print_steps(sheet);
     print_summary(sheet);
     print_totals(sheet);

@@ -109,7 +109,7 @@ def test_a_sheet_says_how_large_and_what_to_do(name: str) -> None:
     sheet = text(name)
     assert f"Top, finished: {finished}\nTop, unfinished: {unfinished}\n{patches} patches" in sheet
     assert "(an invented quilt" in sheet and "CAUTION:" not in sheet and "?" not in sheet
-    cut = part_of(sheet, "\nCUT\n", "\nSEW ").splitlines()
+    cut = part_of(sheet, "\nCUT\n", "\nBUY, ").splitlines()
     assert sum(line.startswith("  ") and not line.startswith("   ") for line in cut) == fabrics
     assert "\nPRESS\n" in sheet and "infant" in sheet and "The top is done." in sheet
     assert max(map(len, sheet.splitlines())) <= 100
@@ -119,7 +119,7 @@ def test_a_sheet_says_how_large_and_what_to_do(name: str) -> None:
 def test_every_piece_and_part_is_used(name: str) -> None:
     """Numbers and letters of the cut list and the steps are those that later steps take, and all are."""
     sheet = lines_of(name)
-    cut, sew = part_of(sheet, " CUT ", " SEW "), part_of(sheet, " SEW ", " PRESS ")
+    cut, sew = part_of(sheet, " CUT ", " BUY, "), part_of(sheet, " SEW ", " PRESS ")
     pieces = re.findall(r"\[\d+\]", cut)
     assert pieces == [f"[{number + 1}]" for number in range(len(pieces))]
     assert set(re.findall(r"\[\d+\]", sew)) == set(pieces)
@@ -159,12 +159,50 @@ def test_squares_are_cut_for_units_by_their_recipe() -> None:
     assert "Trim to 6 1/2 in by 3 1/2 in unfinished" in sheet
 
 
-def test_strips_longer_than_the_cloth_come_from_a_run() -> None:
-    # 2 x 48 1/2 + 2 x 42 1/2 = 182 in; four strips of 40 in are 158 1/2 in long when joined, five 198 in.
+def test_strips_longer_than_the_cloth_are_joined() -> None:
+    # 48 1/2 in are 40 and 9 in less a seam of 1/2 in, 42 1/2 are 40 and 3.
     sheet = lines_of("stars")
-    assert "Cut 5 strips, width of fabric by 3 1/2 in." in sheet
+    assert "join each of them end to end from strips 3 1/2 in wide, with straight 1/4 in seams" in sheet
     assert "Cut 2 at 48 1/2 in x 3 1/2 in" in sheet and "Cut 2 at 42 1/2 in x 3 1/2 in" in sheet
-    assert "join these strips end to end" not in lines_of("kites")
+    laid = part_of(sheet, " BUY, ", " SEW ")
+    assert "2 strips by 3 1/2 in: 40 in long for [1] 2 strips by 3 1/2 in: 40 in long for [2]" in laid
+    assert "2 of 9 in long for [1]" in laid and "2 of 3 in long for [2]" in laid
+    assert "join each of them" not in lines_of("kites")
+
+
+def test_cloth_is_bought_by_fabric() -> None:
+    # Brass: 48 and 24 squares of 3 7/8 in, ten from a strip: eight strips, 31 in, and 1/2 in to straighten; 7/8 yd are
+    # 31 1/2 in. Cream: 12 squares of 4 3/4 in, eight from a strip. Binding: 2 x (42 + 54) + 12 in.
+    laid = part_of(lines_of("stars"), " BUY, ", " SEW ")
+    assert "brass: buy 7/8 yd. 31 1/2 in are needed; cut in strips like this, no plan needs less." in laid
+    assert "cream: buy 3/8 yd. 10 in are needed" in laid
+    assert "Binding of 2 1/2 in strips, 204 in in all" in laid
+    assert "5 strips by 2 1/2 in: 40 in long for binding" in laid
+    # Seven strips of each of six fabrics for the rails: 17 1/2 in and 1/2 in.
+    assert lines_of("rails").count("7 strips by 2 1/2 in: 40 in long for [") == 6
+    assert lines_of("rails").count("buy 1/2 yd. 18 in are needed") == 5
+
+
+@pytest.mark.parametrize("name", QUILTS)
+def test_what_is_laid_out_is_what_is_cut(name: str) -> None:
+    """Every number of the cut list lies in some strip, and a number that is cut so many times lies so often."""
+    sheet = lines_of(name)
+    laid = part_of(sheet, " BUY, ", " SEW ")
+    cut = part_of(sheet, " CUT ", " BUY, ")
+    assert set(re.findall(r"\[\d+\]", laid)) == set(re.findall(r"\[\d+\]", cut))
+    for number, wanted in re.findall(r"\[(\d+)\] Cut (\d+) squares?", cut):
+        found = 0
+        for times, places in re.findall(r"(\d+) strips? by [^:]*: (.*?)(?= \d+ strips? by | [a-z ]+: buy |$)", laid):
+            found += int(times) * sum(int(one) for one in re.findall(rf"(\d+) of \[{number}\]", places))
+        assert found == int(wanted), number
+
+
+def test_the_cloth_is_drawn_strip_by_strip(tmp_path: pathlib.Path) -> None:
+    target = tmp_path / "cloth.svg"
+    assert text("stars", "--cloth", str(target)) == f"{target}\n"
+    assert ElementTree.parse(target).getroot().tag.endswith("svg")
+    assert "File exists" in complaint(1, "stars", "--cloth", str(target))
+    assert "FOLDER" in complaint(2, "all", "--cloth", str(tmp_path))
 
 
 def test_diamonds_are_cut_from_a_strip() -> None:
@@ -208,7 +246,7 @@ def test_a_recipe_takes_what_is_left_by_cutting() -> None:
 def test_of_each_cloth_the_longest_are_cut_first(name: str) -> None:
     sheet = text(name)
     last = 0.0
-    for line in re.sub(r"\n {6,}(?!\[)", " ", part_of(sheet, "\nCUT\n", "\nSEW ")).splitlines():
+    for line in re.sub(r"\n {6,}(?!\[)", " ", part_of(sheet, "\nCUT\n", "\nBUY, ")).splitlines():
         if not line.startswith("   "):
             last = 1000
         found = re.search(r"\[\d+\] Cut .*?(width of fabric|(\d+)( \d/\d)? in x)", line)

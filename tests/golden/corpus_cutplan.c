@@ -63,7 +63,7 @@ static void *give_more(void *context, void *block, size_t old_size, size_t size)
     return to;
 }
 
-static struct muslin_allocator open_cells(void)
+struct muslin_allocator open_cells(void)
 {
     const struct muslin_allocator allocator = { give, give_more, take_back, NULL };
     cells[0].head.cells = CELLS;

@@ -1,0 +1,179 @@
+"""Cutting plans on the command line: least cloth, strip by strip, drawn.
+
+SPDX-License-Identifier: MIT
+
+Plans are added up here from their strips; least lengths are worked out beside each test.
+"""
+from __future__ import annotations
+
+import os
+import signal
+import subprocess
+import time
+from pathlib import Path
+from typing import Any
+from xml.etree import ElementTree
+
+from program import Muslin, inches
+
+SQUARES = ("cutplan", "32 of 5 1/2 in", "16 of 6 in", "8 of 9 1/2 in")
+
+
+def cut_of(found: Any) -> dict[str, int]:
+    """How many of each letter the strips hold, those in panels and stock counted as often as these are there."""
+    cut: dict[str, int] = {}
+    strips = found["strips_in_order"]
+    for strip in strips:
+        times = strip["times"]
+        if "within_number" in strip:
+            times *= strips[strip["within_number"] - 1]["times"]
+        for place in strip["places"]:
+            cut[place["label"]] = cut.get(place["label"], 0) + times * place["pieces"]
+    return cut
+
+
+def height_of(found: Any) -> float:
+    return sum(strip["times"] * inches(strip["strip_cut"]) for strip in found["strips_in_order"]
+               if "within_number" not in strip)
+
+
+def test_lower_pieces_fill_higher_strips(muslin: Muslin) -> None:
+    # On their own strips: 7, 6 and 4 a strip: 5 x 5 1/2 + 3 x 6 + 2 x 9 1/2 = 64 1/2 in.
+    found = muslin.answer(*SQUARES)
+    assert inches(found["each_size_on_its_own_strips"]) == 64.5
+    assert inches(found["cloth_length"]) == height_of(found) == 60 == inches(found["no_plan_needs_less_than"])
+    assert found["certainly_the_least"] is True and found["search_ended_by"] == "nothing left to look for"
+    assert cut_of(found) == {"A": 32, "B": 16, "C": 8}
+    assert [row["made"] for row in found["list"]] == [32, 16, 8]
+    assert inches(found["buy"]) == 63
+
+
+def test_the_sheet_says_how_little_can_do_and_then_the_cuts(muslin: Muslin) -> None:
+    words = muslin.words(*SQUARES)
+    assert words.startswith("56 pieces take 1 2/3 yd (60 in) of cloth 40 in wide (usable): 9 strips, ")
+    assert "no plan needs less than 1 2/3 yd (60 in): that is proven." in words
+    assert "it would be 64 1/2 in: this plan saves 4 1/2 in." in words
+    assert "No. 1: 2 strips cut 9 1/2 in wide, from each: 4 C: cut 9 1/2 in across" in words
+    assert "trim to 5 1/2 in" in words and "A: 32 of 5 1/2 in" in words
+    assert "Cut a test block first" in words and "rotary cutter is very sharp" in words
+    assert words.index("Pieces (cut sizes") < words.index("Cutting, in this order") < words.index("Before you cut")
+
+
+def test_each_size_on_its_own_strips(muslin: Muslin) -> None:
+    found = muslin.answer(*SQUARES, "--own-strips")
+    assert inches(found["cloth_length"]) == 64.5
+    assert all(len(strip["places"]) == 1 for strip in found["strips_in_order"])
+
+
+def test_borders_lie_lengthwise_and_binding_is_joined(muslin: Muslin) -> None:
+    # A panel of 60 in holds two borders; binding: 40 in, then 37 1/2 a strip: four strips are 152 1/2 in, 14 in less
+    # the join make the rest, and fit beside the borders; so do 24 pieces.
+    words = ("cutplan", "24 of 3 x 5 in turn", "2 of 4 1/2 x 60 in lengthwise", "1 of 164 x 2 1/2 in joined")
+    found = muslin.answer(*words)
+    assert inches(found["cloth_length"]) == height_of(found) == 70
+    assert cut_of(found) == {"A": 24, "B": 2, "C": 5}
+    text = muslin.words(*words)
+    assert "No. 1: a panel 60 in long, cut right across the cloth." in text
+    assert "Slit along the cloth, at the left edge of no. 1: 2 B: cut 4 1/2 in across" in text
+    assert "1 strip to join for C: 40 in long" in text and "A, turned: cut 5 in across" in text
+    assert "31 in by 45 in, of no. 1" in text
+    # Joined straight a strip adds 39 1/2 in: four whole ones make 158 1/2 in, and 6 in less 1/2 in are the rest.
+    straight = muslin.answer("cutplan", "1 of 164 x 2 1/2 in joined", "--join", "straight")
+    lengths = [inches(place["cut_across"]) for strip in straight["strips_in_order"] for place in strip["places"]]
+    assert lengths == [40, 6]
+
+
+def test_losses_and_prints(muslin: Muslin) -> None:
+    # 40 in less 1 in: 6 of 6 1/2 in a strip; two strips of 4 in and 1/2 in straightened off.
+    found = muslin.answer("cutplan", "12 of 6 1/2 x 4", "--end-loss", "1", "--straighten", "1/2")
+    assert inches(found["cloth_length"]) == 8.5
+    text = muslin.words("cutplan", "12 of 6 1/2 x 4", "--end-loss", "1", "--straighten", "1/2")
+    assert "1 in is taken off each strip and 1/2 in once" in text
+    turned = ("cutplan", "24 of 8 1/2 x 4 1/2 in turn")
+    assert inches(muslin.answer(*turned)["cloth_length"]) == 25.5
+    assert inches(muslin.answer(*turned, "--print", "one-way")["cloth_length"]) == 27
+
+
+def test_stock_is_used_as_little_as_can_be(muslin: Muslin) -> None:
+    # 20 of 4 in from a fat quarter of 21 x 18 in, so 61 take four.
+    found = muslin.answer("cutplan", "61 of 4 in", "--stock", "6 of 21 x 18 in")
+    assert (found["pieces_of_stock"], found["cost"], found["certainly_the_least"]) == (4, 4, True)
+    assert cut_of(found) == {"A": 61} and "cloth_length" not in found and "buy" not in found
+    dear = muslin.answer("cutplan", "20 of 4 in", "--stock", "any of 21 x 18 in at 3", "--stock",
+                         "any of 42 x 18 in at 7")
+    assert dear["cost"] == 3 and [row["used"] for row in dear["stock"]] == [1, 0]
+    assert "61 pieces from 4 pieces of stock" in muslin.words("cutplan", "61 of 4 in", "--stock", "6 of 21 x 18 in")
+
+
+def test_too_little_stock_is_said(muslin: Muslin) -> None:
+    few = muslin.complaint(1, "cutplan", "70 of 4 in", "--stock", "3 of 21 x 18 in")
+    assert "70" in few and "60" in few and '"70 of 4 in"' in few
+    found = muslin.answer("cutplan", "70 of 4 in", "--stock", "3 of 21 x 18 in", "--as-far")
+    assert (found["missing"], found["list"][0]["made"]) == (10, 60)
+    assert "10 pieces missing" in muslin.words("cutplan", "70 of 4 in", "--stock", "3 of 21 x 18 in", "--as-far")
+
+
+def test_a_drawing_shows_every_piece(muslin: Muslin, tmp_path: Path) -> None:
+    target = tmp_path / "bolt.svg"
+    found = muslin.answer(*SQUARES, "--svg", str(target))
+    root = ElementTree.parse(target).getroot()
+    letters = [text.text for text in root.iter("{http://www.w3.org/2000/svg}text")]
+    assert {letter: letters.count(letter) for letter in "ABC"} == cut_of(found)
+    assert "A: 32 of 5 1/2 in" in letters
+    before = target.read_text(encoding="utf-8")
+    refused = muslin.complaint(3, "cutplan", "5 of 4 in", "--svg", str(target))
+    assert "--force" in refused and target.read_text(encoding="utf-8") == before
+    muslin.text("cutplan", "5 of 4 in", "--svg", str(target), "--force")
+    assert target.read_text(encoding="utf-8") != before and list(tmp_path.iterdir()) == [target]
+    assert "svg" in muslin.complaint(2, "cutlist", "5 of 4 in", "--svg", str(target))
+
+
+def test_panels_and_stock_are_drawn(muslin: Muslin, tmp_path: Path) -> None:
+    for name, words in (("panel", ("24 of 3 x 5 in turn", "2 of 4 1/2 x 60 in lengthwise")),
+                        ("stock", ("30 of 4 in", "9 of 6 1/2 in", "--stock", "6 of 21 x 18 in"))):
+        target = tmp_path / name
+        found = muslin.answer("cutplan", *words, "--svg", str(target))
+        letters = [text.text for text in ElementTree.parse(target).getroot().iter("{http://www.w3.org/2000/svg}text")]
+        assert {letter: letters.count(letter) for letter in "AB"} == cut_of(found)
+
+
+def test_nothing_wanted_is_nothing(muslin: Muslin) -> None:
+    assert muslin.text("cutplan", "0 of 4 in") == "Nothing is wanted, and nothing is needed.\n"
+
+
+def test_complaints_name_the_row(muslin: Muslin) -> None:
+    assert "--piece" in muslin.complaint(2, "cutplan", "5 inches")
+    assert "--piece" in muslin.complaint(2, "cutplan", "5 of 4 parsecs")
+    assert "--piece" in muslin.complaint(2, "cutplan", "5 of 4 x in")
+    assert "--stock" in muslin.complaint(2, "cutplan", "5 of 4 in", "--stock", "some of 21 x 18 in")
+    assert "--stock" in muslin.complaint(2, "cutplan", "5 of 4 in", "--stock", "3 of 21 x 18 in at home")
+    assert '"2 of 50 x 50 in"' in muslin.complaint(1, "cutplan", "5 of 4 in", "2 of 50 x 50 in")
+    assert "--work" in muslin.complaint(2, "cutplan", "5 of 4 in", "--work", "-1")
+    assert "--join" in muslin.complaint(2, "cutplan", "5 of 4 in", "--join", "glued")
+
+
+HARD = ("cutplan", *(f"{17 + 3 * row} of {3 + row * 5 % 7} {row + 1}/16 x {2 + row * 3 % 5} {row}/16 in turn"
+                     for row in range(1, 15)))
+
+
+def test_what_is_not_proven_says_so(muslin: Muslin) -> None:
+    found = muslin.answer(*HARD, "--work", "1000")
+    least, length = inches(found["no_plan_needs_less_than"]), inches(found["cloth_length"])
+    assert least <= length == height_of(found)
+    if not found["certainly_the_least"]:
+        assert found["search_ended_by"] == "work limit"
+        assert "More of them (--work)" in muslin.words(*HARD, "--work", "1000")
+
+
+def test_an_interrupt_ends_the_search_with_the_best_plan(muslin: Muslin) -> None:
+    with subprocess.Popen([muslin.program, *HARD, "--work", "1000000000000", "--progress", "always"],
+                          stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
+                          env={**os.environ, "LC_ALL": "C"}) as search:
+        time.sleep(1.5)
+        search.send_signal(signal.SIGINT)
+        text, told = search.communicate(timeout=60)
+    assert "best plan so far: " in told and "no plan needs less than" in told
+    if search.returncode == 130:
+        assert "You ended the search; this is the best plan up to then." in " ".join(text.split())
+    else:
+        assert search.returncode == 0 and "that is proven" in " ".join(text.split())
