@@ -25,7 +25,8 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
            "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
            "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "Side", "MeasureKind", "NodeKind", "MisfitKind",
-           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStripKind", "PlanFault"]
+           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStripKind", "PlanFault",
+           "LongPieces"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -354,6 +355,8 @@ class Argument(Choice):
     WIDTHS = 214
     SPARE_PIECES = 215
     STOCK_COUNT = 216
+    LONG_PIECES = 217
+    YARDAGE = 218
 
     @property
     def words(self) -> str:
@@ -1099,3 +1102,10 @@ class PlanFault(Choice):
     GAP = 5  # two cases do not make up the one that they split
     BOUND = 6  # worths do not prove what they are said to prove
     STOCK = 7  # more pieces of stock than there are
+
+
+class LongPieces(Choice):
+    """enum muslin_long_pieces"""
+
+    LENGTHWISE = 1  # along the cloth, whole, slit from panels
+    JOINED = 2  # across the cloth, pieced from strips

@@ -20,11 +20,11 @@ from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIA
                         THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, Axis, BackingLayoutKind, BlankKind,
                         BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, Direction, Drop,
                         Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece, GoverningSource,
-                        Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, MeasureKind, MisfitKind, Nesting,
-                        NodeKind, OtherWay, PanelRole, Parity, PlanStripKind, PointEdge, PointLayout, Press, Pressing,
-                        Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress, SewingKind,
-                        SewingStep, Side, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip, Turning,
-                        UnitKind, UnitMethod, UnitStage, Warning)
+                        Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, LongPieces, MeasureKind,
+                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PlanStripKind, PointEdge,
+                        PointLayout, Press, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind,
+                        SashKind, SeamPress, SewingKind, SewingStep, Side, StockKind, StripPiecing, Style, TermKind,
+                        ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -51,10 +51,10 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "PressedSeam", "PressedChild", "PressingException", "SewingRow", "SewingFeed", "SewnTotals", "ScatterSpec",
            "TouchSpec", "Scattered", "ScatterBlocksSpec", "EdgePrintsSpec", "PlacedBlock", "BlankSpec", "PlanStockSpec",
            "CutplanSpec", "PlanTotals", "PlanStrip", "PlanPlace", "PlanLeftOver", "PlanPiece", "PlanStock", "PlanWidth",
-           "PlanSize", "PlanWay", "PlanCase", "PlanWorth", "PlanChecked", "StockSize", "StripsetShortest",
-           "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan", "FitRescale", "StripquiltPressing",
-           "StitchCount", "QuiltSeam", "QuiltReadShape", "ScatterPrints", "ScatterBlocks", "ScatterSets",
-           "ScatterTouches", "CutplanWorths"]
+           "PlanSize", "PlanWay", "PlanCase", "PlanWorth", "PlanChecked", "YardageSpec", "ExtraCutSpec",
+           "FabricYardage", "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt",
+           "MedallionPlan", "FitRescale", "StripquiltPressing", "StitchCount", "QuiltSeam", "QuiltReadShape",
+           "ScatterPrints", "ScatterBlocks", "ScatterSets", "ScatterTouches", "CutplanWorths"]
 
 
 @dataclass(frozen=True)
@@ -6863,15 +6863,15 @@ class BlankSpec(Spec):
     _kind = structs.muslin_blank_spec
     _init = "muslin_blank_spec_init"
 
-    cut_width: Optional[LengthLike] = None
-    cut_length: Optional[LengthLike] = None
-    count: Optional[int] = None
-    run_in: Optional[LengthLike] = None
-    join_loss: Optional[LengthLike] = None
-    label: Optional[int] = None
+    cut_width: LengthLike = Length(0)
+    cut_length: LengthLike = Length(0)
+    count: int = 1
+    run_in: LengthLike = Length(0)
+    join_loss: LengthLike = Length(0)
+    label: int = 0
     kind: Optional[BlankKind] = None
-    priority: Optional[int] = None
-    may_turn: Optional[bool] = None
+    priority: int = 0
+    may_turn: bool = False
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "cut_width", self.cut_width)
@@ -6883,6 +6883,13 @@ class BlankSpec(Spec):
         put(struct, "kind", self.kind)
         put(struct, "priority", self.priority)
         struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+
+    @classmethod
+    def _read(cls, struct: Any) -> "BlankSpec":
+        return cls(cut_width=Length(struct.cut_width), cut_length=Length(struct.cut_length), count=int(struct.count),
+                   run_in=Length(struct.run_in), join_loss=Length(struct.join_loss), label=int(struct.label),
+                   kind=BlankKind(struct.kind), priority=int(struct.priority),
+                   may_turn=bool(struct.flags & BLANK_MAY_TURN))
 
 
 @dataclass(frozen=True)
@@ -7332,6 +7339,148 @@ class PlanChecked:
     def _read(cls, struct: Any) -> "PlanChecked":
         return cls(cost=int(struct.cost), least=int(struct.least), cases=int(struct.cases), fault=int(struct.fault),
                    at=int(struct.at))
+
+
+@dataclass(frozen=True)
+class YardageSpec(Spec):
+    """struct muslin_yardage_spec, muslin/yardage.h
+
+    end_loss: these six as in struct muslin_cutplan_spec, of each fabric (initially 0)
+    squaring_loss: (initially 0)
+    squaring_every: (initially 0)
+    straightening: (initially 0)
+    spare: (initially 0)
+    work_limit: of each fabric (initially 400000000)
+    join_loss: of pieces that are joined here, as in struct muslin_blank_spec (initially 1/2 in)
+    extra: these four as in struct muslin_purchase_spec, of each fabric (initially 0)
+    step: (initially 4 1/2 in)
+    shrinkage: (initially 0)
+    extra_share: (initially 0)
+    long_pieces: enum muslin_long_pieces: what is longer than its fabric is wide (initially LongPieces.LENGTHWISE)
+    no_panels: the flag MUSLIN_CUTPLAN_NO_PANELS (initially False)
+    one_height: the flag MUSLIN_CUTPLAN_ONE_HEIGHT (initially False)
+    own_strips: the flag MUSLIN_CUTPLAN_OWN_STRIPS (initially False)
+    stacked: the flag MUSLIN_CUTPLAN_STACKED (initially False)
+    folded: the flag MUSLIN_CUTPLAN_FOLDED (initially False)
+    """
+
+    _kind = structs.muslin_yardage_spec
+    _init = "muslin_yardage_spec_init"
+
+    end_loss: Optional[LengthLike] = None
+    squaring_loss: Optional[LengthLike] = None
+    squaring_every: Optional[int] = None
+    straightening: Optional[LengthLike] = None
+    spare: Optional[int] = None
+    work_limit: Optional[int] = None
+    join_loss: Optional[LengthLike] = None
+    extra: Optional[LengthLike] = None
+    step: Optional[LengthLike] = None
+    shrinkage: Optional[int] = None
+    extra_share: Optional[int] = None
+    long_pieces: Optional[LongPieces] = None
+    no_panels: Optional[bool] = None
+    one_height: Optional[bool] = None
+    own_strips: Optional[bool] = None
+    stacked: Optional[bool] = None
+    folded: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "end_loss", self.end_loss)
+        put_length(struct, "squaring_loss", self.squaring_loss)
+        put(struct, "squaring_every", self.squaring_every)
+        put_length(struct, "straightening", self.straightening)
+        put(struct, "spare", self.spare)
+        put(struct, "work_limit", self.work_limit)
+        put_length(struct, "join_loss", self.join_loss)
+        put_length(struct, "extra", self.extra)
+        put_length(struct, "step", self.step)
+        put(struct, "shrinkage", self.shrinkage)
+        put(struct, "extra_share", self.extra_share)
+        put(struct, "long_pieces", self.long_pieces)
+        struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
+        struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
+        struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
+        struct.flags |= CUTPLAN_STACKED if self.stacked else 0
+        struct.flags |= CUTPLAN_FOLDED if self.folded else 0
+
+
+@dataclass(frozen=True)
+class ExtraCutSpec(Spec):
+    """struct muslin_extra_cut_spec, muslin/yardage.h
+
+    fabric: of the quilt, whether its top uses it or not (initially 0)
+    cut_width: these and what follows as in struct muslin_blank_spec (initially 0)
+    cut_length: (initially 0)
+    count: (initially 1)
+    run_in: (initially 0)
+    join_loss: (initially 0)
+    kind: enum muslin_blank_kind (initially BlankKind.PIECE)
+    may_turn: the flag MUSLIN_BLANK_MAY_TURN (initially False)
+    """
+
+    _kind = structs.muslin_extra_cut_spec
+    _init = "muslin_extra_cut_spec_init"
+
+    fabric: Optional[Id] = None
+    cut_width: Optional[LengthLike] = None
+    cut_length: Optional[LengthLike] = None
+    count: Optional[int] = None
+    run_in: Optional[LengthLike] = None
+    join_loss: Optional[LengthLike] = None
+    kind: Optional[BlankKind] = None
+    may_turn: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "fabric", self.fabric)
+        put_length(struct, "cut_width", self.cut_width)
+        put_length(struct, "cut_length", self.cut_length)
+        put(struct, "count", self.count)
+        put_length(struct, "run_in", self.run_in)
+        put_length(struct, "join_loss", self.join_loss)
+        put(struct, "kind", self.kind)
+        struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+
+
+@dataclass(frozen=True)
+class FabricYardage:
+    """struct muslin_fabric_yardage, muslin/yardage.h
+
+    fabric
+    usable_width
+    pieces: cut, extra cuts and spare ones among them
+    cloth_length: of the plan, straightening included: what is needed
+    least: no plan of two stages needs less, straightening included
+    own_strips_length: when each size has its own strips
+    with_extra: before it shrinks and with what is added, as in struct muslin_purchase
+    bought: up to the step
+    spare: bought - with_extra
+    narrowest_width: at which the plan can still be cut as it is
+    proven: 1: cloth_length is the least
+    turned: 1: some pieces lie turned a quarter from the request
+    """
+
+    fabric: Id
+    usable_width: Length
+    pieces: int
+    cloth_length: Length
+    least: Length
+    own_strips_length: Length
+    with_extra: Length
+    bought: Length
+    spare: Length
+    narrowest_width: Length
+    proven: bool
+    turned: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "FabricYardage":
+        return cls(fabric=int(struct.fabric), usable_width=Length(struct.usable_width), pieces=int(struct.pieces),
+                   cloth_length=Length(struct.cloth_length), least=Length(struct.least),
+                   own_strips_length=Length(struct.own_strips_length), with_extra=Length(struct.with_extra),
+                   bought=Length(struct.bought), spare=Length(struct.spare),
+                   narrowest_width=Length(struct.narrowest_width), proven=bool(struct.proven),
+                   turned=bool(struct.turned))
 
 
 @dataclass(frozen=True)
