@@ -375,6 +375,12 @@ static void put_work(struct msl_text *text, const struct muslin_problem *p)
     msl_put(text, ".");
 }
 
+/* An id that must be given, and was not. */
+static int is_missing_id(const struct muslin_problem *p)
+{
+    return p->status == MUSLIN_ERR_RANGE && measure_of(p->argument) == MEASURE_ID && p->value == 0;
+}
+
 /* `words` is the text that a failure in a text is about. */
 static void put_sentence(struct muslin_problem *p, const char *words)
 {
@@ -387,6 +393,9 @@ static void put_sentence(struct muslin_problem *p, const char *words)
         msl_put(&text, muslin_status_sentence(p->status));
     } else if (p->status == MUSLIN_ERR_WORK_LIMIT) {
         put_work(&text, p);
+    } else if (is_missing_id(p)) {
+        put_subject(&text, p);
+        msl_put(&text, "missing, but one is needed here.");
     } else {
         put_subject(&text, p);
         put_value(&text, p->argument, p->value);

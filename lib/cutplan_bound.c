@@ -4,13 +4,13 @@
  *
  * Let every piece, and every limit for each thing that it counts, be worth something. In a plan that keeps to the
  * limits all that is wanted is worth no more than what is cut; where no thing of a way is worth more than it costs, the
- * plan costs no less than that. Where some are, by no more than the part rho of their cost, the whole plan is by no more
- * than rho of its cost, and only plans that cost less than the best one matter. */
+ * plan costs no less than that. Where some are, by no more than the part rho of their cost, the whole plan is by no
+ * more than rho of its cost, and only plans that cost less than the best one matter. */
 #include "cutplan_bound.h"
 
 #include "wide.h"
 
-/* ---- sums of costs ------------------------------------------------------------------------------------------------ */
+/* ---- sums of costs ----------------------------------------------------------------------------------------------- */
 
 /* All sums, each with `by` more. */
 static void add_shifted(uint64_t *bits, int64_t words, int64_t by)
@@ -51,7 +51,7 @@ int64_t msl_reach_up(const struct msl_reach *reach, int64_t cost)
     return cost;
 }
 
-/* ---- bounds ------------------------------------------------------------------------------------------------------- */
+/* ---- bounds ------------------------------------------------------------------------------------------------------ */
 
 /* a b / c up, none below 0; `most` where that is more. */
 static int64_t part_up(int64_t a, int64_t b, int64_t c, int64_t most)

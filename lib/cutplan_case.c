@@ -4,7 +4,6 @@
 #include "cutplan_split.h"
 
 enum {
-    ROUNDS = 400,     /* of master and pricing for one case: it is well solved after far fewer */
     STUCK = 4,        /* rounds in which the master came to no end, until the case is taken as it is */
     PLUNGE = 24,      /* so many cases of ... */
     PLUNGE_EVERY = 64,/* ... each are solved straight down */
@@ -24,7 +23,7 @@ void msl_search_turn_to(struct msl_search *search)
     search->pricing->cutting = search->cutting;
 }
 
-/* ---- which is next ------------------------------------------------------------------------------------------------ */
+/* ---- which is next ----------------------------------------------------------------------------------------------- */
 
 /* The least bound first, then the deeper, then the older. */
 static int before(const struct msl_search *search, int32_t one, int32_t other)
@@ -76,7 +75,7 @@ int64_t msl_cases_least(const struct msl_search *search)
     return least;
 }
 
-/* ---- a case made -------------------------------------------------------------------------------------------------- */
+/* ---- a case made ------------------------------------------------------------------------------------------------- */
 
 static void add_case(struct msl_search *search, int32_t parent, const struct msl_limit *limit, int64_t least)
 {
@@ -104,7 +103,7 @@ static int split_case(struct msl_search *search, int32_t number, const struct ms
     const int32_t lower = search->case_count;
     struct msl_limit limit = split->limit;
     if (lower + 2 > search->most_cases || search->basic_count + rows > search->most_basics ||
-        rows + 1 >= MSL_LIMITS_MAX || search->open[number].depth + 1 >= MSL_DEPTH_MAX)
+        rows >= search->most_rows || search->open[number].depth >= search->most_depth)
         return 0;
     limit.at_least = 0;
     add_case(search, number, &limit, least);
@@ -123,7 +122,7 @@ static int split_case(struct msl_search *search, int32_t number, const struct ms
     return 1;
 }
 
-/* ---- a case loaded ------------------------------------------------------------------------------------------------ */
+/* ---- a case loaded ----------------------------------------------------------------------------------------------- */
 
 static int same_row(const struct msl_limit *a, const struct msl_limit *b)
 {
@@ -210,18 +209,7 @@ static void load_case(struct msl_search *search, int32_t number)
     load(master);
 }
 
-/* ---- a case solved ------------------------------------------------------------------------------------------------ */
-
-/* A way of which even an empty thing pays, as its number is asked for: one is enough. Sets *made where it is new.
- * Returns 0 where the pool is full. */
-static int price_empty(struct msl_search *search, int32_t way, int32_t *made)
-{
-    if (search->empty_of[way] >= 0)
-        return 1;
-    *made = msl_pool_add(&search->pool, way, search->cutting->ways[way].along, NULL, NULL, 0);
-    search->empty_of[way] = *made;
-    return *made >= 0;
-}
+/* ---- a case solved ----------------------------------------------------------------------------------------------- */
 
 /* A pattern of each way that is worth more than it costs. Returns how many; -1 where the pool is full. */
 static int32_t price_all(struct msl_search *search)
@@ -233,11 +221,8 @@ static int32_t price_all(struct msl_search *search)
         const int64_t *worth = master->way_worth + (int64_t)way * search->cutting->size_count;
         const int64_t beat = master->way_fixed[way] + hair;
         int32_t made = -1;
-        int room = msl_price(search->pricing, way, worth, search->making.wanted, beat > 0 ? beat : 0, &search->pool,
-                             &made, &search->most_of[way]);
-        if (made < 0 && beat < 0)
-            room = price_empty(search, way, &made);
-        if (!room)
+        if (!msl_price(search->pricing, way, worth, search->making.wanted, beat > 0 ? beat : 0, &search->pool, &made,
+                       &search->most_of[way]))
             return -1;
         found += made >= 0;
     }
@@ -289,7 +274,7 @@ static int solve(struct msl_search *search, struct msl_case *solved)
     const int64_t nothing = (int64_t)1 << (master->point - 12);
     int32_t stuck = 0;
     master->price_against = search->first_price;
-    for (int32_t round = 0; round < ROUNDS && solved->least < search->making.best.cost; round++) {
+    while (solved->least < search->making.best.cost) {
         if (msl_work(search) >= search->watch->work_limit) {
             search->stopped = 2;
             return 0;
@@ -358,7 +343,7 @@ void msl_cases_begin(struct msl_search *search)
     search->aside = INT64_MAX;
     search->next = -1;
     for (int32_t way = 0; way < search->cutting->way_count; way++)
-        search->empty_of[way] = -1;
+        msl_pool_add(&search->pool, way, search->cutting->ways[way].along, NULL, NULL, 0);
     set_first_rows(search);
     start_anew(search->master);
     add_case(search, -1, &none, 0);

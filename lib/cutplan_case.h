@@ -41,9 +41,8 @@ struct msl_search {
     int32_t *heap;               /* cases to be solved, the least first */
     int64_t *worths;             /* null: none are kept */
     uint16_t *bases;             /* 2 x column + against */
-    int32_t *empty_of;           /* of each way: its pattern without pieces, -1: none yet */
     int32_t *chain;              /* MSL_DEPTH_MAX: the cases from this one up */
-    int32_t *row_of;             /* MSL_DEPTH_MAX: row of the limit of each, from the whole down; -1: a later one has it */
+    int32_t *row_of;             /* MSL_DEPTH_MAX: rows of their limits, from the whole down; -1: a later one has it */
     int64_t *most_of;            /* of each way: what no pattern of it passes */
     int64_t *way_level;          /* of each way, and */
     int64_t *copies_level;       /* way x size: how many there are, in fractions */
@@ -59,6 +58,8 @@ struct msl_search {
     int32_t most_worths;
     int32_t basic_count;
     int32_t most_basics;
+    int32_t most_rows;           /* of the master, for a case that is still split */
+    int32_t most_depth;          /* and how far it may be down */
     int32_t chain_count;         /* of the case that is being solved */
     int32_t stopped;             /* as in struct msl_found */
 };
@@ -69,7 +70,8 @@ int64_t msl_work(const struct msl_search *search);
 /* Master and pricing are to work on this search. */
 void msl_search_turn_to(struct msl_search *search);
 
-/* Begins with the whole as the only case; its plan and pool are kept. */
+/* Begins with the whole as the only case; its plan and pool are kept. The pool gets a pattern without pieces of each
+ * way, for the cases that ask for so many of it. */
 void msl_cases_begin(struct msl_search *search);
 
 /* Solves one case. Returns 0 when there is none left that could hold a better plan, or the search is stopped. */

@@ -11,6 +11,7 @@
  * most cost x (the largest most / cost of a way), and that has to reach `total`. So no plan costs `cost` or less where
  * cost x most < total x cost of the way, for every way; the point of the worths does not matter to it. */
 #include "cutplan_check.h"
+#include "cutplan_plan.h"
 #include "cutplan_repack.h"
 #include "wide.h"
 
@@ -532,4 +533,27 @@ muslin_status msl_found_check(const struct msl_cutting *cutting, const struct ms
     if (status == MUSLIN_OK)
         *out = checked;
     return status;
+}
+
+/* ---- the public call -------------------------------------------------------------------------------------------- */
+
+muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_plan_checked *out,
+                                   struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
+    msl_want_plan(&check, plan);
+    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    if (plan->searched) {
+        const muslin_status status =
+            msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &plan->allocator, &checked);
+        if (status != MUSLIN_OK)
+            return msl_fail(&check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    }
+    checked.cost *= plan->cost_unit;
+    checked.least *= plan->cost_unit;
+    msl_write_struct(out, &checked, (uint32_t)sizeof checked);
+    return check.status;
 }

@@ -5,7 +5,7 @@
 
 #include "wide.h"
 
-/* ---- the pool ----------------------------------------------------------------------------------------------------- */
+/* ---- the pool ---------------------------------------------------------------------------------------------------- */
 
 static void drop_from(struct msl_pool *pool, const int32_t *mark)
 {
@@ -37,7 +37,7 @@ static void keep_only(struct msl_pool *pool, const int32_t *mark, int32_t patter
     }
 }
 
-/* ---- put together ------------------------------------------------------------------------------------------------- */
+/* ---- put together ------------------------------------------------------------------------------------------------ */
 
 void msl_plan_begin(struct msl_making *making)
 {
@@ -110,7 +110,7 @@ void msl_plan_cut_back(struct msl_making *making, int32_t rows)
     }
 }
 
-/* ---- lower strips ------------------------------------------------------------------------------------------------- */
+/* ---- lower strips ------------------------------------------------------------------------------------------------ */
 
 /* 1 when a strip of this way holds what is in making->sizes and counts. */
 static int holds(const struct msl_making *making, const struct msl_way *way, int32_t count)
@@ -198,7 +198,7 @@ static void tidy(struct msl_making *making)
             continue;
 }
 
-/* ---- filled in and kept ------------------------------------------------------------------------------------------- */
+/* ---- filled in and kept ------------------------------------------------------------------------------------------ */
 
 /* What pricing may take: what is left, of MSL_SIZES_MAX sizes at a time. Returns 0 when nothing is left. */
 static int offer(struct msl_making *making)

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_first.h"
 
-/* ---- strip by strip ----------------------------------------------------------------------------------------------- */
+/* ---- strip by strip ---------------------------------------------------------------------------------------------- */
 
 /* How many of a size still fit into the room of a strip as high as this way's. */
 static int64_t fitting(const struct msl_size *size, const struct msl_way *way, int64_t room)
@@ -88,7 +88,7 @@ static int lay_strips(struct msl_making *making, int high, int own)
     return 1;
 }
 
-/* ---- by area ------------------------------------------------------------------------------------------------------ */
+/* ---- by area ----------------------------------------------------------------------------------------------------- */
 
 /* Worths by area, scaled so that pricing takes them as they are. */
 static void worths_by_area(struct msl_making *making)

@@ -16,9 +16,12 @@
  *     cutplan_rows.c     strips, places, what is left     cutplan_sheet.c     ... in panels and pieces of stock
  *     cutplan_proof.c    sizes, ways, cases, worths       cutplan_master.c    levels and worths
  *     cutplan_check.c    proves it all anew               cutplan_bound.c     what worths prove
- *     cutplan_widths.c   other widths                     cutplan_first.c     first plan, rounding, tidying
- *     cutplan_search.c   cases, split and solved          cutplan_pack.c      so many strips for so many pieces
- *     cutplan_repair.c   parts of a plan planned anew */
+ *     cutplan_widths.c   other widths                     cutplan_first.c     first plans
+ *     cutplan_search.c   plans, cases, repairs by turns   cutplan_fill.c      a plan put together, filled, tidied
+ *     cutplan_case.c     cases, solved and split          cutplan_pack.c      so many strips for so many pieces
+ *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
+ *     cutplan_workshop.c the search's memory              cutplan_most.c      most worth, for the check
+ *     cutplan_repack.c   packing, for the check */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 
@@ -30,7 +33,7 @@ enum {
     MSL_LIMITS_MAX = 256 /* of the master: sizes, stock, and what sets a case apart */
 };
 
-/* ---- what is wanted --------------------------------------------------------------------------------------------- */
+/* ---- what is wanted ---------------------------------------------------------------------------------------------- */
 
 struct msl_size {
     int64_t across; /* taken along the strip for each piece, as it is listed */
@@ -73,7 +76,7 @@ int64_t msl_taken_in(const struct msl_size *size, int64_t height, int32_t *turne
 /* No thing of any way holds more pieces. 1 or more. */
 int64_t msl_pieces_within(const struct msl_cutting *cutting);
 
-/* ---- patterns --------------------------------------------------------------------------------------------------- */
+/* ---- patterns ---------------------------------------------------------------------------------------------------- */
 
 struct msl_laid {     /* equal pieces in a strip */
     int32_t size;
@@ -109,7 +112,7 @@ struct msl_pool {
     int32_t most_laid;
 };
 
-/* ---- the proof -------------------------------------------------------------------------------------------------- */
+/* ---- the proof --------------------------------------------------------------------------------------------------- */
 
 enum { MSL_LIMIT_SIZE = 1, MSL_LIMIT_STOCK, MSL_LIMIT_WAYS, MSL_LIMIT_COPIES };
 
@@ -139,7 +142,7 @@ struct msl_case {
     int32_t pad;
 };
 
-/* ---- the answer ------------------------------------------------------------------------------------------------- */
+/* ---- the answer -------------------------------------------------------------------------------------------------- */
 
 struct msl_found {
     struct msl_pool plan;   /* its patterns only, each with its times */

@@ -132,14 +132,15 @@ static struct msl_stage add_item(struct fill *fill, const struct msl_item *items
     return offer(fill, before, with, &nothing);
 }
 
-static struct msl_stage fill_all(struct fill *fill, struct msl_item *items, int32_t count)
+/* The first so many items of all. */
+static struct msl_stage fill_with(struct fill *fill, struct msl_item *items, int32_t first, int32_t count)
 {
     const struct msl_state empty = { 0, 0, -1, 0, 0 };
     struct msl_stage stage = { 0, 1 };
     sort_items(items, count);
     fill->sack->states[0] = empty;
     fill->sack->used = 1;
-    for (int32_t at = 0; at < count; at++)
+    for (int32_t at = 0; at < first; at++)
         stage = add_item(fill, items, at, count, stage);
     return stage;
 }
@@ -152,15 +153,41 @@ void msl_knapsack_counts(const struct msl_knapsack *sack, int32_t state, int32_t
         counts[sack->states[at].item] += sack->states[at].copies;
 }
 
+/* How many pieces of an item fit in what is left of the room. */
+static int32_t fit_in(const struct msl_item *item, int64_t room)
+{
+    const int64_t fit = (room - item->run_in) / item->taken;
+    if (fit <= 0)
+        return 0;
+    return fit < item->most ? (int32_t)fit : item->most;
+}
+
 int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t count, int64_t room, int64_t beat,
                      int32_t *counts, int64_t *bound)
 {
     struct fill fill = { sack, room, beat, 0, 1, -1 };
-    const struct msl_stage stage = fill_all(&fill, items, count);
     int64_t best = beat;
-    if (stage.end > stage.first && sack->states[stage.end - 1].worth > beat) {
-        best = sack->states[stage.end - 1].worth;
-        msl_knapsack_counts(sack, stage.end - 1, count, counts);
+    int32_t chosen = -1;
+    int32_t copies = 0;
+    *bound = beat;
+    if (count == 0)
+        return beat;
+    /* of the last item every state simply gets what fits */
+    const struct msl_stage stage = fill_with(&fill, items, count - 1, count);
+    const struct msl_item *last = &items[count - 1];
+    for (int32_t k = stage.first; k < stage.end; k++) {
+        const int32_t fit = fit_in(last, room - sack->states[k].taken);
+        const int64_t worth = sack->states[k].worth + fit * last->worth;
+        if (worth <= best)
+            continue;
+        best = worth;
+        chosen = k;
+        copies = fit;
+    }
+    sack->steps += stage.end - stage.first;
+    if (chosen >= 0) {
+        msl_knapsack_counts(sack, chosen, count, counts);
+        counts[count - 1] += copies;
     }
     *bound = fill.lost > best ? fill.lost : best;
     return best;
@@ -170,7 +197,7 @@ struct msl_stage msl_knapsack_all(struct msl_knapsack *sack, struct msl_item *it
                                   int *complete)
 {
     struct fill fill = { sack, room, -1, 0, NONE, -1 };
-    const struct msl_stage stage = fill_all(&fill, items, count);
+    const struct msl_stage stage = fill_with(&fill, items, count, count);
     *complete = fill.lost < 0;
     return stage;
 }

@@ -17,9 +17,10 @@ enum {
     ENTRY_BITS = 56,   /* entries of the inverse stay below it, */
     LEVEL_BITS = 60,   /* and levels */
     SPARE_BITS = 12,   /* the point leaves so many of a word to the entries */
+    MORE_BITS = 6,     /* of worths while they are summed up */
     SMALL_BITS = 18,   /* below 1 / 2^SMALL_BITS is nothing */
     REFACTOR = 64,     /* exchanges until the inverse is made anew */
-    BLOCK = 256        /* patterns looked at before one of them is taken */
+    BLOCK = 64         /* patterns looked at before one of them is taken */
 };
 
 /* ---- numbers ---------------------------------------------------------------------------------------------------- */
@@ -165,8 +166,7 @@ static void look_along(struct msl_master *master)
     }
 }
 
-/* The row of what comes in, divided by its part there. Returns what no entry passes, or the least number out of
- * range. */
+/* The row of what comes in, divided by its part there. Returns what no entry passes. */
 static int64_t pivot_row(struct msl_master *master, int32_t at, int64_t part)
 {
     int64_t *pivoted = row_of(master, at);
@@ -175,8 +175,6 @@ static int64_t pivot_row(struct msl_master *master, int32_t at, int64_t part)
     for (int32_t r = 0; r < master->row_count; r++) {
         if (pivoted[r] == 0)
             continue;
-        if (!fits(pivoted[r], part, master->point))
-            return (int64_t)1 << ENTRY_BITS;
         pivoted[r] = times(pivoted[r], part, master->point);
         seen |= magnitude(pivoted[r]);
         master->spots[master->spot_count++] = r;
@@ -189,6 +187,8 @@ static int pivot(struct msl_master *master, int32_t at, int64_t part)
 {
     const int32_t point = master->point;
     const int64_t *pivoted = row_of(master, at);
+    if (!fits((int64_t)master->largest, part, point))
+        return 0;
     const int64_t most = pivot_row(master, at, part);
     uint64_t seen = (uint64_t)most;
     for (int32_t i = 0; i < master->row_count; i++) {
@@ -278,9 +278,15 @@ static int invert(struct msl_master *master)
     return 0;
 }
 
+/* The inverse and the levels, from the basis. */
+static int renew(struct msl_master *master)
+{
+    return invert(master) && find_levels(master, 1);
+}
+
 int msl_master_load(struct msl_master *master)
 {
-    if (!invert(master) || !find_levels(master, 1))
+    if (!renew(master))
         return 0;
     for (int32_t i = 0; i < master->row_count; i++) {
         int64_t *row = row_of(master, i);
@@ -325,7 +331,7 @@ static int find_worths(struct msl_master *master)
     for (int32_t r = 0; r < rows; r++)
         master->worth[r] = master->rough[r] = 0;
     for (int32_t i = 0; i < rows; i++) {
-        const int64_t price = price_of(master, master->basis[i]) * ((int64_t)1 << master->bits);
+        const int64_t price = price_of(master, master->basis[i]) * ((int64_t)1 << (master->bits + MORE_BITS));
         const int64_t *inverse = row_of(master, i);
         for (int32_t r = 0; price != 0 && r < rows; r++) {
             if (!fits(price, inverse[r], master->point))
@@ -335,10 +341,12 @@ static int find_worths(struct msl_master *master)
             master->rough[r] += worth >> 8;
         }
     }
-    for (int32_t r = 0; r < rows; r++)
+    for (int32_t r = 0; r < rows; r++) {
+        master->worth[r] >>= MORE_BITS;
         seen |= magnitude(master->rough[r]);
+    }
     master->steps += rows * rows / 4;
-    if (seen > (uint64_t)master->most_worth >> 8)
+    if (seen > (uint64_t)master->most_worth >> (8 - MORE_BITS))
         return 0;
     spread(master, 0);
     return 1;
@@ -375,12 +383,22 @@ static int64_t lacks(const struct msl_master *master, int32_t index)
 
 /* ---- steps ------------------------------------------------------------------------------------------------------ */
 
+/* So much of a lack is rounding. */
+static int64_t tolerance(const struct msl_master *master)
+{
+    return 64 + ((int64_t)1 << master->bits >> 17);
+}
+
+int64_t msl_master_pays(const struct msl_master *master)
+{
+    return 16 * tolerance(master);
+}
+
 /* What pays most: a slack, or a pattern of the first block that has one. Returns what it lacks, below 0; 0: none. */
 static int64_t choose(struct msl_master *master, struct msl_basic *in)
 {
-    const int64_t tolerance = 1 + ((int64_t)1 << master->bits >> 17);
     const int32_t count = master->pool->pattern_count;
-    const int64_t none = -tolerance;
+    const int64_t none = -tolerance(master);
     int64_t most = none;
     in->column = in->against = 0;
     for (int32_t r = 0; r < master->row_count; r++) {
@@ -445,9 +463,9 @@ static int move_levels(struct msl_master *master, int32_t out, int64_t part)
 static int move_worths(struct msl_master *master, int32_t at, int64_t lack)
 {
     const int64_t *inverse = row_of(master, at);
+    if (!fits(lack, (int64_t)master->largest, master->point))
+        return 0;
     for (int32_t r = 0; r < master->row_count; r++) {
-        if (!fits(lack, inverse[r], master->point))
-            return 0;
         master->worth[r] += times(lack, inverse[r], master->point);
         if (magnitude(master->worth[r]) > (uint64_t)master->most_worth)
             return 0;
@@ -469,9 +487,9 @@ static int exchange(struct msl_master *master, struct msl_basic in, int64_t lack
     if (!move_levels(master, out, part) || !pivot(master, out, part))
         return 0;
     master->basis[out] = in;
-    if (++master->since < REFACTOR)
-        return move_worths(master, out, lack);
-    return invert(master) && find_levels(master, 1) && find_worths(master);
+    if (!move_worths(master, out, lack))
+        return 0;
+    return ++master->since < REFACTOR || renew(master);
 }
 
 static int improve(struct msl_master *master)

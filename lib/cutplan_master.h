@@ -28,7 +28,7 @@ struct msl_master {
     int64_t *way_worth;     /* way x size, as many bits */
     int64_t *inverse;       /* of the basis, row_count x row_count, `point` bits behind the point */
     int64_t most_worth;     /* no worth passes it; with it nothing msl_price() adds up leaves its range */
-    int64_t price_against;  /* price_against x 2^bits, and the cost of a way x 2^bits, are most_worth / 16 at most */
+    int64_t price_against;  /* x 2^bits it is most_worth / 256 at most, and so is the cost of a way */
     int64_t steps;          /* work done, ever */
     int32_t row_count;
     int32_t bits;           /* 0 .. 30 */
@@ -47,10 +47,10 @@ struct msl_master {
     uint8_t *own_worths;    /* of each way: 1 where sizes have worths of their own in it */
 };
 
-/* Room for MSL_LIMITS_MAX rows and for all of the cutting, and the point that suits its counts. Sets every member but
- * row_count, bits, price_against and what is in the arrays. Returns 0 where memory is not had. A copy of the master with
- * the pool and the cutting exchanged for smaller ones, whose counts and patterns are no larger, may use the same room
- * after it. */
+/* Room for MSL_LIMITS_MAX rows and for all of the cutting, and the point that suits its counts. bits, price_against and
+ * row_count are 0, what is in the arrays is not set. Returns 0 where memory is not had. A copy of the master with the
+ * pool and the cutting exchanged for smaller ones, whose counts and patterns are no larger, may use the same room after
+ * it. */
 int msl_master_make(struct msl_master *master, const struct msl_cutting *cutting, struct msl_pool *pool,
                     const struct muslin_allocator *allocator);
 /* The cutting is the one that it was made for. */
@@ -66,6 +66,10 @@ int msl_master_load(struct msl_master *master);
  * worths are sound then too, but neither levels nor inverse are to be used: load the basis, or another, before the next
  * call. */
 int msl_master_improve(struct msl_master *master);
+
+/* A new pattern pays where it is worth more than way_fixed and this: more than the improvement calls a lack, so that
+ * every one that is added is of use. */
+int64_t msl_master_pays(const struct msl_master *master);
 
 /* The most of what must not be, `point` bits behind the point; 0: the levels keep to all limits. */
 int64_t msl_master_against(const struct msl_master *master);

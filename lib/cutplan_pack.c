@@ -145,7 +145,7 @@ static int settle(struct filling *filling, int32_t strip)
 {
     for (;;) {
         const int64_t empty = empty_in(filling, strip);
-        if ((empty <= filling->spare || filling->left == 0) && (strip == 0 || in_order(filling, strip))) {
+        if (empty <= filling->spare && (strip == 0 || in_order(filling, strip))) {
             filling->spare -= empty;
             return 1;
         }

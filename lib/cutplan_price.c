@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * A strip is filled by one knapsack over what pieces take of it. Where blanks may be stacks, each width that occurs gets
- * its best stack first, by a knapsack over heights, and the stack is what the strip is filled with. */
+ * A strip is filled by one knapsack over what pieces take of it. Where blanks may be stacks, each width that occurs
+ * gets its best stack first, by a knapsack over heights, and the stack is what the strip is filled with. */
 #include "cutplan_price.h"
 
 #include "cutplan_sheet.h"

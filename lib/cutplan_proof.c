@@ -166,26 +166,3 @@ muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t o
         write_worths(plan, of_case, rows, row_size);
     return check.status;
 }
-
-/* ---- proved anew ------------------------------------------------------------------------------------------------ */
-
-muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_plan_checked *out,
-                                   struct muslin_problem *problem)
-{
-    struct msl_check check = msl_check_start(problem);
-    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
-    msl_want_plan(&check, plan);
-    msl_want_output(&check, out, (uint32_t)sizeof *out);
-    if (check.status != MUSLIN_OK)
-        return check.status;
-    if (plan->searched) {
-        const muslin_status status =
-            msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &plan->allocator, &checked);
-        if (status != MUSLIN_OK)
-            return msl_fail(&check, status, MUSLIN_ARG_PROOF_CASE, 0, 0);
-    }
-    checked.cost *= plan->cost_unit;
-    checked.least *= plan->cost_unit;
-    msl_write_struct(out, &checked, (uint32_t)sizeof checked);
-    return check.status;
-}

@@ -73,7 +73,8 @@ static int begin_strip(const struct packing *packing, int32_t at, const struct p
 }
 
 /* The place that goes on with a strip. */
-static void go_on(const struct packing *packing, int32_t at, const struct place *last, int32_t kind, struct place *place)
+static void go_on(const struct packing *packing, int32_t at, const struct place *last, int32_t kind,
+                  struct place *place)
 {
     *place = *last;
     place->kind = kind;

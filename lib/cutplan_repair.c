@@ -19,7 +19,7 @@ static int64_t next_chance(struct msl_repair *repair, int64_t below)
     return (int64_t)((repair->chance >> 33) % (uint64_t)below);
 }
 
-/* ---- taken out ---------------------------------------------------------------------------------------------------- */
+/* ---- taken out --------------------------------------------------------------------------------------------------- */
 
 /* The best plan becomes the one in the making. Returns how many things it has. */
 static int64_t copy_best(struct msl_making *making)
@@ -69,7 +69,7 @@ static void take_out(struct msl_search *search, struct msl_repair *repair, int64
     }
 }
 
-/* ---- planned anew ------------------------------------------------------------------------------------------------- */
+/* ---- planned anew ------------------------------------------------------------------------------------------------ */
 
 /* 1 when strips of this way are just as high as a size of the part, or it is no strip. */
 static int is_useful(const struct msl_cutting *part, const struct msl_way *way)
@@ -116,7 +116,7 @@ static int search_part(struct msl_search *part, int64_t below)
     return part->making.best.cost < below;
 }
 
-/* ---- put back ----------------------------------------------------------------------------------------------------- */
+/* ---- put back ---------------------------------------------------------------------------------------------------- */
 
 /* A pattern of the part as one of the whole; -1 where the pool is full. */
 static int32_t bring_over(struct msl_search *search, const struct msl_repair *repair, int32_t pattern)

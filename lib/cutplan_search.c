@@ -5,19 +5,16 @@
 
 enum { FIRST_REPAIRS = 20 }; /* when the whole is solved; then as much work as the cases take */
 
-/* ---- begun -------------------------------------------------------------------------------------------------------- */
+/* ---- begun ------------------------------------------------------------------------------------------------------- */
 
 /* What any plan that matters costs less than: each piece in the dearest thing of its own. */
 static int64_t more_than_all(const struct msl_cutting *cutting)
 {
     const int64_t most = (int64_t)1 << 60;
+    const int64_t cost = cutting->ways[0].cost;
     int64_t pieces = 0;
-    int64_t cost = 0;
     for (int32_t i = 0; i < cutting->size_count; i++)
         pieces += cutting->sizes[i].count;
-    for (int32_t i = 0; i < cutting->way_count; i++)
-        if (cutting->ways[i].cost > cost)
-            cost = cutting->ways[i].cost;
     return pieces < most / cost ? pieces * cost + 1 : most;
 }
 
@@ -26,11 +23,8 @@ static void set_prices(struct msl_workshop *workshop)
 {
     struct msl_search *whole = &workshop->whole;
     const int64_t most = (int64_t)1 << 50;
-    int64_t cost = 1;
+    const int64_t cost = whole->cutting->ways[0].cost;
     int32_t bits = 30;
-    for (int32_t i = 0; i < whole->cutting->way_count; i++)
-        if (whole->cutting->ways[i].cost > cost)
-            cost = whole->cutting->ways[i].cost;
     whole->first_price = 4 * cost;
     whole->last_price = whole->making.best.cost < most / 16 ? whole->making.best.cost * 16 : most;
     while (bits > 0 && (whole->last_price >> (51 - bits) > 0 || cost > workshop->pricing.most_worth / 2 >> bits))
@@ -73,7 +67,7 @@ static void area_worths(struct msl_workshop *workshop)
         whole->worths[cutting->size_count + i] = 0;
 }
 
-/* ---- searched ----------------------------------------------------------------------------------------------------- */
+/* ---- searched ---------------------------------------------------------------------------------------------------- */
 
 /* As much work on repairs as on cases. */
 static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
@@ -112,7 +106,7 @@ static void search_cases(struct msl_workshop *workshop)
     }
 }
 
-/* ---- handed out --------------------------------------------------------------------------------------------------- */
+/* ---- handed out -------------------------------------------------------------------------------------------------- */
 
 static void free_some(const struct muslin_allocator *allocator, void *block, int32_t count, size_t size)
 {
@@ -220,17 +214,22 @@ muslin_status msl_hand_out(const struct msl_workshop *workshop, struct msl_found
     return MUSLIN_OK;
 }
 
+void msl_workshop_search(struct msl_workshop *workshop)
+{
+    begin(workshop);
+    begin_cases(workshop);
+    area_worths(workshop);
+    if (workshop->has_master)
+        search_cases(workshop);
+}
+
 muslin_status msl_cutplan_search(const struct msl_cutting *cutting, const struct msl_watch *watch,
                                  const struct muslin_allocator *allocator, struct msl_found *out)
 {
     struct msl_workshop *workshop = msl_workshop_open(cutting, watch, allocator);
     if (workshop == NULL)
         return MUSLIN_ERR_NO_MEMORY;
-    begin(workshop);
-    begin_cases(workshop);
-    area_worths(workshop);
-    if (workshop->has_master)
-        search_cases(workshop);
+    msl_workshop_search(workshop);
     const muslin_status status = msl_hand_out(workshop, out);
     msl_workshop_close(workshop);
     return status;

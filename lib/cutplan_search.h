@@ -27,6 +27,9 @@ struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const 
                                        const struct muslin_allocator *allocator);
 void msl_workshop_close(struct msl_workshop *workshop);
 
+/* Searches, once. */
+void msl_workshop_search(struct msl_workshop *workshop);
+
 /* Copies plan and cases out of it. */
 muslin_status msl_hand_out(const struct msl_workshop *workshop, struct msl_found *out);
 

@@ -23,8 +23,7 @@ static struct msl_filling strip_in(const struct msl_pricing *pricing, const stru
 }
 
 /* The most that strips in so much room can be worth. */
-static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet, int64_t room, int64_t beat,
-                          int64_t *bound)
+static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet, int64_t room, int64_t *bound)
 {
     const struct msl_cutting *cutting = pricing->cutting;
     int32_t count = 0;
@@ -41,8 +40,7 @@ static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet
     for (int32_t i = 0; i < count; i++)
         pricing->height_counts[i] = 0;
     pricing->height_count = count;
-    return msl_knapsack(&pricing->sack, pricing->heights, count, sheet->way->along, beat, pricing->height_counts,
-                        bound);
+    return msl_knapsack(&pricing->sack, pricing->heights, count, sheet->way->along, 0, pricing->height_counts, bound);
 }
 
 /* Sizes that may be slit; returns what all that fit are worth. */
@@ -73,10 +71,9 @@ static int32_t best_beside(struct msl_pricing *pricing, const struct sheet *shee
     int64_t rest = INT64_MAX / 2; /* no rest to come passes it */
     for (int32_t k = stage.first; k < stage.end; k++) {
         const struct msl_state *state = &slit->states[k];
-        const int64_t beat = *best > state->worth ? *best - state->worth : 0;
-        if (rest <= beat && beat > 0)
+        if (state->worth + rest <= *best)
             continue;
-        const int64_t worth = state->worth + rest_worth(pricing, sheet, sheet->way->across - state->taken, beat, &rest);
+        const int64_t worth = state->worth + rest_worth(pricing, sheet, sheet->way->across - state->taken, &rest);
         chosen = worth > *best ? k : chosen;
         *best = worth > *best ? worth : *best;
         *bound = state->worth + rest > *bound ? state->worth + rest : *bound;
@@ -102,13 +99,13 @@ int64_t msl_sheet_worth(struct msl_pricing *pricing, const struct msl_way *way, 
     const int32_t chosen = best_beside(pricing, &sheet, &slit, stage, &best, bound);
     int64_t rest;
     if (!complete) {
-        rest_worth(pricing, &sheet, way->across, 0, &rest);
-        *bound = all + rest;
+        rest_worth(pricing, &sheet, way->across, &rest);
+        *bound = all + rest > best ? all + rest : best;
     }
     if (chosen >= 0) {
         msl_knapsack_counts(&slit, chosen, pricing->slit_count, pricing->slit_counts);
         pricing->rest = way->across - slit.states[chosen].taken;
-        rest_worth(pricing, &sheet, pricing->rest, 0, &rest);
+        rest_worth(pricing, &sheet, pricing->rest, &rest);
     }
     pricing->sack.states = slit.states;
     pricing->sack.most_states += slit.most_states;

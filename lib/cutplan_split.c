@@ -9,7 +9,7 @@
 
 enum { PART_BITS = 18 };
 
-/* ---- levels ------------------------------------------------------------------------------------------------------- */
+/* ---- levels ------------------------------------------------------------------------------------------------------ */
 
 void msl_levels_find(struct msl_search *search)
 {
@@ -84,7 +84,7 @@ int msl_split_choose(const struct msl_search *search, struct msl_split *split)
     return most > 0;
 }
 
-/* ---- all is whole ------------------------------------------------------------------------------------------------- */
+/* ---- all is whole ------------------------------------------------------------------------------------------------ */
 
 /* Puts patterns of a way as often as the master says. Returns 0 where that is not whole. */
 static int put_levels(struct msl_search *search, int32_t way)
@@ -123,6 +123,48 @@ static int put_packing(struct msl_search *search, int32_t way)
     return 1;
 }
 
+/* What lies in a strip is taken off what is offered, as often as it goes and strips allow. Returns how often. */
+static int64_t lay_out(struct msl_search *search, int32_t pattern, int64_t strips)
+{
+    const struct msl_strip *strip = &search->pool.strips[search->pool.patterns[pattern].first];
+    const struct msl_laid *laid = &search->pool.laid[strip->first];
+    int64_t *offered = search->making.offered;
+    int64_t times = strips;
+    for (int32_t i = 0; i < strip->count; i++)
+        if (offered[laid[i].size] / laid[i].count < times)
+            times = offered[laid[i].size] / laid[i].count;
+    for (int32_t i = 0; i < strip->count; i++)
+        offered[laid[i].size] -= times * laid[i].count;
+    return times;
+}
+
+/* Fills strip after strip as full as can be, rather with long pieces. Returns 1 when all pieces lie in them. */
+static int pack_fullest(struct msl_search *search, int32_t way)
+{
+    const struct msl_cutting *cutting = search->cutting;
+    struct msl_making *making = &search->making;
+    int64_t part = 0;
+    int64_t strips = whole_of(search, search->way_level[way], &part);
+    int32_t made = 0;
+    for (int32_t i = 0; i < cutting->size_count; i++) {
+        const int64_t taken = msl_taken_in(&cutting->sizes[i], cutting->ways[way].along, NULL);
+        making->offered[i] = whole_of(search, search->copies_level[way * cutting->size_count + i], &part);
+        making->worth[i] = 25 * taken + taken * taken / cutting->ways[way].across;
+    }
+    while (strips > 0 && made >= 0) {
+        int64_t bound = 0;
+        msl_price(search->pricing, way, making->worth, making->offered, 0, &search->pool, &made, &bound);
+        const int64_t times = made < 0 ? 0 : lay_out(search, made, strips);
+        if (made >= 0 && !msl_plan_put(making, made, times))
+            return 0;
+        strips -= times;
+    }
+    for (int32_t i = 0; i < cutting->size_count; i++)
+        if (making->offered[i] > 0)
+            return 0;
+    return 1;
+}
+
 /* What packing says of a way's pieces and strips; yes also puts them into the plan. */
 static int pack_way(struct msl_search *search, int32_t way)
 {
@@ -135,6 +177,9 @@ static int pack_way(struct msl_search *search, int32_t way)
     msl_plan_cut_back(&search->making, rows);
     if (cutting->ways[way].sheet)
         return MSL_PACK_UNKNOWN;
+    if (!cutting->stacked && pack_fullest(search, way))
+        return MSL_PACK_YES;
+    msl_plan_cut_back(&search->making, rows);
     msl_pack_begin(search->packing);
     for (int32_t size = 0; size < cutting->size_count; size++)
         msl_pack_add(search->packing, cutting, way, size, whole_of(search, copies[size], &part));

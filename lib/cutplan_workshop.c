@@ -88,7 +88,8 @@ static void lay_out_search(struct block *block, struct msl_search *search, const
     search->heap = part_of(block, rooms->cases, sizeof *search->heap);
     search->worths = rooms->worths == 0 ? NULL : part_of(block, rooms->worths, sizeof *search->worths);
     search->bases = part_of(block, rooms->basics, sizeof *search->bases);
-    search->empty_of = part_of(block, (size_t)search->cutting->way_count, sizeof *search->empty_of);
+    search->most_rows = MSL_LIMITS_MAX - 1;
+    search->most_depth = MSL_DEPTH_MAX - 1;
     search->most_cases = (int32_t)rooms->cases;
     search->most_worths = (int32_t)rooms->worths;
     search->most_basics = (int32_t)rooms->basics;

@@ -334,10 +334,10 @@ def callback_type(of: str) -> str:
 
 def ctypes_type(of: Record, callbacks: Iterable[str] = ()) -> str:
     if of.get("function"):
-        return callback_type(of["type"])
+        return callback_type(str(of["type"]))
     name, depth = of["type"], of.get("pointer", 0)
     if name in callbacks:
-        return name
+        return str(name)
     if name == "char" and depth:
         return "ctypes.c_char_p"
     if name == "void" and depth:

@@ -366,8 +366,8 @@ struct muslin_plan_case {
     int32_t pad;
 };
 /* Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack its
- * strips shows, or has a bound not below the plan's. Time
- * follows the cases. Example: the whole, then at most 8 strips of any height, then at least 9. Since 0.1. */
+ * strips shows, or has a bound not below the plan's. Time follows the cases. Example: the whole, then at most 8 strips
+ * of any height, then at least 9. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_plan_case *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -397,7 +397,8 @@ struct muslin_plan_checked {
     int64_t least;      /* the bound, proved anew */
     int64_t cases;      /* cases looked at */
     int64_t fault;      /* 0: all is well; else what is wrong first: enum muslin_plan_fault */
-    int64_t at;         /* in which row of places, strips or cases */
+    int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of
+                           the strips, pieces laid or things as the search noted them */
 };
 enum muslin_plan_fault {
     MUSLIN_FAULT_MISSING = 1,  /* fewer pieces of a size than are wanted */
@@ -410,8 +411,8 @@ enum muslin_plan_fault {
 };
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
  * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than
- * 2^40 steps. Time: cases x ways x what fits in a strip. Example: fault = 0 of every plan that muslin_cutplan_create()
- * makes. Since 0.1. */
+ * 2^40 steps, or keep more than 2^20 sums at once. Time: cases x ways x what fits in a strip. Example: fault = 0 of
+ * every plan that muslin_cutplan_create() makes. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_plan_checked *out,
                                               struct muslin_problem *problem);
 

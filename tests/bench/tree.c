@@ -6,62 +6,12 @@
  * every patch of a width of its own, in rows of 1000 at most. Times are the best of several rounds. Ratios stand beside
  * them: to a plain loop over as many patches that adds the seam to each size, and to the size before, which for a linear
  * cost is 10 (of the different ones). Nothing is passed or failed here. */
-#define _POSIX_C_SOURCE 199309L
+#include "measure.h"
+
 #include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <time.h>
-
-#include <muslin/muslin.h>
-
-/* ---- measuring -------------------------------------------------------------------------------------------------- */
-
-/* In milliseconds that this program computed: what else the machine does changes little. */
-static double now(void)
-{
-    struct timespec time;
-    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &time);
-    return (double)time.tv_sec * 1e3 + (double)time.tv_nsec / 1e6;
-}
-
-/* An allocator that counts. */
-struct counted {
-    struct muslin_allocator libc;
-    size_t calls;
-    size_t held;
-    size_t most;
-};
-
-static void note(struct counted *counted, size_t more, size_t less)
-{
-    counted->calls++;
-    counted->held += more;
-    counted->held -= less;
-    if (counted->held > counted->most)
-        counted->most = counted->held;
-}
-
-static void *counted_alloc(void *context, size_t size)
-{
-    struct counted *counted = context;
-    note(counted, size, 0);
-    return counted->libc.alloc(NULL, size);
-}
-
-static void *counted_realloc(void *context, void *block, size_t old_size, size_t size)
-{
-    struct counted *counted = context;
-    note(counted, size, old_size);
-    return counted->libc.realloc(NULL, block, old_size, size);
-}
-
-static void counted_free(void *context, void *block, size_t size)
-{
-    struct counted *counted = context;
-    counted->held -= size;
-    counted->libc.free(NULL, block, size);
-}
 
 static void must(muslin_status status)
 {

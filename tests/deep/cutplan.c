@@ -5,9 +5,9 @@
  *     cutplan [how many, by default 100000] [seed, by default 1]
  *
  * Requests are drawn by chance: up to six pieces that may be turned, slit from panels or sloped, from a bolt or from
- * stock, with any options. Of each the least is found by dealing the pieces out to strips, panels and pieces of stock in
- * every way. No bound may pass it, no plan may be below it, a plan that is said to be proven must be it, and the check
- * must find every plan and its proof well. Prints what went wrong, and how much was proven. */
+ * stock, with any options. Of each the least is found by dealing the pieces out to strips, panels and pieces of stock
+ * in every way. No bound may pass it, no plan may be below it, a plan that is said to be proven must be it, and the
+ * check must find every plan and its proof well. Prints what went wrong, and how much was proven. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>

@@ -49,9 +49,19 @@
     X(sewing_suite) \
     X(scatter_suite) \
     X(cutplan_suite) \
+    X(cutplan_check_suite) \
     X(yardage_suite) \
     X(pressing_suite) \
     X(pressing_brute_suite) \
+    X(cutplan_knapsack_suite) \
+    X(cutplan_price_suite) \
+    X(cutplan_sheet_suite) \
+    X(cutplan_master_suite) \
+    X(cutplan_bound_suite) \
+    X(cutplan_first_suite) \
+    X(cutplan_pack_suite) \
+    X(cutplan_search_suite) \
+    X(cutplan_bolts_suite) \
     X(examples_suite)
 
 #ifdef ONLY

@@ -1,5 +1,4 @@
-/* test_cutplan.h - what the tests of the cutting plan's inside share: requests made by hand or by chance, and every plan
- * and every pattern of few pieces looked at.
+/* test_cutplan.h - what the tests of the cutting plan's inside share: requests made by hand or by chance.
  *
  * SPDX-License-Identifier: MIT */
 #ifndef MUSLIN_TEST_CUTPLAN_H
@@ -7,7 +6,7 @@
 
 #include "testing.h"
 
-#include "../../lib/cutplan_search.h"
+#include "cutplan_search.h"
 #include "failing_allocator.h"
 
 enum { TINY_SIZES = 40, TINY_WAYS = 80, TINY_STATES = 4096 };

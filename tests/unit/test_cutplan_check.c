@@ -1031,7 +1031,7 @@ START_TEST(the_most_of_many_and_much)
 }
 END_TEST
 
-/* ---- packings, by trying all -------------------------------------------------------------------------------------- */
+/* ---- packings, by trying all ------------------------------------------------------------------------------------- */
 
 /* Lays piece after piece into every strip that holds it; sizes one after the other. */
 static int try_pack(const struct msl_repacked *pieces, int32_t count, int64_t *rooms, int *kinds, int64_t strips,
@@ -1214,6 +1214,46 @@ START_TEST(a_packing_without_memory_or_time)
 }
 END_TEST
 
+/* ---- the public call --------------------------------------------------------------------------------------------- */
+
+/* 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 from 40 in, which allocates so. */
+static struct muslin_cutplan *three_squares(const struct muslin_allocator *allocator)
+{
+    struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
+    struct muslin_blank_spec pieces[3] = { MUSLIN_BLANK_SPEC_INIT, MUSLIN_BLANK_SPEC_INIT, MUSLIN_BLANK_SPEC_INIT };
+    const muslin_len sides[] = { IN(5, 1, 2), WHOLE_IN(6), IN(9, 1, 2) };
+    const int64_t counts[] = { 32, 16, 8 };
+    struct muslin_cutplan *plan = NULL;
+    for (int32_t i = 0; i < 3; i++) {
+        pieces[i].cut_width = pieces[i].cut_length = sides[i];
+        pieces[i].count = counts[i];
+    }
+    ck_ok(muslin_cutplan_create(&spec, pieces, sizeof pieces[0], 3, NULL, 0, 0, allocator, NULL, NULL, &plan, NULL));
+    return plan;
+}
+
+START_TEST(a_plan_that_was_made)
+{
+    struct failing_allocator failing;
+    struct muslin_plan_checked out = { .size = (uint32_t)sizeof out };
+    struct muslin_problem problem = PROBLEM;
+    failing_start(&failing, 0);
+    struct muslin_cutplan *plan = three_squares(&failing.allocator);
+    ck_ok(muslin_cutplan_check(plan, &out, &problem));
+    ck_assert_int_eq(out.fault, 0);
+    ck_assert_int_eq(out.cost, WHOLE_IN(60));
+    ck_assert_int_eq(out.least, WHOLE_IN(60));
+    ck_assert_int_ge(out.cases, 1);
+    ck_status(muslin_cutplan_check(NULL, &out, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_cutplan_check(plan, NULL, &problem), MUSLIN_ERR_NULL);
+    failing.round = failing.calls + 1;
+    ck_status(muslin_cutplan_check(plan, &out, &problem), MUSLIN_ERR_NO_MEMORY);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_ALLOCATOR);
+    muslin_cutplan_free(plan);
+    ck_assert(failing_is_clean(&failing));
+}
+END_TEST
+
 Suite *cutplan_check_suite(void)
 {
     Suite *suite = suite_create("cutplan_check");
@@ -1250,5 +1290,8 @@ Suite *cutplan_check_suite(void)
     tcase_add_test(limits, too_many_pieces_to_pack);
     tcase_add_test(limits, a_packing_without_memory_or_time);
     suite_add_tcase(suite, limits);
+    TCase *public = tcase_create("the public call");
+    tcase_add_test(public, a_plan_that_was_made);
+    suite_add_tcase(suite, public);
     return suite;
 }

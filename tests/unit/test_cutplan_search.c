@@ -98,7 +98,7 @@ START_TEST(stock_by_chance)
 }
 END_TEST
 
-/* ---- by hand ------------------------------------------------------------------------------------------------------ */
+/* ---- by hand ----------------------------------------------------------------------------------------------------- */
 
 /* 40 in: seven squares of 5 1/2 in, six of 6, four of 9 1/2 in a strip. In half inches 80. */
 static void three_squares(struct tiny *t)
@@ -289,6 +289,129 @@ START_TEST(many_sizes_have_a_plan_and_a_plain_bound)
 }
 END_TEST
 
+/* Too many ways, or too many pieces of stock. */
+START_TEST(many_ways_and_much_stock_as_well)
+{
+    static struct msl_size sizes[MSL_SIZES_MAX + 1];
+    static struct msl_way ways[2 * MSL_WAYS_MAX];
+    static int64_t available[MSL_WAYS_MAX];
+    static int64_t heights[MSL_SIZES_MAX + 1];
+    struct msl_cutting cutting = { sizes, ways, heights, available, 1, MSL_WAYS_MAX + 1, 0, 0, 0, 0 };
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    for (int32_t i = 0; i <= MSL_SIZES_MAX; i++) {
+        struct msl_size size = { 10, 200 - i, 0, 0, 0, 2, 0, 0 };
+        sizes[i] = size;
+        heights[i] = 200 - i;
+    }
+    for (int32_t i = 0; i < 2 * MSL_WAYS_MAX; i++) {
+        struct msl_way way = { 600 - i, 400, 600 - i, 0, 0, -1, 0 };
+        ways[i] = way;
+    }
+    t.cutting = cutting;
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_assert_int_eq(found.cost, 600 - MSL_WAYS_MAX);
+    ck_assert_int_eq(found.case_count, 1);
+    tiny_free(&found);
+    /* many sizes, from pieces of stock, of which each has its own */
+    for (int32_t i = 0; i < MSL_WAYS_MAX; i++) {
+        struct msl_way way = { 7, 400, 300, 1, 0, i, 0 };
+        ways[i] = way;
+        available[i] = i % 2 ? 3 : INT64_MAX;
+    }
+    t.cutting.size_count = t.cutting.height_count = MSL_SIZES_MAX + 1;
+    t.cutting.stock_count = t.cutting.way_count = MSL_WAYS_MAX;
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_assert_int_eq(found.case_count, 1);
+    ck_assert_int_eq(found.cost % 7, 0);
+    tiny_free(&found);
+    t.cutting.size_count = t.cutting.height_count = 3;
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_assert_int_eq(found.cost, 7);
+    ck_assert_int_eq(found.case_count, 1);
+    tiny_free(&found);
+}
+END_TEST
+
+/* Three each of 14, 13, 8 and 6, of 26: 123 in all, and fractions of strips that hold them come to five, yet five
+ * strips do not. */
+static void five_strips_all_but_hold(struct tiny *t)
+{
+    tiny_start(t);
+    tiny_size(t, 13, 10, 3, 0);
+    tiny_size(t, 6, 10, 3, 0);
+    tiny_size(t, 14, 10, 3, 0);
+    tiny_size(t, 8, 10, 3, 0);
+    tiny_bolt(t, 26);
+}
+
+START_TEST(what_can_not_be_packed_is_proved_by_packing)
+{
+    struct tiny t;
+    struct msl_found found;
+    int32_t packed = 0;
+    five_strips_all_but_hold(&t);
+    ck_assert(ck_search(&t, 10000000));
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 60);
+    for (int32_t i = 0; i < found.case_count; i++)
+        packed += found.cases[i].packed > 0;
+    ck_assert_int_gt(packed, 0);
+    tiny_free(&found);
+}
+END_TEST
+
+START_TEST(stacks_leave_that_open)
+{
+    struct tiny t;
+    struct msl_found found;
+    five_strips_all_but_hold(&t);
+    t.cutting.stacked = 1;
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_plan(&t.cutting, &found);
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 50);
+    ck_assert_int_eq(found.stopped, 0);
+    tiny_free(&found);
+}
+END_TEST
+
+/* Two borders 4 x 60 and 28 squares of 8, of 40: the borders take a panel of 60, whose rest is 32 wide and has seven
+ * strips of four squares. */
+START_TEST(squares_beside_borders)
+{
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    tiny_size(&t, 4, 60, 2, 0)->slit = 1;
+    tiny_size(&t, 8, 8, 28, 1);
+    struct msl_way panel = { 60, 40, 60, 1, 1, -1, 0 };
+    t.ways[t.cutting.way_count++] = panel;
+    tiny_bolt(&t, 40);
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 60);
+    tiny_free(&found);
+    /* a border 4 x 20 besides: three of them leave room for 21 squares, the others take two strips */
+    tiny_start(&t);
+    tiny_size(&t, 4, 60, 2, 0)->slit = 1;
+    tiny_size(&t, 4, 20, 1, 0)->slit = 1;
+    tiny_size(&t, 8, 8, 28, 1);
+    t.ways[t.cutting.way_count++] = panel;
+    tiny_bolt(&t, 40);
+    for (int32_t i = t.cutting.way_count++; i > 2; i--)
+        t.ways[i] = t.ways[i - 1];
+    panel.cost = panel.along = 20;
+    t.ways[2] = panel;
+    ck_ok(tiny_search(&t, 10000000, &found));
+    ck_assert_int_eq(found.cost, 76);
+    ck_assert_int_eq(found.least, 76);
+    tiny_free(&found);
+}
+END_TEST
+
 /* The largest numbers there are: only the range is looked at. */
 START_TEST(large_numbers_stay_in_range)
 {
@@ -307,6 +430,24 @@ START_TEST(large_numbers_stay_in_range)
 }
 END_TEST
 
+/* Strips far longer than what they cost, and pieces that take next to nothing of them. */
+START_TEST(long_strips_stay_in_range)
+{
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    tiny_size(&t, 1, 1 << 20, 3, 0);
+    tiny_size(&t, 1 << 29, 1 << 19, 3, 0);
+    tiny_bolt(&t, 1 << 30);
+    ck_ok(tiny_search(&t, 1000000, &found));
+    ck_plan(&t.cutting, &found);
+    /* one high strip with a second piece, one low one with two */
+    ck_assert_int_eq(found.cost, (1 << 20) + (1 << 19));
+    ck_assert_int_eq(found.least, found.cost);
+    tiny_free(&found);
+}
+END_TEST
+
 START_TEST(stock_that_is_too_little)
 {
     struct tiny t;
@@ -320,6 +461,73 @@ START_TEST(stock_that_is_too_little)
     ck_ok(tiny_search(&t, 100000, &found));
     ck_assert_int_eq(found.cost, 6);
     tiny_free(&found);
+}
+END_TEST
+
+/* ---- room that gives out ----------------------------------------------------------------------------------------- */
+
+/* What is made smaller. */
+enum { CASES, WORTHS, BASICS, PATTERNS, STRIPS, LAID, ROWS, LIMITS, DEPTH, PART_CASES, PART_PATTERNS, ROOMS };
+
+static int32_t *room_of(struct msl_workshop *workshop, int32_t room)
+{
+    struct msl_search *whole = &workshop->whole;
+    struct msl_search *part = &workshop->repair.part;
+    int32_t *const rooms[ROOMS] = {
+        [CASES] = &whole->most_cases,
+        [WORTHS] = &whole->most_worths,
+        [BASICS] = &whole->most_basics,
+        [PATTERNS] = &whole->pool.most_patterns,
+        [STRIPS] = &whole->pool.most_strips,
+        [LIMITS] = &whole->most_rows,
+        [DEPTH] = &whole->most_depth,
+        [LAID] = &whole->pool.most_laid,
+        [ROWS] = &whole->making.plan.most,
+        [PART_CASES] = &part->most_cases,
+        [PART_PATTERNS] = &part->pool.most_patterns,
+    };
+    return rooms[room];
+}
+
+static void search_in_little_room(const struct tiny *t, int32_t room, int32_t most, int with_brute)
+{
+    struct muslin_allocator memory;
+    struct msl_watch watch = { NULL, NULL, 2000000 };
+    struct msl_found found;
+    muslin_allocator_libc(&memory);
+    struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
+    ck_assert_ptr_nonnull(workshop);
+    *room_of(workshop, room) = most;
+    msl_workshop_search(workshop);
+    muslin_status status = msl_hand_out(workshop, &found);
+    msl_workshop_close(workshop);
+    if (status == MUSLIN_ERR_NOT_ENOUGH) /* no room for any plan */
+        return;
+    ck_ok(status);
+    ck_plan(&t->cutting, &found);
+    if (with_brute)
+        ck_proof(&brute, &found);
+    tiny_free(&found);
+}
+
+START_TEST(little_room_gives_less_but_nothing_wrong)
+{
+    static const int32_t first[ROOMS] = { 1, 11, 11, 1, 1, 1, 1, 11, 0, 1, 11 };
+    static const int32_t last[ROOMS] = { 60, 800, 1200, 400, 400, 900, 60, 30, 20, 30, 60 };
+    struct tiny t;
+    throw_of_eight(&t);
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+        search_in_little_room(&t, _i, most, 0);
+    three_squares(&t);
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+        search_in_little_room(&t, _i, most, 0);
+    for (uint64_t seed = 1; seed < 30; seed++) {
+        uint64_t chance = seed;
+        chance_sizes(&t, &chance, 9);
+        tiny_bolt(&t, 10 + tiny_chance(&chance, 12));
+        brute_start(&brute, &t.cutting);
+        search_in_little_room(&t, _i, first[_i] + (int32_t)tiny_chance(&chance, 20), 1);
+    }
 }
 END_TEST
 
@@ -341,8 +549,14 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, progress_is_told_and_may_end_it);
     tcase_add_test(tcase, without_work_there_is_a_plan_and_a_plain_bound);
     tcase_add_test(tcase, many_sizes_have_a_plan_and_a_plain_bound);
+    tcase_add_test(tcase, many_ways_and_much_stock_as_well);
+    tcase_add_test(tcase, what_can_not_be_packed_is_proved_by_packing);
+    tcase_add_test(tcase, stacks_leave_that_open);
+    tcase_add_test(tcase, squares_beside_borders);
     tcase_add_test(tcase, large_numbers_stay_in_range);
+    tcase_add_test(tcase, long_strips_stay_in_range);
     tcase_add_test(tcase, stock_that_is_too_little);
+    tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
     suite_add_tcase(suite, tcase);
     return suite;
 }

@@ -9,6 +9,8 @@ from typing import Any, Dict, Tuple
 __version__ = "0.1.0"
 VERSION = 100
 
+muslin_cutplan_progress = ctypes.CFUNCTYPE(ctypes.c_int32, ctypes.c_void_p, ctypes.c_int64, ctypes.c_int64, ctypes.c_int64)
+
 
 class muslin_problem(ctypes.Structure):
     """muslin/base.h"""
@@ -3376,6 +3378,317 @@ class muslin_placed_block(ctypes.Structure):
     ]
 
 
+class muslin_blank_spec(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cut_width", ctypes.c_int64),
+        ("cut_length", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("run_in", ctypes.c_int64),
+        ("join_loss", ctypes.c_int64),
+        ("label", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("priority", ctypes.c_int32),
+    ]
+
+
+class muslin_plan_stock_spec(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("width", ctypes.c_int64),
+        ("length", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("cost", ctypes.c_int64),
+        ("label", ctypes.c_int64),
+    ]
+
+
+class muslin_cutplan_spec(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("usable_width", ctypes.c_int64),
+        ("end_loss", ctypes.c_int64),
+        ("squaring_loss", ctypes.c_int64),
+        ("squaring_every", ctypes.c_int64),
+        ("straightening", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("work_limit", ctypes.c_int64),
+        ("print", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_plan_totals(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("pieces", ctypes.c_int64),
+        ("missing", ctypes.c_int64),
+        ("strips", ctypes.c_int64),
+        ("panels", ctypes.c_int64),
+        ("heights", ctypes.c_int64),
+        ("cuts", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("cost", ctypes.c_int64),
+        ("least", ctypes.c_int64),
+        ("stock_pieces", ctypes.c_int64),
+        ("waste", ctypes.c_int64),
+        ("own_strips_length", ctypes.c_int64),
+        ("area_bound", ctypes.c_int64),
+        ("work", ctypes.c_int64),
+        ("cases", ctypes.c_int64),
+        ("proven", ctypes.c_int32),
+        ("stopped", ctypes.c_int32),
+    ]
+
+
+class muslin_plan_strip(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("times", ctypes.c_int64),
+        ("holder", ctypes.c_int64),
+        ("stock", ctypes.c_int64),
+        ("first_place", ctypes.c_int64),
+        ("places", ctypes.c_int64),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("used", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("turned", ctypes.c_int32),
+    ]
+
+
+class muslin_plan_place(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("piece", ctypes.c_int64),
+        ("strip", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("pitch", ctypes.c_int64),
+        ("turned", ctypes.c_int32),
+        ("trimmed", ctypes.c_int32),
+    ]
+
+
+class muslin_plan_left_over(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("strip", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+    ]
+
+
+class muslin_plan_piece(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("label", ctypes.c_int64),
+        ("made", ctypes.c_int64),
+        ("missing", ctypes.c_int64),
+        ("cut", ctypes.c_int64),
+    ]
+
+
+class muslin_plan_stock(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("label", ctypes.c_int64),
+        ("used", ctypes.c_int64),
+        ("cost", ctypes.c_int64),
+    ]
+
+
+class muslin_plan_width(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("usable_width", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("least", ctypes.c_int64),
+        ("proven", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_plan_size(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("piece", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("taken", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("run_in", ctypes.c_int64),
+        ("may_turn", ctypes.c_int32),
+        ("slit", ctypes.c_int32),
+        ("level", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+        ("turned_taken", ctypes.c_int64),
+        ("turned_height", ctypes.c_int64),
+    ]
+
+
+class muslin_plan_way(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cost", ctypes.c_int64),
+        ("stock", ctypes.c_int64),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("turned", ctypes.c_int32),
+    ]
+
+
+class muslin_plan_case(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("parent", ctypes.c_int64),
+        ("split", ctypes.c_int64),
+        ("worths", ctypes.c_int64),
+        ("least", ctypes.c_int64),
+        ("wanted", ctypes.c_int64),
+        ("first_way", ctypes.c_int64),
+        ("last_way", ctypes.c_int64),
+        ("plan_size", ctypes.c_int64),
+        ("packed_way", ctypes.c_int64),
+        ("at_least", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_plan_worth(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("plan_size", ctypes.c_int64),
+        ("of_case", ctypes.c_int64),
+        ("stock", ctypes.c_int64),
+        ("worth", ctypes.c_int64),
+    ]
+
+
+class muslin_plan_checked(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("cost", ctypes.c_int64),
+        ("least", ctypes.c_int64),
+        ("cases", ctypes.c_int64),
+        ("fault", ctypes.c_int64),
+        ("at", ctypes.c_int64),
+    ]
+
+
+class muslin_yardage_spec(ctypes.Structure):
+    """muslin/yardage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("end_loss", ctypes.c_int64),
+        ("squaring_loss", ctypes.c_int64),
+        ("squaring_every", ctypes.c_int64),
+        ("straightening", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("work_limit", ctypes.c_int64),
+        ("join_loss", ctypes.c_int64),
+        ("extra", ctypes.c_int64),
+        ("step", ctypes.c_int64),
+        ("shrinkage", ctypes.c_int32),
+        ("extra_share", ctypes.c_int32),
+        ("long_pieces", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_extra_cut_spec(ctypes.Structure):
+    """muslin/yardage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabric", ctypes.c_int64),
+        ("cut_width", ctypes.c_int64),
+        ("cut_length", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("run_in", ctypes.c_int64),
+        ("join_loss", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_fabric_yardage(ctypes.Structure):
+    """muslin/yardage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabric", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("least", ctypes.c_int64),
+        ("own_strips_length", ctypes.c_int64),
+        ("with_extra", ctypes.c_int64),
+        ("bought", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("narrowest_width", ctypes.c_int64),
+        ("proven", ctypes.c_int32),
+        ("turned", ctypes.c_int32),
+    ]
+
+
 class muslin_quilt(ctypes.Structure):
     """muslin/quilt.h, opaque"""
 
@@ -3386,6 +3699,14 @@ class muslin_solution(ctypes.Structure):
 
 class muslin_pressing_plan(ctypes.Structure):
     """muslin/pressing.h, opaque"""
+
+
+class muslin_cutplan(ctypes.Structure):
+    """muslin/cutplan.h, opaque"""
+
+
+class muslin_yardage(ctypes.Structure):
+    """muslin/yardage.h, opaque"""
 
 
 PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
@@ -4078,4 +4399,68 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(muslin_allocator),
          ctypes.POINTER(muslin_touch_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_blank_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_blank_spec), ctypes.c_uint32)),
+    "muslin_plan_stock_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_plan_stock_spec), ctypes.c_uint32)),
+    "muslin_cutplan_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cutplan_spec), ctypes.c_uint32)),
+    "muslin_cutplan_create": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan_spec), ctypes.POINTER(muslin_blank_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(muslin_plan_stock_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_allocator),
+         muslin_cutplan_progress, ctypes.c_void_p, ctypes.POINTER(ctypes.POINTER(muslin_cutplan)),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_free": (None, (ctypes.POINTER(muslin_cutplan),)),
+    "muslin_cutplan_totals": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_totals), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_strips": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_strip), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_places": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_place), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_left_over": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_left_over), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_pieces": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_piece), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_stock": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_stock), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_widths": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.c_int64, ctypes.c_int64,
+         ctypes.POINTER(muslin_plan_width), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_narrowest": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_sizes": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_size), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_ways": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_way), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_cases": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_case), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_worths": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_worth), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_check": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_checked), ctypes.POINTER(muslin_problem))),
+    "muslin_yardage_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_yardage_spec), ctypes.c_uint32)),
+    "muslin_extra_cut_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_extra_cut_spec), ctypes.c_uint32)),
+    "muslin_yardage_pieces": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(muslin_yardage_spec),
+         ctypes.POINTER(muslin_blank_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_yardage_create": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_yardage_spec), ctypes.POINTER(muslin_extra_cut_spec),
+         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_allocator), muslin_cutplan_progress, ctypes.c_void_p,
+         ctypes.POINTER(ctypes.POINTER(muslin_yardage)), ctypes.POINTER(muslin_problem))),
+    "muslin_yardage_free": (None, (ctypes.POINTER(muslin_yardage),)),
+    "muslin_yardage_fabrics": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_yardage), ctypes.POINTER(muslin_fabric_yardage), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_yardage_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_yardage), ctypes.c_int64, ctypes.POINTER(ctypes.POINTER(muslin_cutplan)),
+         ctypes.POINTER(muslin_problem))),
 }

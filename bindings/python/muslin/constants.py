@@ -15,15 +15,18 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED",
            "FIT_ALLOW_ON_POINT", "FIT_ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
            "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "DEPTH_MAX", "POINT_DEPTH_MAX", "QUILT_CORNERS",
-           "JOIN_KEEPS_ORDER", "BLOCK_TURNS_HALF", "BLOCK_TURNS_QUARTER", "Status", "Argument", "Warning", "Direction",
-           "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print",
-           "StockKind", "Table", "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape",
+           "JOIN_KEEPS_ORDER", "BLOCK_TURNS_HALF", "BLOCK_TURNS_QUARTER", "CUTPLAN_ROWS_MAX", "CUTPLAN_COUNT_MAX",
+           "BLANK_MAY_TURN", "CUTPLAN_NO_PANELS", "CUTPLAN_ONE_HEIGHT", "CUTPLAN_OWN_STRIPS", "CUTPLAN_STACKED",
+           "CUTPLAN_FIRST_CUT_ACROSS", "CUTPLAN_FOLDED", "CUTPLAN_BY_PRIORITY", "Status", "Argument", "Warning",
+           "Direction", "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care",
+           "Print", "StockKind", "Table", "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape",
            "CutAgain", "Grain", "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock",
            "PointLayout", "PointEdge", "LogOrder", "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine",
            "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
            "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
            "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "Side", "MeasureKind", "NodeKind", "MisfitKind",
-           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind"]
+           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStripKind", "PlanFault",
+           "LongPieces"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -80,6 +83,16 @@ QUILT_CORNERS = 32
 JOIN_KEEPS_ORDER = 1
 BLOCK_TURNS_HALF = 1
 BLOCK_TURNS_QUARTER = 2
+CUTPLAN_ROWS_MAX = 4096
+CUTPLAN_COUNT_MAX = 1000000
+BLANK_MAY_TURN = 1
+CUTPLAN_NO_PANELS = 1
+CUTPLAN_ONE_HEIGHT = 2
+CUTPLAN_OWN_STRIPS = 4
+CUTPLAN_STACKED = 8
+CUTPLAN_FIRST_CUT_ACROSS = 16
+CUTPLAN_FOLDED = 32
+CUTPLAN_BY_PRIORITY = 64
 
 
 class Status(Choice):
@@ -329,6 +342,21 @@ class Argument(Choice):
     SORT = 201
     KIND = 202
     MIRRORED = 203
+    BLANK_KIND = 204
+    RUN_IN = 205
+    PRIORITY = 206
+    STRAIGHTENING = 207
+    STOCK_SIDE = 208
+    STOCK_COST = 209
+    STOCK_ROWS = 210
+    CUTPLAN = 211
+    PROOF_CASE = 212
+    LEAST_SIDE = 213
+    WIDTHS = 214
+    SPARE_PIECES = 215
+    STOCK_COUNT = 216
+    LONG_PIECES = 217
+    YARDAGE = 218
 
     @property
     def words(self) -> str:
@@ -1039,3 +1067,45 @@ class SewingKind(Choice):
     SET_IN = 8  # strips sewn from mark to mark, then the mitres
     DIAGONAL = 9  # diagonal rows of blocks and of sashes, then rows to each other, corners last
     SIXTY = 10  # rows of 60 degree pieces, then rows to each other
+
+
+class BlankKind(Choice):
+    """enum muslin_blank_kind"""
+
+    PIECE = 1  # a rectangle
+    LENGTHWISE = 2  # a rectangle, its cut_length along the cloth: a border, slit from a panel
+    # a strip cut_length high and cut_width long in all, pieced from strips across the cloth: binding, pieced borders,
+    # long sashes
+    JOINED = 3
+    # cut one beside the other from a strip just cut_length high, every second one upside down or all alike: each takes
+    # cut_width of the strip, the first run_in more. 60 degree triangles, diamonds, wedges, half-hexagons
+    SLOPED = 4
+
+
+class PlanStripKind(Choice):
+    """enum muslin_plan_strip_kind"""
+
+    STRIP = 1  # right across the bolt
+    PANEL = 2  # a length of the bolt, as high as its longest slit piece
+    SLIT = 3  # the pieces slit from a panel, side by side at its left edge
+    STOCK = 4  # a piece of stock
+    WITHIN = 5  # a strip across the rest of a panel, or of a piece of stock
+
+
+class PlanFault(Choice):
+    """enum muslin_plan_fault"""
+
+    MISSING = 1  # fewer pieces of a size than are wanted
+    OVERFULL = 2  # a strip holds more than its room, or pieces overlap
+    TOO_HIGH = 3  # a piece is higher than its strip, or lies as it may not
+    COST = 4  # the cost is not what the strips add up to
+    GAP = 5  # two cases do not make up the one that they split
+    BOUND = 6  # worths do not prove what they are said to prove
+    STOCK = 7  # more pieces of stock than there are
+
+
+class LongPieces(Choice):
+    """enum muslin_long_pieces"""
+
+    LENGTHWISE = 1  # along the cloth, whole, slit from panels
+    JOINED = 2  # across the cloth, pieced from strips

@@ -8,21 +8,23 @@ from typing import Iterator, List, Optional, Sequence
 
 from . import _api as structs
 from ._buffers import Integers, integers
-from ._handle import ALLOCATOR, Handle, opened
+from ._handle import ALLOCATOR, Handle, opened, Progress, Told
 from ._length import Length, LengthLike, ticks_of
 from ._problem import call_telling
 from ._records import asked, asked_numbers, merged, paged, rows_of, words_out
 from ._values import Id, new, utf8, whole
-from .constants import (AllowancePolicy, Axis, Direction, PointLayout, Print, SeamPress, Sort, StripPiecing, Tip,
-                        UnitKind, UnitMethod, UnitStage)
-from .records import (CornerSpec, Cut, DiagonalSpec, JoinSpec, LogSpec, Misfit, Node, NodeSize, Outline, OutlineCorner,
-                      PartCounts, PatchSpec, PinwheelSpec, PressedChild, PressedSeam, PressedTotals, PressingException,
-                      PressingSpec, QuiltFabricSpec, QuiltReadShape, QuiltSashedSpec, QuiltSeam, QuiltSpec,
-                      QuiltUnitSpec, ScatterTouches, SetInSpec, SewingFeed, SewingRow, SewnTotals, SixtyPieceSpec,
-                      SixtySpec, SolveSpec, StripSet, SumSpec, SurroundSpec, Term, Totals, TouchSpec, TreeMeasure,
-                      TrimSpec, ValueSpec)
+from .constants import (AllowancePolicy, Axis, Direction, LongPieces, PointLayout, Print, SeamPress, Sort, StripPiecing,
+                        Tip, UnitKind, UnitMethod, UnitStage)
+from .records import (BlankSpec, CornerSpec, Cut, CutplanSpec, CutplanWorths, DiagonalSpec, ExtraCutSpec, FabricYardage,
+                      JoinSpec, LogSpec, Misfit, Node, NodeSize, Outline, OutlineCorner, PartCounts, PatchSpec,
+                      PinwheelSpec, PlanCase, PlanChecked, PlanLeftOver, PlanPiece, PlanPlace, PlanSize, PlanStock,
+                      PlanStockSpec, PlanStrip, PlanTotals, PlanWay, PlanWidth, PlanWorth, PressedChild, PressedSeam,
+                      PressedTotals, PressingException, PressingSpec, QuiltFabricSpec, QuiltReadShape, QuiltSashedSpec,
+                      QuiltSeam, QuiltSpec, QuiltUnitSpec, ScatterTouches, SetInSpec, SewingFeed, SewingRow, SewnTotals,
+                      SixtyPieceSpec, SixtySpec, SolveSpec, StripSet, SumSpec, SurroundSpec, Term, Totals, TouchSpec,
+                      TreeMeasure, TrimSpec, ValueSpec, YardageSpec)
 
-__all__ = ["Quilt", "Solution", "PressingPlan"]
+__all__ = ["Quilt", "Solution", "PressingPlan", "Cutplan", "Yardage"]
 
 
 class Quilt(Handle):
@@ -680,6 +682,30 @@ class Solution(Handle):
                       whole(fabric, "fabric"), ctypes.byref(ALLOCATOR), after=[ctypes.byref(places_)])
         return ScatterTouches(tuple(rows_), places_.value)
 
+    def yardage_pieces(self, fabric: Id, spec: Optional[YardageSpec] = None, *, end_loss: Optional[LengthLike] = None,
+                       squaring_loss: Optional[LengthLike] = None, squaring_every: Optional[int] = None,
+                       straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
+                       work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
+                       extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
+                       shrinkage: Optional[int] = None, extra_share: Optional[int] = None,
+                       long_pieces: Optional[LongPieces] = None, no_panels: Optional[bool] = None,
+                       one_height: Optional[bool] = None, own_strips: Optional[bool] = None,
+                       stacked: Optional[bool] = None, folded: Optional[bool] = None) -> List[BlankSpec]:
+        """The pieces of one fabric as a request, ask-then-fill: rows of the cut list as said above, `label` the row
+        there, priority 0.
+
+        Keywords: the members of YardageSpec, over those of spec.
+
+        muslin_yardage_pieces() in muslin/yardage.h. Since 0.1.
+        """
+        wish = merged(YardageSpec, spec, end_loss=end_loss, squaring_loss=squaring_loss, squaring_every=squaring_every,
+                                         straightening=straightening, spare=spare, work_limit=work_limit,
+                                         join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
+                                         extra_share=extra_share, long_pieces=long_pieces, no_panels=no_panels,
+                                         one_height=one_height, own_strips=own_strips, stacked=stacked, folded=folded)
+        return asked("muslin_yardage_pieces", structs.muslin_blank_spec, BlankSpec._read, self._open(),
+                     whole(fabric, "fabric"), ctypes.byref(wish))
+
 
 class PressingPlan(Handle):
     """struct muslin_pressing_plan, muslin/pressing.h"""
@@ -730,3 +756,196 @@ class PressingPlan(Handle):
         """
         return asked("muslin_pressing_exceptions", structs.muslin_pressing_exception, PressingException._read,
                      self._open())
+
+
+class Cutplan(Handle):
+    """struct muslin_cutplan, muslin/cutplan.h"""
+
+    def __init__(self, pieces: Sequence[BlankSpec], stock: Optional[Sequence[PlanStockSpec]] = None,
+                 progress: Optional[Progress] = None, spec: Optional[CutplanSpec] = None, *,
+                 usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
+                 squaring_loss: Optional[LengthLike] = None, squaring_every: Optional[int] = None,
+                 straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
+                 work_limit: Optional[int] = None, print: Optional[Print] = None, no_panels: Optional[bool] = None,
+                 one_height: Optional[bool] = None, own_strips: Optional[bool] = None, stacked: Optional[bool] = None,
+                 first_cut_across: Optional[bool] = None, folded: Optional[bool] = None,
+                 by_priority: Optional[bool] = None) -> None:
+        """A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
+        muslin_plan_stock_spec.
+
+        Keywords: the members of CutplanSpec, over those of spec.
+
+        muslin_cutplan_create() in muslin/cutplan.h. Since 0.1.
+        """
+        wish = merged(CutplanSpec, spec, usable_width=usable_width, end_loss=end_loss, squaring_loss=squaring_loss,
+                                         squaring_every=squaring_every, straightening=straightening, spare=spare,
+                                         work_limit=work_limit, print=print, no_panels=no_panels, one_height=one_height,
+                                         own_strips=own_strips, stacked=stacked, first_cut_across=first_cut_across,
+                                         folded=folded, by_priority=by_priority)
+        pieces_, n_ = rows_of(BlankSpec, pieces, "pieces")
+        stock_, stock_n_ = rows_of(PlanStockSpec, stock or (), "stock")
+        progress_ = Told(structs.muslin_cutplan_progress, progress)
+        made = ctypes.POINTER(structs.muslin_cutplan)()
+        call_telling("muslin_cutplan_create", ctypes.byref(wish), pieces_, ctypes.sizeof(structs.muslin_blank_spec), n_,
+                     stock_, ctypes.sizeof(structs.muslin_plan_stock_spec), stock_n_, ctypes.byref(ALLOCATOR),
+                     progress_.function, None, ctypes.byref(made))
+        self._own("muslin_cutplan_free", made)
+        progress_.raise_again()
+
+    def totals(self) -> PlanTotals:
+        """Length or cost, the bound and counts.
+
+        muslin_cutplan_totals() in muslin/cutplan.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_plan_totals)
+        call_telling("muslin_cutplan_totals", self._open(), ctypes.byref(out_))
+        return PlanTotals._read(out_)
+
+    def strips(self) -> List[PlanStrip]:
+        """The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together;
+        what a panel or piece of stock holds follows it.
+
+        muslin_cutplan_strips() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_strips", structs.muslin_plan_strip, PlanStrip._read, self._open())
+
+    def places(self) -> List[PlanPlace]:
+        """What each strip holds, from the left, place by place.
+
+        muslin_cutplan_places() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_places", structs.muslin_plan_place, PlanPlace._read, self._open())
+
+    def left_over(self, least_side: LengthLike) -> List[PlanLeftOver]:
+        """Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips,
+        the rest of panels and of stock.
+
+        muslin_cutplan_left_over() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_left_over", structs.muslin_plan_left_over, PlanLeftOver._read, self._open(),
+                     ticks_of(least_side, "least_side"))
+
+    def pieces(self) -> List[PlanPiece]:
+        """What becomes of each row of pieces.
+
+        muslin_cutplan_pieces() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_pieces", structs.muslin_plan_piece, PlanPiece._read, self._open())
+
+    def stock(self) -> List[PlanStock]:
+        """How many of each row of stock are used; no rows from a bolt.
+
+        muslin_cutplan_stock() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_stock", structs.muslin_plan_stock, PlanStock._read, self._open())
+
+    def widths(self, least_width: LengthLike, most_width: LengthLike, widths: int) -> List[PlanWidth]:
+        """The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers
+        whose cloth differs.
+
+        muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_widths", structs.muslin_plan_width, PlanWidth._read, self._open(),
+                     ticks_of(least_width, "least_width"), ticks_of(most_width, "most_width"), whole(widths, "widths"))
+
+    def narrowest(self) -> Length:
+        """The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece.
+
+        muslin_cutplan_narrowest() in muslin/cutplan.h. Since 0.1.
+        """
+        width_ = ctypes.c_int64()
+        call_telling("muslin_cutplan_narrowest", self._open(), ctypes.byref(width_))
+        return Length(width_.value)
+
+    def sizes(self) -> List[PlanSize]:
+        """What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what
+        is missing left out.
+
+        muslin_cutplan_sizes() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_sizes", structs.muslin_plan_size, PlanSize._read, self._open())
+
+    def ways(self) -> List[PlanWay]:
+        """The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high.
+
+        muslin_cutplan_ways() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_ways", structs.muslin_plan_way, PlanWay._read, self._open())
+
+    def cases(self) -> List[PlanCase]:
+        """Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to
+        pack its strips shows, or has a bound not below the plan's.
+
+        muslin_cutplan_cases() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_cases", structs.muslin_plan_case, PlanCase._read, self._open())
+
+    def worths(self, of_case: int) -> CutplanWorths:
+        """The worths that prove a case, one for each size, each condition on the way to the case, and each stock.
+
+        muslin_cutplan_worths() in muslin/cutplan.h. Since 0.1.
+        """
+        scale_ = ctypes.c_int64()
+        rows_ = asked("muslin_cutplan_worths", structs.muslin_plan_worth, PlanWorth._read, self._open(),
+                      whole(of_case, "of_case"), after=[ctypes.byref(scale_)])
+        return CutplanWorths(tuple(rows_), scale_.value)
+
+    def check(self) -> PlanChecked:
+        """Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with
+        the search.
+
+        muslin_cutplan_check() in muslin/cutplan.h. Since 0.1.
+        """
+        out_ = new(structs.muslin_plan_checked)
+        call_telling("muslin_cutplan_check", self._open(), ctypes.byref(out_))
+        return PlanChecked._read(out_)
+
+
+class Yardage(Handle):
+    """struct muslin_yardage, muslin/yardage.h"""
+
+    def __init__(self, solution: Solution, cuts: Sequence[ExtraCutSpec], progress: Optional[Progress] = None,
+                 spec: Optional[YardageSpec] = None, *, end_loss: Optional[LengthLike] = None,
+                 squaring_loss: Optional[LengthLike] = None, squaring_every: Optional[int] = None,
+                 straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
+                 work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
+                 extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None, shrinkage: Optional[int] = None,
+                 extra_share: Optional[int] = None, long_pieces: Optional[LongPieces] = None,
+                 no_panels: Optional[bool] = None, one_height: Optional[bool] = None, own_strips: Optional[bool] = None,
+                 stacked: Optional[bool] = None, folded: Optional[bool] = None) -> None:
+        """The whole way, for every fabric of which something is cut, with n rows of extra cuts.
+
+        Keywords: the members of YardageSpec, over those of spec.
+
+        muslin_yardage_create() in muslin/yardage.h. Since 0.1.
+        """
+        wish = merged(YardageSpec, spec, end_loss=end_loss, squaring_loss=squaring_loss, squaring_every=squaring_every,
+                                         straightening=straightening, spare=spare, work_limit=work_limit,
+                                         join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
+                                         extra_share=extra_share, long_pieces=long_pieces, no_panels=no_panels,
+                                         one_height=one_height, own_strips=own_strips, stacked=stacked, folded=folded)
+        cuts_, n_ = rows_of(ExtraCutSpec, cuts, "cuts")
+        progress_ = Told(structs.muslin_cutplan_progress, progress)
+        made = ctypes.POINTER(structs.muslin_yardage)()
+        call_telling("muslin_yardage_create", opened(Solution, solution, "solution"), ctypes.byref(wish), cuts_,
+                     ctypes.sizeof(structs.muslin_extra_cut_spec), n_, ctypes.byref(ALLOCATOR), progress_.function,
+                     None, ctypes.byref(made))
+        self._own("muslin_yardage_free", made, solution)
+        self.solution = solution
+        progress_.raise_again()
+
+    def fabrics(self) -> List[FabricYardage]:
+        """A row for each fabric of which something is cut, in the order in which the fabrics were made.
+
+        muslin_yardage_fabrics() in muslin/yardage.h. Since 0.1.
+        """
+        return asked("muslin_yardage_fabrics", structs.muslin_fabric_yardage, FabricYardage._read, self._open())
+
+    def plan(self, row: int) -> Cutplan:
+        """The plan of a row of muslin_yardage_fabrics(); it lives as long as the yardage, and is not freed by itself.
+
+        muslin_yardage_plan() in muslin/yardage.h. Since 0.1.
+        """
+        out_ = ctypes.POINTER(structs.muslin_cutplan)()
+        call_telling("muslin_yardage_plan", self._open(), whole(row, "row"), ctypes.byref(out_))
+        return Cutplan._lent(out_, self)

@@ -10,19 +10,21 @@ from . import _api as structs
 from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
 from ._values import Id, put, put_sign
-from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BLOCK_TURNS_HALF,
-                        BLOCK_TURNS_QUARTER, BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUT_MAY_TURN, FIT_ACROSS_FRAMED,
-                        FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT, FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE,
-                        FORMAT_UNICODE, JOIN_KEEPS_ORDER, LINE_FRAME, LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING,
-                        MOTIF_ANY_ACROSS, MOTIF_ANY_START, POINT_DIAGONAL_FIRST, SASHED_CORNERSTONES, SASHED_FRAME,
-                        STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, Axis,
-                        BackingLayoutKind, BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource,
-                        Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
-                        GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, MeasureKind,
-                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Press,
-                        Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress,
-                        SewingKind, SewingStep, Side, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip,
-                        Turning, UnitKind, UnitMethod, UnitStage, Warning)
+from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BLANK_MAY_TURN,
+                        BLOCK_TURNS_HALF, BLOCK_TURNS_QUARTER, BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUTPLAN_BY_PRIORITY,
+                        CUTPLAN_FIRST_CUT_ACROSS, CUTPLAN_FOLDED, CUTPLAN_NO_PANELS, CUTPLAN_ONE_HEIGHT,
+                        CUTPLAN_OWN_STRIPS, CUTPLAN_STACKED, CUT_MAY_TURN, FIT_ACROSS_FRAMED, FIT_ALLOW_FRAMED,
+                        FIT_ALLOW_ON_POINT, FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE,
+                        JOIN_KEEPS_ORDER, LINE_FRAME, LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_ACROSS,
+                        MOTIF_ANY_START, POINT_DIAGONAL_FIRST, SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START,
+                        THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, Axis, BackingLayoutKind, BlankKind,
+                        BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, Direction, Drop,
+                        Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece, GoverningSource,
+                        Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, LongPieces, MeasureKind,
+                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PlanStripKind, PointEdge,
+                        PointLayout, Press, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind,
+                        SashKind, SeamPress, SewingKind, SewingStep, Side, StockKind, StripPiecing, Style, TermKind,
+                        ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -47,10 +49,12 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "SixtySpec", "SixtyPieceSpec", "TreeMeasure", "Node", "PartCounts", "SolveSpec", "ValueSpec", "NodeSize",
            "Totals", "Misfit", "Cut", "StripSet", "Term", "Outline", "OutlineCorner", "PressingSpec", "PressedTotals",
            "PressedSeam", "PressedChild", "PressingException", "SewingRow", "SewingFeed", "SewnTotals", "ScatterSpec",
-           "TouchSpec", "Scattered", "ScatterBlocksSpec", "EdgePrintsSpec", "PlacedBlock", "StockSize",
-           "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan", "FitRescale",
-           "StripquiltPressing", "StitchCount", "QuiltSeam", "QuiltReadShape", "ScatterPrints", "ScatterBlocks",
-           "ScatterSets", "ScatterTouches"]
+           "TouchSpec", "Scattered", "ScatterBlocksSpec", "EdgePrintsSpec", "PlacedBlock", "BlankSpec", "PlanStockSpec",
+           "CutplanSpec", "PlanTotals", "PlanStrip", "PlanPlace", "PlanLeftOver", "PlanPiece", "PlanStock", "PlanWidth",
+           "PlanSize", "PlanWay", "PlanCase", "PlanWorth", "PlanChecked", "YardageSpec", "ExtraCutSpec",
+           "FabricYardage", "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt",
+           "MedallionPlan", "FitRescale", "StripquiltPressing", "StitchCount", "QuiltSeam", "QuiltReadShape",
+           "ScatterPrints", "ScatterBlocks", "ScatterSets", "ScatterTouches", "CutplanWorths"]
 
 
 @dataclass(frozen=True)
@@ -6262,7 +6266,8 @@ class Cut:
     warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
         MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a fabric without direction the longer side, passes
         the fabric's usable width; MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit whose
-        outer edges lie on the bias
+        outer edges lie on the bias, or a sash that the edge of a field on point cuts off at 45 degrees: there the edge
+        stretches
     """
 
     fabric: Id
@@ -6472,7 +6477,8 @@ class PressedTotals:
     alternating: exceptions when all is pressed in turn: every seam to its first piece, and joins take their second
         child the other way, their fourth, and so on, where none asks otherwise
     open: meetings left out, as a seam is pressed open
-    other_way: copies of nodes with seams of their own that are the other way, pressed or turned
+    other_way: copies of nodes with seams of their own that are the other way, pressed or turned; where those seams are
+        open, turned alone
     work: steps taken
     proven: 1 when exceptions = least
     turned: of those, copies that are turned and not pressed the other way
@@ -6502,7 +6508,8 @@ class PressedSeam:
     node
     seam: number in its node
     as_shown: copies of the node pressed so, also those in what is turned as a whole
-    other_way: copies taken the other way: by `other`, pressed or turned
+    other_way: copies taken the other way: by `other`, pressed or turned; an open seam is told so when its node is
+        turned
     from_x: finished ends, in the node as it was made, from its lower left
     from_y
     to_x
@@ -6546,7 +6553,9 @@ class PressedChild:
     place: ... which is its child of this number
     other_way: 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by
         what it is part of
-    turn: quarters by which the child is turned where it is the other way; 0: it is pressed
+    turn: quarters by which the child is turned where it is the other way; 0: it is pressed. The same in every place of
+        the child, also where other_way is 0: what the node is part of may be the other way, and then this place, too.
+        By itself it says nothing of this place
     """
 
     node: Id
@@ -6836,6 +6845,645 @@ class PlacedBlock:
 
 
 @dataclass(frozen=True)
+class BlankSpec(Spec):
+    """struct muslin_blank_spec, muslin/cutplan.h
+
+    cut_width: across the cloth, 1 or more; SLOPED: the pitch; JOINED: the length in all, of each (initially 0)
+    cut_length: along it, 1 or more: the height of strip that it needs (initially 0)
+    count: 0 .. MUSLIN_CUTPLAN_COUNT_MAX; 0 asks for nothing and is never too large (initially 1)
+    run_in: SLOPED: taken once in a strip besides; else 0 (initially 0)
+    join_loss: JOINED: what each join takes of the length, 2 s when straight; below the length of a whole strip; else 0
+        (initially 0)
+    label: the caller's own, given back; it does not matter to the plan (initially 0)
+    kind: enum muslin_blank_kind (initially BlankKind.PIECE)
+    priority: with MUSLIN_CUTPLAN_BY_PRIORITY: lower ones first; 0 .. 1000 (initially 0)
+    may_turn: the flag MUSLIN_BLANK_MAY_TURN (initially False)
+    """
+
+    _kind = structs.muslin_blank_spec
+    _init = "muslin_blank_spec_init"
+
+    cut_width: LengthLike = Length(0)
+    cut_length: LengthLike = Length(0)
+    count: int = 1
+    run_in: LengthLike = Length(0)
+    join_loss: LengthLike = Length(0)
+    label: int = 0
+    kind: Optional[BlankKind] = None
+    priority: int = 0
+    may_turn: bool = False
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "cut_width", self.cut_width)
+        put_length(struct, "cut_length", self.cut_length)
+        put(struct, "count", self.count)
+        put_length(struct, "run_in", self.run_in)
+        put_length(struct, "join_loss", self.join_loss)
+        put(struct, "label", self.label)
+        put(struct, "kind", self.kind)
+        put(struct, "priority", self.priority)
+        struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+
+    @classmethod
+    def _read(cls, struct: Any) -> "BlankSpec":
+        return cls(cut_width=Length(struct.cut_width), cut_length=Length(struct.cut_length), count=int(struct.count),
+                   run_in=Length(struct.run_in), join_loss=Length(struct.join_loss), label=int(struct.label),
+                   kind=BlankKind(struct.kind), priority=int(struct.priority),
+                   may_turn=bool(struct.flags & BLANK_MAY_TURN))
+
+
+@dataclass(frozen=True)
+class PlanStockSpec(Spec):
+    """struct muslin_plan_stock_spec, muslin/cutplan.h
+
+    width: usable, across the cloth, 1 or more (initially 21 in)
+    length: along it, 1 or more (initially 18 in)
+    count: how many there are; MUSLIN_COUNT_MAX: any number (initially 2147483647)
+    cost: of each, in any unit, 1 .. MUSLIN_COUNT_MAX: money, area, or 1 to use the fewest (initially 1)
+    label: the caller's own, given back (initially 0)
+    """
+
+    _kind = structs.muslin_plan_stock_spec
+    _init = "muslin_plan_stock_spec_init"
+
+    width: Optional[LengthLike] = None
+    length: Optional[LengthLike] = None
+    count: Optional[int] = None
+    cost: Optional[int] = None
+    label: Optional[int] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "width", self.width)
+        put_length(struct, "length", self.length)
+        put(struct, "count", self.count)
+        put(struct, "cost", self.cost)
+        put(struct, "label", self.label)
+
+
+@dataclass(frozen=True)
+class CutplanSpec(Spec):
+    """struct muslin_cutplan_spec, muslin/cutplan.h
+
+    usable_width: of the bolt, without selvages, 1 or more; with stock 0 (initially 40 in)
+    end_loss: taken off each strip for squaring its ends: half at its left end, down, the rest at its right one
+        (initially 0)
+    squaring_loss: a strip's cut end is squared again after squaring_every cuts, and loses this: spread over those cuts,
+        each piece takes squaring_loss / squaring_every more, up; strips of JOINED pieces are not cross-cut and take no
+        more (initially 0)
+    squaring_every: 1 or more with a loss, else 0 (initially 0)
+    straightening: taken off the bolt, or the length of each piece of stock, once (initially 0)
+    spare: more pieces of each size than all rows of it want; none of JOINED ones (initially 0)
+    work_limit: steps of the search, 0 .. 2^40; DEVELOPERS.md says how many a second takes (initially 400000000)
+    print: enum muslin_print: with a direction no piece is turned (initially Print.NONE)
+    no_panels: the flag MUSLIN_CUTPLAN_NO_PANELS (initially False)
+    one_height: the flag MUSLIN_CUTPLAN_ONE_HEIGHT (initially False)
+    own_strips: the flag MUSLIN_CUTPLAN_OWN_STRIPS (initially False)
+    stacked: the flag MUSLIN_CUTPLAN_STACKED (initially False)
+    first_cut_across: the flag MUSLIN_CUTPLAN_FIRST_CUT_ACROSS (initially False)
+    folded: the flag MUSLIN_CUTPLAN_FOLDED (initially False)
+    by_priority: the flag MUSLIN_CUTPLAN_BY_PRIORITY (initially False)
+    """
+
+    _kind = structs.muslin_cutplan_spec
+    _init = "muslin_cutplan_spec_init"
+
+    usable_width: Optional[LengthLike] = None
+    end_loss: Optional[LengthLike] = None
+    squaring_loss: Optional[LengthLike] = None
+    squaring_every: Optional[int] = None
+    straightening: Optional[LengthLike] = None
+    spare: Optional[int] = None
+    work_limit: Optional[int] = None
+    print: Optional[Print] = None
+    no_panels: Optional[bool] = None
+    one_height: Optional[bool] = None
+    own_strips: Optional[bool] = None
+    stacked: Optional[bool] = None
+    first_cut_across: Optional[bool] = None
+    folded: Optional[bool] = None
+    by_priority: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "usable_width", self.usable_width)
+        put_length(struct, "end_loss", self.end_loss)
+        put_length(struct, "squaring_loss", self.squaring_loss)
+        put(struct, "squaring_every", self.squaring_every)
+        put_length(struct, "straightening", self.straightening)
+        put(struct, "spare", self.spare)
+        put(struct, "work_limit", self.work_limit)
+        put(struct, "print", self.print)
+        struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
+        struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
+        struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
+        struct.flags |= CUTPLAN_STACKED if self.stacked else 0
+        struct.flags |= CUTPLAN_FIRST_CUT_ACROSS if self.first_cut_across else 0
+        struct.flags |= CUTPLAN_FOLDED if self.folded else 0
+        struct.flags |= CUTPLAN_BY_PRIORITY if self.by_priority else 0
+
+
+@dataclass(frozen=True)
+class PlanTotals:
+    """struct muslin_plan_totals, muslin/cutplan.h
+
+    pieces: cut in all, those wanted and those spare; of JOINED each strip counts; of FOLDED cloth one that is too many,
+        too
+    missing: with MUSLIN_CUTPLAN_BY_PRIORITY: pieces left out
+    strips: cut right across, panels among them, those within panels and stock too
+    panels
+    heights: different strip heights
+    cuts: right across, slits, left ends squared, cross-cuts and trims; an edge that is there already is none, nor is
+        straightening
+    cloth_length: of the bolt: strips and panels, and straightening; 0 from stock, or of nothing
+    cost: of the stock; from a bolt the cloth length without straightening
+    least: the bound: no plan of this kind costs less
+    stock_pieces: pieces of stock that are cut into; 0 from a bolt
+    waste: doubled square ticks of cloth used that become no wanted piece
+    own_strips_length: of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes
+        less; straightening included; else 0
+    area_bound: of a bolt: the pieces' area over its width, up: a plain bound; else 0
+    work: steps taken
+    cases: of the proof
+    proven: 1 when cost = least
+    stopped: 0: the search came to its end; 1: progress ended it, 2: the work limit, 3: memory
+    """
+
+    pieces: int
+    missing: int
+    strips: int
+    panels: int
+    heights: int
+    cuts: int
+    cloth_length: Length
+    cost: int
+    least: int
+    stock_pieces: int
+    waste: int
+    own_strips_length: Length
+    area_bound: Length
+    work: int
+    cases: int
+    proven: bool
+    stopped: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanTotals":
+        return cls(pieces=int(struct.pieces), missing=int(struct.missing), strips=int(struct.strips),
+                   panels=int(struct.panels), heights=int(struct.heights), cuts=int(struct.cuts),
+                   cloth_length=Length(struct.cloth_length), cost=int(struct.cost), least=int(struct.least),
+                   stock_pieces=int(struct.stock_pieces), waste=int(struct.waste),
+                   own_strips_length=Length(struct.own_strips_length), area_bound=Length(struct.area_bound),
+                   work=int(struct.work), cases=int(struct.cases), proven=bool(struct.proven),
+                   stopped=int(struct.stopped))
+
+
+@dataclass(frozen=True)
+class PlanStrip:
+    """struct muslin_plan_strip, muslin/cutplan.h
+
+    times: so many alike, one behind the other; of SLIT and WITHIN: in each of its holder
+    holder: SLIT and WITHIN: the row of the panel or piece of stock; else -1
+    stock: STOCK: the row of the request; else -1
+    first_place: its pieces: rows of muslin_cutplan_places()
+    places
+    x: lower left corner of the first: from the left selvage (FOLDED: that of both layers) or the holder's left edge,
+    y: and from the straightened end of the bolt or the holder's lower edge; STOCK: 0
+    width: along the strip, before end_loss: of a bolt, of its half when FOLDED, of the stock; SLIT: up to the last
+        slit; beside it what is left
+    height: how far along the cloth it goes
+    used: of the width, by its pieces
+    kind: enum muslin_plan_strip_kind
+    turned: 1 when first cuts run along the length of this piece of stock: its width here is its length, less
+        straightening, and its height is its width
+    """
+
+    times: int
+    holder: int
+    stock: int
+    first_place: int
+    places: int
+    x: Length
+    y: Length
+    width: Length
+    height: Length
+    used: Length
+    kind: PlanStripKind
+    turned: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanStrip":
+        return cls(times=int(struct.times), holder=int(struct.holder), stock=int(struct.stock),
+                   first_place=int(struct.first_place), places=int(struct.places), x=Length(struct.x),
+                   y=Length(struct.y), width=Length(struct.width), height=Length(struct.height),
+                   used=Length(struct.used), kind=PlanStripKind(struct.kind), turned=bool(struct.turned))
+
+
+@dataclass(frozen=True)
+class PlanPlace:
+    """struct muslin_plan_place, muslin/cutplan.h
+
+    piece: row of the request
+    strip: row of muslin_cutplan_strips()
+    count: so many side by side; FOLDED: in each layer
+    x: left edge of the first, from the strip's left end: of the first place half of end_loss, 0 beside slit pieces
+    y: lower edge, from the strip's: 0, or what lies below in a stack
+    width: cut, as it lies; SLOPED: from its left corner to its right one, run-in and pitch; JOINED and FOLDED: that of
+        the strip, which may go round the fold
+    height
+    pitch: from one to the next: the width, of SLOPED pieces the pitch, and the squaring share
+    turned: 1: turned a quarter in its strip from what its row says
+    trimmed: 1: the strip is higher, one more cut
+    """
+
+    piece: int
+    strip: int
+    count: int
+    x: Length
+    y: Length
+    width: Length
+    height: Length
+    pitch: Length
+    turned: bool
+    trimmed: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanPlace":
+        return cls(piece=int(struct.piece), strip=int(struct.strip), count=int(struct.count), x=Length(struct.x),
+                   y=Length(struct.y), width=Length(struct.width), height=Length(struct.height),
+                   pitch=Length(struct.pitch), turned=bool(struct.turned), trimmed=bool(struct.trimmed))
+
+
+@dataclass(frozen=True)
+class PlanLeftOver:
+    """struct muslin_plan_left_over, muslin/cutplan.h
+
+    strip: row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock that it is the
+        rest of
+    count
+    x: its lower left corner, from that row's
+    y
+    width: without end_loss; at the fold of FOLDED cloth unfolded, twice as wide
+    height
+    """
+
+    strip: int
+    count: int
+    x: Length
+    y: Length
+    width: Length
+    height: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanLeftOver":
+        return cls(strip=int(struct.strip), count=int(struct.count), x=Length(struct.x), y=Length(struct.y),
+                   width=Length(struct.width), height=Length(struct.height))
+
+
+@dataclass(frozen=True)
+class PlanPiece:
+    """struct muslin_plan_piece, muslin/cutplan.h
+
+    label: the row's own
+    made: of its count
+    missing: the rest of it: 0, but with MUSLIN_CUTPLAN_BY_PRIORITY
+    cut: places times their counts: spare ones too; of JOINED strips
+    """
+
+    label: int
+    made: int
+    missing: int
+    cut: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanPiece":
+        return cls(label=int(struct.label), made=int(struct.made), missing=int(struct.missing), cut=int(struct.cut))
+
+
+@dataclass(frozen=True)
+class PlanStock:
+    """struct muslin_plan_stock, muslin/cutplan.h
+
+    label: the row's own
+    used: pieces of stock that are cut into
+    cost: of those
+    """
+
+    label: int
+    used: int
+    cost: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanStock":
+        return cls(label=int(struct.label), used=int(struct.used), cost=int(struct.cost))
+
+
+@dataclass(frozen=True)
+class PlanWidth:
+    """struct muslin_plan_width, muslin/cutplan.h
+
+    usable_width
+    cloth_length: straightening included; 0 where a piece does not fit
+    least: bound, without straightening
+    proven: 1 when the length without straightening is the bound
+    """
+
+    usable_width: Length
+    cloth_length: Length
+    least: int
+    proven: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanWidth":
+        return cls(usable_width=Length(struct.usable_width), cloth_length=Length(struct.cloth_length),
+                   least=int(struct.least), proven=bool(struct.proven))
+
+
+@dataclass(frozen=True)
+class PlanSize:
+    """struct muslin_plan_size, muslin/cutplan.h
+
+    piece: the first row of the request that wants it
+    count: wanted, spare ones included, of all rows alike; FOLDED: blanks, of two pieces each, or of one where it goes
+        round the fold
+    taken: of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is given with its longer
+        side across
+    height
+    run_in
+    may_turn: 1: may lie turned
+    slit: 1: may be slit from a panel, and is cut from no strip within one
+    level: 1: only in strips of just its height
+    turned_taken: of a strip when turned: the other side and the squaring share; else 0
+    turned_height: then; else 0
+    """
+
+    piece: int
+    count: int
+    taken: Length
+    height: Length
+    run_in: Length
+    may_turn: bool
+    slit: bool
+    level: bool
+    turned_taken: Length
+    turned_height: Length
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanSize":
+        return cls(piece=int(struct.piece), count=int(struct.count), taken=Length(struct.taken),
+                   height=Length(struct.height), run_in=Length(struct.run_in), may_turn=bool(struct.may_turn),
+                   slit=bool(struct.slit), level=bool(struct.level), turned_taken=Length(struct.turned_taken),
+                   turned_height=Length(struct.turned_height))
+
+
+@dataclass(frozen=True)
+class PlanWay:
+    """struct muslin_plan_way, muslin/cutplan.h
+
+    cost: height of a strip, length of a panel, or cost of the stock
+    stock: row of the request, -1: from the bolt
+    width: room along each strip, down to what sizes can add up to
+    height: of the strip; of a panel or piece of stock room for strips
+    kind: enum muslin_plan_strip_kind: STRIP, PANEL or STOCK
+    turned: 1 when first cuts run along the length of the stock
+    """
+
+    cost: int
+    stock: int
+    width: Length
+    height: Length
+    kind: PlanStripKind
+    turned: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanWay":
+        return cls(cost=int(struct.cost), stock=int(struct.stock), width=Length(struct.width),
+                   height=Length(struct.height), kind=PlanStripKind(struct.kind), turned=bool(struct.turned))
+
+
+@dataclass(frozen=True)
+class PlanCase:
+    """struct muslin_plan_case, muslin/cutplan.h
+
+    parent: row of the case of which this is a part; -1: the whole
+    split: rows split and split + 1 are its parts; 0: it is not split
+    worths: row whose worths prove its bound: itself, or one that it is a part of
+    least: bound of this case by those, before its parts are looked at
+    wanted: what sets this case apart (not of the whole): `wanted` of the ways first_way .. last_way
+    first_way
+    last_way
+    plan_size: -1: so many strips, panels or pieces of stock; else so many of this size in them, and first_way =
+        last_way
+    packed_way: -1, or a way that is one strip: nothing is of this case, because the conditions on the way to it ask for
+        more pieces than fit into as many strips of this way as they allow
+    at_least: 1: at least `wanted`, 0: at most
+    """
+
+    parent: int
+    split: int
+    worths: int
+    least: int
+    wanted: int
+    first_way: int
+    last_way: int
+    plan_size: int
+    packed_way: int
+    at_least: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanCase":
+        return cls(parent=int(struct.parent), split=int(struct.split), worths=int(struct.worths),
+                   least=int(struct.least), wanted=int(struct.wanted), first_way=int(struct.first_way),
+                   last_way=int(struct.last_way), plan_size=int(struct.plan_size), packed_way=int(struct.packed_way),
+                   at_least=bool(struct.at_least))
+
+
+@dataclass(frozen=True)
+class PlanWorth:
+    """struct muslin_plan_worth, muslin/cutplan.h
+
+    plan_size: the size of which each piece is worth it, -1: not a size
+    of_case: ... else the case whose condition is, for each of what it counts; -1: not a case
+    stock: ... else the row of stock: each piece used costs so much more, worth being 0 or less
+    worth: over scale, of the cost; 0 or more of sizes and at_least, 0 or less of at most
+    """
+
+    plan_size: int
+    of_case: int
+    stock: int
+    worth: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanWorth":
+        return cls(plan_size=int(struct.plan_size), of_case=int(struct.of_case), stock=int(struct.stock),
+                   worth=int(struct.worth))
+
+
+@dataclass(frozen=True)
+class PlanChecked:
+    """struct muslin_plan_checked, muslin/cutplan.h
+
+    cost: of the plan, added up anew
+    least: the bound, proved anew
+    cases: cases looked at
+    fault: 0: all is well; else what is wrong first: enum muslin_plan_fault
+    at: the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
+        laid or things as the search noted them
+    """
+
+    cost: int
+    least: int
+    cases: int
+    fault: int
+    at: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanChecked":
+        return cls(cost=int(struct.cost), least=int(struct.least), cases=int(struct.cases), fault=int(struct.fault),
+                   at=int(struct.at))
+
+
+@dataclass(frozen=True)
+class YardageSpec(Spec):
+    """struct muslin_yardage_spec, muslin/yardage.h
+
+    end_loss: these six as in struct muslin_cutplan_spec, of each fabric (initially 0)
+    squaring_loss: (initially 0)
+    squaring_every: (initially 0)
+    straightening: (initially 0)
+    spare: (initially 0)
+    work_limit: of each fabric (initially 400000000)
+    join_loss: of pieces that are joined here, as in struct muslin_blank_spec (initially 1/2 in)
+    extra: these four as in struct muslin_purchase_spec, of each fabric (initially 0)
+    step: (initially 4 1/2 in)
+    shrinkage: (initially 0)
+    extra_share: (initially 0)
+    long_pieces: enum muslin_long_pieces: what is longer than its fabric is wide (initially LongPieces.LENGTHWISE)
+    no_panels: the flag MUSLIN_CUTPLAN_NO_PANELS (initially False)
+    one_height: the flag MUSLIN_CUTPLAN_ONE_HEIGHT (initially False)
+    own_strips: the flag MUSLIN_CUTPLAN_OWN_STRIPS (initially False)
+    stacked: the flag MUSLIN_CUTPLAN_STACKED (initially False)
+    folded: the flag MUSLIN_CUTPLAN_FOLDED (initially False)
+    """
+
+    _kind = structs.muslin_yardage_spec
+    _init = "muslin_yardage_spec_init"
+
+    end_loss: Optional[LengthLike] = None
+    squaring_loss: Optional[LengthLike] = None
+    squaring_every: Optional[int] = None
+    straightening: Optional[LengthLike] = None
+    spare: Optional[int] = None
+    work_limit: Optional[int] = None
+    join_loss: Optional[LengthLike] = None
+    extra: Optional[LengthLike] = None
+    step: Optional[LengthLike] = None
+    shrinkage: Optional[int] = None
+    extra_share: Optional[int] = None
+    long_pieces: Optional[LongPieces] = None
+    no_panels: Optional[bool] = None
+    one_height: Optional[bool] = None
+    own_strips: Optional[bool] = None
+    stacked: Optional[bool] = None
+    folded: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "end_loss", self.end_loss)
+        put_length(struct, "squaring_loss", self.squaring_loss)
+        put(struct, "squaring_every", self.squaring_every)
+        put_length(struct, "straightening", self.straightening)
+        put(struct, "spare", self.spare)
+        put(struct, "work_limit", self.work_limit)
+        put_length(struct, "join_loss", self.join_loss)
+        put_length(struct, "extra", self.extra)
+        put_length(struct, "step", self.step)
+        put(struct, "shrinkage", self.shrinkage)
+        put(struct, "extra_share", self.extra_share)
+        put(struct, "long_pieces", self.long_pieces)
+        struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
+        struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
+        struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
+        struct.flags |= CUTPLAN_STACKED if self.stacked else 0
+        struct.flags |= CUTPLAN_FOLDED if self.folded else 0
+
+
+@dataclass(frozen=True)
+class ExtraCutSpec(Spec):
+    """struct muslin_extra_cut_spec, muslin/yardage.h
+
+    fabric: of the quilt, whether its top uses it or not (initially 0)
+    cut_width: these and what follows as in struct muslin_blank_spec (initially 0)
+    cut_length: (initially 0)
+    count: (initially 1)
+    run_in: (initially 0)
+    join_loss: (initially 0)
+    kind: enum muslin_blank_kind (initially BlankKind.PIECE)
+    may_turn: the flag MUSLIN_BLANK_MAY_TURN (initially False)
+    """
+
+    _kind = structs.muslin_extra_cut_spec
+    _init = "muslin_extra_cut_spec_init"
+
+    fabric: Optional[Id] = None
+    cut_width: Optional[LengthLike] = None
+    cut_length: Optional[LengthLike] = None
+    count: Optional[int] = None
+    run_in: Optional[LengthLike] = None
+    join_loss: Optional[LengthLike] = None
+    kind: Optional[BlankKind] = None
+    may_turn: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "fabric", self.fabric)
+        put_length(struct, "cut_width", self.cut_width)
+        put_length(struct, "cut_length", self.cut_length)
+        put(struct, "count", self.count)
+        put_length(struct, "run_in", self.run_in)
+        put_length(struct, "join_loss", self.join_loss)
+        put(struct, "kind", self.kind)
+        struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+
+
+@dataclass(frozen=True)
+class FabricYardage:
+    """struct muslin_fabric_yardage, muslin/yardage.h
+
+    fabric
+    usable_width
+    pieces: cut, extra cuts and spare ones among them
+    cloth_length: of the plan, straightening included: what is needed
+    least: no plan of two stages needs less, straightening included
+    own_strips_length: when each size has its own strips
+    with_extra: before it shrinks and with what is added, as in struct muslin_purchase
+    bought: up to the step
+    spare: bought - with_extra
+    narrowest_width: at which the plan can still be cut as it is
+    proven: 1: cloth_length is the least
+    turned: 1: some pieces lie turned a quarter from the request
+    """
+
+    fabric: Id
+    usable_width: Length
+    pieces: int
+    cloth_length: Length
+    least: Length
+    own_strips_length: Length
+    with_extra: Length
+    bought: Length
+    spare: Length
+    narrowest_width: Length
+    proven: bool
+    turned: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "FabricYardage":
+        return cls(fabric=int(struct.fabric), usable_width=Length(struct.usable_width), pieces=int(struct.pieces),
+                   cloth_length=Length(struct.cloth_length), least=Length(struct.least),
+                   own_strips_length=Length(struct.own_strips_length), with_extra=Length(struct.with_extra),
+                   bought=Length(struct.bought), spare=Length(struct.spare),
+                   narrowest_width=Length(struct.narrowest_width), proven=bool(struct.proven),
+                   turned=bool(struct.turned))
+
+
+@dataclass(frozen=True)
 class StockSize:
     """What stock_size() answers."""
 
@@ -6956,3 +7604,11 @@ class ScatterTouches:
 
     rows: Tuple[TouchSpec, ...]
     places: int
+
+
+@dataclass(frozen=True)
+class CutplanWorths:
+    """What cutplan_worths() answers."""
+
+    rows: Tuple[PlanWorth, ...]
+    scale: int

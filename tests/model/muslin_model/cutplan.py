@@ -1,12 +1,12 @@
 # SPDX-License-Identifier: MIT
 """Cutting plans of few pieces by dealing them out in every way, and proofs of bounds followed in fractions.
 
-A request here is a dict of `pieces` and `stock` (lists of dicts) and the members and flags of the plan's spec. Counts of
-sizes go together as tuples. A thing is a strip, a panel or a piece of stock; the least of all plans is that of dealing
-all pieces out to things.
+A request here is a dict of `pieces` and `stock` (lists of dicts) and the members and flags of the plan's spec. Counts
+of sizes go together as tuples. A thing is a strip, a panel or a piece of stock; the least of all plans is that of
+dealing all pieces out to things.
 """
 
-from collections import namedtuple
+from collections import Counter, namedtuple
 from fractions import Fraction
 from functools import lru_cache
 from itertools import product
@@ -30,7 +30,8 @@ def squaring_share(request):
 
 
 def bolt_room(request):
-    return request["usable_width"] // (2 if flag(request, "folded") else 1) - request.get("end_loss", 0)
+    """Folded cloth is squared at its selvages, half the loss in each layer; at the fold nothing is lost."""
+    return (request["usable_width"] - request.get("end_loss", 0)) // (2 if flag(request, "folded") else 1)
 
 
 def may_turn(request, row):
@@ -58,17 +59,16 @@ def strips_joined(request, row):
 
 def wanted(request):
     """{size: pieces, or blanks of two layers}"""
-    found, joined = {}, set()
+    found, spare = {}, {}
     for row in request["pieces"]:
         widths = strips_joined(request, row) if row["kind"] == JOINED else [row["cut_width"]]
         for width in widths if row["count"] else []:
             size = size_of(request, row, width)
             found[size] = found.get(size, 0) + row["count"]
-            if row["kind"] == JOINED:
-                joined.add(size)
+            if row["kind"] != JOINED:
+                spare[size] = request.get("spare", 0)
     layers = 2 if flag(request, "folded") else 1
-    return {size: -(-(count + (0 if size in joined else request.get("spare", 0))) // layers)
-            for size, count in found.items()}
+    return {size: -(-(count + spare.get(size, 0)) // layers) for size, count in found.items()}
 
 
 # ---- what fits ------------------------------------------------------------------------------------------------------
@@ -251,6 +251,15 @@ def box(place):
     return (place["x"], place["y"]), (place["x"] + across, place["y"] + place["height"])
 
 
+def lie_on_each_other(request, one, other):
+    """Sloped pieces lean over what the run-in takes once: alike ones lie in each other's boxes by so much."""
+    rows = [request["pieces"][place["piece"]] for place in (one, other)]
+    alike = all(row["kind"] == SLOPED and row.get("run_in") == rows[0].get("run_in") for row in rows)
+    lean = rows[0].get("run_in", 0) if alike else 0
+    boxes = [((low[0] + lean, low[1]), high) for low, high in map(box, (one, other))]
+    return overlap(*boxes)
+
+
 def lies_rightly(request, row, place):
     """As wide and as high as the row says, the way it lies."""
     if row["kind"] == JOINED:
@@ -263,13 +272,14 @@ def lies_rightly(request, row, place):
 
 def strip_faults(request, strips, places):
     for number, strip in enumerate(strips):
-        boxes = [box(place) for place in places if place["strip"] == number]
-        room = strip["width"] - (request.get("end_loss", 0) - request.get("end_loss", 0) // 2
-                                 if strip["kind"] in (STRIP,) else 0)
-        for k, (low, high) in enumerate(boxes):
+        held = [place for place in places if place["strip"] == number]
+        is_squared = strip["kind"] == STRIP and not flag(request, "folded")
+        room = strip["width"] - is_squared * -(-request.get("end_loss", 0) // 2)
+        for k, place in enumerate(held):
+            low, high = box(place)
             if low[0] < 0 or low[1] < 0 or high[0] > room or high[1] > strip["height"]:
                 yield f"place {k} of strip {number} is not in it"
-            if any(overlap((low, high), other) for other in boxes[:k]):
+            if any(lie_on_each_other(request, other, place) for other in held[:k]):
                 yield f"place {k} of strip {number} lies on another"
         if flag(request, "own_strips") and strip["kind"] in (STRIP, WITHIN):
             alike = {size_of(request, row, row["cut_width"]) for place in places if place["strip"] == number
@@ -305,17 +315,18 @@ def bolt_faults(strips):
 
 
 def piece_faults(request, strips, places):
+    """Of folded cloth a blank may give a piece each to two rows that want the same; so these are counted together."""
     layers = 2 if flag(request, "folded") else 1
+    missing = Counter()
     for number, row in enumerate(request["pieces"]):
-        cut = 0
+        alike = size_of(request, row, row["cut_width"]) if layers > 1 else number
+        missing[alike] += row["count"] * (len(strips_joined(request, row)) if row["kind"] == JOINED else 1)
         for place in places:
             if place["piece"] == number:
-                cut += place["count"] * copies(strips, strips[place["strip"]]) * layers
+                missing[alike] -= place["count"] * copies(strips, strips[place["strip"]]) * layers
                 if not lies_rightly(request, row, place):
                     yield f"row {number} lies as it may not"
-        strips_of = len(strips_joined(request, row)) if row["kind"] == JOINED else 1
-        if cut < row["count"] * strips_of:
-            yield f"row {number} is cut {cut} times only"
+    yield from (f"{count} of {alike} are missing" for alike, count in missing.items() if count > 0)
 
 
 def cost_of(request, strips):
@@ -332,7 +343,8 @@ def plan_faults(request, strips, places):
     yield from bolt_faults(strips)
     yield from piece_faults(request, strips, places)
     for number, row in enumerate(request.get("stock") or []):
-        if sum(strip["times"] for strip in strips if strip["kind"] == STOCK and strip["stock"] == number) > row["count"]:
+        if row["count"] < sum(strip["times"] for strip in strips
+                              if strip["kind"] == STOCK and strip["stock"] == number):
             yield f"more of stock {number} than there is"
 
 
@@ -452,7 +464,7 @@ class Proof:
 
     def is_packed_full(self, number):
         """What the case asks for of one way does not fit into the strips of it that it allows."""
-        at = self.cases[number]["packed"] - 1
+        at = self.cases[number]["packed_way"]
         rows = [self.cases[case] for case in self.path(number)]
         rows = [row for row in rows if row["first_way"] == row["last_way"] == at]
         strips = min(row["wanted"] for row in rows if row["plan_size"] < 0 and not row["at_least"])
@@ -488,7 +500,7 @@ class Proof:
                 case["least"] <= self.cases[case["worths"]]["least"]
             if case["split"]:
                 assert self.is_split(number)
-            elif case["packed"]:
+            elif case["packed_way"] >= 0:
                 assert self.is_packed_full(number)
             else:
                 open_cases.append(min(case["least"], self.cost))

@@ -1,0 +1,197 @@
+/* test_cutplan_knapsack.c - the pieces worth most in one strip, against all fillings.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_cutplan_parts.h"
+
+enum { ITEMS = 4, STATES = 4096 };
+
+struct sack {
+    struct msl_state states[STATES];
+    struct msl_knapsack knapsack;
+};
+
+static void sack_begin(struct sack *sack, int32_t most_states)
+{
+    const struct msl_knapsack knapsack = { sack->states, most_states, 0, 0 };
+    sack->knapsack = knapsack;
+}
+
+/* What these counts take and are worth. */
+static int64_t taken_by(const struct msl_item *items, int32_t count, const int32_t *counts, int64_t *worth)
+{
+    int64_t taken = 0;
+    *worth = 0;
+    for (int32_t i = 0; i < count; i++) {
+        ck_assert_int_ge(counts[i], 0);
+        ck_assert_int_le(counts[i], items[i].most);
+        taken += counts[i] * items[i].taken + (counts[i] > 0 ? items[i].run_in : 0);
+        *worth += counts[i] * items[i].worth;
+    }
+    return taken;
+}
+
+/* The most that fits in each room up to `room`, by trying all counts. */
+static void try_all(const struct msl_item *items, int32_t count, int64_t room, int64_t *best)
+{
+    int32_t counts[ITEMS] = { 0 };
+    for (int64_t r = 0; r <= room; r++)
+        best[r] = 0;
+    for (int32_t at = 0; at < count;) {
+        int64_t worth;
+        const int64_t taken = taken_by(items, count, counts, &worth);
+        for (int64_t r = taken; r <= room; r++)
+            best[r] = larger(best[r], worth);
+        for (at = 0; at < count && counts[at] == items[at].most; at++)
+            counts[at] = 0;
+        if (at < count)
+            counts[at]++;
+    }
+}
+
+static int32_t make_items(uint64_t *seed, struct msl_item *items, int64_t room)
+{
+    const int32_t count = (int32_t)pick(seed, ITEMS + 1);
+    for (int32_t i = 0; i < count; i++) {
+        struct msl_item item = { 1 + pick(seed, room / 2), 0, 1 + pick(seed, 30), 0, 1 + (int32_t)pick(seed, 4), i };
+        if (pick(seed, 3) == 0)
+            item.run_in = pick(seed, room - item.taken + 1);
+        if (i > 0 && pick(seed, 4) == 0) {
+            item.taken = items[i - 1].taken; /* ties */
+            item.worth = items[i - 1].worth;
+            item.run_in = 0;
+        }
+        if (i > 0 && pick(seed, 4) == 0 && 2 * items[i - 1].taken <= room) {
+            item.taken = 2 * items[i - 1].taken;
+            item.worth = 2 * items[i - 1].worth;
+            item.run_in = 0;
+        }
+        items[i] = item;
+    }
+    return count;
+}
+
+START_TEST(test_all_fillings)
+{
+    static struct sack sack;
+    uint64_t seed = 1;
+    for (int round = 0; round < 500; round++) {
+        struct msl_item items[ITEMS];
+        int64_t best[64];
+        int32_t counts[ITEMS] = { 9, 9, 9, 9 };
+        int64_t bound;
+        int64_t worth;
+        const int64_t room = 6 + pick(&seed, 50);
+        const int32_t count = make_items(&seed, items, room);
+        try_all(items, count, room, best);
+        const int64_t beat = pick(&seed, 3) == 0 ? pick(&seed, best[room] + 2) : 0;
+        sack_begin(&sack, STATES);
+        const int64_t found = msl_knapsack(&sack.knapsack, items, count, room, beat, counts, &bound);
+        ck_assert_int_eq(found, larger(beat, count == 0 ? 0 : best[room]));
+        ck_assert_int_eq(bound, found);
+        if (found > beat) {
+            ck_assert_int_le(taken_by(items, count, counts, &worth), room);
+            ck_assert_int_eq(worth, found);
+        } else {
+            ck_assert_int_eq(counts[0], 9);
+        }
+    }
+}
+END_TEST
+
+START_TEST(test_few_states)
+{
+    static struct sack sack;
+    uint64_t seed = 2;
+    int short_of = 0;
+    for (int round = 0; round < 500; round++) {
+        struct msl_item items[ITEMS];
+        int64_t best[64];
+        int32_t counts[ITEMS];
+        int64_t bound;
+        int64_t worth;
+        const int64_t room = 6 + pick(&seed, 50);
+        const int32_t count = make_items(&seed, items, room);
+        try_all(items, count, room, best);
+        sack_begin(&sack, 1 + (int32_t)pick(&seed, 12));
+        const int64_t found = msl_knapsack(&sack.knapsack, items, count, room, 0, counts, &bound);
+        ck_assert_int_le(found, count == 0 ? 0 : best[room]);
+        ck_assert_int_ge(bound, count == 0 ? 0 : best[room]);
+        short_of += bound > found;
+        if (found > 0) {
+            ck_assert_int_le(taken_by(items, count, counts, &worth), room);
+            ck_assert_int_eq(worth, found);
+        }
+    }
+    ck_assert_int_gt(short_of, 100);
+}
+END_TEST
+
+START_TEST(test_every_room)
+{
+    static struct sack sack;
+    uint64_t seed = 3;
+    for (int round = 0; round < 300; round++) {
+        struct msl_item items[ITEMS];
+        int64_t best[64];
+        int complete;
+        const int64_t room = 6 + pick(&seed, 50);
+        const int32_t count = make_items(&seed, items, room);
+        try_all(items, count, room, best);
+        sack_begin(&sack, STATES);
+        const struct msl_stage stage = msl_knapsack_all(&sack.knapsack, items, count, room, &complete);
+        ck_assert_int_eq(complete, 1);
+        ck_assert_int_gt(stage.end, stage.first);
+        for (int64_t r = 0; count > 0 && r <= room; r++) {
+            int32_t at = stage.end - 1;
+            while (sack.states[at].taken > r)
+                at--;
+            ck_assert_int_ge(at, stage.first);
+            ck_assert_int_eq(sack.states[at].worth, best[r]);
+        }
+        for (int32_t at = stage.first; at < stage.end; at++) {
+            int32_t counts[ITEMS];
+            int64_t worth;
+            msl_knapsack_counts(&sack.knapsack, at, count, counts);
+            ck_assert_int_eq(taken_by(items, count, counts, &worth), sack.states[at].taken);
+            ck_assert_int_eq(worth, sack.states[at].worth);
+        }
+        sack_begin(&sack, 1);
+        msl_knapsack_all(&sack.knapsack, items, count, room, &complete);
+        ck_assert_int_eq(complete, count == 0);
+    }
+}
+END_TEST
+
+/* 100,000 pieces of one unit in a room of 70,001, beside a worse one of two; then only 40,000 of them. */
+START_TEST(test_many_pieces)
+{
+    enum { PLENTY = 200000 };
+    struct msl_knapsack sack = { malloc(PLENTY * sizeof(struct msl_state)), PLENTY, 0, 0 };
+    struct msl_item items[2] = { { 1, 0, 3000, 0, 100000, 0 }, { 2, 0, 5, 0, 1, 1 } };
+    int32_t counts[2];
+    int64_t bound;
+    ck_assert_ptr_nonnull(sack.states);
+    ck_assert_int_eq(msl_knapsack(&sack, items, 2, 70001, 210002999, counts, &bound), 210003000);
+    ck_assert_int_eq(counts[0], 70001);
+    ck_assert_int_eq(counts[1], 0);
+    items[0].most = 40000;
+    ck_assert_int_eq(msl_knapsack(&sack, items, 2, 70001, 0, counts, &bound), 120000005);
+    ck_assert_int_eq(bound, 120000005);
+    ck_assert_int_eq(counts[0], 40000);
+    ck_assert_int_eq(counts[1], 1);
+    ck_assert_int_gt(sack.steps, 0);
+    free(sack.states);
+}
+END_TEST
+
+Suite *cutplan_knapsack_suite(void)
+{
+    Suite *suite = suite_create("cutplan_knapsack");
+    TCase *all = tcase_create("all");
+    tcase_add_test(all, test_all_fillings);
+    tcase_add_test(all, test_few_states);
+    tcase_add_test(all, test_every_room);
+    tcase_add_test(all, test_many_pieces);
+    suite_add_tcase(suite, all);
+    return suite;
+}

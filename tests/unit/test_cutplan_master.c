@@ -1,0 +1,353 @@
+/* test_cutplan_master.c - levels and worths of patterns, which prove each other.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_cutplan_parts.h"
+
+#include "cutplan_master.h"
+
+static struct parts parts;
+
+static double part_of(int64_t value, int32_t bits)
+{
+    return (double)value / (double)((int64_t)1 << bits);
+}
+
+static void limit(struct msl_master *master, int32_t kind, int32_t first, int32_t last, int32_t size, int32_t at_least,
+                  int64_t wanted)
+{
+    const struct msl_limit one = { wanted, kind, first, last, size, at_least, 0 };
+    const struct msl_basic slack = { -1 - master->row_count, 0 };
+    ck_assert_int_lt(master->row_count, MSL_LIMITS_MAX);
+    master->basis[master->row_count] = slack;
+    master->limits[master->row_count++] = one;
+}
+
+/* Every size is wanted, nothing is cut yet. */
+static void begin(struct msl_master *master, const struct muslin_allocator *memory, int64_t price)
+{
+    ck_assert(msl_master_make(master, &parts.cutting, &parts.pool, memory));
+    ck_assert_int_ge(master->point, 33);
+    ck_assert_int_le(master->point, 40);
+    master->price_against = price;
+    master->bits = 30;
+    while (master->bits > 0 && price > master->most_worth >> master->bits >> 8)
+        master->bits--;
+    for (int32_t s = 0; s < parts.cutting.size_count; s++)
+        limit(master, MSL_LIMIT_SIZE, 0, 0, s, 1, parts.sizes[s].count);
+}
+
+/* What a pattern counts in a row. */
+static int64_t counted(const struct msl_master *master, int32_t pattern, int32_t row)
+{
+    const struct msl_limit *one = &master->limits[row];
+    const struct msl_pattern *p = &parts.patterns[pattern];
+    const struct msl_strip *strip = &parts.strips[p->first];
+    int64_t pieces = 0;
+    if (one->kind == MSL_LIMIT_STOCK)
+        return parts.ways[p->way].stock == one->first_way;
+    if (one->kind == MSL_LIMIT_WAYS)
+        return p->way >= one->first_way && p->way <= one->last_way;
+    for (int32_t i = 0; i < strip->count; i++)
+        if (parts.laid[strip->first + i].size == one->size)
+            pieces += parts.laid[strip->first + i].count;
+    return one->kind == MSL_LIMIT_SIZE || one->first_way == p->way ? pieces : 0;
+}
+
+/* The worths have the right signs and range, and way_fixed and way_worth are made of them: what a pattern lacks by them
+ * is its cost less what each row says. */
+static void check_sound(const struct msl_master *master)
+{
+    for (int32_t r = 0; r < master->row_count; r++) {
+        ck_assert(master->limits[r].at_least ? master->worth[r] >= 0 : master->worth[r] <= 0);
+        ck_assert_int_le(llabs(master->worth[r]), master->most_worth);
+    }
+    for (int32_t p = 0; p < parts.pool.pattern_count; p++) {
+        const int32_t way = parts.patterns[p].way;
+        const struct msl_strip *strip = &parts.strips[parts.patterns[p].first];
+        int64_t by_way = master->way_fixed[way];
+        int64_t by_row = parts.ways[way].cost * ((int64_t)1 << master->bits);
+        for (int32_t i = 0; i < strip->count; i++)
+            by_way -= parts.laid[strip->first + i].count *
+                      master->way_worth[way * parts.cutting.size_count + parts.laid[strip->first + i].size];
+        for (int32_t r = 0; r < master->row_count; r++)
+            by_row -= counted(master, p, r) * master->worth[r];
+        ck_assert_int_eq(by_way, by_row);
+    }
+}
+
+static double cost_of(const struct msl_master *master)
+{
+    double cost = 0;
+    for (int32_t i = 0; i < master->row_count; i++) {
+        const struct msl_basic basic = master->basis[i];
+        const double level = part_of(master->level[i], master->point);
+        if (basic.against)
+            cost += level * (double)master->price_against;
+        else if (basic.column >= 0)
+            cost += level * (double)parts.ways[parts.patterns[basic.column].way].cost;
+    }
+    return cost;
+}
+
+/* Levels keep to the limits, no pattern pays, and what is wanted is worth what is cut costs: by that both are best. */
+static void check_best(struct msl_master *master)
+{
+    double worth = 0;
+    ck_assert(msl_master_levels(master));
+    const double cost = cost_of(master);
+    const int against = part_of(msl_master_against(master), master->point) > 1e-4;
+    for (int32_t r = 0; r < master->row_count; r++) {
+        double sum = 0;
+        worth += part_of(master->worth[r], master->bits) * (double)master->limits[r].wanted;
+        for (int32_t i = 0; i < master->row_count; i++)
+            if (master->basis[i].column >= 0)
+                sum += part_of(master->level[i], master->point) * (double)counted(master, master->basis[i].column, r);
+        const double over = sum - (double)master->limits[r].wanted;
+        ck_assert(against || (master->limits[r].at_least ? over > -1e-3 : over < 1e-3));
+    }
+    for (int32_t p = 0; p < parts.pool.pattern_count; p++) {
+        double lack = (double)parts.ways[parts.patterns[p].way].cost;
+        for (int32_t r = 0; r < master->row_count; r++)
+            lack -= (double)counted(master, p, r) * part_of(master->worth[r], master->bits);
+        ck_assert(lack > -1e-2);
+    }
+    ck_assert(cost - worth < 1e-3 + cost * 1e-5 && worth - cost < 1e-3 + cost * 1e-5);
+}
+
+/* Some sizes, ways and patterns. */
+static void make_pool(uint64_t *seed, int64_t most_count, int64_t most_laid, int32_t patterns)
+{
+    int32_t sizes[FEW_SIZES];
+    int32_t counts[FEW_SIZES];
+    parts_begin(&parts);
+    const int32_t n = 1 + (int32_t)pick(seed, 6);
+    for (int32_t s = 0; s < n; s++)
+        parts_size(&parts, 10, 20, 0, 1 + pick(seed, most_count));
+    for (int32_t w = 0; w < 4; w++)
+        parts_way(&parts, 60 * most_laid, 20 - w)->stock = (int32_t)pick(seed, 3) - 1;
+    for (int32_t p = 0; p < patterns || p < 3 * n; p++) {
+        for (int32_t s = 0; s < n; s++) {
+            sizes[s] = s;
+            counts[s] = pick(seed, 2) == 0 || s == p % n ? 1 + (int32_t)pick(seed, most_laid) : 0;
+        }
+        msl_pool_add(&parts.pool, (int32_t)pick(seed, 4), 20, sizes, counts, n);
+    }
+}
+
+static void make_limits(uint64_t *seed, struct msl_master *master)
+{
+    for (int64_t more = pick(seed, 5); more > 0; more--) {
+        const int32_t first = (int32_t)pick(seed, 4);
+        const int32_t last = first + (int32_t)pick(seed, 4 - first);
+        const int32_t size = (int32_t)pick(seed, parts.cutting.size_count);
+        const int32_t at_least = (int32_t)pick(seed, 2);
+        const int32_t kind = MSL_LIMIT_STOCK + (int32_t)pick(seed, 3);
+        const int64_t wanted = pick(seed, at_least ? 10 : 60);
+        limit(master, kind, kind == MSL_LIMIT_STOCK ? first % 2 : first, last, size,
+              kind == MSL_LIMIT_STOCK ? 0 : at_least, wanted);
+    }
+}
+
+START_TEST(test_best)
+{
+    const struct muslin_allocator memory = parts_memory();
+    uint64_t seed = 1;
+    for (int round = 0; round < 1500; round++) {
+        struct msl_master master;
+        make_pool(&seed, 60, 6, round % 50 == 0 ? 550 : 0);
+        begin(&master, &memory, 3000);
+        make_limits(&seed, &master);
+        ck_assert(msl_master_load(&master));
+        ck_assert(msl_master_improve(&master));
+        check_sound(&master);
+        check_best(&master);
+        /* and from where it is, with one limit more */
+        limit(&master, MSL_LIMIT_WAYS, 0, 3, 0, 1, pick(&seed, 20));
+        ck_assert(msl_master_load(&master));
+        ck_assert(msl_master_improve(&master));
+        check_sound(&master);
+        check_best(&master);
+        msl_master_free(&master, &memory);
+    }
+}
+END_TEST
+
+/* Numbers that leave every range in turn: what is said stays sound. */
+START_TEST(test_out_of_range)
+{
+    const struct muslin_allocator memory = parts_memory();
+    static const int64_t large[] = { 3, 40, 4000, 70000, 1000000, 30000000 };
+    uint64_t seed = 2;
+    int loaded = 0;
+    int best = 0;
+    for (int round = 0; round < 6000; round++) {
+        struct msl_master master;
+        make_pool(&seed, 60, large[pick(&seed, 6)], 0);
+        begin(&master, &memory, pick(&seed, 2) == 0 ? 3000 : 30000000000);
+        make_limits(&seed, &master);
+        if (pick(&seed, 3) == 0)
+            master.limits[pick(&seed, master.row_count)].wanted = (int64_t)1 << pick(&seed, 32);
+        if (pick(&seed, 2) == 0) {
+            /* patterns in the basis, whichever they are */
+            for (int32_t r = 0; r < parts.cutting.size_count; r++)
+                if (pick(&seed, 2) == 0)
+                    master.basis[r].column = (int32_t)pick(&seed, parts.pool.pattern_count);
+        }
+        const int fits = msl_master_load(&master);
+        loaded += fits;
+        if (fits) {
+            best += msl_master_improve(&master);
+            check_sound(&master);
+            msl_master_levels(&master);
+            for (int32_t i = 0; i < master.row_count; i++)
+                ck_assert_int_ge(master.level[i], 0);
+        }
+        msl_master_free(&master, &memory);
+    }
+    ck_assert_int_gt(loaded, 1000);
+    ck_assert_int_lt(loaded, 6000);
+    ck_assert_int_gt(best, 1000);
+    ck_assert_int_lt(best, loaded);
+}
+END_TEST
+
+/* Patterns of one of a size and 40 of the next: a surplus of the last hangs on the first by 40 x 40 x 40. With that
+ * surplus below nothing, at the highest price, worths leave their range. */
+START_TEST(test_dear_chain)
+{
+    const struct muslin_allocator memory = parts_memory();
+    const int64_t wanted[4] = { 1, 60, 1, 1 };
+    const int32_t counts[2] = { 1, 40 };
+    struct msl_master master;
+    parts_begin(&parts);
+    for (int32_t s = 0; s < 4; s++)
+        parts_size(&parts, 10, 20, 0, wanted[s]);
+    parts_way(&parts, 410, 20);
+    for (int32_t s = 0; s < 3; s++) {
+        const int32_t sizes[2] = { s, s + 1 };
+        msl_pool_add(&parts.pool, 0, 20, sizes, counts, 2);
+    }
+    begin(&master, &memory, 30000000000);
+    for (int32_t s = 0; s < 3; s++)
+        master.basis[s].column = s;
+    ck_assert(msl_master_load(&master));
+    ck_assert(!msl_master_improve(&master));
+    check_sound(&master);
+    msl_master_free(&master, &memory);
+}
+END_TEST
+
+/* ---- against known values ----------------------------------------------------------------------------------------- */
+
+struct piece {
+    int64_t across, along, count;
+    int turns;
+};
+
+/* The least cost in fractions, by pricing until no strip pays. */
+static double solve(int64_t room, const struct piece *pieces, int32_t n)
+{
+    const struct muslin_allocator memory = parts_memory();
+    struct msl_pricing pricing;
+    struct msl_master master;
+    int64_t most[FEW_SIZES];
+    int64_t heights[FEW_WAYS];
+    parts_begin(&parts);
+    for (int32_t s = 0; s < n; s++) {
+        parts_size(&parts, pieces[s].across, pieces[s].along, pieces[s].turns, pieces[s].count);
+        most[s] = pieces[s].count;
+    }
+    const int32_t count = parts_heights(&parts, heights);
+    for (int32_t w = 0; w < count; w++)
+        parts_way(&parts, room, heights[w]);
+    ck_assert(msl_pricing_make(&pricing, &parts.cutting, 1 << 16, &memory));
+    begin(&master, &memory, 5000);
+    ck_assert(msl_master_load(&master));
+    int pays = 1;
+    for (int round = 0; pays && round < 300; round++) {
+        pays = 0;
+        ck_assert(msl_master_improve(&master));
+        for (int32_t w = 0; w < count; w++) {
+            int32_t made;
+            int64_t bound;
+            const int64_t beat = master.way_fixed[w] + msl_master_pays(&master);
+            ck_assert(msl_price(&pricing, w, master.way_worth + w * n, most, beat, &parts.pool, &made, &bound));
+            pays |= made >= 0;
+        }
+    }
+    ck_assert(!pays);
+    check_sound(&master);
+    check_best(&master);
+    ck_assert_int_eq(msl_master_against(&master) >> (master.point - 12), 0);
+    const double cost = cost_of(&master);
+    ck_assert_int_gt(master.steps, 0);
+    msl_master_free(&master, &memory);
+    msl_pricing_free(&pricing, &memory);
+    return cost;
+}
+
+static int near(double a, double b)
+{
+    return a - b < 2e-3 * (1 + b / 1000) && b - a < 2e-3 * (1 + b / 1000);
+}
+
+/* A million squares of 20 in strips of 320: 16 in each, 62,500 strips. A million of 160 x 8, two in each strip, beside
+ * seven whole strips of 30. */
+START_TEST(test_a_million)
+{
+    const struct piece squares[1] = { { 20, 20, 1000000, 0 } };
+    const struct piece wholes[2] = { { 160, 8, 1000000, 0 }, { 320, 30, 7, 0 } };
+    ck_assert(near(solve(320, squares, 1), 62500 * 20.0));
+    ck_assert(near(solve(320, wholes, 2), 500000 * 8.0 + 7 * 30.0));
+}
+END_TEST
+
+START_TEST(test_known)
+{
+    /* bounds by columns, worked out once in fractions; eighths of an inch */
+    const struct piece q01[3] = { { 44, 44, 32, 1 }, { 48, 48, 16, 1 }, { 76, 76, 8, 1 } };
+    ck_assert(near(solve(320, q01, 3), 475.048));
+    const struct piece q05[10] = { { 20, 20, 3, 1 }, { 20, 52, 7, 1 }, { 24, 52, 9, 1 }, { 28, 28, 3, 1 }, {
+        32, 32, 27, 1 }, { 32, 60, 27, 1 }, { 35, 35, 13, 1 }, { 44, 44, 40, 1 }, { 52, 52, 7, 1 }, { 328, 18,
+        5, 0 } };
+    ck_assert(near(solve(328, q05, 10), 759.713));
+    const struct piece q27[6] = { { 16, 22, 80, 0 }, { 20, 20, 159, 0 }, { 28, 28, 80, 0 }, { 32, 32, 80, 0 },
+        { 35, 35, 10, 0 }, { 320, 18, 5, 0 } };
+    ck_assert(near(solve(320, q27, 6), 875.275));
+    const struct piece q13[11] = { { 12, 12, 11, 1 }, { 16, 28, 42, 1 }, { 20, 36, 42, 1 }, { 20, 52, 21, 1 },
+        { 24, 24, 21, 1 }, { 24, 34, 42, 1 }, { 28, 52, 53, 1 }, { 55, 55, 5, 1 }, { 84, 84, 3, 1 }, { 320,
+        12, 29, 0 }, { 320, 20, 7, 0 } };
+    ck_assert(near(solve(320, q13, 11), 1223.778));
+}
+END_TEST
+
+START_TEST(test_memory)
+{
+    struct failing_allocator failing;
+    uint64_t seed = 3;
+    make_pool(&seed, 60, 6, 0);
+    EVERY_ALLOCATION_FAILS_ONCE(failing) {
+        struct msl_master master;
+        const int made = msl_master_make(&master, &parts.cutting, &parts.pool, &failing.allocator);
+        ck_assert_int_eq(made, !failing.has_failed);
+        if (made)
+            msl_master_free(&master, &failing.allocator);
+        ck_assert(failing_is_clean(&failing));
+    }
+}
+END_TEST
+
+Suite *cutplan_master_suite(void)
+{
+    Suite *suite = suite_create("cutplan_master");
+    TCase *all = tcase_create("all");
+    tcase_set_timeout(all, 60);
+    tcase_add_test(all, test_best);
+    tcase_add_test(all, test_out_of_range);
+    tcase_add_test(all, test_dear_chain);
+    tcase_add_test(all, test_a_million);
+    tcase_add_test(all, test_known);
+    tcase_add_test(all, test_memory);
+    suite_add_tcase(suite, all);
+    return suite;
+}
