@@ -5,8 +5,8 @@
 
 /* ---- a top of three fabrics ------------------------------------------------------------------------------------- */
 
-/* Twenty half-squares of 3 in in a row, ten strip-pieced rails of 6 in under them, and a border of 4 in above and below,
- * all 60 in wide. */
+/* Twenty half-squares of 3 in in a row, ten strip-pieced rails of 6 in under them, and a border of 4 in above and
+ * below, all 60 in wide. */
 struct small_top {
     struct sewn s;
     muslin_id red;
@@ -95,10 +95,10 @@ static void ck_bill(const struct muslin_fabric_yardage *row, muslin_id fabric, m
     ck_assert_int_eq(row->usable_width, WHOLE_IN(40));
 }
 
-/* Half-squares: ten squares of 3 7/8 in of blue and of white, 38 3/4 in, one strip of each. Rails: segments of 6 1/2 in,
- * six from a set, so two sets: four strips of blue and two of white, 2 1/2 in. Borders: two of 60 1/2 x 4 1/2 in side by
- * side in a panel. Binding: 40 in, then 37 1/2 in a strip: four strips are 152 1/2 in, the fifth is 14 in, and that fits
- * beside the borders. */
+/* Half-squares: ten squares of 3 7/8 in of blue and of white, 38 3/4 in, one strip of each. Rails: segments of 6 1/2
+ * in, six from a set, so two sets: four strips of blue and two of white, 2 1/2 in. Borders: two of 60 1/2 x 4 1/2 in
+ * side by side in a panel. Binding: 40 in, then 37 1/2 in a strip: four strips are 152 1/2 in, the fifth is 14 in, and
+ * that fits beside the borders. */
 START_TEST(a_top_of_three_fabrics)
 {
     /* Example: a top of three fabrics, the third also bound with it: three lengths to buy. */
@@ -123,8 +123,8 @@ START_TEST(a_top_of_three_fabrics)
 }
 END_TEST
 
-/* Joined straight, each border is a strip of 40 in and one of 21 in, of which two are not in one strip: 18 in; the fifth
- * strip of binding, 14 in, lies beside one of them. */
+/* Joined straight, each border is a strip of 40 in and one of 21 in, of which two are not in one strip: 18 in; the
+ * fifth strip of binding, 14 in, lies beside one of them. */
 START_TEST(borders_pieced_from_strips)
 {
     struct small_top top;
@@ -251,8 +251,8 @@ static void ck_needed(struct sewn *s, muslin_id top, muslin_id fabric, muslin_le
     muslin_solution_free(solution);
 }
 
-/* Math is my nemesis (public forum): four borders of 6 1/2 x 72 in from cloth 60 in wide: five strips, 32 1/2 in. Each is
- * a strip of 60 in and 12 1/2 in more with its seam; four of those come from one strip. */
+/* Math is my nemesis (public forum): four borders of 6 1/2 x 72 in from cloth 60 in wide: five strips, 32 1/2 in. Each
+ * is a strip of 60 in and 12 1/2 in more with its seam; four of those come from one strip. */
 START_TEST(four_borders_from_five_strips)
 {
     struct sewn s;
@@ -265,9 +265,9 @@ START_TEST(four_borders_from_five_strips)
 }
 END_TEST
 
-/* How much fabric do I need for quilt sashing (tutorial site): 24 sashes cut 12 1/2 x 4 1/2 in, three from a strip of 44
- * in, eight strips: 36 in, as long as their print keeps them lying. Where they may turn, nine come from a strip of 12 1/2
- * in: two of those and two of 4 1/2 in are 34 in. */
+/* How much fabric do I need for quilt sashing (tutorial site): 24 sashes cut 12 1/2 x 4 1/2 in, three from a strip of
+ * 44 in, eight strips: 36 in, as long as their print keeps them lying. Where they may turn, nine come from a strip of
+ * 12 1/2 in: two of those and two of 4 1/2 in are 34 in. */
 START_TEST(sashes_take_less_where_they_may_turn)
 {
     struct sewn s;

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Cut sizes are finished sizes and two seams of 1/4 in; what lies along a strip at a slant is worked out from the height
- * of the strip as cut, K, with one seam's E = 1/2 in. */
+ * Cut sizes are finished sizes and two seams of 1/4 in; what lies along a strip at a slant is worked out from the
+ * height of the strip as cut, K, with one seam's E = 1/2 in. */
 #include "test_yardage.h"
 
 static struct muslin_yardage_spec spec_of(muslin_len end_loss, int32_t long_pieces)
@@ -200,8 +200,8 @@ START_TEST(half_squares_from_strips_are_pairs)
 END_TEST
 
 /* Two rows of five triangles 6 in high: K = 6 1/2 in. Up and down in turn they take (K + E) / sqrt 3 = 4.04145 in each,
- * 32848.92 ticks, and the first reaches to (2 K + E) / sqrt 3, 63351.48 ticks: run-in K / sqrt 3. Half-triangles come in
- * pairs from rectangles; of ten triangles' rows 4 ends, of two hands. */
+ * 32848.92 ticks, and the first reaches to (2 K + E) / sqrt 3, 63351.48 ticks: run-in K / sqrt 3. Half-triangles come
+ * in pairs from rectangles; of ten triangles' rows 4 ends, of two hands. */
 START_TEST(triangles_of_sixty_degrees_have_a_run_in)
 {
     struct sewn s;
