@@ -32,6 +32,7 @@ struct cutplan_request {
     int32_t no_panels;
     int32_t one_height;
     int32_t own_strips;
+    int32_t folded;
     int32_t as_far;
     int32_t progress;
 };
@@ -114,6 +115,10 @@ static bool read_stock(struct desk *desk, const char *text, struct muslin_plan_s
 
 static bool read_list(struct desk *desk, const struct cutplan_request *wanted, struct list *list)
 {
+    if (wanted->folded && wanted->stock.count > 0) {
+        failure_say(desk->failure, "folded", "Only a bolt is cut folded, not pieces of stock.");
+        return false;
+    }
     list->n = wanted->pieces.count;
     list->stock_n = wanted->stock.count;
     for (size_t i = 0; i < list->n; i++) {
@@ -211,7 +216,7 @@ static bool search(struct desk *desk, const struct cutplan_request *wanted, cons
     struct watch watch = start_watch(desk, wanted);
     spec.flags = (wanted->no_panels ? MUSLIN_CUTPLAN_NO_PANELS : 0) |
                  (wanted->one_height ? MUSLIN_CUTPLAN_ONE_HEIGHT : 0) |
-                 (wanted->own_strips ? MUSLIN_CUTPLAN_OWN_STRIPS : 0) |
+                 (wanted->own_strips ? MUSLIN_CUTPLAN_OWN_STRIPS : 0) | (wanted->folded ? MUSLIN_CUTPLAN_FOLDED : 0) |
                  (wanted->as_far ? MUSLIN_CUTPLAN_BY_PRIORITY : 0);
     if (list->stock_n > 0)
         spec.usable_width = 0;
@@ -292,6 +297,7 @@ static void put_places(json_t *strip_of, const struct desk *desk, const struct l
         put_truth(one, "turned", place->turned == 1);
         put_truth(one, "trimmed", place->trimmed == 1);
         put_truth(one, "joined", pieces->pieces[place->piece].kind == MUSLIN_BLANK_JOINED);
+        put_truth(one, "round_the_fold", place->width > strip->width);
     }
 }
 
@@ -415,6 +421,7 @@ static bool put_totals(json_t *answer, struct desk *desk, const struct cutplan_r
     put_length(answer, desk, "end_loss", wanted->cloth.end_loss);
     put_length(answer, desk, "straightening", wanted->cloth.straightening);
     put_count(answer, "spare_pieces_of_each_size", wanted->cloth.spare);
+    put_truth(answer, "folded", wanted->folded == 1);
     if (wanted->stock.count == 0)
         return put_cloth_totals(answer, desk, wanted, plan, &totals);
     put_count(answer, "pieces_of_stock", totals.stock_pieces);
@@ -485,6 +492,8 @@ static const struct option_row cutplan_options[] = {
     OPTION_HEADING("Way of cutting"),
     { "own-strips", KIND_SWITCH, offsetof(struct cutplan_request, own_strips), 0, 0, NULL,
       "each size on its own strips, as most books have it" },
+    { "folded", KIND_SWITCH, offsetof(struct cutplan_request, folded), 0, 0, NULL,
+      "the bolt is cut in two layers, folded lengthwise: each cut gives two pieces" },
     { "one-height", KIND_SWITCH, offsetof(struct cutplan_request, one_height), 0, 0, NULL,
       "a strip holds only pieces of just its height: nothing is trimmed" },
     { "no-panels", KIND_SWITCH, offsetof(struct cutplan_request, no_panels), 0, 0, NULL,

@@ -65,11 +65,14 @@ static void draw_places(FILE *out, json_t *strip, int64_t x, int64_t y, int64_t 
     for (size_t i = 0; i < json_array_size(places); i++) {
         json_t *place = json_array_get(places, i);
         const char *label = text_of(place, "label");
+        int64_t width = number(place, "cut_across");
+        if (json_is_true(json_object_get(place, "round_the_fold"))) /* half of it is seen */
+            width = number(strip, "long") - number(place, "x");
         for (int64_t k = 0; k < number(place, "pieces") && may_be_drawn(*drawn); k++, ++*drawn) {
             const int64_t left = x + number(place, "x") + k * number(place, "pitch");
             const int64_t top = y + number(place, "y");
-            draw_box(out, left, top, number(place, "cut_across"), number(place, "cut_along"), colour_of(label[0]));
-            draw_words(out, left, top, number(place, "cut_across"), number(place, "cut_along"), label);
+            draw_box(out, left, top, width, number(place, "cut_along"), colour_of(label[0]));
+            draw_words(out, left, top, width, number(place, "cut_along"), label);
         }
     }
 }
@@ -102,7 +105,7 @@ static int64_t gap_of(json_t *answer)
 static int64_t height_of(json_t *answer, json_t *strips, int64_t *width)
 {
     int64_t height = 0;
-    *width = number(answer, "usable_width");
+    *width = json_is_true(json_object_get(answer, "folded")) ? 0 : number(answer, "usable_width");
     for (size_t i = 0; i < json_array_size(strips); i++) {
         json_t *strip = json_array_get(strips, i);
         if (json_object_get(strip, "within_number") != NULL)
@@ -157,6 +160,15 @@ static void draw_strips(FILE *out, json_t *answer, json_t *strips, int64_t margi
     }
 }
 
+static const char *footer_of(json_t *answer)
+{
+    if (says(answer, "from", "stock"))
+        return "cut sizes; stock in the order of the plan";
+    if (json_is_true(json_object_get(answer, "folded")))
+        return "cut sizes; two layers, the straightened end at the top, the fold at the right";
+    return "cut sizes; the straightened end of the cloth is at the top, selvages at the sides";
+}
+
 void draw_cutplan(FILE *out, json_t *answer)
 {
     enum { PAGE_MM = 260 };
@@ -174,8 +186,6 @@ void draw_cutplan(FILE *out, json_t *answer)
     draw_box(out, 0, 0, width, height, "#f7f5f0");
     draw_strips(out, answer, strips, margin);
     draw_list(out, rows, margin, below + margin);
-    draw_words(out, 0, below, width, margin / 2, says(answer, "from", "stock")
-                   ? "cut sizes; stock in the order of the plan"
-                   : "cut sizes; the straightened end of the cloth is at the top, selvages at the sides");
+    draw_words(out, 0, below, width, margin / 2, footer_of(answer));
     fputs("</svg>\n", out);
 }

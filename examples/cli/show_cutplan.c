@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include <stdbool.h>
 #include <stdint.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -71,11 +72,17 @@ static const char *place_template(json_t *place)
                    : "{pieces} {label}: cut {cut_across} across";
 }
 
-static void show_pieces(struct sheet *sheet, json_t *strip)
+/* Of folded cloth what does not go round the fold comes twice. */
+static void show_pieces(struct sheet *sheet, json_t *strip, bool folded)
 {
     json_t *places = json_object_get(strip, "places");
-    for (size_t i = 0; i < json_array_size(places); i++)
-        sheet_under(sheet, json_array_get(places, i), place_template(json_array_get(places, i)));
+    for (size_t i = 0; i < json_array_size(places); i++) {
+        json_t *place = json_array_get(places, i);
+        char words[200];
+        snprintf(words, sizeof words, "%s%s", folded && !is_true(place, "round_the_fold") ? "in each layer " : "",
+                 place_template(place));
+        sheet_under(sheet, place, words);
+    }
 }
 
 static const char *strip_template(json_t *strip)
@@ -104,7 +111,7 @@ static void show_strips(struct sheet *sheet, json_t *answer)
     for (size_t i = 0; i < json_array_size(strips); i++) {
         json_t *strip = json_array_get(strips, i);
         sheet_point(sheet, strip, strip_template(strip));
-        show_pieces(sheet, strip);
+        show_pieces(sheet, strip, is_true(answer, "folded"));
     }
 }
 
@@ -167,6 +174,9 @@ void show_cutplan(struct sheet *sheet, json_t *answer)
     else
         show_bound_of_cloth(sheet, answer);
     show_end(sheet, answer);
+    if (is_true(answer, "folded"))
+        sheet_point(sheet, answer, "Fold the cloth lengthwise, selvage on selvage, and cut both layers at once. The "
+                                   "fold has to lie straight.");
     if (number(answer, "missing") > 0)
         sheet_point(sheet, answer, "The stock does not suffice for all: {missing:piece} missing.");
     show_list(sheet, answer);

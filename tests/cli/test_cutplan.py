@@ -95,6 +95,23 @@ def test_losses_and_prints(muslin: Muslin) -> None:
     assert inches(muslin.answer(*turned, "--print", "one-way")["cloth_length"]) == 27
 
 
+def test_folded_cloth_gives_two_of_each(muslin: Muslin, tmp_path: Path) -> None:
+    # Half of 40 in holds five squares of 4 in: ten from a strip, so 40 take four strips, 16 in. Joined strips go round
+    # the fold.
+    target = tmp_path / "fold.svg"
+    words = ("cutplan", "40 of 4 in", "1 of 80 x 2 in joined", "--join", "butted", "--folded")
+    found = muslin.answer(*words, "--svg", str(target))
+    assert inches(found["cloth_length"]) == 20 == height_of(found)
+    assert [(place["label"], place["pieces"], place["round_the_fold"]) for strip in found["strips_in_order"]
+            for place in strip["places"]] == [("A", 5, False), ("B", 1, True)]
+    text = muslin.words(*words)
+    assert "4 strips cut 4 in wide, from each: in each layer 5 A" in text and "2 strips cut 2 in wide" in text
+    assert "selvage on selvage" in text and "1 strip to join for B: 40 in long" in text
+    drawn = target.read_text(encoding="utf-8")
+    assert "the fold at the right" in drawn and drawn.count(">A<") == 20 and drawn.count(">B<") == 2
+    assert "--folded" in muslin.complaint(2, "cutplan", "5 of 4 in", "--stock", "any of 21 x 18 in", "--folded")
+
+
 def test_stock_is_used_as_little_as_can_be(muslin: Muslin) -> None:
     # 20 of 4 in from a fat quarter of 21 x 18 in, so 61 take four.
     found = muslin.answer("cutplan", "61 of 4 in", "--stock", "6 of 21 x 18 in")
