@@ -336,6 +336,60 @@ static void put_pattern(struct laying *laying, const struct msl_pattern *pattern
     }
 }
 
+/* ---- in what order ---------------------------------------------------------------------------------------------- */
+
+/* How high a size lies in a strip: what is trimmed least comes first. */
+static int64_t height_in(const struct msl_cutting *cutting, const struct msl_laid *laid, int64_t height)
+{
+    return lying_of(&cutting->sizes[laid->size], laid, height).height;
+}
+
+/* Pieces from the highest, equal ones in the order of their sizes; stacks stay as they are. */
+static void order_pieces(struct muslin_cutplan *plan, const struct msl_strip *strip)
+{
+    struct msl_laid *laid = plan->found.plan.laid + strip->first;
+    int32_t stacked = 0;
+    for (int32_t i = 0; i < strip->count; i++)
+        stacked |= laid[i].above;
+    for (int32_t i = 1; i < strip->count && !stacked; i++) {
+        const struct msl_laid moved = laid[i];
+        const int64_t height = height_in(&plan->cutting, &moved, strip->height);
+        int32_t at = i;
+        for (; at > 0; at--) {
+            const int64_t before = height_in(&plan->cutting, &laid[at - 1], strip->height);
+            if (before > height || (before == height && laid[at - 1].size <= moved.size))
+                break;
+            laid[at] = laid[at - 1];
+        }
+        laid[at] = moved;
+    }
+}
+
+static int32_t more_in(const struct msl_pool *pool, const struct msl_strip *a, const struct msl_strip *b)
+{
+    for (int32_t i = 0; i < a->count && i < b->count; i++) {
+        const struct msl_laid *one = &pool->laid[a->first + i];
+        const struct msl_laid *other = &pool->laid[b->first + i];
+        if (one->size != other->size)
+            return other->size - one->size;
+        if (one->count != other->count)
+            return one->count - other->count;
+    }
+    return a->count - b->count;
+}
+
+/* Patterns alike lie together, so that they are one row; of others the one with more of its highest pieces is first. */
+static int is_before(const void *context, uint32_t a, uint32_t b)
+{
+    const struct msl_pool *pool = context;
+    const struct msl_pattern *one = &pool->patterns[a];
+    const struct msl_pattern *other = &pool->patterns[b];
+    int32_t more = one->count - other->count;
+    for (int32_t s = 0; s < one->count && s < other->count && more == 0; s++)
+        more = more_in(pool, &pool->strips[one->first + s], &pool->strips[other->first + s]);
+    return more > 0;
+}
+
 /* Panels are cut first, then strips, each from the highest down; stock from the dearest. */
 static void put_patterns(struct laying *laying, struct msl_rank *ranks, struct msl_rank *spare)
 {
@@ -346,7 +400,9 @@ static void put_patterns(struct laying *laying, struct msl_rank *ranks, struct m
                                        (uint32_t)i };
         ranks[i] = rank;
     }
-    msl_sort(ranks, spare, (uint64_t)pool->pattern_count, NULL, NULL);
+    for (int32_t s = 0; s < pool->strip_count; s++)
+        order_pieces(laying->plan, &pool->strips[s]);
+    msl_sort(ranks, spare, (uint64_t)pool->pattern_count, is_before, pool);
     for (int32_t i = 0; i < pool->pattern_count; i++)
         put_pattern(laying, &pool->patterns[ranks[i].row]);
 }
