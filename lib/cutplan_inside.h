@@ -21,7 +21,7 @@
  *     cutplan_case.c     cases, solved and split          cutplan_pack.c      so many strips for so many pieces
  *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
  *     cutplan_workshop.c the search's memory              cutplan_most.c      most worth, for the check
- *     cutplan_repack.c   packing, for the check */
+ *     cutplan_repack.c   packing, for the check           cutplan_blanks.c    each piece where it is cut */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 
@@ -68,6 +68,13 @@ struct msl_cutting {
     int32_t one_size;       /* 1: a strip holds one size only */
     int32_t stacked;        /* 1: a blank may be a stack of pieces equally wide */
 };
+
+/* Whether the master has room for it; else only first plans are made, and the plain bound. */
+static inline int msl_is_searched(const struct msl_cutting *cutting)
+{
+    return cutting->size_count <= MSL_SIZES_MAX && cutting->way_count <= MSL_WAYS_MAX &&
+           cutting->size_count + cutting->stock_count <= MSL_LIMITS_MAX / 2 + MSL_LIMITS_MAX / 4;
+}
 
 /* What a piece takes of a strip of this height, in the narrower way that it can lie, as listed where both are as
  * narrow; 0 where it can't. *turned (if not null) says how. */

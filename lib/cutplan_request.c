@@ -65,8 +65,8 @@ void msl_want_blank(struct msl_check *check, const struct muslin_blank_spec *pie
     msl_want_choice(check, MUSLIN_ARG_BLANK_KIND, piece->kind, MUSLIN_BLANK_PIECE, MUSLIN_BLANK_SLOPED);
     if (check->status == MUSLIN_OK && piece->kind != MUSLIN_BLANK_PIECE && piece->flags != 0)
         msl_fail(check, MUSLIN_ERR_FLAGS, MUSLIN_ARG_ROWS, piece->flags, 0);
-    msl_want_some_size(check, MUSLIN_ARG_CUT, piece->cut_width);
-    msl_want_some_size(check, MUSLIN_ARG_CUT, piece->cut_length);
+    msl_want_some_size(check, MUSLIN_ARG_PIECE_WIDTH, piece->cut_width);
+    msl_want_some_size(check, MUSLIN_ARG_PIECE_LENGTH, piece->cut_length);
     msl_want_between(check, MUSLIN_ARG_PIECES, piece->count, 0, MUSLIN_CUTPLAN_COUNT_MAX);
     msl_want_between(check, MUSLIN_ARG_RUN_IN, piece->run_in, 0, is_sloped ? MUSLIN_SIZE_MAX : 0);
     msl_want_between(check, MUSLIN_ARG_JOIN_LOSS, piece->join_loss, 0, is_joined ? MUSLIN_SIZE_MAX : 0);
@@ -93,7 +93,7 @@ static void want_stock(struct msl_check *check, const struct muslin_plan_stock_s
 static void want_rows(struct msl_check *check, int32_t argument, const void *rows, size_t row_size, uint32_t least,
                       size_t n)
 {
-    msl_want_between(check, argument, n > MUSLIN_CUTPLAN_ROWS_MAX ? MUSLIN_CUTPLAN_ROWS_MAX + 1 : (int64_t)n, 0,
+    msl_want_between(check, argument, n > MUSLIN_COUNT_MAX ? MUSLIN_COUNT_MAX : (int64_t)n, 0,
                      MUSLIN_CUTPLAN_ROWS_MAX);
     if (n == 0)
         return;

@@ -81,10 +81,14 @@ static int64_t heights_of(const struct muslin_cutplan *plan)
 
 /* ---- pieces ----------------------------------------------------------------------------------------------------- */
 
+int msl_goes_round_fold(const struct muslin_cutplan *plan, const struct muslin_plan_place *place)
+{
+    return plan->pieces[place->piece].kind == MUSLIN_BLANK_JOINED && place->width > plan->room;
+}
+
 int64_t msl_pieces_in(const struct muslin_cutplan *plan, const struct muslin_plan_place *place)
 {
-    const int is_joined = plan->pieces[place->piece].kind == MUSLIN_BLANK_JOINED;
-    return is_joined && place->width > plan->room ? place->count : place->count * plan->layers;
+    return msl_goes_round_fold(plan, place) ? place->count : place->count * plan->layers;
 }
 
 /* Of sloped pieces what each takes of the strip is as much as it has, without the first run-in. */
@@ -179,6 +183,8 @@ void msl_add_up(struct msl_check *check, struct muslin_cutplan *plan)
     totals->cases = plan->found.case_count;
     totals->proven = totals->cost == totals->least;
     totals->stopped = plan->found.stopped;
+    if (!totals->proven && !msl_is_searched(&plan->cutting))
+        totals->stopped = MUSLIN_PLAN_STOPPED_SIZES;
     if (plan->stock_count == 0 && totals->cost > 0) {
         totals->cloth_length = totals->cost + plan->spec.straightening;
         totals->own_strips_length = own_strips_length(plan) + plan->spec.straightening;

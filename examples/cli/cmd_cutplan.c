@@ -381,7 +381,8 @@ static bool put_stock(json_t *answer, struct desk *desk, const struct cutplan_re
 
 static const char *end_in_words(const struct muslin_plan_totals *totals)
 {
-    static const char *const words[] = { "nothing left to look for", "interrupt", "work limit", "memory" };
+    static const char *const words[] = { "nothing left to look for", "interrupt", "work limit", "memory",
+                                         "too many sizes" };
     return words[totals->stopped];
 }
 

@@ -345,6 +345,14 @@ def test_a_cutting_plan_from_stock() -> None:
         plan.narrowest()
 
 
+def test_each_blank_of_a_cutting_plan_has_its_corner() -> None:
+    with Cutplan([BlankSpec(cut_width="5 in", cut_length="5 in", count=10)], usable_width="40 in") as plan:
+        blanks = plan.blanks(0)
+        assert [blank.x for blank in blanks[:3]] == [Length.parse(x) for x in ("0 in", "5 in", "10 in")]
+        assert blanks[8].y == Length.parse("5 in") and len(blanks) == 10
+        assert plan.blanks(8) == blanks[8:]
+
+
 def test_progress_ends_the_search() -> None:
     told: List[int] = []
 

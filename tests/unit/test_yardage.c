@@ -451,8 +451,8 @@ START_TEST(extra_cuts_are_checked)
     const struct muslin_extra_cut_spec binding = binding_of(top.red);
     static const struct refusal refusals[] = {
         REFUSAL(muslin_extra_cut_spec, fabric, 0, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
-        OUTSIDE(muslin_extra_cut_spec, cut_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_CUT),
-        OUTSIDE(muslin_extra_cut_spec, cut_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_CUT),
+        OUTSIDE(muslin_extra_cut_spec, cut_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_PIECE_WIDTH),
+        OUTSIDE(muslin_extra_cut_spec, cut_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_PIECE_LENGTH),
         OUTSIDE(muslin_extra_cut_spec, count, 0, MUSLIN_CUTPLAN_COUNT_MAX, MUSLIN_ARG_PIECES),
         OUTSIDE(muslin_extra_cut_spec, run_in, 0, 0, MUSLIN_ARG_RUN_IN),
         OUTSIDE(muslin_extra_cut_spec, join_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_JOIN_LOSS),
