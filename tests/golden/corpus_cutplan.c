@@ -73,10 +73,15 @@ struct muslin_allocator open_cells(void)
 
 /* ---- requests ---------------------------------------------------------------------------------------------------- */
 
-/* A side of an inch or more as a rule; what lies beyond all lengths goes round. */
+/* So many inches and a size more as a rule; what lies beyond all lengths goes round. */
+static muslin_len draw_from_inches(struct golden *g, uint64_t inches, int64_t most)
+{
+    return (muslin_len)((uint64_t)draw_size(g, most) + inches * MUSLIN_TICKS_PER_INCH);
+}
+
 static muslin_len draw_side(struct golden *g)
 {
-    return draw_rarely(g, 90) ? draw_length(g) : (muslin_len)((uint64_t)draw_size(g, 8) + MUSLIN_TICKS_PER_INCH);
+    return draw_rarely(g, 90) ? draw_length(g) : draw_from_inches(g, 1, 8);
 }
 
 static void draw_pieces(struct golden *g, struct muslin_blank_spec *rows, size_t n)
@@ -105,8 +110,8 @@ static void draw_stocks(struct golden *g, struct muslin_plan_stock_spec *rows, s
         SPEC(muslin_plan_stock_spec, stock);
         stock.size = draw_rarely(g, 300) ? stock.size : (uint32_t)sizeof stock;
         stock.flags = draw_rarely(g, 90) ? draw_flags(g, 0) : 0;
-        stock.width = draw_rarely(g, 90) ? draw_length(g) : draw_size(g, 20) + 12 * MUSLIN_TICKS_PER_INCH;
-        stock.length = draw_size(g, 20) + 12 * MUSLIN_TICKS_PER_INCH;
+        stock.width = draw_rarely(g, 90) ? draw_length(g) : draw_from_inches(g, 12, 20);
+        stock.length = draw_from_inches(g, 12, 20);
         stock.count = draw_rarely(g, 3) ? draw_below(g, 9) : MUSLIN_COUNT_MAX;
         stock.cost = draw_rarely(g, 90) ? draw_count(g, 9) : draw_between(g, 1, 9);
         stock.label = draw_length(g);
@@ -121,7 +126,7 @@ static struct muslin_cutplan_spec draw_plan(struct golden *g, int from_stock)
     spec.flags = draw_rarely(g, 2) ? 0 : (uint32_t)draw_below(g, draw_rarely(g, 60) ? 256 : 128);
     if (from_stock && !draw_rarely(g, 30))
         spec.flags &= ~MUSLIN_CUTPLAN_FOLDED;
-    spec.usable_width = from_stock ? 0 : draw_size(g, 20) + 24 * MUSLIN_TICKS_PER_INCH;
+    spec.usable_width = from_stock ? 0 : draw_from_inches(g, 24, 20);
     spec.end_loss = draw_rarely(g, 2) ? draw_size(g, 1) : 0;
     spec.squaring_loss = draw_rarely(g, 4) ? draw_size(g, 1) : 0;
     spec.squaring_every = spec.squaring_loss == 0 ? 0 : draw_between(g, draw_rarely(g, 30) ? 0 : 1, 9);
@@ -184,7 +189,7 @@ static void widths(struct golden *g, const struct muslin_cutplan *plan)
     struct muslin_plan_width rows[3];
     size_t count = 0;
     muslin_len narrowest = 0;
-    muslin_len least = draw_size(g, 20) + 12 * MUSLIN_TICKS_PER_INCH;
+    muslin_len least = draw_from_inches(g, 12, 20);
     muslin_len more = draw_size(g, 9);
     int64_t wanted = draw_between(g, draw_rarely(g, 20) ? 0 : 2, 3);
     size_t n = told_rows(g, muslin_cutplan_widths(plan, least, least + more, wanted, rows, sizeof rows[0], 3, &count,

@@ -3493,6 +3493,28 @@ class muslin_plan_place(ctypes.Structure):
     ]
 
 
+class muslin_plan_blank(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("piece", ctypes.c_int64),
+        ("place", ctypes.c_int64),
+        ("strip", ctypes.c_int64),
+        ("stock", ctypes.c_int64),
+        ("sheet", ctypes.c_int64),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("turned", ctypes.c_int32),
+        ("trimmed", ctypes.c_int32),
+        ("layers", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
 class muslin_plan_left_over(ctypes.Structure):
     """muslin/cutplan.h"""
 
@@ -4416,6 +4438,9 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_cutplan_places": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_place), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_blanks": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_blank), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_left_over": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_left_over), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),

@@ -25,8 +25,8 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
            "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
            "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "Side", "MeasureKind", "NodeKind", "MisfitKind",
-           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStripKind", "PlanFault",
-           "LongPieces"]
+           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStopped", "PlanStripKind",
+           "PlanFault", "LongPieces"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -357,6 +357,8 @@ class Argument(Choice):
     STOCK_COUNT = 216
     LONG_PIECES = 217
     YARDAGE = 218
+    PIECE_WIDTH = 219
+    PIECE_LENGTH = 220
 
     @property
     def words(self) -> str:
@@ -1080,6 +1082,19 @@ class BlankKind(Choice):
     # cut one beside the other from a strip just cut_length high, every second one upside down or all alike: each takes
     # cut_width of the strip, the first run_in more. 60 degree triangles, diamonds, wedges, half-hexagons
     SLOPED = 4
+
+
+class PlanStopped(Choice):
+    """enum muslin_plan_stopped"""
+
+    # it came to its end: it knows no more to do for plan or bound, and a higher work limit changes nothing
+    NOT = 0
+    PROGRESS = 1  # the progress call ended it
+    WORK = 2  # the work limit: a higher one may give a better plan or a proof
+    # no memory for more, or the room that the search keeps to is full; fewer sizes at a time, or sizes in coarser
+    # steps, take less
+    MEMORY = 3
+    SIZES = 4  # more sizes, or kinds of stock, than are searched: only first plans were made
 
 
 class PlanStripKind(Choice):

@@ -17,12 +17,12 @@ from .constants import (AllowancePolicy, Axis, Direction, LongPieces, PointLayou
                         Tip, UnitKind, UnitMethod, UnitStage)
 from .records import (BlankSpec, CornerSpec, Cut, CutplanSpec, CutplanWorths, DiagonalSpec, ExtraCutSpec, FabricYardage,
                       JoinSpec, LogSpec, Misfit, Node, NodeSize, Outline, OutlineCorner, PartCounts, PatchSpec,
-                      PinwheelSpec, PlanCase, PlanChecked, PlanLeftOver, PlanPiece, PlanPlace, PlanSize, PlanStock,
-                      PlanStockSpec, PlanStrip, PlanTotals, PlanWay, PlanWidth, PlanWorth, PressedChild, PressedSeam,
-                      PressedTotals, PressingException, PressingSpec, QuiltFabricSpec, QuiltReadShape, QuiltSashedSpec,
-                      QuiltSeam, QuiltSpec, QuiltUnitSpec, ScatterTouches, SetInSpec, SewingFeed, SewingRow, SewnTotals,
-                      SixtyPieceSpec, SixtySpec, SolveSpec, StripSet, SumSpec, SurroundSpec, Term, Totals, TouchSpec,
-                      TreeMeasure, TrimSpec, ValueSpec, YardageSpec)
+                      PinwheelSpec, PlanBlank, PlanCase, PlanChecked, PlanLeftOver, PlanPiece, PlanPlace, PlanSize,
+                      PlanStock, PlanStockSpec, PlanStrip, PlanTotals, PlanWay, PlanWidth, PlanWorth, PressedChild,
+                      PressedSeam, PressedTotals, PressingException, PressingSpec, QuiltFabricSpec, QuiltReadShape,
+                      QuiltSashedSpec, QuiltSeam, QuiltSpec, QuiltUnitSpec, ScatterTouches, SetInSpec, SewingFeed,
+                      SewingRow, SewnTotals, SixtyPieceSpec, SixtySpec, SolveSpec, StripSet, SumSpec, SurroundSpec,
+                      Term, Totals, TouchSpec, TreeMeasure, TrimSpec, ValueSpec, YardageSpec)
 
 __all__ = ["Quilt", "Solution", "PressingPlan", "Cutplan", "Yardage"]
 
@@ -816,9 +816,19 @@ class Cutplan(Handle):
         """
         return asked("muslin_cutplan_places", structs.muslin_plan_place, PlanPlace._read, self._open())
 
+    def blanks(self, first: int) -> List[PlanBlank]:
+        """Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on as
+        many as `capacity`, in the order of cutting.
+
+        muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_blanks", structs.muslin_plan_blank, PlanBlank._read, self._open(),
+                     whole(first, "first"))
+
     def left_over(self, least_side: LengthLike) -> List[PlanLeftOver]:
         """Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips,
-        the rest of panels and of stock.
+        the rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED
+        cloth one layer beside a JOINED strip that goes round the fold and is not whole.
 
         muslin_cutplan_left_over() in muslin/cutplan.h. Since 0.1.
         """

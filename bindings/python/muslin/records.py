@@ -21,10 +21,10 @@ from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIA
                         BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, Direction, Drop,
                         Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece, GoverningSource,
                         Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, LongPieces, MeasureKind,
-                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PlanStripKind, PointEdge,
-                        PointLayout, Press, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind,
-                        SashKind, SeamPress, SewingKind, SewingStep, Side, StockKind, StripPiecing, Style, TermKind,
-                        ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
+                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PlanStopped, PlanStripKind,
+                        PointEdge, PointLayout, Press, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner,
+                        RoundKind, SashKind, SeamPress, SewingKind, SewingStep, Side, StockKind, StripPiecing, Style,
+                        TermKind, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -50,8 +50,8 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "Totals", "Misfit", "Cut", "StripSet", "Term", "Outline", "OutlineCorner", "PressingSpec", "PressedTotals",
            "PressedSeam", "PressedChild", "PressingException", "SewingRow", "SewingFeed", "SewnTotals", "ScatterSpec",
            "TouchSpec", "Scattered", "ScatterBlocksSpec", "EdgePrintsSpec", "PlacedBlock", "BlankSpec", "PlanStockSpec",
-           "CutplanSpec", "PlanTotals", "PlanStrip", "PlanPlace", "PlanLeftOver", "PlanPiece", "PlanStock", "PlanWidth",
-           "PlanSize", "PlanWay", "PlanCase", "PlanWorth", "PlanChecked", "YardageSpec", "ExtraCutSpec",
+           "CutplanSpec", "PlanTotals", "PlanStrip", "PlanPlace", "PlanBlank", "PlanLeftOver", "PlanPiece", "PlanStock",
+           "PlanWidth", "PlanSize", "PlanWay", "PlanCase", "PlanWorth", "PlanChecked", "YardageSpec", "ExtraCutSpec",
            "FabricYardage", "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt",
            "MedallionPlan", "FitRescale", "StripquiltPressing", "StitchCount", "QuiltSeam", "QuiltReadShape",
            "ScatterPrints", "ScatterBlocks", "ScatterSets", "ScatterTouches", "CutplanWorths"]
@@ -6933,7 +6933,8 @@ class CutplanSpec(Spec):
     squaring_every: 1 or more with a loss, else 0 (initially 0)
     straightening: taken off the bolt, or the length of each piece of stock, once (initially 0)
     spare: more pieces of each size than all rows of it want; none of JOINED ones (initially 0)
-    work_limit: steps of the search, 0 .. 2^40; DEVELOPERS.md says how many a second takes (initially 400000000)
+    work_limit: steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans
+        (initially 400000000)
     print: enum muslin_print: with a direction no piece is turned (initially Print.NONE)
     no_panels: the flag MUSLIN_CUTPLAN_NO_PANELS (initially False)
     one_height: the flag MUSLIN_CUTPLAN_ONE_HEIGHT (initially False)
@@ -6997,14 +6998,15 @@ class PlanTotals:
     cost: of the stock; from a bolt the cloth length without straightening
     least: the bound: no plan of this kind costs less
     stock_pieces: pieces of stock that are cut into; 0 from a bolt
-    waste: doubled square ticks of cloth used that become no wanted piece
+    waste: doubled square ticks of the cloth that is used up or cut into that become no piece: trims, losses and what is
+        left over; spare pieces, one too many and what joins take of JOINED strips count as pieces
     own_strips_length: of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes
         less; straightening included; else 0
     area_bound: of a bolt: the pieces' area over its width, up: a plain bound; else 0
     work: steps taken
     cases: of the proof
     proven: 1 when cost = least
-    stopped: 0: the search came to its end; 1: progress ended it, 2: the work limit, 3: memory
+    stopped: enum muslin_plan_stopped
     """
 
     pieces: int
@@ -7023,7 +7025,7 @@ class PlanTotals:
     work: int
     cases: int
     proven: bool
-    stopped: int
+    stopped: PlanStopped
 
     @classmethod
     def _read(cls, struct: Any) -> "PlanTotals":
@@ -7033,7 +7035,7 @@ class PlanTotals:
                    stock_pieces=int(struct.stock_pieces), waste=int(struct.waste),
                    own_strips_length=Length(struct.own_strips_length), area_bound=Length(struct.area_bound),
                    work=int(struct.work), cases=int(struct.cases), proven=bool(struct.proven),
-                   stopped=int(struct.stopped))
+                   stopped=PlanStopped(struct.stopped))
 
 
 @dataclass(frozen=True)
@@ -7081,7 +7083,8 @@ class PlanStrip:
 class PlanPlace:
     """struct muslin_plan_place, muslin/cutplan.h
 
-    piece: row of the request
+    piece: row of the request; of FOLDED cloth that of the upper piece: where the row wants only one more, the lower one
+        is for the next row of this size
     strip: row of muslin_cutplan_strips()
     count: so many side by side; FOLDED: in each layer
     x: left edge of the first, from the strip's left end: of the first place half of end_loss, 0 beside slit pieces
@@ -7113,11 +7116,51 @@ class PlanPlace:
 
 
 @dataclass(frozen=True)
+class PlanBlank:
+    """struct muslin_plan_blank, muslin/cutplan.h
+
+    piece: row of the request
+    place: row of muslin_cutplan_places()
+    strip: row of muslin_cutplan_strips()
+    stock: row of the request, -1: from the bolt
+    sheet: which piece of stock of all that are used, from 0; of the bolt 0
+    x: lower left corner: from the left selvage, or the left edge of the piece of stock,
+    y: and from the straightened end of the bolt or piece of stock
+    width: across the bolt or piece of stock; SLOPED: from its left corner to its right one, so that neighbours overlap;
+        JOINED and FOLDED: unfolded, it may go round the fold
+    height
+    turned: 1: turned a quarter from what its row says
+    trimmed: 1: its strip is higher
+    layers: 2: FOLDED, one in each layer; else 1
+    """
+
+    piece: int
+    place: int
+    strip: int
+    stock: int
+    sheet: int
+    x: Length
+    y: Length
+    width: Length
+    height: Length
+    turned: bool
+    trimmed: bool
+    layers: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanBlank":
+        return cls(piece=int(struct.piece), place=int(struct.place), strip=int(struct.strip), stock=int(struct.stock),
+                   sheet=int(struct.sheet), x=Length(struct.x), y=Length(struct.y), width=Length(struct.width),
+                   height=Length(struct.height), turned=bool(struct.turned), trimmed=bool(struct.trimmed),
+                   layers=int(struct.layers))
+
+
+@dataclass(frozen=True)
 class PlanLeftOver:
     """struct muslin_plan_left_over, muslin/cutplan.h
 
     strip: row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock that it is the
-        rest of
+        rest of, the slit pieces that it lies above
     count
     x: its lower left corner, from that row's
     y
@@ -7145,7 +7188,8 @@ class PlanPiece:
     label: the row's own
     made: of its count
     missing: the rest of it: 0, but with MUSLIN_CUTPLAN_BY_PRIORITY
-    cut: places times their counts: spare ones too; of JOINED strips
+    cut: for it, made or more: with the spare pieces, and of FOLDED cloth the one too many, of its size where it is the
+        last row that gets some; of JOINED strips
     """
 
     label: int
