@@ -73,6 +73,12 @@ struct muslin_allocator open_cells(void)
 
 /* ---- requests ---------------------------------------------------------------------------------------------------- */
 
+/* A side of an inch or more as a rule; what lies beyond all lengths goes round. */
+static muslin_len draw_side(struct golden *g)
+{
+    return draw_rarely(g, 90) ? draw_length(g) : (muslin_len)((uint64_t)draw_size(g, 8) + MUSLIN_TICKS_PER_INCH);
+}
+
 static void draw_pieces(struct golden *g, struct muslin_blank_spec *rows, size_t n)
 {
     for (size_t i = 0; i < n; i++) {
@@ -80,14 +86,14 @@ static void draw_pieces(struct golden *g, struct muslin_blank_spec *rows, size_t
         piece.size = draw_rarely(g, 300) ? piece.size : (uint32_t)sizeof piece;
         piece.kind = draw_rarely(g, 2) ? MUSLIN_BLANK_PIECE : (int32_t)draw_between(g, 1, draw_rarely(g, 60) ? 5 : 4);
         piece.flags = piece.kind == MUSLIN_BLANK_PIECE ? (uint32_t)draw_below(g, 2) : 0;
-        piece.cut_width = draw_rarely(g, 90) ? draw_length(g) : draw_size(g, 8) + MUSLIN_TICKS_PER_INCH;
-        piece.cut_length = draw_rarely(g, 90) ? draw_length(g) : draw_size(g, 8) + MUSLIN_TICKS_PER_INCH;
+        piece.cut_width = draw_side(g);
+        piece.cut_length = draw_side(g);
         piece.count = draw_rarely(g, 90) ? draw_count(g, 50) : draw_below(g, 30);
         piece.run_in = piece.kind == MUSLIN_BLANK_SLOPED ? draw_size(g, 3) : 0;
         piece.join_loss = piece.kind == MUSLIN_BLANK_JOINED ? draw_size(g, 2) : 0;
         piece.label = draw_length(g);
         piece.priority = (int32_t)draw_between(g, draw_rarely(g, 200) ? -1 : 0, 2);
-        if (piece.kind == MUSLIN_BLANK_JOINED && piece.cut_width < MUSLIN_SIZE_MAX / 20)
+        if (piece.kind == MUSLIN_BLANK_JOINED && piece.cut_width > 0 && piece.cut_width < MUSLIN_SIZE_MAX / 20)
             piece.cut_width *= 20;
         rows[i] = piece;
     }
