@@ -6,8 +6,9 @@
 /* What a value is measured in, which decides how a sentence shows it. */
 enum measure { MEASURE_NUMBER, MEASURE_LENGTH, MEASURE_SHARE, MEASURE_ID };
 
-/* All that are not numbers. */
-static const uint8_t measures[] = {
+/* All that are not numbers; with room for arguments to come. */
+enum { ARGUMENTS_MOST = 256 };
+static const uint8_t measures[ARGUMENTS_MOST] = {
     [MUSLIN_ARG_SHRINKAGE] = MEASURE_SHARE,
     [MUSLIN_ARG_EXTRA_SHARE] = MEASURE_SHARE,
     [MUSLIN_ARG_QUILTING_LOSS] = MEASURE_SHARE,
@@ -106,8 +107,7 @@ static const uint8_t measures[] = {
 
 static enum measure measure_of(int32_t argument)
 {
-    const int32_t known = (int32_t)sizeof measures;
-    return argument < known ? (enum measure)measures[argument] : MEASURE_NUMBER;
+    return (enum measure)measures[argument];
 }
 
 /* Whole inches and a fraction in lowest terms. */

@@ -274,10 +274,10 @@ struct muslin_plan_blank {
     int32_t layers;       /* 2: FOLDED, one in each layer; else 1 */
     int32_t pad;
 };
-/* Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on as many as
- * `capacity`, in the order of cutting. A piece of stock lies as its row says, also where first cuts run along it: then
- * its strips stand upright. *count gets how many there are from `first` to the end, whether they were written or not,
- * so millions can be had a page at a time; MUSLIN_ERR_BUFFER is never returned. MUSLIN_ERR_RANGE: `first` not in 0 ..
+/* Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the order
+ * of cutting. As many as `capacity` are written, and *count gets how many there are from `first` to the end, so
+ * millions can be had a page at a time; MUSLIN_ERR_BUFFER is never returned. A piece of stock lies as its row says,
+ * also where first cuts run along it: then its strips stand upright. MUSLIN_ERR_RANGE: `first` not in 0 ..
  * the number of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds. Example:
  * the third square of 5 in of a strip: x = 10 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_blanks(const struct muslin_cutplan *plan, int64_t first,
@@ -437,8 +437,9 @@ struct muslin_plan_worth {
 /* The worths that prove a case, one for each size, each condition on the way to the case, and each stock. A thing of a
  * way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and stock add.
  * Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the plan - 1), up;
- * and up once more, to the next number that costs of ways can add up to, since nothing between costs of plans is one:
- * `least` is that, and never more than the cost of the plan.
+ * and up once more, to the next number that costs of ways can add up to (from a bolt in heights, looked at where the
+ * plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is that, and never more than
+ * the cost of the plan.
  * *scale: worths are over it. MUSLIN_ERR_INDEX: no such case, or one without worths of its own. Time follows the
  * result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when seven fit. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,

@@ -170,6 +170,18 @@ static void left_over(struct golden *g, const struct muslin_cutplan *plan)
         TAKE(g, muslin_plan_left_over, rows[i]);
 }
 
+static void blanks(struct golden *g, const struct muslin_cutplan *plan)
+{
+    static struct muslin_plan_blank rows[ROWS];
+    size_t count = 0;
+    size_t room = draw_room(g, ROWS);
+    int64_t first = draw_rarely(g, 3) ? draw_between(g, -1, 40) : 0;
+    muslin_status status = muslin_cutplan_blanks(plan, first, rows, sizeof rows[0], room, &count, ask(g));
+    told_rows(g, status, &count, room);
+    for (size_t i = 0; status == MUSLIN_OK && i < count && i < room; i++)
+        TAKE(g, muslin_plan_blank, rows[i]);
+}
+
 static void worths(struct golden *g, const struct muslin_cutplan *plan)
 {
     static struct muslin_plan_worth rows[ROWS];
@@ -244,6 +256,7 @@ void golden_cutplan(struct golden *g)
         ways(g, plan);
         cases(g, plan);
         left_over(g, plan);
+        blanks(g, plan);
         worths(g, plan);
         widths(g, plan);
         muslin_cutplan_free(plan);

@@ -43,7 +43,7 @@ START_TEST(each_square_of_a_bolt_has_its_corner)
     p.spec.end_loss = 0;
     make_plan(&p);
     blanks_from(0, rows, 3, 17);
-    ck_assert_int_eq(rows[2].x, WHOLE_IN(10)); /* Example: the third square of 5 in of a strip: x = 10 in */
+    ck_assert_int_eq(rows[2].x, WHOLE_IN(10)); /* Example: the third square of 5 in of a strip: x = 10 in. */
     muslin_cutplan_free(p.plan);
 }
 END_TEST

@@ -277,6 +277,11 @@ START_TEST(pieces_too_large_for_stock_are_named_with_the_side)
     p.pieces[0].cut_length = WHOLE_IN(19);
     ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_LENGTH, 0,
             "Cut length of a piece is 19 in, but there is room for at most 18 in.");
+    p.pieces[0].cut_width = WHOLE_IN(19);
+    p.pieces[0].cut_length = WHOLE_IN(20);
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 19 in, but there is room for at most 18 in.");
+    p.pieces[0].cut_width = WHOLE_IN(20);
     p.pieces[0].kind = MUSLIN_BLANK_JOINED;
     p.pieces[0].flags = 0;
     p.pieces[0].cut_length = WHOLE_IN(22);
