@@ -280,6 +280,32 @@ static const char *strip_in_words(int32_t kind)
     return words[kind];
 }
 
+/* What holds a strip, or null. */
+static const struct muslin_plan_strip *holder_of(const struct rows *rows, const struct muslin_plan_strip *strip)
+{
+    return strip->holder < 0 ? NULL : &rows->strips[strip->holder];
+}
+
+/* Whether first cuts run along the length of what the strip lies in, so that it stands upright in the cloth. */
+static bool stands_upright(const struct rows *rows, const struct muslin_plan_strip *strip)
+{
+    const struct muslin_plan_strip *holder = holder_of(rows, strip);
+    return strip->turned == 1 || (holder != NULL && holder->turned == 1);
+}
+
+/* In the cloth, not in its strip: a piece turned in a strip that stands upright lies as it was asked for. */
+static bool is_turned(const struct rows *rows, const struct muslin_plan_strip *strip,
+                      const struct muslin_plan_place *place, const struct muslin_blank_spec *piece)
+{
+    const bool oblong = piece->kind == MUSLIN_BLANK_PIECE && piece->cut_width != piece->cut_length;
+    return oblong && (place->turned == 1) != stands_upright(rows, strip);
+}
+
+static bool is_square(const struct muslin_blank_spec *piece)
+{
+    return piece->kind == MUSLIN_BLANK_PIECE && piece->cut_width == piece->cut_length;
+}
+
 static void put_places(json_t *strip_of, const struct desk *desk, const struct list *pieces, const struct rows *rows,
                        const struct muslin_plan_strip *strip)
 {
@@ -294,8 +320,11 @@ static void put_places(json_t *strip_of, const struct desk *desk, const struct l
         put_length(one, desk, "cut_across", place->width);
         put_length(one, desk, "cut_along", place->height);
         put_length(one, desk, "pitch", place->pitch);
-        put_truth(one, "turned", place->turned == 1);
+        put_truth(one, "square", is_square(&pieces->pieces[place->piece]));
+        put_truth(one, "turned", is_turned(rows, strip, place, &pieces->pieces[place->piece]));
         put_truth(one, "trimmed", place->trimmed == 1);
+        if (place->trimmed == 1)
+            put_length(one, desk, "trimmed_from", strip->height);
         put_truth(one, "joined", pieces->pieces[place->piece].kind == MUSLIN_BLANK_JOINED);
         put_truth(one, "round_the_fold", place->width > strip->width);
     }
@@ -312,8 +341,11 @@ static void put_strips(json_t *answer, const struct desk *desk, const struct lis
         put_count(one, "times", strip->times);
         if (strip->holder >= 0)
             put_count(one, "within_number", strip->holder + 1);
-        if (strip->stock >= 0)
+        if (strip->stock >= 0) {
             put_count(one, "stock_row", strip->stock + 1);
+            put_length(one, desk, "stock_across", pieces->stock[strip->stock].width);
+            put_length(one, desk, "stock_along", pieces->stock[strip->stock].length);
+        }
         put_length(one, desk, "x", strip->x);
         put_length(one, desk, "y", strip->y);
         put_length(one, desk, "strip_cut", strip->height);
@@ -324,24 +356,76 @@ static void put_strips(json_t *answer, const struct desk *desk, const struct lis
     }
 }
 
+/* As it lies in the cloth. */
 static void put_left_over(json_t *answer, const struct desk *desk, const struct rows *rows)
 {
     json_t *list = put_list(answer, "left_over");
     for (size_t i = 0; i < rows->left_over_count; i++) {
         const struct muslin_plan_left_over *rest = &rows->left_over[i];
+        const bool upright = stands_upright(rows, &rows->strips[rest->strip]);
         json_t *one = append_object(list);
         put_count(one, "of_strip_number", rest->strip + 1);
         put_count(one, "pieces", rest->count);
         put_length(one, desk, "x", rest->x);
         put_length(one, desk, "y", rest->y);
-        put_slack(one, desk, "across", rest->width);
-        put_slack(one, desk, "along", rest->height);
+        put_slack(one, desk, "across", upright ? rest->height : rest->width);
+        put_slack(one, desk, "along", upright ? rest->width : rest->height);
     }
+}
+
+/* How often what a strip holds is cut. */
+static int64_t times_of(const struct rows *rows, const struct muslin_plan_strip *strip)
+{
+    const struct muslin_plan_strip *holder = holder_of(rows, strip);
+    return strip->times * (holder == NULL ? 1 : holder->times);
+}
+
+static void put_trims(json_t *answer, const struct rows *rows)
+{
+    int64_t trims = 0;
+    for (size_t i = 0; i < rows->place_count; i++)
+        if (rows->places[i].trimmed == 1)
+            trims += rows->places[i].count * times_of(rows, &rows->strips[rows->places[i].strip]);
+    put_count(answer, "trims", trims);
+}
+
+/* Strips of a joined row: how long together and what joining them takes; how little the shortest one adds. Of folded
+ * cloth not all of them are wanted, where they do not add up it is left out. */
+static void put_joins(json_t *row, const struct desk *desk, const struct muslin_blank_spec *piece,
+                      const struct muslin_plan_piece *found, const struct rows *rows)
+{
+    const int64_t joins = found->cut - found->made;
+    muslin_len together = 0;
+    muslin_len shortest = MUSLIN_LENGTH_MAX;
+    for (size_t i = 0; i < rows->place_count; i++) {
+        const struct muslin_plan_place *place = &rows->places[i];
+        if (place->piece != piece->label)
+            continue;
+        together += place->width * place->count * times_of(rows, &rows->strips[place->strip]);
+        shortest = place->width < shortest ? place->width : shortest;
+    }
+    if (joins <= 0 || together - joins * piece->join_loss != found->made * piece->cut_width)
+        return;
+    put_count(row, "strips_to_join", found->cut);
+    put_length(row, desk, "strips_together", together);
+    put_count(row, "joins", joins);
+    put_length(row, desk, "loss_per_join", piece->join_loss);
+    if (found->made == 1 && shortest < 2 * piece->join_loss) {
+        put_length(row, desk, "shortest_strip", shortest);
+        put_length(row, desk, "shortest_strip_adds", shortest - piece->join_loss);
+        put_length(row, desk, "joined_without_it", piece->cut_width - (shortest - piece->join_loss));
+    }
+}
+
+static const char *piece_in_words(int32_t kind)
+{
+    static const char *const words[] = { "", "piece", "lengthwise", "joined" };
+    return words[kind];
 }
 
 /* What becomes of each row of the list. */
 static bool put_list_of_pieces(json_t *answer, struct desk *desk, const struct cutplan_request *wanted,
-                               const struct list *list, const struct muslin_cutplan *plan)
+                               const struct list *list, const struct muslin_cutplan *plan, const struct rows *cuts)
 {
     struct muslin_plan_piece found[TEXTS_MAX];
     size_t count = 0;
@@ -352,16 +436,50 @@ static bool put_list_of_pieces(json_t *answer, struct desk *desk, const struct c
         json_t *one = append_object(rows);
         put_label(one, (int64_t)i);
         put_text(one, "as_written", wanted->pieces.texts[i]);
+        put_text(one, "kind", piece_in_words(list->pieces[i].kind));
+        put_length(one, desk, "cut_across", list->pieces[i].cut_width);
+        put_length(one, desk, "cut_along", list->pieces[i].cut_length);
+        put_truth(one, "square", is_square(&list->pieces[i]));
+        put_truth(one, "may_turn", (list->pieces[i].flags & MUSLIN_BLANK_MAY_TURN) != 0 &&
+                                       wanted->cloth.print == MUSLIN_PRINT_NONE);
         put_count(one, "wanted", list->pieces[i].count);
         put_count(one, "made", found[i].made);
         put_count(one, "missing", found[i].missing);
         put_count(one, "cut", found[i].cut);
+        if (list->pieces[i].kind == MUSLIN_BLANK_JOINED)
+            put_joins(one, desk, &list->pieces[i], &found[i], cuts);
     }
     return true;
 }
 
+/* How large a piece of stock must be at least for what the plan cuts from it: of all of one row. */
+static void put_least_stock(json_t *row, const struct desk *desk, const struct cutplan_request *wanted, int64_t stock,
+                            const struct rows *rows)
+{
+    muslin_len across = 0;
+    muslin_len along = 0;
+    for (size_t i = 0; i < rows->strip_count; i++) {
+        const struct muslin_plan_strip *holder = &rows->strips[i];
+        muslin_len longest = 0;
+        muslin_len high = 0;
+        if (holder->kind != MUSLIN_PLAN_STOCK || holder->stock != stock)
+            continue;
+        for (size_t k = i + 1; k < rows->strip_count && rows->strips[k].holder == (int64_t)i; k++) {
+            const muslin_len length = rows->strips[k].used + wanted->cloth.end_loss;
+            longest = length > longest ? length : longest;
+            high += rows->strips[k].times * rows->strips[k].height;
+        }
+        const muslin_len wide = holder->turned == 1 ? high : longest;
+        const muslin_len deep = (holder->turned == 1 ? longest : high) + wanted->cloth.straightening;
+        across = wide > across ? wide : across;
+        along = deep > along ? deep : along;
+    }
+    put_least(row, desk, "least_width", across);
+    put_least(row, desk, "least_length", along);
+}
+
 static bool put_stock(json_t *answer, struct desk *desk, const struct cutplan_request *wanted, const struct list *list,
-                      const struct muslin_cutplan *plan)
+                      const struct muslin_cutplan *plan, const struct rows *cuts)
 {
     struct muslin_plan_stock found[TEXTS_MAX];
     size_t count = 0;
@@ -373,8 +491,14 @@ static bool put_stock(json_t *answer, struct desk *desk, const struct cutplan_re
         put_text(one, "as_written", wanted->stock.texts[i]);
         put_length(one, desk, "width", list->stock[i].width);
         put_length(one, desk, "length", list->stock[i].length);
+        if (list->stock[i].count < MUSLIN_COUNT_MAX) {
+            put_count(one, "there", list->stock[i].count);
+            put_count(one, "whole", list->stock[i].count - found[i].used);
+        }
         put_count(one, "used", found[i].used);
+        put_count(one, "cost_of_each", list->stock[i].cost);
         put_count(one, "cost", found[i].cost);
+        put_least_stock(one, desk, wanted, (int64_t)i, cuts);
     }
     return true;
 }
@@ -399,6 +523,7 @@ static bool put_cloth_totals(json_t *answer, struct desk *desk, const struct cut
     put_slack(answer, desk, "more_than_that", totals->cloth_length - least);
     put_cloth(answer, desk, "each_size_on_its_own_strips", totals->own_strips_length);
     put_slack(answer, desk, "saved", totals->own_strips_length - totals->cloth_length);
+    put_shop_length(put_object(answer, "own_strips_to_buy"), desk, totals->own_strips_length);
     put_least(answer, desk, "area_bound", totals->area_bound);
     put_least(answer, desk, "narrowest_as_cut", narrowest);
     put_shop_length(answer, desk, totals->cloth_length);
@@ -414,15 +539,24 @@ static bool put_totals(json_t *answer, struct desk *desk, const struct cutplan_r
     put_text(answer, "from", wanted->stock.count > 0 ? "stock" : "yardage");
     put_count(answer, "pieces", totals.pieces);
     put_count(answer, "missing", totals.missing);
-    put_count(answer, "strips", totals.strips);
+    put_count(answer, "panels", totals.panels);
+    put_count(answer, "strips", totals.strips - totals.panels);
     put_count(answer, "cuts", totals.cuts);
     put_truth(answer, "certainly_the_least", totals.proven == 1);
     put_text(answer, "search_ended_by", end_in_words(&totals));
     put_count(answer, "steps_of_the_search", totals.work);
     put_length(answer, desk, "end_loss", wanted->cloth.end_loss);
+    put_length(answer, desk, "left_end", wanted->cloth.end_loss / 2);
+    put_length(answer, desk, "right_end", wanted->cloth.end_loss - wanted->cloth.end_loss / 2);
     put_length(answer, desk, "straightening", wanted->cloth.straightening);
     put_count(answer, "spare_pieces_of_each_size", wanted->cloth.spare);
+    put_length(answer, desk, "left_over_listed_from", wanted->least_side);
+    put_text(answer, "join", word_of(join_words, wanted->join));
+    put_text(answer, "print", word_of(print_words, wanted->cloth.print));
     put_truth(answer, "folded", wanted->folded == 1);
+    put_truth(answer, "own_strips", wanted->own_strips == 1);
+    put_truth(answer, "one_height", wanted->one_height == 1);
+    put_truth(answer, "no_panels", wanted->no_panels == 1);
     if (wanted->stock.count == 0)
         return put_cloth_totals(answer, desk, wanted, plan, &totals);
     put_count(answer, "pieces_of_stock", totals.stock_pieces);
@@ -435,10 +569,11 @@ static bool put_plan(json_t *answer, struct desk *desk, const struct cutplan_req
                      const struct muslin_cutplan *plan)
 {
     struct rows rows = { 0 };
-    bool fine = put_totals(answer, desk, wanted, plan) && put_list_of_pieces(answer, desk, wanted, list, plan) &&
-                (list->stock_n == 0 || put_stock(answer, desk, wanted, list, plan)) &&
-                read_rows(desk, wanted, plan, &rows);
+    bool fine = read_rows(desk, wanted, plan, &rows) && put_totals(answer, desk, wanted, plan) &&
+                put_list_of_pieces(answer, desk, wanted, list, plan, &rows) &&
+                (list->stock_n == 0 || put_stock(answer, desk, wanted, list, plan, &rows));
     if (fine) {
+        put_trims(answer, &rows);
         put_strips(answer, desk, list, &rows);
         put_left_over(answer, desk, &rows);
     }

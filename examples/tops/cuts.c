@@ -72,8 +72,9 @@ static void print_joining(const struct muslin_cut *cut)
     struct line line = { .used = 0 };
     char text[WORD];
     add(&line, "The cloth is not as wide as the next pieces are long: join each of them end to end from strips %s "
-        "wide, with straight 1/4 in seams pressed open. The strips are laid out below; leave the shorter one as long "
-        "as there is cloth until the top is measured:", inches(cut->cut_height, text));
+        "wide, with straight 1/4 in seams pressed open. The strips are laid out below; leave the shorter ones longer "
+        "where their strip has cloth free, and trim what is joined when the top is measured:",
+        inches(cut->cut_height, text));
     print_line(&line, 4, 5);
 }
 
@@ -101,7 +102,7 @@ static void add_strip_shape(struct line *line, const struct muslin_cut *cut)
         one ? "it" : "them");
     add(line, " %" PRId64 "%s: cut one end off at %d degrees", cut->count, shape_name(cut), (int)cut->angle);
     if (cut->shape == MUSLIN_CUT_DIAMONDS)
-        add(line, ", then cut parallel to that, %s apart measured straight from cut to cut",
+        add(line, ", then cut parallel to that, %s apart, measured square to the cut",
             inches(cut->cut_height, text));
     else
         add(line, ", then go on with the ruler leaning to the one side and to the other in turn, %s wide at the "

@@ -223,7 +223,8 @@ static void print_notes(const struct sheet *sheet)
                "in all unfinished sizes.");
     print_note("Cloth is reckoned 40 in wide, selvages off: \"width of fabric\". Wash or steam test it first if you "
                "will wash the quilt.");
-    print_note("Of each cloth cut in the order of the list, the longest first.");
+    print_note("The cut list says what there is to cut. Cut it strip by strip, in the order in which the cloth is laid "
+               "out behind it.");
     if (has_border(sheet))
         print_note("Lay cloth aside for border strips: they are cut after the top is measured.");
     print_note("Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and rows of one letter "

@@ -36,7 +36,9 @@ struct sheet {
     struct muslin_yardage *yardage;
     struct muslin_fabric_yardage *bill; /* what it comes to, fabric by fabric */
     size_t bill_count;
-    muslin_len binding_length;
+    muslin_len binding_length; /* sewn together: round the quilt, and what is reckoned for its ends besides */
+    muslin_len binding_round;
+    muslin_len binding_loss;   /* of each join */
 };
 
 /* A node's children: give them back with free(). */
@@ -93,6 +95,8 @@ const char *letter(const struct sheet *sheet, muslin_id node, char text[16]);
 void add_name(struct line *line, const struct sheet *sheet, muslin_id node);
 /* A child as it is laid: "[4] night, cut 3 1/2 in x 3 1/2 in", "A* (flying geese) upside down". */
 void add_part(struct line *line, const struct sheet *sheet, const struct lying *part);
+/* Whether a row of the cut list goes into a node. */
+int is_cut_for(const struct sheet *sheet, size_t cut, muslin_id node);
 /* The cut list's row of a patch, of a patch in a strip set, or -1. */
 int64_t cut_of_patch(const struct sheet *sheet, muslin_id patch);
 int64_t cut_of_strip(const struct sheet *sheet, muslin_id join, muslin_id patch);
@@ -107,6 +111,9 @@ void print_recipe(const struct sheet *sheet, const struct muslin_sewing_row *); 
 void print_field(const struct sheet *sheet, const struct muslin_sewing_row *);   /* field.c */
 /* The first block of a diagonal row, which is counted from 0. */
 size_t block_that_begins(const struct design *design, size_t number);
+
+/* Taken off the end of each fabric. */
+enum { STRAIGHTENING = INCH / 2 };
 
 /* buy.c: the plans of all fabrics; that of one, row by row, to be given back; what a place of it holds, "[4]". */
 void read_yardage(struct sheet *sheet);
