@@ -1,6 +1,7 @@
 /* cutplan_case.c - cases are solved, the one with the least bound first, and closed or split in two.
  *
  * SPDX-License-Identifier: MIT */
+#include "cutplan_clear.h"
 #include "cutplan_split.h"
 
 enum {
@@ -211,6 +212,38 @@ static void load_case(struct msl_search *search, int32_t number)
 
 /* ---- a case solved ----------------------------------------------------------------------------------------------- */
 
+/* 1 when two patterns hold the same pieces in the same strips. */
+static int are_equal(const struct msl_pool *pool, const struct msl_pattern *a, const struct msl_pattern *b)
+{
+    if (a->way != b->way || a->count != b->count)
+        return 0;
+    for (int32_t s = 0; s < a->count; s++) {
+        const struct msl_strip *of_a = &pool->strips[a->first + s];
+        const struct msl_strip *of_b = &pool->strips[b->first + s];
+        if (of_a->height != of_b->height || of_a->count != of_b->count)
+            return 0;
+        for (int32_t i = 0; i < of_a->count; i++) {
+            const struct msl_laid *in_a = &pool->laid[of_a->first + i];
+            const struct msl_laid *in_b = &pool->laid[of_b->first + i];
+            if (in_a->size != in_b->size || in_a->count != in_b->count)
+                return 0;
+        }
+    }
+    return 1;
+}
+
+/* 1 when the last pattern of the pool is there already: what it seemed to be worth more is rounding. */
+static int is_known(struct msl_search *search)
+{
+    const struct msl_pool *pool = &search->pool;
+    const struct msl_pattern *last = &pool->patterns[pool->pattern_count - 1];
+    search->master->steps += pool->pattern_count / 4;
+    for (int32_t i = 0; i < pool->pattern_count - 1; i++)
+        if (are_equal(pool, &pool->patterns[i], last))
+            return 1;
+    return 0;
+}
+
 /* A pattern of each way that is worth more than it costs. Returns how many; -1 where the pool is full. */
 static int32_t price_all(struct msl_search *search)
 {
@@ -224,7 +257,10 @@ static int32_t price_all(struct msl_search *search)
         if (!msl_price(search->pricing, way, worth, search->making.wanted, beat > 0 ? beat : 0, &search->pool, &made,
                        &search->most_of[way]))
             return -1;
-        found += made >= 0;
+        if (made >= 0 && is_known(search))
+            msl_pool_undo(&search->pool);
+        else
+            found += made >= 0;
     }
     return found;
 }
@@ -267,6 +303,12 @@ static int prove(struct msl_search *search, struct msl_case *proved)
     return 1;
 }
 
+static void raise_price(struct msl_search *search)
+{
+    int64_t *price = &search->master->price_against;
+    *price = *price < search->last_price / 8 ? *price * 8 : search->last_price;
+}
+
 /* Patterns are added until none pays, or the case is closed. Returns 0 when the search is stopped. */
 static int solve(struct msl_search *search, struct msl_case *solved)
 {
@@ -288,7 +330,7 @@ static int solve(struct msl_search *search, struct msl_case *solved)
         if (found == 0 && (master->price_against >= search->last_price || msl_master_against(master) < nothing))
             break;
         if (found == 0)
-            master->price_against *= 8;
+            raise_price(search);
         if (precise)
             continue;
         start_anew(master);
@@ -362,6 +404,7 @@ int msl_cases_step(struct msl_search *search)
     }
     if (search->cases[number].least >= search->making.best.cost)
         return search->heap_count > 0;
+    msl_search_clear(search);
     load_case(search, number);
     search->solved++;
     if (!solve(search, &search->cases[number])) {

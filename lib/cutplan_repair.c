@@ -7,9 +7,12 @@
 #include "cutplan_repair.h"
 
 enum {
-    LEAST_OUT = 5, /* things taken out */
-    MORE_OUT = 16, /* ... up to so many more */
-    CASES = 60,    /* for the part */
+    LEAST_OUT = 5, /* strips taken out, */
+    MORE_OUT = 16, /* ... up to so many more; */
+    SHEET_PART = 4, /* so many strips within a sheet count as one more */
+    CASES = 60,    /* for the part, */
+    STEPS = 2000000, /* and about so many steps at most, */
+    WORK_PART = 16, /* ... and this part of what was done so far */
     NEAR = 2       /* ways that count as near each other */
 };
 
@@ -65,7 +68,7 @@ static void take_out(struct msl_search *search, struct msl_repair *repair, int64
         if (near && is_far(repair, search->pool.patterns[pattern].way, &centre))
             continue;
         msl_plan_take_one(making, row);
-        wanted--;
+        wanted -= 1 + search->pool.patterns[pattern].count / SHEET_PART;
     }
 }
 
@@ -111,7 +114,8 @@ static int search_part(struct msl_search *part, int64_t below)
     part->making.best.count = 0;
     msl_cases_begin(part);
     msl_plan_first(&part->making);
-    while (part->solved < CASES && msl_cases_step(part))
+    const int64_t until = msl_work(part) + STEPS + msl_work(part) / WORK_PART;
+    while (part->solved < CASES && msl_work(part) < until && msl_cases_step(part))
         continue;
     return part->making.best.cost < below;
 }

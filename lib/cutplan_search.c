@@ -3,7 +3,10 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_search.h"
 
-enum { FIRST_REPAIRS = 20 }; /* when the whole is solved; then as much work as the cases take */
+enum {
+    FIRST_REPAIRS = 20, /* when the whole is solved; then as much work as the cases take */
+    SUMS = 32           /* worths may be sums of so many prices of what must not be */
+};
 
 /* ---- begun ------------------------------------------------------------------------------------------------------- */
 
@@ -24,10 +27,11 @@ static void set_prices(struct msl_workshop *workshop)
     struct msl_search *whole = &workshop->whole;
     const int64_t most = (int64_t)1 << 50;
     const int64_t cost = whole->cutting->ways[0].cost;
+    const int64_t most_worth = workshop->pricing.most_worth / 2 < 8 * most ? workshop->pricing.most_worth / 2 : 8 * most;
     int32_t bits = 30;
     whole->first_price = 4 * cost;
     whole->last_price = whole->making.best.cost < most / 16 ? whole->making.best.cost * 16 : most;
-    while (bits > 0 && (whole->last_price >> (51 - bits) > 0 || cost > workshop->pricing.most_worth / 2 >> bits))
+    while (bits > 0 && (whole->last_price > most_worth / SUMS >> bits || cost > most_worth >> bits))
         bits--;
     workshop->master.bits = bits;
 }
