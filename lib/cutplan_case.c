@@ -96,6 +96,18 @@ static void keep_basis(struct msl_search *search)
     }
 }
 
+/* 1 when a case with one limit more is still within what master and search hold. */
+static int may_be_split(const struct msl_search *search, int32_t number)
+{
+    return search->master->row_count < search->most_rows && search->open[number].depth < search->most_depth;
+}
+
+static void leave_aside(struct msl_search *search, const struct msl_case *solved)
+{
+    if (solved->least < search->aside)
+        search->aside = solved->least;
+}
+
 /* Two parts of a case. Returns 0 where room gives out. */
 static int split_case(struct msl_search *search, int32_t number, const struct msl_split *split)
 {
@@ -103,8 +115,7 @@ static int split_case(struct msl_search *search, int32_t number, const struct ms
     const int64_t least = search->cases[number].least;
     const int32_t lower = search->case_count;
     struct msl_limit limit = split->limit;
-    if (lower + 2 > search->most_cases || search->basic_count + rows > search->most_basics ||
-        rows >= search->most_rows || search->open[number].depth >= search->most_depth)
+    if (lower + 2 > search->most_cases || search->basic_count + rows > search->most_basics)
         return 0;
     limit.at_least = 0;
     add_case(search, number, &limit, least);
@@ -366,12 +377,13 @@ static void go_on_from(struct msl_search *search, int32_t number)
         if (solved->least >= search->making.best.cost || solved->packed)
             return;
         if (!found) {
-            if (solved->least < search->aside)
-                search->aside = solved->least;
+            leave_aside(search, solved);
             return;
         }
     }
-    if (!split_case(search, number, &split))
+    if (!may_be_split(search, number))
+        leave_aside(search, solved);
+    else if (!split_case(search, number, &split))
         search->stopped = 3;
 }
 

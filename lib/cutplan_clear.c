@@ -57,7 +57,7 @@ static void renumber(struct msl_search *search)
     for (int32_t i = 0; i < pool->pattern_count; i++)
         pool->patterns[i].times = pool->patterns[i].times == STAYS ? kept++ : -1;
     for (int32_t i = 0; i < search->making.best.count; i++) {
-        struct msl_row *row = &search->making.best.rows[i];
+        struct msl_plan_row *row = &search->making.best.rows[i];
         row->pattern = (int32_t)pool->patterns[row->pattern].times;
     }
     for (int32_t i = 0; i < search->basic_count; i++) {

@@ -69,7 +69,7 @@ static void change(struct msl_making *making, int32_t pattern, int64_t times)
 
 int msl_plan_put(struct msl_making *making, int32_t pattern, int64_t times)
 {
-    const struct msl_row row = { times, pattern, 0 };
+    const struct msl_plan_row row = { times, pattern, 0 };
     if (making->plan.count == making->plan.most)
         return 0;
     making->plan.rows[making->plan.count++] = row;
@@ -105,7 +105,7 @@ void msl_plan_take_one(struct msl_making *making, int32_t row)
 void msl_plan_cut_back(struct msl_making *making, int32_t rows)
 {
     while (making->plan.count > rows) {
-        const struct msl_row *last = &making->plan.rows[--making->plan.count];
+        const struct msl_plan_row *last = &making->plan.rows[--making->plan.count];
         change(making, last->pattern, -last->times);
     }
 }

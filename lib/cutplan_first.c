@@ -177,7 +177,7 @@ static void worths_by_area(struct msl_making *making)
         making->worth[i] = 1 + (cutting->sizes[i].across * cutting->sizes[i].along >> shift);
 }
 
-static int has_sheets(const struct msl_cutting *cutting)
+int msl_has_sheets(const struct msl_cutting *cutting)
 {
     for (int32_t i = 0; i < cutting->way_count; i++)
         if (cutting->ways[i].sheet)
@@ -194,7 +194,7 @@ void msl_plan_first(struct msl_making *making)
             msl_plan_begin(making);
             msl_plan_end(making, lay_strips(making, high, kind));
         }
-    if (making->best.count > 0 && !has_sheets(making->cutting))
+    if (making->best.count > 0 && !msl_has_sheets(making->cutting))
         return;
     worths_by_area(making);
     msl_plan_begin(making);

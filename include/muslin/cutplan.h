@@ -170,7 +170,8 @@ struct muslin_plan_totals {
     int64_t work;             /* steps taken */
     int64_t cases;            /* of the proof */
     int32_t proven;           /* 1 when cost = least */
-    int32_t stopped;          /* 0: the search came to its end; 1: progress ended it, 2: the work limit, 3: memory */
+    int32_t stopped;          /* 0: proven; else what ended the search: 1: progress, 2: the work limit, 3: memory, or
+                                 more sizes or ways than are searched; 4: there was nothing left to try */
 };
 /* Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
  * 0.1. */
