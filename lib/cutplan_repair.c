@@ -11,7 +11,7 @@ enum {
     MORE_OUT = 16, /* ... up to so many more; */
     SHEET_PART = 4, /* so many strips within a sheet count as one more */
     CASES = 60,    /* for the part, */
-    STEPS = 2000000, /* and about so many steps at most, */
+    STEPS = 2000000, /* with sheets about so many steps at most, */
     WORK_PART = 16, /* ... and this part of what was done so far */
     NEAR = 2,      /* ways that count as near each other */
     PART_BITS = 10 /* of a level, for rounding by chance */
@@ -137,7 +137,8 @@ static int search_part(struct msl_search *part, int64_t below)
     part->making.best.count = 0;
     msl_cases_begin(part);
     msl_plan_first(&part->making);
-    const int64_t until = msl_work(part) + STEPS + msl_work(part) / WORK_PART;
+    const int64_t now = msl_work(part);
+    const int64_t until = msl_has_sheets(part->cutting) ? now + STEPS + now / WORK_PART : INT64_MAX;
     while (part->solved < CASES && msl_work(part) < until && msl_cases_step(part))
         continue;
     return part->making.best.cost < below;

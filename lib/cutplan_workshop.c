@@ -16,7 +16,7 @@ enum {
     CASES = 32768,
     WORTHS = 512 * 1024,
     BASICS = 768 * 1024,
-    PACK_STEPS = 20000
+    PACK_STEPS = 40000
 };
 
 /* Counts of one search. */
