@@ -1,6 +1,7 @@
 /* cutplan_case.c - cases are solved, the one with the least bound first, and closed or split in two.
  *
  * SPDX-License-Identifier: MIT */
+#include "cutplan_clear.h"
 #include "cutplan_split.h"
 
 enum {
@@ -95,6 +96,18 @@ static void keep_basis(struct msl_search *search)
     }
 }
 
+/* 1 when a case with one limit more is still within what master and search hold. */
+static int may_be_split(const struct msl_search *search, int32_t number)
+{
+    return search->master->row_count < search->most_rows && search->open[number].depth < search->most_depth;
+}
+
+static void leave_aside(struct msl_search *search, const struct msl_case *solved)
+{
+    if (solved->least < search->aside)
+        search->aside = solved->least;
+}
+
 /* Two parts of a case. Returns 0 where room gives out. */
 static int split_case(struct msl_search *search, int32_t number, const struct msl_split *split)
 {
@@ -102,8 +115,7 @@ static int split_case(struct msl_search *search, int32_t number, const struct ms
     const int64_t least = search->cases[number].least;
     const int32_t lower = search->case_count;
     struct msl_limit limit = split->limit;
-    if (lower + 2 > search->most_cases || search->basic_count + rows > search->most_basics ||
-        rows >= search->most_rows || search->open[number].depth >= search->most_depth)
+    if (lower + 2 > search->most_cases || search->basic_count + rows > search->most_basics)
         return 0;
     limit.at_least = 0;
     add_case(search, number, &limit, least);
@@ -211,6 +223,38 @@ static void load_case(struct msl_search *search, int32_t number)
 
 /* ---- a case solved ----------------------------------------------------------------------------------------------- */
 
+/* 1 when two patterns hold the same pieces in the same strips. */
+static int are_equal(const struct msl_pool *pool, const struct msl_pattern *a, const struct msl_pattern *b)
+{
+    if (a->way != b->way || a->count != b->count)
+        return 0;
+    for (int32_t s = 0; s < a->count; s++) {
+        const struct msl_strip *of_a = &pool->strips[a->first + s];
+        const struct msl_strip *of_b = &pool->strips[b->first + s];
+        if (of_a->height != of_b->height || of_a->count != of_b->count)
+            return 0;
+        for (int32_t i = 0; i < of_a->count; i++) {
+            const struct msl_laid *in_a = &pool->laid[of_a->first + i];
+            const struct msl_laid *in_b = &pool->laid[of_b->first + i];
+            if (in_a->size != in_b->size || in_a->count != in_b->count)
+                return 0;
+        }
+    }
+    return 1;
+}
+
+/* 1 when the last pattern of the pool is there already: what it seemed to be worth more is rounding. */
+static int is_known(struct msl_search *search)
+{
+    const struct msl_pool *pool = &search->pool;
+    const struct msl_pattern *last = &pool->patterns[pool->pattern_count - 1];
+    search->master->steps += pool->pattern_count / 4;
+    for (int32_t i = 0; i < pool->pattern_count - 1; i++)
+        if (are_equal(pool, &pool->patterns[i], last))
+            return 1;
+    return 0;
+}
+
 /* A pattern of each way that is worth more than it costs. Returns how many; -1 where the pool is full. */
 static int32_t price_all(struct msl_search *search)
 {
@@ -224,7 +268,10 @@ static int32_t price_all(struct msl_search *search)
         if (!msl_price(search->pricing, way, worth, search->making.wanted, beat > 0 ? beat : 0, &search->pool, &made,
                        &search->most_of[way]))
             return -1;
-        found += made >= 0;
+        if (made >= 0 && is_known(search))
+            msl_pool_undo(&search->pool);
+        else
+            found += made >= 0;
     }
     return found;
 }
@@ -267,6 +314,12 @@ static int prove(struct msl_search *search, struct msl_case *proved)
     return 1;
 }
 
+static void raise_price(struct msl_search *search)
+{
+    int64_t *price = &search->master->price_against;
+    *price = *price < search->last_price / 8 ? *price * 8 : search->last_price;
+}
+
 /* Patterns are added until none pays, or the case is closed. Returns 0 when the search is stopped. */
 static int solve(struct msl_search *search, struct msl_case *solved)
 {
@@ -288,7 +341,7 @@ static int solve(struct msl_search *search, struct msl_case *solved)
         if (found == 0 && (master->price_against >= search->last_price || msl_master_against(master) < nothing))
             break;
         if (found == 0)
-            master->price_against *= 8;
+            raise_price(search);
         if (precise)
             continue;
         start_anew(master);
@@ -324,12 +377,13 @@ static void go_on_from(struct msl_search *search, int32_t number)
         if (solved->least >= search->making.best.cost || solved->packed)
             return;
         if (!found) {
-            if (solved->least < search->aside)
-                search->aside = solved->least;
+            leave_aside(search, solved);
             return;
         }
     }
-    if (!split_case(search, number, &split))
+    if (!may_be_split(search, number))
+        leave_aside(search, solved);
+    else if (!split_case(search, number, &split))
         search->stopped = 3;
 }
 
@@ -362,6 +416,7 @@ int msl_cases_step(struct msl_search *search)
     }
     if (search->cases[number].least >= search->making.best.cost)
         return search->heap_count > 0;
+    msl_search_clear(search);
     load_case(search, number);
     search->solved++;
     if (!solve(search, &search->cases[number])) {

@@ -69,7 +69,7 @@ static void change(struct msl_making *making, int32_t pattern, int64_t times)
 
 int msl_plan_put(struct msl_making *making, int32_t pattern, int64_t times)
 {
-    const struct msl_row row = { times, pattern, 0 };
+    const struct msl_plan_row row = { times, pattern, 0 };
     if (making->plan.count == making->plan.most)
         return 0;
     making->plan.rows[making->plan.count++] = row;
@@ -105,7 +105,7 @@ void msl_plan_take_one(struct msl_making *making, int32_t row)
 void msl_plan_cut_back(struct msl_making *making, int32_t rows)
 {
     while (making->plan.count > rows) {
-        const struct msl_row *last = &making->plan.rows[--making->plan.count];
+        const struct msl_plan_row *last = &making->plan.rows[--making->plan.count];
         change(making, last->pattern, -last->times);
     }
 }
@@ -241,13 +241,12 @@ static int32_t best_worth(struct msl_making *making, const int64_t *worth)
     for (int32_t i = 0; i < cutting->way_count; i++) {
         const struct msl_way *way = &cutting->ways[i];
         int32_t made = -1;
-        int64_t bound = 0;
         int64_t beat = 0;
         int64_t rest = 0;
         if (way->stock >= 0 && making->in_hand[way->stock] == 0)
             continue;
         msl_wide_floor(msl_wide_multiply(best_value, way->cost), best_cost, &beat, &rest);
-        msl_price(making->pricing, i, worth, making->offered, beat, making->pool, &made, &bound);
+        msl_price_within(making->pricing, i, worth, making->offered, beat, making->pool, &made);
         if (made < 0)
             continue;
         keep_only(making->pool, mark, made);

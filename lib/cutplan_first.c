@@ -3,15 +3,35 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_first.h"
 
+enum { OWN = 1, LEVEL, MIXED }; /* strips of one size, of sizes of just one height, of any */
+
 /* ---- strip by strip ---------------------------------------------------------------------------------------------- */
 
-/* How many of a size still fit into the room of a strip as high as this way's. */
-static int64_t fitting(const struct msl_size *size, const struct msl_way *way, int64_t room)
+/* How high the strip is in which a size lies: of a panel that is cut like one strip, what is not slit lies in the
+ * highest strip that fits it. */
+static int64_t height_in(const struct msl_cutting *cutting, const struct msl_way *way, const struct msl_size *size)
 {
-    const int64_t taken = msl_taken_in(size, way->along, NULL);
+    int32_t at = 0;
+    if (!way->panel || size->slit)
+        return way->along;
+    while (at < cutting->height_count && cutting->heights[at] > way->along)
+        at++;
+    return at < cutting->height_count ? cutting->heights[at] : 0;
+}
+
+/* How many of a size still fit into the room of a strip of this way. */
+static int64_t fitting(const struct msl_cutting *cutting, const struct msl_size *size, const struct msl_way *way,
+                       int64_t room)
+{
+    const int64_t taken = msl_taken_in(size, height_in(cutting, way, size), NULL);
     if (taken == 0 || taken + size->run_in > room)
         return 0;
     return (room - size->run_in) / taken;
+}
+
+static int is_strip(const struct msl_way *way)
+{
+    return !way->sheet || way->panel;
 }
 
 /* The lowest strips, at least so high, that a size fits in; -1: none. */
@@ -20,8 +40,25 @@ static int32_t strips_for(const struct msl_cutting *cutting, const struct msl_si
     int32_t best = -1;
     for (int32_t i = 0; i < cutting->way_count; i++) {
         const struct msl_way *way = &cutting->ways[i];
-        if (!way->sheet && way->along >= height && fitting(size, way, way->across) > 0)
+        if (is_strip(way) && way->along >= height && fitting(cutting, size, way, way->across) > 0)
             best = i;
+    }
+    return best;
+}
+
+/* The strips of one size alone that cost least; -1: it fits none. */
+static int32_t own_strips_for(const struct msl_cutting *cutting, const struct msl_size *size)
+{
+    int32_t best = -1;
+    int64_t least = INT64_MAX;
+    for (int32_t i = 0; i < cutting->way_count; i++) {
+        const struct msl_way *way = &cutting->ways[i];
+        const int64_t fits = is_strip(way) ? fitting(cutting, size, way, way->across) : 0;
+        const int64_t cost = fits > 0 ? (size->count + fits - 1) / fits * way->cost : INT64_MAX;
+        if (cost < least) {
+            least = cost;
+            best = i;
+        }
     }
     return best;
 }
@@ -48,41 +85,79 @@ static void order_by_height(struct msl_making *making, int high)
     }
 }
 
-/* A strip begun with the size at `from` of the order and filled in that order; `own`: with that size alone. */
-static int lay_strip(struct msl_making *making, int32_t from, int32_t way, int own)
+/* A pattern of what is in sizes and counts, in one strip; of a panel that is what is slit, and a strip beside it.
+ * Returns -1 where the pool is full. */
+static int32_t add_strip(struct msl_making *making, int32_t way, int32_t count)
 {
     const struct msl_cutting *cutting = making->cutting;
-    const int32_t end = own || cutting->one_size ? from + 1 : cutting->size_count;
-    int64_t room = cutting->ways[way].across;
+    const struct msl_way *of = &cutting->ways[way];
+    struct msl_pool *pool = making->pool;
+    if (!of->panel)
+        return msl_pool_add(pool, way, of->along, making->sizes, making->counts, count);
+    if (!msl_pool_begin(pool, way))
+        return -1;
+    int fits = 1;
+    for (int32_t beside = 0; beside < 2; beside++) {
+        int32_t laid = 0;
+        for (int32_t i = 0; i < count; i++) {
+            const struct msl_size *size = &cutting->sizes[making->sizes[i]];
+            const struct msl_laid pieces = { making->sizes[i], making->counts[i], 0, 0 };
+            if (size->slit == beside)
+                continue;
+            if (laid++ == 0)
+                fits = fits && msl_pool_strip(pool, beside ? height_in(cutting, of, size) : 0);
+            fits = fits && msl_pool_lay(pool, pieces);
+        }
+    }
+    if (fits)
+        return pool->pattern_count - 1;
+    msl_pool_undo(pool);
+    return -1;
+}
+
+/* 1 where a size lies in a strip so high without being trimmed. */
+static int is_level(const struct msl_size *size, int64_t height)
+{
+    return size->along == height || size->turned_along == height;
+}
+
+/* A strip begun with the size at `from` of the order and filled in that order. */
+static int lay_strip(struct msl_making *making, int32_t from, int32_t way, int kind)
+{
+    const struct msl_cutting *cutting = making->cutting;
+    const struct msl_way *of = &cutting->ways[way];
+    const int32_t end = kind == OWN || cutting->one_size ? from + 1 : cutting->size_count;
+    int64_t room = of->across;
     int32_t count = 0;
+    making->pricing->sack.steps += end - from;
     for (int32_t at = from; at < end; at++) {
         const int32_t i = making->order[at];
         const struct msl_size *size = &cutting->sizes[i];
-        const int64_t fits = fitting(size, &cutting->ways[way], room);
+        const int64_t fits = fitting(cutting, size, of, room);
         const int64_t take = fits < making->left[i] ? fits : making->left[i];
-        if (take <= 0)
+        if (take <= 0 || (kind == LEVEL && at > from && !is_level(size, of->along)))
             continue;
         making->sizes[count] = i;
         making->counts[count++] = (int32_t)take;
-        room -= size->run_in + take * msl_taken_in(size, cutting->ways[way].along, NULL);
+        room -= size->run_in + take * msl_taken_in(size, height_in(cutting, of, size), NULL);
     }
-    const int32_t made =
-        msl_pool_add(making->pool, way, cutting->ways[way].along, making->sizes, making->counts, count);
+    const int32_t made = add_strip(making, way, count);
     return made >= 0 && msl_plan_put(making, made, msl_plan_times(making, made));
 }
 
 /* The highest piece that is left begins a strip. Returns 0 where one fits no strip, or room gives out. */
-static int lay_strips(struct msl_making *making, int high, int own)
+static int lay_strips(struct msl_making *making, int high, int kind)
 {
     const struct msl_cutting *cutting = making->cutting;
     order_by_height(making, high);
     for (int32_t at = 0; at < cutting->size_count; at++) {
         const struct msl_size *size = &cutting->sizes[making->order[at]];
-        int32_t way = strips_for(cutting, size, height_of(size, high));
+        int32_t way = kind == OWN ? own_strips_for(cutting, size) : strips_for(cutting, size, height_of(size, high));
         if (way < 0)
             way = strips_for(cutting, size, 0);
+        making->pricing->sack.steps += cutting->way_count;
         while (making->left[making->order[at]] > 0)
-            if (way < 0 || !lay_strip(making, at, way, own))
+            if (way < 0 || !lay_strip(making, at, way, kind))
                 return 0;
     }
     return 1;
@@ -102,15 +177,24 @@ static void worths_by_area(struct msl_making *making)
         making->worth[i] = 1 + (cutting->sizes[i].across * cutting->sizes[i].along >> shift);
 }
 
+int msl_has_sheets(const struct msl_cutting *cutting)
+{
+    for (int32_t i = 0; i < cutting->way_count; i++)
+        if (cutting->ways[i].sheet)
+            return 1;
+    return 0;
+}
+
 void msl_plan_first(struct msl_making *making)
 {
     msl_plan_begin(making);
-    msl_plan_end(making, lay_strips(making, 0, 1));
-    for (int high = 0; high < 2; high++) {
-        msl_plan_begin(making);
-        msl_plan_end(making, lay_strips(making, high, 0));
-    }
-    if (making->best.count > 0)
+    msl_plan_end(making, lay_strips(making, 0, OWN));
+    for (int high = 0; high < 2; high++)
+        for (int kind = LEVEL; kind <= MIXED; kind++) {
+            msl_plan_begin(making);
+            msl_plan_end(making, lay_strips(making, high, kind));
+        }
+    if (making->best.count > 0 && !msl_has_sheets(making->cutting))
         return;
     worths_by_area(making);
     msl_plan_begin(making);

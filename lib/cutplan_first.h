@@ -8,14 +8,14 @@
 #include "cutplan_price.h"
 
 /* A pattern of a plan. */
-struct msl_row {
+struct msl_plan_row {
     int64_t times;
     int32_t pattern;
     int32_t pad;
 };
 
 struct msl_plan {
-    struct msl_row *rows;
+    struct msl_plan_row *rows;
     int64_t cost;
     int32_t count;
     int32_t most;
@@ -61,8 +61,11 @@ int msl_plan_fill(struct msl_making *making, const int64_t *worth);
  * costs less than the best one; else its new patterns go. Returns 1 when it is kept. */
 int msl_plan_end(struct msl_making *making, int complete);
 
-/* First plans: each size in its own strips, then by height in two ways; from stock, or where a size fits no strip,
- * filled by area. */
+/* 1 when some way is a panel or a piece of stock. */
+int msl_has_sheets(const struct msl_cutting *cutting);
+
+/* First plans: each size in its own strips, then by height in two ways, with strips of one height and of several; with
+ * panels cut like strips. Of panels, from stock, or where a size fits no strip, filled by area, too. */
 void msl_plan_first(struct msl_making *making);
 
 /* The master's levels rounded down, after `more` of 64 is added to each, and what is then left filled in by its

@@ -21,7 +21,8 @@
  *     cutplan_case.c     cases, solved and split          cutplan_pack.c      so many strips for so many pieces
  *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
  *     cutplan_workshop.c the search's memory              cutplan_most.c      most worth, for the check
- *     cutplan_repack.c   packing, for the check           cutplan_blanks.c    each piece where it is cut */
+ *     cutplan_repack.c   packing, for the check           cutplan_clear.c     room in the pool
+ *     cutplan_blanks.c   each piece where it is cut */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 
@@ -161,7 +162,7 @@ struct msl_found {
     int32_t case_count;
     int32_t worth_count;
     int32_t bits;
-    int32_t stopped;        /* 1: by progress, 2: work, 3: memory */
+    int32_t stopped;        /* as in enum muslin_plan_stopped; but for more sizes than are searched: 3 */
 };
 
 /* What a search is told. `step` returns other than 0 to end it; cost and bound are in units, best is INT64_MAX before

@@ -61,7 +61,7 @@ static void fill(struct filling *filling, int32_t strip, int32_t from)
         size->wanted -= counts[i];
         filling->left -= counts[i];
     }
-    packing->steps += packing->size_count - from;
+    packing->steps += packing->size_count + 2; /* looked at before and after, too */
 }
 
 /* What stays empty in a strip, run-ins included. */

@@ -297,8 +297,9 @@ static int lay(struct msl_pricing *pricing, int32_t number, const int64_t *worth
     return fits;
 }
 
-int msl_price(struct msl_pricing *pricing, int32_t number, const int64_t *worth, const int64_t *most, int64_t beat,
-              struct msl_pool *pool, int32_t *made, int64_t *bound)
+/* As msl_price(); `passes` 1: of no more than is wanted. */
+static int price(struct msl_pricing *pricing, int32_t number, const int64_t *worth, const int64_t *most, int64_t beat,
+                 int32_t passes, struct msl_pool *pool, int32_t *made, int64_t *bound)
 {
     const struct msl_way *way = &pricing->cutting->ways[number];
     const int32_t sizes = pricing->cutting->size_count;
@@ -307,7 +308,7 @@ int msl_price(struct msl_pricing *pricing, int32_t number, const int64_t *worth,
                                     : msl_strip_worth(pricing, &filling, beat, bound);
     *made = -1;
     /* first no more than is wanted; where that does not pay, what was found */
-    for (int32_t all = 0; best > beat && all < 2; all++) {
+    for (int32_t all = 0; best > beat && all < passes; all++) {
         int64_t sum;
         for (int32_t s = 0; s < sizes; s++)
             pricing->left[s] = all ? PLENTY : most[s];
@@ -320,6 +321,19 @@ int msl_price(struct msl_pricing *pricing, int32_t number, const int64_t *worth,
         msl_pool_undo(pool);
     }
     return 1;
+}
+
+int msl_price(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
+              struct msl_pool *pool, int32_t *made, int64_t *bound)
+{
+    return price(pricing, way, worth, most, beat, 2, pool, made, bound);
+}
+
+int msl_price_within(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
+                     struct msl_pool *pool, int32_t *made)
+{
+    int64_t bound;
+    return price(pricing, way, worth, most, beat, 1, pool, made, &bound);
 }
 
 /* ---- room ------------------------------------------------------------------------------------------------------- */

@@ -7,10 +7,14 @@
 #include "cutplan_repair.h"
 
 enum {
-    LEAST_OUT = 5, /* things taken out */
-    MORE_OUT = 16, /* ... up to so many more */
-    CASES = 60,    /* for the part */
-    NEAR = 2       /* ways that count as near each other */
+    LEAST_OUT = 5, /* strips taken out, */
+    MORE_OUT = 16, /* ... up to so many more; */
+    SHEET_PART = 4, /* so many strips within a sheet count as one more */
+    CASES = 60,    /* for the part, */
+    STEPS = 2000000, /* with sheets about so many steps at most, */
+    WORK_PART = 16, /* ... and this part of what was done so far */
+    NEAR = 2,      /* ways that count as near each other */
+    PART_BITS = 10 /* of a level, for rounding by chance */
 };
 
 static int64_t next_chance(struct msl_repair *repair, int64_t below)
@@ -51,9 +55,11 @@ static int is_far(struct msl_repair *repair, int32_t way, int32_t *centre)
     return far > NEAR && next_chance(repair, 8) < far;
 }
 
-static void take_out(struct msl_search *search, struct msl_repair *repair, int64_t things)
+/* Some of the best plan is taken out. */
+static void take_out(struct msl_search *search, struct msl_repair *repair)
 {
     struct msl_making *making = &search->making;
+    const int64_t things = copy_best(making);
     int64_t wanted = LEAST_OUT + repair->tries % MORE_OUT;
     const int near = repair->tries / MORE_OUT % 2 != 0;
     int32_t centre = -1;
@@ -65,7 +71,27 @@ static void take_out(struct msl_search *search, struct msl_repair *repair, int64
         if (near && is_far(repair, search->pool.patterns[pattern].way, &centre))
             continue;
         msl_plan_take_one(making, row);
-        wanted--;
+        wanted -= 1 + search->pool.patterns[pattern].count / SHEET_PART;
+    }
+}
+
+/* The sheets of which the master has some, each level rounded up or down by chance, and nothing else. */
+static void round_sheets(struct msl_search *search, struct msl_repair *repair)
+{
+    const struct msl_master *master = search->master;
+    struct msl_making *making = &search->making;
+    msl_plan_begin(making);
+    for (int32_t i = 0; i < master->row_count; i++) {
+        const int32_t column = master->basis[i].column;
+        if (column < 0 || master->basis[i].against)
+            continue;
+        const struct msl_way *way = &search->cutting->ways[search->pool.patterns[column].way];
+        const int64_t part = next_chance(repair, 1 << PART_BITS) << (master->point - PART_BITS);
+        const int64_t times = (master->level[i] + part) >> master->point;
+        if (!way->sheet || times <= 0 || (way->stock >= 0 && making->in_hand[way->stock] == 0))
+            continue;
+        const int64_t most = msl_plan_times(making, column);
+        msl_plan_put(making, column, times < most ? times : most);
     }
 }
 
@@ -111,7 +137,9 @@ static int search_part(struct msl_search *part, int64_t below)
     part->making.best.count = 0;
     msl_cases_begin(part);
     msl_plan_first(&part->making);
-    while (part->solved < CASES && msl_cases_step(part))
+    const int64_t now = msl_work(part);
+    const int64_t until = msl_has_sheets(part->cutting) ? now + STEPS + now / WORK_PART : INT64_MAX;
+    while (part->solved < CASES && msl_work(part) < until && msl_cases_step(part))
         continue;
     return part->making.best.cost < below;
 }
@@ -148,15 +176,26 @@ static int put_back(struct msl_search *search, const struct msl_repair *repair)
     return 1;
 }
 
-int msl_repair(struct msl_search *search, struct msl_repair *repair)
+/* Plans anew what the plan in the making leaves open. */
+static int plan_rest(struct msl_search *search, struct msl_repair *repair)
 {
     struct msl_making *making = &search->making;
-    const int64_t things = copy_best(making);
-    take_out(search, repair, things);
+    const int64_t below = making->best.cost - making->plan.cost;
     cut_down(search, repair);
     repair->tries++;
-    const int better =
-        search_part(&repair->part, making->best.cost - making->plan.cost) && put_back(search, repair);
+    const int better = below > 0 && search_part(&repair->part, below) && put_back(search, repair);
     msl_search_turn_to(search);
     return msl_plan_end(making, better);
+}
+
+int msl_repair(struct msl_search *search, struct msl_repair *repair)
+{
+    take_out(search, repair);
+    return plan_rest(search, repair);
+}
+
+int msl_repair_rounded(struct msl_search *search, struct msl_repair *repair)
+{
+    round_sheets(search, repair);
+    return plan_rest(search, repair);
 }

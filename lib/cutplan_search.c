@@ -3,7 +3,13 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_search.h"
 
-enum { FIRST_REPAIRS = 20 }; /* when the whole is solved; then as much work as the cases take */
+#include "quilt_store.h"
+
+enum {
+    FIRST_REPAIRS = 20, /* when the whole is solved; then as much work as the cases take */
+    IN_VAIN = 400,      /* repairs */
+    SUMS = 32           /* worths may be sums of so many prices of what must not be */
+};
 
 /* ---- begun ------------------------------------------------------------------------------------------------------- */
 
@@ -24,10 +30,11 @@ static void set_prices(struct msl_workshop *workshop)
     struct msl_search *whole = &workshop->whole;
     const int64_t most = (int64_t)1 << 50;
     const int64_t cost = whole->cutting->ways[0].cost;
+    const int64_t most_worth = workshop->pricing.most_worth / 2 < 8 * most ? workshop->pricing.most_worth / 2 : 8 * most;
     int32_t bits = 30;
     whole->first_price = 4 * cost;
     whole->last_price = whole->making.best.cost < most / 16 ? whole->making.best.cost * 16 : most;
-    while (bits > 0 && (whole->last_price >> (51 - bits) > 0 || cost > workshop->pricing.most_worth / 2 >> bits))
+    while (bits > 0 && (whole->last_price > most_worth / SUMS >> bits || cost > most_worth >> bits))
         bits--;
     workshop->master.bits = bits;
 }
@@ -69,16 +76,28 @@ static void area_worths(struct msl_workshop *workshop)
 
 /* ---- searched ---------------------------------------------------------------------------------------------------- */
 
-/* As much work on repairs as on cases. */
+/* 1 when repairs may still go on beside the cases: as much work on them. */
+static int is_their_turn(const struct msl_workshop *workshop, int64_t repairing)
+{
+    const struct msl_search *whole = &workshop->whole;
+    return msl_work(whole) < whole->watch->work_limit && msl_cases_least(whole) < whole->making.best.cost &&
+           (workshop->repair.tries < FIRST_REPAIRS || 2 * repairing < msl_work(whole));
+}
+
+/* Where there are sheets, the levels of the case just solved make a plan, then the best plan is repaired. */
 static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
 {
     struct msl_search *whole = &workshop->whole;
-    while (msl_work(whole) < whole->watch->work_limit && msl_cases_least(whole) < whole->making.best.cost &&
-           (workshop->repair.tries < FIRST_REPAIRS || 2 * *repairing < msl_work(whole))) {
-        const int64_t before = msl_work(whole);
+    const int64_t before = msl_work(whole);
+    int64_t done = *repairing;
+    if (workshop->has_sheets && is_their_turn(workshop, done))
+        msl_repair_rounded(whole, &workshop->repair);
+    done = *repairing + msl_work(whole) - before;
+    while (whole->making.best.count > 0 && is_their_turn(workshop, done)) {
         msl_repair(whole, &workshop->repair);
-        *repairing += msl_work(whole) - before;
+        done = *repairing + msl_work(whole) - before;
     }
+    *repairing = done;
 }
 
 static int64_t told_best(const struct msl_search *search)
@@ -86,60 +105,71 @@ static int64_t told_best(const struct msl_search *search)
     return search->making.best.count > 0 ? search->making.best.cost : INT64_MAX;
 }
 
-static void search_cases(struct msl_workshop *workshop)
+/* Tells how the search stands. Returns 0 when that ends it. */
+static int go_on(struct msl_workshop *workshop)
 {
     struct msl_search *whole = &workshop->whole;
     const struct msl_watch *watch = whole->watch;
+    if (watch->step == NULL || watch->step(watch->context, msl_work(whole), told_best(whole), msl_cases_least(whole)) == 0)
+        return 1;
+    whole->stopped = 1;
+    return 0;
+}
+
+/* No case can be split any more, and the plan is not proven: repairs go on, until so many in a row were in vain. */
+static void repair_on(struct msl_workshop *workshop)
+{
+    struct msl_search *whole = &workshop->whole;
+    int32_t in_vain = 0;
+    while (in_vain < IN_VAIN && msl_work(whole) < whole->watch->work_limit &&
+           msl_cases_least(whole) < whole->making.best.cost) {
+        in_vain = msl_repair(whole, &workshop->repair) ? 0 : in_vain + 1;
+        if (!go_on(workshop))
+            return;
+    }
+    if (msl_cases_least(whole) < whole->making.best.cost && whole->stopped == 0)
+        whole->stopped = in_vain < IN_VAIN ? MUSLIN_PLAN_STOPPED_WORK : MUSLIN_PLAN_STOPPED_NO_MORE;
+}
+
+static void search_cases(struct msl_workshop *workshop)
+{
+    struct msl_search *whole = &workshop->whole;
     struct msl_search *part = &workshop->repair.part;
     int64_t repairing = 0;
+    workshop->has_sheets = msl_has_sheets(whole->cutting);
     part->first_price = whole->first_price;
     part->last_price = whole->last_price;
     part->master->steps += msl_reach_make(whole->reach, whole->cutting, whole->making.best.cost);
     while (msl_cases_step(whole)) {
-        if (watch->step != NULL &&
-            watch->step(watch->context, msl_work(whole), told_best(whole), msl_cases_least(whole)) != 0) {
-            whole->stopped = 1;
+        if (!go_on(workshop))
             return;
-        }
-        if (whole->making.best.count > 0)
-            repair_some(workshop, &repairing);
+        repair_some(workshop, &repairing);
     }
+    if (whole->making.best.count > 0)
+        repair_on(workshop);
 }
 
 /* ---- handed out -------------------------------------------------------------------------------------------------- */
 
-static void free_some(const struct muslin_allocator *allocator, void *block, int32_t count, size_t size)
-{
-    if (block != NULL)
-        allocator->free(allocator->context, block, (size_t)count * size);
-}
-
 void msl_found_free(const struct muslin_allocator *allocator, struct msl_found *found)
 {
     struct msl_pool *plan = &found->plan;
-    free_some(allocator, plan->patterns, plan->most_patterns, sizeof *plan->patterns);
-    free_some(allocator, plan->strips, plan->most_strips, sizeof *plan->strips);
-    free_some(allocator, plan->laid, plan->most_laid, sizeof *plan->laid);
-    free_some(allocator, found->cases, found->case_count, sizeof *found->cases);
-    free_some(allocator, found->worths, found->worth_count, sizeof *found->worths);
+    msl_scratch_free(allocator, plan->patterns, (uint64_t)plan->most_patterns, sizeof *plan->patterns);
+    msl_scratch_free(allocator, plan->strips, (uint64_t)plan->most_strips, sizeof *plan->strips);
+    msl_scratch_free(allocator, plan->laid, (uint64_t)plan->most_laid, sizeof *plan->laid);
+    msl_scratch_free(allocator, found->cases, (uint64_t)found->case_count, sizeof *found->cases);
+    msl_scratch_free(allocator, found->worths, (uint64_t)found->worth_count, sizeof *found->worths);
 }
 
-static void *take_some(const struct muslin_allocator *allocator, int32_t count, size_t size)
+/* Takes the arrays of the plan. Returns 0, and gives back what it has, where memory is not had. */
+static int take_plan(const struct muslin_allocator *allocator, struct msl_found *found)
 {
-    return allocator->alloc(allocator->context, (size_t)count * size);
-}
-
-/* Takes the arrays of the answer. Returns 0, and gives back what it has, where memory is not had. */
-static int take_arrays(const struct muslin_allocator *allocator, struct msl_found *found)
-{
+    struct msl_check check = msl_check_start(NULL);
     struct msl_pool *plan = &found->plan;
-    plan->patterns = take_some(allocator, plan->most_patterns, sizeof *plan->patterns);
-    plan->strips = take_some(allocator, plan->most_strips, sizeof *plan->strips);
-    plan->laid = take_some(allocator, plan->most_laid, sizeof *plan->laid);
-    found->cases = take_some(allocator, found->case_count, sizeof *found->cases);
-    found->worths = take_some(allocator, found->worth_count, sizeof *found->worths);
-    if (plan->patterns != NULL && plan->strips != NULL && plan->laid != NULL && found->cases != NULL &&
-        found->worths != NULL)
+    plan->patterns = msl_scratch(&check, allocator, (uint64_t)plan->most_patterns, sizeof *plan->patterns);
+    plan->strips = msl_scratch(&check, allocator, (uint64_t)plan->most_strips, sizeof *plan->strips);
+    plan->laid = msl_scratch(&check, allocator, (uint64_t)plan->most_laid, sizeof *plan->laid);
+    if (check.status == MUSLIN_OK)
         return 1;
     msl_found_free(allocator, found);
     return 0;
@@ -178,38 +208,74 @@ static void copy_plan(const struct msl_search *whole, struct msl_pool *plan)
 }
 
 /* No case needs to be proved to cost more than the plan does. */
-static void copy_cases(const struct msl_search *whole, struct msl_found *found)
+static void bound_cases(struct msl_found *found)
 {
     found->least = found->cost;
     for (int32_t i = 0; i < found->case_count; i++) {
-        struct msl_case *copied = &found->cases[i];
-        *copied = whole->cases[i];
-        if (copied->least > found->cost)
-            copied->least = found->cost;
-        if (copied->split == 0 && copied->packed == 0 && copied->least < found->least)
-            found->least = copied->least;
+        struct msl_case *of = &found->cases[i];
+        if (of->least > found->cost)
+            of->least = found->cost;
+        if (of->split == 0 && of->packed == 0 && of->least < found->least)
+            found->least = of->least;
     }
-    for (int32_t i = 0; i < found->worth_count; i++)
-        found->worths[i] = whole->worths[i];
 }
 
-muslin_status msl_hand_out(const struct msl_workshop *workshop, struct msl_found *out)
+/* `count` of the `most` things in an array, in one just as large, which takes its place. Returns 0 where memory is not
+ * had; then there is neither. */
+static void *shrunk(const struct muslin_allocator *allocator, void *from, int32_t count, int32_t most, size_t size)
 {
+    struct msl_check check = msl_check_start(NULL);
+    char *to = msl_scratch(&check, allocator, (uint64_t)count, size);
+    for (size_t i = 0; to != NULL && i < (size_t)count * size; i++)
+        to[i] = ((char *)from)[i];
+    msl_scratch_free(allocator, from, (uint64_t)most, size);
+    return to;
+}
+
+/* The search gives its memory back before its proof is copied: so all of it never needs more than the search did. */
+static muslin_status hand_out_proof(struct msl_workshop *workshop, struct msl_found *found)
+{
+    const struct muslin_allocator *allocator = workshop->allocator;
+    struct msl_search *whole = &workshop->whole;
+    struct msl_case *cases = whole->cases;
+    int64_t *worths = whole->worths;
+    const int32_t most_cases = whole->most_cases;
+    const int32_t most_worths = whole->most_worths;
+    whole->cases = NULL;
+    whole->worths = NULL;
+    msl_workshop_close(workshop);
+    found->cases = shrunk(allocator, cases, found->case_count, most_cases, sizeof *cases);
+    found->worths = shrunk(allocator, worths, found->worth_count, most_worths, sizeof *worths);
+    if (found->cases != NULL && found->worths != NULL)
+        return MUSLIN_OK;
+    msl_found_free(allocator, found);
+    return MUSLIN_ERR_NO_MEMORY;
+}
+
+muslin_status msl_hand_out(struct msl_workshop *workshop, struct msl_found *out)
+{
+    static const struct msl_found nothing;
     const struct msl_search *whole = &workshop->whole;
-    struct msl_found found;
-    if (whole->making.best.count == 0)
-        return MUSLIN_ERR_NOT_ENOUGH;
-    measure(whole, &found.plan);
+    struct msl_found found = nothing;
+    muslin_status status = whole->making.best.count == 0 ? MUSLIN_ERR_NOT_ENOUGH : MUSLIN_OK;
     found.case_count = whole->case_count;
     found.worth_count = whole->worth_count;
     found.cost = whole->making.best.cost;
     found.work = msl_work(whole);
     found.bits = workshop->master.bits;
     found.stopped = whole->stopped;
-    if (!take_arrays(workshop->allocator, &found))
-        return MUSLIN_ERR_NO_MEMORY;
+    measure(whole, &found.plan);
+    if (status == MUSLIN_OK && !take_plan(workshop->allocator, &found))
+        status = MUSLIN_ERR_NO_MEMORY;
+    if (status != MUSLIN_OK) {
+        msl_workshop_close(workshop);
+        return status;
+    }
     copy_plan(whole, &found.plan);
-    copy_cases(whole, &found);
+    status = hand_out_proof(workshop, &found);
+    if (status != MUSLIN_OK)
+        return status;
+    bound_cases(&found);
     *out = found;
     return MUSLIN_OK;
 }
@@ -221,6 +287,8 @@ void msl_workshop_search(struct msl_workshop *workshop)
     area_worths(workshop);
     if (workshop->has_master)
         search_cases(workshop);
+    else if (workshop->whole.cases[0].least < workshop->whole.making.best.cost)
+        workshop->whole.stopped = 3;
 }
 
 muslin_status msl_cutplan_search(const struct msl_cutting *cutting, const struct msl_watch *watch,
@@ -230,7 +298,5 @@ muslin_status msl_cutplan_search(const struct msl_cutting *cutting, const struct
     if (workshop == NULL)
         return MUSLIN_ERR_NO_MEMORY;
     msl_workshop_search(workshop);
-    const muslin_status status = msl_hand_out(workshop, out);
-    msl_workshop_close(workshop);
-    return status;
+    return msl_hand_out(workshop, out);
 }

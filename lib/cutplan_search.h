@@ -19,7 +19,7 @@ struct msl_workshop {
     const struct muslin_allocator *allocator;
     size_t bytes;       /* of the block that this struct begins */
     int32_t has_master; /* 0: too many sizes or ways for more than first plans */
-    int32_t pad;
+    int32_t has_sheets;
 };
 
 /* Takes the memory. Null where it is not had. */
@@ -30,7 +30,7 @@ void msl_workshop_close(struct msl_workshop *workshop);
 /* Searches, once. */
 void msl_workshop_search(struct msl_workshop *workshop);
 
-/* Copies plan and cases out of it. */
-muslin_status msl_hand_out(const struct msl_workshop *workshop, struct msl_found *out);
+/* Copies plan and cases out of it, and closes it. */
+muslin_status msl_hand_out(struct msl_workshop *workshop, struct msl_found *out);
 
 #endif

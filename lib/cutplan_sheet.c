@@ -22,8 +22,9 @@ static struct msl_filling strip_in(const struct msl_pricing *pricing, const stru
     return filling;
 }
 
-/* The most that strips in so much room can be worth. */
-static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet, int64_t room, int64_t *bound)
+/* The most that strips can be worth, with so much room in each, and for so much along all of them. */
+static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet, int64_t room, int64_t along,
+                          int64_t *bound)
 {
     const struct msl_cutting *cutting = pricing->cutting;
     int32_t count = 0;
@@ -31,16 +32,16 @@ static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet
         const int64_t height = cutting->heights[k];
         const struct msl_filling filling = strip_in(pricing, sheet, height, room);
         int64_t worth = 0;
-        if (height <= sheet->way->along)
+        if (height <= along)
             msl_strip_worth(pricing, &filling, 0, &worth);
-        const struct msl_item item = { height, 0, worth, 0, (int32_t)(sheet->way->along / height), k };
+        const struct msl_item item = { height, 0, worth, 0, (int32_t)(along / height), k };
         if (worth > 0)
             pricing->heights[count++] = item;
     }
     for (int32_t i = 0; i < count; i++)
         pricing->height_counts[i] = 0;
     pricing->height_count = count;
-    return msl_knapsack(&pricing->sack, pricing->heights, count, sheet->way->along, 0, pricing->height_counts, bound);
+    return msl_knapsack(&pricing->sack, pricing->heights, count, along, 0, pricing->height_counts, bound);
 }
 
 /* Sizes that may be slit; returns what all that fit are worth. */
@@ -73,7 +74,8 @@ static int32_t best_beside(struct msl_pricing *pricing, const struct sheet *shee
         const struct msl_state *state = &slit->states[k];
         if (state->worth + rest <= *best)
             continue;
-        const int64_t worth = state->worth + rest_worth(pricing, sheet, sheet->way->across - state->taken, &rest);
+        const int64_t worth = state->worth + rest_worth(pricing, sheet, sheet->way->across - state->taken,
+                                                        sheet->way->along, &rest);
         chosen = worth > *best ? k : chosen;
         *best = worth > *best ? worth : *best;
         *bound = state->worth + rest > *bound ? state->worth + rest : *bound;
@@ -99,13 +101,12 @@ int64_t msl_sheet_worth(struct msl_pricing *pricing, const struct msl_way *way, 
     const int32_t chosen = best_beside(pricing, &sheet, &slit, stage, &best, bound);
     int64_t rest;
     if (!complete) {
-        rest_worth(pricing, &sheet, way->across, &rest);
+        rest_worth(pricing, &sheet, way->across, way->along, &rest);
         *bound = all + rest > best ? all + rest : best;
     }
     if (chosen >= 0) {
         msl_knapsack_counts(&slit, chosen, pricing->slit_count, pricing->slit_counts);
         pricing->rest = way->across - slit.states[chosen].taken;
-        rest_worth(pricing, &sheet, pricing->rest, &rest);
     }
     pricing->sack.states = slit.states;
     pricing->sack.most_states += slit.most_states;
@@ -126,17 +127,40 @@ static int lay_slits(struct msl_pricing *pricing, const struct msl_way *way, str
     return fits;
 }
 
+/* Lays strips as they were found, along what is left of the sheet, until one after the first is no more worth what it
+ * was found to be: pieces for it run out. Returns 0 where the pool is full. */
+static int lay_found(struct msl_pricing *pricing, const struct sheet *sheet, struct msl_pool *pool, int64_t *along,
+                     int64_t *sum)
+{
+    const int64_t whole = *along;
+    for (int32_t i = 0; i < pricing->height_count; i++) {
+        const struct msl_item *height = &pricing->heights[i];
+        const struct msl_filling filling = strip_in(pricing, sheet, height->taken, pricing->rest);
+        for (int32_t n = 0; n < pricing->height_counts[i]; n++) {
+            int64_t bound;
+            const int64_t found = msl_strip_worth(pricing, &filling, 0, &bound);
+            if (found == 0 || (found < height->worth && *along < whole))
+                return 1;
+            if (!msl_strip_lay(pricing, pool, sum))
+                return 0;
+            *along -= height->taken;
+        }
+    }
+    return 1;
+}
+
 int msl_sheet_lay(struct msl_pricing *pricing, const struct msl_way *way, const int64_t *worth, const int64_t *most,
                   struct msl_pool *pool, int64_t *sum)
 {
     const struct sheet sheet = { way, worth, most };
+    int64_t along = way->along;
+    int64_t before = along + 1;
+    int64_t bound;
     int fits = lay_slits(pricing, way, pool, sum);
-    for (int32_t i = 0; i < pricing->height_count; i++) {
-        const struct msl_filling filling = strip_in(pricing, &sheet, pricing->heights[i].taken, pricing->rest);
-        int64_t bound;
-        for (int32_t n = 0; fits && n < pricing->height_counts[i]; n++)
-            if (msl_strip_worth(pricing, &filling, 0, &bound) > 0)
-                fits = msl_strip_lay(pricing, pool, sum);
+    /* what can be had along the sheet, and then along its rest of the pieces that are left */
+    while (fits && along < before && rest_worth(pricing, &sheet, pricing->rest, along, &bound) > 0) {
+        before = along;
+        fits = lay_found(pricing, &sheet, pool, &along, sum);
     }
     return fits;
 }

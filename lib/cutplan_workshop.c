@@ -6,6 +6,8 @@
  * the memory follows the sizes. */
 #include "cutplan_search.h"
 
+#include "quilt_store.h"
+
 enum {
     STATES = 1 << 16,  /* of the knapsack */
     PATTERNS = 24576,
@@ -14,7 +16,7 @@ enum {
     CASES = 32768,
     WORTHS = 512 * 1024,
     BASICS = 768 * 1024,
-    PACK_STEPS = 20000
+    PACK_STEPS = 40000
 };
 
 /* Counts of one search. */
@@ -83,10 +85,8 @@ static void lay_out_search(struct block *block, struct msl_search *search, const
 {
     lay_out_pool(block, &search->pool, rooms);
     lay_out_making(block, search, rooms);
-    search->cases = part_of(block, rooms->cases, sizeof *search->cases);
     search->open = part_of(block, rooms->cases, sizeof *search->open);
     search->heap = part_of(block, rooms->cases, sizeof *search->heap);
-    search->worths = rooms->worths == 0 ? NULL : part_of(block, rooms->worths, sizeof *search->worths);
     search->bases = part_of(block, rooms->basics, sizeof *search->bases);
     search->most_rows = MSL_LIMITS_MAX - 1;
     search->most_depth = MSL_DEPTH_MAX - 1;
@@ -132,6 +132,8 @@ static void lay_out_part(struct block *block, struct msl_workshop *workshop)
     repair->tries = 0;
     repair->part = workshop->whole;
     lay_out_search(block, &repair->part, &rooms);
+    repair->part.cases = part_of(block, rooms.cases, sizeof *repair->part.cases);
+    repair->part.worths = NULL;
     repair->part.cutting = repair->part.making.cutting = &repair->cutting;
 }
 
@@ -158,6 +160,15 @@ static size_t lay_out(struct msl_workshop *workshop, char *bytes)
     return block.used;
 }
 
+/* Cases and worths lie apart, for they outlast the rest. */
+static int take_proof(struct msl_search *whole, const struct muslin_allocator *allocator)
+{
+    struct msl_check check = msl_check_start(NULL);
+    whole->cases = msl_scratch(&check, allocator, (uint64_t)whole->most_cases, sizeof *whole->cases);
+    whole->worths = msl_scratch(&check, allocator, (uint64_t)whole->most_worths, sizeof *whole->worths);
+    return check.status == MUSLIN_OK;
+}
+
 struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const struct msl_watch *watch,
                                        const struct muslin_allocator *allocator)
 {
@@ -170,6 +181,8 @@ struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const 
     if (workshop == NULL)
         return NULL;
     *workshop = plan;
+    workshop->whole.cases = NULL;
+    workshop->whole.worths = NULL;
     workshop->bytes = bytes;
     workshop->master.steps = workshop->packing.steps = 0;
     workshop->whole.master = &workshop->master;
@@ -179,8 +192,12 @@ struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const 
     workshop->whole.watch = watch;
     lay_out(workshop, (char *)workshop);
     if (msl_pricing_make(&workshop->pricing, cutting, STATES, allocator)) {
-        if (!workshop->has_master || msl_master_make(&workshop->master, cutting, &workshop->whole.pool, allocator))
-            return workshop;
+        if (!workshop->has_master || msl_master_make(&workshop->master, cutting, &workshop->whole.pool, allocator)) {
+            if (take_proof(&workshop->whole, allocator))
+                return workshop;
+            msl_workshop_close(workshop);
+            return NULL;
+        }
         msl_pricing_free(&workshop->pricing, allocator);
     }
     allocator->free(allocator->context, workshop, bytes);
@@ -190,6 +207,9 @@ struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const 
 void msl_workshop_close(struct msl_workshop *workshop)
 {
     const struct muslin_allocator *allocator = workshop->allocator;
+    struct msl_search *whole = &workshop->whole;
+    msl_scratch_free(allocator, whole->cases, (uint64_t)whole->most_cases, sizeof *whole->cases);
+    msl_scratch_free(allocator, whole->worths, (uint64_t)whole->most_worths, sizeof *whole->worths);
     if (workshop->has_master)
         msl_master_free(&workshop->master, allocator);
     msl_pricing_free(&workshop->pricing, allocator);

@@ -156,15 +156,15 @@ MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 
 /* ---- the plan -------------------------------------------------------------------------------------------------- */
 
-/* Why the search ended. A plan with proven = 1 needs no more of it; of others: */
+/* Why the search ended. */
 enum muslin_plan_stopped {
-    MUSLIN_PLAN_STOPPED_NOT = 0,      /* it came to its end: it knows no more to do for plan or bound, and a
-                                         higher work limit changes nothing */
+    MUSLIN_PLAN_STOPPED_NOT = 0,      /* it came to its end: proven */
     MUSLIN_PLAN_STOPPED_PROGRESS = 1, /* the progress call ended it */
     MUSLIN_PLAN_STOPPED_WORK = 2,     /* the work limit: a higher one may give a better plan or a proof */
     MUSLIN_PLAN_STOPPED_MEMORY = 3,   /* no memory for more, or the room that the search keeps to is full; fewer sizes
                                          at a time, or sizes in coarser steps, take less */
-    MUSLIN_PLAN_STOPPED_SIZES = 4     /* more sizes, or kinds of stock, than are searched: only first plans were made */
+    MUSLIN_PLAN_STOPPED_SIZES = 4,    /* more sizes, or kinds of stock, than are searched: only first plans were made */
+    MUSLIN_PLAN_STOPPED_NO_MORE = 5   /* it knows no more to do for plan or bound: a higher limit changes nothing */
 };
 
 struct muslin_plan_totals {
