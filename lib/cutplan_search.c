@@ -3,6 +3,8 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_search.h"
 
+#include "muslin/cutplan.h"
+
 #include "quilt_store.h"
 
 enum {
@@ -30,7 +32,8 @@ static void set_prices(struct msl_workshop *workshop)
     struct msl_search *whole = &workshop->whole;
     const int64_t most = (int64_t)1 << 50;
     const int64_t cost = whole->cutting->ways[0].cost;
-    const int64_t most_worth = workshop->pricing.most_worth / 2 < 8 * most ? workshop->pricing.most_worth / 2 : 8 * most;
+    const int64_t half = workshop->pricing.most_worth / 2;
+    const int64_t most_worth = half < 8 * most ? half : 8 * most;
     int32_t bits = 30;
     whole->first_price = 4 * cost;
     whole->last_price = whole->making.best.cost < most / 16 ? whole->making.best.cost * 16 : most;
@@ -110,7 +113,8 @@ static int go_on(struct msl_workshop *workshop)
 {
     struct msl_search *whole = &workshop->whole;
     const struct msl_watch *watch = whole->watch;
-    if (watch->step == NULL || watch->step(watch->context, msl_work(whole), told_best(whole), msl_cases_least(whole)) == 0)
+    const int64_t least = msl_cases_least(whole);
+    if (watch->step == NULL || watch->step(watch->context, msl_work(whole), told_best(whole), least) == 0)
         return 1;
     whole->stopped = 1;
     return 0;

@@ -208,11 +208,15 @@ static void put_slit(struct laying *laying, const struct msl_strip *found, int64
     if (laying->check->status != MUSLIN_OK)
         return;
     struct muslin_plan_strip *slit = strip_at(laying->plan, laying->plan->strips.used - 1);
+    laying->y = 0;
+    if (slit->places == 0) { /* nobody wants what was to be slit */
+        laying->plan->strips.used--;
+        return;
+    }
     slit->width = laying->begin + slit->used;
     laying->x = slit->width;
     laying->width -= slit->width;
     laying->begin = 0;
-    laying->y = 0;
 }
 
 /* A strip across the rest of a panel or of a piece of stock, of which nobody wants anything, is not cut. */

@@ -505,8 +505,8 @@ static bool put_stock(json_t *answer, struct desk *desk, const struct cutplan_re
 
 static const char *end_in_words(const struct muslin_plan_totals *totals)
 {
-    static const char *const words[] = { "nothing left to look for", "interrupt", "work limit", "memory",
-                                         "too many sizes" };
+    static const char *const words[] = { "proven", "interrupt", "work limit", "memory", "too many sizes",
+                                         "nothing left to look for" };
     return words[totals->stopped];
 }
 

@@ -1087,14 +1087,14 @@ class BlankKind(Choice):
 class PlanStopped(Choice):
     """enum muslin_plan_stopped"""
 
-    # it came to its end: it knows no more to do for plan or bound, and a higher work limit changes nothing
-    NOT = 0
+    NOT = 0  # it came to its end: proven
     PROGRESS = 1  # the progress call ended it
     WORK = 2  # the work limit: a higher one may give a better plan or a proof
     # no memory for more, or the room that the search keeps to is full; fewer sizes at a time, or sizes in coarser
     # steps, take less
     MEMORY = 3
     SIZES = 4  # more sizes, or kinds of stock, than are searched: only first plans were made
+    NO_MORE = 5  # it knows no more to do for plan or bound: a higher limit changes nothing
 
 
 class PlanStripKind(Choice):

@@ -817,8 +817,8 @@ class Cutplan(Handle):
         return asked("muslin_cutplan_places", structs.muslin_plan_place, PlanPlace._read, self._open())
 
     def blanks(self, first: int) -> List[PlanBlank]:
-        """Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on as
-        many as `capacity`, in the order of cutting.
+        """Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in
+        the order of cutting.
 
         muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1.
         """
