@@ -202,7 +202,8 @@ static bool worked_on(struct desk *desk, const struct cutplan_request *wanted, m
     size_t used = strlen(failure->sentence);
     if (failure->at >= 0 && (size_t)failure->at < wanted->pieces.count &&
         (failure->argument == MUSLIN_ARG_CUT || failure->argument == MUSLIN_ARG_PIECES ||
-         failure->argument == MUSLIN_ARG_JOIN_LOSS))
+         failure->argument == MUSLIN_ARG_JOIN_LOSS || failure->argument == MUSLIN_ARG_PIECE_WIDTH ||
+         failure->argument == MUSLIN_ARG_PIECE_LENGTH))
         snprintf(failure->sentence + used, sizeof failure->sentence - used, " This is about \"%.60s\".",
                  wanted->pieces.texts[failure->at]);
     return false;
