@@ -158,12 +158,19 @@ static int32_t look_into(struct msl_making *making, int32_t pattern)
     return strip->count;
 }
 
-/* 1 when making->counts has no pieces. */
-static int is_empty(const struct msl_making *making, int32_t count)
+/* One thing less in the row, where nobody wants what it holds. */
+static int drop_one(struct msl_making *making, int32_t row)
 {
-    for (int32_t i = 0; i < count; i++)
-        if (making->counts[i] > 0)
+    struct msl_plan_row *of = &making->plan.rows[row];
+    if (of->times == 0)
+        return 0;
+    msl_plan_take_one(making, row);
+    for (int32_t i = 0; i < making->cutting->size_count; i++)
+        if (making->left[i] > 0) {
+            of->times++;
+            change(making, of->pattern, 1);
             return 0;
+        }
     return 1;
 }
 
@@ -176,10 +183,6 @@ static int lower_one(struct msl_making *making, int32_t row)
     const int32_t count = look_into(making, pattern);
     if (count == 0 || plan->rows[row].times == 0)
         return 0;
-    if (is_empty(making, count)) {
-        msl_plan_take_one(making, row);
-        return 1;
-    }
     const int32_t way = cheapest_for(making, count, old_way);
     if (way == old_way || plan->count == plan->most)
         return 0;
@@ -193,6 +196,9 @@ static int lower_one(struct msl_making *making, int32_t row)
 
 static void tidy(struct msl_making *making)
 {
+    for (int32_t row = 0; row < making->plan.count; row++)
+        while (drop_one(making, row))
+            continue;
     for (int32_t row = 0; row < making->plan.count; row++)
         while (lower_one(making, row))
             continue;

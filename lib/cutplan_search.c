@@ -9,7 +9,7 @@
 
 enum {
     FIRST_REPAIRS = 20, /* when the whole is solved; then as much work as the cases take */
-    IN_VAIN = 400,      /* repairs */
+    LAST_REPAIRS = 400, /* when no case is left */
     SUMS = 32           /* worths may be sums of so many prices of what must not be */
 };
 
@@ -37,7 +37,7 @@ static void set_prices(struct msl_workshop *workshop)
     int32_t bits = 30;
     whole->first_price = 4 * cost;
     whole->last_price = whole->making.best.cost < most / 16 ? whole->making.best.cost * 16 : most;
-    while (bits > 0 && (whole->last_price > most_worth / SUMS >> bits || cost > most_worth >> bits))
+    while (bits > 0 && whole->last_price + cost > most_worth / SUMS >> bits)
         bits--;
     workshop->master.bits = bits;
 }
@@ -120,19 +120,19 @@ static int go_on(struct msl_workshop *workshop)
     return 0;
 }
 
-/* No case can be split any more, and the plan is not proven: repairs go on, until so many in a row were in vain. */
+/* No case can be split any more, and the plan is not proven: so many repairs more. */
 static void repair_on(struct msl_workshop *workshop)
 {
     struct msl_search *whole = &workshop->whole;
-    int32_t in_vain = 0;
-    while (in_vain < IN_VAIN && msl_work(whole) < whole->watch->work_limit &&
-           msl_cases_least(whole) < whole->making.best.cost) {
-        in_vain = msl_repair(whole, &workshop->repair) ? 0 : in_vain + 1;
+    int32_t tries = 0;
+    for (; tries < LAST_REPAIRS && msl_work(whole) < whole->watch->work_limit &&
+           msl_cases_least(whole) < whole->making.best.cost; tries++) {
+        msl_repair(whole, &workshop->repair);
         if (!go_on(workshop))
             return;
     }
     if (msl_cases_least(whole) < whole->making.best.cost && whole->stopped == 0)
-        whole->stopped = in_vain < IN_VAIN ? MUSLIN_PLAN_STOPPED_WORK : MUSLIN_PLAN_STOPPED_NO_MORE;
+        whole->stopped = tries < LAST_REPAIRS ? MUSLIN_PLAN_STOPPED_WORK : MUSLIN_PLAN_STOPPED_NO_MORE;
 }
 
 static void search_cases(struct msl_workshop *workshop)

@@ -517,6 +517,9 @@ START_TEST(little_room_gives_less_but_nothing_wrong)
     throw_of_eight(&t);
     for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
         search_in_little_room(&t, _i, most, 0);
+    five_strips_all_but_hold(&t);
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+        search_in_little_room(&t, _i, most, 0);
     three_squares(&t);
     for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
         search_in_little_room(&t, _i, most, 0);
@@ -527,6 +530,87 @@ START_TEST(little_room_gives_less_but_nothing_wrong)
         brute_start(&brute, &t.cutting);
         search_in_little_room(&t, _i, first[_i] + (int32_t)tiny_chance(&chance, 20), 1);
     }
+}
+END_TEST
+
+static int32_t end_at_once_with_a_bound_of_50(void *context, int64_t work, int64_t best, int64_t least)
+{
+    int32_t *times = context;
+    (void)work;
+    (void)best;
+    *times += least == 50;
+    return *times == 100;
+}
+
+/* Where no case is left, repairs go on, until progress or the work limit ends them. */
+START_TEST(repairs_go_on_and_may_be_ended)
+{
+    struct tiny t;
+    struct muslin_allocator memory;
+    int32_t times = 0;
+    struct msl_watch watch = { end_at_once_with_a_bound_of_50, &times, 10000000 };
+    struct msl_found found;
+    muslin_allocator_libc(&memory);
+    five_strips_all_but_hold(&t);
+    t.cutting.stacked = 1;
+    ck_ok(msl_cutplan_search(&t.cutting, &watch, &memory, &found));
+    ck_assert_int_eq(found.stopped, 1);
+    ck_assert_int_eq(times, 100);
+    tiny_free(&found);
+}
+END_TEST
+
+/* 129 sizes as wide as the bolt: too many to be searched, but no plan is shorter than all of them together. */
+START_TEST(many_sizes_may_be_proven)
+{
+    static struct msl_size sizes[MSL_SIZES_MAX + 1];
+    static struct msl_way ways[MSL_SIZES_MAX + 1];
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    for (int32_t i = 0; i <= MSL_SIZES_MAX; i++) {
+        struct msl_size size = { 320, 200 - i, 0, 0, 0, 1, 0, 0 };
+        struct msl_way way = { 200 - i, 320, 200 - i, 0, 0, -1, 0 };
+        sizes[i] = size;
+        ways[i] = way;
+    }
+    t.cutting.sizes = sizes;
+    t.cutting.ways = ways;
+    t.cutting.size_count = t.cutting.way_count = MSL_SIZES_MAX + 1;
+    ck_ok(tiny_search(&t, 10000, &found));
+    ck_assert_int_eq(found.cost, 129 * (200 + 72) / 2);
+    ck_assert_int_eq(found.least, found.cost);
+    ck_assert_int_eq(found.stopped, 0);
+    tiny_free(&found);
+}
+END_TEST
+
+/* A quilt with four borders, in eighths: no bound may pass the best plan known, 1108; slit from panels it takes less than
+ * the least that strips right across do, 1399. */
+START_TEST(panels_with_much_to_try)
+{
+    const struct msl_way panels[2] = { { 580, 328, 580, 1, 1, -1, 0 }, { 484, 328, 484, 1, 1, -1, 0 } };
+    struct tiny t;
+    struct msl_found found;
+    tiny_start(&t);
+    t.ways[0] = panels[0];
+    t.ways[1] = panels[1];
+    t.cutting.way_count = 2;
+    tiny_size(&t, 76, 76, 4, 0);
+    tiny_size(&t, 44, 44, 60, 0);
+    tiny_size(&t, 43, 43, 45, 0);
+    tiny_size(&t, 40, 28, 15, 1);
+    tiny_size(&t, 40, 16, 15, 1);
+    tiny_size(&t, 31, 31, 15, 0);
+    tiny_size(&t, 28, 28, 8, 0);
+    tiny_bolt(&t, 328);
+    tiny_size(&t, 36, 580, 2, 0)->slit = 1;
+    tiny_size(&t, 36, 484, 2, 0)->slit = 1;
+    ck_ok(tiny_search(&t, 30000000, &found));
+    ck_assert_int_le(found.cost, 1399);
+    ck_assert_int_le(found.least, 1108);
+    ck_assert_int_eq(found.stopped, 2);
+    tiny_free(&found);
 }
 END_TEST
 
@@ -555,6 +639,9 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, large_numbers_stay_in_range);
     tcase_add_test(tcase, long_strips_stay_in_range);
     tcase_add_test(tcase, stock_that_is_too_little);
+    tcase_add_test(tcase, repairs_go_on_and_may_be_ended);
+    tcase_add_test(tcase, many_sizes_may_be_proven);
+    tcase_add_test(tcase, panels_with_much_to_try);
     tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
     suite_add_tcase(suite, tcase);
     return suite;
