@@ -158,7 +158,7 @@ MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 
 /* Why the search ended. A plan with proven = 1 needs no more of it; of others: */
 enum muslin_plan_stopped {
-    MUSLIN_PLAN_STOPPED_NOT = 0,      /* it came to its end: it knows no more to do for plan or bound, and a
+    MUSLIN_PLAN_STOPPED_DONE = 0,     /* it came to its end: it knows no more to do for plan or bound, and a
                                          higher work limit changes nothing */
     MUSLIN_PLAN_STOPPED_PROGRESS = 1, /* the progress call ended it */
     MUSLIN_PLAN_STOPPED_WORK = 2,     /* the work limit: a higher one may give a better plan or a proof */
