@@ -163,10 +163,11 @@ static int is_fraction_of_an_inch(uint64_t ticks)
     return ticks % (MUSLIN_TICKS_PER_INCH / 64) == 0;
 }
 
-/* The largest size only happens to be whole tenths of a millimetre. */
+/* Limits of the library, large powers of two, only happen to be whole tenths of a millimetre. */
 static int is_tenths_of_a_millimetre(uint64_t ticks)
 {
-    return ticks % (MUSLIN_TICKS_PER_MM / 10) == 0 && ticks != MUSLIN_SIZE_MAX;
+    int is_own_limit = ticks >= MUSLIN_SIZE_MAX / 1024 && ticks <= MUSLIN_SIZE_MAX && (ticks & (ticks - 1)) == 0;
+    return ticks % (MUSLIN_TICKS_PER_MM / 10) == 0 && !is_own_limit;
 }
 
 /* A length as someone would say it: in 64ths of an inch where it is one, else in tenths of a millimetre where it is

@@ -193,6 +193,12 @@ static struct watch start_watch(const struct desk *desk, const struct cutplan_re
                            .last_ms = now_ms() + (always ? -BETWEEN_MS : FIRST_AFTER_MS) };
 }
 
+static bool is_of_a_piece(int32_t argument)
+{
+    return argument == MUSLIN_ARG_PIECE_WIDTH || argument == MUSLIN_ARG_PIECE_LENGTH ||
+           argument == MUSLIN_ARG_PIECES || argument == MUSLIN_ARG_JOIN_LOSS;
+}
+
 /* A complaint about a row says which one. */
 static bool worked_on(struct desk *desk, const struct cutplan_request *wanted, muslin_status status)
 {
@@ -200,10 +206,16 @@ static bool worked_on(struct desk *desk, const struct cutplan_request *wanted, m
         return true;
     struct failure *failure = desk->failure;
     size_t used = strlen(failure->sentence);
+<<<<<<< HEAD
     if (failure->at >= 0 && (size_t)failure->at < wanted->pieces.count &&
         (failure->argument == MUSLIN_ARG_CUT || failure->argument == MUSLIN_ARG_PIECES ||
          failure->argument == MUSLIN_ARG_JOIN_LOSS || failure->argument == MUSLIN_ARG_PIECE_WIDTH ||
          failure->argument == MUSLIN_ARG_PIECE_LENGTH))
+=======
+    if (failure->argument == MUSLIN_ARG_PIECE_LENGTH)
+        snprintf(failure->option, sizeof failure->option, "piece");
+    if (is_of_a_piece(failure->argument) && failure->at >= 0 && (size_t)failure->at < wanted->pieces.count)
+>>>>>>> a8ad0ecc05b4d0f191c626622d3b5db53224453a
         snprintf(failure->sentence + used, sizeof failure->sentence - used, " This is about \"%.60s\".",
                  wanted->pieces.texts[failure->at]);
     return false;
@@ -599,7 +611,8 @@ static json_t *answer_cutplan(const void *request, struct desk *desk)
 }
 
 static const struct option_row cutplan_options[] = {
-    { "piece", KIND_TEXTS, offsetof(struct cutplan_request, pieces), MUSLIN_ARG_CUT, OPTION_REQUIRED | OPTION_OPERAND,
+    { "piece", KIND_TEXTS, offsetof(struct cutplan_request, pieces), MUSLIN_ARG_PIECE_WIDTH,
+      OPTION_REQUIRED | OPTION_OPERAND,
       NULL, "how many of what cut size: across the cloth, x, along it; one size for squares. Behind it \"turn\": these "
       "may lie turned a quarter; \"lengthwise\": the second size lies along the cloth, slit from a panel; \"joined\": "
       "the first size is a length in all, pieced from strips. May be repeated" },

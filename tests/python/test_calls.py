@@ -650,6 +650,8 @@ CASES: List[Case] = [
     ("Cutplan.strips", lambda: [some(row, "times", "height") for row in seven().strips()], [(1, inch("5"))]),
     ("Cutplan.places", lambda: [some(row, "count", "x", "pitch") for row in seven().places()],
      [(7, inch("0"), inch("5"))]),
+    ("Cutplan.blanks", lambda: [some(row, "x", "y", "width") for row in seven().blanks(5)],
+     [(inch("25"), inch("0"), inch("5")), (inch("30"), inch("0"), inch("5"))]),
     ("Cutplan.left_over", lambda: [some(row, "width", "height") for row in seven().left_over("1 in")],
      [(inch("5"), inch("5"))]),
     ("Cutplan.pieces", lambda: [some(row, "cut", "missing") for row in seven().pieces()], [(7, 0)]),
