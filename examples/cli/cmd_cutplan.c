@@ -206,16 +206,9 @@ static bool worked_on(struct desk *desk, const struct cutplan_request *wanted, m
         return true;
     struct failure *failure = desk->failure;
     size_t used = strlen(failure->sentence);
-<<<<<<< HEAD
-    if (failure->at >= 0 && (size_t)failure->at < wanted->pieces.count &&
-        (failure->argument == MUSLIN_ARG_CUT || failure->argument == MUSLIN_ARG_PIECES ||
-         failure->argument == MUSLIN_ARG_JOIN_LOSS || failure->argument == MUSLIN_ARG_PIECE_WIDTH ||
-         failure->argument == MUSLIN_ARG_PIECE_LENGTH))
-=======
     if (failure->argument == MUSLIN_ARG_PIECE_LENGTH)
         snprintf(failure->option, sizeof failure->option, "piece");
     if (is_of_a_piece(failure->argument) && failure->at >= 0 && (size_t)failure->at < wanted->pieces.count)
->>>>>>> a8ad0ecc05b4d0f191c626622d3b5db53224453a
         snprintf(failure->sentence + used, sizeof failure->sentence - used, " This is about \"%.60s\".",
                  wanted->pieces.texts[failure->at]);
     return false;

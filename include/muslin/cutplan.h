@@ -158,12 +158,7 @@ MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 
 /* Why the search ended. */
 enum muslin_plan_stopped {
-<<<<<<< HEAD
-    MUSLIN_PLAN_STOPPED_NOT = 0,      /* it came to its end: proven */
-=======
-    MUSLIN_PLAN_STOPPED_DONE = 0,     /* it came to its end: it knows no more to do for plan or bound, and a
-                                         higher work limit changes nothing */
->>>>>>> a8ad0ecc05b4d0f191c626622d3b5db53224453a
+    MUSLIN_PLAN_STOPPED_DONE = 0,     /* it came to its end: proven */
     MUSLIN_PLAN_STOPPED_PROGRESS = 1, /* the progress call ended it */
     MUSLIN_PLAN_STOPPED_WORK = 2,     /* the work limit: a higher one may give a better plan or a proof */
     MUSLIN_PLAN_STOPPED_MEMORY = 3,   /* no memory for more, or the room that the search keeps to is full; fewer sizes
