@@ -1087,7 +1087,7 @@ class BlankKind(Choice):
 class PlanStopped(Choice):
     """enum muslin_plan_stopped"""
 
-    NOT = 0  # it came to its end: proven
+    DONE = 0  # it came to its end: proven
     PROGRESS = 1  # the progress call ended it
     WORK = 2  # the work limit: a higher one may give a better plan or a proof
     # no memory for more, or the room that the search keeps to is full; fewer sizes at a time, or sizes in coarser
