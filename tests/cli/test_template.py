@@ -231,7 +231,7 @@ def test_a_line_of_a_batch_gives_the_same_answer(muslin: Muslin) -> None:
     (2, "--piece: Piece 1, corner 2: An arc starts or ends here", ("1 1, 5 0 convex 0 0 5, 0 5",)),
     (1, "--piece: Piece 2, corner 2: The seams would eat the whole piece",
      (HALVES[0], "0 0, 1/4 0 concave 1/2 0 1/4, 1/2 1/4, 0 1/4")),
-    (2, "--piece: Piece 1, corner 2: Place of the corner (finished) is 3302 mm", ("0 0, 130 0, 6 6",)),
+    (2, "--piece: Piece 1, corner 2: Place of the corner (finished) is 130 in", ("0 0, 130 0, 6 6",)),
     (2, "--piece: Piece 1, corner 3: Place of the corner (finished) is -1 in", ("0 0, 3 0, -1 3",)),
     (2, "--piece: Piece 2, corner 2: \"zero\": ", (HALVES[0], "0 0, 3 zero, 3 3")),
     (2, "--piece: Piece 1, corner 2: \"3\" is no corner", ("0 0, 3, 3 3",)),
