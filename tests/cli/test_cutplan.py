@@ -167,7 +167,7 @@ def test_stock_is_said_as_it_lies(muslin: Muslin) -> None:
         assert inches(strip["strip_cut"]) == (across if stands else along)
         assert (along if stands else across) == (18 if stands else 21) - inches(strip["used"])
     text = muslin.words(*words)
-    assert "2 pieces of stock, 21 in across x 18 in along. First cuts along the cloth, with the selvage" in text
+    assert "of stock, 21 in across x 18 in along. First cuts along the cloth, with the selvage" in text
     assert "with the selvage: strips 18 in long." in text
     assert "of that said to be 21 in x 18 in, 21 in x 18 in are needed, square: nothing to spare" in text
     for strip in found["strips_in_order"]:
