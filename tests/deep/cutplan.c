@@ -263,7 +263,7 @@ static void price_bolt(struct trial *trial, int64_t room, int64_t *cost)
 }
 
 /* The least cost of things that hold all pieces, of each as many as there are. */
-static int64_t deal(const int64_t (*cost)[MASKS], const int64_t *there_are, size_t kinds, unsigned left)
+static int64_t deal(int64_t (*cost)[MASKS], const int64_t *there_are, size_t kinds, unsigned left)
 {
     int64_t best = NEVER;
     const unsigned lowest = left & (~left + 1);
