@@ -285,7 +285,11 @@
     X(least_side, "least side of what is left over") \
     X(widths, "number of widths") \
     X(spare_pieces, "spare pieces") \
-    X(stock_count, "number of pieces of stock")
+    X(stock_count, "number of pieces of stock") \
+    X(long_pieces, "way of cutting long pieces") \
+    X(yardage, "yardage") \
+    X(piece_width, "cut width of a piece") \
+    X(piece_length, "cut length of a piece")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -6,8 +6,9 @@
 /* What a value is measured in, which decides how a sentence shows it. */
 enum measure { MEASURE_NUMBER, MEASURE_LENGTH, MEASURE_SHARE, MEASURE_ID };
 
-/* All that are not numbers. */
-static const uint8_t measures[] = {
+/* All that are not numbers; with room for arguments to come. */
+enum { ARGUMENTS_MOST = 256 };
+static const uint8_t measures[ARGUMENTS_MOST] = {
     [MUSLIN_ARG_SHRINKAGE] = MEASURE_SHARE,
     [MUSLIN_ARG_EXTRA_SHARE] = MEASURE_SHARE,
     [MUSLIN_ARG_QUILTING_LOSS] = MEASURE_SHARE,
@@ -100,12 +101,13 @@ static const uint8_t measures[] = {
     [MUSLIN_ARG_STRAIGHTENING] = MEASURE_LENGTH,
     [MUSLIN_ARG_STOCK_SIDE] = MEASURE_LENGTH,
     [MUSLIN_ARG_LEAST_SIDE] = MEASURE_LENGTH,
+    [MUSLIN_ARG_PIECE_WIDTH] = MEASURE_LENGTH,
+    [MUSLIN_ARG_PIECE_LENGTH] = MEASURE_LENGTH,
 };
 
 static enum measure measure_of(int32_t argument)
 {
-    const int32_t known = (int32_t)sizeof measures;
-    return argument < known ? (enum measure)measures[argument] : MEASURE_NUMBER;
+    return (enum measure)measures[argument];
 }
 
 /* Whole inches and a fraction in lowest terms. */
@@ -212,25 +214,69 @@ static void put_value(struct msl_text *text, int32_t argument, int64_t value)
         msl_put(text, " parts per million");
 }
 
-/* A limit that is no round number is told in millimetres where the value is: hundredths, to the safe side. */
+/* Whether a value and its limit are both told in millimetres: where both are round there, and not both in inches. */
+static int are_both_metric(const struct muslin_problem *p)
+{
+    uint64_t value = magnitude(p->value);
+    uint64_t limit = magnitude(p->limit);
+    int are_fractions = is_fraction_of_an_inch(value) && is_fraction_of_an_inch(limit);
+    return measure_of(p->argument) == MEASURE_LENGTH && !are_fractions && is_tenths_of_a_millimetre(value) &&
+           is_tenths_of_a_millimetre(limit);
+}
+
+static void put_tenths(struct msl_text *text, muslin_len value)
+{
+    if (value < 0)
+        msl_put(text, "-");
+    put_millimetres(text, magnitude(value) / (MUSLIN_TICKS_PER_MM / 10));
+}
+
+/* A limit that is no round number of millimetres is told in hundredths where the value is in millimetres, if need be to
+ * the safe side. */
 static void put_limit_value(struct msl_text *text, const struct muslin_problem *p)
 {
     uint64_t value = magnitude(p->value);
     uint64_t limit = magnitude(p->limit);
     int value_is_metric = is_tenths_of_a_millimetre(value) && !is_fraction_of_an_inch(value);
-    int limit_is_round = is_tenths_of_a_millimetre(limit) || is_fraction_of_an_inch(limit);
-    if (measure_of(p->argument) != MEASURE_LENGTH || !value_is_metric || limit_is_round) {
+    if (are_both_metric(p)) {
+        put_tenths(text, p->limit);
+        return;
+    }
+    if (measure_of(p->argument) != MEASURE_LENGTH || !value_is_metric) {
         put_value(text, p->argument, p->limit);
         return;
     }
     uint64_t upwards = value < limit ? MUSLIN_TICKS_PER_MM - 1 : 0;
     uint64_t hundredths = (limit % MUSLIN_TICKS_PER_MM * 100 + upwards) / MUSLIN_TICKS_PER_MM;
-    msl_put(text, p->limit < 0 ? "about -" : "about ");
+    if (limit * 100 % MUSLIN_TICKS_PER_MM != 0)
+        msl_put(text, "about ");
+    msl_put(text, p->limit < 0 ? "-" : "");
     msl_put_unsigned(text, limit / MUSLIN_TICKS_PER_MM + hundredths / 100);
     msl_put(text, ".");
     msl_put_unsigned(text, hundredths / 10 % 10);
     msl_put_unsigned(text, hundredths % 10);
     msl_put(text, " mm");
+}
+
+/* What must be 0 because of another member: why. Returns 0 where a limit of 0 needs no reason. */
+static int put_why_none(struct msl_text *text, int32_t argument)
+{
+    switch (argument) {
+    case MUSLIN_ARG_USABLE_WIDTH:
+        msl_put(text, ", but must be 0 with stock, which has widths of its own.");
+        return 1;
+    case MUSLIN_ARG_RESQUARE_EVERY:
+        msl_put(text, ", but must be 0 where re-squaring loses nothing.");
+        return 1;
+    case MUSLIN_ARG_RUN_IN:
+        msl_put(text, ", but must be 0 of a piece that is not sloped.");
+        return 1;
+    case MUSLIN_ARG_JOIN_LOSS:
+        msl_put(text, ", but must be 0 of a piece that is not joined.");
+        return 1;
+    default:
+        return 0;
+    }
 }
 
 /* A least of one tick is better said as more than nothing. */
@@ -244,6 +290,8 @@ static void put_range(struct msl_text *text, const struct muslin_problem *p)
         msl_put(text, ", but none is taken here.");
         return;
     }
+    if (p->limit == 0 && p->value > 0 && put_why_none(text, p->argument))
+        return;
     msl_put(text, p->value < p->limit ? ", but must be at least " : ", but must be at most ");
     put_limit_value(text, p);
     msl_put(text, ".");
@@ -272,6 +320,10 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
     int no_seam = p->status == MUSLIN_ERR_SEAM_TOO_WIDE && p->argument == MUSLIN_ARG_CORNER_ROW;
     if (p->status == MUSLIN_ERR_METHOD && p->argument == MUSLIN_ARG_STRIP_PIECING) {
         msl_put(text, ", but its pieces are not all patches of one length: no strip set makes them.");
+        return;
+    }
+    if (p->status == MUSLIN_ERR_CHOICE && p->argument == MUSLIN_ARG_STOCK_ROWS) {
+        msl_put(text, ", but only plans from a bolt have an answer to this.");
         return;
     }
     switch (no_least || no_seam ? MUSLIN_OK : p->status) {
@@ -350,6 +402,12 @@ static void put_text_sentence(struct msl_text *text, const struct muslin_problem
     msl_put(text, muslin_status_sentence(p->status));
 }
 
+/* Arguments whose names are plural. */
+static int is_plural(int32_t argument)
+{
+    return argument == MUSLIN_ARG_ROWS || argument == MUSLIN_ARG_SPARE_PIECES || argument == MUSLIN_ARG_RESQUARE_EVERY;
+}
+
 /* What the value is of. */
 static void put_subject(struct msl_text *text, const struct muslin_problem *p)
 {
@@ -358,7 +416,8 @@ static void put_subject(struct msl_text *text, const struct muslin_problem *p)
     if (p->status == MUSLIN_ERR_FLAGS)
         msl_put(text, "flags of the ");
     msl_put(text, muslin_argument_name(p->argument));
-    msl_put(text, p->status == MUSLIN_ERR_FLAGS ? " are " : " is ");
+    const int is_size = p->status == MUSLIN_ERR_STRUCT_SIZE;
+    msl_put(text, p->status == MUSLIN_ERR_FLAGS || (is_plural(p->argument) && !is_size) ? " are " : " is ");
 }
 
 /* `at` tells the two apart: the steps that a search needs, and the results that it found before it was ended. */
@@ -375,6 +434,12 @@ static void put_work(struct msl_text *text, const struct muslin_problem *p)
     msl_put(text, ".");
 }
 
+/* An id that must be given, and was not. */
+static int is_missing_id(const struct muslin_problem *p)
+{
+    return p->status == MUSLIN_ERR_RANGE && measure_of(p->argument) == MEASURE_ID && p->value == 0;
+}
+
 /* `words` is the text that a failure in a text is about. */
 static void put_sentence(struct muslin_problem *p, const char *words)
 {
@@ -387,9 +452,15 @@ static void put_sentence(struct muslin_problem *p, const char *words)
         msl_put(&text, muslin_status_sentence(p->status));
     } else if (p->status == MUSLIN_ERR_WORK_LIMIT) {
         put_work(&text, p);
+    } else if (is_missing_id(p)) {
+        put_subject(&text, p);
+        msl_put(&text, "missing, but one is needed here.");
     } else {
         put_subject(&text, p);
-        put_value(&text, p->argument, p->value);
+        if (are_both_metric(p))
+            put_tenths(&text, p->value);
+        else
+            put_value(&text, p->argument, p->value);
         put_reason(&text, p);
     }
     msl_put_end(&text);

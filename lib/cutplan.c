@@ -3,8 +3,9 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_plan.h"
 
-/* Of the work limit each look at whether stock suffices for a part of the request may take this part. */
-enum { LOOKS = 32 };
+/* Of the work limit each look at whether stock suffices for a part of the request may take this part, and there are
+ * three times as many of them at most; finding the first row that is not made whole takes about one part of these. */
+enum { LOOKS = 32, MOST_LOOKS = 3 * LOOKS };
 
 /* ---- the search ------------------------------------------------------------------------------------------------- */
 
@@ -80,49 +81,86 @@ static uint32_t order_rows(const struct muslin_cutplan *plan, struct msl_rank *r
     return count;
 }
 
-/* The first rows are made whole, and `part` of the next one. */
-static void make(const struct muslin_cutplan *plan, const struct msl_rank *rows, uint32_t count, uint32_t whole,
+/* Rows being given pieces in their order. */
+struct giving {
+    const struct msl_rank *rows;
+    uint32_t count;
+    int32_t looks; /* that may still be taken */
+};
+
+/* Of the rows from `from` on those before `whole` are made whole, and `part` of the next one. Those before `from` stay
+ * as they are. */
+static void make(const struct muslin_cutplan *plan, const struct giving *giving, uint32_t from, uint32_t whole,
                  int64_t part)
 {
-    for (uint32_t i = 0; i < count; i++)
-        plan->made[rows[i].row] = i < whole ? plan->pieces[rows[i].row].count : 0;
-    plan->made[rows[whole].row] = part;
+    for (uint32_t i = from; i < giving->count; i++) {
+        const uint32_t row = giving->rows[i].row;
+        plan->made[row] = i < whole ? plan->pieces[row].count : i == whole ? part : 0;
+    }
 }
 
-static int suffices(struct msl_check *check, struct muslin_cutplan *plan)
+/* Without looks, no; there are none either after a failure. */
+static int suffices(struct msl_check *check, struct muslin_cutplan *plan, struct giving *giving)
 {
     struct telling telling = { NULL, NULL, 1, 1 };
-    const muslin_status status = check->status == MUSLIN_OK ? search(plan, &telling) : MUSLIN_ERR_NOT_ENOUGH;
-    if (status == MUSLIN_ERR_NO_MEMORY)
+    if (giving->looks == 0)
+        return 0;
+    giving->looks--;
+    const muslin_status status = search(plan, &telling);
+    if (status == MUSLIN_ERR_NO_MEMORY) {
+        giving->looks = 0;
         msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    }
     return status == MUSLIN_OK;
 }
 
-/* By halving: the most whole rows, and then the most pieces of the next one, that stock was seen to suffice for. It
- * does not for all rows. Returns the row that is made in part. */
-static uint32_t make_what_suffices(struct msl_check *check, struct muslin_cutplan *plan, const struct msl_rank *rows,
-                                   uint32_t count)
+/* By halving: up to which row, of those below `too_many`, stock was seen to suffice for whole rows. */
+static uint32_t make_whole_rows(struct msl_check *check, struct muslin_cutplan *plan, struct giving *giving,
+                                uint32_t from, uint32_t too_many)
 {
-    uint32_t whole = 0;
-    for (uint32_t too_many = count; too_many - whole > 1;) {
+    uint32_t whole = from;
+    while (too_many - whole > 1) {
         const uint32_t middle = whole + (too_many - whole) / 2;
-        make(plan, rows, count, middle, 0);
-        if (suffices(check, plan))
+        make(plan, giving, from, middle, 0);
+        if (suffices(check, plan, giving))
             whole = middle;
         else
             too_many = middle;
     }
+    make(plan, giving, from, whole, 0);
+    return whole;
+}
+
+/* By halving: as many pieces of one row as stock was seen to suffice for beside those of the rows before it. */
+static void make_part(struct msl_check *check, struct muslin_cutplan *plan, struct giving *giving, uint32_t at)
+{
     int64_t part = 0;
-    for (int64_t too_many = plan->pieces[rows[whole].row].count; too_many - part > 1;) {
+    for (int64_t too_many = plan->pieces[giving->rows[at].row].count; too_many - part > 1;) {
         const int64_t middle = part + (too_many - part) / 2;
-        make(plan, rows, count, whole, middle);
-        if (suffices(check, plan))
+        make(plan, giving, at, at, middle);
+        if (suffices(check, plan, giving))
             part = middle;
         else
             too_many = middle;
     }
-    make(plan, rows, count, whole, part);
-    return rows[whole].row;
+    make(plan, giving, at, at, part);
+}
+
+/* Each row in turn gets as many pieces as stock was seen to suffice for beside those before it; it does not suffice
+ * for all. Returns the first row that is not made whole; where rows are not left out by priority, those after it do
+ * not matter. */
+static uint32_t make_what_suffices(struct msl_check *check, struct muslin_cutplan *plan, struct giving *giving)
+{
+    const int goes_on = (plan->spec.flags & MUSLIN_CUTPLAN_BY_PRIORITY) != 0;
+    const uint32_t first = make_whole_rows(check, plan, giving, 0, giving->count);
+    make_part(check, plan, giving, first);
+    for (uint32_t from = first + 1; goes_on && giving->looks > 0 && from < giving->count;) {
+        const uint32_t whole = make_whole_rows(check, plan, giving, from, giving->count + 1);
+        if (whole < giving->count)
+            make_part(check, plan, giving, whole);
+        from = whole + 1;
+    }
+    return giving->rows[first].row;
 }
 
 /* Leaves out what stock does not suffice for, where that is asked; else the problem says what is missing. */
@@ -132,8 +170,10 @@ static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, stru
     struct msl_rank *rows = msl_scratch(check, &plan->allocator, n, sizeof *rows);
     struct msl_rank *spare = msl_scratch(check, &plan->allocator, n, sizeof *spare);
     uint32_t row = 0;
-    if (check->status == MUSLIN_OK)
-        row = make_what_suffices(check, plan, rows, order_rows(plan, rows, spare));
+    if (check->status == MUSLIN_OK) {
+        struct giving giving = { rows, order_rows(plan, rows, spare), MOST_LOOKS };
+        row = make_what_suffices(check, plan, &giving);
+    }
     msl_scratch_free(&plan->allocator, rows, n, sizeof *rows);
     msl_scratch_free(&plan->allocator, spare, n, sizeof *spare);
     check->at = row;

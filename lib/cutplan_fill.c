@@ -77,12 +77,11 @@ int msl_plan_put(struct msl_making *making, int32_t pattern, int64_t times)
     return 1;
 }
 
-int64_t msl_plan_times(struct msl_making *making, int32_t pattern)
+/* How many of each size a pattern holds, into making->counts. */
+static void count_pieces(struct msl_making *making, int32_t pattern)
 {
     const struct msl_pool *pool = making->pool;
     const struct msl_pattern *cut = &pool->patterns[pattern];
-    const int32_t stock = making->cutting->ways[cut->way].stock;
-    int64_t times = stock < 0 ? INT64_MAX : making->in_hand[stock];
     for (int32_t i = 0; i < making->cutting->size_count; i++)
         making->counts[i] = 0;
     for (int32_t s = 0; s < cut->count; s++) {
@@ -90,6 +89,13 @@ int64_t msl_plan_times(struct msl_making *making, int32_t pattern)
         for (int32_t i = 0; i < strip->count; i++)
             making->counts[pool->laid[strip->first + i].size] += pool->laid[strip->first + i].count;
     }
+}
+
+int64_t msl_plan_times(struct msl_making *making, int32_t pattern)
+{
+    const int32_t stock = making->cutting->ways[making->pool->patterns[pattern].way].stock;
+    int64_t times = stock < 0 ? INT64_MAX : making->in_hand[stock];
+    count_pieces(making, pattern);
     for (int32_t i = 0; i < making->cutting->size_count; i++)
         if (making->counts[i] > 0 && making->left[i] / making->counts[i] < times)
             times = making->left[i] / making->counts[i];
@@ -158,11 +164,12 @@ static int32_t look_into(struct msl_making *making, int32_t pattern)
     return strip->count;
 }
 
-/* 1 when making->counts has no pieces. */
-static int is_empty(const struct msl_making *making, int32_t count)
+/* 1 when all that a pattern holds is surplus, or it holds nothing. */
+static int is_surplus(struct msl_making *making, int32_t pattern)
 {
-    for (int32_t i = 0; i < count; i++)
-        if (making->counts[i] > 0)
+    count_pieces(making, pattern);
+    for (int32_t i = 0; i < making->cutting->size_count; i++)
+        if (making->counts[i] > 0 && making->counts[i] > -making->left[i])
             return 0;
     return 1;
 }
@@ -173,13 +180,15 @@ static int lower_one(struct msl_making *making, int32_t row)
     struct msl_plan *plan = &making->plan;
     const int32_t pattern = plan->rows[row].pattern;
     const int32_t old_way = making->pool->patterns[pattern].way;
-    const int32_t count = look_into(making, pattern);
-    if (count == 0 || plan->rows[row].times == 0)
+    if (plan->rows[row].times == 0)
         return 0;
-    if (is_empty(making, count)) {
+    if (is_surplus(making, pattern)) {
         msl_plan_take_one(making, row);
         return 1;
     }
+    const int32_t count = look_into(making, pattern);
+    if (count == 0)
+        return 0;
     const int32_t way = cheapest_for(making, count, old_way);
     if (way == old_way || plan->count == plan->most)
         return 0;

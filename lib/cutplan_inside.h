@@ -21,7 +21,8 @@
  *     cutplan_case.c     cases, solved and split          cutplan_pack.c      so many strips for so many pieces
  *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
  *     cutplan_workshop.c the search's memory              cutplan_most.c      most worth, for the check
- *     cutplan_repack.c   packing, for the check           cutplan_clear.c     room in the pool */
+ *     cutplan_repack.c   packing, for the check           cutplan_clear.c     room in the pool
+ *     cutplan_blanks.c   each piece where it is cut */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 
@@ -154,7 +155,7 @@ struct msl_found {
     int32_t case_count;
     int32_t worth_count;
     int32_t bits;
-    int32_t stopped;        /* 0: proven, 1: by progress, 2: work, 3: memory, 4: nothing left to try */
+    int32_t stopped;        /* enum muslin_plan_stopped */
 };
 
 /* What a search is told. `step` returns other than 0 to end it; cost and bound are in units, best is INT64_MAX before

@@ -9,6 +9,7 @@
 #include "muslin/cutplan.h"
 
 #include "cutplan_inside.h"
+#include "cutplan_request.h"
 #include "quilt_store.h"
 #include "solution_growing.h"
 #include "solution_sort.h"
@@ -122,6 +123,8 @@ int64_t msl_begin_of(const struct muslin_cutplan *plan, const struct muslin_plan
 
 /* ---- totals (cutplan_totals.c) ---------------------------------------------------------------------------------- */
 
+/* Whether it is a joined strip that is longer than one layer of folded cloth; never otherwise. */
+int msl_goes_round_fold(const struct muslin_cutplan *plan, const struct muslin_plan_place *place);
 /* Pieces of a place: of folded cloth two, where it does not go round the fold. */
 int64_t msl_pieces_in(const struct muslin_cutplan *plan, const struct muslin_plan_place *place);
 /* What the strips add up to. */

@@ -36,7 +36,7 @@ muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_
 /* ---- what is asked ---------------------------------------------------------------------------------------------- */
 
 /* With stock the width is each piece's own. */
-static void want_spec(struct msl_check *check, const struct muslin_cutplan_spec *in, int has_stock)
+void msl_want_plan_spec(struct msl_check *check, const struct muslin_cutplan_spec *in, int has_stock)
 {
     const int64_t some_loss = in->squaring_loss != 0;
     msl_want_between(check, MUSLIN_ARG_USABLE_WIDTH, in->usable_width, !has_stock, has_stock ? 0 : MUSLIN_SIZE_MAX);
@@ -58,15 +58,15 @@ static struct muslin_blank_spec read_piece(struct msl_check *check, const struct
     return piece;
 }
 
-static void want_piece(struct msl_check *check, const struct muslin_blank_spec *piece)
+void msl_want_blank(struct msl_check *check, const struct muslin_blank_spec *piece)
 {
     const int is_sloped = piece->kind == MUSLIN_BLANK_SLOPED;
     const int is_joined = piece->kind == MUSLIN_BLANK_JOINED;
     msl_want_choice(check, MUSLIN_ARG_BLANK_KIND, piece->kind, MUSLIN_BLANK_PIECE, MUSLIN_BLANK_SLOPED);
     if (check->status == MUSLIN_OK && piece->kind != MUSLIN_BLANK_PIECE && piece->flags != 0)
         msl_fail(check, MUSLIN_ERR_FLAGS, MUSLIN_ARG_ROWS, piece->flags, 0);
-    msl_want_some_size(check, MUSLIN_ARG_CUT, piece->cut_width);
-    msl_want_some_size(check, MUSLIN_ARG_CUT, piece->cut_length);
+    msl_want_some_size(check, MUSLIN_ARG_PIECE_WIDTH, piece->cut_width);
+    msl_want_some_size(check, MUSLIN_ARG_PIECE_LENGTH, piece->cut_length);
     msl_want_between(check, MUSLIN_ARG_PIECES, piece->count, 0, MUSLIN_CUTPLAN_COUNT_MAX);
     msl_want_between(check, MUSLIN_ARG_RUN_IN, piece->run_in, 0, is_sloped ? MUSLIN_SIZE_MAX : 0);
     msl_want_between(check, MUSLIN_ARG_JOIN_LOSS, piece->join_loss, 0, is_joined ? MUSLIN_SIZE_MAX : 0);
@@ -93,7 +93,7 @@ static void want_stock(struct msl_check *check, const struct muslin_plan_stock_s
 static void want_rows(struct msl_check *check, int32_t argument, const void *rows, size_t row_size, uint32_t least,
                       size_t n)
 {
-    msl_want_between(check, argument, n > MUSLIN_CUTPLAN_ROWS_MAX ? MUSLIN_CUTPLAN_ROWS_MAX + 1 : (int64_t)n, 0,
+    msl_want_between(check, argument, n > MUSLIN_COUNT_MAX ? MUSLIN_COUNT_MAX : (int64_t)n, 0,
                      MUSLIN_CUTPLAN_ROWS_MAX);
     if (n == 0)
         return;
@@ -107,7 +107,7 @@ void msl_read_request(struct msl_check *check, struct msl_plan_request *request,
     msl_read_struct(check, MUSLIN_ARG_SPEC, &request->spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
                     has_stock ? OF_STOCK : OF_A_BOLT, spec);
     if (check->status == MUSLIN_OK)
-        want_spec(check, &request->spec, has_stock);
+        msl_want_plan_spec(check, &request->spec, has_stock);
     want_rows(check, MUSLIN_ARG_ROWS, request->pieces, request->piece_size, (uint32_t)sizeof *request->pieces,
               request->piece_count);
     want_rows(check, MUSLIN_ARG_STOCK_ROWS, request->stock, request->stock_size, (uint32_t)sizeof *request->stock,
@@ -115,7 +115,7 @@ void msl_read_request(struct msl_check *check, struct msl_plan_request *request,
     for (size_t i = 0; check->status == MUSLIN_OK && i < request->piece_count; i++) {
         const struct muslin_blank_spec piece = read_piece(check, request, i);
         if (check->status == MUSLIN_OK)
-            want_piece(check, &piece);
+            msl_want_blank(check, &piece);
     }
     for (size_t i = 0; check->status == MUSLIN_OK && i < request->stock_count; i++) {
         const struct muslin_plan_stock_spec stock = read_stock(check, request, i);

@@ -71,17 +71,64 @@ static struct muslin_plan_left_over rest_of(const struct muslin_cutplan *plan, u
     return rest;
 }
 
-/* What is left of the cloth at a row, in one layer at the fold twice as wide. Nothing of slit pieces, which are the
- * edge of their panel. Returns whether it is large enough. */
-static int is_left_over(const struct muslin_cutplan *plan, uint64_t row, int64_t least_side,
-                        struct muslin_plan_left_over *left)
+/* Above slit pieces that are shorter than their panel, side by side and equally long: from the first of them on. */
+static struct muslin_plan_left_over above_slit(const struct muslin_cutplan *plan, uint64_t number)
+{
+    const struct muslin_plan_place *first = msl_place_of(plan, number);
+    const struct muslin_plan_strip *slit = msl_strip_of(plan, (uint64_t)first->strip);
+    const uint64_t behind = (uint64_t)(slit->first_place + slit->places);
+    struct muslin_plan_left_over block = { (uint32_t)sizeof block, 0, first->strip, 0, first->x, first->height, 0,
+                                           slit->height - first->height };
+    if (number > (uint64_t)slit->first_place && first[-1].height == first->height)
+        return block;
+    for (uint64_t i = number; i < behind && msl_place_of(plan, i)->height == first->height; i++) {
+        const struct muslin_plan_place *place = msl_place_of(plan, i);
+        block.width = place->x + (place->count - 1) * place->pitch + place->width - first->x;
+    }
+    block.count = msl_times_of(plan, slit) * plan->layers;
+    return block;
+}
+
+/* Beside a joined strip that goes round the fold and is shorter than both layers: in one of them, from the selvage. */
+static struct muslin_plan_left_over beside_joined(const struct muslin_cutplan *plan, uint64_t number)
+{
+    const struct muslin_plan_place *place = msl_place_of(plan, number);
+    const int64_t pieces = place->count * msl_times_of(plan, msl_strip_of(plan, (uint64_t)place->strip));
+    const struct muslin_plan_left_over rest = { (uint32_t)sizeof rest, 0, place->strip, pieces, place->x, place->y,
+                                                2 * plan->room - place->width, place->height };
+    return rest;
+}
+
+static struct muslin_plan_left_over left_at_strip(const struct muslin_cutplan *plan, uint64_t row)
 {
     const int32_t kind = msl_strip_of(plan, row)->kind;
+    const int is_holder = kind == MUSLIN_PLAN_PANEL || kind == MUSLIN_PLAN_STOCK;
+    struct muslin_plan_left_over left = is_holder ? rest_of(plan, row) : end_of(plan, row);
+    left.width *= kind == MUSLIN_PLAN_SLIT ? 0 : plan->layers; /* slit pieces are the edge of their panel */
+    return left;
+}
+
+static struct muslin_plan_left_over left_at_place(const struct muslin_cutplan *plan, uint64_t number)
+{
+    static const struct muslin_plan_left_over nothing;
+    const struct muslin_plan_place *place = msl_place_of(plan, number);
+    if (msl_strip_of(plan, (uint64_t)place->strip)->kind == MUSLIN_PLAN_SLIT)
+        return above_slit(plan, number);
+    return msl_goes_round_fold(plan, place) ? beside_joined(plan, number) : nothing;
+}
+
+/* Cloth is left at strips, which are numbered first, and at places. */
+static uint64_t spots_of(const struct muslin_cutplan *plan)
+{
+    return plan->strips.used + plan->places.used;
+}
+
+/* What is left of the cloth at a spot. Returns whether it is large enough. */
+static int is_left_over(const struct muslin_cutplan *plan, uint64_t spot, int64_t least_side,
+                        struct muslin_plan_left_over *left)
+{
     const int64_t least = least_side == 0 ? 1 : least_side;
-    if (kind == MUSLIN_PLAN_SLIT)
-        return 0;
-    *left = kind == MUSLIN_PLAN_PANEL || kind == MUSLIN_PLAN_STOCK ? rest_of(plan, row) : end_of(plan, row);
-    left->width *= plan->layers;
+    *left = spot < plan->strips.used ? left_at_strip(plan, spot) : left_at_place(plan, spot - plan->strips.used);
     return left->width >= least && left->height >= least;
 }
 
@@ -92,7 +139,7 @@ static void write_left_over(struct msl_check *check, const struct muslin_cutplan
     struct msl_rank *spare = msl_scratch(check, &plan->allocator, count, sizeof *spare);
     struct muslin_plan_left_over left;
     uint32_t found = 0;
-    for (uint64_t i = 0; check->status == MUSLIN_OK && i < plan->strips.used; i++)
+    for (uint64_t i = 0; check->status == MUSLIN_OK && i < spots_of(plan); i++)
         if (is_left_over(plan, i, least_side, &left)) {
             const struct msl_rank rank = { -left.width * left.height, 0, 0, (uint32_t)i };
             ranks[found++] = rank;
@@ -118,7 +165,7 @@ muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin
     msl_want_size(&check, MUSLIN_ARG_LEAST_SIDE, least_side);
     if (check.status != MUSLIN_OK)
         return check.status;
-    for (uint64_t i = 0; i < plan->strips.used; i++)
+    for (uint64_t i = 0; i < spots_of(plan); i++)
         needed += (size_t)is_left_over(plan, i, least_side, &left);
     if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
         write_left_over(&check, plan, least_side, rows, row_size, needed);
@@ -127,14 +174,22 @@ muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin
 
 /* ---- what of the request ---------------------------------------------------------------------------------------- */
 
-/* Pieces cut for each row, and strips of JOINED ones, counted into the rows' `cut`. */
-static int64_t cut_for(const struct muslin_cutplan *plan, int64_t piece)
+/* Pieces cut for a row, and strips where it is JOINED. Of a size the last row that gets some has what is cut besides:
+ * the second piece of a blank that nobody wants. */
+static int64_t cut_for(const struct muslin_cutplan *plan, uint32_t row)
 {
     int64_t cut = 0;
-    for (uint64_t i = 0; i < plan->places.used; i++) {
-        const struct muslin_plan_place *place = msl_place_of(plan, i);
-        if (place->piece == piece)
-            cut += msl_pieces_in(plan, place) * msl_times_of(plan, msl_strip_of(plan, (uint64_t)place->strip));
+    for (int32_t i = 0; i < plan->cutting.size_count; i++) {
+        const struct msl_cut_size *rows = &plan->sizes[i];
+        const struct msl_blank *blanks = &plan->blanks[rows->first];
+        const int64_t all = plan->cutting.sizes[i].count * (blanks->folded ? 1 : plan->layers);
+        const int64_t wanted = blanks[rows->count - 1].end;
+        int64_t before = 0;
+        for (uint32_t k = 0; k < rows->count; k++) {
+            const int64_t end = blanks[k].end == wanted ? all : blanks[k].end;
+            cut += blanks[k].row == row ? end - before : 0;
+            before = end;
+        }
     }
     return cut;
 }
@@ -182,4 +237,12 @@ muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct mus
         msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }
     return check.status;
+}
+
+int32_t msl_some_are_turned(const struct muslin_cutplan *plan)
+{
+    int32_t turned = 0;
+    for (uint64_t i = 0; i < plan->places.used; i++)
+        turned |= msl_place_of(plan, i)->turned;
+    return turned;
 }

@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_search.h"
 
+#include "muslin/cutplan.h"
 #include "quilt_store.h"
 
 enum {
@@ -30,7 +31,8 @@ static void set_prices(struct msl_workshop *workshop)
     struct msl_search *whole = &workshop->whole;
     const int64_t most = (int64_t)1 << 50;
     const int64_t cost = whole->cutting->ways[0].cost;
-    const int64_t most_worth = workshop->pricing.most_worth / 2 < 8 * most ? workshop->pricing.most_worth / 2 : 8 * most;
+    const int64_t half = workshop->pricing.most_worth / 2;
+    const int64_t most_worth = half < 8 * most ? half : 8 * most;
     int32_t bits = 30;
     whole->first_price = 4 * cost;
     whole->last_price = whole->making.best.cost < most / 16 ? whole->making.best.cost * 16 : most;
@@ -110,9 +112,10 @@ static int go_on(struct msl_workshop *workshop)
 {
     struct msl_search *whole = &workshop->whole;
     const struct msl_watch *watch = whole->watch;
-    if (watch->step == NULL || watch->step(watch->context, msl_work(whole), told_best(whole), msl_cases_least(whole)) == 0)
+    if (watch->step == NULL ||
+        watch->step(watch->context, msl_work(whole), told_best(whole), msl_cases_least(whole)) == 0)
         return 1;
-    whole->stopped = 1;
+    whole->stopped = MUSLIN_PLAN_STOPPED_PROGRESS;
     return 0;
 }
 
@@ -128,7 +131,7 @@ static void repair_on(struct msl_workshop *workshop)
             return;
     }
     if (msl_cases_least(whole) < whole->making.best.cost && whole->stopped == 0)
-        whole->stopped = tries < LAST_REPAIRS ? 2 : 4;
+        whole->stopped = tries < LAST_REPAIRS ? MUSLIN_PLAN_STOPPED_WORK : MUSLIN_PLAN_STOPPED_NO_MORE;
 }
 
 static void search_cases(struct msl_workshop *workshop)
@@ -288,7 +291,7 @@ void msl_workshop_search(struct msl_workshop *workshop)
     if (workshop->has_master)
         search_cases(workshop);
     else if (workshop->whole.cases[0].least < workshop->whole.making.best.cost)
-        workshop->whole.stopped = 3;
+        workshop->whole.stopped = MUSLIN_PLAN_STOPPED_SIZES;
 }
 
 muslin_status msl_cutplan_search(const struct msl_cutting *cutting, const struct msl_watch *watch,

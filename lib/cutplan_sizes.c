@@ -96,19 +96,21 @@ static int fits_turned(const struct muslin_cutplan *plan, const struct msl_blank
     return blank->may_turn && blank->along + plan->share <= room_at(plan, blank->across - plan->share);
 }
 
-/* The problem names the side that is too large: across the bolt the shorter one of what may turn. */
+/* The problem names the side that is too large, as the row says it: across the bolt the shorter one of what may turn.
+ * Squaring share and run-in are taken off the room. */
 static void want_fit(struct msl_check *check, const struct muslin_cutplan *plan, const struct msl_blank *blank)
 {
     if (fits_as_listed(plan, blank) || fits_turned(plan, blank))
         return;
-    const int from_bolt = plan->stock_count == 0;
-    const int64_t listed = blank->across + blank->run_in;
-    const int64_t across = blank->may_turn && from_bolt ? blank->along + plan->share : listed;
-    const int64_t room = room_of_any_height(plan);
+    const int other_way = blank->may_turn && plan->stock_count == 0;
+    const int is_width = other_way == blank->swapped;
+    const int64_t across = other_way ? blank->along : blank->across - plan->share;
+    const int64_t room = larger(room_of_any_height(plan) - plan->share - blank->run_in, 0);
     if (across > room)
-        msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, across, room);
+        msl_fail(check, MUSLIN_ERR_NO_YIELD, is_width ? MUSLIN_ARG_PIECE_WIDTH : MUSLIN_ARG_PIECE_LENGTH, across, room);
     else
-        msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, blank->along, height_at(plan, listed));
+        msl_fail(check, MUSLIN_ERR_NO_YIELD, is_width ? MUSLIN_ARG_PIECE_LENGTH : MUSLIN_ARG_PIECE_WIDTH, blank->along,
+                 height_at(plan, blank->across + blank->run_in));
 }
 
 static struct msl_blank blank_of(const struct muslin_cutplan *plan, uint32_t row)

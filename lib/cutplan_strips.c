@@ -201,18 +201,39 @@ static void merge_last(struct muslin_cutplan *plan)
 
 /* ---- things ----------------------------------------------------------------------------------------------------- */
 
-/* Slit pieces lie at the panel's left edge, the rest beside them; the loss at that edge is taken off once. */
+/* Slit pieces lie at the panel's left edge, the rest beside them; the loss at that edge is taken off once. Where nobody
+ * wants any of them, nothing is slit. */
 static void put_slit(struct laying *laying, const struct msl_strip *found, int64_t length)
 {
     put_strip(laying, found, MUSLIN_PLAN_SLIT, length);
     if (laying->check->status != MUSLIN_OK)
         return;
+    laying->y = 0;
+    if (strip_at(laying->plan, laying->plan->strips.used - 1)->places == 0) {
+        laying->plan->strips.used--;
+        return;
+    }
     struct muslin_plan_strip *slit = strip_at(laying->plan, laying->plan->strips.used - 1);
     slit->width = laying->begin + slit->used;
     laying->x = slit->width;
     laying->width -= slit->width;
     laying->begin = 0;
-    laying->y = 0;
+}
+
+/* A strip across the rest of a panel or of a piece of stock, of which nobody wants anything, is not cut. */
+static void put_strip_within(struct laying *laying, const struct msl_strip *found)
+{
+    struct muslin_cutplan *plan = laying->plan;
+    const int64_t y = laying->y;
+    put_strip(laying, found, MUSLIN_PLAN_WITHIN, found->height * plan->unit);
+    if (laying->check->status != MUSLIN_OK)
+        return;
+    if (strip_at(plan, plan->strips.used - 1)->places > 0) {
+        merge_last(plan);
+    } else {
+        plan->strips.used--;
+        laying->y = y;
+    }
 }
 
 /* What a panel or a piece of stock holds. */
@@ -221,13 +242,10 @@ static void put_within(struct laying *laying, const struct msl_pattern *pattern,
     const struct muslin_cutplan *plan = laying->plan;
     const struct msl_strip *strips = plan->found.plan.strips + pattern->first;
     for (int32_t i = 0; laying->check->status == MUSLIN_OK && i < pattern->count; i++) {
-        if (strips[i].height == 0) {
+        if (strips[i].height == 0)
             put_slit(laying, &strips[i], length);
-            continue;
-        }
-        put_strip(laying, &strips[i], MUSLIN_PLAN_WITHIN, strips[i].height * plan->unit);
-        if (laying->check->status == MUSLIN_OK)
-            merge_last(laying->plan);
+        else
+            put_strip_within(laying, &strips[i]);
     }
 }
 
@@ -323,6 +341,60 @@ static void put_pattern(struct laying *laying, const struct msl_pattern *pattern
     }
 }
 
+/* ---- in what order ---------------------------------------------------------------------------------------------- */
+
+/* How high a size lies in a strip: what is trimmed least comes first. */
+static int64_t height_in(const struct msl_cutting *cutting, const struct msl_laid *laid, int64_t height)
+{
+    return lying_of(&cutting->sizes[laid->size], laid, height).height;
+}
+
+/* Pieces from the highest, equal ones in the order of their sizes; stacks stay as they are. */
+static void order_pieces(struct muslin_cutplan *plan, const struct msl_strip *strip)
+{
+    struct msl_laid *laid = plan->found.plan.laid + strip->first;
+    int32_t stacked = 0;
+    for (int32_t i = 0; i < strip->count; i++)
+        stacked |= laid[i].above;
+    for (int32_t i = 1; i < strip->count && !stacked; i++) {
+        const struct msl_laid moved = laid[i];
+        const int64_t height = height_in(&plan->cutting, &moved, strip->height);
+        int32_t at = i;
+        for (; at > 0; at--) {
+            const int64_t before = height_in(&plan->cutting, &laid[at - 1], strip->height);
+            if (before > height || (before == height && laid[at - 1].size <= moved.size))
+                break;
+            laid[at] = laid[at - 1];
+        }
+        laid[at] = moved;
+    }
+}
+
+static int32_t more_in(const struct msl_pool *pool, const struct msl_strip *a, const struct msl_strip *b)
+{
+    for (int32_t i = 0; i < a->count && i < b->count; i++) {
+        const struct msl_laid *one = &pool->laid[a->first + i];
+        const struct msl_laid *other = &pool->laid[b->first + i];
+        if (one->size != other->size)
+            return other->size - one->size;
+        if (one->count != other->count)
+            return one->count - other->count;
+    }
+    return a->count - b->count;
+}
+
+/* Patterns alike lie together, so that they are one row; of others the one with more of its highest pieces is first. */
+static int is_before(const void *context, uint32_t a, uint32_t b)
+{
+    const struct msl_pool *pool = context;
+    const struct msl_pattern *one = &pool->patterns[a];
+    const struct msl_pattern *other = &pool->patterns[b];
+    int32_t more = one->count - other->count;
+    for (int32_t s = 0; s < one->count && s < other->count && more == 0; s++)
+        more = more_in(pool, &pool->strips[one->first + s], &pool->strips[other->first + s]);
+    return more > 0;
+}
+
 /* Panels are cut first, then strips, each from the highest down; stock from the dearest. */
 static void put_patterns(struct laying *laying, struct msl_rank *ranks, struct msl_rank *spare)
 {
@@ -333,7 +405,9 @@ static void put_patterns(struct laying *laying, struct msl_rank *ranks, struct m
                                        (uint32_t)i };
         ranks[i] = rank;
     }
-    msl_sort(ranks, spare, (uint64_t)pool->pattern_count, NULL, NULL);
+    for (int32_t s = 0; s < pool->strip_count; s++)
+        order_pieces(laying->plan, &pool->strips[s]);
+    msl_sort(ranks, spare, (uint64_t)pool->pattern_count, is_before, pool);
     for (int32_t i = 0; i < pool->pattern_count; i++)
         put_pattern(laying, &pool->patterns[ranks[i].row]);
 }

@@ -28,7 +28,7 @@ static int64_t cuts_in(const struct muslin_cutplan *plan, const struct muslin_pl
     const int64_t begin = msl_begin_of(plan, strip);
     const int is_slit = strip->kind == MUSLIN_PLAN_SLIT;
     const int64_t width = is_slit ? msl_strip_of(plan, (uint64_t)strip->holder)->width : strip->width;
-    int64_t cuts = strip->places > 0 && begin > 0;
+    int64_t cuts = begin > 0;
     for (int64_t i = 0; i < strip->places; i++) {
         const struct muslin_plan_place *place = msl_place_of(plan, (uint64_t)(strip->first_place + i));
         cuts += place->y == 0 ? place->count + (plan->pieces[place->piece].run_in > 0) : 0;
@@ -81,10 +81,14 @@ static int64_t heights_of(const struct muslin_cutplan *plan)
 
 /* ---- pieces ----------------------------------------------------------------------------------------------------- */
 
+int msl_goes_round_fold(const struct muslin_cutplan *plan, const struct muslin_plan_place *place)
+{
+    return plan->pieces[place->piece].kind == MUSLIN_BLANK_JOINED && place->width > plan->room;
+}
+
 int64_t msl_pieces_in(const struct muslin_cutplan *plan, const struct muslin_plan_place *place)
 {
-    const int is_joined = plan->pieces[place->piece].kind == MUSLIN_BLANK_JOINED;
-    return is_joined && place->width > plan->room ? place->count : place->count * plan->layers;
+    return msl_goes_round_fold(plan, place) ? place->count : place->count * plan->layers;
 }
 
 /* Of sloped pieces what each takes of the strip is as much as it has, without the first run-in. */

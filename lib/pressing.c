@@ -215,7 +215,8 @@ static void give_bits(struct muslin_pressing_plan *plan)
             const uint32_t number = msl_part(plan->solution, node, k).node;
             struct msl_pressed_node *part = msl_pressed(plan, number);
             uint32_t *bit = &plan->place_bit[msl_place_of(plan, node, k)];
-            const int is_held = part->stiff && plan->turnings == MSL_TURN_NO_HELD;
+            const int is_held = part->choice == MSL_CHOICE_KEPT ||
+                                (part->stiff && plan->turnings == MSL_TURN_NO_HELD);
             part->trimmed |= pressed->trimmed | (msl_kind_of(plan, node) == MUSLIN_NODE_TRIM);
             *bit = 0;
             if (!part->carries || is_held)
@@ -356,6 +357,20 @@ static uint8_t turn_of(struct msl_nesting *nesting, uint32_t node)
     return 0;
 }
 
+/* The first node, from the root down, that is taken the other way though it can neither be turned nor pressed so. */
+static void note_broken(struct msl_nesting *nesting, uint32_t node)
+{
+    struct muslin_pressing_plan *plan = nesting->plan;
+    const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+    if (!pressed->stiff || pressed->choice != MSL_CHOICE_FREE || pressed->other_way == 0 || pressed->turn != 0)
+        return;
+    if (plan->broken.node != 0 || msl_can_be_pressed(plan, node))
+        return;
+    plan->broken = (struct msl_chosen){ node, MSL_CHOICE_FREE, 1 << MSL_CHOICE_KEPT, { 0 } };
+    for (uint32_t i = pressed->first_turning; i < plan->node[node].first_turning; i++)
+        plan->broken.choices |= (uint8_t)(1 << msl_turning_at(nesting, i)->turn);
+}
+
 /* From the root down: what is turned as a whole leaves its parts as they are. */
 static void find_ways_shown(struct msl_nesting *nesting)
 {
@@ -365,7 +380,7 @@ static void find_ways_shown(struct msl_nesting *nesting)
         struct msl_pressed_node *pressed = msl_pressed(plan, node);
         pressed->reversed = (uint8_t)is_better_reversed(plan, node);
         pressed->turn = turn_of(nesting, node);
-        plan->is_broken |= pressed->asks && pressed->other_way > 0 && pressed->turn == 0;
+        note_broken(nesting, node);
         msl_count_parts_of(plan, node);
     }
 }
@@ -395,17 +410,17 @@ static void show_reversed(const struct muslin_pressing_plan *plan)
     }
 }
 
-/* Seams pressed open have no way. */
-static int is_open(const struct muslin_pressing_plan *plan, uint32_t node)
+/* Seams pressed open are the same the other way; turned, they are told with what they lie in. */
+static int is_taken_alike(const struct muslin_pressing_plan *plan, const struct msl_pressed_node *pressed)
 {
-    return plan->seam[msl_pressed(plan, node)->first_seam].held == MSL_HELD_OPEN;
+    return pressed->turn == 0 && plan->seam[pressed->first_seam].held == MSL_HELD_OPEN;
 }
 
 static void sum_up(struct muslin_pressing_plan *plan)
 {
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         const struct msl_pressed_node *pressed = msl_pressed(plan, node);
-        if (msl_own_seams(plan, node) == 0 || is_open(plan, node))
+        if (msl_own_seams(plan, node) == 0 || is_taken_alike(plan, pressed))
             continue;
         plan->totals.other_way += pressed->other_way;
         plan->totals.turned += pressed->turn != 0 ? pressed->other_way : 0;
@@ -429,7 +444,8 @@ void muslin_pressing_free(struct muslin_pressing_plan *plan)
 }
 
 static struct muslin_pressing_plan *begin_plan(struct msl_check *check, const struct muslin_solution *solution,
-                                               const struct muslin_pressing_spec *in, int32_t turnings)
+                                               const struct muslin_pressing_spec *in, int32_t turnings,
+                                               const struct msl_chosen *chosen, uint32_t n)
 {
     const struct muslin_allocator *a = &solution->allocator;
     static const struct muslin_pressing_plan none;
@@ -445,6 +461,8 @@ static struct muslin_pressing_plan *begin_plan(struct msl_check *check, const st
     plan->node = msl_scratch(check, a, (uint64_t)plan->nodes + 1, sizeof plan->node[0]);
     if (check->status == MUSLIN_OK)
         number_nodes(plan);
+    for (uint32_t i = 0; check->status == MUSLIN_OK && i < n; i++)
+        msl_pressed(plan, chosen[i].node)->choice = chosen[i].choice;
     if (check->status == MUSLIN_OK)
         want_few_ends(check, plan);
     plan->seam = msl_scratch(check, a, plan->seams, sizeof plan->seam[0]);
@@ -481,8 +499,8 @@ static void make_plan(struct msl_check *check, struct muslin_pressing_plan *plan
         press_in_turn(plan, alternating);
         msl_find_ends(&nesting);
         msl_find_meetings(&nesting);
-        if (plan->turnings == MSL_TURN_HELD_ALIKE)
-            msl_hold_turnings(&nesting);
+        msl_hold_turnings(&nesting);
+        plan->effort += (int64_t)(nesting.ends.used + plan->met.used + plan->bits);
         msl_free_rows(a, &nesting.ends, sizeof(struct msl_end));
         msl_free_rows(a, &nesting.taken, sizeof(struct msl_taken));
         msl_solve_rules(&nesting, alternating);
@@ -496,11 +514,12 @@ static void make_plan(struct msl_check *check, struct muslin_pressing_plan *plan
     end_nesting(&nesting);
 }
 
-/* A plan that takes nodes with asked seams the other way like this. Null after a failure. */
+/* A plan that takes nodes with asked seams the other way like this, and `n` of them as chosen. Null after a failure. */
 static struct muslin_pressing_plan *plan_with(struct msl_check *check, const struct muslin_solution *solution,
-                                              const struct muslin_pressing_spec *in, int32_t turnings)
+                                              const struct muslin_pressing_spec *in, int32_t turnings,
+                                              const struct msl_chosen *chosen, uint32_t n)
 {
-    struct muslin_pressing_plan *plan = begin_plan(check, solution, in, turnings);
+    struct muslin_pressing_plan *plan = begin_plan(check, solution, in, turnings, chosen, n);
     if (check->status == MUSLIN_OK)
         make_plan(check, plan);
     if (check->status == MUSLIN_OK)
@@ -509,17 +528,22 @@ static struct muslin_pressing_plan *plan_with(struct msl_check *check, const str
     return NULL;
 }
 
+static void set_least(struct muslin_pressing_plan *plan, int64_t least)
+{
+    plan->totals.least = least;
+    plan->totals.proven = plan->totals.exceptions == least;
+}
+
 /* The better of two plans, by the bound of the first; the other one goes. The work of both was done. */
 static struct muslin_pressing_plan *better_of(struct muslin_pressing_plan *plan, struct muslin_pressing_plan *other)
 {
-    const int is_better = !other->is_broken &&
-                          (plan->is_broken || other->totals.exceptions < plan->totals.exceptions);
+    const int is_better = other->broken.node == 0 &&
+                          (plan->broken.node != 0 || other->totals.exceptions < plan->totals.exceptions);
     struct muslin_pressing_plan *kept = is_better ? other : plan;
     kept->has_turned = plan->has_turned;
     kept->totals.work = plan->totals.work + other->totals.work;
-    kept->totals.least = plan->totals.least;
     kept->totals.alternating = plan->totals.alternating;
-    kept->totals.proven = kept->totals.exceptions == kept->totals.least;
+    set_least(kept, plan->totals.least);
     muslin_pressing_free(is_better ? plan : other);
     return kept;
 }
@@ -528,24 +552,113 @@ static struct muslin_pressing_plan *better_of(struct muslin_pressing_plan *plan,
 static struct muslin_pressing_plan *try_also(struct msl_check *check, struct muslin_pressing_plan *plan,
                                              int32_t turnings)
 {
-    if (check->status != MUSLIN_OK || !plan->has_turned || (!plan->is_broken && plan->totals.proven))
+    if (check->status != MUSLIN_OK || !plan->has_turned || (plan->broken.node == 0 && plan->totals.proven))
         return plan;
     const struct muslin_pressing_spec in = plan->spec;
-    struct muslin_pressing_plan *other = plan_with(check, plan->solution, &in, turnings);
+    struct muslin_pressing_plan *other = plan_with(check, plan->solution, &in, turnings, NULL, 0);
     return check->status == MUSLIN_OK ? better_of(plan, other) : plan;
+}
+
+/* ---- one node after another ------------------------------------------------------------------------------------- */
+
+/* Plans with more and more nodes chosen of: depth first. */
+struct choosing {
+    struct muslin_pressing_plan *best;
+    struct msl_chosen *chosen;
+    uint32_t count;
+    uint32_t pad;
+    int64_t least;     /* of the plans that are looked through */
+    int64_t work_left;
+};
+
+/* Begins to choose of a node: first it is kept as it is. */
+static void choose_of(struct choosing *choosing, struct msl_chosen broken)
+{
+    broken.choice = MSL_CHOICE_KEPT;
+    choosing->chosen[choosing->count++] = broken;
+}
+
+/* The next choice of the last node, or of the one before it, where there is none. */
+static void choose_next(struct choosing *choosing)
+{
+    while (choosing->count > 0) {
+        struct msl_chosen *last = &choosing->chosen[choosing->count - 1];
+        do
+            last->choice--;
+        while (last->choice != MSL_CHOICE_FREE && (last->choices >> last->choice & 1) == 0);
+        if (last->choice != MSL_CHOICE_FREE)
+            return;
+        choosing->count--;
+    }
+}
+
+/* Looks at the plan with what is chosen: goes on to choose of a node that it breaks, or keeps it where it is better.
+ * What it finds at best bounds all plans with these choices. */
+static void try_chosen(struct msl_check *check, struct choosing *choosing)
+{
+    struct muslin_pressing_spec in = choosing->best->spec;
+    in.work_limit = choosing->work_left;
+    struct muslin_pressing_plan *plan = plan_with(check, choosing->best->solution, &in, MSL_TURN_HELD,
+                                                  choosing->chosen, choosing->count);
+    if (plan == NULL)
+        return;
+    const struct msl_chosen broken = plan->broken;
+    const int64_t least = plan->totals.least;
+    choosing->work_left -= plan->totals.work + plan->effort;
+    choosing->best = better_of(choosing->best, plan);
+    if (broken.node != 0 && least < choosing->best->totals.exceptions) {
+        choose_of(choosing, broken);
+        return;
+    }
+    if (least < choosing->least)
+        choosing->least = least;
+    choose_next(choosing);
+}
+
+/* Of each node that a plan breaks, from the root down, there are few choices: it is never taken the other way, or one
+ * of its turnings is made to hold. All plans that there are, are among those of one or another; so the least of their
+ * bounds holds for all, once all are looked through. */
+static struct muslin_pressing_plan *choose_turnings(struct msl_check *check, struct muslin_pressing_plan *best,
+                                                    struct msl_chosen broken, int64_t work_left)
+{
+    if (check->status != MUSLIN_OK || broken.node == 0 || best->totals.proven)
+        return best;
+    const struct muslin_allocator a = best->allocator;
+    const uint64_t nodes = best->nodes;
+    const int64_t bound = best->totals.least;
+    struct choosing choosing = { best, NULL, 0, 0, INT64_MAX, work_left };
+    choosing.chosen = msl_scratch(check, &a, nodes, sizeof choosing.chosen[0]);
+    if (choosing.chosen == NULL)
+        return best;
+    choose_of(&choosing, broken);
+    while (check->status == MUSLIN_OK && choosing.count > 0 && choosing.work_left > 0 &&
+           choosing.best->totals.exceptions > bound)
+        try_chosen(check, &choosing);
+    msl_scratch_free(&a, choosing.chosen, nodes, sizeof choosing.chosen[0]);
+    if (choosing.count == 0) {
+        const int64_t fewest = choosing.best->totals.exceptions;
+        const int64_t least = choosing.least < fewest ? choosing.least : fewest;
+        set_least(choosing.best, least > bound ? least : bound);
+    }
+    return choosing.best;
 }
 
 /* Whether a node with asked seams can be taken the other way hangs on how all in it is pressed, which is no sum of
  * bits. So the first plan takes such nodes either way freely, and then looks whether the turnings that it needs hold.
  * Every plan that there is, is among those it chooses from: its bound holds for all. Where its turnings hold and it
  * reaches the bound, none is better. Else two other plans are tried: with all such nodes as they are, which always can
- * be, and with all pressed so that they can be turned. Neither is called the best unless it reaches the bound. */
+ * be, and with all pressed so that they can be turned; then, as far as the work limit goes, plans that choose of one
+ * node after another. */
 static struct muslin_pressing_plan *best_plan(struct msl_check *check, const struct muslin_solution *solution,
                                               const struct muslin_pressing_spec *in)
 {
-    struct muslin_pressing_plan *plan = plan_with(check, solution, in, MSL_TURN_HELD);
+    struct muslin_pressing_plan *plan = plan_with(check, solution, in, MSL_TURN_HELD, NULL, 0);
+    struct msl_chosen broken = { 0, MSL_CHOICE_FREE, 0, { 0 } };
+    if (check->status == MUSLIN_OK)
+        broken = plan->broken;
     plan = try_also(check, plan, MSL_TURN_NO_HELD);
-    return try_also(check, plan, MSL_TURN_HELD_ALIKE);
+    plan = try_also(check, plan, MSL_TURN_HELD_ALIKE);
+    return choose_turnings(check, plan, broken, in->work_limit);
 }
 
 muslin_status muslin_pressing_create(const struct muslin_solution *solution, const struct muslin_pressing_spec *spec,

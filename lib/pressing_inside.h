@@ -52,6 +52,17 @@ struct msl_pressed_node {
     uint8_t reversed;                  /* while comparing: its first copy is taken the other way; in the end: it is
                                           shown so */
     uint8_t turn;                      /* quarters by which its copies the other way are turned; 0: they are pressed */
+    uint8_t choice;                    /* enum msl_choice */
+};
+
+/* What is tried of a node that cannot be pressed the other way; the first two are the quarters of the turning. */
+enum msl_choice { MSL_CHOICE_FREE, MSL_CHOICE_QUARTER, MSL_CHOICE_HALF, MSL_CHOICE_KEPT };
+
+struct msl_chosen {
+    uint32_t node;
+    uint8_t choice;  /* enum msl_choice */
+    uint8_t choices; /* a bit for each that there is */
+    uint8_t pad[2];
 };
 
 /* Two seams that meet. */
@@ -87,9 +98,11 @@ struct muslin_pressing_plan {
     uint32_t *place_bit; /* of each place; 0: it has no choice */
     uint8_t *place_way;
     int32_t turnings;    /* enum msl_turnings */
+    struct msl_chosen broken; /* a node that is taken the other way and cannot be: nothing is chosen of it yet, and no
+                                 turning of it holds; node 0: none */
     uint8_t has_turned;  /* 1: nodes with asked seams can be turned */
-    uint8_t is_broken;   /* 1: such a node is taken the other way, though no turning of it holds */
-    uint8_t pad[2];
+    uint8_t pad[3];
+    int64_t effort;      /* about what it took to make the rules, in steps */
     struct msl_rows met; /* struct msl_met; in the end those that do not nest */
     struct muslin_pressed_totals totals;
 };
@@ -259,7 +272,9 @@ void msl_meet_in_sixty(struct msl_nesting *nesting, uint32_t node);
 void msl_find_turnings(struct msl_nesting *nesting, uint32_t node);
 /* Whether its node looks the same when it is turned so. */
 int msl_is_alike(struct msl_nesting *nesting, struct msl_turning *turning);
-/* Adds what turnings of nodes with asked seams need to the rules, heavier than all meetings. */
+/* Whether a node can be taken the other way by pressing it so, with all that is in it. */
+int msl_can_be_pressed(const struct muslin_pressing_plan *plan, uint32_t node);
+/* Adds what turnings of nodes with asked seams need to the rules, heavier than all meetings: of all, or as chosen. */
 void msl_hold_turnings(struct msl_nesting *nesting);
 static inline struct msl_turning *msl_turning_at(const struct msl_nesting *nesting, uint64_t number)
 {

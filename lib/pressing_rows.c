@@ -65,13 +65,14 @@ static struct muslin_pressed_seam seam_row(const struct muslin_pressing_plan *pl
                                        way.way + 1, other, 0, pressed->turn, 0 };
     if (way.wish != 0)
         row.preferred = way.wish == way.way + 1 ? 1 : 2;
-    if (way.held == MSL_HELD_OPEN) {
+    if (way.held != MSL_HELD_OPEN)
+        return row;
+    row.press = MUSLIN_PRESS_OPEN;
+    row.towards = 0;
+    if (pressed->turn == 0) { /* pressed the other way it is the same */
         row.as_shown += row.other_way;
         row.other_way = 0;
-        row.press = MUSLIN_PRESS_OPEN;
-        row.towards = 0;
         row.other = MUSLIN_OTHER_NONE;
-        row.turn = 0;
     }
     return row;
 }

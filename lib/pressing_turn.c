@@ -12,6 +12,9 @@
 /* Patches of a node that is turned: more are not looked at. */
 enum { PATCHES_MOST = 4096 };
 
+/* Steps that looking at a patch is worth. */
+enum { EFFORT_EACH = 16 };
+
 /* Turns in the order in which they are tried. */
 static int32_t turn_number(int which)
 {
@@ -69,6 +72,7 @@ static void draw_edges(struct look *look)
 {
     const struct muslin_solution *s = look->nesting->plan->solution;
     const int64_t patches = msl_size_of(s, look->node)->patches;
+    look->nesting->plan->effort += EFFORT_EACH * patches;
     msl_draw_start(&look->drawing, s, look->node, MUSLIN_STAGE_FINISHED);
     for (int64_t i = 0; look->nesting->check->status == MUSLIN_OK && i < patches; i++) {
         msl_draw_patch(&look->drawing, i, &look->drawn);
@@ -258,7 +262,7 @@ static void add_turning(struct msl_nesting *nesting, uint32_t node, int32_t turn
 }
 
 /* Pressed the other way, all that is in it is the other way. */
-static int can_be_pressed(const struct muslin_pressing_plan *plan, uint32_t node)
+int msl_can_be_pressed(const struct muslin_pressing_plan *plan, uint32_t node)
 {
     const int64_t places = msl_own_places(plan, node);
     int can = !msl_pressed(plan, node)->asks;
@@ -274,13 +278,13 @@ void msl_find_turnings(struct msl_nesting *nesting, uint32_t node)
 {
     struct muslin_pressing_plan *plan = nesting->plan;
     struct msl_pressed_node *pressed = msl_pressed(plan, node);
-    const int can_turn = msl_own_seams(plan, node) > 0 && !pressed->ordered &&
+    const int can_turn = msl_own_seams(plan, node) > 0 && !pressed->ordered && pressed->choice != MSL_CHOICE_KEPT &&
                          msl_size_of(plan->solution, node)->patches <= PATCHES_MOST &&
                          (pressed->stiff ? plan->turnings != MSL_TURN_NO_HELD : msl_copies_of(plan, node) > 1);
     for (int which = 0; can_turn && which < 2; which++)
         add_turning(nesting, node, turn_number(which));
     const int has_turning = nesting->turnings.used > pressed->first_turning;
-    const int is_free = plan->turnings != MSL_TURN_NO_HELD && can_be_pressed(plan, node);
+    const int is_free = plan->turnings != MSL_TURN_NO_HELD && msl_can_be_pressed(plan, node);
     pressed->flips = (uint8_t)(!pressed->stiff || has_turning || is_free);
     plan->has_turned |= pressed->stiff && has_turning;
 }
@@ -298,15 +302,25 @@ static void hold(struct msl_nesting *nesting, const struct msl_turning *turning,
     }
 }
 
-/* Of two turnings of a node the last one: by half a turn. Patches of all tops are below 2^31, few meetings come to
- * each, and there are fewer sums than 2^26, so that all weights together stay in range. */
+/* Of two turnings of a node the last one, by half a turn, or the one that is chosen. */
+static int is_to_hold(const struct muslin_pressing_plan *plan, uint32_t node, const struct msl_turning *turning,
+                      int is_last)
+{
+    const struct msl_pressed_node *pressed = msl_pressed(plan, node);
+    if (plan->turnings == MSL_TURN_HELD_ALIKE)
+        return is_last && pressed->stiff && !msl_can_be_pressed(plan, node);
+    return turning->turn == pressed->choice;
+}
+
+/* Patches of all tops are below 2^31, few meetings come to each, and there are fewer sums than 2^26, so that all
+ * weights together stay in range. */
 void msl_hold_turnings(struct msl_nesting *nesting)
 {
     const struct muslin_pressing_plan *plan = nesting->plan;
-    for (uint32_t node = 1; nesting->check->status == MUSLIN_OK && node <= plan->nodes; node++) {
-        const struct msl_pressed_node *pressed = msl_pressed(plan, node);
-        const uint32_t end = plan->node[node].first_turning;
-        if (pressed->stiff && !can_be_pressed(plan, node) && end > pressed->first_turning)
-            hold(nesting, msl_turning_at(nesting, end - 1), plan->totals.meetings + 1);
+    for (uint64_t i = 0; nesting->check->status == MUSLIN_OK && i < nesting->turnings.used; i++) {
+        const struct msl_turning *turning = msl_turning_at(nesting, i);
+        const int is_last = i + 1 == plan->node[turning->node].first_turning;
+        if (is_to_hold(plan, turning->node, turning, is_last))
+            hold(nesting, turning, plan->totals.meetings + 1);
     }
 }

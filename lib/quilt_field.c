@@ -29,11 +29,13 @@ static void want_blocks(struct msl_check *check, const struct muslin_diagonal_sp
     msl_want_between(check, MUSLIN_ARG_CHILDREN, (int64_t)n, blocks, blocks);
 }
 
-/* An id where the layout asks for one, 0 where it has none. */
-static void want_given(struct msl_check *check, int32_t argument, muslin_id id, int is_asked_for)
+/* An id where the layout asks for one, 0 where it has none; members that share a name are told apart by their place. */
+static void want_given(struct msl_check *check, int32_t argument, int64_t at, muslin_id id, int is_asked_for)
 {
-    if (check->status == MUSLIN_OK && (id != 0) != is_asked_for)
-        msl_fail(check, MUSLIN_ERR_RANGE, argument, id, is_asked_for);
+    if (check->status != MUSLIN_OK || (id != 0) == is_asked_for)
+        return;
+    check->at = at;
+    msl_fail(check, MUSLIN_ERR_RANGE, argument, id, is_asked_for);
 }
 
 /* As muslin_setting_point() has it: where something is cut at the edge itself, nothing floats. */
@@ -42,18 +44,15 @@ static void want_layout(struct msl_check *check, const struct muslin_diagonal_sp
     const int sashed = in->layout != MUSLIN_POINT_PLAIN;
     msl_want_choice(check, MUSLIN_ARG_SETTING_LAYOUT, in->layout, MUSLIN_POINT_PLAIN, MUSLIN_POINT_SASH_INNER);
     msl_want_pad(check, in->pad);
-    want_given(check, MUSLIN_ARG_SASH_WIDTH, in->sash, sashed);
     if (in->layout == MUSLIN_POINT_SASH_CUT || in->layout == MUSLIN_POINT_SASH_INNER)
-        want_given(check, MUSLIN_ARG_SET_OFF, in->set_off, 0);
-    check->at = 2;
-    want_given(check, MUSLIN_ARG_FABRIC, in->sash_fabric, sashed);
-    check->at = 3;
+        want_given(check, MUSLIN_ARG_MEASURE, 0, in->set_off, 0);
+    want_given(check, MUSLIN_ARG_MEASURE, 1, in->sash, sashed);
+    want_given(check, MUSLIN_ARG_FABRIC, 2, in->sash_fabric, sashed);
     if (!sashed)
-        want_given(check, MUSLIN_ARG_FABRIC, in->cornerstone, 0);
-    check->at = 0;
+        want_given(check, MUSLIN_ARG_FABRIC, 3, in->cornerstone, 0);
 }
 
-/* What members that share a name name, told apart by their place; id 0 stays 0 where it may. */
+/* What such members name; id 0 stays 0 where it may. */
 static int32_t named(struct msl_check *check, const struct muslin_quilt *quilt, int32_t sort, int64_t at, muslin_id id,
                      int may_be_none)
 {
@@ -82,28 +81,45 @@ static void put_diagonal(struct msl_check *check, const struct muslin_quilt *qui
         args[DIAGONAL_CORNERSTONE] = args[DIAGONAL_SASH_FABRIC];
 }
 
-/* Sashes are as long as the first block is wide. */
-static void add_sash_patches(struct msl_check *check, struct muslin_quilt *quilt, const int32_t *args,
-                             muslin_id first_block, uint32_t *patches)
+/* Where nothing lies outside the corner blocks, whole sashes lie round alternates. */
+static int has_whole_sashes(const int32_t *args)
+{
+    const int has_alternates = args[DIAGONAL_COLUMNS] > 1 && args[DIAGONAL_ROWS] > 1;
+    return args[DIAGONAL_LAYOUT] != MUSLIN_POINT_SASH_INNER || has_alternates;
+}
+
+/* They lie between two blocks side by side or above each other, and outside. */
+static int has_whole_cornerstones(const int32_t *args)
+{
+    const int has_one_block = args[DIAGONAL_COLUMNS] == 1 && args[DIAGONAL_ROWS] == 1;
+    return args[DIAGONAL_LAYOUT] == MUSLIN_POINT_SASH_OUTER || !has_one_block;
+}
+
+/* Sashes are as long as the first block is wide. Returns how many patches there are. */
+static uint32_t add_sash_patches(struct msl_check *check, struct muslin_quilt *quilt, const int32_t *args,
+                                 muslin_id first_block, uint32_t *patches)
 {
     const uint32_t width = (uint32_t)args[DIAGONAL_SASH];
     const uint32_t fabric = (uint32_t)args[DIAGONAL_SASH_FABRIC];
     uint32_t block = msl_want_id(check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, first_block);
-    if (check->status != MUSLIN_OK)
-        return;
-    uint32_t length = msl_add_extent(check, quilt, block, MUSLIN_ACROSS);
-    patches[0] = msl_add_patch(check, quilt, fabric, length, width);
-    patches[1] = msl_add_patch(check, quilt, fabric, width, length);
-    patches[2] = msl_add_patch(check, quilt, (uint32_t)args[DIAGONAL_CORNERSTONE], width, width);
+    uint32_t count = 0;
+    if (args[DIAGONAL_LAYOUT] == MUSLIN_POINT_PLAIN || check->status != MUSLIN_OK)
+        return 0;
+    if (has_whole_sashes(args)) {
+        uint32_t length = msl_add_extent(check, quilt, block, MUSLIN_ACROSS);
+        patches[count++] = msl_add_patch(check, quilt, fabric, length, width);
+        patches[count++] = msl_add_patch(check, quilt, fabric, width, length);
+    }
+    if (has_whole_cornerstones(args))
+        patches[count++] = msl_add_patch(check, quilt, (uint32_t)args[DIAGONAL_CORNERSTONE], width, width);
+    return count;
 }
 
 static uint32_t add_diagonal(struct msl_check *check, struct muslin_quilt *quilt, const int32_t *given,
                              const muslin_id *blocks, uint32_t n)
 {
     uint32_t patches[DIAGONAL_SASH_PATCHES] = { 0 };
-    const uint32_t more = given[DIAGONAL_LAYOUT] == MUSLIN_POINT_PLAIN ? 0 : DIAGONAL_SASH_PATCHES;
-    if (more > 0)
-        add_sash_patches(check, quilt, given, blocks[0], patches);
+    const uint32_t more = add_sash_patches(check, quilt, given, blocks[0], patches);
     int32_t *args = msl_begin(check, quilt, DIAGONAL_BLOCKS + n + more);
     if (args == NULL)
         return 0;

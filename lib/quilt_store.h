@@ -88,7 +88,8 @@ enum { TRIM_LEFT, TRIM_RIGHT, TRIM_TOP, TRIM_BOTTOM, TRIM_CHILD, TRIM_ARGS };
 enum { PINWHEEL_CENTRE, PINWHEEL_TOP, PINWHEEL_RIGHT, PINWHEEL_BOTTOM, PINWHEEL_LEFT, PINWHEEL_ARGS };
 /* widths and fabrics in the order left, right, top, bottom; 0 where there is no strip */
 enum { SET_IN_CENTRE, SET_IN_WIDTHS, SET_IN_FABRICS = SET_IN_WIDTHS + 4, SET_IN_ARGS = SET_IN_FABRICS + 4 };
-/* then, in a layout with sashes, three patches follow the blocks: a sash that lies, one that stands, a cornerstone */
+/* then, in a layout with sashes, patches follow the blocks: a sash that lies and one that stands, where there are whole
+ * ones, and a cornerstone, where there is a whole one */
 enum {
     DIAGONAL_COLUMNS, DIAGONAL_ROWS, DIAGONAL_LAYOUT, DIAGONAL_SIDE_FABRIC, DIAGONAL_CORNER_FABRIC,
     DIAGONAL_SASH_FABRIC, DIAGONAL_CORNERSTONE, DIAGONAL_SET_OFF, DIAGONAL_SASH, DIAGONAL_BLOCKS

@@ -185,6 +185,8 @@ static void solve_measure(struct msl_solving *solving, uint32_t measure)
 /* ---- what the root needs ---------------------------------------------------------------------------------------- */
 
 /* Measures needed are marked in an array of their own, nodes in their sizes. */
+enum { MEASURE_IS_NEEDED = 1, MEASURE_IS_SASH = 2 };
+
 struct need {
     struct muslin_solution *solution;
     uint8_t *measures;
@@ -201,7 +203,9 @@ static void mark_node(struct need *need, uint32_t node)
     struct msl_children measures = msl_measures_of(row->kind);
     for (uint32_t i = 0; i < measures.count; i++)
         if (args[measures.first + i] != 0)
-            need->measures[args[measures.first + i] - 1] = 1;
+            need->measures[args[measures.first + i] - 1] |= MEASURE_IS_NEEDED;
+    if (row->kind == MUSLIN_NODE_DIAGONAL && args[DIAGONAL_SASH] != 0)
+        need->measures[args[DIAGONAL_SASH] - 1] |= MEASURE_IS_SASH;
 }
 
 static void mark_measure(struct need *need, uint32_t measure)
@@ -212,7 +216,7 @@ static void mark_measure(struct need *need, uint32_t measure)
     if (row->kind == MUSLIN_MEASURE_EXTENT)
         msl_size_of(need->solution, (uint32_t)args[0])->reached = 1;
     for (uint32_t i = 0; row->kind == MUSLIN_MEASURE_SUM && i < row->count; i += 2)
-        need->measures[args[i] - 1] = 1;
+        need->measures[args[i] - 1] |= MEASURE_IS_NEEDED;
 }
 
 /* The later one of a node and a measure, by the order in which they were made. A quilt's seam is made before any node,
@@ -227,7 +231,7 @@ static void mark_needed(struct need *need)
     struct muslin_solution *s = need->solution;
     for (uint32_t m = 0; m < s->measures; m++)
         need->measures[m] = 0;
-    need->measures[MSL_ALLOWANCE - 1] = need->measures[MSL_TAKE_UP - 1] = 1;
+    need->measures[MSL_ALLOWANCE - 1] = need->measures[MSL_TAKE_UP - 1] = MEASURE_IS_NEEDED;
     uint32_t node = s->root;
     uint32_t measure = s->measures;
     msl_size_of(s, node)->reached = 1;
@@ -246,14 +250,42 @@ static void mark_needed(struct need *need)
 
 /* ---- sizes and counts ------------------------------------------------------------------------------------------- */
 
+/* The first field on point that has sashes so wide; there is one. */
+static uint32_t field_with_sash(const struct muslin_solution *s, uint32_t measure)
+{
+    uint32_t node = 1;
+    while (!msl_size_of(s, node)->reached || msl_node_row(s->quilt, node)->kind != MUSLIN_NODE_DIAGONAL ||
+           msl_node_args(s->quilt, node)[DIAGONAL_SASH] != (int32_t)measure)
+        node++;
+    return node;
+}
+
+/* Said of the sash: else it would be of patches that the caller never made. */
+static void want_sash(struct msl_solving *solving, uint32_t measure)
+{
+    const muslin_len width = solving->solution->values[measure - 1];
+    if (solving->check->status != MUSLIN_OK || width > 0)
+        return;
+    solving->check->at = field_with_sash(solving->solution, measure);
+    msl_fail(solving->check, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH, width, 1);
+}
+
+static void solve_needed(struct msl_solving *solving, const struct need *need, uint32_t measure)
+{
+    if (need->measures[measure - 1] == 0 || solving->check->status != MUSLIN_OK)
+        return;
+    solve_measure(solving, measure);
+    if ((need->measures[measure - 1] & MEASURE_IS_SASH) != 0)
+        want_sash(solving, measure);
+}
+
 static void solve_nodes(struct msl_solving *solving, const struct need *need)
 {
     struct muslin_solution *s = solving->solution;
     uint32_t measure = 1;
     for (uint32_t node = 1; node <= s->root; node++) {
         for (; measure <= msl_node_row(s->quilt, node)->before; measure++)
-            if (need->measures[measure - 1] && solving->check->status == MUSLIN_OK)
-                solve_measure(solving, measure);
+            solve_needed(solving, need, measure);
         if (solving->check->status != MUSLIN_OK)
             return;
         solving->check->at = node;

@@ -81,6 +81,7 @@ static void cut_edge_sashes(struct msl_solving *solving, uint32_t node, const st
         cut.surplus_height = lies ? 0 : surplus;
         cut.hand = mirrored ? 3 - hand : hand;
         cut.angle = 45;
+        cut.warnings = point->warnings & MUSLIN_WARN_BIAS_EDGE;
         cut.pieces = msl_count_turns(&cut, &copies, mirrored, msl_lay_cut(s, &cut));
         cut.count = cut.pieces;
         if (cut.pieces > 0)

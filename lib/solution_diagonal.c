@@ -104,6 +104,8 @@ static int64_t along_edge(const struct msl_field *field, int64_t blocks)
         return 2 * blocks + 1;
     if (field->layout == MUSLIN_POINT_SASH_INNER)
         return 3 * blocks - 1;
+    if (field->reach < 0)
+        return blocks + 1;
     return blocks + 1 - (field->reach < blocks ? field->reach : blocks - 1);
 }
 
@@ -111,8 +113,6 @@ static int64_t along_edge(const struct msl_field *field, int64_t blocks)
  * to side can meet there. */
 static int64_t beyond_tips(const struct msl_field *field, int64_t blocks)
 {
-    if (field->set_off == 0)
-        return 0;
     return field->reach < blocks ? field->reach + 1 : blocks;
 }
 
@@ -190,12 +190,14 @@ int64_t msl_diagonal_parts(const struct muslin_solution *solution, uint32_t node
     return msl_field_parts(&field);
 }
 
-/* The patch that fills a cell: a lying sash, a standing one, a cornerstone. */
-static int64_t patch_in(struct msl_cell cell)
+/* The patch that fills a cell: a lying sash, a standing one, then a cornerstone, the first where there are no whole
+ * sashes. */
+static int64_t patch_in(const struct msl_field *field, struct msl_cell cell)
 {
     const int is_wide = (cell.m & 1) != 0;
     const int is_high = (cell.n & 1) != 0;
-    return is_wide ? 0 : is_high ? 1 : 2;
+    const int64_t sashes = msl_first_stone(field) > msl_blocks_in(field) ? 2 : 0;
+    return is_wide ? 0 : is_high ? 1 : sashes;
 }
 
 struct msl_part msl_diagonal_part(const struct muslin_solution *solution, uint32_t node, int64_t k)
@@ -203,7 +205,7 @@ struct msl_part msl_diagonal_part(const struct muslin_solution *solution, uint32
     const struct msl_field field = msl_field_of(solution, node);
     const struct msl_cell cell = msl_cell_of(&field, k);
     const int64_t blocks = msl_blocks_in(&field);
-    const int32_t part = field.nodes[k < blocks ? k : blocks + patch_in(cell)];
+    const int32_t part = field.nodes[k < blocks ? k : blocks + patch_in(&field, cell)];
     return (struct msl_part){ (uint32_t)part, 0, msl_line_at(&field, cell.m), msl_line_at(&field, cell.n), 1 };
 }
 

@@ -38,12 +38,13 @@ struct msl_field {
     muslin_len pitch;     /* P */
     muslin_len outside;   /* o */
     muslin_len set_off;   /* f */
-    int64_t reach;        /* g: see solution_diagonal_pieces.c; -1 where seams end at the edge itself */
+    int64_t reach;        /* g: see solution_diagonal_pieces.c; -1 where nothing floats */
     muslin_len seam;      /* E, twice what a raw edge stands out */
     int32_t layout;
     int32_t has_frame;    /* 1: sashes lie outside the corner blocks too */
     const int32_t *args;  /* of the node */
-    const int32_t *nodes; /* blocks, then a lying sash, a standing one, a cornerstone */
+    const int32_t *nodes; /* blocks, then what the layout has whole: a lying sash, a standing one, a
+                             cornerstone */
 };
 
 struct msl_field msl_field_of(const struct muslin_solution *solution, uint32_t node);

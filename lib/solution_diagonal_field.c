@@ -29,13 +29,12 @@ static void lay_sashes(struct msl_field *field, muslin_len sash)
         return;
     }
     field->outside = field->has_frame ? sash : 0;
-    field->reach = -1;
 }
 
 struct msl_field msl_field_of(const struct muslin_solution *solution, uint32_t node)
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
-    struct msl_field field = { .columns = args[DIAGONAL_COLUMNS], .rows = args[DIAGONAL_ROWS] };
+    struct msl_field field = { .columns = args[DIAGONAL_COLUMNS], .rows = args[DIAGONAL_ROWS], .reach = -1 };
     field.args = args;
     field.nodes = args + DIAGONAL_BLOCKS;
     field.layout = args[DIAGONAL_LAYOUT];
@@ -43,8 +42,9 @@ struct msl_field msl_field_of(const struct muslin_solution *solution, uint32_t n
     field.block = field.pitch = msl_size_of(solution, (uint32_t)field.nodes[0])->width;
     if (msl_is_sashed(&field))
         lay_sashes(&field, msl_value_of(solution, args[DIAGONAL_SASH]));
-    if (args[DIAGONAL_SET_OFF] != 0) {
+    if (args[DIAGONAL_SET_OFF] != 0)
         field.set_off = msl_value_of(solution, args[DIAGONAL_SET_OFF]);
+    if (field.set_off > 0) {
         const struct msl_surd runs_on = msl_surd_of(0, field.set_off, 2, 1);
         field.reach = msl_surd_floor(&runs_on) / field.pitch;
     }

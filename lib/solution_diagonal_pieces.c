@@ -7,7 +7,8 @@
  * and lower right from outside to outside, across the ends of all rows that reach so far; then upper right and lower
  * left, across the first two where these reach so far. Each piece is what the lines leave of its triangle;
  * muslin_setting_point() says how large the whole one is. A line k blocks from a tip is reached by what runs on from
- * there when k P < f sqrt 2: when f > 0 and k <= g = floor(f sqrt 2 / P). */
+ * there when k P < f sqrt 2: when f > 0 and k <= g = floor(f sqrt 2 / P);
+ * where nothing floats g is -1. */
 #include "solution_diagonal_pieces.h"
 
 /* ---- lines ------------------------------------------------------------------------------------------------------ */
@@ -87,12 +88,6 @@ static void add_line(struct msl_bounds *bounds, enum msl_line_kind kind, int32_t
     bounds->count++;
 }
 
-/* Whether what runs on from a tip k blocks away from a corner crosses the corner's seam. */
-static int is_reached(const struct msl_field *field, int64_t k)
-{
-    return field->set_off > 0 && k <= field->reach;
-}
-
 /* Side triangle k, from 1, at the top; in row k. */
 static void bound_top(const struct msl_field *field, int64_t k, struct msl_bounds *bounds)
 {
@@ -101,7 +96,7 @@ static void bound_top(const struct msl_field *field, int64_t k, struct msl_bound
         add_line(bounds, MSL_LINE_V, 1, 2 * k + 3);
     if (k > field->reach)
         add_line(bounds, MSL_LINE_Y, 1, field->rows);
-    if (is_reached(field, k - 1))
+    if (k - 1 <= field->reach)
         add_line(bounds, MSL_LINE_U, -1, msl_corner_u(field));
     add_line(bounds, MSL_LINE_V, -1, 2 * k + 1);
 }
@@ -111,7 +106,7 @@ static void bound_left(const struct msl_field *field, int64_t k, struct msl_boun
 {
     add_line(bounds, MSL_LINE_U, 1, 2 * k);
     add_line(bounds, MSL_LINE_V, 1, 2 - 2 * k);
-    if (is_reached(field, k - 1))
+    if (k - 1 <= field->reach)
         add_line(bounds, MSL_LINE_U, -1, msl_corner_u(field));
     if (k > field->reach)
         add_line(bounds, MSL_LINE_X, -1, 0);
@@ -136,11 +131,11 @@ static void bound_corner(const struct msl_field *field, const struct msl_own *ow
         return;
     }
     add_line(bounds, MSL_LINE_U, 1, msl_corner_u(field));
-    if (is_reached(field, field->columns - 1))
+    if (field->columns - 1 <= field->reach)
         add_line(bounds, MSL_LINE_V, 1, msl_corner_v(field));
     add_line(bounds, MSL_LINE_Y, 1, field->rows);
     add_line(bounds, MSL_LINE_X, -1, 0);
-    if (is_reached(field, field->rows - 1))
+    if (field->rows - 1 <= field->reach)
         add_line(bounds, MSL_LINE_V, -1, msl_turned_v(field, msl_corner_v(field)));
 }
 

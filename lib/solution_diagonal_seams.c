@@ -194,7 +194,7 @@ struct upright {
     muslin_len from;   /* along v */
     muslin_len to;
     muslin_len row;
-    int32_t at_edge;   /* 1: it ends at the edge, where one of the two is cut off */
+    int32_t at_edge;   /* 1: one end lies on the outer edge */
     int32_t pad;
 };
 
@@ -223,7 +223,7 @@ static void lay_leg(const struct msl_field *field, const struct msl_own *own, st
         upright->to = upright->from + leg_of(field);
     else
         upright->from = upright->to - leg_of(field);
-    upright->at_edge = field->layout == MUSLIN_POINT_SASH_INNER;
+    upright->at_edge = field->set_off == 0;
 }
 
 static int is_cut_at_end(const struct msl_field *field, int64_t item)
@@ -274,8 +274,9 @@ struct msl_upright msl_diagonal_upright(const struct muslin_solution *solution, 
 
 /* ---- how long and where ----------------------------------------------------------------------------------------- */
 
-/* Length of a seam, so long from tip to tip: `outside` of its two ends run on to the outside, f sqrt 2 and, raw,
- * another e sqrt 2; the others stop, raw, at e beyond the tip. */
+/* Length of a seam, so long from tip to tip: `outside` of its two ends lie on the outer edge, f sqrt 2 beyond the tip
+ * and, raw, another e sqrt 2, for there something is cut at 45 degrees, be what lies beside it square or not; the
+ * others stop, raw, at e beyond the tip. */
 static muslin_len sewn(const struct msl_field *field, muslin_len length, int64_t outside)
 {
     return msl_nearest_point(2 * length + (2 - outside) * field->seam, outside * (2 * field->set_off + field->seam),

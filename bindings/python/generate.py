@@ -334,10 +334,10 @@ def callback_type(of: str) -> str:
 
 def ctypes_type(of: Record, callbacks: Iterable[str] = ()) -> str:
     if of.get("function"):
-        return callback_type(of["type"])
+        return callback_type(str(of["type"]))
     name, depth = of["type"], of.get("pointer", 0)
     if name in callbacks:
-        return name
+        return str(name)
     if name == "char" and depth:
         return "ctypes.c_char_p"
     if name == "void" and depth:
@@ -458,7 +458,7 @@ class Call:
         self.elementwise = "statuses" in self.names
         self.paged = "given" in self.names and sum(name.endswith("capacity") for name in self.names) == 2
         self.makes = next((self.api.handle(argument["type"]) for argument in self.arguments
-                           if argument.get("pointer") == 2), None)
+                           if argument.get("pointer") == 2 and not argument.get("const")), None)
         self.owner = self.makes or (self.api.handle(self.arguments[0]["type"]) if self.arguments else None)
         self.read_handle: Optional[str] = None  # what a new handle reads, and keeps
         self.indent = "        " if self.owner else "    "
@@ -485,7 +485,7 @@ class Call:
         elif of == "struct muslin_problem":
             self.telling = True
         elif self.api.handle(of):
-            self.take_handle(at, name, of)
+            self.take_handle(name, of, argument.get("pointer", 0) == 2)
         elif self.api.frozen(of):
             self.passed.append("ctypes.byref(ALLOCATOR)")
         elif of.startswith("struct "):
@@ -510,10 +510,14 @@ class Call:
             self.passed.append(str(self.counted))
             self.counted = None
 
-    def take_handle(self, at: int, name: str, of: str) -> None:
-        if self.makes is None:
+    def take_handle(self, name: str, of: str, is_out: bool) -> None:
+        if self.makes is None and is_out:
+            self.before.append(f"{name}_ = ctypes.POINTER(structs.{without_struct(of)})()")
+            self.passed.append(f"ctypes.byref({name}_)")
+            self.outputs.append((name, camel(of), f"{camel(of)}._lent({name}_, self)"))
+        elif self.makes is None:
             self.passed.append("self._open()")
-        elif without_struct(of) == self.makes["name"]:
+        elif is_out:
             self.before.append(f"made = ctypes.POINTER(structs.{without_struct(of)})()")
             self.passed.append("ctypes.byref(made)")
         else:

@@ -19,6 +19,20 @@ const struct option_row front_options[] = {
     OPTION_END
 };
 
+const struct option_row drawing_front_options[] = {
+    OPTION_HEADING("What becomes of the answer"),
+    { "json", KIND_SWITCH, 0, 0, 0, NULL, "answer in JSON, for scripts" },
+    { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },
+    { "svg", KIND_TEXT, 0, 0, 0, NULL, "draw it into this file as well, in the same way" },
+    { "force", KIND_SWITCH, 0, 0, 0, NULL, "replace files that exist" },
+    OPTION_END
+};
+
+const struct option_row *front_of(const struct command *command)
+{
+    return command->draw == NULL ? front_options : drawing_front_options;
+}
+
 const struct option_row batch_front_options[] = {
     { "input", KIND_TEXT, 0, 0, OPTION_OPERAND, NULL, "requests, one JSON object a line (standard input)" },
     { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },

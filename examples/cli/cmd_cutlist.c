@@ -1,13 +1,13 @@
 /* cmd_cutlist.c - cutlist, substitute: a list of pieces, and the cloth or the pre-cuts it takes.
  *
  * SPDX-License-Identifier: MIT */
-#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "answer.h"
 #include "cmd.h"
+#include "pieces.h"
 #include "sheet.h"
 #include "words.h"
 
@@ -40,61 +40,17 @@ static bool is_not_understood(struct desk *desk, const char *text)
     return false;
 }
 
-/* "20 of ": what comes behind it, or null. */
-static const char *read_count(const char *text, int64_t *count)
-{
-    char *end;
-    errno = 0;
-    long long number = strtoll(text, &end, 10);
-    if (end == text || errno != 0 || number < 0 || number > MUSLIN_COUNT_MAX || strncmp(end, " of ", 4) != 0)
-        return NULL;
-    *count = number;
-    return end + 4;
-}
-
-/* The unit that ends a text, such as " cm"; empty when it ends with a figure. */
-static const char *unit_behind(const char *text, size_t length)
-{
-    size_t start = length;
-    while (start > 0 && (text[start - 1] < '0' || text[start - 1] > '9'))
-        start--;
-    return text + start;
-}
-
-/* "4 x 6 cm" is 4 cm by 6 cm: a size without a unit has that of the one behind it. */
-static bool read_sizes(struct desk *desk, const char *text, size_t length, struct muslin_cut_spec *cut)
-{
-    char first[100];
-    const char *by = strstr(text, " x ");
-    if (by == NULL || by >= text + length) {
-        bool good = read_length(desk, "piece", text, length, &cut->cut_width);
-        cut->cut_length = cut->cut_width;
-        return good;
-    }
-    const char *second = by + 3;
-    size_t second_length = length - (size_t)(second - text);
-    const char *unit = unit_behind(second, second_length);
-    bool bare = unit_behind(text, (size_t)(by - text)) == by;
-    int unit_length = bare ? (int)(second + second_length - unit) : 0;
-    snprintf(first, sizeof first, "%.*s%.*s", (int)(by - text), text, unit_length, unit);
-    return read_length(desk, "piece", first, strlen(first), &cut->cut_width) &&
-           read_length(desk, "piece", second, second_length, &cut->cut_length);
-}
-
 static bool read_row(struct desk *desk, const char *text, struct muslin_cut_spec *cut)
 {
-    static const char turn[] = " turn";
     const struct muslin_cut_spec initial = MUSLIN_CUT_SPEC_INIT;
     *cut = initial;
     const char *sizes = read_count(text, &cut->count);
     if (sizes == NULL || strlen(sizes) > 80)
         return is_not_understood(desk, text);
     size_t length = strlen(sizes);
-    if (length > strlen(turn) && strcmp(sizes + length - strlen(turn), turn) == 0) {
+    if (ends_with(sizes, &length, " turn"))
         cut->flags = MUSLIN_CUT_MAY_TURN;
-        length -= strlen(turn);
-    }
-    return read_sizes(desk, sizes, length, cut);
+    return read_sizes(desk, "piece", sizes, length, &cut->cut_width, &cut->cut_length);
 }
 
 static bool read_list(struct desk *desk, const struct texts *texts, struct list *list)

@@ -12,6 +12,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <stdio.h>
 
 /* What the program returns; the manual page lists these. */
 enum exit_code {
@@ -151,6 +152,7 @@ struct command {
     json_t *(*answer)(const void *request, struct desk *desk);
     const char *lead;     /* sentence over the figures, with {members} of the answer; may be null */
     void (*show)(struct sheet *sheet, json_t *answer); /* null: the general table of figures */
+    void (*draw)(FILE *out, json_t *answer);           /* the answer as SVG; null: it has no drawing */
 };
 
 /* The commands in the order of the work; a null pointer ends a group's list. */

@@ -52,7 +52,8 @@ void write_completion(FILE *out)
     for (const struct command_group *group = command_groups; group->title != NULL; group++)
         for (const struct command *const *command = group->commands; *command != NULL; command++) {
             write_choices(out, (*command)->name, (*command)->options);
-            write_command_options(out, (*command)->name, (*command)->options, front_options);
+            write_command_options(out, (*command)->name, (*command)->options,
+                                  front_of(*command));
         }
     write_command_options(out, "batch", none, batch_front_options);
     fputs("    esac; fi\n"

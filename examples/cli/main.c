@@ -68,10 +68,9 @@ static char *text_of(const struct command *command, json_t *answer, bool json)
     return line;
 }
 
-static bool deliver(const char *text, const struct args *args, struct failure *failure)
+static bool deliver(const char *text, const char *target, const struct args *args, struct failure *failure)
 {
     struct output output;
-    const char *target = json_string_value(json_object_get(args->front, "output"));
     bool replace = json_is_true(json_object_get(args->front, "force"));
     if (!output_open(&output, target, replace, false, failure))
         return false;
@@ -82,14 +81,32 @@ static bool deliver(const char *text, const struct args *args, struct failure *f
     return output_finish(&output, failure);
 }
 
+/* Goes first: where it cannot be written, nothing is said. */
+static bool deliver_drawing(const struct command *command, json_t *answer, const struct args *args,
+                            struct failure *failure)
+{
+    const char *target = json_string_value(json_object_get(args->front, "svg"));
+    char *drawing = NULL;
+    size_t length = 0;
+    if (target == NULL)
+        return true;
+    FILE *out = open_text(&drawing, &length);
+    command->draw(out, answer);
+    fclose(out);
+    bool fine = deliver(drawing, target, args, failure);
+    free(drawing);
+    return fine;
+}
+
 static bool answer_and_deliver(const struct command *command, const struct args *args, struct failure *failure)
 {
     json_t *answer = answer_request(command, args->request, &usual, failure);
     if (answer == NULL)
         return false;
     char *text = text_of(command, answer, json_is_true(json_object_get(args->front, "json")));
+    bool fine = deliver_drawing(command, answer, args, failure) &&
+                deliver(text, json_string_value(json_object_get(args->front, "output")), args, failure);
     json_decref(answer);
-    bool fine = deliver(text, args, failure);
     free(text);
     return fine;
 }
@@ -98,7 +115,7 @@ static enum exit_code run_command(const struct command *command, int argc, char 
 {
     struct args args;
     struct failure failure;
-    bool fine = read_args(command, front_options, argc, argv, &args, &failure) &&
+    bool fine = read_args(command, front_of(command), argc, argv, &args, &failure) &&
                 answer_and_deliver(command, &args, &failure);
     if (!fine) {
         complain(argv[0], &failure);
@@ -107,7 +124,9 @@ static enum exit_code run_command(const struct command *command, int argc, char 
     }
     json_decref(args.request);
     json_decref(args.front);
-    return fine ? EXIT_ANSWERED : failure.exit_code;
+    if (fine)
+        return interrupted() ? EXIT_INTERRUPTED : EXIT_ANSWERED;
+    return failure.exit_code;
 }
 
 /* ---- batch ------------------------------------------------------------------------------------------------------ */

@@ -57,6 +57,11 @@ void show_bias(struct sheet *sheet, json_t *answer);
 /* A cut list as one cuts it, and what it could be cut from instead. */
 void show_cutlist(struct sheet *sheet, json_t *answer);
 void show_substitute(struct sheet *sheet, json_t *answer);
+/* A cutting plan in the order of the cuts, and drawn. */
+void show_cutplan(struct sheet *sheet, json_t *answer);
+/* "A: 32 squares of 5 1/2 in": a row of its list. The caller frees it. */
+char *cutplan_piece_in_words(json_t *row);
+void draw_cutplan(FILE *out, json_t *answer);
 /* Windows on a print, and stacks of identical layers. */
 void show_motif(struct sheet *sheet, json_t *answer);
 void show_stack(struct sheet *sheet, json_t *answer);

@@ -61,30 +61,19 @@ int is_too_long(const struct muslin_cut *cut)
     return cut->source == MUSLIN_CUT_PATCH && muslin_length_compare(cut->cut_width, USABLE) > 0;
 }
 
-/* All of one fabric and one width are cut from one run; the first of them tells. */
-static int same_run(const struct muslin_cut *a, const struct muslin_cut *b)
+/* All of one fabric and one width are said once. */
+static int same_strips(const struct muslin_cut *a, const struct muslin_cut *b)
 {
     return is_too_long(a) && is_too_long(b) && a->fabric == b->fabric && a->cut_height == b->cut_height;
 }
 
-static void print_run(const struct sheet *sheet, const struct muslin_cut *cut)
+static void print_joining(const struct muslin_cut *cut)
 {
-    struct muslin_run_spec spec = MUSLIN_RUN_SPEC_INIT;
-    struct muslin_run run = { .size = (uint32_t)sizeof run };
     struct line line = { .used = 0 };
     char text[WORD];
-    spec.strip_length = USABLE;
-    spec.strip_cut = cut->cut_height;
-    for (size_t i = 0; i < sheet->cuts_count; i++) {
-        if (!same_run(cut, &sheet->cuts[i]))
-            continue;
-        const muslin_len lengths[] = { spec.length, sheet->cuts[i].cut_width };
-        const int64_t counts[] = { 1, sheet->cuts[i].count };
-        must(muslin_length_dot(lengths, counts, 2, &spec.length), NULL);
-    }
-    must(muslin_run_plan(&spec, &run, NULL), NULL);
-    add(&line, "Cut %" PRId64 " strips, width of fabric by %s. The cloth is not as wide as the next pieces are long: "
-        "join these strips end to end into one, with straight 1/4 in seams pressed open, and cut from it:", run.strips,
+    add(&line, "The cloth is not as wide as the next pieces are long: join each of them end to end from strips %s "
+        "wide, with straight 1/4 in seams pressed open. The strips are laid out below; leave the shorter ones longer "
+        "where their strip has cloth free, and trim what is joined when the top is measured:",
         inches(cut->cut_height, text));
     print_line(&line, 4, 5);
 }
@@ -113,7 +102,7 @@ static void add_strip_shape(struct line *line, const struct muslin_cut *cut)
         one ? "it" : "them");
     add(line, " %" PRId64 "%s: cut one end off at %d degrees", cut->count, shape_name(cut), (int)cut->angle);
     if (cut->shape == MUSLIN_CUT_DIAMONDS)
-        add(line, ", then cut parallel to that, %s apart measured straight from cut to cut",
+        add(line, ", then cut parallel to that, %s apart, measured square to the cut",
             inches(cut->cut_height, text));
     else
         add(line, ", then go on with the ruler leaning to the one side and to the other in turn, %s wide at the "
@@ -199,8 +188,8 @@ void print_cuts(const struct sheet *sheet)
         const struct muslin_cut *before = i == 0 ? NULL : &sheet->cuts[sheet->order[i - 1]];
         if (before == NULL || row->fabric != before->fabric)
             printf("  %s\n", fabric_name(sheet, row->fabric));
-        if (is_too_long(row) && (before == NULL || !same_run(before, row)))
-            print_run(sheet, row);
+        if (is_too_long(row) && (before == NULL || !same_strips(before, row)))
+            print_joining(row);
         if (before == NULL || sheet->piece[cut] != sheet->piece[sheet->order[i - 1]])
             print_cut(sheet, cut);
     }

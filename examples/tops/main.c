@@ -18,6 +18,7 @@ static void print_help(FILE *file)
           "  tops                     what there is\n"
           "  tops NAME                its working sheet: sizes, what to cut, how to sew and press it\n"
           "  tops NAME --svg FILE     its drawing; a file that is there stays as it is\n"
+          "  tops NAME --cloth FILE   the cloth that it is cut from, drawn strip by strip; so\n"
           "  tops all --svg FOLDER    all drawings, FOLDER/NAME.svg\n"
           "  tops --help\n"
           "\n"
@@ -59,7 +60,9 @@ static mode_t usual_mode(void)
 }
 
 /* Writes beside the place and then gives it its name, which fails where the name is taken. */
-static void write_drawing(const struct sheet *sheet, const char *title, const char *path)
+typedef int drawing(const struct sheet *sheet, const char *title, FILE *file);
+
+static void write_drawing(const struct sheet *sheet, const char *title, drawing *draw, const char *path)
 {
     char *draft = malloc(strlen(path) + 8);
     if (draft == NULL)
@@ -69,7 +72,7 @@ static void write_drawing(const struct sheet *sheet, const char *title, const ch
     FILE *file = descriptor < 0 ? NULL : fdopen(descriptor, "w");
     if (file == NULL)
         fail_file(path);
-    int failed = draw_top(sheet, title, file) != 0;
+    int failed = draw(sheet, title, file) != 0;
     failed = failed || fchmod(descriptor, usual_mode()) != 0;
     failed |= fclose(file) != 0;
     failed = failed || link(draft, path) != 0;
@@ -85,7 +88,7 @@ static void write_drawing(const struct sheet *sheet, const char *title, const ch
 /* ---- patterns --------------------------------------------------------------------------------------------------- */
 
 /* Pieces and solves a pattern; then draws it, or prints its sheet where there is no path. */
-static void show(const struct pattern *pattern, const char *path)
+static void show(const struct pattern *pattern, drawing *draw, const char *path)
 {
     struct muslin_quilt_spec quilt_spec = MUSLIN_QUILT_SPEC_INIT;
     struct muslin_solve_spec solve_spec = MUSLIN_SOLVE_SPEC_INIT;
@@ -100,7 +103,7 @@ static void show(const struct pattern *pattern, const char *path)
     must(muslin_solution_create(design.quilt, design.top, &solve_spec, NULL, 0, 0, &solution, &problem), &problem);
     struct sheet *sheet = sheet_create(&design, solution, &solve_spec);
     if (path != NULL)
-        write_drawing(sheet, pattern->title, path);
+        write_drawing(sheet, pattern->title, draw, path);
     else
         print_sheet(sheet, pattern);
     sheet_free(sheet);
@@ -116,7 +119,7 @@ static void show_all(const char *folder)
         if (path == NULL)
             fail_file(folder);
         snprintf(path, length, "%s/%s.svg", folder, patterns[i].name);
-        show(&patterns[i], path);
+        show(&patterns[i], draw_top, path);
         free(path);
     }
 }
@@ -143,7 +146,7 @@ static int complain(const char *what, const char *name)
     return 2;
 }
 
-static int run(int names, char **name, const char *path)
+static int run(int names, char **name, drawing *draw, const char *path)
 {
     if (names == 0 && path == NULL)
         return list();
@@ -151,33 +154,36 @@ static int run(int names, char **name, const char *path)
         return complain(names == 0 ? "which quilt?" : "one quilt at a time, or all", "");
     const struct pattern *pattern = find(name[0]);
     int all = strcmp(name[0], "all") == 0;
-    if (all && path == NULL)
+    if (all && (path == NULL || draw != draw_top))
         return complain("all are drawn, with --svg FOLDER; a sheet is printed of one", "");
     if (!all && pattern == NULL)
         return complain("there is no quilt here that is called ", name[0]);
     if (all)
         show_all(path);
     else
-        show(pattern, path);
+        show(pattern, draw, path);
     return finish();
 }
 
 int main(int argc, char **argv)
 {
     static const struct option options[] = { { "svg", required_argument, NULL, 's' },
+                                             { "cloth", required_argument, NULL, 'c' },
                                              { "help", no_argument, NULL, 'h' },
                                              { NULL, 0, NULL, 0 } };
     const char *path = NULL;
+    drawing *draw = draw_top;
     for (int c; (c = getopt_long(argc, argv, "h", options, NULL)) != -1;) {
         if (c == 'h') {
             print_help(stdout);
             return finish();
         }
-        if (c != 's') {
+        if (c != 's' && c != 'c') {
             fputs("Try tops --help.\n", stderr);
             return 2;
         }
         path = optarg;
+        draw = c == 'c' ? draw_cloth : draw_top;
     }
-    return run(argc - optind, argv + optind, path);
+    return run(argc - optind, argv + optind, draw, path);
 }

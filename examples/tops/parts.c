@@ -112,12 +112,12 @@ void add_name(struct line *line, const struct sheet *sheet, muslin_id node)
     }
     add(line, "%s%s", named->name, sides[named->side]);
     if (named->log > 0)
-        add(line, ", log %d", named->log);
+        add(line, named->log == 1 ? ", centre and log %d" : ", log %d", named->log);
 }
 
 /* ---- pieces ------------------------------------------------------------------------------------------------------ */
 
-static int needs(const struct sheet *sheet, size_t cut, muslin_id node)
+int is_cut_for(const struct sheet *sheet, size_t cut, muslin_id node)
 {
     size_t count;
     int found = 0;
@@ -135,7 +135,7 @@ static int needs(const struct sheet *sheet, size_t cut, muslin_id node)
 int64_t cut_of_patch(const struct sheet *sheet, muslin_id patch)
 {
     for (size_t i = 0; i < sheet->cuts_count; i++)
-        if (sheet->cuts[i].source == MUSLIN_CUT_PATCH && needs(sheet, i, patch))
+        if (sheet->cuts[i].source == MUSLIN_CUT_PATCH && is_cut_for(sheet, i, patch))
             return (int64_t)i;
     return -1;
 }
@@ -161,7 +161,7 @@ int64_t cut_of_strip(const struct sheet *sheet, muslin_id join, muslin_id patch)
     muslin_id fabric = fabric_of(sheet, patch);
     for (size_t i = 0; i < sheet->cuts_count; i++)
         if (sheet->cuts[i].source == MUSLIN_CUT_SET_STRIP && sheet->cuts[i].fabric == fabric &&
-            sheet->cuts[i].cut_height == width && needs(sheet, i, join))
+            sheet->cuts[i].cut_height == width && is_cut_for(sheet, i, join))
             return (int64_t)i;
     return -1;
 }

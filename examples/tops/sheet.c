@@ -131,6 +131,7 @@ struct sheet *sheet_create(const struct design *design, const struct muslin_solu
     read_cuts(sheet);
     read_steps(sheet);
     read_pressing(sheet);
+    read_yardage(sheet);
     return sheet;
 }
 
@@ -148,6 +149,8 @@ void sheet_free(struct sheet *sheet)
     free(sheet->children);
     free(sheet->seams);
     muslin_pressing_free(sheet->plan);
+    free(sheet->bill);
+    muslin_yardage_free(sheet->yardage);
     free(sheet);
 }
 
@@ -161,7 +164,7 @@ static void print_sizes(const struct sheet *sheet)
     must(muslin_solution_totals(sheet->solution, &totals, NULL), NULL);
     printf("Top, finished: %s\n", inches_by(size.finished_width, size.finished_height, text));
     printf("Top, unfinished: %s\n", inches_by(size.unfinished_width, size.unfinished_height, text));
-    printf("%" PRId64 " patches. This sheet is for the top alone: batting, backing and binding are not in it.\n",
+    printf("%" PRId64 " patches. This sheet is for the top and cloth for binding; batting and backing are not in it.\n",
            totals.patches);
     if (totals.misfits > 0)
         printf("CAUTION: %" PRId64 " pairs of edges do not meet; see the misfits\n", totals.misfits);
@@ -220,7 +223,8 @@ static void print_notes(const struct sheet *sheet)
                "in all unfinished sizes.");
     print_note("Cloth is reckoned 40 in wide, selvages off: \"width of fabric\". Wash or steam test it first if you "
                "will wash the quilt.");
-    print_note("Of each cloth cut in the order of the list, the longest first.");
+    print_note("The cut list says what there is to cut. Cut it strip by strip, in the order in which the cloth is laid "
+               "out behind it.");
     if (has_border(sheet))
         print_note("Lay cloth aside for border strips: they are cut after the top is measured.");
     print_note("Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and rows of one letter "
@@ -264,6 +268,7 @@ void print_sheet(const struct sheet *sheet, const struct pattern *pattern)
     print_sizes(sheet);
     print_notes(sheet);
     print_cuts(sheet);
+    print_yardage(sheet);
     print_steps(sheet);
     print_summary(sheet);
     print_totals(sheet);

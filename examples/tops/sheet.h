@@ -33,6 +33,12 @@ struct sheet {
     size_t children_count;
     struct muslin_pressing_exception *exceptions;
     size_t exceptions_count;
+    struct muslin_yardage *yardage;
+    struct muslin_fabric_yardage *bill; /* what it comes to, fabric by fabric */
+    size_t bill_count;
+    muslin_len binding_length; /* sewn together: round the quilt, and what is reckoned for its ends besides */
+    muslin_len binding_round;
+    muslin_len binding_loss;   /* of each join */
 };
 
 /* A node's children: give them back with free(). */
@@ -89,6 +95,8 @@ const char *letter(const struct sheet *sheet, muslin_id node, char text[16]);
 void add_name(struct line *line, const struct sheet *sheet, muslin_id node);
 /* A child as it is laid: "[4] night, cut 3 1/2 in x 3 1/2 in", "A* (flying geese) upside down". */
 void add_part(struct line *line, const struct sheet *sheet, const struct lying *part);
+/* Whether a row of the cut list goes into a node. */
+int is_cut_for(const struct sheet *sheet, size_t cut, muslin_id node);
 /* The cut list's row of a patch, of a patch in a strip set, or -1. */
 int64_t cut_of_patch(const struct sheet *sheet, muslin_id patch);
 int64_t cut_of_strip(const struct sheet *sheet, muslin_id join, muslin_id patch);
@@ -97,11 +105,29 @@ int64_t cut_of_strip(const struct sheet *sheet, muslin_id join, muslin_id patch)
 
 void print_cuts(const struct sheet *sheet);                                      /* cuts.c */
 int is_too_long(const struct muslin_cut *cut); /* for the cloth's width: cut from strips joined end to end */
+void print_yardage(const struct sheet *sheet);                                   /* buy.c */
 void print_steps(const struct sheet *sheet);                                     /* steps.c */
 void print_recipe(const struct sheet *sheet, const struct muslin_sewing_row *);  /* recipe.c */
 void print_field(const struct sheet *sheet, const struct muslin_sewing_row *);   /* field.c */
 /* The first block of a diagonal row, which is counted from 0. */
 size_t block_that_begins(const struct design *design, size_t number);
+
+/* Taken off the end of each fabric. */
+enum { STRAIGHTENING = INCH / 2 };
+
+/* buy.c: the plans of all fabrics; that of one, row by row, to be given back; what a place of it holds, "[4]". */
+void read_yardage(struct sheet *sheet);
+struct bolt {
+    struct muslin_plan_strip *strips;
+    size_t strips_count;
+    struct muslin_plan_place *places;
+    size_t places_count;
+    struct muslin_plan_piece *pieces;
+    size_t pieces_count;
+};
+struct bolt read_bolt(const struct sheet *sheet, size_t fabric);
+void free_bolt(struct bolt *bolt);
+const char *place_name(const struct sheet *sheet, const struct bolt *bolt, size_t place, char text[WORD]);
 
 /* press.c */
 void print_join_pressing(const struct sheet *sheet, muslin_id join);

@@ -58,6 +58,16 @@ static void print_strips(const struct sheet *sheet, const struct muslin_sewing_r
     free(children);
 }
 
+/* A last set for one or two segments can be sewn of short strips. */
+static void add_short_set(struct line *line, const struct muslin_strip_set *set)
+{
+    char text[WORD];
+    const int64_t last = set->segments - (set->sets - 1) * set->segments_per_set;
+    if (set->sets > 1 && last <= 2)
+        add(line, " The last set is sewn for only %" PRId64 " of them: strips %s long are enough for it.", last,
+            inches(last * set->segment_cut + INCH, text));
+}
+
 /* What is cut from the sets, and what a set gives. */
 static void print_segments(const struct sheet *sheet, const struct muslin_sewing_row *step)
 {
@@ -69,8 +79,11 @@ static void print_segments(const struct sheet *sheet, const struct muslin_sewing
             continue;
         add(&line, "Square one end of each set (1/2 in is reckoned at either end) and cut segments %s wide across it. ",
             inches(set->segment_cut, text));
-        add(&line, "A set gives %" PRId64 "; %" PRId64 " needed, %" PRId64 " over.", set->segments_per_set,
-            set->segments, set->spare);
+        add(&line, "A set gives %" PRId64, set->segments_per_set);
+        if (set->sets > 1)
+            add(&line, ", %" PRId64 " sets give %" PRId64, set->sets, set->sets * set->segments_per_set);
+        add(&line, "; %" PRId64 " needed, %" PRId64 " over.", set->segments, set->spare);
+        add_short_set(&line, set);
     }
     print_line(&line, 9, 2);
 }

@@ -78,7 +78,10 @@ void sheet_free(struct sheet *sheet);
  * with errno set. */
 int draw_top(const struct sheet *sheet, const char *title, FILE *file);
 
-/* Prints sizes, cut list, sewing steps with their pressing, and cautions. */
+/* Draws the cloth that it is cut from in the same way, strip by strip. */
+int draw_cloth(const struct sheet *sheet, const char *title, FILE *file);
+
+/* Prints sizes, cut list, what to buy, sewing steps with their pressing, and cautions. */
 void print_sheet(const struct sheet *sheet, const struct pattern *pattern);
 
 #endif

@@ -354,7 +354,11 @@ enum muslin_argument {
     MUSLIN_ARG_LEAST_SIDE = 213,
     MUSLIN_ARG_WIDTHS = 214,
     MUSLIN_ARG_SPARE_PIECES = 215,
-    MUSLIN_ARG_STOCK_COUNT = 216
+    MUSLIN_ARG_STOCK_COUNT = 216,
+    MUSLIN_ARG_LONG_PIECES = 217,
+    MUSLIN_ARG_YARDAGE = 218,
+    MUSLIN_ARG_PIECE_WIDTH = 219,
+    MUSLIN_ARG_PIECE_LENGTH = 220
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

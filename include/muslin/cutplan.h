@@ -12,6 +12,9 @@
  *              no strip holds pieces worth more than the strip is high, then all pieces together are worth no more than
  *              any plan is long. Cases that split what is possible in two bring the bound up to the plan, where the
  *              work limit allows it. All of that is whole numbers, and muslin_cutplan_check() proves it anew.
+ * Limits       The search is made for up to 128 different sizes (of JOINED pieces two each), and 192 sizes and kinds of
+ *              stock together. With more there are only first plans and a plain bound, by area; plan rows with much in
+ *              common together then, a few at a time.
  * Same plan    The same request gives the same plan on every machine; so do its rows in another order, or merged.
  * Every call
  *   Units       Lengths are ticks, 0 .. MUSLIN_SIZE_MAX unless a member says otherwise; counts 0 .. MUSLIN_COUNT_MAX.
@@ -87,10 +90,12 @@ MUSLIN_API muslin_status muslin_plan_stock_spec_init(struct muslin_plan_stock_sp
 #define MUSLIN_CUTPLAN_STACKED 8u         /* a blank may be cut again into a stack of pieces of one width */
 #define MUSLIN_CUTPLAN_FIRST_CUT_ACROSS 16u /* stock is cut across its width first; else whichever way is best */
 #define MUSLIN_CUTPLAN_FOLDED 32u         /* a bolt cut in two layers, folded lengthwise: each blank gives two pieces,
-                                             so one may be too many; whole strips of JOINED pieces go round the fold */
-#define MUSLIN_CUTPLAN_BY_PRIORITY 64u    /* from stock: what it does not suffice for is left out: rows are made whole
-                                             by priority, then from the highest pieces down, as long as a plan is found;
-                                             the next row in part, those after it not at all */
+                                             so of a size one may be too many; rows that want one size share
+                                             blanks; whole strips of JOINED pieces go round the fold */
+#define MUSLIN_CUTPLAN_BY_PRIORITY 64u    /* from stock: what it does not suffice for is left out: rows in turn, by
+                                             priority, then from the highest pieces down, each get as many pieces as a
+                                             plan is found for beside the rows before; what a large piece leaves, later
+                                             ones may still use */
 
 struct muslin_cutplan_spec {
     uint32_t size;
@@ -106,7 +111,8 @@ struct muslin_cutplan_spec {
     int64_t squaring_every;    /* 1 or more with a loss, else 0 */
     muslin_len straightening;  /* taken off the bolt, or the length of each piece of stock, once */
     int64_t spare;             /* more pieces of each size than all rows of it want; none of JOINED ones */
-    int64_t work_limit;        /* steps of the search, 0 .. 2^40; DEVELOPERS.md says how many a second takes */
+    int64_t work_limit;        /* steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a
+                                  second. 0: only first plans */
     int32_t print;             /* enum muslin_print: with a direction no piece is turned */
     int32_t pad;               /* 0 */
 };
@@ -127,12 +133,14 @@ typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t 
  * height. First cuts run along the length of stock only where each piece of the request may lie either way: MAY_TURN, a
  * square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock lie in strips as high as they
  * are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a member outside its range, choices
- * or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth both ways; the problem names row and side.
+ * or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it may lie; the problem names the
+ * side and the room for it, and in `at` its row, from 0.
  * MUSLIN_ERR_NOT_ENOUGH: the stock in hand does not suffice as far as the search saw, and MUSLIN_CUTPLAN_BY_PRIORITY
  * is not set; rows being made from the highest pieces down, the problem says at which row it ends, how many pieces that
  * wants, and how many of them the stock gives. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a
  * piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to
- * 16 MiB and 2 KiB for each row; time follows the work limit, three times that where stock does not suffice. Source:
+ * 16 MiB and 2 KiB for each row; time follows the work limit, up to five times that where stock does not suffice: about
+ * a hundred looks at parts of the request, each a 32nd of the limit. Source:
  * Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
  * Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in,
  * proven. Since 0.1. */
@@ -147,6 +155,17 @@ MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec 
 MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 
 /* ---- the plan -------------------------------------------------------------------------------------------------- */
+
+/* Why the search ended. */
+enum muslin_plan_stopped {
+    MUSLIN_PLAN_STOPPED_NOT = 0,      /* it came to its end: proven */
+    MUSLIN_PLAN_STOPPED_PROGRESS = 1, /* the progress call ended it */
+    MUSLIN_PLAN_STOPPED_WORK = 2,     /* the work limit: a higher one may give a better plan or a proof */
+    MUSLIN_PLAN_STOPPED_MEMORY = 3,   /* no memory for more, or the room that the search keeps to is full; fewer sizes
+                                         at a time, or sizes in coarser steps, take less */
+    MUSLIN_PLAN_STOPPED_SIZES = 4,    /* more sizes, or kinds of stock, than are searched: only first plans were made */
+    MUSLIN_PLAN_STOPPED_NO_MORE = 5   /* it knows no more to do for plan or bound: a higher limit changes nothing */
+};
 
 struct muslin_plan_totals {
     uint32_t size;
@@ -163,15 +182,16 @@ struct muslin_plan_totals {
     int64_t cost;             /* of the stock; from a bolt the cloth length without straightening */
     int64_t least;            /* the bound: no plan of this kind costs less */
     int64_t stock_pieces;     /* pieces of stock that are cut into; 0 from a bolt */
-    int64_t waste;            /* doubled square ticks of cloth used that become no wanted piece */
+    int64_t waste;            /* doubled square ticks of the cloth that is used up or cut into that become
+                                 no piece: trims, losses and what is left over; spare pieces, one too many and what
+                                 joins take of JOINED strips count as pieces */
     muslin_len own_strips_length; /* of a bolt: when each size has its own strips, all its pieces lying alike, the way
                                      that takes less; straightening included; else 0 */
     muslin_len area_bound;    /* of a bolt: the pieces' area over its width, up: a plain bound; else 0 */
     int64_t work;             /* steps taken */
     int64_t cases;            /* of the proof */
     int32_t proven;           /* 1 when cost = least */
-    int32_t stopped;          /* 0: proven; else what ended the search: 1: progress, 2: the work limit, 3: memory, or
-                                 more sizes or ways than are searched; 4: there was nothing left to try */
+    int32_t stopped;          /* enum muslin_plan_stopped */
 };
 /* Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
  * 0.1. */
@@ -215,7 +235,8 @@ MUSLIN_API muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan
 struct muslin_plan_place {
     uint32_t size;
     uint32_t flags;
-    int64_t piece;        /* row of the request */
+    int64_t piece;        /* row of the request; of FOLDED cloth that of the upper piece: where the row wants only one
+                             more, the lower one is for the next row of this size */
     int64_t strip;        /* row of muslin_cutplan_strips() */
     int64_t count;        /* so many side by side; FOLDED: in each layer */
     muslin_len x;         /* left edge of the first, from the strip's left end: of the first place half of end_loss, 0
@@ -235,11 +256,39 @@ MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
 
+struct muslin_plan_blank {
+    uint32_t size;
+    uint32_t flags;
+    int64_t piece;        /* row of the request */
+    int64_t place;        /* row of muslin_cutplan_places() */
+    int64_t strip;        /* row of muslin_cutplan_strips() */
+    int64_t stock;        /* row of the request, -1: from the bolt */
+    int64_t sheet;        /* which piece of stock of all that are used, from 0; of the bolt 0 */
+    muslin_len x;         /* lower left corner: from the left selvage, or the left edge of the piece of stock, */
+    muslin_len y;         /* and from the straightened end of the bolt or piece of stock */
+    muslin_len width;     /* across the bolt or piece of stock; SLOPED: from its left corner to its right one, so that
+                             neighbours overlap; JOINED and FOLDED: unfolded, it may go round the fold */
+    muslin_len height;
+    int32_t turned;       /* 1: turned a quarter from what its row says */
+    int32_t trimmed;      /* 1: its strip is higher */
+    int32_t layers;       /* 2: FOLDED, one in each layer; else 1 */
+    int32_t pad;
+};
+/* Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the order
+ * of cutting. As many as `capacity` are written, and *count gets how many there are from `first` to the end, so
+ * millions can be had a page at a time; MUSLIN_ERR_BUFFER is never returned. A piece of stock lies as its row says,
+ * also where first cuts run along it: then its strips stand upright. MUSLIN_ERR_RANGE: `first` not in 0 ..
+ * the number of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds. Example:
+ * the third square of 5 in of a strip: x = 10 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_cutplan_blanks(const struct muslin_cutplan *plan, int64_t first,
+                                               struct muslin_plan_blank *rows, size_t row_size, size_t capacity,
+                                               size_t *count, struct muslin_problem *problem);
+
 struct muslin_plan_left_over {
     uint32_t size;
     uint32_t flags;
     int64_t strip;       /* row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock
-                            that it is the rest of */
+                            that it is the rest of, the slit pieces that it lies above */
     int64_t count;
     muslin_len x;        /* its lower left corner, from that row's */
     muslin_len y;
@@ -247,7 +296,9 @@ struct muslin_plan_left_over {
     muslin_len height;
 };
 /* Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the rest
- * of panels and of stock. Trims along pieces are waste and are not listed. Time follows the result. Example: five
+ * of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth one layer
+ * beside a JOINED strip that goes round the fold and is not whole. Other trims along pieces are waste and are not
+ * listed. Time: strips and places. Example: five
  * squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin_len least_side,
                                                   struct muslin_plan_left_over *rows, size_t row_size, size_t capacity,
@@ -259,9 +310,10 @@ struct muslin_plan_piece {
     int64_t label;       /* the row's own */
     int64_t made;        /* of its count */
     int64_t missing;     /* the rest of it: 0, but with MUSLIN_CUTPLAN_BY_PRIORITY */
-    int64_t cut;         /* places times their counts: spare ones too; of JOINED strips */
+    int64_t cut;         /* for it, made or more: with the spare pieces, and of FOLDED cloth the one too many, of its
+                            size where it is the last row that gets some; of JOINED strips */
 };
-/* What becomes of each row of pieces. Time: rows x places. Example: 100 squares, of which the stock gives 64. Since
+/* What becomes of each row of pieces. Time: rows squared. Example: 100 squares, of which the stock gives 64. Since
  * 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_plan_piece *rows,
                                                size_t row_size, size_t capacity, size_t *count,
@@ -384,7 +436,10 @@ struct muslin_plan_worth {
 };
 /* The worths that prove a case, one for each size, each condition on the way to the case, and each stock. A thing of a
  * way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and stock add.
- * Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the plan - 1), up.
+ * Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the plan - 1), up;
+ * and up once more, to the next number that costs of ways can add up to (from a bolt in heights, looked at where the
+ * plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is that, and never more than
+ * the cost of the plan.
  * *scale: worths are over it. MUSLIN_ERR_INDEX: no such case, or one without worths of its own. Time follows the
  * result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when seven fit. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,

@@ -29,5 +29,6 @@
 #include "sewing.h"
 #include "scatter.h"
 #include "cutplan.h"
+#include "yardage.h"
 
 #endif

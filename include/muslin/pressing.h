@@ -14,14 +14,31 @@
  *             row from the upper right, then of the corners, upper left, lower right, upper right, lower left; of a
  *             unit or a shape, a pinwheel or 60 degree rows as muslin_pressing_seams() lists them. A seam is pressed to
  *             the left or right, one that runs across up or down. Its first piece is the left one, or the upper one.
- *             With sashes, a diagonal field has a seam at the left of each block; of each sash, by its block (in
- *             SASH_INNER its alternate), at the left, right, above and below it; of each whole cornerstone at the left
- *             tip of a block, row by row, then at the upper tip. What begins a row of blocks next to a corner has none:
- *             the first block, or the sash at its left. Then follow the seams at the left of what lies at the edge, of
- *             cornerstones at the right from the top and at the bottom from the left, or of sashes that it cuts off:
- *             those that stand at the top, right, bottom, left, then those that lie at the right and the bottom; then
- *             those of the triangles and, as above, below each row, of blocks or of sashes, and of the corners. In
- *             SASH_OUTER a triangle has one seam along a sash and a cornerstone.
+ *             With sashes, a diagonal field's c x r blocks have these seams, first to last; of what lies in a row it is
+ *             the one at its left, and what begins a row of blocks next to the upper left corner has none: in
+ *             SASH_INNER the first block, else the sash at its left.
+ *
+ *                 what                                         how many                   order
+ *                 blocks, then alternates                      c r + (c - 1)(r - 1)       as they were given
+ *                 whole sashes: of each block, in SASH_INNER   4 c r, or                  by that block; at its left,
+ *                   of each alternate                            4 (c - 1)(r - 1)           right, above, below
+ *                 cornerstones at the left tip of blocks,      (c - 1) r                  by that block
+ *                   but the first of each row
+ *                 cornerstones at the upper tip of blocks,     c (r - 1)                  by that block
+ *                   but those of the first row
+ *                 SASH_OUTER: cornerstones at the edge;        r at the right, then       from the top, from the left
+ *                   SASH_CUT: their halves                       c at the bottom
+ *                 SASH_INNER: sashes that the edge cuts off,   c - 1, r - 1, c - 1,       at the top, right, bottom,
+ *                   those that stand                             r - 1                      left: from the left or top
+ *                   those that lie                             r - 1, c - 1               at the right, at the bottom
+ *                 triangles                                    r - 1, c - 1               at the right, at the bottom
+ *                 below each row, of blocks or of sashes       2 (c + r) - 2, in          from the upper right
+ *                                                                SASH_INNER 2 (c + r) - 4
+ *                 corners                                      4                          upper left, lower right,
+ *                                                                                           upper right, lower left
+ *
+ *             What closes a row at the left names the seam of what lies at its right. In SASH_OUTER a triangle has one
+ *             seam along a sash and a cornerstone, the one that the sash has there.
  * Meetings    Ends count as one place when they are no more than two ticks apart. Where several seams of one side end
  *             at one place, those at right angles to the edge count and slanted ones beside them do not; without such,
  *             all of them do. So points of half-squares meet along the edge between two of them, and where four come
@@ -65,20 +82,21 @@ struct muslin_pressing_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);
 
-/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what joins
- * ask for is kept in every copy: a node that asks is taken as it is, or it is turned, or what holds it. Then come few
- * copies pressed the other way: as few as can be taken the other way, and of these turned what can be, small nodes
- * before what they are part of, by a quarter rather than by a half. Then comes the preference for the darker side:
- * fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step by step and not
- * proved. Meetings of seams that are pressed open are left out. The plan is the best there is when `proven` says so
- * (small trees always, but for some that ask for a way where turning would help), and never has more exceptions than
- * all pressed in turn, see `alternating`, or without turning. In joins of more than 64 children that repeat after 32 or
- * fewer, places that lie two repeats apart are taken alike; meetings there are told once, at the first. Same request,
- * same plan. MUSLIN_ERR_RANGE, MUSLIN_ERR_CHOICE: a member outside its range or choices. MUSLIN_ERR_WORK_LIMIT: edges
- * of different nodes have more than 2^26 pieces in all. MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts,
- * plus the work limit, up to three times where joins ask for a way. Source: a system of linear equations over two
- * elements, solved by elimination; branch and bound where not all can hold. Example: rows of equal blocks: every other
- * row the other way, no exception. Since 0.1. */
+/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what
+ * joins ask for is kept in every copy: a node that asks is taken as it is, or it is turned, or what holds it. Then
+ * come few copies pressed the other way: as few as can be taken the other way, and of these turned what can be,
+ * small nodes before what they are part of, by a quarter rather than by a half. Then comes the preference for the
+ * darker side: fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step
+ * by step and not proved. Meetings of seams that are pressed open are left out. The plan is the best there is when
+ * `proven` says so (small trees always), and never has more exceptions than all pressed in turn, see `alternating`,
+ * or without turning. Whether what asks for a way may be turned is looked through node by node, as far as the work
+ * limit goes. In joins of more than 64 children that repeat after 32 or fewer, places that lie two repeats apart are
+ * taken alike; meetings there are told once, at the first. Same request, same plan. MUSLIN_ERR_RANGE,
+ * MUSLIN_ERR_CHOICE: a member outside its range or choices. MUSLIN_ERR_WORK_LIMIT: edges of different nodes have
+ * more than 2^26 pieces in all. MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit,
+ * up to four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
+ * elimination; branch and bound where not all can hold. Example: rows of equal blocks: every other row the other
+ * way, no exception. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
                                                 const struct muslin_pressing_spec *spec,
                                                 struct muslin_pressing_plan **out, struct muslin_problem *problem);
@@ -95,7 +113,8 @@ struct muslin_pressed_totals {
     int64_t alternating;    /* exceptions when all is pressed in turn: every seam to its first piece, and joins take
                                their second child the other way, their fourth, and so on, where none asks otherwise */
     int64_t open;           /* meetings left out, as a seam is pressed open */
-    int64_t other_way;      /* copies of nodes with seams of their own that are the other way, pressed or turned */
+    int64_t other_way;      /* copies of nodes with seams of their own that are the other way, pressed or turned; where
+                               those seams are open, turned alone */
     int64_t work;           /* steps taken */
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
@@ -128,7 +147,8 @@ struct muslin_pressed_seam {
     muslin_id node;
     int64_t seam;              /* number in its node */
     int64_t as_shown;          /* copies of the node pressed so, also those in what is turned as a whole */
-    int64_t other_way;         /* copies taken the other way: by `other`, pressed or turned */
+    int64_t other_way;         /* copies taken the other way: by `other`, pressed or turned; an open seam is told so
+                                  when its node is turned */
     muslin_len from_x;         /* finished ends, in the node as it was made, from its lower left */
     muslin_len from_y;
     muslin_len to_x;
@@ -158,7 +178,9 @@ struct muslin_pressed_child {
     int64_t place;       /* ... which is its child of this number */
     int32_t other_way;   /* 1 when it takes its child the other way than that is shown; the whole may be taken the other
                             way again by what it is part of */
-    int32_t turn;        /* quarters by which the child is turned where it is the other way; 0: it is pressed */
+    int32_t turn;        /* quarters by which the child is turned where it is the other way; 0: it is pressed. The same
+                            in every place of the child, also where other_way is 0: what the node is part of may be the
+                            other way, and then this place, too. By itself it says nothing of this place */
 };
 /* Which places take a child the other way: a row for each child with seams, in the order of the nodes. From the root
  * down: a child is the other way when its place says so and what it is part of is not, or the reverse. One with a

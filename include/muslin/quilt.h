@@ -472,9 +472,9 @@ MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *
  * turned frame everything is exact; the outside is as muslin_setting_point() has it for the layout, rounded once, to
  * the nearest tick: in PLAIN c B sqrt 2 + 2 f by r B sqrt 2 + 2 f.
  *   Pieces      Counts and cuts are those of muslin_setting_point(), as the solve's policy asks. Whole sashes and
- *               cornerstones are patches, B by w, w by B and w by w, upright in the turned frame: three children more,
- *               which follow the blocks. Triangles, and in SASH_INNER the sashes that end at the edge, are the field's
- *               own pieces.
+ *               cornerstones are patches, B by w, w by B and w by w, upright in the turned frame: up to three children
+ *               more, which follow the blocks, see muslin_quilt_children(). Triangles, and in SASH_INNER the sashes
+ *               that end at the edge, are the field's own pieces.
  *   Rows        Rows run down to the right. Where there are sashes, they stand between the blocks of a row and in
  *               SASH_OUTER and SASH_CUT also at its ends; a row of sashes and cornerstones lies between two rows of
  *               blocks, and in those layouts beyond the first and the last one. Side triangles close rows of blocks. In
@@ -485,10 +485,11 @@ MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *
  *               triangle of SASH_OUTER. So where blocks float, the seam below a row runs on beyond the tips, between
  *               two triangles, and each is drawn as far as it is left.
  * MUSLIN_ERR_RANGE for MUSLIN_ARG_CHILDREN: another number of blocks; for MUSLIN_ARG_DEPTH: more than
- * MUSLIN_POINT_DEPTH_MAX such fields within each other; for MUSLIN_ARG_SASH_WIDTH, MUSLIN_ARG_FABRIC (`at` 2 and 3) or
- * MUSLIN_ARG_SET_OFF: an id where the layout has none, or none where it needs one. Solving fails with MUSLIN_ERR_RANGE
- * for MUSLIN_ARG_BLOCK_WIDTH when blocks of SASH_INNER are not larger than w. Source: geometry. Example: 3 x 3 blocks
- * and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
+ * MUSLIN_POINT_DEPTH_MAX such fields within each other; for MUSLIN_ARG_MEASURE (`at` 0 the set-off, 1 the sash) or
+ * MUSLIN_ARG_FABRIC (`at` 2 of the sashes, 3 of the cornerstones): an id where the layout has none, or none where it
+ * needs one. Solving fails with MUSLIN_ERR_RANGE for MUSLIN_ARG_SASH_WIDTH when w is not above 0, and for
+ * MUSLIN_ARG_BLOCK_WIDTH when blocks of SASH_INNER are not larger than w; `at` is the field's number. Source:
+ * geometry. Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct muslin_diagonal_spec *spec,
                                                const muslin_id *blocks, size_t n, muslin_id *out,
                                                struct muslin_problem *problem);
@@ -609,9 +610,11 @@ MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, mus
                                            struct muslin_node *out, struct muslin_problem *problem);
 
 /* The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
- * left), repeats repeated: ask, then fill. Three that were not given follow the blocks of a field on point with sashes:
- * its sash that lies (B wide), the one that stands, its cornerstone. Example: of a join of three equal patches, three
- * times the same id. Since 0.1. */
+ * left), repeats repeated: ask, then fill. Patches that were not given follow the blocks of a field on point with
+ * sashes: its sash that lies (B wide), the one that stands, its cornerstone; in SASH_INNER the sashes only where
+ * there are alternates, and no cornerstone of one block alone in SASH_CUT and SASH_INNER, for whole ones are not in
+ * it. So muslin_solution_size() knows every child of what it solved. Example: of a join of three equal patches,
+ * three times the same id. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
 

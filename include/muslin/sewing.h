@@ -56,7 +56,12 @@ struct muslin_sewing_row {
 /* The steps, a row each, in the order of their nodes. A strip-pieced join is two: its set, then its segments. Turned
  * nodes take no step of their own; mirror images are sewn along with what they mirror, the other way round. Seams of
  * units and shapes, and mitres, are as long as their finished seams, to the nearest tick, plus an allowance e at each
- * end; one that joins two halves of a unit through its middle, see muslin_quilt_unit(), counts once. Example:
+ * end; one that joins two halves of a unit through its middle, see muslin_quilt_unit(), counts once. In a field on
+ * point, in every layout, an end that lies on the outer edge counts e sqrt 2, also where of what is sewn together one
+ * piece ends square there and the other, longer one at 45 degrees; every other end counts e. Rows are sewn with their
+ * triangles, then to each other, corners last. A triangle of SASH_OUTER that is set into a corner, see
+ * muslin_quilt_diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the angle of the
+ * row's end and of the row of sashes that runs on, two seams from mark to mark, which count like the others. Example:
  * nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_row *rows,
                                              size_t row_size, size_t capacity, size_t *count,

@@ -241,7 +241,8 @@ struct muslin_cut {
                                   scattered, may lie so. MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a
                                   fabric without direction the longer side, passes the fabric's usable width;
                                   MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit
-                                  whose outer edges lie on the bias */
+                                  whose outer edges lie on the bias, or a sash that the edge of a field on point cuts
+                                  off at 45 degrees: there the edge stretches */
     int32_t pad;
 };
 /* What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in

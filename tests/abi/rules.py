@@ -14,7 +14,7 @@ from typing import Iterator, List
 ROOT = Path(__file__).resolve().parent.parent.parent
 MODULES = ["base", "length", "seam", "accuracy", "shrinkage", "fabric", "motif", "reference", "stripset",
            "cutlist", "shape", "unit", "setting", "rounds", "fit", "finishing", "stripquilt", "supplies",
-           "quilt", "solution", "pressing", "sewing", "scatter", "cutplan"]
+           "quilt", "solution", "pressing", "sewing", "scatter", "cutplan", "yardage"]
 INSIDE = {"inside.h", "wide.h", "root.h", "surd.h"}
 OUTSIDE = {"stddef.h", "stdint.h"}
 OUTSIDE_OF = {"allocator_libc.c": OUTSIDE | {"stdlib.h"}}

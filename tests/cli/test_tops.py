@@ -109,7 +109,7 @@ def test_a_sheet_says_how_large_and_what_to_do(name: str) -> None:
     sheet = text(name)
     assert f"Top, finished: {finished}\nTop, unfinished: {unfinished}\n{patches} patches" in sheet
     assert "(an invented quilt" in sheet and "CAUTION:" not in sheet and "?" not in sheet
-    cut = part_of(sheet, "\nCUT\n", "\nSEW ").splitlines()
+    cut = part_of(sheet, "\nCUT\n", "\nBUY, ").splitlines()
     assert sum(line.startswith("  ") and not line.startswith("   ") for line in cut) == fabrics
     assert "\nPRESS\n" in sheet and "infant" in sheet and "The top is done." in sheet
     assert max(map(len, sheet.splitlines())) <= 100
@@ -119,7 +119,7 @@ def test_a_sheet_says_how_large_and_what_to_do(name: str) -> None:
 def test_every_piece_and_part_is_used(name: str) -> None:
     """Numbers and letters of the cut list and the steps are those that later steps take, and all are."""
     sheet = lines_of(name)
-    cut, sew = part_of(sheet, " CUT ", " SEW "), part_of(sheet, " SEW ", " PRESS ")
+    cut, sew = part_of(sheet, " CUT ", " BUY, "), part_of(sheet, " SEW ", " PRESS ")
     pieces = re.findall(r"\[\d+\]", cut)
     assert pieces == [f"[{number + 1}]" for number in range(len(pieces))]
     assert set(re.findall(r"\[\d+\]", sew)) == set(pieces)
@@ -137,14 +137,18 @@ def test_strips_are_counted_by_the_set() -> None:
     sheet = lines_of("rails")
     assert sheet.count("] Cut 7 strips, width of fabric (40 in usable) by 2 1/2 in, for A") == 6
     assert "strip set for rail block, make 7" in sheet and "segments: rail block, make 20" in sheet
-    assert "A set gives 3; 20 needed, 1 over." in sheet
+    assert "A set gives 3, 7 sets give 21; 20 needed, 1 over." in sheet
+    assert "The last set is sewn for only 2 of them: strips 26 in long are enough for it." in sheet
 
 
 def test_a_set_is_squared_at_its_ends() -> None:
     # 2 1/2 in segments: 16 would need all of the 40 in, so that a set gives 15 and a second one is sewn.
     sheet = lines_of("hearth")
-    assert "strip set for hearth block, log 1, make 2" in sheet
-    assert "A set gives 15; 16 needed, 14 over." in sheet
+    assert "strip set for hearth block, centre and log 1, make 2" in sheet
+    assert "A set gives 15, 2 sets give 30; 16 needed, 14 over." in sheet
+    # One more of 2 1/2 in, and 1/2 in at either end.
+    assert "The last set is sewn for only 1 of them: strips 3 1/2 in long are enough for it." in sheet
+    assert "hearth block, centre and log 1" in sheet
 
 
 def test_squares_are_cut_for_units_by_their_recipe() -> None:
@@ -159,12 +163,81 @@ def test_squares_are_cut_for_units_by_their_recipe() -> None:
     assert "Trim to 6 1/2 in by 3 1/2 in unfinished" in sheet
 
 
-def test_strips_longer_than_the_cloth_come_from_a_run() -> None:
-    # 2 x 48 1/2 + 2 x 42 1/2 = 182 in; four strips of 40 in are 158 1/2 in long when joined, five 198 in.
+def test_strips_longer_than_the_cloth_are_joined() -> None:
+    # 48 1/2 in are 40 and 9 in less a seam of 1/2 in, 42 1/2 are 40 and 3.
     sheet = lines_of("stars")
-    assert "Cut 5 strips, width of fabric by 3 1/2 in." in sheet
+    assert "join each of them end to end from strips 3 1/2 in wide, with straight 1/4 in seams" in sheet
     assert "Cut 2 at 48 1/2 in x 3 1/2 in" in sheet and "Cut 2 at 42 1/2 in x 3 1/2 in" in sheet
-    assert "join these strips end to end" not in lines_of("kites")
+    laid = part_of(sheet, " BUY, ", " SEW ")
+    assert "2 strips 3 1/2 in wide, from each: 40 in long for [1] 2 strips 3 1/2 in wide, from each: 40 in long for " \
+        "[2]" in laid
+    assert "2 pieces 9 in long for [1]" in laid and "2 pieces 3 in long for [2]" in laid
+    # Beside two of 3 in the strip holds 16 1/2 in of binding: 40 less 22 1/2.
+    assert "17 1/2 in of this strip are free: cut those for [2] longer" in laid
+    assert "Only 1/2 in of this strip are free to leave those for [1] longer" in laid
+    assert "join each of them" not in lines_of("kites")
+
+
+def test_cloth_is_bought_by_fabric() -> None:
+    # Brass: 48 and 24 squares of 3 7/8 in, ten from a strip: eight strips, 31 in, and 1/2 in to straighten; 7/8 yd are
+    # 31 1/2 in. Cream: 12 squares of 4 3/4 in, eight from a strip. Binding: 2 x (42 + 54) + 12 in.
+    laid = part_of(lines_of("stars"), " BUY, ", " SEW ")
+    assert "brass: 31 1/2 in are needed. Buy at least 7/8 yd: that leaves nothing to spare, 1 yd is safer. Cut in " \
+        "two steps like this, no plan needs less." in laid
+    assert "cream: 10 in are needed. Buy 3/8 yd, 3 1/2 in to spare." in laid
+    # Five joins of 2 1/2 in.
+    assert "6 strips 2 1/2 in wide, 216 1/2 in together; 5 joins on the slant take 2 1/2 in each. That makes 204 in: " \
+        "192 in round the quilt and 12 in" in laid
+    assert "5 strips 2 1/2 in wide, from each: 40 in long for binding" in laid
+    # Seven strips of each of six fabrics for the rails: 17 1/2 in and 1/2 in. Three segments of 12 1/2 in and 1/2 in at
+    # either end want 38 1/2 in.
+    rails = lines_of("rails")
+    assert rails.count("7 strips 2 1/2 in wide, from each: 40 in long for [") == 6
+    assert rails.count("18 in are needed. Buy at least 1/2 yd: that leaves nothing to spare, 5/8 yd is safer.") == 5
+    assert rails.count("It works down to 38 1/2 in of usable width.") == 5
+    assert "not of pieces stacked one above the other in a strip" in rails
+    assert "fat quarter" not in rails
+    assert "Buy 1/4 yd, 1 in to spare (off the bolt, no fat quarter)" in lines_of("sampler")
+
+
+def test_a_strip_that_a_join_would_take_is_left_out() -> None:
+    # Round the rails are 216 in. Six strips and five joins of 2 1/2 in make 227 1/2 in; for 228 in a seventh of 3 in
+    # would lose 2 1/2 in by its join.
+    laid = part_of(lines_of("rails"), " BUY, ", " SEW ")
+    assert "6 strips 2 1/2 in wide, 240 in together; 5 joins on the slant take 2 1/2 in each. That makes 227 1/2 in: " \
+        "216 in round the quilt and 11 1/2 in" in laid
+    assert laid.count("for binding") == 1
+
+
+def test_pieces_that_lie_both_ways_are_named() -> None:
+    # Hearth: 4 of 16 logs of 10 in stand beside those of 11 1/2 in, 12 lie in strips.
+    laid = part_of(lines_of("hearth"), " BUY, ", " SEW ")
+    assert "16 of [12], turned: cross-cut at 2 in; 4 of [13], turned: cross-cut at 2 in, trimmed from 11 1/2 in to " \
+        "10 in high" in laid
+    assert "[13]: some lie along the cloth, some across it." in laid
+    assert "some lie along" not in lines_of("stars")
+
+
+@pytest.mark.parametrize("name", QUILTS)
+def test_what_is_laid_out_is_what_is_cut(name: str) -> None:
+    """Every number of the cut list lies in some strip, and a number that is cut so many times lies so often."""
+    sheet = lines_of(name)
+    laid = part_of(sheet, " BUY, ", " SEW ")
+    cut = part_of(sheet, " CUT ", " BUY, ")
+    assert set(re.findall(r"\[\d+\]", laid)) == set(re.findall(r"\[\d+\]", cut))
+    for number, wanted in re.findall(r"\[(\d+)\] Cut (\d+) squares?", cut):
+        found = 0
+        for times, places in re.findall(r"(\d+) strips? [^:;]* wide[^:]*: (.*?)(?= \d+ strips? |$)", laid):
+            found += int(times) * sum(int(one) for one in re.findall(rf"(\d+) squares? \[{number}\]", places))
+        assert found == int(wanted), number
+
+
+def test_the_cloth_is_drawn_strip_by_strip(tmp_path: pathlib.Path) -> None:
+    target = tmp_path / "cloth.svg"
+    assert text("stars", "--cloth", str(target)) == f"{target}\n"
+    assert ElementTree.parse(target).getroot().tag.endswith("svg")
+    assert "File exists" in complaint(1, "stars", "--cloth", str(target))
+    assert "FOLDER" in complaint(2, "all", "--cloth", str(tmp_path))
 
 
 def test_diamonds_are_cut_from_a_strip() -> None:
@@ -172,7 +245,7 @@ def test_diamonds_are_cut_from_a_strip() -> None:
     # take 8 x 3 sqrt 2 + 3 = 36.94 in. Mitred strips: 24 + 8 + 1/2 + sqrt 2 / 2 = 33.2 in, with 2 in to hold up to 36.
     sheet = lines_of("well")
     assert "Cut 1 strip, width of fabric by 3 in, and from it 8 diamonds: cut one end off at 45 degrees, then cut " \
-        "parallel to that, 3 in apart measured straight from cut to cut" in sheet
+        "parallel to that, 3 in apart, measured square to the cut" in sheet
     assert "Cut 4 strips at 36 in x 4 1/2 in, cut generous (from point to point a strip needs about 33 1/4 in, cut)" \
         in sheet
 
@@ -208,7 +281,7 @@ def test_a_recipe_takes_what_is_left_by_cutting() -> None:
 def test_of_each_cloth_the_longest_are_cut_first(name: str) -> None:
     sheet = text(name)
     last = 0.0
-    for line in re.sub(r"\n {6,}(?!\[)", " ", part_of(sheet, "\nCUT\n", "\nSEW ")).splitlines():
+    for line in re.sub(r"\n {6,}(?!\[)", " ", part_of(sheet, "\nCUT\n", "\nBUY, ")).splitlines():
         if not line.startswith("   "):
             last = 1000
         found = re.search(r"\[\d+\] Cut .*?(width of fabric|(\d+)( \d/\d)? in x)", line)

@@ -31,7 +31,7 @@ def test_help_lists_every_command_and_each_explains_itself_with_an_example(musli
             assert text == muslin.text("help", name)
 
 
-def test_the_examples_of_every_help_work(muslin: Muslin) -> None:
+def test_the_examples_of_every_help_work(muslin: Muslin, tmp_path: pathlib.Path) -> None:
     for name in commands(muslin):
         if name in ("batch", "completion"):
             continue
@@ -40,7 +40,8 @@ def test_the_examples_of_every_help_work(muslin: Muslin) -> None:
         assert examples
         for example in examples:
             command = example.strip().replace("muslin", f"'{muslin.program}'", 1)
-            done = subprocess.run(["sh", "-c", command], capture_output=True, text=True, timeout=60, check=False)
+            done = subprocess.run(["sh", "-c", command], capture_output=True, text=True, timeout=60, check=False,
+                                  cwd=tmp_path)
             assert done.returncode == 0, (example, done.stderr)
 
 

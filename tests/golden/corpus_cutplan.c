@@ -63,7 +63,7 @@ static void *give_more(void *context, void *block, size_t old_size, size_t size)
     return to;
 }
 
-static struct muslin_allocator open_cells(void)
+struct muslin_allocator open_cells(void)
 {
     const struct muslin_allocator allocator = { give, give_more, take_back, NULL };
     cells[0].head.cells = CELLS;
@@ -73,6 +73,17 @@ static struct muslin_allocator open_cells(void)
 
 /* ---- requests ---------------------------------------------------------------------------------------------------- */
 
+/* So many inches and a size more as a rule; what lies beyond all lengths goes round. */
+static muslin_len draw_from_inches(struct golden *g, uint64_t inches, int64_t most)
+{
+    return (muslin_len)((uint64_t)draw_size(g, most) + inches * MUSLIN_TICKS_PER_INCH);
+}
+
+static muslin_len draw_side(struct golden *g)
+{
+    return draw_rarely(g, 90) ? draw_length(g) : draw_from_inches(g, 1, 8);
+}
+
 static void draw_pieces(struct golden *g, struct muslin_blank_spec *rows, size_t n)
 {
     for (size_t i = 0; i < n; i++) {
@@ -80,14 +91,14 @@ static void draw_pieces(struct golden *g, struct muslin_blank_spec *rows, size_t
         piece.size = draw_rarely(g, 300) ? piece.size : (uint32_t)sizeof piece;
         piece.kind = draw_rarely(g, 2) ? MUSLIN_BLANK_PIECE : (int32_t)draw_between(g, 1, draw_rarely(g, 60) ? 5 : 4);
         piece.flags = piece.kind == MUSLIN_BLANK_PIECE ? (uint32_t)draw_below(g, 2) : 0;
-        piece.cut_width = draw_rarely(g, 90) ? draw_length(g) : draw_size(g, 8) + MUSLIN_TICKS_PER_INCH;
-        piece.cut_length = draw_rarely(g, 90) ? draw_length(g) : draw_size(g, 8) + MUSLIN_TICKS_PER_INCH;
+        piece.cut_width = draw_side(g);
+        piece.cut_length = draw_side(g);
         piece.count = draw_rarely(g, 90) ? draw_count(g, 50) : draw_below(g, 30);
         piece.run_in = piece.kind == MUSLIN_BLANK_SLOPED ? draw_size(g, 3) : 0;
         piece.join_loss = piece.kind == MUSLIN_BLANK_JOINED ? draw_size(g, 2) : 0;
         piece.label = draw_length(g);
         piece.priority = (int32_t)draw_between(g, draw_rarely(g, 200) ? -1 : 0, 2);
-        if (piece.kind == MUSLIN_BLANK_JOINED && piece.cut_width < MUSLIN_SIZE_MAX / 20)
+        if (piece.kind == MUSLIN_BLANK_JOINED && piece.cut_width > 0 && piece.cut_width < MUSLIN_SIZE_MAX / 20)
             piece.cut_width *= 20;
         rows[i] = piece;
     }
@@ -99,8 +110,8 @@ static void draw_stocks(struct golden *g, struct muslin_plan_stock_spec *rows, s
         SPEC(muslin_plan_stock_spec, stock);
         stock.size = draw_rarely(g, 300) ? stock.size : (uint32_t)sizeof stock;
         stock.flags = draw_rarely(g, 90) ? draw_flags(g, 0) : 0;
-        stock.width = draw_rarely(g, 90) ? draw_length(g) : draw_size(g, 20) + 12 * MUSLIN_TICKS_PER_INCH;
-        stock.length = draw_size(g, 20) + 12 * MUSLIN_TICKS_PER_INCH;
+        stock.width = draw_rarely(g, 90) ? draw_length(g) : draw_from_inches(g, 12, 20);
+        stock.length = draw_from_inches(g, 12, 20);
         stock.count = draw_rarely(g, 3) ? draw_below(g, 9) : MUSLIN_COUNT_MAX;
         stock.cost = draw_rarely(g, 90) ? draw_count(g, 9) : draw_between(g, 1, 9);
         stock.label = draw_length(g);
@@ -115,7 +126,7 @@ static struct muslin_cutplan_spec draw_plan(struct golden *g, int from_stock)
     spec.flags = draw_rarely(g, 2) ? 0 : (uint32_t)draw_below(g, draw_rarely(g, 60) ? 256 : 128);
     if (from_stock && !draw_rarely(g, 30))
         spec.flags &= ~MUSLIN_CUTPLAN_FOLDED;
-    spec.usable_width = from_stock ? 0 : draw_size(g, 20) + 24 * MUSLIN_TICKS_PER_INCH;
+    spec.usable_width = from_stock ? 0 : draw_from_inches(g, 24, 20);
     spec.end_loss = draw_rarely(g, 2) ? draw_size(g, 1) : 0;
     spec.squaring_loss = draw_rarely(g, 4) ? draw_size(g, 1) : 0;
     spec.squaring_every = spec.squaring_loss == 0 ? 0 : draw_between(g, draw_rarely(g, 30) ? 0 : 1, 9);
@@ -159,6 +170,18 @@ static void left_over(struct golden *g, const struct muslin_cutplan *plan)
         TAKE(g, muslin_plan_left_over, rows[i]);
 }
 
+static void blanks(struct golden *g, const struct muslin_cutplan *plan)
+{
+    static struct muslin_plan_blank rows[ROWS];
+    size_t count = 0;
+    size_t room = draw_room(g, ROWS);
+    int64_t first = draw_rarely(g, 3) ? draw_between(g, -1, 40) : 0;
+    muslin_status status = muslin_cutplan_blanks(plan, first, rows, sizeof rows[0], room, &count, ask(g));
+    told_rows(g, status, &count, room);
+    for (size_t i = 0; status == MUSLIN_OK && i < count && i < room; i++)
+        TAKE(g, muslin_plan_blank, rows[i]);
+}
+
 static void worths(struct golden *g, const struct muslin_cutplan *plan)
 {
     static struct muslin_plan_worth rows[ROWS];
@@ -178,7 +201,7 @@ static void widths(struct golden *g, const struct muslin_cutplan *plan)
     struct muslin_plan_width rows[3];
     size_t count = 0;
     muslin_len narrowest = 0;
-    muslin_len least = draw_size(g, 20) + 12 * MUSLIN_TICKS_PER_INCH;
+    muslin_len least = draw_from_inches(g, 12, 20);
     muslin_len more = draw_size(g, 9);
     int64_t wanted = draw_between(g, draw_rarely(g, 20) ? 0 : 2, 3);
     size_t n = told_rows(g, muslin_cutplan_widths(plan, least, least + more, wanted, rows, sizeof rows[0], 3, &count,
@@ -233,6 +256,7 @@ void golden_cutplan(struct golden *g)
         ways(g, plan);
         cases(g, plan);
         left_over(g, plan);
+        blanks(g, plan);
         worths(g, plan);
         widths(g, plan);
         muslin_cutplan_free(plan);

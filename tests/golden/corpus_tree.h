@@ -45,6 +45,9 @@ void told_id(struct golden *g, struct ids *ids, muslin_status status, const musl
 /* Solves the tree under a root with a request and values of all sorts; null after a failure. In corpus_solution.c. */
 struct muslin_solution *tree_solve(struct golden *g, struct tree *tree, muslin_id root);
 
+/* An allocator of its own, empty again, with room for the search of a cutting plan. In corpus_cutplan.c. */
+struct muslin_allocator open_cells(void);
+
 /* Room for all rows, rarely for none or few. */
 size_t draw_room(struct golden *g, size_t most);
 /* Status and count of rows that were asked for; how many were written: none after a failure, and none when it was only

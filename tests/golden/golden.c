@@ -316,4 +316,5 @@ void golden_run(struct golden *g)
     golden_pressing(g);
     golden_sewing(g);
     golden_cutplan(g);
+    golden_yardage(g);
 }

@@ -55,6 +55,7 @@ void golden_quilt_read(struct golden *g);
 void golden_pressing(struct golden *g);
 void golden_sewing(struct golden *g);
 void golden_cutplan(struct golden *g);
+void golden_yardage(struct golden *g);
 
 /* ---- numbers drawn --------------------------------------------------------------------------------------------- */
 

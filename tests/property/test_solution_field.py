@@ -179,11 +179,11 @@ def test_seams_on_point(request, allowance, take_up):
     cells += [(columns + row, columns - 1 - row) for row in range(rows - 1)]
     cells += [(rows + column, 1 - rows + column) for column in range(columns - 1)]
     lines = [(model.point(a * block, b * block), model.point(a * block, (b + 1) * block)) for a, b in cells]
+    by = Fraction(2 * allowance + take_up, 2)
+    sewn = [nearest(model.sewn(line, by)) for line in lines + model.row_seams + model.corner_seams]
     lines += [line[::-1] for line in model.row_seams]
     lines += [line[::-1] if number > 1 else line for number, line in enumerate(model.corner_seams)]
     assert ends_of(solution, node) == [sum(rounded(line), ()) for line in lines]
-    sewn = [block + 2 * allowance + take_up] * len(cells)
-    sewn += [nearest(model.sewn(k, Fraction(2 * allowance + take_up, 2))) for k in range(columns + rows + 2)]
     assert sewn_of(solution, node) == [(len(sewn), sum(sewn), max(sewn))]
 
 

@@ -11,11 +11,12 @@ from typing import Any, Callable, List, Tuple
 import pytest
 
 import muslin
-from muslin import (Axis, BackingLayoutKind, CostKind, CostSpec, CutSpec, Direction, Edge, EdgePrintsSpec, Id, Sort,
-                    Join, Length, LengthUnit, LogSide, LogSpec, MeasureKind, MedallionRow, NodeKind, PatchSpec,
-                    PinwheelSpec, PressingPlan, PrintRow, Quilt, RoundCorner, RoundingSpec, RoundKind, SetInSpec,
-                    SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec, StripPiecing, SumSpec, Table,
-                    TouchSpec, Turning, UnitStage, ValueSpec, Warning, calls, handles)
+from muslin import (Axis, BackingLayoutKind, BlankKind, BlankSpec, CostKind, CostSpec, CutSpec, Cutplan, Direction, Edge,
+                    EdgePrintsSpec, Id, PlanStockSpec, Sort, Join, Length, LengthUnit, LogSide, LogSpec, MeasureKind,
+                    MedallionRow, NodeKind, PatchSpec, PinwheelSpec, PressingPlan, PrintRow, Quilt, RoundCorner,
+                    RoundingSpec, RoundKind, SetInSpec, SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec,
+                    StripPiecing, SumSpec, Table, TouchSpec, Turning, UnitStage, ValueSpec, Warning, Yardage, calls,
+                    handles)
 
 
 Case = Tuple[str, Callable[[], object], object]
@@ -27,6 +28,11 @@ def inch(text: str) -> Length:
 
 def some(result: Any, *names: str) -> Tuple[Any, ...]:
     return tuple(getattr(result, name) for name in names)
+
+
+def seven() -> Cutplan:
+    """Seven squares of 5 in, from a bolt of 40 in."""
+    return Cutplan([BlankSpec(cut_width="5 in", cut_length="5 in", count=7)])
 
 
 def q(*texts: str) -> "array[int]":
@@ -131,6 +137,11 @@ def logs(bench: Bench, width: str) -> List[LogSpec]:
 
 GRID = [TouchSpec(place, place + 1) for place in range(9) if place % 3 < 2] + \
     [TouchSpec(place, place + 3) for place in range(6)]
+
+
+def long_strip() -> Solution:
+    return solved(lambda bench: bench.patch("59 1/2", "4"))
+
 
 CASES: List[Case] = [
     ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
@@ -633,6 +644,33 @@ CASES: List[Case] = [
     # 3 x 3 patches: 2 x 3 touch side by side, 3 x 2 one above the other
     ("Solution.scatter_touches", lambda: [(touches.places, len(touches.rows)) for bench in [Bench()] for touches in [
         Solution(bench.quilt, bench.rows(3)).scatter_touches(bench.blue)]], [(9, 12)]),
+    # seven squares of 5 in from 40 in, in one strip; an eighth would fit
+    ("Cutplan", lambda: seven().totals().cloth_length, inch("5")),
+    ("Cutplan.totals", lambda: some(seven().totals(), "pieces", "strips", "proven"), (7, 1, True)),
+    ("Cutplan.strips", lambda: [some(row, "times", "height") for row in seven().strips()], [(1, inch("5"))]),
+    ("Cutplan.places", lambda: [some(row, "count", "x", "pitch") for row in seven().places()],
+     [(7, inch("0"), inch("5"))]),
+    ("Cutplan.left_over", lambda: [some(row, "width", "height") for row in seven().left_over("1 in")],
+     [(inch("5"), inch("5"))]),
+    ("Cutplan.pieces", lambda: [some(row, "cut", "missing") for row in seven().pieces()], [(7, 0)]),
+    ("Cutplan.stock", lambda: [row.used for row in Cutplan(
+        [BlankSpec(cut_width="5 in", cut_length="5 in")], [PlanStockSpec()], usable_width="0 in").stock()], [1]),
+    ("Cutplan.widths", lambda: [row.cloth_length for row in seven().widths("34 in", "35 in", 2)],
+     [inch("10"), inch("5")]),
+    ("Cutplan.narrowest", lambda: seven().narrowest(), inch("35")),
+    ("Cutplan.sizes", lambda: [some(row, "count", "taken") for row in seven().sizes()], [(7, inch("5"))]),
+    ("Cutplan.ways", lambda: [some(row, "width", "height") for row in seven().ways()], [(inch("40"), inch("5"))]),
+    ("Cutplan.cases", lambda: [some(row, "parent", "least") for row in seven().cases()], [(-1, 5 * 8128)]),
+    ("Cutplan.worths", lambda: [row.plan_size for row in seven().worths(0).rows], [0]),
+    ("Cutplan.check", lambda: some(seven().check(), "fault", "cost", "least"), (0, 5 * 8128, 5 * 8128)),
+    # cut 60 x 4 1/2 in: lengthwise across cloth of 40 in
+    ("Solution.yardage_pieces", lambda: [some(row, "cut_width", "cut_length", "kind") for bench in [Bench()]
+                                         for row in Solution(bench.quilt, bench.patch("59 1/2", "4")).yardage_pieces(
+                                             bench.blue)], [(inch("4 1/2"), inch("60"), BlankKind.LENGTHWISE)]),
+    ("Yardage", lambda: len(Yardage(long_strip(), []).fabrics()), 1),
+    ("Yardage.fabrics", lambda: [some(row, "cloth_length", "bought", "proven") for row in Yardage(
+        long_strip(), []).fabrics()], [(inch("60"), inch("63"), True)]),
+    ("Yardage.plan", lambda: Yardage(long_strip(), []).plan(0).totals().cloth_length, inch("60")),
 ]
 
 

@@ -10,8 +10,9 @@ from typing import Any, Callable, List
 import pytest
 
 import muslin
-from muslin import (Axis, BlankKind, BlankSpec, ClosedError, CornerSpec, Cutplan, EdgePrintsSpec, Id, Length,
-                    PlanStockSpec, PlanStripKind, PressingPlan, Quilt, Solution, Sort, TouchSpec, UnitStage, errors)
+from muslin import (Axis, BlankKind, BlankSpec, ClosedError, CornerSpec, Cutplan, EdgePrintsSpec, ExtraCutSpec, Id,
+                    Length, LongPieces, PlanStockSpec, PlanStripKind, PressingPlan, Quilt, Solution, Sort, TouchSpec,
+                    UnitStage, Yardage, errors)
 from muslin._handle import ALLOCATOR, Handle, Memory
 from muslin._records import PAGE, paged
 
@@ -344,6 +345,14 @@ def test_a_cutting_plan_from_stock() -> None:
         plan.narrowest()
 
 
+def test_each_blank_of_a_cutting_plan_has_its_corner() -> None:
+    with Cutplan([BlankSpec(cut_width="5 in", cut_length="5 in", count=10)], usable_width="40 in") as plan:
+        blanks = plan.blanks(0)
+        assert [blank.x for blank in blanks[:3]] == [Length.parse(x) for x in ("0 in", "5 in", "10 in")]
+        assert blanks[8].y == Length.parse("5 in") and len(blanks) == 10
+        assert plan.blanks(8) == blanks[8:]
+
+
 def test_progress_ends_the_search() -> None:
     told: List[int] = []
 
@@ -368,3 +377,36 @@ def test_a_cutting_plan_names_the_row_that_is_too_large() -> None:
     with pytest.raises(errors.NoYieldError) as raised:
         Cutplan([*SQUARES, BlankSpec(cut_width="41 in", cut_length="6 in", kind=BlankKind.PIECE)], usable_width="40 in")
     assert raised.value.at == 3
+
+
+# ---- yardage ---------------------------------------------------------------------------------------------------------
+
+def border_of(quilt: Quilt) -> Solution:
+    return Solution(quilt, quilt.patch(fabric=quilt.fabric("blue"), width=quilt.fixed("59 1/2 in"),
+                                       height=quilt.fixed("4 in")))
+
+
+def test_yardage_says_what_to_buy(quilt: Quilt) -> None:
+    # Lengthwise 60 in; joined a strip of 40 in and one of 20 1/2 in, 9 in. Binding of 200 in: 40 in and 37 1/2 more from
+    # each: six strips, the last one of which is 12 1/2 in.
+    solution = border_of(quilt)
+    binding = ExtraCutSpec(fabric=quilt.fabric("green"), cut_width="200 in", cut_length="2 1/2 in",
+                           kind=BlankKind.JOINED, join_loss="2 1/2 in")
+    with Yardage(solution, []) as yardage:
+        [row] = yardage.fabrics()
+        assert (row.cloth_length, row.bought) == (Length.parse("60 in"), Length.parse("63 in"))
+        assert row.proven and not row.turned
+    joined = Yardage(solution, [binding], long_pieces=LongPieces.JOINED)
+    assert [row.cloth_length for row in joined.fabrics()] == [Length.parse("9 in"), Length.parse("15 in")]
+    assert [row.kind for row in solution.yardage_pieces(row.fabric)] == [BlankKind.LENGTHWISE]
+
+
+def test_a_plan_keeps_the_yardage_it_belongs_to(quilt: Quilt) -> None:
+    yardage = Yardage(border_of(quilt), [])
+    plan = yardage.plan(0)
+    yardage.close()
+    assert plan.totals().cloth_length == Length.parse("60 in")
+    assert [piece.label for piece in plan.pieces()] == [0]
+    plan.close()
+    with pytest.raises(errors.IndexError):
+        Yardage(border_of(quilt), []).plan(1)

@@ -50,6 +50,7 @@
     X(scatter_suite) \
     X(cutplan_suite) \
     X(cutplan_check_suite) \
+    X(yardage_suite) \
     X(pressing_suite) \
     X(pressing_brute_suite) \
     X(cutplan_knapsack_suite) \

@@ -244,7 +244,8 @@ START_TEST(a_sentence_shows_lengths_in_inches)
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         struct muslin_problem problem = PROBLEM;
         char sentence[200];
-        snprintf(sentence, sizeof sentence, "Seam allowance is %s, but must be at least 0 in.", rows[i].shown);
+        snprintf(sentence, sizeof sentence, "Seam allowance is %s, but must be at least 0 %s.", rows[i].shown,
+                 strstr(rows[i].shown, "mm") != NULL ? "mm" : "in");
         ck_status(provoke(rows[i].allowance, &problem), MUSLIN_ERR_RANGE);
         ck_assert_str_eq(problem.text, sentence);
     }

@@ -283,7 +283,7 @@ START_TEST(folded_cloth_gives_two_of_each)
     p.spec.flags = MUSLIN_CUTPLAN_FOLDED;
     want_square(1, WHOLE_IN(21));
     ck_status(try_plan(&p, &problem), MUSLIN_ERR_NO_YIELD);
-    ck_assert_str_eq(problem.text, "Cut size is 21 in, but there is room for at most 20 in.");
+    ck_assert_str_eq(problem.text, "Cut width of a piece is 21 in, but there is room for at most 20 in.");
 }
 END_TEST
 
@@ -621,6 +621,7 @@ Suite *cutplan_suite(void)
     add_plans(suite);
     add_cutplan_request(suite);
     add_cutplan_rows(suite);
+    add_cutplan_blanks(suite);
     add_cutplan_known(suite);
     return suite;
 }

@@ -1239,7 +1239,6 @@ START_TEST(a_plan_that_was_made)
     struct muslin_problem problem = PROBLEM;
     failing_start(&failing, 0);
     struct muslin_cutplan *plan = three_squares(&failing.allocator);
-    /* Example: fault = 0 of every plan that muslin_cutplan_create() makes. */
     ck_ok(muslin_cutplan_check(plan, &out, &problem));
     ck_assert_int_eq(out.fault, 0);
     ck_assert_int_eq(out.cost, WHOLE_IN(60));

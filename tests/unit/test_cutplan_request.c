@@ -64,11 +64,16 @@ START_TEST(members_out_of_their_range_are_named)
     start_squares();
     const struct ruled ruled = RULED(totals_of, p.spec, muslin_plan_totals);
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+    p.spec.squaring_every = 3;
+    ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_EVERY, 0,
+            "Cuts between re-squarings are 3, but must be 0 where re-squaring loses nothing.");
+    p.spec.squaring_every = 0;
     p.spec.squaring_loss = 1;
-    ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_EVERY, 0, "Cuts between re-squarings is 0, but must be at least 1.");
+    ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_EVERY, 0, "Cuts between re-squarings are 0, but must be at least 1.");
     have(&p, 1, 1, 1);
     p.spec.squaring_loss = 0;
-    ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_USABLE_WIDTH, 0, "Usable width is 40 in, but must be at most 0 in.");
+    ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_USABLE_WIDTH, 0,
+            "Usable width is 40 in, but must be 0 with stock, which has widths of its own.");
     p.spec.usable_width = 0;
     p.spec.flags = MUSLIN_CUTPLAN_FOLDED;
     ck_said(MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC, 0, "Flags of the spec are 32, but the flags known here add up to 95.");
@@ -99,8 +104,8 @@ static muslin_status plan_of_row(const void *spec, void *out, struct muslin_prob
 START_TEST(members_of_pieces_out_of_their_range_are_named)
 {
     static const struct refusal refusals[] = {
-        PIECE_OUTSIDE(cut_width, 1, MUSLIN_SIZE_MAX, CUT),
-        PIECE_OUTSIDE(cut_length, 1, MUSLIN_SIZE_MAX, CUT),
+        PIECE_OUTSIDE(cut_width, 1, MUSLIN_SIZE_MAX, PIECE_WIDTH),
+        PIECE_OUTSIDE(cut_length, 1, MUSLIN_SIZE_MAX, PIECE_LENGTH),
         PIECE_OUTSIDE(count, 0, MUSLIN_CUTPLAN_COUNT_MAX, PIECES),
         PIECE_OUTSIDE(run_in, 0, 0, RUN_IN),
         PIECE_OUTSIDE(join_loss, 0, 0, JOIN_LOSS),
@@ -128,6 +133,14 @@ START_TEST(members_of_pieces_out_of_their_range_are_named)
     }
     want(&p, 1000000000, WHOLE_IN(1), WHOLE_IN(1));
     ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_PIECES, 1, "Number of pieces is 1000000000, but must be at most 1000000.");
+    p.pieces[1].count = 1;
+    p.pieces[1].run_in = WHOLE_IN(1);
+    ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_RUN_IN, 1,
+            "Run-in of a sloped piece is 1 in, but must be 0 of a piece that is not sloped.");
+    p.pieces[1].run_in = 0;
+    p.pieces[1].join_loss = WHOLE_IN(1);
+    ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_JOIN_LOSS, 1,
+            "Loss per join is 1 in, but must be 0 of a piece that is not joined.");
 }
 END_TEST
 
@@ -174,6 +187,10 @@ START_TEST(arrays_follow_the_rules_of_rows)
     ck_ok(muslin_allocator_libc(&allocator));
     start_squares();
     ck_rows_said(piece, 10000, 0, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROWS);
+    ck_rows_said(piece, SIZE_MAX, 0, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROWS);
+    ck_status(muslin_cutplan_create(&p.spec, p.pieces, piece, 10000, NULL, 0, 0, &allocator, NULL, NULL, &p.plan,
+                                    &problem), MUSLIN_ERR_RANGE);
+    ck_assert_str_eq(problem.text, "Rows are 10000, but must be at most 4096.");
     ck_rows_said(piece - 1, 1, 0, 0, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE);
     p.pieces[0].size++;
     ck_rows_said(piece, 1, 0, 0, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROWS);
@@ -201,29 +218,51 @@ START_TEST(pieces_too_large_are_named_with_their_row)
 {
     start_squares();
     want(&p, 1, WHOLE_IN(41), WHOLE_IN(5));
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 1, "Cut size is 41 in, but there is room for at most 40 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 1,
+            "Cut width of a piece is 41 in, but there is room for at most 40 in.");
     p.pieces[1].flags = MUSLIN_BLANK_MAY_TURN;
     make_plan(&p);
     muslin_cutplan_free(p.plan);
     p.pieces[1].cut_length = WHOLE_IN(42);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 1, "Cut size is 41 in, but there is room for at most 40 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 1,
+            "Cut width of a piece is 41 in, but there is room for at most 40 in.");
     p.spec.print = MUSLIN_PRINT_TWO_WAY;
     p.pieces[1].cut_length = WHOLE_IN(5);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 1, NULL);
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 1, NULL);
     p.pieces[1].cut_width = WHOLE_IN(38);
     p.spec.end_loss = WHOLE_IN(3);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 1, "Cut size is 38 in, but there is room for at most 37 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 1,
+            "Cut width of a piece is 38 in, but there is room for at most 37 in.");
     p.spec.end_loss = WHOLE_IN(50);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 0, "Cut size is 5 in, but there is room for at most 0 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 5 in, but there is room for at most 0 in.");
     p.n = 0;
     want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(90), WHOLE_IN(2));
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 0, "Cut size is 90 in, but there is room for at most 0 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 90 in, but there is room for at most 0 in.");
     p.spec.end_loss = 0;
     p.pieces[0].join_loss = WHOLE_IN(40);
     ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_JOIN_LOSS, 0, NULL);
     p.n = 0;
     want_kind(&p, MUSLIN_BLANK_SLOPED, 1, WHOLE_IN(30), WHOLE_IN(2))->run_in = WHOLE_IN(11);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 0, "Cut size is 41 in, but there is room for at most 40 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 30 in, but there is room for at most 29 in.");
+    p.n = 0; /* eighths for re-squaring are no part of the piece: the room is less */
+    p.spec.squaring_loss = IN(0, 1, 4);
+    p.spec.squaring_every = 2;
+    want(&p, 1, WHOLE_IN(40), WHOLE_IN(2));
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 40 in, but there is room for at most 39 7/8 in.");
+    p.n = 0; /* 41 in of length fit nowhere, turned either; the shorter side is told */
+    p.spec.print = MUSLIN_PRINT_NONE;
+    want(&p, 1, WHOLE_IN(42), WHOLE_IN(41))->flags = MUSLIN_BLANK_MAY_TURN;
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_LENGTH, 0,
+            "Cut length of a piece is 41 in, but there is room for at most 39 7/8 in.");
+    p.pieces[0].cut_width = 10000 * MUSLIN_TICKS_PER_MM;
+    p.pieces[0].flags = 0;
+    p.spec.squaring_loss = p.spec.squaring_every = 0;
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 10000 mm, but there is room for at most 1016 mm.");
 }
 END_TEST
 
@@ -232,19 +271,28 @@ START_TEST(pieces_too_large_for_stock_are_named_with_the_side)
     start(&p, 0);
     have(&p, 3, WHOLE_IN(21), WHOLE_IN(18));
     want(&p, 1, WHOLE_IN(22), WHOLE_IN(5))->flags = MUSLIN_BLANK_MAY_TURN;
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 0, "Cut size is 22 in, but there is room for at most 21 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 22 in, but there is room for at most 21 in.");
     p.pieces[0].cut_width = WHOLE_IN(20);
     p.pieces[0].cut_length = WHOLE_IN(19);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 0, "Cut size is 19 in, but there is room for at most 18 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_LENGTH, 0,
+            "Cut length of a piece is 19 in, but there is room for at most 18 in.");
+    p.pieces[0].cut_width = WHOLE_IN(19);
+    p.pieces[0].cut_length = WHOLE_IN(20);
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 19 in, but there is room for at most 18 in.");
+    p.pieces[0].cut_width = WHOLE_IN(20);
     p.pieces[0].kind = MUSLIN_BLANK_JOINED;
     p.pieces[0].flags = 0;
     p.pieces[0].cut_length = WHOLE_IN(22);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 0, "Cut size is 22 in, but there is room for at most 21 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_LENGTH, 0,
+            "Cut length of a piece is 22 in, but there is room for at most 21 in.");
     p.spec.end_loss = WHOLE_IN(30);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 0, "Cut size is 20 in, but there is room for at most 0 in.");
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
+            "Cut width of a piece is 20 in, but there is room for at most 0 in.");
     p.spec.end_loss = 0;
     p.spec.straightening = WHOLE_IN(30);
-    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CUT, 0, NULL);
+    ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_LENGTH, 0, NULL);
 }
 END_TEST
 
@@ -446,6 +494,8 @@ START_TEST(values_of_calls_out_of_their_range_are_named)
     have(&p, 9, WHOLE_IN(20), WHOLE_IN(20));
     make_plan(&p);
     ck_widths_said(5, 6, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_STOCK_ROWS);
+    ck_status(muslin_cutplan_widths(p.plan, 5, 6, 2, NULL, 0, 0, &count, &problem), MUSLIN_ERR_CHOICE);
+    ck_assert_str_eq(problem.text, "Number of kinds of stock is 1, but only plans from a bolt have an answer to this.");
     ck_status(muslin_cutplan_narrowest(p.plan, &width, &problem), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(width, 9);
     muslin_cutplan_free(p.plan);

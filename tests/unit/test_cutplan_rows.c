@@ -149,6 +149,21 @@ START_TEST(the_most_rows_are_planned)
 }
 END_TEST
 
+/* 40 squares of 4 in and 9 of 6 1/2 in: the last fat quarter is hardly used, and is not cut any further. */
+START_TEST(strips_that_hold_nothing_are_not_cut)
+{
+    start(&p, 0);
+    have(&p, 6, WHOLE_IN(21), WHOLE_IN(18));
+    want(&p, 40, WHOLE_IN(4), WHOLE_IN(4));
+    want(&p, 9, IN(6, 1, 2), IN(6, 1, 2));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cost, 4);
+    for (size_t i = 0; i < p.strip_count; i++)
+        ck_assert(p.strips[i].places > 0 || p.strips[i].kind == MUSLIN_PLAN_STOCK);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 void add_cutplan_rows(Suite *suite)
 {
     TCase *rows = tcase_create("rows");
@@ -158,5 +173,6 @@ void add_cutplan_rows(Suite *suite)
     tcase_add_test(rows, few_large_pieces_take_many_cases);
     tcase_add_test(rows, many_rows_are_planned);
     tcase_add_test(rows, the_most_rows_are_planned);
+    tcase_add_test(rows, strips_that_hold_nothing_are_not_cut);
     suite_add_tcase(suite, rows);
 }

@@ -373,7 +373,7 @@ START_TEST(stacks_leave_that_open)
     ck_plan(&t.cutting, &found);
     ck_assert_int_eq(found.cost, 60);
     ck_assert_int_eq(found.least, 50);
-    ck_assert_int_eq(found.stopped, 4);
+    ck_assert_int_eq(found.stopped, MUSLIN_PLAN_STOPPED_NO_MORE);
     tiny_free(&found);
 }
 END_TEST
@@ -585,8 +585,8 @@ START_TEST(many_sizes_may_be_proven)
 }
 END_TEST
 
-/* A quilt with four borders, in eighths: no bound may pass the best plan known, 1108; slit from panels it takes less than
- * the least that strips right across do, 1399. */
+/* A quilt with four borders, in eighths: no bound may pass the best plan known, 1108; slit from panels it takes less
+ * than the least that strips right across do, 1399. */
 START_TEST(panels_with_much_to_try)
 {
     const struct msl_way panels[2] = { { 580, 328, 580, 1, 1, -1, 0 }, { 484, 328, 484, 1, 1, -1, 0 } };

@@ -549,8 +549,8 @@ END_TEST
 
 /* Two squares and two, in turn dark and light: by a half turn the same. The upper seam is asked for, the lower one goes
  * the opposite way, to nest with it. Turned, the long seam would lie the other way, to nest with the next block's; but
- * then the short ones would have to go the same way, in both blocks. One exception is the fewest, none would be if
- * turning took nothing, and the plan does not claim to be the best. */
+ * then the short ones would have to go the same way, in both blocks. None would be if turning took nothing; one
+ * exception is the fewest, and when all that can be turned was looked through, the plan says so. */
 static muslin_id two_held_blocks(struct nine *nine)
 {
     struct muslin_quilt *quilt = nine->s.quilt;
@@ -568,12 +568,86 @@ START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     const muslin_id top = two_held_blocks(&nine);
-    const struct muslin_pressed_totals totals = totals_pressed(nine.s.quilt, top);
-    ck_assert_int_eq(totals.meetings, 3);
-    ck_assert_int_eq(totals.exceptions, 1);
-    ck_assert_int_eq(totals.least, 0);
-    ck_assert_int_eq(totals.proven, 0);
-    ck_assert_int_eq(totals.turned, 0);
+    struct muslin_solution *solution = solved(nine.s.quilt, top);
+    for (int64_t work = 0; work <= 100000; work += 100000) {
+        struct muslin_pressing_plan *plan = pressed_with(solution, work, 1);
+        const struct muslin_pressed_totals totals = totals_of(plan);
+        ck_assert_int_eq(totals.meetings, 3);
+        ck_assert_int_eq(totals.exceptions, 1);
+        ck_assert_int_eq(totals.least, work > 0);
+        ck_assert_int_eq(totals.proven, work > 0);
+        ck_assert_int_eq(totals.turned, 0);
+        muslin_pressing_free(plan);
+    }
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* Nine-patches with every seam asked for: the long ones upwards, in the first and third row to the left, in the second
+ * to the right. By a half turn they look the same, and all ends are the other way. Two by two of them, the second row
+ * asked for as well, to the left. Were no block turned, all twelve ends on both sides of the seams between them would
+ * lie the same way. By hand: the first row's right block and the second row's left one are turned by a half, and the
+ * first row's seam goes to the right; then all meetings nest. */
+START_TEST(blocks_that_are_asked_for_are_turned_one_by_one)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    struct muslin_quilt *quilt = nine.s.quilt;
+    const muslin_id first[] = { nine.dark, nine.light, nine.dark };
+    const muslin_id second[] = { nine.light, nine.dark, nine.light };
+    const muslin_id odd = join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, first, 3);
+    const muslin_id rows[] = { odd, join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, second, 3), odd };
+    const muslin_id block = join_pressed(quilt, MUSLIN_DOWN, MUSLIN_SEAM_PRESS_TO_FIRST, rows, 3);
+    const muslin_id blocks[] = { block, block };
+    const muslin_id down[] = { join_of(quilt, MUSLIN_ACROSS, blocks, 2),
+                               join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, blocks, 2) };
+    const struct muslin_pressed_totals totals = totals_pressed(quilt, join_of(quilt, MUSLIN_DOWN, down, 2));
+    ck_assert_int_eq(totals.meetings, 4 * 4 + 2 * 2 + 4 + 1);
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.proven, 1);
+    ck_assert_int_eq(totals.turned, 2);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* Three squares, a wide piece, three squares; all short seams are asked for, to the right, and the long ones pressed
+ * open. One block below the other: the second one is turned by a half, or two seams meet two that lie alike. */
+START_TEST(open_seams_are_told_when_they_are_turned)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    struct muslin_quilt *quilt = nine.s.quilt;
+    const muslin_id squares[] = { nine.dark, nine.light, nine.dark };
+    const muslin_id row = join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, squares, 3);
+    const muslin_id wide = patch_of(quilt, nine.s.white, extent_of(quilt, row, MUSLIN_ACROSS), nine.s.two);
+    const muslin_id rows[] = { row, wide, row };
+    const muslin_id block = join_pressed(quilt, MUSLIN_DOWN, MUSLIN_SEAM_PRESS_OPEN, rows, 3);
+    const muslin_id blocks[] = { block, block };
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_DOWN, blocks, 2));
+    struct muslin_pressing_plan *plan = pressed(solution);
+    const struct muslin_pressed_totals totals = totals_of(plan);
+    ck_assert_int_eq(totals.meetings, 2);
+    ck_assert_int_eq(totals.exceptions, 0);
+    ck_assert_int_eq(totals.other_way, 1);
+    ck_assert_int_eq(totals.turned, 1);
+    size_t n;
+    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    ck_assert_uint_eq(n, 5);
+    ck_assert_int_eq(seams[0].as_shown, 4);
+    ck_assert_int_eq(seams[0].turn, 0);
+    for (size_t i = 2; i < 4; i++) {
+        ck_assert_int_eq(seams[i].node, block);
+        ck_assert_int_eq(seams[i].press, MUSLIN_PRESS_OPEN);
+        ck_assert_int_eq(seams[i].towards, 0);
+        ck_assert_int_eq(seams[i].as_shown, 1);
+        ck_assert_int_eq(seams[i].other_way, 1);
+        ck_assert_int_eq(seams[i].other, MUSLIN_OTHER_TURNED);
+        ck_assert_int_eq(seams[i].turn, 2);
+    }
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -1458,6 +1532,8 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, edges_that_are_turned_have_the_same_allowances);
     tcase_add_test(tests, what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in);
     tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
+    tcase_add_test(tests, blocks_that_are_asked_for_are_turned_one_by_one);
+    tcase_add_test(tests, open_seams_are_told_when_they_are_turned);
     tcase_add_test(tests, what_is_inside_must_look_the_same_as_well);
     tcase_add_test(tests, slanted_seams_take_the_place_of_slanted_ones_alone);
     tcase_add_test(tests, what_has_very_many_patches_is_not_turned);

@@ -9,7 +9,16 @@
  * Lengths are whole inches here. */
 #include "test_pressing.h"
 
-enum { NODES_MOST = 512, CHILDREN_MOST = 4, LINES_MOST = 4096, MEETINGS_MOST = 8192, BITS_MOST = 15, TREES = 2500, ENDS_MOST = 64 };
+enum {
+    NODES_MOST = 512,
+    CHILDREN_MOST = 4,
+    LINES_MOST = 4096,
+    MEETINGS_MOST = 8192,
+    BITS_MOST = 15, /* that may be tried */
+    TREES = 2500,
+    ASKED_TREES = 1500,
+    ENDS_MOST = 64
+};
 
 /* ---- a tree, as the test makes it --------------------------------------------------------------------------------- */
 
@@ -607,10 +616,40 @@ static int can_be_taken(const struct model *model, int64_t number, int other, ui
     return 1;
 }
 
-static int64_t fewest(const struct model *model, int64_t root, const struct meetings *meetings, int may_turn)
+/* What there is to try: seams that are asked for are pressed so, open ones have no way. */
+struct freedom {
+    uint32_t asked;
+    int bit[32];
+    int bits;
+};
+
+static struct freedom freedom_of(const struct model *model, int64_t root)
+{
+    struct freedom freedom = { 0, { 0 }, 0 };
+    for (int64_t number = 1; number <= root; number++) {
+        const struct model_node *node = &model->node[number];
+        const int is_join = node->kind == ACROSS || node->kind == DOWN;
+        for (int k = 0; node->held && is_join && k + 1 < node->children; k++) {
+            if (node->press == MUSLIN_SEAM_PRESS_FREE)
+                freedom.bit[freedom.bits++] = node->seam_bit + k;
+            else if (node->press == MUSLIN_SEAM_PRESS_TO_LAST)
+                freedom.asked |= UINT32_C(1) << (node->seam_bit + k);
+        }
+        for (int k = 0; node->held && k < node->children; k++)
+            if (node->place_bit[k] < 31)
+                freedom.bit[freedom.bits++] = node->place_bit[k];
+    }
+    return freedom;
+}
+
+static int64_t fewest(const struct model *model, int64_t root, const struct meetings *meetings,
+                      const struct freedom *freedom, int may_turn)
 {
     int64_t best = INT64_MAX;
-    for (uint32_t ways = 0; ways < UINT32_C(1) << model->bits; ways++) {
+    for (uint32_t tried = 0; tried < UINT32_C(1) << freedom->bits; tried++) {
+        uint32_t ways = freedom->asked;
+        for (int i = 0; i < freedom->bits; i++)
+            ways |= (tried >> i & 1) << freedom->bit[i];
         int64_t count = broken(meetings, ways);
         if (count < best && can_be_taken(model, root, 0, ways, may_turn, NULL))
             best = count;
@@ -701,9 +740,10 @@ static void ck_copies(const struct model *model, int64_t root, const struct musl
         const int64_t number = muslin_id_number(seams[i].node);
         const int is_open = model->node[number].press == MUSLIN_SEAM_PRESS_OPEN;
         const int64_t *of = copies.of[number];
-        const int turn = of[1] > 0 && !is_open ? turn_for(model, number, ways) : 0;
-        ck_assert_int_eq(seams[i].as_shown, is_open ? of[0] + of[1] : of[0]);
-        ck_assert_int_eq(seams[i].other_way, is_open ? 0 : of[1]);
+        const int turn = of[1] > 0 ? turn_for(model, number, ways) : 0;
+        const int is_same = is_open && turn == 0; /* open, and not turned */
+        ck_assert_int_eq(seams[i].as_shown, is_same ? of[0] + of[1] : of[0]);
+        ck_assert_int_eq(seams[i].other_way, is_same ? 0 : of[1]);
         if (!asks_within(model, number))
             ck_assert_int_le(seams[i].other_way, seams[i].as_shown);
         ck_assert_int_eq(seams[i].turn, turn);
@@ -784,11 +824,12 @@ static void ck_tree(struct model *model, int64_t root, struct tried *tried)
     ck_copies(model, root, plan, ways);
     ck_exceptions(plan, &meetings, ways);
     tried->turned += totals.turned > 0;
-    if (bits <= BITS_MOST) {
-        const int64_t best = fewest(model, root, &meetings, 1);
+    const struct freedom freedom = freedom_of(model, root);
+    if (freedom.bits <= BITS_MOST) {
+        const int64_t best = fewest(model, root, &meetings, &freedom, 1);
         ck_assert_int_le(totals.least, best);
         ck_assert_int_le(best, totals.exceptions);
-        ck_assert_int_le(totals.exceptions, fewest(model, root, &meetings, 0));
+        ck_assert_int_le(totals.exceptions, fewest(model, root, &meetings, &freedom, 0));
         tried->all++;
         tried->proven += totals.proven;
         tried->missed += best < totals.exceptions;
@@ -814,12 +855,64 @@ START_TEST(small_trees_have_the_fewest_exceptions_of_all_ways)
         ck_tree(&model, model_top(&model), &tried);
         end_sewing(&sewn);
     }
-    /* Where asked seams are turned the bound need not be reached, and the plan need not be the best; it mostly is. */
-    ck_assert_int_gt(tried.all, TREES / 3);
+    ck_assert_int_gt(tried.all, TREES / 2);
     ck_assert_int_gt(tried.turned, TREES / 5);
     ck_assert_int_gt(tried.of_asked, TREES / 40);
-    ck_assert_int_ge(tried.proven, tried.all - tried.all / 50);
-    ck_assert_int_le(tried.missed, tried.all / 250);
+    ck_assert_int_eq(tried.proven, tried.all);
+    ck_assert_int_eq(tried.missed, 0);
+}
+END_TEST
+
+/* A block every seam of which is asked for, that mostly looks the same after half a turn. */
+static int64_t model_asked_checks(struct model *model)
+{
+    const int64_t square = model_patch(model, 2, 2);
+    const int64_t other = model_patch(model, 2, 2);
+    const int n = (int)draw_from(&model->random, 2, 3);
+    const int64_t first[] = { square, other, square };
+    const int64_t second[] = { other, square, other };
+    const int64_t one = model_join(model, ACROSS, (int)draw_from(&model->random, 2, 4), first, n);
+    const int64_t two = model_join(model, ACROSS, (int)draw_from(&model->random, 2, 4), second, n);
+    const int64_t rows[] = { one, two, one };
+    return model_join(model, DOWN, (int)draw_from(&model->random, 2, 4), rows, n);
+}
+
+/* Rows of it, one of them asked for, too; sometimes a row or a block is turned. */
+static int64_t model_asked_top(struct model *model)
+{
+    const int columns = (int)draw_from(&model->random, 2, 3);
+    const int rows = (int)draw_from(&model->random, 1, 2);
+    const int64_t block = model_asked_checks(model);
+    int64_t down[2];
+    for (int row = 0; row < rows; row++) {
+        int64_t across[3];
+        for (int column = 0; column < columns; column++)
+            across[column] = model_turn(model, block, draw(&model->random) % 3 == 0 ? 2 : 0);
+        down[row] = model_join(model, ACROSS, (int)draw_from(&model->random, 1, 3), across, columns);
+    }
+    return model_join(model, DOWN, (int)draw_from(&model->random, 1, 2), down, rows);
+}
+
+START_TEST(tops_of_asked_blocks_have_the_fewest_exceptions_of_all_ways)
+{
+    static struct model model;
+    struct tried tried = { 0, 0, 0, 0, 0 };
+    for (uint64_t seed = 1; seed <= ASKED_TREES; seed++) {
+        struct sewn sewn;
+        begin_sewing(&sewn);
+        memset(&model, 0, sizeof model);
+        model.quilt = sewn.quilt;
+        model.cloth[0] = sewn.blue;
+        model.cloth[1] = sewn.white;
+        model.random = seed;
+        ck_tree(&model, model_asked_top(&model), &tried);
+        end_sewing(&sewn);
+    }
+    /* With nothing chosen of single nodes 66 were missed and 114 not proven. */
+    ck_assert_int_gt(tried.all, ASKED_TREES / 2);
+    ck_assert_int_gt(tried.of_asked, ASKED_TREES / 4);
+    ck_assert_int_eq(tried.proven, tried.all);
+    ck_assert_int_eq(tried.missed, 0);
 }
 END_TEST
 
@@ -830,6 +923,7 @@ Suite *pressing_brute_suite(void)
     TCase *tests = tcase_create("pressing, all ways");
     tcase_set_timeout(tests, 60);
     tcase_add_test(tests, small_trees_have_the_fewest_exceptions_of_all_ways);
+    tcase_add_test(tests, tops_of_asked_blocks_have_the_fewest_exceptions_of_all_ways);
     suite_add_tcase(suite, tests);
     return suite;
 }

@@ -589,8 +589,8 @@ static int64_t ck_same_solutions(const struct muslin_quilt *quilt, const struct 
         muslin_id other_root = 0;
         struct muslin_solution *one = try_to_solve(quilt, number, &root, &problem);
         struct muslin_solution *two = try_to_solve(other, number, &other_root, &other_problem);
+        /* Of several faults, which is told first follows the order of measures among nodes; that is not read back. */
         ck_assert_int_eq(problem.status, other_problem.status);
-        ck_assert_int_eq(problem.at, other_problem.at);
         if (one != NULL)
             ck_same_solution(one, root, two, other_root);
         could += one != NULL;

@@ -187,13 +187,13 @@ START_TEST(sashes_on_point_have_their_layouts)
         REFUSAL(muslin_diagonal_spec, layout, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SETTING_LAYOUT),
         REFUSAL(muslin_diagonal_spec, layout, 5, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SETTING_LAYOUT),
         REFUSAL(muslin_diagonal_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
-        REFUSAL(muslin_diagonal_spec, sash, two, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH),
+        REFUSAL(muslin_diagonal_spec, sash, two, MUSLIN_ERR_RANGE, MUSLIN_ARG_MEASURE),
         REFUSAL(muslin_diagonal_spec, sash_fabric, at_work.s.blue, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
         REFUSAL(muslin_diagonal_spec, cornerstone, at_work.s.blue, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
     };
     ck_each_refused(make_diagonal, &at_work.diagonal, sizeof at_work.diagonal, plain, COUNT_OF(plain));
     const struct refusal sashed[] = {
-        REFUSAL(muslin_diagonal_spec, sash, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH),
+        REFUSAL(muslin_diagonal_spec, sash, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_MEASURE),
         REFUSAL(muslin_diagonal_spec, sash, at_work.s.blue, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE),
         REFUSAL(muslin_diagonal_spec, sash_fabric, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
         REFUSAL(muslin_diagonal_spec, sash_fabric, two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
@@ -206,11 +206,18 @@ START_TEST(sashes_on_point_have_their_layouts)
     ck_assert_int_eq(refused(make_diagonal, &spec, MUSLIN_ERR_FOREIGN).at, 3);
     spec.sash_fabric = 0;
     ck_assert_int_eq(refused(make_diagonal, &spec, MUSLIN_ERR_RANGE).at, 2);
+    ck_assert_str_eq(refused(make_diagonal, &spec, MUSLIN_ERR_RANGE).text, "Fabric is missing, but one is needed here.");
+    spec.sash = 0;
+    ck_assert_int_eq(refused(make_diagonal, &spec, MUSLIN_ERR_RANGE).at, 1);
+    ck_assert_str_eq(refused(make_diagonal, &spec, MUSLIN_ERR_RANGE).text,
+                     "Measure is missing, but one is needed here.");
     for (int32_t layout = MUSLIN_POINT_SASH_CUT; layout <= MUSLIN_POINT_SASH_INNER; layout++) {
         spec = at_work.sashed;
         spec.layout = layout;
         struct muslin_problem problem = refused(make_diagonal, &spec, MUSLIN_ERR_RANGE);
-        ck_assert_int_eq(problem.argument, MUSLIN_ARG_SET_OFF);
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURE);
+        ck_assert_int_eq(problem.at, 0);
+        ck_assert_str_eq(problem.text, "Measure is number 3, but none is taken here.");
         ck_assert_int_eq(problem.limit, 0);
     }
     at_work.blocks[0] = at_work.s.blue;

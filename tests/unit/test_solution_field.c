@@ -747,23 +747,24 @@ START_TEST(seams_on_point_have_their_length)
     muslin_id six = square_of(&s, WHOLE_IN(6));
     muslin_id touching = field_of(&s, 2, 2, six, 0);
     struct muslin_solution *solution = solved(s.quilt, touching);
-    /* two row seams end at the raw edges of the longest row: 3 B + 2 e = 150368 */
-    ck_sewn(solution, touching, 12, 6 * 52832 + 2 * 150368 + 4 * 54515, 150368);
+    /* along triangles, which are cut at 45 degrees at the edge, B + e + e sqrt 2 = 53673.68; two row seams from edge to
+     * edge, 3 B + 2 e sqrt 2 = 152051.36 */
+    ck_sewn(solution, touching, 12, 4 * 53674 + 2 * 52832 + 2 * 152051 + 4 * 54515, 152051);
     muslin_solution_free(solution);
-    /* 3 x 3: the outer row seams run from outside to outside, 3 B + 2 e sqrt 2 = 152051.36; the inner ones as above */
+    /* 3 x 3: the outer row seams as above, the inner ones 5 B + 2 e sqrt 2 = 249587.36 */
     muslin_id larger = field_of(&s, 3, 3, six, 0);
     solution = solved(s.quilt, larger);
-    ck_sewn(solution, larger, 24, 16 * 52832 + 2 * 152051 + 2 * 247904 + 4 * 54515, 247904);
+    ck_sewn(solution, larger, 24, 8 * 53674 + 8 * 52832 + 2 * 152051 + 2 * 249587 + 4 * 54515, 249587);
     muslin_solution_free(solution);
-    /* floating 1 in: corners 48768 + (2 f + 2 e) sqrt 2 = 77504.82 */
+    /* floating 1 in, seams between rows end at the corners' seams: 3 B + 2 e = 150368; corners 48768 + (2 f + 2 e) sqrt 2 = 77504.82 */
     muslin_id floating = field_of(&s, 2, 2, six, fixed_of(s.quilt, WHOLE_IN(1)));
     solution = solved(s.quilt, floating);
     ck_sewn(solution, floating, 12, 6 * 52832 + 2 * 150368 + 4 * 77505, 150368);
     muslin_solution_free(solution);
-    /* one block: two corners along it, 52832, the others from outside to outside */
+    /* one block: all corners from outside to outside */
     muslin_id one = field_of(&s, 1, 1, six, 0);
     solution = solved(s.quilt, one);
-    ck_sewn(solution, one, 4, 2 * 52832 + 2 * 54515, 54515);
+    ck_sewn(solution, one, 4, 4 * 54515, 54515);
     muslin_solution_free(solution);
     /* two blocks side by side, and one above the other */
     muslin_id across = field_of(&s, 2, 1, six, 0);
@@ -771,10 +772,9 @@ START_TEST(seams_on_point_have_their_length)
     const muslin_id both[] = { across, down };
     muslin_id top = join_of(s.quilt, MUSLIN_ACROSS, both, 2);
     solution = solved(s.quilt, top);
-    /* left of the second block and of the triangle below, one row seam 2 B + 2 e = 101600; the seams of the first two
-       corners stop at one end, 48768 + 2032 + 2032 sqrt 2 = 53673.68 */
-    ck_sewn(solution, across, 2 + 1 + 4, 2 * 52832 + 101600 + 2 * 53674 + 2 * 54515, 101600);
-    ck_sewn(solution, down, 2 + 1 + 4, 2 * 52832 + 101600 + 2 * 53674 + 2 * 54515, 101600);
+    /* at the two triangles, one row seam 2 B + 2 e sqrt 2 = 103283.36, corners */
+    ck_sewn(solution, across, 2 + 1 + 4, 2 * 53674 + 103283 + 4 * 54515, 103283);
+    ck_sewn(solution, down, 2 + 1 + 4, 2 * 53674 + 103283 + 4 * 54515, 103283);
     muslin_solution_free(solution);
     end_sewing(&s);
 }

@@ -11,7 +11,7 @@
 Suite *solution_point_suite(void);
 
 enum { ROW_ROOM = 100, CORNER_ROOM = 500, BLOCKS_ROOM = 40, SEAM_ROOM = 200 };
-enum { OUTER = MUSLIN_POINT_SASH_OUTER, CUT = MUSLIN_POINT_SASH_CUT, INNER = MUSLIN_POINT_SASH_INNER };
+enum { PLAIN = MUSLIN_POINT_PLAIN, OUTER = MUSLIN_POINT_SASH_OUTER, CUT = MUSLIN_POINT_SASH_CUT, INNER = MUSLIN_POINT_SASH_INNER };
 
 struct drawn {
     size_t count;
@@ -19,6 +19,7 @@ struct drawn {
     struct muslin_outline_corner corners[CORNER_ROOM];
 };
 static struct drawn drawn;
+static struct drawn raw;
 
 /* A quilt with fabrics for sashes and cornerstones. */
 struct pointed {
@@ -52,9 +53,9 @@ static muslin_id field_with(struct pointed *p, int32_t layout, int64_t columns, 
     spec.side_fabric = p->s.blue;
     spec.corner_fabric = p->s.white;
     spec.set_off = set_off;
-    spec.sash = p->wide;
-    spec.sash_fabric = p->sash;
-    spec.cornerstone = p->stone;
+    spec.sash = layout == PLAIN ? 0 : p->wide;
+    spec.sash_fabric = layout == PLAIN ? 0 : p->sash;
+    spec.cornerstone = layout == PLAIN ? 0 : p->stone;
     spec.layout = layout;
     ck_ok(muslin_quilt_diagonal(p->s.quilt, &spec, blocks, (size_t)(columns * rows + (columns - 1) * (rows - 1)),
                                 &field, NULL));
@@ -128,6 +129,44 @@ START_TEST(a_sash_as_wide_as_the_blocks_leaves_no_triangle)
     ck_assert_int_eq(problem.at, muslin_id_number(narrow));
     ck_ok(solve(&p, field_of(&p, INNER, 2, 2, square_of(&p, WHOLE_IN(1) + 1)), NULL));
     ck_ok(solve(&p, field_of(&p, CUT, 2, 2, square_of(&p, 1)), NULL));
+    end_sewing(&p.s);
+}
+END_TEST
+
+/* Of two fields the second one has sashes of no width, and its root is solved; all layouts, also without whole sashes. */
+START_TEST(a_sash_of_no_width_is_named)
+{
+    struct pointed p;
+    struct muslin_problem problem = PROBLEM;
+    begin_point(&p);
+    const muslin_id six = square_of(&p, WHOLE_IN(6));
+    const muslin_id sound = field_of(&p, OUTER, 1, 1, six);
+    for (int32_t layout = OUTER; layout <= INNER; layout++) {
+        p.wide = measure_of(p.s.quilt, "none", 0);
+        const muslin_id unused = field_of(&p, layout, 1, 2, six);
+        const muslin_id field = field_of(&p, layout, 1, 1, six);
+        const muslin_id both[] = { sound, field };
+        ck_status(solve(&p, join_of(p.s.quilt, MUSLIN_ACROSS, both, 2), &problem), MUSLIN_ERR_RANGE);
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_SASH_WIDTH);
+        ck_assert_int_eq(problem.at, muslin_id_number(field));
+        ck_assert_int_eq(problem.value, 0);
+        ck_assert_str_eq(problem.text, "Sash width (finished) is 0 in, but must be more than 0 in.");
+        ck_status(solve(&p, unused, &problem), MUSLIN_ERR_RANGE);
+        ck_assert_int_eq(problem.at, muslin_id_number(unused));
+    }
+    end_sewing(&p.s);
+}
+END_TEST
+
+/* A sash as wide as a sum that has no value: that is told first. */
+START_TEST(a_sash_that_is_too_large_is_told_as_a_measure)
+{
+    struct pointed p;
+    struct muslin_problem problem = PROBLEM;
+    begin_point(&p);
+    p.wide = times_of(p.s.quilt, fixed_of(p.s.quilt, MUSLIN_SIZE_MAX), 1000);
+    ck_status(solve(&p, field_of(&p, OUTER, 1, 1, square_of(&p, WHOLE_IN(6))), &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_ne(problem.argument, MUSLIN_ARG_SASH_WIDTH);
     end_sewing(&p.s);
 }
 END_TEST
@@ -217,13 +256,18 @@ END_TEST
 
 /* ---- drawn ------------------------------------------------------------------------------------------------------ */
 
-static void draw_all(const struct muslin_solution *solution, muslin_id node)
+static void draw_to(struct drawn *into, int32_t stage, const struct muslin_solution *solution, muslin_id node)
 {
     size_t given = 0;
-    memset(&drawn, 0, sizeof drawn);
-    ck_ok(muslin_solution_outlines(solution, node, MUSLIN_STAGE_FINISHED, 0, drawn.rows, sizeof drawn.rows[0], ROW_ROOM,
-                                   drawn.corners, sizeof drawn.corners[0], CORNER_ROOM, &drawn.count, &given, NULL));
-    ck_assert_uint_eq(given, drawn.count);
+    memset(into, 0, sizeof *into);
+    ck_ok(muslin_solution_outlines(solution, node, stage, 0, into->rows, sizeof into->rows[0], ROW_ROOM, into->corners,
+                                   sizeof into->corners[0], CORNER_ROOM, &into->count, &given, NULL));
+    ck_assert_uint_eq(given, into->count);
+}
+
+static void draw_all(const struct muslin_solution *solution, muslin_id node)
+{
+    draw_to(&drawn, MUSLIN_STAGE_FINISHED, solution, node);
 }
 
 /* Corners x, y and the number of the seam along the edge that starts there, -1 the outside. */
@@ -347,9 +391,18 @@ START_TEST(sashes_that_end_at_the_edge_are_cut_by_their_hand)
         ck_assert_int_eq(cut->surplus_width, IN(6, 7, 8) - 55706); /* 52832 + 4064 / sqrt 2 = 55705.68 */
         ck_assert_int_eq(cut->surplus_height, 0);
         ck_assert_int_eq(cut->angle, 45);
+        ck_assert_uint_eq(cut->warnings, MUSLIN_WARN_BIAS_EDGE);
         ck_counts(cut, 4, 4, 0);
     }
     ck_assert_int_eq(hands, 1 + 2);
+    ck_assert_uint_eq(totals_of(listed.solution).warnings, MUSLIN_WARN_BIAS_EDGE);
+    end_list(&listed);
+    /* one block alone has corners at its edges, and no sash */
+    list_of(&listed, p.s.quilt, field_of(&p, INNER, 1, 1, square_of(&p, WHOLE_IN(6))));
+    ck_assert_uint_eq(totals_of(listed.solution).warnings, 0);
+    end_list(&listed);
+    list_of(&listed, p.s.quilt, field_of(&p, CUT, 2, 2, square_of(&p, WHOLE_IN(6))));
+    ck_assert_uint_eq(totals_of(listed.solution).warnings, 0);
     end_list(&listed);
     end_sewing(&p.s);
 }
@@ -419,20 +472,114 @@ static void ck_sewn(struct pointed *p, int32_t layout, int64_t seams, muslin_len
 
 /* An end at the outside is e sqrt 2 longer, another e. With S(l) = l + 2 e, S'(l) = l + e + e sqrt 2 and
  * S''(l) = l + 2 e sqrt 2, each rounded:
- *   cut    blocks, sashes and triangles 14 S(B); lying sashes, cornerstones, whole and in half 8 S(w) + 8 S'(w); below
+ *   cut    blocks and sashes 10 S(B), along triangles 4 S'(B); lying sashes, cornerstones, whole and in half 8 S(w) + 8 S'(w); below
  *          rows S''(P + w), S''(2 P + B), S''(3 P + w) twice; corners 4 S''(B)
  *   inner  2 S'(B) left of blocks beside sashes cut off and 2 S'(B) right of them, 4 S'(B - w) along triangles, 4 S(B),
  *          8 S(w); below rows S''(2 P + B - 2 w), S''(2 P + B) twice; corners 4 S''(B)
- *   outer  10 S(B), 16 S(w), along triangles 4 S(P); below rows S(P + w) once and S(3 P + w) twice, all twice; corners
+ *   outer  10 S(B), 16 S(w), along triangles 4 S'(P); below rows S(P + w), S(3 P + w), S''(3 P + w), all twice; corners
  *          4 S''(B + 2 w) */
 START_TEST(seams_have_their_length)
 {
     struct pointed p;
     begin_point(&p);
-    ck_sewn(&p, CUT, 40, 2006798, 184563);
+    ck_sewn(&p, CUT, 40, 2010166, 184563);
     ck_sewn(&p, INNER, 28, 1564520, 168307);
-    ck_sewn(&p, OUTER, 40, 2120012, 182880);
+    ck_sewn(&p, OUTER, 40, 2126746, 184563);
     end_sewing(&p.s);
+}
+END_TEST
+
+/* A line at 45 degrees, by what is the same along it: x - y where it rises, else x + y. */
+struct slanted {
+    int rises;
+    double same;
+};
+
+static double across_of(const struct slanted *line, const struct muslin_outline_corner *c)
+{
+    return (double)(line->rises ? c->x - c->y : c->x + c->y);
+}
+
+static double along_of(const struct slanted *line, const struct muslin_outline_corner *c)
+{
+    return (double)(line->rises ? c->x + c->y : c->x - c->y);
+}
+
+/* From where to where a line runs through a raw outline, added to what other outlines have of it. */
+static void run_through(const struct muslin_outline *row, const struct slanted *line, double *least, double *most)
+{
+    const struct muslin_outline_corner *corners = &raw.corners[row->first_corner];
+    for (int64_t i = 0; i < row->corners; i++) {
+        const struct muslin_outline_corner *a = &corners[i];
+        const struct muslin_outline_corner *b = &corners[(i + 1) % row->corners];
+        const double from = across_of(line, a) - line->same;
+        const double to = across_of(line, b) - line->same;
+        if (from * to >= 0)
+            continue;
+        const double at = along_of(line, a) + (along_of(line, b) - along_of(line, a)) * from / (from - to);
+        *least = at < *least ? at : *least;
+        *most = at > *most ? at : *most;
+    }
+}
+
+/* How long a seam is from where the first cloth along it begins to where the last ends. */
+static double length_by_outlines(muslin_id field, int64_t seam)
+{
+    double least = 1e18;
+    double most = -1e18;
+    for (size_t i = 0; i < drawn.count; i++) {
+        const struct muslin_outline *row = &drawn.rows[i];
+        const struct muslin_outline_corner *corners = &drawn.corners[row->first_corner];
+        for (int64_t k = 0; k < row->corners; k++) {
+            const struct muslin_outline_corner *a = &corners[k];
+            const struct muslin_outline_corner *b = &corners[(k + 1) % row->corners];
+            if (a->seam_node != field || a->seam != seam)
+                continue;
+            struct slanted line = { (b->x > a->x) == (b->y > a->y), 0 };
+            line.same = across_of(&line, a);
+            run_through(&raw.rows[i], &line, &least, &most);
+        }
+    }
+    return (most - least) / 1.41421356237309505;
+}
+
+/* In all layouts, touching the edge and floating, a seam is as long as the longer of what lies along it. Corners are
+ * rounded to a tick, and seams; a square end taken for one at 45 degrees makes 842 ticks. */
+START_TEST(seams_are_as_long_as_raw_outlines_along_them)
+{
+    for (int32_t layout = PLAIN; layout <= INNER; layout++)
+        for (int i = 0; i < 9 * 4; i++) {
+            const muslin_len offs[] = { 0, 2000, WHOLE_IN(7), WHOLE_IN(20) };
+            struct pointed p;
+            struct muslin_sewing_row rows[4];
+            size_t count = 0;
+            double sewn = 0;
+            double longest = 0;
+            if (layout > OUTER && i >= 9)
+                break;
+            begin_point(&p);
+            muslin_id blocks[BLOCKS_ROOM];
+            for (int k = 0; k < BLOCKS_ROOM; k++)
+                blocks[k] = square_of(&p, WHOLE_IN(6));
+            const muslin_id off = i < 9 ? 0 : fixed_of(p.s.quilt, offs[i / 9]);
+            const muslin_id field = field_with(&p, layout, i % 3 + 1, i / 3 % 3 + 1, blocks, off);
+            struct muslin_solution *solution = solved(p.s.quilt, field);
+            draw_to(&drawn, MUSLIN_STAGE_FINISHED, solution, field);
+            draw_to(&raw, MUSLIN_STAGE_RAW, solution, field);
+            ck_ok(muslin_sewing_steps(solution, rows, sizeof rows[0], 4, &count, NULL));
+            ck_assert_uint_eq(count, 1);
+            for (int64_t seam = 0; seam < rows[0].seams; seam++) {
+                const double length = length_by_outlines(field, seam);
+                sewn += length;
+                longest = length > longest ? length : longest;
+            }
+            const double off_by = (double)rows[0].sewn - sewn;
+            ck_assert_msg(-200 < off_by && off_by < 200, "layout %d, %d x %d, off %d: %.1f", layout, i % 3 + 1,
+                          i / 3 % 3 + 1, (int)offs[i / 9], off_by);
+            ck_assert_int_le(llabs(rows[0].seam_longest - (int64_t)longest), 4);
+            muslin_solution_free(solution);
+            end_sewing(&p.s);
+        }
 }
 END_TEST
 
@@ -496,6 +643,42 @@ START_TEST(every_allocation_may_fail)
 }
 END_TEST
 
+/* ---- children ------------------------------------------------------------------------------------------------------ */
+
+static size_t children_with_sizes(struct pointed *p, int32_t layout, int64_t columns, int64_t rows, muslin_id *ids)
+{
+    const muslin_id field = field_of(p, layout, columns, rows, square_of(p, WHOLE_IN(6)));
+    struct muslin_solution *solution = solved(p->s.quilt, field);
+    size_t count = 0;
+    ck_ok(muslin_quilt_children(p->s.quilt, field, ids, BLOCKS_ROOM, &count, NULL));
+    for (size_t i = 0; i < count; i++)
+        ck_assert_int_gt(size_of(solution, ids[i]).count, 0);
+    muslin_solution_free(solution);
+    return count - (size_t)(columns * rows + (columns - 1) * (rows - 1));
+}
+
+/* Where nothing lies outside the corner blocks, whole sashes lie round alternates alone, and a cornerstone where two
+ * blocks are side by side or above each other; cut at the edge, one block has four sashes and halves of cornerstones. */
+START_TEST(children_are_what_the_layout_uses)
+{
+    struct pointed p;
+    muslin_id ids[BLOCKS_ROOM];
+    begin_point(&p);
+    const muslin_id stone = patch_of(p.s.quilt, p.stone, p.wide, p.wide);
+    ck_assert_uint_eq(children_with_sizes(&p, OUTER, 1, 1, ids), 3);
+    ck_assert_uint_eq(children_with_sizes(&p, CUT, 1, 1, ids), 2);
+    ck_assert_int_ne(ids[2], stone);
+    ck_assert_uint_eq(children_with_sizes(&p, CUT, 1, 2, ids), 3);
+    ck_assert_uint_eq(children_with_sizes(&p, INNER, 1, 1, ids), 0);
+    ck_assert_uint_eq(children_with_sizes(&p, INNER, 1, 2, ids), 1);
+    ck_assert_int_eq(ids[2], stone);
+    ck_assert_uint_eq(children_with_sizes(&p, INNER, 2, 1, ids), 1);
+    ck_assert_int_eq(ids[2], stone);
+    ck_assert_uint_eq(children_with_sizes(&p, INNER, 2, 2, ids), 3);
+    end_sewing(&p.s);
+}
+END_TEST
+
 /* ---- against the setting ---------------------------------------------------------------------------------------- */
 
 /* Every edge that is not outside has a seam of the field, and pieces fill it up to the bound; blocks of the outer layout
@@ -535,6 +718,8 @@ Suite *solution_point_suite(void)
     TCase *tests = tcase_create("sashes on point");
     tcase_add_test(tests, each_layout_has_its_size);
     tcase_add_test(tests, a_sash_as_wide_as_the_blocks_leaves_no_triangle);
+    tcase_add_test(tests, a_sash_of_no_width_is_named);
+    tcase_add_test(tests, a_sash_that_is_too_large_is_told_as_a_measure);
     tcase_add_test(tests, blocks_are_held_against_the_sashes);
     tcase_add_test(tests, the_size_is_explained);
     tcase_add_test(tests, the_edge_cuts_cornerstones_in_half);
@@ -544,7 +729,9 @@ Suite *solution_point_suite(void)
     tcase_add_test(tests, mirror_images_change_hands);
     tcase_add_test(tests, half_cornerstones_come_from_squares);
     tcase_add_test(tests, seams_have_their_length);
+    tcase_add_test(tests, seams_are_as_long_as_raw_outlines_along_them);
     tcase_add_test(tests, seams_of_rows_of_sashes_meet);
+    tcase_add_test(tests, children_are_what_the_layout_uses);
     tcase_add_test(tests, every_allocation_may_fail);
     tcase_add_test(tests, pieces_fill_fields_of_all_layouts);
     suite_add_tcase(suite, tests);

@@ -3493,6 +3493,28 @@ class muslin_plan_place(ctypes.Structure):
     ]
 
 
+class muslin_plan_blank(ctypes.Structure):
+    """muslin/cutplan.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("piece", ctypes.c_int64),
+        ("place", ctypes.c_int64),
+        ("strip", ctypes.c_int64),
+        ("stock", ctypes.c_int64),
+        ("sheet", ctypes.c_int64),
+        ("x", ctypes.c_int64),
+        ("y", ctypes.c_int64),
+        ("width", ctypes.c_int64),
+        ("height", ctypes.c_int64),
+        ("turned", ctypes.c_int32),
+        ("trimmed", ctypes.c_int32),
+        ("layers", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
 class muslin_plan_left_over(ctypes.Structure):
     """muslin/cutplan.h"""
 
@@ -3629,6 +3651,66 @@ class muslin_plan_checked(ctypes.Structure):
     ]
 
 
+class muslin_yardage_spec(ctypes.Structure):
+    """muslin/yardage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("end_loss", ctypes.c_int64),
+        ("squaring_loss", ctypes.c_int64),
+        ("squaring_every", ctypes.c_int64),
+        ("straightening", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("work_limit", ctypes.c_int64),
+        ("join_loss", ctypes.c_int64),
+        ("extra", ctypes.c_int64),
+        ("step", ctypes.c_int64),
+        ("shrinkage", ctypes.c_int32),
+        ("extra_share", ctypes.c_int32),
+        ("long_pieces", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_extra_cut_spec(ctypes.Structure):
+    """muslin/yardage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabric", ctypes.c_int64),
+        ("cut_width", ctypes.c_int64),
+        ("cut_length", ctypes.c_int64),
+        ("count", ctypes.c_int64),
+        ("run_in", ctypes.c_int64),
+        ("join_loss", ctypes.c_int64),
+        ("kind", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
+    ]
+
+
+class muslin_fabric_yardage(ctypes.Structure):
+    """muslin/yardage.h"""
+
+    _fields_ = [
+        ("size", ctypes.c_uint32),
+        ("flags", ctypes.c_uint32),
+        ("fabric", ctypes.c_int64),
+        ("usable_width", ctypes.c_int64),
+        ("pieces", ctypes.c_int64),
+        ("cloth_length", ctypes.c_int64),
+        ("least", ctypes.c_int64),
+        ("own_strips_length", ctypes.c_int64),
+        ("with_extra", ctypes.c_int64),
+        ("bought", ctypes.c_int64),
+        ("spare", ctypes.c_int64),
+        ("narrowest_width", ctypes.c_int64),
+        ("proven", ctypes.c_int32),
+        ("turned", ctypes.c_int32),
+    ]
+
+
 class muslin_quilt(ctypes.Structure):
     """muslin/quilt.h, opaque"""
 
@@ -3643,6 +3725,10 @@ class muslin_pressing_plan(ctypes.Structure):
 
 class muslin_cutplan(ctypes.Structure):
     """muslin/cutplan.h, opaque"""
+
+
+class muslin_yardage(ctypes.Structure):
+    """muslin/yardage.h, opaque"""
 
 
 PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
@@ -4352,6 +4438,9 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_cutplan_places": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_place), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_cutplan_blanks": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_blank), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_left_over": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_left_over), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
@@ -4382,4 +4471,21 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_check": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_checked), ctypes.POINTER(muslin_problem))),
+    "muslin_yardage_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_yardage_spec), ctypes.c_uint32)),
+    "muslin_extra_cut_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_extra_cut_spec), ctypes.c_uint32)),
+    "muslin_yardage_pieces": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(muslin_yardage_spec),
+         ctypes.POINTER(muslin_blank_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_problem))),
+    "muslin_yardage_create": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_yardage_spec), ctypes.POINTER(muslin_extra_cut_spec),
+         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_allocator), muslin_cutplan_progress, ctypes.c_void_p,
+         ctypes.POINTER(ctypes.POINTER(muslin_yardage)), ctypes.POINTER(muslin_problem))),
+    "muslin_yardage_free": (None, (ctypes.POINTER(muslin_yardage),)),
+    "muslin_yardage_fabrics": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_yardage), ctypes.POINTER(muslin_fabric_yardage), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+    "muslin_yardage_plan": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_yardage), ctypes.c_int64, ctypes.POINTER(ctypes.POINTER(muslin_cutplan)),
+         ctypes.POINTER(muslin_problem))),
 }

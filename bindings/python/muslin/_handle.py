@@ -52,6 +52,13 @@ class Handle:
         """Takes over what the library has made, and what it reads."""
         self._memory = Memory(getattr(library, free), made, None if reads is None else reads._memory)
 
+    @classmethod
+    def _lent(cls: Type[Self], made: Any, owner: "Handle") -> Self:
+        """A part of another handle, which frees it with itself, and not before this one is let go of."""
+        lent = object.__new__(cls)
+        lent._memory = Memory(lambda _: None, made, owner._memory)
+        return lent
+
     def _open(self) -> Any:
         """The handle as the library knows it."""
         if self._memory is None:

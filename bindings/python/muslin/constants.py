@@ -25,7 +25,8 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
            "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
            "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "Side", "MeasureKind", "NodeKind", "MisfitKind",
-           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStripKind", "PlanFault"]
+           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStopped", "PlanStripKind",
+           "PlanFault", "LongPieces"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -354,6 +355,10 @@ class Argument(Choice):
     WIDTHS = 214
     SPARE_PIECES = 215
     STOCK_COUNT = 216
+    LONG_PIECES = 217
+    YARDAGE = 218
+    PIECE_WIDTH = 219
+    PIECE_LENGTH = 220
 
     @property
     def words(self) -> str:
@@ -1079,6 +1084,19 @@ class BlankKind(Choice):
     SLOPED = 4
 
 
+class PlanStopped(Choice):
+    """enum muslin_plan_stopped"""
+
+    # it came to its end: it knows no more to do for plan or bound, and a higher work limit changes nothing
+    NOT = 0
+    PROGRESS = 1  # the progress call ended it
+    WORK = 2  # the work limit: a higher one may give a better plan or a proof
+    # no memory for more, or the room that the search keeps to is full; fewer sizes at a time, or sizes in coarser
+    # steps, take less
+    MEMORY = 3
+    SIZES = 4  # more sizes, or kinds of stock, than are searched: only first plans were made
+
+
 class PlanStripKind(Choice):
     """enum muslin_plan_strip_kind"""
 
@@ -1099,3 +1117,10 @@ class PlanFault(Choice):
     GAP = 5  # two cases do not make up the one that they split
     BOUND = 6  # worths do not prove what they are said to prove
     STOCK = 7  # more pieces of stock than there are
+
+
+class LongPieces(Choice):
+    """enum muslin_long_pieces"""
+
+    LENGTHWISE = 1  # along the cloth, whole, slit from panels
+    JOINED = 2  # across the cloth, pieced from strips

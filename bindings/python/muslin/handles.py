@@ -13,18 +13,18 @@ from ._length import Length, LengthLike, ticks_of
 from ._problem import call_telling
 from ._records import asked, asked_numbers, merged, paged, rows_of, words_out
 from ._values import Id, new, utf8, whole
-from .constants import (AllowancePolicy, Axis, Direction, PointLayout, Print, SeamPress, Sort, StripPiecing, Tip,
-                        UnitKind, UnitMethod, UnitStage)
-from .records import (BlankSpec, CornerSpec, Cut, CutplanSpec, CutplanWorths, DiagonalSpec, JoinSpec, LogSpec, Misfit,
-                      Node, NodeSize, Outline, OutlineCorner, PartCounts, PatchSpec, PinwheelSpec, PlanCase,
-                      PlanChecked, PlanLeftOver, PlanPiece, PlanPlace, PlanSize, PlanStock, PlanStockSpec, PlanStrip,
-                      PlanTotals, PlanWay, PlanWidth, PlanWorth, PressedChild, PressedSeam, PressedTotals,
-                      PressingException, PressingSpec, QuiltFabricSpec, QuiltReadShape, QuiltSashedSpec, QuiltSeam,
-                      QuiltSpec, QuiltUnitSpec, ScatterTouches, SetInSpec, SewingFeed, SewingRow, SewnTotals,
-                      SixtyPieceSpec, SixtySpec, SolveSpec, StripSet, SumSpec, SurroundSpec, Term, Totals, TouchSpec,
-                      TreeMeasure, TrimSpec, ValueSpec)
+from .constants import (AllowancePolicy, Axis, Direction, LongPieces, PointLayout, Print, SeamPress, Sort, StripPiecing,
+                        Tip, UnitKind, UnitMethod, UnitStage)
+from .records import (BlankSpec, CornerSpec, Cut, CutplanSpec, CutplanWorths, DiagonalSpec, ExtraCutSpec, FabricYardage,
+                      JoinSpec, LogSpec, Misfit, Node, NodeSize, Outline, OutlineCorner, PartCounts, PatchSpec,
+                      PinwheelSpec, PlanBlank, PlanCase, PlanChecked, PlanLeftOver, PlanPiece, PlanPlace, PlanSize,
+                      PlanStock, PlanStockSpec, PlanStrip, PlanTotals, PlanWay, PlanWidth, PlanWorth, PressedChild,
+                      PressedSeam, PressedTotals, PressingException, PressingSpec, QuiltFabricSpec, QuiltReadShape,
+                      QuiltSashedSpec, QuiltSeam, QuiltSpec, QuiltUnitSpec, ScatterTouches, SetInSpec, SewingFeed,
+                      SewingRow, SewnTotals, SixtyPieceSpec, SixtySpec, SolveSpec, StripSet, SumSpec, SurroundSpec,
+                      Term, Totals, TouchSpec, TreeMeasure, TrimSpec, ValueSpec, YardageSpec)
 
-__all__ = ["Quilt", "Solution", "PressingPlan", "Cutplan"]
+__all__ = ["Quilt", "Solution", "PressingPlan", "Cutplan", "Yardage"]
 
 
 class Quilt(Handle):
@@ -682,6 +682,30 @@ class Solution(Handle):
                       whole(fabric, "fabric"), ctypes.byref(ALLOCATOR), after=[ctypes.byref(places_)])
         return ScatterTouches(tuple(rows_), places_.value)
 
+    def yardage_pieces(self, fabric: Id, spec: Optional[YardageSpec] = None, *, end_loss: Optional[LengthLike] = None,
+                       squaring_loss: Optional[LengthLike] = None, squaring_every: Optional[int] = None,
+                       straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
+                       work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
+                       extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
+                       shrinkage: Optional[int] = None, extra_share: Optional[int] = None,
+                       long_pieces: Optional[LongPieces] = None, no_panels: Optional[bool] = None,
+                       one_height: Optional[bool] = None, own_strips: Optional[bool] = None,
+                       stacked: Optional[bool] = None, folded: Optional[bool] = None) -> List[BlankSpec]:
+        """The pieces of one fabric as a request, ask-then-fill: rows of the cut list as said above, `label` the row
+        there, priority 0.
+
+        Keywords: the members of YardageSpec, over those of spec.
+
+        muslin_yardage_pieces() in muslin/yardage.h. Since 0.1.
+        """
+        wish = merged(YardageSpec, spec, end_loss=end_loss, squaring_loss=squaring_loss, squaring_every=squaring_every,
+                                         straightening=straightening, spare=spare, work_limit=work_limit,
+                                         join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
+                                         extra_share=extra_share, long_pieces=long_pieces, no_panels=no_panels,
+                                         one_height=one_height, own_strips=own_strips, stacked=stacked, folded=folded)
+        return asked("muslin_yardage_pieces", structs.muslin_blank_spec, BlankSpec._read, self._open(),
+                     whole(fabric, "fabric"), ctypes.byref(wish))
+
 
 class PressingPlan(Handle):
     """struct muslin_pressing_plan, muslin/pressing.h"""
@@ -792,9 +816,19 @@ class Cutplan(Handle):
         """
         return asked("muslin_cutplan_places", structs.muslin_plan_place, PlanPlace._read, self._open())
 
+    def blanks(self, first: int) -> List[PlanBlank]:
+        """Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on as
+        many as `capacity`, in the order of cutting.
+
+        muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1.
+        """
+        return asked("muslin_cutplan_blanks", structs.muslin_plan_blank, PlanBlank._read, self._open(),
+                     whole(first, "first"))
+
     def left_over(self, least_side: LengthLike) -> List[PlanLeftOver]:
         """Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips,
-        the rest of panels and of stock.
+        the rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED
+        cloth one layer beside a JOINED strip that goes round the fold and is not whole.
 
         muslin_cutplan_left_over() in muslin/cutplan.h. Since 0.1.
         """
@@ -875,3 +909,53 @@ class Cutplan(Handle):
         out_ = new(structs.muslin_plan_checked)
         call_telling("muslin_cutplan_check", self._open(), ctypes.byref(out_))
         return PlanChecked._read(out_)
+
+
+class Yardage(Handle):
+    """struct muslin_yardage, muslin/yardage.h"""
+
+    def __init__(self, solution: Solution, cuts: Sequence[ExtraCutSpec], progress: Optional[Progress] = None,
+                 spec: Optional[YardageSpec] = None, *, end_loss: Optional[LengthLike] = None,
+                 squaring_loss: Optional[LengthLike] = None, squaring_every: Optional[int] = None,
+                 straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
+                 work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
+                 extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None, shrinkage: Optional[int] = None,
+                 extra_share: Optional[int] = None, long_pieces: Optional[LongPieces] = None,
+                 no_panels: Optional[bool] = None, one_height: Optional[bool] = None, own_strips: Optional[bool] = None,
+                 stacked: Optional[bool] = None, folded: Optional[bool] = None) -> None:
+        """The whole way, for every fabric of which something is cut, with n rows of extra cuts.
+
+        Keywords: the members of YardageSpec, over those of spec.
+
+        muslin_yardage_create() in muslin/yardage.h. Since 0.1.
+        """
+        wish = merged(YardageSpec, spec, end_loss=end_loss, squaring_loss=squaring_loss, squaring_every=squaring_every,
+                                         straightening=straightening, spare=spare, work_limit=work_limit,
+                                         join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
+                                         extra_share=extra_share, long_pieces=long_pieces, no_panels=no_panels,
+                                         one_height=one_height, own_strips=own_strips, stacked=stacked, folded=folded)
+        cuts_, n_ = rows_of(ExtraCutSpec, cuts, "cuts")
+        progress_ = Told(structs.muslin_cutplan_progress, progress)
+        made = ctypes.POINTER(structs.muslin_yardage)()
+        call_telling("muslin_yardage_create", opened(Solution, solution, "solution"), ctypes.byref(wish), cuts_,
+                     ctypes.sizeof(structs.muslin_extra_cut_spec), n_, ctypes.byref(ALLOCATOR), progress_.function,
+                     None, ctypes.byref(made))
+        self._own("muslin_yardage_free", made, solution)
+        self.solution = solution
+        progress_.raise_again()
+
+    def fabrics(self) -> List[FabricYardage]:
+        """A row for each fabric of which something is cut, in the order in which the fabrics were made.
+
+        muslin_yardage_fabrics() in muslin/yardage.h. Since 0.1.
+        """
+        return asked("muslin_yardage_fabrics", structs.muslin_fabric_yardage, FabricYardage._read, self._open())
+
+    def plan(self, row: int) -> Cutplan:
+        """The plan of a row of muslin_yardage_fabrics(); it lives as long as the yardage, and is not freed by itself.
+
+        muslin_yardage_plan() in muslin/yardage.h. Since 0.1.
+        """
+        out_ = ctypes.POINTER(structs.muslin_cutplan)()
+        call_telling("muslin_yardage_plan", self._open(), whole(row, "row"), ctypes.byref(out_))
+        return Cutplan._lent(out_, self)

@@ -20,11 +20,11 @@ from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIA
                         THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, Axis, BackingLayoutKind, BlankKind,
                         BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, Direction, Drop,
                         Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece, GoverningSource,
-                        Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, MeasureKind, MisfitKind, Nesting,
-                        NodeKind, OtherWay, PanelRole, Parity, PlanStripKind, PointEdge, PointLayout, Press, Pressing,
-                        Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress, SewingKind,
-                        SewingStep, Side, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip, Turning,
-                        UnitKind, UnitMethod, UnitStage, Warning)
+                        Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, LongPieces, MeasureKind,
+                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PlanStopped, PlanStripKind,
+                        PointEdge, PointLayout, Press, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner,
+                        RoundKind, SashKind, SeamPress, SewingKind, SewingStep, Side, StockKind, StripPiecing, Style,
+                        TermKind, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -50,11 +50,11 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "Totals", "Misfit", "Cut", "StripSet", "Term", "Outline", "OutlineCorner", "PressingSpec", "PressedTotals",
            "PressedSeam", "PressedChild", "PressingException", "SewingRow", "SewingFeed", "SewnTotals", "ScatterSpec",
            "TouchSpec", "Scattered", "ScatterBlocksSpec", "EdgePrintsSpec", "PlacedBlock", "BlankSpec", "PlanStockSpec",
-           "CutplanSpec", "PlanTotals", "PlanStrip", "PlanPlace", "PlanLeftOver", "PlanPiece", "PlanStock", "PlanWidth",
-           "PlanSize", "PlanWay", "PlanCase", "PlanWorth", "PlanChecked", "StockSize", "StripsetShortest",
-           "StripsetPrints", "ShapeFoundation", "UnitRecipeAt", "MedallionPlan", "FitRescale", "StripquiltPressing",
-           "StitchCount", "QuiltSeam", "QuiltReadShape", "ScatterPrints", "ScatterBlocks", "ScatterSets",
-           "ScatterTouches", "CutplanWorths"]
+           "CutplanSpec", "PlanTotals", "PlanStrip", "PlanPlace", "PlanBlank", "PlanLeftOver", "PlanPiece", "PlanStock",
+           "PlanWidth", "PlanSize", "PlanWay", "PlanCase", "PlanWorth", "PlanChecked", "YardageSpec", "ExtraCutSpec",
+           "FabricYardage", "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt",
+           "MedallionPlan", "FitRescale", "StripquiltPressing", "StitchCount", "QuiltSeam", "QuiltReadShape",
+           "ScatterPrints", "ScatterBlocks", "ScatterSets", "ScatterTouches", "CutplanWorths"]
 
 
 @dataclass(frozen=True)
@@ -6266,7 +6266,8 @@ class Cut:
     warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
         MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a fabric without direction the longer side, passes
         the fabric's usable width; MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit whose
-        outer edges lie on the bias
+        outer edges lie on the bias, or a sash that the edge of a field on point cuts off at 45 degrees: there the edge
+        stretches
     """
 
     fabric: Id
@@ -6476,7 +6477,8 @@ class PressedTotals:
     alternating: exceptions when all is pressed in turn: every seam to its first piece, and joins take their second
         child the other way, their fourth, and so on, where none asks otherwise
     open: meetings left out, as a seam is pressed open
-    other_way: copies of nodes with seams of their own that are the other way, pressed or turned
+    other_way: copies of nodes with seams of their own that are the other way, pressed or turned; where those seams are
+        open, turned alone
     work: steps taken
     proven: 1 when exceptions = least
     turned: of those, copies that are turned and not pressed the other way
@@ -6506,7 +6508,8 @@ class PressedSeam:
     node
     seam: number in its node
     as_shown: copies of the node pressed so, also those in what is turned as a whole
-    other_way: copies taken the other way: by `other`, pressed or turned
+    other_way: copies taken the other way: by `other`, pressed or turned; an open seam is told so when its node is
+        turned
     from_x: finished ends, in the node as it was made, from its lower left
     from_y
     to_x
@@ -6550,7 +6553,9 @@ class PressedChild:
     place: ... which is its child of this number
     other_way: 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by
         what it is part of
-    turn: quarters by which the child is turned where it is the other way; 0: it is pressed
+    turn: quarters by which the child is turned where it is the other way; 0: it is pressed. The same in every place of
+        the child, also where other_way is 0: what the node is part of may be the other way, and then this place, too.
+        By itself it says nothing of this place
     """
 
     node: Id
@@ -6858,15 +6863,15 @@ class BlankSpec(Spec):
     _kind = structs.muslin_blank_spec
     _init = "muslin_blank_spec_init"
 
-    cut_width: Optional[LengthLike] = None
-    cut_length: Optional[LengthLike] = None
-    count: Optional[int] = None
-    run_in: Optional[LengthLike] = None
-    join_loss: Optional[LengthLike] = None
-    label: Optional[int] = None
+    cut_width: LengthLike = Length(0)
+    cut_length: LengthLike = Length(0)
+    count: int = 1
+    run_in: LengthLike = Length(0)
+    join_loss: LengthLike = Length(0)
+    label: int = 0
     kind: Optional[BlankKind] = None
-    priority: Optional[int] = None
-    may_turn: Optional[bool] = None
+    priority: int = 0
+    may_turn: bool = False
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "cut_width", self.cut_width)
@@ -6878,6 +6883,13 @@ class BlankSpec(Spec):
         put(struct, "kind", self.kind)
         put(struct, "priority", self.priority)
         struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+
+    @classmethod
+    def _read(cls, struct: Any) -> "BlankSpec":
+        return cls(cut_width=Length(struct.cut_width), cut_length=Length(struct.cut_length), count=int(struct.count),
+                   run_in=Length(struct.run_in), join_loss=Length(struct.join_loss), label=int(struct.label),
+                   kind=BlankKind(struct.kind), priority=int(struct.priority),
+                   may_turn=bool(struct.flags & BLANK_MAY_TURN))
 
 
 @dataclass(frozen=True)
@@ -6921,7 +6933,8 @@ class CutplanSpec(Spec):
     squaring_every: 1 or more with a loss, else 0 (initially 0)
     straightening: taken off the bolt, or the length of each piece of stock, once (initially 0)
     spare: more pieces of each size than all rows of it want; none of JOINED ones (initially 0)
-    work_limit: steps of the search, 0 .. 2^40; DEVELOPERS.md says how many a second takes (initially 400000000)
+    work_limit: steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans
+        (initially 400000000)
     print: enum muslin_print: with a direction no piece is turned (initially Print.NONE)
     no_panels: the flag MUSLIN_CUTPLAN_NO_PANELS (initially False)
     one_height: the flag MUSLIN_CUTPLAN_ONE_HEIGHT (initially False)
@@ -6985,14 +6998,15 @@ class PlanTotals:
     cost: of the stock; from a bolt the cloth length without straightening
     least: the bound: no plan of this kind costs less
     stock_pieces: pieces of stock that are cut into; 0 from a bolt
-    waste: doubled square ticks of cloth used that become no wanted piece
+    waste: doubled square ticks of the cloth that is used up or cut into that become no piece: trims, losses and what is
+        left over; spare pieces, one too many and what joins take of JOINED strips count as pieces
     own_strips_length: of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes
         less; straightening included; else 0
     area_bound: of a bolt: the pieces' area over its width, up: a plain bound; else 0
     work: steps taken
     cases: of the proof
     proven: 1 when cost = least
-    stopped: 0: the search came to its end; 1: progress ended it, 2: the work limit, 3: memory
+    stopped: enum muslin_plan_stopped
     """
 
     pieces: int
@@ -7011,7 +7025,7 @@ class PlanTotals:
     work: int
     cases: int
     proven: bool
-    stopped: int
+    stopped: PlanStopped
 
     @classmethod
     def _read(cls, struct: Any) -> "PlanTotals":
@@ -7021,7 +7035,7 @@ class PlanTotals:
                    stock_pieces=int(struct.stock_pieces), waste=int(struct.waste),
                    own_strips_length=Length(struct.own_strips_length), area_bound=Length(struct.area_bound),
                    work=int(struct.work), cases=int(struct.cases), proven=bool(struct.proven),
-                   stopped=int(struct.stopped))
+                   stopped=PlanStopped(struct.stopped))
 
 
 @dataclass(frozen=True)
@@ -7069,7 +7083,8 @@ class PlanStrip:
 class PlanPlace:
     """struct muslin_plan_place, muslin/cutplan.h
 
-    piece: row of the request
+    piece: row of the request; of FOLDED cloth that of the upper piece: where the row wants only one more, the lower one
+        is for the next row of this size
     strip: row of muslin_cutplan_strips()
     count: so many side by side; FOLDED: in each layer
     x: left edge of the first, from the strip's left end: of the first place half of end_loss, 0 beside slit pieces
@@ -7101,11 +7116,51 @@ class PlanPlace:
 
 
 @dataclass(frozen=True)
+class PlanBlank:
+    """struct muslin_plan_blank, muslin/cutplan.h
+
+    piece: row of the request
+    place: row of muslin_cutplan_places()
+    strip: row of muslin_cutplan_strips()
+    stock: row of the request, -1: from the bolt
+    sheet: which piece of stock of all that are used, from 0; of the bolt 0
+    x: lower left corner: from the left selvage, or the left edge of the piece of stock,
+    y: and from the straightened end of the bolt or piece of stock
+    width: across the bolt or piece of stock; SLOPED: from its left corner to its right one, so that neighbours overlap;
+        JOINED and FOLDED: unfolded, it may go round the fold
+    height
+    turned: 1: turned a quarter from what its row says
+    trimmed: 1: its strip is higher
+    layers: 2: FOLDED, one in each layer; else 1
+    """
+
+    piece: int
+    place: int
+    strip: int
+    stock: int
+    sheet: int
+    x: Length
+    y: Length
+    width: Length
+    height: Length
+    turned: bool
+    trimmed: bool
+    layers: int
+
+    @classmethod
+    def _read(cls, struct: Any) -> "PlanBlank":
+        return cls(piece=int(struct.piece), place=int(struct.place), strip=int(struct.strip), stock=int(struct.stock),
+                   sheet=int(struct.sheet), x=Length(struct.x), y=Length(struct.y), width=Length(struct.width),
+                   height=Length(struct.height), turned=bool(struct.turned), trimmed=bool(struct.trimmed),
+                   layers=int(struct.layers))
+
+
+@dataclass(frozen=True)
 class PlanLeftOver:
     """struct muslin_plan_left_over, muslin/cutplan.h
 
     strip: row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock that it is the
-        rest of
+        rest of, the slit pieces that it lies above
     count
     x: its lower left corner, from that row's
     y
@@ -7133,7 +7188,8 @@ class PlanPiece:
     label: the row's own
     made: of its count
     missing: the rest of it: 0, but with MUSLIN_CUTPLAN_BY_PRIORITY
-    cut: places times their counts: spare ones too; of JOINED strips
+    cut: for it, made or more: with the spare pieces, and of FOLDED cloth the one too many, of its size where it is the
+        last row that gets some; of JOINED strips
     """
 
     label: int
@@ -7327,6 +7383,148 @@ class PlanChecked:
     def _read(cls, struct: Any) -> "PlanChecked":
         return cls(cost=int(struct.cost), least=int(struct.least), cases=int(struct.cases), fault=int(struct.fault),
                    at=int(struct.at))
+
+
+@dataclass(frozen=True)
+class YardageSpec(Spec):
+    """struct muslin_yardage_spec, muslin/yardage.h
+
+    end_loss: these six as in struct muslin_cutplan_spec, of each fabric (initially 0)
+    squaring_loss: (initially 0)
+    squaring_every: (initially 0)
+    straightening: (initially 0)
+    spare: (initially 0)
+    work_limit: of each fabric (initially 400000000)
+    join_loss: of pieces that are joined here, as in struct muslin_blank_spec (initially 1/2 in)
+    extra: these four as in struct muslin_purchase_spec, of each fabric (initially 0)
+    step: (initially 4 1/2 in)
+    shrinkage: (initially 0)
+    extra_share: (initially 0)
+    long_pieces: enum muslin_long_pieces: what is longer than its fabric is wide (initially LongPieces.LENGTHWISE)
+    no_panels: the flag MUSLIN_CUTPLAN_NO_PANELS (initially False)
+    one_height: the flag MUSLIN_CUTPLAN_ONE_HEIGHT (initially False)
+    own_strips: the flag MUSLIN_CUTPLAN_OWN_STRIPS (initially False)
+    stacked: the flag MUSLIN_CUTPLAN_STACKED (initially False)
+    folded: the flag MUSLIN_CUTPLAN_FOLDED (initially False)
+    """
+
+    _kind = structs.muslin_yardage_spec
+    _init = "muslin_yardage_spec_init"
+
+    end_loss: Optional[LengthLike] = None
+    squaring_loss: Optional[LengthLike] = None
+    squaring_every: Optional[int] = None
+    straightening: Optional[LengthLike] = None
+    spare: Optional[int] = None
+    work_limit: Optional[int] = None
+    join_loss: Optional[LengthLike] = None
+    extra: Optional[LengthLike] = None
+    step: Optional[LengthLike] = None
+    shrinkage: Optional[int] = None
+    extra_share: Optional[int] = None
+    long_pieces: Optional[LongPieces] = None
+    no_panels: Optional[bool] = None
+    one_height: Optional[bool] = None
+    own_strips: Optional[bool] = None
+    stacked: Optional[bool] = None
+    folded: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put_length(struct, "end_loss", self.end_loss)
+        put_length(struct, "squaring_loss", self.squaring_loss)
+        put(struct, "squaring_every", self.squaring_every)
+        put_length(struct, "straightening", self.straightening)
+        put(struct, "spare", self.spare)
+        put(struct, "work_limit", self.work_limit)
+        put_length(struct, "join_loss", self.join_loss)
+        put_length(struct, "extra", self.extra)
+        put_length(struct, "step", self.step)
+        put(struct, "shrinkage", self.shrinkage)
+        put(struct, "extra_share", self.extra_share)
+        put(struct, "long_pieces", self.long_pieces)
+        struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
+        struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
+        struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
+        struct.flags |= CUTPLAN_STACKED if self.stacked else 0
+        struct.flags |= CUTPLAN_FOLDED if self.folded else 0
+
+
+@dataclass(frozen=True)
+class ExtraCutSpec(Spec):
+    """struct muslin_extra_cut_spec, muslin/yardage.h
+
+    fabric: of the quilt, whether its top uses it or not (initially 0)
+    cut_width: these and what follows as in struct muslin_blank_spec (initially 0)
+    cut_length: (initially 0)
+    count: (initially 1)
+    run_in: (initially 0)
+    join_loss: (initially 0)
+    kind: enum muslin_blank_kind (initially BlankKind.PIECE)
+    may_turn: the flag MUSLIN_BLANK_MAY_TURN (initially False)
+    """
+
+    _kind = structs.muslin_extra_cut_spec
+    _init = "muslin_extra_cut_spec_init"
+
+    fabric: Optional[Id] = None
+    cut_width: Optional[LengthLike] = None
+    cut_length: Optional[LengthLike] = None
+    count: Optional[int] = None
+    run_in: Optional[LengthLike] = None
+    join_loss: Optional[LengthLike] = None
+    kind: Optional[BlankKind] = None
+    may_turn: Optional[bool] = None
+
+    def _put(self, struct: Any) -> None:
+        put(struct, "fabric", self.fabric)
+        put_length(struct, "cut_width", self.cut_width)
+        put_length(struct, "cut_length", self.cut_length)
+        put(struct, "count", self.count)
+        put_length(struct, "run_in", self.run_in)
+        put_length(struct, "join_loss", self.join_loss)
+        put(struct, "kind", self.kind)
+        struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+
+
+@dataclass(frozen=True)
+class FabricYardage:
+    """struct muslin_fabric_yardage, muslin/yardage.h
+
+    fabric
+    usable_width
+    pieces: cut, extra cuts and spare ones among them
+    cloth_length: of the plan, straightening included: what is needed
+    least: no plan of two stages needs less, straightening included
+    own_strips_length: when each size has its own strips
+    with_extra: before it shrinks and with what is added, as in struct muslin_purchase
+    bought: up to the step
+    spare: bought - with_extra
+    narrowest_width: at which the plan can still be cut as it is
+    proven: 1: cloth_length is the least
+    turned: 1: some pieces lie turned a quarter from the request
+    """
+
+    fabric: Id
+    usable_width: Length
+    pieces: int
+    cloth_length: Length
+    least: Length
+    own_strips_length: Length
+    with_extra: Length
+    bought: Length
+    spare: Length
+    narrowest_width: Length
+    proven: bool
+    turned: bool
+
+    @classmethod
+    def _read(cls, struct: Any) -> "FabricYardage":
+        return cls(fabric=int(struct.fabric), usable_width=Length(struct.usable_width), pieces=int(struct.pieces),
+                   cloth_length=Length(struct.cloth_length), least=Length(struct.least),
+                   own_strips_length=Length(struct.own_strips_length), with_extra=Length(struct.with_extra),
+                   bought=Length(struct.bought), spare=Length(struct.spare),
+                   narrowest_width=Length(struct.narrowest_width), proven=bool(struct.proven),
+                   turned=bool(struct.turned))
 
 
 @dataclass(frozen=True)

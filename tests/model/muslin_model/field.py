@@ -133,16 +133,13 @@ class Diagonal:
         x, y = point
         return 0 in (x.sign(), y.sign(), (self.width - x).sign(), (self.height - y).sign())
 
-    def sewn(self, k, by):
-        """Length of row seam or corner seam k: an end at the outside is cut at 45 degrees, another one straight. Where
-        nothing is set off, ends are as with the least set-off."""
-        seam = (self.row_seams + self.corner_seams)[k]
-        likely = self if self.set_off else Diagonal(self.columns, self.rows, self.block, Fraction(1, 10**9))
+    def sewn(self, seam, by):
+        """Length of a seam: an end at the outside is cut at 45 degrees, another one straight."""
         total = Root2(0)
         for axis in 0, 1:
             total = total + (self.turned(seam[1])[axis] - self.turned(seam[0])[axis]) * HALF * ROOT
-        for point in (likely.row_seams + likely.corner_seams)[k]:
-            total = total + (ROOT if likely.is_outside(point) else 1) * by
+        for point in seam:
+            total = total + (ROOT if self.is_outside(point) else 1) * by
         return total
 
     def sort_pieces(self, found):
