@@ -143,6 +143,8 @@ static void search_cases(struct msl_workshop *workshop)
     part->first_price = whole->first_price;
     part->last_price = whole->last_price;
     part->master->steps += msl_reach_make(whole->reach, whole->cutting, whole->making.best.cost);
+    if (workshop->has_sheets && whole->cutting->stock_count == 0 && !whole->cutting->stacked)
+        msl_repair_across(whole, &workshop->repair);
     while (msl_cases_step(whole)) {
         if (!go_on(workshop))
             return;

@@ -509,6 +509,21 @@ static void search_in_little_room(const struct tiny *t, int32_t room, int32_t mo
     tiny_free(&found);
 }
 
+/* A list for two kinds of stock, in eighths. */
+static void throw_from_stock(struct tiny *t)
+{
+    tiny_start(t);
+    tiny_size(t, 12, 12, 44, 0);
+    tiny_size(t, 24, 24, 66, 0);
+    tiny_size(t, 64, 24, 44, 1);
+    tiny_size(t, 32, 32, 44, 0);
+    tiny_size(t, 116, 32, 11, 1);
+    tiny_size(t, 34, 34, 11, 0);
+    tiny_heights(t);
+    tiny_stock(t, 168, 144, INT64_MAX, 378);
+    tiny_stock(t, 168, 72, INT64_MAX, 189);
+}
+
 START_TEST(little_room_gives_less_but_nothing_wrong)
 {
     static const int32_t first[ROOMS] = { 1, 11, 11, 1, 1, 1, 1, 11, 0, 1, 11 };
@@ -519,6 +534,9 @@ START_TEST(little_room_gives_less_but_nothing_wrong)
         search_in_little_room(&t, _i, most, 0);
     five_strips_all_but_hold(&t);
     for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+        search_in_little_room(&t, _i, most, 0);
+    throw_from_stock(&t);
+    for (int32_t most = 100; _i >= PATTERNS && _i <= LAID && most < 900; most += 5)
         search_in_little_room(&t, _i, most, 0);
     three_squares(&t);
     for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
