@@ -5,6 +5,8 @@
 
 #include "wide.h"
 
+enum { OFFERED = 40, FEW_OFFERED = 16 }; /* sizes */
+
 /* ---- the pool ---------------------------------------------------------------------------------------------------- */
 
 static void drop_from(struct msl_pool *pool, const int32_t *mark)
@@ -209,12 +211,14 @@ static void tidy(struct msl_making *making)
 
 /* ---- filled in and kept ------------------------------------------------------------------------------------------ */
 
-/* What pricing may take: what is left, of MSL_SIZES_MAX sizes at a time. Returns 0 when nothing is left. */
+/* What pricing may take: what is left, of some sizes at a time, of fewer where there are too many for a search. Returns
+ * 0 when nothing is left. */
 static int offer(struct msl_making *making)
 {
+    const int32_t most = making->cutting->size_count > MSL_SIZES_MAX ? FEW_OFFERED : OFFERED;
     int32_t offered = 0;
     for (int32_t i = 0; i < making->cutting->size_count; i++) {
-        const int take = making->left[i] > 0 && offered < MSL_SIZES_MAX;
+        const int take = making->left[i] > 0 && offered < most;
         making->offered[i] = take ? making->left[i] : 0;
         offered += take;
     }

@@ -603,6 +603,35 @@ START_TEST(many_sizes_may_be_proven)
 }
 END_TEST
 
+/* More sizes than are searched, and more sums than pricing holds at once: stock of any number gives them all. */
+START_TEST(many_sizes_from_stock_have_a_plan)
+{
+    static struct msl_size sizes[200];
+    static int64_t heights[200];
+    uint64_t chance = 3;
+    struct tiny t;
+    struct msl_found found;
+    int64_t pieces = 0;
+    tiny_start(&t);
+    for (int32_t i = 0; i < 200; i++) {
+        struct msl_size size = { 8000 + tiny_chance(&chance, 60000), 68000 - 300 * i, 0, 0, 0, 1, 0, 0 };
+        sizes[i] = size;
+        heights[i] = size.along;
+    }
+    t.cutting.sizes = sizes;
+    t.cutting.heights = heights;
+    t.cutting.size_count = t.cutting.height_count = 200;
+    tiny_stock(&t, 170688, 146304, INT64_MAX, 1);
+    ck_ok(tiny_search(&t, 1000000, &found));
+    for (int32_t i = 0; i < found.plan.laid_count; i++)
+        pieces += found.plan.laid[i].count;
+    ck_assert_int_eq(pieces, 200);
+    ck_assert_int_lt(found.cost, 50);
+    ck_assert_int_eq(found.stopped, MUSLIN_PLAN_STOPPED_SIZES);
+    tiny_free(&found);
+}
+END_TEST
+
 /* A quilt with four borders, in eighths: no bound may pass the best plan known, 1108; slit from panels it takes less
  * than the least that strips right across do, 1399. */
 START_TEST(panels_with_much_to_try)
@@ -659,6 +688,7 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, stock_that_is_too_little);
     tcase_add_test(tcase, repairs_go_on_and_may_be_ended);
     tcase_add_test(tcase, many_sizes_may_be_proven);
+    tcase_add_test(tcase, many_sizes_from_stock_have_a_plan);
     tcase_add_test(tcase, panels_with_much_to_try);
     tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
     suite_add_tcase(suite, tcase);
