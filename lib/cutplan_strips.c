@@ -390,7 +390,7 @@ static int is_before(const void *context, uint32_t a, uint32_t b)
     const struct msl_pattern *one = &pool->patterns[a];
     const struct msl_pattern *other = &pool->patterns[b];
     int32_t more = one->count - other->count;
-    for (int32_t s = 0; s < one->count && s < other->count && more == 0; s++)
+    for (int32_t s = 0; s < one->count && more == 0; s++)
         more = more_in(pool, &pool->strips[one->first + s], &pool->strips[other->first + s]);
     return more > 0;
 }
