@@ -1,6 +1,8 @@
 /* cutplan_case.c - cases are solved, the one with the least bound first, and closed or split in two.
  *
  * SPDX-License-Identifier: MIT */
+#include "muslin/cutplan.h"
+
 #include "cutplan_clear.h"
 #include "cutplan_split.h"
 
@@ -329,13 +331,13 @@ static int solve(struct msl_search *search, struct msl_case *solved)
     master->price_against = search->first_price;
     while (solved->least < search->making.best.cost) {
         if (msl_work(search) >= search->watch->work_limit) {
-            search->stopped = 2;
+            search->stopped = MUSLIN_PLAN_STOPPED_WORK;
             return 0;
         }
         const int precise = msl_master_improve(master);
         const int32_t found = price_all(search);
         if (found < 0 || !prove(search, solved)) {
-            search->stopped = 3;
+            search->stopped = MUSLIN_PLAN_STOPPED_MEMORY;
             return 0;
         }
         if (found == 0 && (master->price_against >= search->last_price || msl_master_against(master) < nothing))
@@ -384,7 +386,7 @@ static void go_on_from(struct msl_search *search, int32_t number)
     if (!may_be_split(search, number))
         leave_aside(search, solved);
     else if (!split_case(search, number, &split))
-        search->stopped = 3;
+        search->stopped = MUSLIN_PLAN_STOPPED_MEMORY;
 }
 
 void msl_cases_begin(struct msl_search *search)

@@ -5,6 +5,8 @@
 
 #include "wide.h"
 
+enum { OFFERED = 40, FEW_OFFERED = 16 }; /* sizes */
+
 /* ---- the pool ---------------------------------------------------------------------------------------------------- */
 
 static void drop_from(struct msl_pool *pool, const int32_t *mark)
@@ -77,12 +79,11 @@ int msl_plan_put(struct msl_making *making, int32_t pattern, int64_t times)
     return 1;
 }
 
-int64_t msl_plan_times(struct msl_making *making, int32_t pattern)
+/* How many of each size a pattern holds, into making->counts. */
+static void count_pieces(struct msl_making *making, int32_t pattern)
 {
     const struct msl_pool *pool = making->pool;
     const struct msl_pattern *cut = &pool->patterns[pattern];
-    const int32_t stock = making->cutting->ways[cut->way].stock;
-    int64_t times = stock < 0 ? INT64_MAX : making->in_hand[stock];
     for (int32_t i = 0; i < making->cutting->size_count; i++)
         making->counts[i] = 0;
     for (int32_t s = 0; s < cut->count; s++) {
@@ -90,6 +91,13 @@ int64_t msl_plan_times(struct msl_making *making, int32_t pattern)
         for (int32_t i = 0; i < strip->count; i++)
             making->counts[pool->laid[strip->first + i].size] += pool->laid[strip->first + i].count;
     }
+}
+
+int64_t msl_plan_times(struct msl_making *making, int32_t pattern)
+{
+    const int32_t stock = making->cutting->ways[making->pool->patterns[pattern].way].stock;
+    int64_t times = stock < 0 ? INT64_MAX : making->in_hand[stock];
+    count_pieces(making, pattern);
     for (int32_t i = 0; i < making->cutting->size_count; i++)
         if (making->counts[i] > 0 && making->left[i] / making->counts[i] < times)
             times = making->left[i] / making->counts[i];
@@ -158,19 +166,13 @@ static int32_t look_into(struct msl_making *making, int32_t pattern)
     return strip->count;
 }
 
-/* One thing less in the row, where nobody wants what it holds. */
-static int drop_one(struct msl_making *making, int32_t row)
+/* 1 when all that a pattern holds is surplus, or it holds nothing. */
+static int is_surplus(struct msl_making *making, int32_t pattern)
 {
-    struct msl_plan_row *of = &making->plan.rows[row];
-    if (of->times == 0)
-        return 0;
-    msl_plan_take_one(making, row);
+    count_pieces(making, pattern);
     for (int32_t i = 0; i < making->cutting->size_count; i++)
-        if (making->left[i] > 0) {
-            of->times++;
-            change(making, of->pattern, 1);
+        if (making->counts[i] > 0 && making->counts[i] > -making->left[i])
             return 0;
-        }
     return 1;
 }
 
@@ -180,8 +182,14 @@ static int lower_one(struct msl_making *making, int32_t row)
     struct msl_plan *plan = &making->plan;
     const int32_t pattern = plan->rows[row].pattern;
     const int32_t old_way = making->pool->patterns[pattern].way;
+    if (plan->rows[row].times == 0)
+        return 0;
+    if (is_surplus(making, pattern)) {
+        msl_plan_take_one(making, row);
+        return 1;
+    }
     const int32_t count = look_into(making, pattern);
-    if (count == 0 || plan->rows[row].times == 0)
+    if (count == 0)
         return 0;
     const int32_t way = cheapest_for(making, count, old_way);
     if (way == old_way || plan->count == plan->most)
@@ -197,21 +205,20 @@ static int lower_one(struct msl_making *making, int32_t row)
 static void tidy(struct msl_making *making)
 {
     for (int32_t row = 0; row < making->plan.count; row++)
-        while (drop_one(making, row))
-            continue;
-    for (int32_t row = 0; row < making->plan.count; row++)
         while (lower_one(making, row))
             continue;
 }
 
 /* ---- filled in and kept ------------------------------------------------------------------------------------------ */
 
-/* What pricing may take: what is left, of MSL_SIZES_MAX sizes at a time. Returns 0 when nothing is left. */
+/* What pricing may take: what is left, of some sizes at a time, of fewer where there are too many for a search. Returns
+ * 0 when nothing is left. */
 static int offer(struct msl_making *making)
 {
+    const int32_t most = making->cutting->size_count > MSL_SIZES_MAX ? FEW_OFFERED : OFFERED;
     int32_t offered = 0;
     for (int32_t i = 0; i < making->cutting->size_count; i++) {
-        const int take = making->left[i] > 0 && offered < MSL_SIZES_MAX;
+        const int take = making->left[i] > 0 && offered < most;
         making->offered[i] = take ? making->left[i] : 0;
         offered += take;
     }

@@ -85,9 +85,7 @@ static void order_by_height(struct msl_making *making, int high)
     }
 }
 
-/* A pattern of what is in sizes and counts, in one strip; of a panel that is what is slit, and a strip beside it.
- * Returns -1 where the pool is full. */
-static int32_t add_strip(struct msl_making *making, int32_t way, int32_t count)
+int32_t msl_plan_add_strip(struct msl_making *making, int32_t way, int32_t count)
 {
     const struct msl_cutting *cutting = making->cutting;
     const struct msl_way *of = &cutting->ways[way];
@@ -141,7 +139,7 @@ static int lay_strip(struct msl_making *making, int32_t from, int32_t way, int k
         making->counts[count++] = (int32_t)take;
         room -= size->run_in + take * msl_taken_in(size, height_in(cutting, of, size), NULL);
     }
-    const int32_t made = add_strip(making, way, count);
+    const int32_t made = msl_plan_add_strip(making, way, count);
     return made >= 0 && msl_plan_put(making, made, msl_plan_times(making, made));
 }
 

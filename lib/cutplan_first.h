@@ -64,6 +64,10 @@ int msl_plan_end(struct msl_making *making, int complete);
 /* 1 when some way is a panel or a piece of stock. */
 int msl_has_sheets(const struct msl_cutting *cutting);
 
+/* A pattern of so many sizes, which are in making->sizes and counts, in one strip of a bolt; of a panel that is what is
+ * slit, and a strip beside it. Returns -1 where the pool is full. */
+int32_t msl_plan_add_strip(struct msl_making *making, int32_t way, int32_t count);
+
 /* First plans: each size in its own strips, then by height in two ways, with strips of one height and of several; with
  * panels cut like strips. Of panels, from stock, or where a size fits no strip, filled by area, too. */
 void msl_plan_first(struct msl_making *making);

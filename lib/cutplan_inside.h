@@ -70,13 +70,6 @@ struct msl_cutting {
     int32_t stacked;        /* 1: a blank may be a stack of pieces equally wide */
 };
 
-/* Whether the master has room for it; else only first plans are made, and the plain bound. */
-static inline int msl_is_searched(const struct msl_cutting *cutting)
-{
-    return cutting->size_count <= MSL_SIZES_MAX && cutting->way_count <= MSL_WAYS_MAX &&
-           cutting->size_count + cutting->stock_count <= MSL_LIMITS_MAX / 2 + MSL_LIMITS_MAX / 4;
-}
-
 /* What a piece takes of a strip of this height, in the narrower way that it can lie, as listed where both are as
  * narrow; 0 where it can't. *turned (if not null) says how. */
 int64_t msl_taken_in(const struct msl_size *size, int64_t height, int32_t *turned);
@@ -162,7 +155,7 @@ struct msl_found {
     int32_t case_count;
     int32_t worth_count;
     int32_t bits;
-    int32_t stopped;        /* as in enum muslin_plan_stopped; but for more sizes than are searched: 3 */
+    int32_t stopped;        /* enum muslin_plan_stopped */
 };
 
 /* What a search is told. `step` returns other than 0 to end it; cost and bound are in units, best is INT64_MAX before

@@ -162,6 +162,26 @@ static int32_t fit_in(const struct msl_item *item, int64_t room)
     return fit < item->most ? (int32_t)fit : item->most;
 }
 
+/* Fills the room with as much of each item as fits, in their order; where that is worth more than `beat` their counts
+ * are written. Returns what is worth more. */
+static int64_t fill_in_order(const struct msl_item *items, int32_t count, int64_t room, int64_t beat, int32_t *counts)
+{
+    int64_t left = room;
+    int64_t worth = 0;
+    for (int32_t i = 0; i < count; i++) {
+        const int32_t fit = fit_in(&items[i], left);
+        left -= fit > 0 ? items[i].run_in + fit * items[i].taken : 0;
+        worth += fit * items[i].worth;
+    }
+    if (worth <= beat)
+        return beat;
+    for (int32_t i = 0; i < count; i++) {
+        counts[i] = fit_in(&items[i], room);
+        room -= counts[i] > 0 ? items[i].run_in + counts[i] * items[i].taken : 0;
+    }
+    return worth;
+}
+
 int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t count, int64_t room, int64_t beat,
                      int32_t *counts, int64_t *bound)
 {
@@ -189,6 +209,8 @@ int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t 
         msl_knapsack_counts(sack, chosen, count, counts);
         counts[count - 1] += copies;
     }
+    if (fill.lost > best)
+        best = fill_in_order(items, count, room, best, counts);
     *bound = fill.lost > best ? fill.lost : best;
     return best;
 }
@@ -198,6 +220,7 @@ struct msl_stage msl_knapsack_all(struct msl_knapsack *sack, struct msl_item *it
 {
     struct fill fill = { sack, room, -1, 0, NONE, -1 };
     const struct msl_stage stage = fill_with(&fill, items, count, count);
+    const struct msl_stage empty = { 0, 1 };
     *complete = fill.lost < 0;
-    return stage;
+    return stage.first < stage.end ? stage : empty;
 }

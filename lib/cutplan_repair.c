@@ -11,7 +11,7 @@ enum {
     MORE_OUT = 16, /* ... up to so many more; */
     SHEET_PART = 4, /* so many strips within a sheet count as one more */
     CASES = 60,    /* for the part, */
-    STEPS = 2000000, /* with sheets about so many steps at most, */
+    STEPS = 1000000, /* with sheets about so many steps at most, */
     WORK_PART = 16, /* ... and this part of what was done so far */
     NEAR = 2,      /* ways that count as near each other */
     PART_BITS = 10 /* of a level, for rounding by chance */
@@ -146,12 +146,27 @@ static int search_part(struct msl_search *part, int64_t below)
 
 /* ---- put back ---------------------------------------------------------------------------------------------------- */
 
+/* A strip of the part as a pattern of the whole, where its way may be a panel. */
+static int32_t bring_strip_over(struct msl_search *search, const struct msl_repair *repair,
+                                const struct msl_pattern *brought)
+{
+    const struct msl_pool *from = &repair->part.pool;
+    const struct msl_strip *strip = &from->strips[brought->first];
+    for (int32_t i = 0; i < strip->count; i++) {
+        search->making.sizes[i] = repair->size_of[from->laid[strip->first + i].size];
+        search->making.counts[i] = from->laid[strip->first + i].count;
+    }
+    return msl_plan_add_strip(&search->making, repair->way_of[brought->way], strip->count);
+}
+
 /* A pattern of the part as one of the whole; -1 where the pool is full. */
 static int32_t bring_over(struct msl_search *search, const struct msl_repair *repair, int32_t pattern)
 {
     const struct msl_pool *from = &repair->part.pool;
     const struct msl_pattern *brought = &from->patterns[pattern];
     struct msl_pool *to = &search->pool;
+    if (!repair->cutting.ways[brought->way].sheet && !repair->cutting.stacked)
+        return bring_strip_over(search, repair, brought);
     int room = msl_pool_begin(to, repair->way_of[brought->way]);
     for (int32_t s = 0; s < brought->count; s++) {
         const struct msl_strip *strip = &from->strips[brought->first + s];
@@ -176,26 +191,37 @@ static int put_back(struct msl_search *search, const struct msl_repair *repair)
     return 1;
 }
 
-/* Plans anew what the plan in the making leaves open. */
-static int plan_rest(struct msl_search *search, struct msl_repair *repair)
+/* Plans anew what has been cut down. */
+static int plan_part(struct msl_search *search, struct msl_repair *repair)
 {
     struct msl_making *making = &search->making;
     const int64_t below = making->best.cost - making->plan.cost;
-    cut_down(search, repair);
     repair->tries++;
     const int better = below > 0 && search_part(&repair->part, below) && put_back(search, repair);
     msl_search_turn_to(search);
     return msl_plan_end(making, better);
 }
 
+int msl_repair_across(struct msl_search *search, struct msl_repair *repair)
+{
+    struct msl_cutting *part = &repair->cutting;
+    msl_plan_begin(&search->making);
+    cut_down(search, repair);
+    for (int32_t i = 0; i < part->way_count; i++)
+        part->ways[i].sheet = part->ways[i].panel = 0;
+    return plan_part(search, repair);
+}
+
 int msl_repair(struct msl_search *search, struct msl_repair *repair)
 {
     take_out(search, repair);
-    return plan_rest(search, repair);
+    cut_down(search, repair);
+    return plan_part(search, repair);
 }
 
 int msl_repair_rounded(struct msl_search *search, struct msl_repair *repair)
 {
     round_sheets(search, repair);
-    return plan_rest(search, repair);
+    cut_down(search, repair);
+    return plan_part(search, repair);
 }

@@ -18,6 +18,10 @@ struct msl_repair {
 /* Takes some strips of the best plan out and plans their pieces anew. Returns 1 when the plan gets better. */
 int msl_repair(struct msl_search *search, struct msl_repair *repair);
 
+/* Plans all of it with panels cut like one strip, for a bolt without stacks: a far smaller search. Returns 1 when that
+ * plan is better than the best. */
+int msl_repair_across(struct msl_search *search, struct msl_repair *repair);
+
 /* Begins a plan with the master's sheets, levels rounded by chance, and plans the rest anew. The levels are those of
  * the case that was solved last. Returns 1 when that plan is better than the best. */
 int msl_repair_rounded(struct msl_search *search, struct msl_repair *repair);

@@ -116,7 +116,7 @@ static int go_on(struct msl_workshop *workshop)
     const int64_t least = msl_cases_least(whole);
     if (watch->step == NULL || watch->step(watch->context, msl_work(whole), told_best(whole), least) == 0)
         return 1;
-    whole->stopped = 1;
+    whole->stopped = MUSLIN_PLAN_STOPPED_PROGRESS;
     return 0;
 }
 
@@ -144,6 +144,8 @@ static void search_cases(struct msl_workshop *workshop)
     part->first_price = whole->first_price;
     part->last_price = whole->last_price;
     part->master->steps += msl_reach_make(whole->reach, whole->cutting, whole->making.best.cost);
+    if (workshop->has_sheets && whole->cutting->stock_count == 0 && !whole->cutting->stacked)
+        msl_repair_across(whole, &workshop->repair);
     while (msl_cases_step(whole)) {
         if (!go_on(workshop))
             return;
@@ -292,7 +294,7 @@ void msl_workshop_search(struct msl_workshop *workshop)
     if (workshop->has_master)
         search_cases(workshop);
     else if (workshop->whole.cases[0].least < workshop->whole.making.best.cost)
-        workshop->whole.stopped = 3;
+        workshop->whole.stopped = MUSLIN_PLAN_STOPPED_SIZES;
 }
 
 muslin_status msl_cutplan_search(const struct msl_cutting *cutting, const struct msl_watch *watch,

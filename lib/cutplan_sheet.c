@@ -12,14 +12,38 @@ struct sheet {
     const struct msl_way *way;
     const int64_t *worth;
     const int64_t *most;
+    int32_t first; /* only sizes first .. end - 1 are on offer */
+    int32_t end;
 };
 
-static struct msl_filling strip_in(const struct msl_pricing *pricing, const struct sheet *sheet, int64_t height,
-                                   int64_t room)
+static struct sheet sheet_of(const struct msl_pricing *pricing, const struct msl_way *way, const int64_t *worth,
+                             const int64_t *most)
 {
-    const struct msl_filling filling = { height, room, sheet->worth, sheet->most, 0, pricing->cutting->size_count,
-                                         1, 0 };
+    struct sheet sheet = { way, worth, most, 0, pricing->cutting->size_count };
+    while (sheet.end > 0 && most[sheet.end - 1] <= 0)
+        sheet.end--;
+    while (sheet.first < sheet.end && most[sheet.first] <= 0)
+        sheet.first++;
+    return sheet;
+}
+
+static struct msl_filling strip_in(const struct sheet *sheet, int64_t height, int64_t room)
+{
+    const struct msl_filling filling = { height, room, sheet->worth, sheet->most, sheet->first, sheet->end, 1, 0 };
     return filling;
+}
+
+/* 1 when strips so high may be worth it: some piece on offer needs just that height; a lower strip holds any others. Of
+ * stacks it takes a look. */
+static int is_useful(const struct msl_pricing *pricing, const struct sheet *sheet, int64_t height)
+{
+    const struct msl_cutting *cutting = pricing->cutting;
+    for (int32_t s = sheet->first; s < sheet->end; s++) {
+        const struct msl_size *size = &cutting->sizes[s];
+        if (sheet->most[s] > 0 && (size->along == height || size->turned_along == height))
+            return 1;
+    }
+    return cutting->stacked;
 }
 
 /* The most that strips can be worth, with so much room in each, and for so much along all of them. */
@@ -30,14 +54,15 @@ static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet
     int32_t count = 0;
     for (int32_t k = 0; k < cutting->height_count; k++) {
         const int64_t height = cutting->heights[k];
-        const struct msl_filling filling = strip_in(pricing, sheet, height, room);
+        const struct msl_filling filling = strip_in(sheet, height, room);
         int64_t worth = 0;
-        if (height <= along)
+        if (height <= along && is_useful(pricing, sheet, height))
             msl_strip_worth(pricing, &filling, 0, &worth);
         const struct msl_item item = { height, 0, worth, 0, (int32_t)(along / height), k };
         if (worth > 0)
             pricing->heights[count++] = item;
     }
+    pricing->sack.steps += cutting->height_count;
     for (int32_t i = 0; i < count; i++)
         pricing->height_counts[i] = 0;
     pricing->height_count = count;
@@ -86,7 +111,7 @@ static int32_t best_beside(struct msl_pricing *pricing, const struct sheet *shee
 int64_t msl_sheet_worth(struct msl_pricing *pricing, const struct msl_way *way, const int64_t *worth,
                         const int64_t *most, int64_t beat, int64_t *bound)
 {
-    const struct sheet sheet = { way, worth, most };
+    const struct sheet sheet = sheet_of(pricing, way, worth, most);
     const int64_t all = offer_slits(pricing, &sheet);
     struct msl_knapsack slit = pricing->sack;
     int64_t best = beat;
@@ -135,11 +160,11 @@ static int lay_found(struct msl_pricing *pricing, const struct sheet *sheet, str
     const int64_t whole = *along;
     for (int32_t i = 0; i < pricing->height_count; i++) {
         const struct msl_item *height = &pricing->heights[i];
-        const struct msl_filling filling = strip_in(pricing, sheet, height->taken, pricing->rest);
+        const struct msl_filling filling = strip_in(sheet, height->taken, pricing->rest);
         for (int32_t n = 0; n < pricing->height_counts[i]; n++) {
             int64_t bound;
             const int64_t found = msl_strip_worth(pricing, &filling, 0, &bound);
-            if (found == 0 || (found < height->worth && *along < whole))
+            if (found < height->worth && *along < whole)
                 return 1;
             if (!msl_strip_lay(pricing, pool, sum))
                 return 0;
@@ -152,15 +177,12 @@ static int lay_found(struct msl_pricing *pricing, const struct sheet *sheet, str
 int msl_sheet_lay(struct msl_pricing *pricing, const struct msl_way *way, const int64_t *worth, const int64_t *most,
                   struct msl_pool *pool, int64_t *sum)
 {
-    const struct sheet sheet = { way, worth, most };
+    const struct sheet sheet = sheet_of(pricing, way, worth, most);
     int64_t along = way->along;
-    int64_t before = along + 1;
     int64_t bound;
     int fits = lay_slits(pricing, way, pool, sum);
     /* what can be had along the sheet, and then along its rest of the pieces that are left */
-    while (fits && along < before && rest_worth(pricing, &sheet, pricing->rest, along, &bound) > 0) {
-        before = along;
+    while (fits && rest_worth(pricing, &sheet, pricing->rest, along, &bound) > 0)
         fits = lay_found(pricing, &sheet, pool, &along, sum);
-    }
     return fits;
 }

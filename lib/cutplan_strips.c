@@ -201,12 +201,18 @@ static void merge_last(struct muslin_cutplan *plan)
 
 /* ---- things ----------------------------------------------------------------------------------------------------- */
 
-/* Slit pieces lie at the panel's left edge, the rest beside them; the loss at that edge is taken off once. */
+/* Slit pieces lie at the panel's left edge, the rest beside them; the loss at that edge is taken off once. Where nobody
+ * wants any of them, nothing is slit. */
 static void put_slit(struct laying *laying, const struct msl_strip *found, int64_t length)
 {
     put_strip(laying, found, MUSLIN_PLAN_SLIT, length);
     if (laying->check->status != MUSLIN_OK)
         return;
+    laying->y = 0;
+    if (strip_at(laying->plan, laying->plan->strips.used - 1)->places == 0) {
+        laying->plan->strips.used--;
+        return;
+    }
     struct muslin_plan_strip *slit = strip_at(laying->plan, laying->plan->strips.used - 1);
     laying->y = 0;
     if (slit->places == 0) { /* nobody wants what was to be slit */

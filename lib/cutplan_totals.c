@@ -183,8 +183,6 @@ void msl_add_up(struct msl_check *check, struct muslin_cutplan *plan)
     totals->cases = plan->found.case_count;
     totals->proven = totals->cost == totals->least;
     totals->stopped = plan->found.stopped;
-    if (!totals->proven && !msl_is_searched(&plan->cutting))
-        totals->stopped = MUSLIN_PLAN_STOPPED_SIZES;
     if (plan->stock_count == 0 && totals->cost > 0) {
         totals->cloth_length = totals->cost + plan->spec.straightening;
         totals->own_strips_length = own_strips_length(plan) + plan->spec.straightening;

@@ -260,6 +260,61 @@ START_TEST(a_panel_has_a_rest_beside_its_borders_and_above_its_strips)
 }
 END_TEST
 
+/* A piece as the lists have it, in eighths of an inch. */
+static void want_eighths(int64_t count, muslin_len across, muslin_len along, int turns)
+{
+    struct muslin_blank_spec *piece = want(&p, count, across * WHOLE_IN(1) / 8, along * WHOLE_IN(1) / 8);
+    piece->flags = turns ? MUSLIN_BLANK_MAY_TURN : 0;
+}
+
+/* The prints of a throw take some hundred cases, some of which say how many pieces of a size lie in strips of a way. */
+START_TEST(cases_may_be_of_pieces_in_strips_of_a_way)
+{
+    struct muslin_plan_case cases[4096];
+    size_t count = 0;
+    int of_pieces = 0;
+    start(&p, WHOLE_IN(42));
+    want_eighths(32, 20, 20, 0);
+    want_eighths(18, 20, 52, 1);
+    want_eighths(127, 28, 28, 0);
+    want_eighths(32, 28, 40, 1);
+    want_eighths(32, 36, 100, 1);
+    want_eighths(32, 39, 39, 0);
+    want_eighths(8, 48, 48, 0);
+    want_eighths(32, 50, 50, 0);
+    want_eighths(8, 55, 55, 0);
+    want_eighths(7, 336, 18, 0);
+    p.spec.work_limit = 20000000;
+    make_plan(&p);
+    ck_ok(muslin_cutplan_cases(p.plan, cases, sizeof cases[0], 4096, &count, NULL));
+    for (size_t i = 0; i < count; i++)
+        of_pieces += cases[i].plan_size >= 0;
+    ck_assert_int_gt(of_pieces, 0);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+/* Sheets of several patterns, some of which begin alike. */
+START_TEST(pieces_of_stock_lie_in_order)
+{
+    start(&p, 0);
+    p.spec.usable_width = 0;
+    want_eighths(44, 12, 12, 0);
+    want_eighths(66, 24, 24, 0);
+    want_eighths(44, 24, 64, 1);
+    want_eighths(44, 32, 32, 0);
+    want_eighths(11, 32, 116, 1);
+    want_eighths(11, 34, 34, 0);
+    have(&p, MUSLIN_COUNT_MAX, WHOLE_IN(21), WHOLE_IN(18))->cost = 378;
+    have(&p, MUSLIN_COUNT_MAX, WHOLE_IN(21), WHOLE_IN(9))->cost = 189;
+    p.spec.work_limit = 3000000;
+    make_plan(&p);
+    ck_assert_int_le(p.totals.cost, 3780);
+    ck_assert_int_le(p.totals.least, 3591);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 START_TEST(folded_cloth_gives_two_of_each)
 {
     /* 40 in folded: 20 in, four squares of 5 in in each layer; 33 squares are 17 blanks. */
@@ -600,6 +655,8 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, a_panel_has_a_rest_beside_its_borders_and_above_its_strips);
     tcase_add_test(plans, folded_cloth_gives_two_of_each);
     tcase_add_test(plans, joined_strips_go_round_the_fold);
+    tcase_add_test(plans, cases_may_be_of_pieces_in_strips_of_a_way);
+    tcase_add_test(plans, pieces_of_stock_lie_in_order);
     tcase_add_test(plans, stock_is_cut_along_either_side_where_pieces_may_turn);
     tcase_add_test(plans, stock_that_costs_different_sums_is_added_up);
     tcase_add_test(plans, stock_that_is_square_but_for_its_losses_is_cut_both_ways);

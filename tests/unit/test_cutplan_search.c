@@ -509,6 +509,21 @@ static void search_in_little_room(const struct tiny *t, int32_t room, int32_t mo
     tiny_free(&found);
 }
 
+/* A list for two kinds of stock, in eighths. */
+static void throw_from_stock(struct tiny *t)
+{
+    tiny_start(t);
+    tiny_size(t, 12, 12, 44, 0);
+    tiny_size(t, 24, 24, 66, 0);
+    tiny_size(t, 64, 24, 44, 1);
+    tiny_size(t, 32, 32, 44, 0);
+    tiny_size(t, 116, 32, 11, 1);
+    tiny_size(t, 34, 34, 11, 0);
+    tiny_heights(t);
+    tiny_stock(t, 168, 144, INT64_MAX, 378);
+    tiny_stock(t, 168, 72, INT64_MAX, 189);
+}
+
 START_TEST(little_room_gives_less_but_nothing_wrong)
 {
     static const int32_t first[ROOMS] = { 1, 11, 11, 1, 1, 1, 1, 11, 0, 1, 11 };
@@ -519,6 +534,9 @@ START_TEST(little_room_gives_less_but_nothing_wrong)
         search_in_little_room(&t, _i, most, 0);
     five_strips_all_but_hold(&t);
     for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+        search_in_little_room(&t, _i, most, 0);
+    throw_from_stock(&t);
+    for (int32_t most = 100; _i >= PATTERNS && _i <= LAID && most < 900; most += 5)
         search_in_little_room(&t, _i, most, 0);
     three_squares(&t);
     for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
@@ -585,8 +603,37 @@ START_TEST(many_sizes_may_be_proven)
 }
 END_TEST
 
-/* A quilt with four borders, in eighths: no bound may pass the best plan known, 1108; slit from panels it takes less than
- * the least that strips right across do, 1399. */
+/* More sizes than are searched, and more sums than pricing holds at once: stock of any number gives them all. */
+START_TEST(many_sizes_from_stock_have_a_plan)
+{
+    static struct msl_size sizes[200];
+    static int64_t heights[200];
+    uint64_t chance = 3;
+    struct tiny t;
+    struct msl_found found;
+    int64_t pieces = 0;
+    tiny_start(&t);
+    for (int32_t i = 0; i < 200; i++) {
+        struct msl_size size = { 8000 + tiny_chance(&chance, 60000), 68000 - 300 * i, 0, 0, 0, 1, 0, 0 };
+        sizes[i] = size;
+        heights[i] = size.along;
+    }
+    t.cutting.sizes = sizes;
+    t.cutting.heights = heights;
+    t.cutting.size_count = t.cutting.height_count = 200;
+    tiny_stock(&t, 170688, 146304, INT64_MAX, 1);
+    ck_ok(tiny_search(&t, 1000000, &found));
+    for (int32_t i = 0; i < found.plan.laid_count; i++)
+        pieces += found.plan.laid[i].count;
+    ck_assert_int_eq(pieces, 200);
+    ck_assert_int_lt(found.cost, 50);
+    ck_assert_int_eq(found.stopped, MUSLIN_PLAN_STOPPED_SIZES);
+    tiny_free(&found);
+}
+END_TEST
+
+/* A quilt with four borders, in eighths: no bound may pass the best plan known, 1108; slit from panels it takes less
+ * than the least that strips right across do, 1399. */
 START_TEST(panels_with_much_to_try)
 {
     const struct msl_way panels[2] = { { 580, 328, 580, 1, 1, -1, 0 }, { 484, 328, 484, 1, 1, -1, 0 } };
@@ -641,6 +688,7 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, stock_that_is_too_little);
     tcase_add_test(tcase, repairs_go_on_and_may_be_ended);
     tcase_add_test(tcase, many_sizes_may_be_proven);
+    tcase_add_test(tcase, many_sizes_from_stock_have_a_plan);
     tcase_add_test(tcase, panels_with_much_to_try);
     tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
     suite_add_tcase(suite, tcase);
