@@ -63,6 +63,13 @@ static bool not_understood(struct desk *desk, const char *option, const char *te
     return false;
 }
 
+static bool not_a_piece(struct desk *desk, const char *text)
+{
+    return not_understood(desk, "piece", text,
+                          "how many of what cut size, such as \"20 of 2 1/2 x 4 1/2 in\", \"12 of 5 in turn\", "
+                          "\"2 of 4 1/2 x 60 in lengthwise\" or \"1 of 164 x 2 1/2 in joined\"");
+}
+
 /* How long pieces lie, behind their sizes. */
 static int32_t kind_of(const char *sizes, size_t *length, uint32_t *flags)
 {
@@ -81,13 +88,11 @@ static bool read_piece(struct desk *desk, const struct cutplan_request *wanted, 
     *piece = (struct muslin_blank_spec)MUSLIN_BLANK_SPEC_INIT;
     const char *sizes = read_count(text, &piece->count);
     if (sizes == NULL || strlen(sizes) > 80)
-        return not_understood(desk, "piece", text,
-                              "how many of what cut size, such as \"20 of 2 1/2 x 4 1/2 in\", \"12 of 5 in turn\", "
-                              "\"2 of 4 1/2 x 60 in lengthwise\" or \"1 of 164 x 2 1/2 in joined\"");
+        return not_a_piece(desk, text);
     size_t length = strlen(sizes);
     piece->kind = kind_of(sizes, &length, &piece->flags);
-    if (!read_sizes(desk, "piece", sizes, length, &piece->cut_width, &piece->cut_length))
-        return false;
+    if (!read_sizes(desk, "piece", sizes, length, &piece->cut_width, &piece->cut_length)) /* another word behind them? */
+        return desk->problem.status == MUSLIN_ERR_TEXT_TRAILING ? not_a_piece(desk, text) : false;
     return piece->kind != MUSLIN_BLANK_JOINED ||
            worked(desk, muslin_join_loss(wanted->join, piece->cut_length, wanted->allowance, &piece->join_loss,
                                          &desk->problem));

@@ -128,22 +128,21 @@ typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t 
 /* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
  * muslin_plan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` may be null.
  * The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
- * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than
- * the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their
- * height. First cuts run along the length of stock only where each piece of the request may lie either way: MAY_TURN, a
- * square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock lie in strips as high as they
- * are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a member outside its range, choices
- * or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it may lie; the problem names the
- * side and the room for it, and in `at` its row, from 0.
- * MUSLIN_ERR_NOT_ENOUGH: the stock in hand does not suffice as far as the search saw, and MUSLIN_CUTPLAN_BY_PRIORITY
- * is not set; rows being made from the highest pieces down, the problem says at which row it ends, how many pieces that
- * wants, and how many of them the stock gives. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a
- * piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to
- * 16 MiB and 2 KiB for each row; time follows the work limit, up to five times that where stock does not suffice: about
- * a hundred looks at parts of the request, each a 32nd of the limit. Source:
- * Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
- * Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in,
- * proven. Since 0.1. */
+ * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher
+ * than the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at
+ * their height. First cuts run along the length of stock only where each piece of the request may lie either way:
+ * MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock lie in strips as
+ * high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a member outside its
+ * range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it may lie; the
+ * problem names the side and the room for it, and in `at` its row, from 0. MUSLIN_ERR_NOT_ENOUGH: the stock in hand
+ * does not suffice as far as the search saw, and MUSLIN_CUTPLAN_BY_PRIORITY is not set; rows being made from the
+ * highest pieces down, the problem says at which row it ends, how many pieces that wants, and how many of them the
+ * stock gives. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the dearest stock, would
+ * pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB and 2 KiB for each row; time
+ * follows the work limit, up to five times that where stock does not suffice: about a hundred looks at parts of the
+ * request, each a 32nd of the limit. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004,
+ * Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2
+ * at 40 in usable: 60 in, proven. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
                                                const struct muslin_blank_spec *pieces, size_t row_size, size_t n,
                                                const struct muslin_plan_stock_spec *stock, size_t stock_size,
@@ -250,8 +249,8 @@ struct muslin_plan_place {
     int32_t trimmed;      /* 1: the strip is higher, one more cut */
 };
 /* What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over. Rows
- * that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6 in:
- * three pieces of 6 in, then four of 5 1/2 in, trimmed. Since 0.1. */
+ * that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6 in: three
+ * pieces of 6 in, then four of 5 1/2 in, trimmed. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_plan_place *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -277,9 +276,9 @@ struct muslin_plan_blank {
 /* Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the order
  * of cutting. As many as `capacity` are written, and *count gets how many there are from `first` to the end, so
  * millions can be had a page at a time; MUSLIN_ERR_BUFFER is never returned. A piece of stock lies as its row says,
- * also where first cuts run along it: then its strips stand upright. MUSLIN_ERR_RANGE: `first` not in 0 ..
- * the number of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds. Example:
- * the third square of 5 in of a strip: x = 10 in. Since 0.1. */
+ * also where first cuts run along it: then its strips stand upright. MUSLIN_ERR_RANGE: `first` not in 0 .. the number
+ * of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds. Example: the third
+ * square of 5 in of a strip: x = 10 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_blanks(const struct muslin_cutplan *plan, int64_t first,
                                                struct muslin_plan_blank *rows, size_t row_size, size_t capacity,
                                                size_t *count, struct muslin_problem *problem);
@@ -298,8 +297,7 @@ struct muslin_plan_left_over {
 /* Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the rest
  * of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth one layer
  * beside a JOINED strip that goes round the fold and is not whole. Other trims along pieces are waste and are not
- * listed. Time: strips and places. Example: five
- * squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 0.1. */
+ * listed. Time: strips and places. Example: five squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin_len least_side,
                                                   struct muslin_plan_left_over *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
@@ -379,8 +377,7 @@ struct muslin_plan_size {
     muslin_len turned_height; /* then; else 0 */
 };
 /* What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
- * missing left out. Time follows the sizes. Example:
- * two rows of 5 x 5 in are one. Since 0.1. */
+ * missing left out. Time follows the sizes. Example: two rows of 5 x 5 in are one. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_plan_size *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -434,14 +431,14 @@ struct muslin_plan_worth {
     int64_t worth;       /* over *scale, of the cost; 0 or more of sizes and at_least, 0 or less of at
                             most */
 };
-/* The worths that prove a case, one for each size, each condition on the way to the case, and each stock. A thing of a
- * way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and stock add.
- * Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the plan - 1), up;
- * and up once more, to the next number that costs of ways can add up to (from a bolt in heights, looked at where the
- * plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is that, and never more than
- * the cost of the plan.
- * *scale: worths are over it. MUSLIN_ERR_INDEX: no such case, or one without worths of its own. Time follows the
- * result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when seven fit. Since 0.1. */
+/* The worths that prove a case, one for each size, each condition on the way to the case, and each stock. A thing of
+ * a way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and stock
+ * add. Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the plan -
+ * 1), up; and up once more, to the next number that costs of ways can add up to (from a bolt in heights, looked at
+ * where the plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is that, and
+ * never more than the cost of the plan. *scale: worths are over it. MUSLIN_ERR_INDEX: no such case, or one without
+ * worths of its own. Time follows the result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when
+ * seven fit. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,
                                                struct muslin_plan_worth *rows, size_t row_size, size_t capacity,
                                                size_t *count, int64_t *scale, struct muslin_problem *problem);

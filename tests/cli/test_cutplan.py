@@ -218,6 +218,7 @@ def test_complaints_name_the_row(muslin: Muslin) -> None:
     assert "--piece" in muslin.complaint(2, "cutplan", "5 inches")
     assert "--piece" in muslin.complaint(2, "cutplan", "5 of 4 parsecs")
     assert "--piece" in muslin.complaint(2, "cutplan", "5 of 4 x in")
+    assert "lengthwise" in muslin.complaint(2, "cutplan", "5 of 4 x 6 in sideways")
     assert "--stock" in muslin.complaint(2, "cutplan", "5 of 4 in", "--stock", "some of 21 x 18 in")
     assert "--stock" in muslin.complaint(2, "cutplan", "5 of 4 in", "--stock", "3 of 21 x 18 in at home")
     assert '"2 of 50 x 50 in"' in muslin.complaint(1, "cutplan", "5 of 4 in", "2 of 50 x 50 in")

@@ -26,6 +26,7 @@ struct failing_allocator {
     size_t calls;                      /* of alloc and realloc, in this round */
     size_t blocks;                     /* given out and not freed */
     size_t bytes;                      /* in them */
+    size_t most_bytes;                 /* in them at one time */
     size_t mistakes;                   /* size 0, a null or a wrong old size */
     int has_failed;
 };
@@ -69,6 +70,8 @@ static inline void *failing_give_out(struct failing_allocator *failing, union fa
     head->size = size;
     failing->blocks++;
     failing->bytes += size;
+    if (failing->bytes > failing->most_bytes)
+        failing->most_bytes = failing->bytes;
     return head + 1;
 }
 

@@ -639,6 +639,32 @@ START_TEST(progress_is_told_lengths_and_ends_the_search)
 }
 END_TEST
 
+/* Thirty sizes keep the search busy. What it takes at first is most of it: the header says 16 MiB and 2 KiB a row. */
+static void ck_memory_of(int from_stock)
+{
+    struct failing_allocator memory;
+    failing_start(&memory, 0);
+    start(&p, from_stock ? 0 : WHOLE_IN(41));
+    p.spec.work_limit = 20000000;
+    for (int64_t i = 0; i < 30; i++)
+        want(&p, 5 + i * 7 % 40, WHOLE_IN(2) + i * IN(0, 3, 8), WHOLE_IN(3) + i * 11 % 30 * IN(0, 1, 4));
+    if (from_stock)
+        have(&p, MUSLIN_COUNT_MAX, WHOLE_IN(41), WHOLE_IN(36));
+    else
+        want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, WHOLE_IN(5), WHOLE_IN(70));
+    ck_ok(plan_with(&p, &memory.allocator, NULL));
+    ck_assert_uint_le(memory.most_bytes, ((size_t)16 << 20) + p.n * 2048);
+    muslin_cutplan_free(p.plan);
+    ck_assert(failing_is_clean(&memory));
+}
+
+START_TEST(memory_is_bounded_as_said)
+{
+    ck_memory_of(0);
+    ck_memory_of(1);
+}
+END_TEST
+
 static void add_plans(Suite *suite)
 {
     TCase *plans = tcase_create("plans");
@@ -667,6 +693,7 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);
     tcase_add_test(plans, a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter);
     tcase_add_test(plans, progress_is_told_lengths_and_ends_the_search);
+    tcase_add_test(plans, memory_is_bounded_as_said);
     suite_add_tcase(suite, plans);
 }
 

@@ -227,33 +227,6 @@ START_TEST(known_plans_come_out_as_short)
 }
 END_TEST
 
-/* Where the number of strips does not decide, a proof splits on how many of a size lie in strips of one height. */
-START_TEST(a_case_may_count_pieces_of_a_size)
-{
-    static struct muslin_plan_case cases[4000];
-    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
-    size_t n = 0;
-    int64_t counted = 0;
-    start(&p, 195 * IN(0, 1, 8));
-    p.spec.work_limit = 3000000;
-    want(&p, 23, 77 * IN(0, 1, 8), WHOLE_IN(2))->flags = MUSLIN_BLANK_MAY_TURN;
-    want(&p, 33, 26 * IN(0, 1, 8), WHOLE_IN(6))->flags = MUSLIN_BLANK_MAY_TURN;
-    want(&p, 33, 33 * IN(0, 1, 8), 50 * IN(0, 1, 8))->flags = MUSLIN_BLANK_MAY_TURN;
-    make_plan(&p);
-    ck_ok(muslin_cutplan_check(p.plan, &checked, NULL));
-    ck_assert_int_eq(checked.fault, 0);
-    ck_ok(muslin_cutplan_cases(p.plan, cases, sizeof cases[0], 4000, &n, NULL));
-    for (size_t i = 0; i < n; i++)
-        if (cases[i].plan_size >= 0) {
-            ck_assert_int_lt(cases[i].plan_size, 3);
-            ck_assert_int_eq(cases[i].first_way, cases[i].last_way);
-            counted++;
-        }
-    ck_assert_int_gt(counted, 0);
-    muslin_cutplan_free(p.plan);
-}
-END_TEST
-
 void add_cutplan_known(Suite *suite)
 {
     TCase *known = tcase_create("known");
@@ -261,7 +234,6 @@ void add_cutplan_known(Suite *suite)
     tcase_add_test(known, three_sizes_of_squares_take_sixty_inches);
     tcase_add_test(known, the_proof_can_be_read);
     tcase_add_test(known, the_proof_may_lack_memory);
-    tcase_add_test(known, a_case_may_count_pieces_of_a_size);
     tcase_add_test(known, places_lie_from_the_left);
     tcase_add_test(known, ends_of_strips_are_left_over);
     tcase_add_test(known, printed_counts_of_strips_come_out);
