@@ -58,9 +58,9 @@ int msl_may_turn(const struct muslin_cut_spec *cut, int32_t print)
     return (cut->flags & MUSLIN_CUT_MAY_TURN) != 0 && print == MUSLIN_PRINT_NONE;
 }
 
-struct msl_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_across, int32_t turned)
+struct msl_cut_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_across, int32_t turned)
 {
-    struct msl_way way = { cut->cut_width, cut->cut_length, 0, 0, turned };
+    struct msl_cut_way way = { cut->cut_width, cut->cut_length, 0, 0, turned };
     if (turned) {
         way.across = cut->cut_length;
         way.along = cut->cut_width;
@@ -71,7 +71,7 @@ struct msl_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_acr
     return way;
 }
 
-muslin_len msl_room_as_cut(const struct msl_way *way, int64_t pieces)
+muslin_len msl_room_as_cut(const struct msl_cut_way *way, int64_t pieces)
 {
     return msl_divided_up(pieces, way->strips) * way->across;
 }
@@ -97,16 +97,16 @@ static muslin_len room_of(const struct muslin_cutlist_spec *spec)
     return spec->usable_width > spec->end_loss ? spec->usable_width - spec->end_loss : 0;
 }
 
-static muslin_len length_of(const struct msl_way *way)
+static muslin_len length_of(const struct msl_cut_way *way)
 {
     return way->strips * way->along;
 }
 
 /* The way that takes less length; per_strip is 0 where no way fits. */
-static struct msl_way best_way(const struct muslin_cut_spec *cut, const struct muslin_cutlist_spec *spec)
+static struct msl_cut_way best_way(const struct muslin_cut_spec *cut, const struct muslin_cutlist_spec *spec)
 {
-    struct msl_way best = msl_way_of(cut, room_of(spec), 0);
-    struct msl_way turned = msl_way_of(cut, room_of(spec), 1);
+    struct msl_cut_way best = msl_way_of(cut, room_of(spec), 0);
+    struct msl_cut_way turned = msl_way_of(cut, room_of(spec), 1);
     if (!msl_may_turn(cut, spec->print) || turned.per_strip == 0)
         return best;
     return best.per_strip == 0 || length_of(&turned) < length_of(&best) ? turned : best;
@@ -114,7 +114,7 @@ static struct msl_way best_way(const struct muslin_cut_spec *cut, const struct m
 
 /* Nothing of a row of count 0 need fit. */
 static void want_yield(struct msl_check *check, const struct muslin_cut_spec *cut,
-                       const struct muslin_cutlist_spec *spec, const struct msl_way *way)
+                       const struct muslin_cutlist_spec *spec, const struct msl_cut_way *way)
 {
     int turned = msl_may_turn(cut, spec->print) && cut->cut_length < cut->cut_width;
     muslin_len least = turned ? cut->cut_length : cut->cut_width;
@@ -125,7 +125,7 @@ static void want_yield(struct msl_check *check, const struct muslin_cut_spec *cu
 #define NO_ROOM INT64_MAX
 
 /* The least length of a strip with which this way takes no more than `most` of cloth. */
-static muslin_len room_for(const struct muslin_cut_spec *cut, const struct msl_way *way, muslin_len most)
+static muslin_len room_for(const struct muslin_cut_spec *cut, const struct msl_cut_way *way, muslin_len most)
 {
     int64_t strips = most / way->along;
     return strips == 0 ? NO_ROOM : msl_divided_up(cut->count, strips) * way->across;
@@ -135,8 +135,8 @@ static muslin_len room_for(const struct muslin_cut_spec *cut, const struct msl_w
 static muslin_len least_room(const struct muslin_cut_spec *cut, const struct muslin_cutlist_spec *spec,
                              muslin_len most)
 {
-    struct msl_way listed = msl_way_of(cut, 0, 0);
-    struct msl_way turned = msl_way_of(cut, 0, 1);
+    struct msl_cut_way listed = msl_way_of(cut, 0, 0);
+    struct msl_cut_way turned = msl_way_of(cut, 0, 1);
     muslin_len room = room_for(cut, &listed, most);
     muslin_len other = msl_may_turn(cut, spec->print) ? room_for(cut, &turned, most) : NO_ROOM;
     return other < room ? other : room;
@@ -158,7 +158,7 @@ static muslin_len larger(muslin_len a, muslin_len b)
 static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all, struct widths *widths,
                     const struct muslin_cut_spec *cut, const struct muslin_cutlist_spec *spec)
 {
-    struct msl_way way = best_way(cut, spec);
+    struct msl_cut_way way = best_way(cut, spec);
     muslin_len length = length_of(&way);
     want_yield(check, cut, spec, &way);
     if (length > MUSLIN_LENGTH_MAX - all->cloth_length)
@@ -183,7 +183,7 @@ static muslin_len length_at(const struct msl_cuts *cuts, const struct muslin_cut
     muslin_len length = spec->straightening;
     for (size_t i = 0; i < cuts->n; i++) {
         struct muslin_cut_spec cut = msl_cut_at(cuts, i);
-        struct msl_way way = best_way(&cut, spec);
+        struct msl_cut_way way = best_way(&cut, spec);
         length += length_of(&way);
     }
     return length;
@@ -260,7 +260,7 @@ static void write_rows(const struct msl_cuts *cuts, const struct muslin_cutlist_
 {
     for (size_t i = 0; i < cuts->n; i++) {
         struct muslin_cut_spec cut = msl_cut_at(cuts, i);
-        struct msl_way way = best_way(&cut, spec);
+        struct msl_cut_way way = best_way(&cut, spec);
         struct muslin_cutlist_row row = { 0 };
         row.pieces = cut.count;
         row.strips = way.strips;

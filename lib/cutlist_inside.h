@@ -26,16 +26,16 @@ int msl_may_turn(const struct muslin_cut_spec *cut, int32_t print);
 
 /* One way of laying the pieces of a row: so far across and along each, so many from a strip, so many strips. Where not
  * one piece fits, per_strip and strips are 0. */
-struct msl_way {
+struct msl_cut_way {
     muslin_len across;
     muslin_len along;
     int64_t per_strip;
     int64_t strips;
     int32_t turned;
 };
-struct msl_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_across, int32_t turned);
+struct msl_cut_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_across, int32_t turned);
 /* The least length of a strip with which the same strips, one or more, still give so many pieces. */
-muslin_len msl_room_as_cut(const struct msl_way *way, int64_t pieces);
+muslin_len msl_room_as_cut(const struct msl_cut_way *way, int64_t pieces);
 
 /* The pieces' area over `side` x `other_side`, both 1 or more, up; the caller knows that the result fits, because so
  * much is needed by some plan. */

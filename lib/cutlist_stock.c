@@ -33,7 +33,7 @@ static int is_earlier(const struct place *a, const struct place *b)
 
 /* A row laid one way from a place on; `fits` is 0 where not one piece does. */
 struct laid {
-    struct msl_way way;
+    struct msl_cut_way way;
     struct place first; /* behind the first strip, or where it began when there is no strip */
     struct place end;
     int fits;
@@ -193,7 +193,7 @@ static int32_t is_trimmed(const struct msl_job *job, const struct laid *laid)
 static void add_rows(const struct msl_job *job, struct muslin_cutlist_stock *all)
 {
     struct place place = start_of(job);
-    struct msl_way last = { 0 };
+    struct msl_cut_way last = { 0 };
     for (size_t i = 0; i < job->cuts.n; i++) {
         struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
         struct laid laid = lay_row(job, cut, place);

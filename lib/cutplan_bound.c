@@ -119,7 +119,7 @@ static const struct msl_way *cheapest_way(const struct msl_cutting *cutting)
 }
 
 /* What a piece takes at least of the cloth. */
-static int64_t least_area(const struct msl_size *size)
+static int64_t least_area(const struct msl_piece_size *size)
 {
     const int64_t listed = size->across * size->along;
     const int64_t turned = size->turned_across * size->turned_along;
@@ -133,7 +133,7 @@ int64_t msl_plain_bound(const struct msl_cutting *cutting, int32_t bits, int64_t
     int64_t bound = 0;
     int64_t rest = 0;
     for (int32_t i = 0; i < cutting->size_count; i++) {
-        const struct msl_size *size = &cutting->sizes[i];
+        const struct msl_piece_size *size = &cutting->sizes[i];
         int64_t cost = 0;
         /* the part of the cloth in two steps, down both times */
         msl_wide_floor(msl_wide_multiply(least_area(size), way->cost), way->across * way->along, &cost, &rest);

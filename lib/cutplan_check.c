@@ -70,7 +70,7 @@ struct filled {
 static int lay_above(struct proof *proof, struct filled *strip, int32_t number)
 {
     const struct msl_laid *laid = &proof->found->plan.laid[number];
-    const struct msl_size *size = &proof->cutting->sizes[laid->size];
+    const struct msl_piece_size *size = &proof->cutting->sizes[laid->size];
     const struct msl_lying lying = msl_lying_in(size, strip->height, laid->other_way);
     if (proof->cutting->stacked == 0 || strip->slit != 0 || lying.height > strip->height - strip->high ||
         lying.taken == 0)
@@ -85,7 +85,7 @@ static int lay_above(struct proof *proof, struct filled *strip, int32_t number)
 static int lay_beside(struct proof *proof, struct filled *strip, int32_t number)
 {
     const struct msl_laid *laid = &proof->found->plan.laid[number];
-    const struct msl_size *size = &proof->cutting->sizes[laid->size];
+    const struct msl_piece_size *size = &proof->cutting->sizes[laid->size];
     const struct msl_lying lying = msl_lying_in(size, strip->height, laid->other_way);
     if (lying.taken == 0)
         return is_fault(proof, MUSLIN_FAULT_TOO_HIGH, number);
@@ -437,7 +437,7 @@ static int is_overfull(struct proof *proof, int32_t number)
         return 0;
     const int64_t strips = asked_of_way(proof, number, way);
     for (int32_t i = 0; i < cutting->size_count; i++) {
-        const struct msl_size *size = &cutting->sizes[i];
+        const struct msl_piece_size *size = &cutting->sizes[i];
         const int64_t taken = msl_lying_in(size, cutting->ways[way].along, 0).taken;
         const struct msl_repacked piece = { taken, size->run_in, proof->worth[i] };
         if (piece.wanted == 0)

@@ -127,7 +127,7 @@ static int holds(const struct msl_making *making, const struct msl_way *way, int
     if (way->sheet)
         return 0;
     for (int32_t i = 0; i < count; i++) {
-        const struct msl_size *size = &making->cutting->sizes[making->sizes[i]];
+        const struct msl_piece_size *size = &making->cutting->sizes[making->sizes[i]];
         const int64_t taken = msl_taken_in(size, way->along, NULL);
         if (making->counts[i] == 0)
             continue;

@@ -9,7 +9,8 @@ enum { OWN = 1, LEVEL, MIXED }; /* strips of one size, of sizes of just one heig
 
 /* How high the strip is in which a size lies: of a panel that is cut like one strip, what is not slit lies in the
  * highest strip that fits it. */
-static int64_t height_in(const struct msl_cutting *cutting, const struct msl_way *way, const struct msl_size *size)
+static int64_t height_in(const struct msl_cutting *cutting, const struct msl_way *way,
+                         const struct msl_piece_size *size)
 {
     int32_t at = 0;
     if (!way->panel || size->slit)
@@ -20,7 +21,7 @@ static int64_t height_in(const struct msl_cutting *cutting, const struct msl_way
 }
 
 /* How many of a size still fit into the room of a strip of this way. */
-static int64_t fitting(const struct msl_cutting *cutting, const struct msl_size *size, const struct msl_way *way,
+static int64_t fitting(const struct msl_cutting *cutting, const struct msl_piece_size *size, const struct msl_way *way,
                        int64_t room)
 {
     const int64_t taken = msl_taken_in(size, height_in(cutting, way, size), NULL);
@@ -35,7 +36,7 @@ static int is_strip(const struct msl_way *way)
 }
 
 /* The lowest strips, at least so high, that a size fits in; -1: none. */
-static int32_t strips_for(const struct msl_cutting *cutting, const struct msl_size *size, int64_t height)
+static int32_t strips_for(const struct msl_cutting *cutting, const struct msl_piece_size *size, int64_t height)
 {
     int32_t best = -1;
     for (int32_t i = 0; i < cutting->way_count; i++) {
@@ -47,7 +48,7 @@ static int32_t strips_for(const struct msl_cutting *cutting, const struct msl_si
 }
 
 /* The strips of one size alone that cost least; -1: it fits none. */
-static int32_t own_strips_for(const struct msl_cutting *cutting, const struct msl_size *size)
+static int32_t own_strips_for(const struct msl_cutting *cutting, const struct msl_piece_size *size)
 {
     int32_t best = -1;
     int64_t least = INT64_MAX;
@@ -64,7 +65,7 @@ static int32_t own_strips_for(const struct msl_cutting *cutting, const struct ms
 }
 
 /* How high a piece lies: as low as it can, or turned the other way. */
-static int64_t height_of(const struct msl_size *size, int high)
+static int64_t height_of(const struct msl_piece_size *size, int high)
 {
     const int64_t turned = size->turned_along > 0 ? size->turned_along : size->along;
     if (high)
@@ -75,7 +76,7 @@ static int64_t height_of(const struct msl_size *size, int high)
 /* The sizes from the highest to the lowest. */
 static void order_by_height(struct msl_making *making, int high)
 {
-    const struct msl_size *sizes = making->cutting->sizes;
+    const struct msl_piece_size *sizes = making->cutting->sizes;
     for (int32_t i = 0; i < making->cutting->size_count; i++) {
         const int64_t height = height_of(&sizes[i], high);
         int32_t at = i;
@@ -98,7 +99,7 @@ int32_t msl_plan_add_strip(struct msl_making *making, int32_t way, int32_t count
     for (int32_t beside = 0; beside < 2; beside++) {
         int32_t laid = 0;
         for (int32_t i = 0; i < count; i++) {
-            const struct msl_size *size = &cutting->sizes[making->sizes[i]];
+            const struct msl_piece_size *size = &cutting->sizes[making->sizes[i]];
             const struct msl_laid pieces = { making->sizes[i], making->counts[i], 0, 0 };
             if (size->slit == beside)
                 continue;
@@ -114,7 +115,7 @@ int32_t msl_plan_add_strip(struct msl_making *making, int32_t way, int32_t count
 }
 
 /* 1 where a size lies in a strip so high without being trimmed. */
-static int is_level(const struct msl_size *size, int64_t height)
+static int is_level(const struct msl_piece_size *size, int64_t height)
 {
     return size->along == height || size->turned_along == height;
 }
@@ -130,7 +131,7 @@ static int lay_strip(struct msl_making *making, int32_t from, int32_t way, int k
     making->pricing->sack.steps += end - from;
     for (int32_t at = from; at < end; at++) {
         const int32_t i = making->order[at];
-        const struct msl_size *size = &cutting->sizes[i];
+        const struct msl_piece_size *size = &cutting->sizes[i];
         const int64_t fits = fitting(cutting, size, of, room);
         const int64_t take = fits < making->left[i] ? fits : making->left[i];
         if (take <= 0 || (kind == LEVEL && at > from && !is_level(size, of->along)))
@@ -149,7 +150,7 @@ static int lay_strips(struct msl_making *making, int high, int kind)
     const struct msl_cutting *cutting = making->cutting;
     order_by_height(making, high);
     for (int32_t at = 0; at < cutting->size_count; at++) {
-        const struct msl_size *size = &cutting->sizes[making->order[at]];
+        const struct msl_piece_size *size = &cutting->sizes[making->order[at]];
         int32_t way = kind == OWN ? own_strips_for(cutting, size) : strips_for(cutting, size, height_of(size, high));
         if (way < 0)
             way = strips_for(cutting, size, 0);

@@ -36,7 +36,7 @@ enum {
 
 /* ---- what is wanted ---------------------------------------------------------------------------------------------- */
 
-struct msl_size {
+struct msl_piece_size {
     int64_t across; /* taken along the strip for each piece, as it is listed */
     int64_t along;  /* height of strip that it needs */
     int64_t turned_across; /* where it may lie turned: the same then; else 0 */
@@ -58,7 +58,7 @@ struct msl_way {
 };
 
 struct msl_cutting {
-    struct msl_size *sizes;
+    struct msl_piece_size *sizes;
     struct msl_way *ways;   /* the dearest first; of a bolt so that a higher number is a lower height */
     int64_t *heights;       /* of strips within sheets, from the highest */
     int64_t *available;     /* of each stock; INT64_MAX: any number */
@@ -72,7 +72,7 @@ struct msl_cutting {
 
 /* What a piece takes of a strip of this height, in the narrower way that it can lie, as listed where both are as
  * narrow; 0 where it can't. *turned (if not null) says how. */
-int64_t msl_taken_in(const struct msl_size *size, int64_t height, int32_t *turned);
+int64_t msl_taken_in(const struct msl_piece_size *size, int64_t height, int32_t *turned);
 
 /* No thing of any way holds more pieces. 1 or more. */
 int64_t msl_pieces_within(const struct msl_cutting *cutting);

@@ -16,7 +16,7 @@ static int lies_in(int64_t needed, int32_t level, int64_t height)
     return level != 0 ? needed == height : needed <= height;
 }
 
-struct msl_lying msl_lying_in(const struct msl_size *size, int64_t height, int32_t other_way)
+struct msl_lying msl_lying_in(const struct msl_piece_size *size, int64_t height, int32_t other_way)
 {
     static const struct msl_lying nowhere = { 0, 0 };
     const struct msl_lying listed = { size->across, size->along };
@@ -196,13 +196,13 @@ static int64_t fill_above(struct msl_most *most, struct msl_offer *offers, int32
 /* ---- in a strip ------------------------------------------------------------------------------------------------- */
 
 /* 1 where pieces of the size lie in stacks. */
-static int is_stacked(const struct msl_cutting *cutting, const struct msl_size *size)
+static int is_stacked(const struct msl_cutting *cutting, const struct msl_piece_size *size)
 {
     return cutting->stacked != 0 && size->run_in == 0 && size->level == 0;
 }
 
 /* 1 where a size is worth something; in strips within a sheet none that is slit is laid. */
-static int is_offered(const struct msl_size *size, int64_t worth, int32_t within)
+static int is_offered(const struct msl_piece_size *size, int64_t worth, int32_t within)
 {
     return worth > 0 && (within == 0 || size->slit == 0);
 }
@@ -213,7 +213,7 @@ static int32_t offer_sizes(struct msl_most *most, const int64_t *worth, int64_t 
     const struct msl_cutting *cutting = most->cutting;
     int32_t count = 0;
     for (int32_t i = most->first; i < most->end; i++) {
-        const struct msl_size *size = &cutting->sizes[i];
+        const struct msl_piece_size *size = &cutting->sizes[i];
         struct msl_offer offer = { msl_lying_in(size, height, 0).taken, size->run_in, worth[i], size->count };
         if (is_offered(size, worth[i], within) && !is_stacked(cutting, size) && offer.taken > 0)
             most->offers[count++] = offer;
@@ -225,7 +225,7 @@ static int32_t offer_sizes(struct msl_most *most, const int64_t *worth, int64_t 
 static int64_t stack_width(const struct msl_cutting *cutting, const int64_t *worth, int32_t number, int64_t height,
                            int32_t within)
 {
-    const struct msl_size *size = &cutting->sizes[number / 2];
+    const struct msl_piece_size *size = &cutting->sizes[number / 2];
     const int64_t width = number % 2 == 0 ? size->across : size->turned_across;
     if (!is_offered(size, worth[number / 2], within) || !is_stacked(cutting, size))
         return 0;
@@ -242,7 +242,7 @@ static int32_t offer_stack(struct msl_most *most, const int64_t *worth, int32_t 
     struct msl_offer stack = { stack_width(cutting, worth, number, height, within), 0, 0, 0 };
     int32_t stacked = 0;
     for (int32_t k = 2 * most->first; stack.taken > 0 && k < 2 * most->end; k++) {
-        const struct msl_size *size = &cutting->sizes[k / 2];
+        const struct msl_piece_size *size = &cutting->sizes[k / 2];
         struct msl_offer piece = { k % 2 == 0 ? size->along : size->turned_along, 0, worth[k / 2], size->count };
         if (stack_width(cutting, worth, k, height, within) != stack.taken)
             continue;
@@ -274,7 +274,7 @@ static int32_t offer_slits(struct msl_most *most, const int64_t *worth, int64_t 
     const struct msl_cutting *cutting = most->cutting;
     int32_t count = 0;
     for (int32_t i = 0; i < cutting->size_count; i++) {
-        const struct msl_size *size = &cutting->sizes[i];
+        const struct msl_piece_size *size = &cutting->sizes[i];
         struct msl_offer offer = { msl_lying_in(size, length, 0).taken, size->run_in, worth[i], size->count };
         if (worth[i] > 0 && size->slit != 0 && offer.taken > 0)
             most->offers[count++] = offer;
@@ -407,7 +407,7 @@ static int64_t most_of_sheet(struct msl_most *most, const struct msl_way *way, c
 /* ---- in a thing of a way ---------------------------------------------------------------------------------------- */
 
 /* The least area that a piece takes. */
-static int64_t area_of(const struct msl_size *size)
+static int64_t area_of(const struct msl_piece_size *size)
 {
     const int64_t listed = size->across * size->along;
     const int64_t turned = size->turned_across * size->turned_along;

@@ -69,7 +69,7 @@ struct msl_lying {
 };
 
 /* How a piece lies in a strip of this height: the narrower way, or, where it can lie both ways, the other one. */
-struct msl_lying msl_lying_in(const struct msl_size *size, int64_t height, int32_t other_way);
+struct msl_lying msl_lying_in(const struct msl_piece_size *size, int64_t height, int32_t other_way);
 
 /* a + b, up to MSL_WORTH_MAX; neither below 0 or above it. */
 int64_t msl_most_added(int64_t a, int64_t b);

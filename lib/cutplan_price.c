@@ -18,12 +18,12 @@ static int64_t lesser(int64_t a, int64_t b)
 
 /* ---- pieces ----------------------------------------------------------------------------------------------------- */
 
-static int suits(const struct msl_size *size, int64_t along, int64_t height)
+static int suits(const struct msl_piece_size *size, int64_t along, int64_t height)
 {
     return along == height || (along < height && !size->level);
 }
 
-int64_t msl_taken_in(const struct msl_size *size, int64_t height, int32_t *turned)
+int64_t msl_taken_in(const struct msl_piece_size *size, int64_t height, int32_t *turned)
 {
     const int listed = suits(size, size->along, height);
     const int turns = size->turned_across > 0 && suits(size, size->turned_along, height);
@@ -97,17 +97,17 @@ int32_t msl_pool_add(struct msl_pool *pool, int32_t way, int64_t height, const i
 
 /* ---- stacks ----------------------------------------------------------------------------------------------------- */
 
-static int is_stacked(const struct msl_cutting *cutting, const struct msl_size *size)
+static int is_stacked(const struct msl_cutting *cutting, const struct msl_piece_size *size)
 {
     return cutting->stacked && size->run_in == 0 && !size->level;
 }
 
-static int is_offered(const struct msl_filling *filling, const struct msl_size *size, int32_t at)
+static int is_offered(const struct msl_filling *filling, const struct msl_piece_size *size, int32_t at)
 {
     return filling->worth[at] > 0 && filling->most[at] > 0 && !(filling->within && size->slit);
 }
 
-static int64_t way_along(const struct msl_size *size, int32_t turned)
+static int64_t way_along(const struct msl_piece_size *size, int32_t turned)
 {
     return turned ? size->turned_along : size->along;
 }
@@ -116,7 +116,7 @@ static int64_t way_along(const struct msl_size *size, int32_t turned)
 static int64_t width_of(const struct msl_pricing *pricing, int32_t number)
 {
     const struct msl_filling *filling = &pricing->filling;
-    const struct msl_size *size = &pricing->cutting->sizes[number / 2];
+    const struct msl_piece_size *size = &pricing->cutting->sizes[number / 2];
     const int32_t turned = number % 2;
     const int64_t width = turned ? size->turned_across : size->across;
     if (!is_stacked(pricing->cutting, size) || !is_offered(filling, size, number / 2))
@@ -216,7 +216,7 @@ static void offer_sizes(struct msl_pricing *pricing)
     pricing->item_count = 0;
     pricing->sack.steps += filling->end - filling->first;
     for (int32_t s = filling->first; s < filling->end; s++) {
-        const struct msl_size *size = &pricing->cutting->sizes[s];
+        const struct msl_piece_size *size = &pricing->cutting->sizes[s];
         const int64_t taken = msl_taken_in(size, filling->height, NULL);
         const int64_t fit = taken == 0 ? 0 : (filling->room - size->run_in) / taken;
         if (fit <= 0 || !is_offered(filling, size, s) || is_stacked(pricing->cutting, size))
@@ -343,7 +343,7 @@ static int64_t pieces_in(const struct msl_cutting *cutting, const struct msl_way
 {
     int64_t pieces = 1;
     for (int32_t s = 0; s < cutting->size_count; s++) {
-        const struct msl_size *size = &cutting->sizes[s];
+        const struct msl_piece_size *size = &cutting->sizes[s];
         const int64_t across = size->turned_across > 0 ? lesser(size->across, size->turned_across) : size->across;
         const int64_t along = size->turned_across > 0 ? lesser(size->along, size->turned_along) : size->along;
         const int64_t high = way->sheet || cutting->stacked ? way->along / along + 1 : 1;

@@ -28,7 +28,7 @@ muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct mus
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
         return check.status;
     for (size_t i = 0; i < needed; i++) {
-        const struct msl_size *size = &plan->cutting.sizes[i];
+        const struct msl_piece_size *size = &plan->cutting.sizes[i];
         const struct muslin_plan_size row = {
             .size = (uint32_t)sizeof row, .piece = first_row_of(plan, &plan->sizes[i]), .count = size->count,
             .taken = size->across * plan->unit, .height = size->along * plan->unit,

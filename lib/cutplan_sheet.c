@@ -39,7 +39,7 @@ static int is_useful(const struct msl_pricing *pricing, const struct sheet *shee
 {
     const struct msl_cutting *cutting = pricing->cutting;
     for (int32_t s = sheet->first; s < sheet->end; s++) {
-        const struct msl_size *size = &cutting->sizes[s];
+        const struct msl_piece_size *size = &cutting->sizes[s];
         if (sheet->most[s] > 0 && (size->along == height || size->turned_along == height))
             return 1;
     }
@@ -75,7 +75,7 @@ static int64_t offer_slits(struct msl_pricing *pricing, const struct sheet *shee
     int64_t all = 0;
     pricing->slit_count = 0;
     for (int32_t s = 0; sheet->way->panel && s < pricing->cutting->size_count; s++) {
-        const struct msl_size *size = &pricing->cutting->sizes[s];
+        const struct msl_piece_size *size = &pricing->cutting->sizes[s];
         const int64_t taken = msl_taken_in(size, sheet->way->along, NULL);
         const int64_t fit = taken == 0 ? 0 : sheet->way->across / taken;
         const int64_t most = fit < sheet->most[s] ? fit : sheet->most[s];

@@ -332,7 +332,8 @@ static void add_size(struct muslin_cutplan *plan, uint32_t first, uint32_t behin
     const int64_t pieces = count_pieces(plan, first, behind);
     if (pieces == 0)
         return;
-    struct msl_size size = { blank->across, blank->along, 0, 0, blank->run_in, pieces, blank->slit, blank->level };
+    struct msl_piece_size size = { blank->across, blank->along, 0, 0, blank->run_in, pieces, blank->slit,
+                                   blank->level };
     if (blank->may_turn) {
         size.turned_across = blank->along + plan->share;
         size.turned_along = blank->across - plan->share;
@@ -350,14 +351,14 @@ static void put_into_units(struct muslin_cutplan *plan)
     struct msl_cutting *cutting = &plan->cutting;
     int64_t unit = 0;
     for (int32_t i = 0; i < cutting->size_count; i++) {
-        const struct msl_size *size = &cutting->sizes[i];
+        const struct msl_piece_size *size = &cutting->sizes[i];
         unit = msl_common_divisor(unit, msl_common_divisor(size->across, size->along));
         unit = msl_common_divisor(unit, msl_common_divisor(size->turned_across, size->turned_along));
         unit = msl_common_divisor(unit, size->run_in);
     }
     plan->unit = larger(unit, 1);
     for (int32_t i = 0; i < cutting->size_count; i++) {
-        struct msl_size *size = &cutting->sizes[i];
+        struct msl_piece_size *size = &cutting->sizes[i];
         size->across /= plan->unit;
         size->along /= plan->unit;
         size->turned_across /= plan->unit;
@@ -387,7 +388,7 @@ static void find_heights(struct muslin_cutplan *plan)
     struct msl_cutting *cutting = &plan->cutting;
     cutting->height_count = 0;
     for (int32_t i = 0; i < cutting->size_count; i++) {
-        const struct msl_size *size = &cutting->sizes[i];
+        const struct msl_piece_size *size = &cutting->sizes[i];
         const struct msl_blank *blank = &plan->blanks[plan->sizes[i].first];
         if (!size->slit && fits_as_listed(plan, blank))
             add_height(cutting, size->along);

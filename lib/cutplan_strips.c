@@ -65,7 +65,7 @@ struct lying {
 };
 
 /* The narrower way that is not higher than the strip, in a stack perhaps the other one. */
-static struct lying lying_of(const struct msl_size *size, const struct msl_laid *laid, int64_t height)
+static struct lying lying_of(const struct msl_piece_size *size, const struct msl_laid *laid, int64_t height)
 {
     int32_t turned = 0;
     msl_taken_in(size, height, &turned);
@@ -137,7 +137,7 @@ static int64_t put_pieces(const struct laying *laying, const struct msl_strip *s
             corner.x = corner.behind;
             corner.y = 0;
         }
-        const struct msl_size *size = &plan->cutting.sizes[laid[i].size];
+        const struct msl_piece_size *size = &plan->cutting.sizes[laid[i].size];
         put_group(laying, &corner, &laid[i], lying_of(size, &laid[i], height / plan->unit));
     }
     return corner.behind - laying->begin;

@@ -138,7 +138,7 @@ static void count_pieces(struct msl_check *check, struct muslin_cutplan *plan)
 
 /* The length that a size takes on strips of its own, all pieces alike; INT64_MAX where none fits so. There is room for
  * the run-in of each. */
-static int64_t length_alone(const struct msl_size *size, int64_t room, int64_t across, int64_t along)
+static int64_t length_alone(const struct msl_piece_size *size, int64_t room, int64_t across, int64_t along)
 {
     const int64_t in_each = across == 0 ? 0 : (room - size->run_in) / across;
     return in_each == 0 ? INT64_MAX : msl_divided_up(size->count, in_each) * along;
@@ -149,7 +149,7 @@ static int64_t own_strips_length(const struct muslin_cutplan *plan)
     const int64_t room = plan->room / plan->unit;
     int64_t length = 0;
     for (int32_t i = 0; i < plan->cutting.size_count; i++) {
-        const struct msl_size *size = &plan->cutting.sizes[i];
+        const struct msl_piece_size *size = &plan->cutting.sizes[i];
         const int64_t listed = length_alone(size, room, size->across, size->along);
         const int64_t turned = length_alone(size, room, size->turned_across, size->turned_along);
         length += listed < turned ? listed : turned;

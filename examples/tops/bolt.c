@@ -1,26 +1,12 @@
 /* bolt.c - the cloth of a top as SVG: the bolt of each fabric with its strips and the numbers of its pieces.
  *
  * SPDX-License-Identifier: MIT */
-#include <cairo-svg.h>
-#include <errno.h>
 #include <stdlib.h>
 
 #include "sheet.h"
+#include "svg.h"
 
 enum { WIDTH = 820, MARGIN = 28, LEFT = 92, RIGHT = 32, LINE = 18, ROOM = 58 };
-
-static cairo_status_t write_some(void *file, const unsigned char *bytes, unsigned int length)
-{
-    return fwrite(bytes, 1, length, file) == length ? CAIRO_STATUS_SUCCESS : CAIRO_STATUS_WRITE_ERROR;
-}
-
-static const struct cloth *cloth_of(const struct sheet *sheet, muslin_id fabric)
-{
-    for (int i = 0; i < sheet->design->cloths_used; i++)
-        if (sheet->design->cloths[i].id == fabric)
-            return &sheet->design->cloths[i];
-    return NULL;
-}
 
 /* Ticks become units of the drawing. */
 static double scaled(const struct sheet *sheet, size_t fabric, muslin_len length)
@@ -78,7 +64,7 @@ static void trace_piece(cairo_t *cairo, double x, double y, double width, double
 static void draw_place(cairo_t *cairo, const struct sheet *sheet, size_t fabric, const struct bolt *bolt, size_t place,
                        double top)
 {
-    const struct cloth *cloth = cloth_of(sheet, sheet->bill[fabric].fabric);
+    const struct cloth *cloth = cloth_of(sheet->design, sheet->bill[fabric].fabric);
     const struct muslin_plan_place *row = &bolt->places[place];
     char text[WORD];
     for (int64_t i = 0; i < row->count; i++) {
@@ -115,7 +101,7 @@ static void draw_width(cairo_t *cairo, double y, double height, muslin_len width
 /* Returns where the cloth ends. */
 static double draw_strips(cairo_t *cairo, const struct sheet *sheet, size_t fabric, double y)
 {
-    const struct cloth *cloth = cloth_of(sheet, sheet->bill[fabric].fabric);
+    const struct cloth *cloth = cloth_of(sheet->design, sheet->bill[fabric].fabric);
     struct bolt bolt = read_bolt(sheet, fabric);
     for (size_t i = 0; i < bolt.strips_count; i++)
         for (int64_t k = 0; k < bolt.strips[i].times; k++) {
@@ -213,15 +199,7 @@ static double height_of(const struct sheet *sheet)
 
 int draw_cloth(const struct sheet *sheet, const char *title, FILE *file)
 {
-    cairo_surface_t *surface = cairo_svg_surface_create_for_stream(write_some, file, WIDTH, height_of(sheet));
-    cairo_t *cairo = cairo_create(surface);
+    cairo_t *cairo = start_svg(file, WIDTH, height_of(sheet));
     draw_page(cairo, sheet, title);
-    cairo_destroy(cairo);
-    cairo_surface_finish(surface);
-    cairo_status_t status = cairo_surface_status(surface);
-    cairo_surface_destroy(surface);
-    if (status == CAIRO_STATUS_SUCCESS)
-        return 0;
-    errno = status == CAIRO_STATUS_NO_MEMORY ? ENOMEM : EIO;
-    return -1;
+    return end_svg(cairo);
 }

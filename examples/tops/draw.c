@@ -1,27 +1,13 @@
 /* draw.c - a top as SVG: every patch in its fabric's colour, seams as thin lines, letters of parts, a legend below.
  *
  * SPDX-License-Identifier: MIT */
-#include <cairo-svg.h>
-#include <errno.h>
 #include <inttypes.h>
 #include <stdlib.h>
 
 #include "sheet.h"
+#include "svg.h"
 
 enum { PAGE = 64, CORNERS_MOST = PAGE * 40, WIDTH = 640, MARGIN = 28, LINE = 18 };
-
-static cairo_status_t write_some(void *file, const unsigned char *bytes, unsigned int length)
-{
-    return fwrite(bytes, 1, length, file) == length ? CAIRO_STATUS_SUCCESS : CAIRO_STATUS_WRITE_ERROR;
-}
-
-static const struct cloth *cloth_of(const struct design *design, muslin_id fabric)
-{
-    for (int i = 0; i < design->cloths_used; i++)
-        if (design->cloths[i].id == fabric)
-            return &design->cloths[i];
-    return NULL;
-}
 
 static void set_colour(cairo_t *cairo, const struct cloth *cloth)
 {
@@ -243,9 +229,7 @@ int draw_top(const struct sheet *sheet, const char *title, FILE *file)
     struct muslin_node_size size = size_of(sheet, sheet->design->top);
     struct scale scale = { (double)WIDTH / (double)size.finished_width, size.finished_height };
     double height = (double)size.finished_height * scale.unit;
-    cairo_surface_t *surface =
-        cairo_svg_surface_create_for_stream(write_some, file, WIDTH + 2 * MARGIN, height + 2 * MARGIN + 4 * LINE);
-    cairo_t *cairo = cairo_create(surface);
+    cairo_t *cairo = start_svg(file, WIDTH + 2 * MARGIN, height + 2 * MARGIN + 4 * LINE);
     cairo_translate(cairo, MARGIN, MARGIN);
     cairo_set_line_width(cairo, 0.8);
     cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
@@ -253,12 +237,5 @@ int draw_top(const struct sheet *sheet, const char *title, FILE *file)
     draw_patches(cairo, &scale, sheet);
     draw_letters(cairo, &scale, sheet);
     draw_legend(cairo, sheet->design, &size, title, height);
-    cairo_destroy(cairo);
-    cairo_surface_finish(surface);
-    cairo_status_t status = cairo_surface_status(surface);
-    cairo_surface_destroy(surface);
-    if (status == CAIRO_STATUS_SUCCESS)
-        return 0;
-    errno = status == CAIRO_STATUS_NO_MEMORY ? ENOMEM : EIO;
-    return -1;
+    return end_svg(cairo);
 }

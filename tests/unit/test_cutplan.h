@@ -14,7 +14,7 @@ enum { TINY_SIZES = 40, TINY_WAYS = 80, TINY_STATES = 4096 };
 /* A request with its arrays. */
 struct tiny {
     struct msl_cutting cutting;
-    struct msl_size sizes[TINY_SIZES];
+    struct msl_piece_size sizes[TINY_SIZES];
     struct msl_way ways[TINY_WAYS];
     int64_t heights[TINY_WAYS];
     int64_t available[4];
@@ -30,9 +30,9 @@ static inline void tiny_start(struct tiny *t)
     t->cutting.available = t->available;
 }
 
-static inline struct msl_size *tiny_size(struct tiny *t, int64_t across, int64_t along, int64_t count, int turns)
+static inline struct msl_piece_size *tiny_size(struct tiny *t, int64_t across, int64_t along, int64_t count, int turns)
 {
-    struct msl_size *size = &t->sizes[t->cutting.size_count++];
+    struct msl_piece_size *size = &t->sizes[t->cutting.size_count++];
     size->across = across;
     size->along = along;
     size->count = count;
@@ -48,7 +48,7 @@ static inline void tiny_heights(struct tiny *t)
 {
     int32_t count = 0;
     for (int32_t i = 0; i < 2 * t->cutting.size_count; i++) {
-        const struct msl_size *size = &t->sizes[i / 2];
+        const struct msl_piece_size *size = &t->sizes[i / 2];
         int64_t height = i % 2 == 0 ? size->along : size->turned_along;
         int32_t at = count;
         int known = height == 0;

@@ -97,7 +97,7 @@ START_TEST(area_proves_the_plain_bound)
     int64_t worths[2];
     tiny_start(&t);
     tiny_size(&t, 5, 4, 3, 0);
-    struct msl_size *turned = tiny_size(&t, 6, 5, 2, 1);
+    struct msl_piece_size *turned = tiny_size(&t, 6, 5, 2, 1);
     turned->turned_across = 5; /* takes less when it lies turned: 30 against 5 x 6 - 5 */
     turned->turned_along = 5;
     tiny_stock(&t, 10, 10, 9, 7);

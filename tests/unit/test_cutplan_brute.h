@@ -37,7 +37,7 @@ static inline int64_t brute_room(const struct brute *b, int32_t state, int64_t h
     int64_t room = 0;
     int32_t kinds = 0;
     for (int32_t i = 0; i < b->cutting->size_count; i++) {
-        const struct msl_size *size = &b->cutting->sizes[i];
+        const struct msl_piece_size *size = &b->cutting->sizes[i];
         int64_t taken = INT64_MAX;
         int32_t count = brute_digit(b, state, i);
         if (count == 0)
@@ -165,7 +165,7 @@ static inline void ck_plan(const struct msl_cutting *cutting, const struct msl_f
             high += strip->height;
             for (int32_t i = 0; i < strip->count; i++) {
                 const struct msl_laid *laid = &found->plan.laid[strip->first + i];
-                const struct msl_size *size = &cutting->sizes[laid->size];
+                const struct msl_piece_size *size = &cutting->sizes[laid->size];
                 int64_t taken = msl_taken_in(size, strip->height, NULL);
                 ck_assert(taken > 0);
                 ck_assert(laid->count > 0 || strip->count > 0);

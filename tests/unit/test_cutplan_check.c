@@ -12,7 +12,7 @@ enum { SIZES = 32, WAYS = 8, HEIGHTS = 64, ROWS = 16, WORTHS = 64 };
 
 /* A cutting, a plan and a proof, with room for small ones. */
 struct made {
-    struct msl_size sizes[SIZES];
+    struct msl_piece_size sizes[SIZES];
     struct msl_way ways[WAYS];
     int64_t heights[HEIGHTS];
     int64_t available[2];
@@ -39,9 +39,9 @@ static void begin(struct made *made)
     made->found.worths = made->worths;
 }
 
-static struct msl_size *add_size(struct made *made, int64_t across, int64_t along, int64_t count)
+static struct msl_piece_size *add_size(struct made *made, int64_t across, int64_t along, int64_t count)
 {
-    struct msl_size size = { across, along, 0, 0, 0, count, 0, 0 };
+    struct msl_piece_size size = { across, along, 0, 0, 0, count, 0, 0 };
     ck_assert_int_lt(made->cutting.size_count, SIZES);
     made->sizes[made->cutting.size_count] = size;
     return &made->sizes[made->cutting.size_count++];
@@ -263,7 +263,7 @@ static void make_stock(struct made *made)
 static void make_stack(struct made *made)
 {
     begin(made);
-    struct msl_size *size = add_size(made, 5, 3, 4);
+    struct msl_piece_size *size = add_size(made, 5, 3, 4);
     size->turned_across = 3;
     size->turned_along = 5;
     add_way(made, 6, 10, 6);
@@ -846,7 +846,7 @@ static void make_any(struct made *made, uint64_t *random)
     begin(made);
     const int32_t sizes = 1 + (int32_t)drawn(random, 4);
     for (int32_t i = 0; i < sizes; i++) {
-        struct msl_size *size = add_size(made, 2 + (int64_t)drawn(random, 5), 1 + (int64_t)drawn(random, 5),
+        struct msl_piece_size *size = add_size(made, 2 + (int64_t)drawn(random, 5), 1 + (int64_t)drawn(random, 5),
                                          1 + (int64_t)drawn(random, 4));
         size->level = drawn(random, 6) == 0;
         if (drawn(random, 3) == 0) {
@@ -867,7 +867,7 @@ static void make_any(struct made *made, uint64_t *random)
     made->cutting.one_size = drawn(random, 4) == 0;
 }
 
-static int64_t narrowest(const struct msl_size *size, int64_t height)
+static int64_t narrowest(const struct msl_piece_size *size, int64_t height)
 {
     int64_t best = 0;
     if (size->level != 0 ? size->along == height : size->along <= height)
@@ -887,7 +887,7 @@ static int64_t try_strip(const struct made *made, const int64_t *worth, int64_t 
     int64_t best = 0;
     if (from == made->cutting.size_count)
         return 0;
-    const struct msl_size *size = &made->sizes[from];
+    const struct msl_piece_size *size = &made->sizes[from];
     const int64_t taken = narrowest(size, height);
     best = try_strip(made, worth, height, room, what, from + 1, is_empty);
     if (taken == 0 || (what == WITHIN && size->slit != 0) || (what == SLIT && size->slit == 0))

@@ -31,7 +31,7 @@ static void ck_packing(const struct msl_packing *packing, const struct tiny *t)
     for (int32_t strip = 0; strip < packing->used; strip++) {
         int64_t room = t->ways[0].across;
         for (int32_t i = 0; i < packing->size_count; i++) {
-            const struct msl_size *size = &t->sizes[packed[i].size];
+            const struct msl_piece_size *size = &t->sizes[packed[i].size];
             int32_t count = pack_counts[strip * packing->size_count + i];
             left[packed[i].size] -= count;
             room -= count * size->across + (count > 0 ? size->run_in : 0);
@@ -52,7 +52,7 @@ START_TEST(packings_by_chance)
         tiny_start(&t);
         while (left > 0 && t.cutting.size_count < 5) {
             int64_t count = 1 + tiny_chance(&seed, 3);
-            struct msl_size *size = tiny_size(&t, 2 + tiny_chance(&seed, 9), 5, count, 0);
+            struct msl_piece_size *size = tiny_size(&t, 2 + tiny_chance(&seed, 9), 5, count, 0);
             size->run_in = tiny_chance(&seed, 4) == 0 ? 1 + tiny_chance(&seed, 2) : 0;
             left -= count;
         }

@@ -31,7 +31,7 @@ static inline struct muslin_allocator parts_memory(void)
 
 struct parts {
     struct msl_cutting cutting;
-    struct msl_size sizes[FEW_SIZES];
+    struct msl_piece_size sizes[FEW_SIZES];
     struct msl_way ways[FEW_WAYS];
     int64_t heights[FEW_WAYS];
     struct msl_pool pool;
@@ -54,9 +54,9 @@ static inline void parts_begin(struct parts *parts)
     parts->pool.most_laid = FEW_LAID;
 }
 
-static inline struct msl_size *parts_size(struct parts *parts, int64_t across, int64_t along, int turns, int64_t count)
+static inline struct msl_piece_size *parts_size(struct parts *parts, int64_t across, int64_t along, int turns, int64_t count)
 {
-    const struct msl_size size = { across, along, turns ? along : 0, turns ? across : 0, 0, count, 0, 0 };
+    const struct msl_piece_size size = { across, along, turns ? along : 0, turns ? across : 0, 0, count, 0, 0 };
     ck_assert_int_lt(parts->cutting.size_count, FEW_SIZES);
     parts->sizes[parts->cutting.size_count] = size;
     return &parts->sizes[parts->cutting.size_count++];
@@ -77,7 +77,7 @@ static inline int32_t parts_heights(const struct parts *parts, int64_t *heights)
     for (int64_t last = INT64_MAX;;) {
         int64_t next = 0;
         for (int32_t s = 0; s < parts->cutting.size_count; s++) {
-            const struct msl_size *size = &parts->sizes[s];
+            const struct msl_piece_size *size = &parts->sizes[s];
             if (size->along < last)
                 next = larger(next, size->along);
             if (size->turned_across > 0 && size->turned_along < last)
@@ -91,7 +91,7 @@ static inline int32_t parts_heights(const struct parts *parts, int64_t *heights)
 }
 
 /* What of this size takes of a strip of this height, said another way than msl_taken_in(); 0: nothing can. */
-static inline int64_t plainly_taken(const struct msl_size *size, int64_t height)
+static inline int64_t plainly_taken(const struct msl_piece_size *size, int64_t height)
 {
     int64_t best = INT64_MAX;
     if (size->along == height || (size->along < height && !size->level))

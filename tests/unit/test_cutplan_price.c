@@ -46,7 +46,7 @@ static int64_t try_stacks(const int64_t *worth, int64_t height, int64_t room, in
         for (int64_t h = 1; h <= height; h++) {
             stack[width][h] = stack[width][h - 1];
             for (int32_t s = first; s < end; s++) {
-                const struct msl_size *size = &parts.sizes[s];
+                const struct msl_piece_size *size = &parts.sizes[s];
                 const int whole = size->level && h < height;
                 if (size->across == width && size->along <= h && !whole && (!size->level || size->along == h))
                     stack[width][h] = larger(stack[width][h], stack[width][h - size->along] + worth[s]);
@@ -91,7 +91,7 @@ static int64_t lay_out(int32_t made, const int64_t *worth, int64_t height, int64
     memset(pieces, 0, FEW_SIZES * sizeof *pieces);
     for (int32_t i = 0; i < strip->count; i++) {
         const struct msl_laid *laid = &parts.laid[strip->first + i];
-        const struct msl_size *size = &parts.sizes[laid->size];
+        const struct msl_piece_size *size = &parts.sizes[laid->size];
         int32_t turned;
         int64_t across = msl_taken_in(size, height, &turned);
         ck_assert_int_gt(laid->count, 0);
@@ -130,7 +130,7 @@ static void make_sizes(uint64_t *seed)
     parts.cutting.stacked = pick(seed, 2) == 0;
     for (int32_t s = 0; s < sizes; s++) {
         const int turns = pick(seed, 2) == 0;
-        struct msl_size *size = parts_size(&parts, 1 + pick(seed, 9), 1 + pick(seed, 9), turns, 1 + pick(seed, 3));
+        struct msl_piece_size *size = parts_size(&parts, 1 + pick(seed, 9), 1 + pick(seed, 9), turns, 1 + pick(seed, 3));
         if (pick(seed, 5) == 0) /* a square */
             size->along = size->across;
         if (turns) {
@@ -258,10 +258,10 @@ END_TEST
 
 START_TEST(test_taken)
 {
-    const struct msl_size piece = { 7, 4, 4, 7, 0, 1, 0, 0 };
-    const struct msl_size level = { 7, 4, 4, 7, 0, 1, 0, 1 };
-    const struct msl_size square = { 5, 5, 5, 5, 0, 1, 0, 0 };
-    const struct msl_size fixed = { 7, 4, 0, 0, 0, 1, 0, 0 };
+    const struct msl_piece_size piece = { 7, 4, 4, 7, 0, 1, 0, 0 };
+    const struct msl_piece_size level = { 7, 4, 4, 7, 0, 1, 0, 1 };
+    const struct msl_piece_size square = { 5, 5, 5, 5, 0, 1, 0, 0 };
+    const struct msl_piece_size fixed = { 7, 4, 0, 0, 0, 1, 0, 0 };
     int32_t turned;
     ck_assert_int_eq(msl_taken_in(&piece, 3, &turned), 0);
     ck_assert_int_eq(turned, 0);

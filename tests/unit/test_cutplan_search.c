@@ -149,10 +149,10 @@ START_TEST(a_search_takes_16_mebibytes_at_most)
     struct failing_allocator failing;
     struct msl_watch watch = { NULL, NULL, 10000 };
     tiny_start(&t);
-    static struct msl_size sizes[MSL_SIZES_MAX];
+    static struct msl_piece_size sizes[MSL_SIZES_MAX];
     static struct msl_way ways[MSL_WAYS_MAX];
     for (int32_t i = 0; i < MSL_SIZES_MAX; i++) {
-        struct msl_size size = { 20 + i, 20 + i, 0, 0, 0, 7, 0, 0 };
+        struct msl_piece_size size = { 20 + i, 20 + i, 0, 0, 0, 7, 0, 0 };
         sizes[i] = size;
     }
     for (int32_t i = 0; i < MSL_WAYS_MAX; i++) {
@@ -253,12 +253,12 @@ END_TEST
 /* More sizes than are searched: first plans and the area. */
 START_TEST(many_sizes_have_a_plan_and_a_plain_bound)
 {
-    static struct msl_size sizes[MSL_SIZES_MAX + 1];
+    static struct msl_piece_size sizes[MSL_SIZES_MAX + 1];
     static struct msl_way ways[MSL_SIZES_MAX + 1];
     struct msl_cutting cutting = { sizes, ways, NULL, NULL, MSL_SIZES_MAX + 1, MSL_SIZES_MAX + 1, 0, 0, 0, 0 };
     int64_t area = 0;
     for (int32_t i = 0; i <= MSL_SIZES_MAX; i++) {
-        struct msl_size size = { 200 - i, 200 - i, 0, 0, 0, 1 + i % 3, 0, 0 };
+        struct msl_piece_size size = { 200 - i, 200 - i, 0, 0, 0, 1 + i % 3, 0, 0 };
         struct msl_way way = { 200 - i, 400, 200 - i, 0, 0, -1, 0 };
         sizes[i] = size;
         ways[i] = way;
@@ -292,7 +292,7 @@ END_TEST
 /* Too many ways, or too many pieces of stock. */
 START_TEST(many_ways_and_much_stock_as_well)
 {
-    static struct msl_size sizes[MSL_SIZES_MAX + 1];
+    static struct msl_piece_size sizes[MSL_SIZES_MAX + 1];
     static struct msl_way ways[2 * MSL_WAYS_MAX];
     static int64_t available[MSL_WAYS_MAX];
     static int64_t heights[MSL_SIZES_MAX + 1];
@@ -301,7 +301,7 @@ START_TEST(many_ways_and_much_stock_as_well)
     struct msl_found found;
     tiny_start(&t);
     for (int32_t i = 0; i <= MSL_SIZES_MAX; i++) {
-        struct msl_size size = { 10, 200 - i, 0, 0, 0, 2, 0, 0 };
+        struct msl_piece_size size = { 10, 200 - i, 0, 0, 0, 2, 0, 0 };
         sizes[i] = size;
         heights[i] = 200 - i;
     }
@@ -581,13 +581,13 @@ END_TEST
 /* 129 sizes as wide as the bolt: too many to be searched, but no plan is shorter than all of them together. */
 START_TEST(many_sizes_may_be_proven)
 {
-    static struct msl_size sizes[MSL_SIZES_MAX + 1];
+    static struct msl_piece_size sizes[MSL_SIZES_MAX + 1];
     static struct msl_way ways[MSL_SIZES_MAX + 1];
     struct tiny t;
     struct msl_found found;
     tiny_start(&t);
     for (int32_t i = 0; i <= MSL_SIZES_MAX; i++) {
-        struct msl_size size = { 320, 200 - i, 0, 0, 0, 1, 0, 0 };
+        struct msl_piece_size size = { 320, 200 - i, 0, 0, 0, 1, 0, 0 };
         struct msl_way way = { 200 - i, 320, 200 - i, 0, 0, -1, 0 };
         sizes[i] = size;
         ways[i] = way;
@@ -606,7 +606,7 @@ END_TEST
 /* More sizes than are searched, and more sums than pricing holds at once: stock of any number gives them all. */
 START_TEST(many_sizes_from_stock_have_a_plan)
 {
-    static struct msl_size sizes[200];
+    static struct msl_piece_size sizes[200];
     static int64_t heights[200];
     uint64_t chance = 3;
     struct tiny t;
@@ -614,7 +614,7 @@ START_TEST(many_sizes_from_stock_have_a_plan)
     int64_t pieces = 0;
     tiny_start(&t);
     for (int32_t i = 0; i < 200; i++) {
-        struct msl_size size = { 8000 + tiny_chance(&chance, 60000), 68000 - 300 * i, 0, 0, 0, 1, 0, 0 };
+        struct msl_piece_size size = { 8000 + tiny_chance(&chance, 60000), 68000 - 300 * i, 0, 0, 0, 1, 0, 0 };
         sizes[i] = size;
         heights[i] = size.along;
     }

@@ -92,7 +92,7 @@ static int64_t lay_out(int32_t made, const int64_t *worth, int64_t *pieces)
         ck_assert(!slit || (k == 0 && way->panel));
         for (int32_t i = 0; i < strip->count; i++) {
             const struct msl_laid *laid = &parts.laid[strip->first + i];
-            const struct msl_size *size = &parts.sizes[laid->size];
+            const struct msl_piece_size *size = &parts.sizes[laid->size];
             const int64_t taken = plainly_taken(size, slit ? way->along : strip->height);
             ck_assert_int_eq(size->slit, slit);
             ck_assert_int_gt(taken, 0);
@@ -117,7 +117,7 @@ static void make_sheet(uint64_t *seed)
     parts.cutting.one_size = pick(seed, 4) == 0;
     for (int32_t s = 0; s < sizes; s++) {
         const int slit = pick(seed, 3) == 0;
-        struct msl_size *size = parts_size(&parts, 1 + pick(seed, 7), 1 + pick(seed, 9), !slit && pick(seed, 2) == 0,
+        struct msl_piece_size *size = parts_size(&parts, 1 + pick(seed, 7), 1 + pick(seed, 9), !slit && pick(seed, 2) == 0,
                                            1 + pick(seed, 3));
         size->slit = slit;
         size->level = pick(seed, 6) == 0;
