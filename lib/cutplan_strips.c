@@ -208,14 +208,9 @@ static void put_slit(struct laying *laying, const struct msl_strip *found, int64
     put_strip(laying, found, MUSLIN_PLAN_SLIT, length);
     if (laying->check->status != MUSLIN_OK)
         return;
-    laying->y = 0;
-    if (strip_at(laying->plan, laying->plan->strips.used - 1)->places == 0) {
-        laying->plan->strips.used--;
-        return;
-    }
     struct muslin_plan_strip *slit = strip_at(laying->plan, laying->plan->strips.used - 1);
     laying->y = 0;
-    if (slit->places == 0) { /* nobody wants what was to be slit */
+    if (slit->places == 0) {
         laying->plan->strips.used--;
         return;
     }
