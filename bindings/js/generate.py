@@ -315,7 +315,13 @@ def functions_of(api: Api) -> List[Function]:
 
 # ---- api.js ---------------------------------------------------------------------------------------------------------
 
-def member_text(api: Api, struct: str, member: Member) -> str:
+def is_large(api: Api, struct: str, name: str) -> bool:
+    """Whether a number of a result is no count. What is asked with is measured by the library."""
+    return LARGE.search(name) is not None and any(member["name"] == name and member["type"] == "int64_t"
+                                                  for member in api.structs[struct]["members"])
+
+
+def member_text(api: Api, struct: str, member: Member, asked: bool) -> str:
     """A member in api.js: its name, its kind with a detail, and where it lies."""
     places = {of["name"]: of for of in api.structs[struct]["members"]}
     if member.kind == "flag":
@@ -327,7 +333,7 @@ def member_text(api: Api, struct: str, member: Member) -> str:
     elif struct == "muslin_problem" and member.name in ("value", "limit"):
         kind = "large"
     elif kind == "number":
-        kind = "large" if place["type"] == "int64_t" and LARGE.search(member.name) else place["type"].replace("_t", "")
+        kind = "large" if not asked and is_large(api, struct, member.name) else place["type"].replace("_t", "")
     elif kind in ("enum", "maybe"):
         kind, detail = "choice" if kind == "enum" else kind, member.detail
     elif kind == "parts":
@@ -365,13 +371,14 @@ def write_tables(api: Api) -> List[str]:
     for enum in api.data["enums"]:
         words = [f"{name}={value}" for name, value in choices(enum).items()]
         lines += row_of(f'    {enum_class(enum["name"])}: "', words, '",')
+    functions = functions_of(api)
+    asked = asked_structs(api, functions)
     lines += ["};", "", "// Bytes of a struct, its members, and the function that writes its initial values.",
               "export const structs = {"]
     for struct in ["muslin_problem", *structs_of(api)]:
-        words = [member_text(api, struct, member) for member in api.members(struct)]
+        words = [member_text(api, struct, member, struct in asked) for member in api.members(struct)]
         init = f', "{struct}_init"' if struct in api.inits else ""
         lines += row_of(f'    {large(struct)}: [{api.structs[struct]["bytes"]}, "', words, f'"{init}],')
-    functions = functions_of(api)
     lines += ["};", "", "// Functions that take no handle: what C takes, in its order, and what comes back if no status.",
               "export const functions = {"]
     lines += [line for function in functions if not function.owner for line in function_lines(function, "    ")]
@@ -456,9 +463,8 @@ def write_struct(api: Api, struct: str, asked: bool) -> List[str]:
     lines = ["", *comment("", where), f"export interface {large(struct)} {{"]
     for member in api.members(struct):
         of = member_type(member, asked)
-        if not asked and member.kind == "number" and LARGE.search(member.name):
-            if any(one["name"] == member.name and one["type"] == "int64_t" for one in api.structs[struct]["members"]):
-                of = "bigint"
+        if not asked and member.kind == "number" and is_large(api, struct, member.name):
+            of = "bigint"
         lines += comment("    ", words_of(api, struct, member))
         lines.append(f"    readonly {small(member.name)}{'?' if asked else ''}: {of};")
     return lines + ["}"]
@@ -468,11 +474,10 @@ def write_function(function: Function, indent: str = "    ", name: Optional[str]
     where = f"{function.c_name}() in muslin/{function.function['header']}. Since {function.function['since']}."
     sentence = function.api.sentence(function.function)
     opening = f"{indent}{name or function.name}("
-    whole = f"{opening}{function.parameters()}): {function.result()};"
-    return [*comment(indent, f"{sentence} {where}".strip()),
-            *textwrap.wrap(whole, WIDTH, initial_indent="", subsequent_indent=indent + "    ", break_long_words=False,
-                           break_on_hyphens=False, drop_whitespace=True, replace_whitespace=False)] \
-        if len(whole) > WIDTH else [*comment(indent, f"{sentence} {where}".strip()), whole]
+    whole = f"{function.parameters()}): {function.result()};".replace("readonly ", "readonly@")  # which takes no new line
+    lines = textwrap.wrap(opening + whole, WIDTH, subsequent_indent=indent + "    ", break_long_words=False,
+                          break_on_hyphens=False)
+    return [*comment(indent, f"{sentence} {where}".strip()), *(line.replace("@", " ") for line in lines)]
 
 
 def asked_structs(api: Api, functions: List[Function]) -> List[str]:

@@ -6183,8 +6183,8 @@ export interface Calls {
          * A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
          * muslin_plan_stock_spec. muslin_cutplan_create() in muslin/cutplan.h. Since 0.1.
          */
-        new (pieces: readonly BlankSpec[], spec?: CutplanSpec & { readonly stock?: readonly PlanStockSpec[]; readonly
-            progress?: Progress }): Cutplan;
+        new (pieces: readonly BlankSpec[], spec?: CutplanSpec & { readonly stock?: readonly PlanStockSpec[];
+            readonly progress?: Progress }): Cutplan;
     };
     readonly Yardage: {
         /**
@@ -6529,8 +6529,8 @@ export interface Calls {
      * With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
      * muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
      */
-    stripsetPrints(rows: readonly PrintRow[], setsWanted: Whole): { readonly rows: readonly Filled<PrintRow>[]; readonly
-        sets: number; readonly scarcest: number };
+    stripsetPrints(rows: readonly PrintRow[], setsWanted: Whole): { readonly rows: readonly Filled<PrintRow>[];
+        readonly sets: number; readonly scarcest: number };
     /**
      * Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
      * the piece is along the cloth, added up. muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
@@ -6767,8 +6767,8 @@ export interface Calls {
      * Grows a medallion round by round and answers into the caller's n rows (1 .. MUSLIN_ROUNDS_MAX).
      * muslin_medallion_plan() in muslin/rounds.h. Since 0.1.
      */
-    medallionPlan(rows: readonly MedallionRow[], spec?: MedallionSpec): { readonly rows: readonly
-        Filled<MedallionRow>[]; readonly out: Medallion };
+    medallionPlan(rows: readonly MedallionRow[], spec?: MedallionSpec): { readonly rows:
+        readonly Filled<MedallionRow>[]; readonly out: Medallion };
     /**
      * Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share what
      * is left. muslin_repeat_plan() in muslin/rounds.h. Since 0.1.
@@ -6820,8 +6820,8 @@ export interface Calls {
      * and given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them on
      * the marks. muslin_fit_rescale() in muslin/fit.h. Since 0.1.
      */
-    fitRescale(rows: readonly FitRescaleRow[], spec?: FitRescaleSpec): { readonly rows: readonly
-        Filled<FitRescaleRow>[]; readonly out: FitRescaled };
+    fitRescale(rows: readonly FitRescaleRow[], spec?: FitRescaleSpec): { readonly rows:
+        readonly Filled<FitRescaleRow>[]; readonly out: FitRescaled };
     /**
      * The cut width of a binding from what it shall show, or what a given cut width shows. muslin_binding_measure() in
      * muslin/finishing.h. Since 0.1.
@@ -6898,8 +6898,8 @@ export interface Calls {
      * muslin_direction) says, always counted in thousandths; exact, which may be null, becomes 1 when nothing was lost.
      * muslin_stitch_count() in muslin/supplies.h. Since 0.1.
      */
-    stitchCount(length: LengthLike, stitchLength: LengthLike, decimals: Whole, direction: Direction): { readonly
-        thousandths: number; readonly exact: boolean };
+    stitchCount(length: LengthLike, stitchLength: LengthLike, decimals: Whole, direction: Direction): {
+        readonly thousandths: number; readonly exact: boolean };
     /**
      * The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
      * MUSLIN_SIZE_MAX), rounded as asked. muslin_stitch_length() in muslin/supplies.h. Since 0.1.
@@ -6967,8 +6967,8 @@ export interface Calls {
      * lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else
      * MUSLIN_ERR_RANGE). muslin_scatter_sets() in muslin/scatter.h. Since 0.1.
      */
-    scatterSets(prints: WholeNumbers, sets: Whole, stripsPerSet: Whole, spec?: ScatterSpec): { readonly out: readonly
-        number[]; readonly result: Scattered };
+    scatterSets(prints: WholeNumbers, sets: Whole, stripsPerSet: Whole, spec?: ScatterSpec): { readonly out:
+        readonly number[]; readonly result: Scattered };
     /** The initial values. muslin_rounding_spec_init() in muslin/length.h. */
     roundingSpec(): Filled<RoundingSpec>;
     /** The initial values. muslin_parse_spec_init() in muslin/length.h. */

@@ -652,7 +652,7 @@ export const structs = {
     PlacedBlock: [24, "kind:int64@8 quarterTurns:int32@16"],
     BlankSpec: [64, "cutWidth:length@8 cutLength:length@16 count:int64@24 runIn:length@32 joinLoss:length@40 " +
         "label:int64@48 kind:choice=BlankKind@56 priority:int32@60 mayTurn:flag=1@4", "muslin_blank_spec_init"],
-    PlanStockSpec: [48, "width:length@8 length:length@16 count:int64@24 cost:large@32 " +
+    PlanStockSpec: [48, "width:length@8 length:length@16 count:int64@24 cost:int64@32 " +
         "label:int64@40", "muslin_plan_stock_spec_init"],
     CutplanSpec: [72, "usableWidth:length@8 endLoss:length@16 squaringLoss:length@24 squaringEvery:int64@32 " +
         "straightening:length@40 spare:int64@48 workLimit:int64@56 print:choice=Print@64 noPanels:flag=1@4 " +
