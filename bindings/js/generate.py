@@ -5,8 +5,8 @@
     generate.py            writes muslin/api.js, muslin/statuses.js and muslin/api.d.ts
     generate.py --check    exits 1 and names the files that are not current
 
-api.js is what calls.js goes by: where the members of structs lie, and what each function takes, in C's order. api.d.ts says
-the same in types, with the words of the headers. Both follow from lib/abi/api.json.
+api.js is what calls.js goes by: where the members of structs lie, and what each function takes, in C's order. api.d.ts
+says the same in types, with the words of the headers. All follow from lib/abi/api.json.
 """
 import re
 import sys
@@ -18,7 +18,7 @@ HERE = Path(__file__).resolve().parent
 PACKAGE = HERE / "muslin"
 sys.path.insert(0, str(HERE.parent))
 
-from described import (HOW_MUCH, OPTIONAL_ARRAYS, TRUTHS, Api, Member, Record, enum_class, enum_members, inches, start_of,
+from described import (OPTIONAL_ARRAYS, TRUTHS, Api, Member, Record, enum_class, enum_members, inches, start_of,
                        without_prefix, without_struct)
 
 WIDTH = 120
@@ -58,7 +58,8 @@ def large(name: str) -> str:
 def choices(enum: Record) -> Dict[str, int]:
     """MUSLIN_EDGE_PINKED_TIPS of muslin_edge is "pinkedTips"."""
     cut = SHORTER.get(enum["name"], "")
-    return {small(short[len(cut):] if short.startswith(cut) else short): value for _, short, value in enum_members(enum)}
+    return {small(short[len(cut):] if short.startswith(cut) else short): value
+            for _, short, value in enum_members(enum)}
 
 
 def error_class(status: str) -> str:
@@ -296,9 +297,9 @@ GIVEN = {"length": "LengthLike", "id": "Id", "int64": "Whole", "int32": "Whole",
          "lengths": "LengthsLike", "ids": "WholeNumbers", "int64s": "WholeNumbers", "int32s": "WholeNumbers",
          "places": "WholeNumbers", "handle": "{}", "progress": "Progress",
          "statuses": "Int32Array"}
-GIVEN_BACK = {"length": "Length", "id": "Id", "int64": "number", "int32": "number", "uint32": "number", "large": "bigint",
-              "choice": "{}", "maybe": "{} | null", "truth": "boolean", "warnings": "readonly Warning[]", "size": "number",
-              "words": "string", "struct": "{}", "made": "{}", "lent": "{}", "places": "readonly number[]",
+GIVEN_BACK = {"length": "Length", "id": "Id", "int64": "number", "int32": "number", "uint32": "number",
+              "large": "bigint", "choice": "{}", "maybe": "{} | null", "truth": "boolean",
+              "warnings": "readonly Warning[]", "size": "number", "words": "string", "struct": "{}", "made": "{}", "lent": "{}", "places": "readonly number[]",
               "many": "BigInt64Array", "filled": "readonly {}[]", "askRows": "readonly {}[]",
               "askIds": "readonly Id[]", "askInt64s": "readonly number[]", "askPages": "IterableIterator<{}>"}
 
@@ -379,7 +380,8 @@ def write_tables(api: Api) -> List[str]:
         words = [member_text(api, struct, member, struct in asked) for member in api.members(struct)]
         init = f', "{struct}_init"' if struct in api.inits else ""
         lines += row_of(f'    {large(struct)}: [{api.structs[struct]["bytes"]}, "', words, f'"{init}],')
-    lines += ["};", "", "// Functions that take no handle: what C takes, in its order, and what comes back if no status.",
+    lines += ["};", "",
+              "// Functions that take no handle: what C takes, in its order, and what comes back where that is no status.",
               "export const functions = {"]
     lines += [line for function in functions if not function.owner for line in function_lines(function, "    ")]
     lines += ["};", "", "// The handles.", "export const handles = {"]
@@ -406,7 +408,9 @@ def write_statuses(api: Api) -> List[str]:
     statuses = {name: value for name, value in api.enums["muslin_status_code"]["values"].items() if value}
     lines += ['import { MuslinError } from "./errors.js";']
     for name in statuses:
-        lines += ["", *comment("", api.words.beside[name]), f"export class {error_class(name)} extends MuslinError {{}}"]
+        words = api.words.beside[name]
+        lines += ["", *comment("", f"{words[0].upper()}{words[1:]}."),
+                  f"export class {error_class(name)} extends MuslinError {{}}"]
     lines += ["", "/** The classes by status. */", "export default new Map([["]
     return lines[:-1] + ["export default new Map(["] + \
         [f"    [{value}, {error_class(name)}]," for name, value in statuses.items()] + ["]);"]
@@ -474,7 +478,8 @@ def write_function(function: Function, indent: str = "    ", name: Optional[str]
     where = f"{function.c_name}() in muslin/{function.function['header']}. Since {function.function['since']}."
     sentence = function.api.sentence(function.function)
     opening = f"{indent}{name or function.name}("
-    whole = f"{function.parameters()}): {function.result()};".replace("readonly ", "readonly@")  # which takes no new line
+    # No line may end after `readonly`.
+    whole = f"{function.parameters()}): {function.result()};".replace("readonly ", "readonly@")
     lines = textwrap.wrap(opening + whole, WIDTH, subsequent_indent=indent + "    ", break_long_words=False,
                           break_on_hyphens=False)
     return [*comment(indent, f"{sentence} {where}".strip()), *(line.replace("@", " ") for line in lines)]

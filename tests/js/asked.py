@@ -109,7 +109,7 @@ class Quilt:
         """One that suits a name; now and then none at all, or one of the wrong sort."""
         sort = "fabric" if "fabric" in name else "measure" if any(
             part in name for part in ("measure", "width", "height", "length", "size", "extent")) else "node"
-        ids = self.ids[sort] if CHANCE.random() < 0.97 else sum(self.ids.values(), [])
+        ids = self.ids[sort] if CHANCE.random() < 0.97 and name != "id" else sum(self.ids.values(), [])
         return CHANCE.choice(ids) if ids and CHANCE.random() < 0.97 else 0
 
 
@@ -150,7 +150,8 @@ def js_value(struct: str, name: str, value: Any) -> Any:
 
 
 def record(struct: str, given: Dict[str, Any]) -> Any:
-    return getattr(muslin, PY.camel(struct))(**{name: python_value(struct, name, value) for name, value in given.items()})
+    members = {name: python_value(struct, name, value) for name, value in given.items()}
+    return getattr(muslin, PY.camel(struct))(**members)
 
 
 def js_record(struct: str, given: Dict[str, Any]) -> Dict[str, Any]:
@@ -184,7 +185,7 @@ class Asking:
             else:
                 self.python[name] = record(struct, given)
         elif kind in ("rows", "filled"):
-            rows = [members(struct, self.quilt) for _ in range(CHANCE.randrange(0, 5))]
+            rows = [members(struct, self.quilt) for _ in range(0 if self.plain else CHANCE.randrange(0, 5))]
             self.js[token.name] = [js_record(struct, row) for row in rows]
             self.python[name] = [record(struct, row) for row in rows]
         elif kind in ("lengths", "ids", "int64s", "int32s", "places"):
@@ -206,8 +207,8 @@ class Asking:
             value: Any = length(name)
             self.python[name], self.js[token.name] = muslin.Length(value), f"L{value}"
         elif token.kind == "text":
-            value = CHANCE.choice(["2 1/2 in", "6,35 cm", "1 yd 4 1/2 in", "1/3", "", "2 x", "63.5 mm", "½", "3 \u2044 4",
-                                   "a\ud800", "7\" 3'", "-5 in"])
+            value = CHANCE.choice(["2 1/2 in", "6,35 cm", "1 yd 4 1/2 in", "1/3", "", "2 x", "63.5 mm", "½", "-5 in",
+                                   "3 \u2044 4", "a\ud800", "7\" 3'", "blue\0white", "\ufeffgr\u00fcn \U0001f9f5"])
             self.python[name] = self.js[token.name] = value
         elif token.kind == "choice":
             word, number = CHANCE.choice([*ENUMS[token.detail].items()])
@@ -220,6 +221,30 @@ class Asking:
             self.python[name], self.js[token.name] = value, str(value)
 
 
+    def fix(self, function: Any, name: str, value: Any) -> None:
+        """A value that is not left to chance: of an argument, or of a member of the spec. Lengths are ticks."""
+        token = next((one for one in function.tokens if one.name == JS.small(name)), None)
+        if token is None:
+            struct = next(f"muslin_{one.detail}" for one in function.tokens if one.name == "spec")
+            self.python[name] = python_value(struct, name, value)
+            self.js["spec"][JS.small(name)] = js_value(struct, name, value)
+            return
+        struct = f"muslin_{token.detail}"
+        if token.kind in ("rows", "filled"):
+            self.python[name] = [record(struct, row) for row in value]
+            self.js[token.name] = [js_record(struct, row) for row in value]
+        elif token.kind == "spec":
+            self.python[name], self.js[token.name] = record(struct, value), js_record(struct, value)
+        elif isinstance(value, list):
+            self.python[name] = array("i" if token.kind == "int32s" else "q", value)
+            self.js[token.name] = [f"L{number}" if token.kind == "lengths" else str(number) for number in value]
+        elif token.kind == "length":
+            self.python[name], self.js[token.name] = muslin.Length(value), f"L{value}"
+        else:
+            self.python[name] = value
+            self.js[token.name] = WORDS[token.detail][value] if token.kind == "choice" else answer(value)
+
+
 # ---- asking ---------------------------------------------------------------------------------------------------------
 
 FUNCTIONS = {function.c_name: function for function in JS.functions_of(API)}
@@ -229,24 +254,20 @@ HANDLES: Dict[str, Any] = {}
 
 def ask_until(c_name: str, *arguments: Any, **more: Any) -> Any:
     """Asks until an answer comes, a few times."""
-    for _ in range(20):
+    for _ in range(40):
         found = ask(c_name, *arguments, **more)
         if found is not None:
             return found
     return None
 
 
-def ask(c_name: str, quilt: Quilt, on: str = "", reads: str = "", named: str = "", plain: bool = False, **fixed: Any) -> Any:
+def ask(c_name: str, quilt: Quilt, on: str = "", reads: str = "", named: str = "", plain: bool = False,
+        **fixed: Any) -> Any:
     """One line: a call, on a handle or of one that is made, and what came of it."""
     function, call = FUNCTIONS[c_name], CALLS[c_name]
     asking = Asking(function, quilt, plain)
     for name, value in fixed.items():
-        asking.python[name] = value
-        spec = asking.js.get("spec")
-        target = spec if spec is not None and JS.small(name) not in asking.js else asking.js
-        target[JS.small(name)] = answer(value)
-        if isinstance(value, list):
-            asking.python[name] = array("i" if name == "turns" else "q", value)
+        asking.fix(function, name, value)
     line: Dict[str, Any] = {"call": c_name, "given": asking.js}
     line.update({key: value for key, value in (("on", on), ("reads", reads), ("as", named)) if value})
     found = None
@@ -273,21 +294,56 @@ def methods(handle: str) -> List[str]:
             if function.owner and not function.makes and function.owner["name"] == handle]
 
 
+SQUARE = [{"piece": piece, "x": x * INCH, "y": y * INCH} for piece in (-1, 0)
+          for x, y in ((0, 0), (4, 0), (4, 4), (0, 4))]
+KIT = {"rows": [{"cut_width": 20320, "cut_length": 20320, "count": 4}],
+       "stock": {"kind": 4, "width": 20 * INCH, "length": 18 * INCH, "count": 30}}
+SURE = [("muslin_seam_calibrate", {"cuts": [20320] * 4, "measured": 68072, "stitched": 2032}),
+        ("muslin_cutlist_sets_from_stock", KIT), ("muslin_cutlist_sets_rows", KIT),
+        ("muslin_shape_check", {"corners": SQUARE}),
+        ("muslin_shape_template", {"corners": SQUARE, "piece": 0}),
+        ("muslin_shape_measure", {"corners": SQUARE}),
+        ("muslin_shape_foundation", {"corners": SQUARE, "corner": 4, "margin": 2032}),
+        ("muslin_unit_outlines", {"kind": 2, "method": 1, "finished_width": 3 * INCH, "units": 4, "hand": 1}),
+        ("muslin_unit_steps", {"kind": 2, "method": 2, "finished_width": 3 * INCH, "units": 4}),
+        ("muslin_seam_carry_on", {"cut_total": 10 * INCH, "strips": 4, "measured": 68072, "later_cut": 69088}),
+        ("muslin_stripquilt_pressing", {"strips": 42, "columns": 3, "rows": 3, "set": 1}),
+        ("muslin_scatter_sets", {"prints": [2] * 6, "sets": 2, "strips_per_set": 6, "places": 12, "seed": 7}),
+        *((f"muslin_logcabin_{call}", {"centre_width": 2 * INCH, "centre_height": 2 * INCH, "log_width": INCH,
+                                       "rounds": 3, "blocks": 20, "widths": []})
+          for call in ("plan", "logs", "strips")),
+        ("muslin_repeat_common", {"width": 60 * INCH, "height": 80 * INCH, "least": INCH, "most": 12 * INCH})]
+
+
 def nine_patch(quilt: Quilt, name: str) -> None:
     """A quilt that has an answer to every question, so that each is asked of one."""
-    side = ask("muslin_quilt_measure", quilt, on=name, plain=True, name="side", value=muslin.Length(2 * INCH))
+    side = ask("muslin_quilt_measure", quilt, on=name, plain=True, name="side", value=2 * INCH)
     fabrics = [ask("muslin_quilt_fabric", quilt, on=name, plain=True, name=of) for of in ("blue", "white")]
     patches = [ask("muslin_quilt_patch", quilt, on=name, plain=True, fabric=fabric, width=side, height=side)
                for fabric in fabrics]
     dark, light = patches
-    rows = [ask("muslin_quilt_join", quilt, on=name, plain=True, children=row, axis=muslin.Axis.ACROSS)
+    rows = [ask("muslin_quilt_join", quilt, on=name, plain=True, children=row, axis=1)
             for row in ([dark, light, dark], [light, dark, light])]
     block = ask("muslin_quilt_grid", quilt, on=name, plain=True, columns=3, rows=3, children=[*patches * 4, dark])
     top = ask("muslin_quilt_repeat", quilt, on=name, plain=True, node=block, columns=3, rows=2, turns=[0],
               pattern_columns=1, pattern_rows=1)
+    made = [ask(f"muslin_quilt_{call}", quilt, on=name, plain=True, **fixed) for call, fixed in (
+        ("shape", {"corners": SQUARE, "fabrics": [fabrics[0]], "width": side, "height": side}),
+        ("unit", {"kind": 2, "method": 1, "width": side, "fabrics": fabrics}),
+        ("trim", {"node": dark, "left": side}), ("turn", {"node": block, "quarter_turns": 1}),
+        ("surround", {"centre": dark, "left": light, "right": light, "top": light, "bottom": light, "top_left": dark,
+                      "top_right": dark, "bottom_left": dark, "bottom_right": dark}),
+        ("sashed", {"columns": 2, "rows": 1, "sash": side, "sash_fabric": fabrics[0], "blocks": [block, block]}),
+        ("sixty", {"cells": 2, "rows": 1, "height": side, "end_fabric": fabrics[0], "pieces": [
+            {"fabric": fabric, "cells": 1} for fabric in fabrics]}),
+        ("diagonal", {"columns": 2, "rows": 2, "side_fabric": fabrics[0], "corner_fabric": fabrics[1],
+                      "blocks": [block] * 5}))]
+    for kind, node in zip(("shape", "unit", "trim", "turn", "surround", "sashed", "sixty", "diagonal"), made):
+        if node and f"muslin_quilt_read_{kind}" in FUNCTIONS:
+            ask(f"muslin_quilt_read_{kind}", quilt, on=name, node=node)
     quilt.ids["fabric"] += [one for one in fabrics if one]
     quilt.ids["measure"] += [one for one in (side,) if one]
-    quilt.ids["node"] += [one for one in (*patches, *rows, block, top) if one]
+    quilt.ids["node"] += [one for one in (*patches, *rows, block, top, *made) if one]
 
 
 def build(number: int) -> None:
@@ -313,18 +369,22 @@ def build(number: int) -> None:
 
 
 def solve(quilt: Quilt, of: str, name: str, root: int) -> None:
-    ask("muslin_solution_create", quilt, reads=of, named=name, root=root)
+    ask("muslin_solution_create", quilt, reads=of, named=name, plain=CHANCE.random() < 0.5, root=root)
     if name not in HANDLES:
         return
     for call in methods("muslin_solution"):
         ask_until(call, quilt, on=name)
-    for maker, handle in (("muslin_pressing_create", "muslin_pressing_plan"),
-                          ("muslin_yardage_create", "muslin_yardage")):
-        made = f"{handle} of {name}"
-        ask(maker, quilt, reads=name, named=made, work_limit=CHANCE.randrange(0, 20000))
+    ask("muslin_solution_explain", quilt, on=name, node=root, axis=1)
+    pressed, bought, plan = (f"{what} of {name}" for what in ("pressing", "yardage", "plan"))
+    ask("muslin_pressing_create", quilt, reads=name, named=pressed, work_limit=CHANCE.randrange(0, 20000))
+    ask("muslin_yardage_create", quilt, reads=name, named=bought, plain=CHANCE.random() < 0.8,
+        work_limit=CHANCE.randrange(0, 20000))
+    for handle, made in (("muslin_pressing_plan", pressed), ("muslin_yardage", bought)):
         for call in methods(handle) if made in HANDLES else []:
-            ask_until(call, quilt, on=made, named=f"plan of {made}")
-    planned(quilt, f"plan of muslin_yardage of {name}")
+            ask_until(call, quilt, on=made, named=plan)
+    if bought in HANDLES:
+        ask("muslin_yardage_plan", quilt, on=bought, named=plan, row=0)
+    planned(quilt, plan)
 
 
 def planned(quilt: Quilt, name: str) -> None:
@@ -338,7 +398,14 @@ def main(seed: str, rounds: str) -> None:
         for name, function in FUNCTIONS.items():
             if not function.owner:
                 ask_until(name, Quilt())
+        for name, fixed in SURE:
+            ask(name, Quilt(), plain=True, **fixed)
         build(number)
+        plan = f"plain plan {number}"
+        ask("muslin_cutplan_create", Quilt(), named=plan, plain=True, work_limit=20000 * number, pieces=[
+            {"cut_width": CHANCE.randrange(1, 160) * INCH // 8, "cut_length": CHANCE.randrange(1, 160) * INCH // 8,
+             "count": CHANCE.randrange(1, 30)} for _ in range(6)])
+        planned(Quilt(), plan)
         plan = f"plan {number}"
         ask_until("muslin_cutplan_create", Quilt(), named=plan, work_limit=CHANCE.randrange(0, 20000))
         planned(Quilt(), plan)

@@ -11,7 +11,7 @@
 import { Handle, Hold } from "./handles.js";
 import { Length, ticksOf } from "./length.js";
 import { read, structOf } from "./structs.js";
-import { counted, numberOf, said, utf8, whole, wordOf } from "./values.js";
+import { counted, numberOf, said, textOf, utf8, whole, wordOf } from "./values.js";
 
 const LITTLE = true;
 const PAGE = 512;          // rows asked for at a time
@@ -196,8 +196,9 @@ const tokens = {
             call.pass(0);
         } else {
             tokens.int64s(call, { name }, value);
-            if (call.arrays.get(name) !== call.places)
-                throw new RangeError(`${name} has ${call.arrays.get(name)} numbers and there are ${call.places} places`);
+            const count = call.arrays.get(name);
+            if (count !== call.places)
+                throw new RangeError(`${name} has ${count} numbers and there are ${call.places} places`);
             call.arrays.delete(name);
         }
     },
@@ -255,7 +256,8 @@ const tokens = {
     askIds: (call, token) => askNumbers(call, token, "id"),
     askInt64s: (call, token) => askNumbers(call, token, "int64"),
     askText(call, token) {
-        ask(call, token, 1, ["rows", "room", "count"], (at) => call.library.textAt(at));
+        ask(call, token, 1, ["rows", "room", "count"], (at, bytes) =>
+            textOf(call.library.bytes(at, bytes - 1))); // which may hold a zero byte
     },
     askPages(call, { detail }) {
         const [rows, parts] = detail.split("/").map(structOf);
@@ -296,7 +298,9 @@ function askNumbers(call, token, kind) {
 }
 
 /** Where plain numbers that come back are written. */
-const outputBytes = { length: 8, id: 8, int64: 8, large: 8, int32: 4, uint32: 4, choice: 4, truth: 4, warnings: 4, size: 4 };
+const outputBytes = {
+    length: 8, id: 8, int64: 8, large: 8, int32: 4, uint32: 4, choice: 4, truth: 4, warnings: 4, size: 4,
+};
 
 /** A function of the library, ready to be called. */
 export class Plan {

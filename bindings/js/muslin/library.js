@@ -8,10 +8,9 @@ import { Handle, Hold } from "./handles.js";
 import { Length, ticksOf } from "./length.js";
 import classes from "./statuses.js";
 import { structOf } from "./structs.js";
-import { counted, wordOf } from "./values.js";
+import { counted, textOf, wordOf } from "./values.js";
 
 const NO_MEMORY = 23;
-const decoder = new TextDecoder();
 
 export class Library {
     #view;
@@ -61,7 +60,7 @@ export class Library {
     /** Text that ends with a zero byte. */
     textAt(at) {
         const bytes = new Uint8Array(this.exports.memory.buffer, at);
-        return decoder.decode(bytes.subarray(0, bytes.indexOf(0)));
+        return textOf(bytes.subarray(0, bytes.indexOf(0)));
     }
 
     // ---- what calls share ----

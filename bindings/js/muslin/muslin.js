@@ -17,8 +17,8 @@ export * from "./statuses.js";
 export { constants, Handle, InexactError, Length, MuslinError, version };
 
 /**
- * An instance of the library, independent of all others. wasm: where muslin.wasm is if not beside this module - a URL, its
- * bytes, a response, or the module compiled before. mostMemory: bytes that its memory does not grow past.
+ * An instance of the library, independent of all others. wasm: where muslin.wasm is, if not beside this module: a URL,
+ * its bytes, a response, or the module compiled before. mostMemory: bytes that its memory does not grow past.
  */
 export async function load({ wasm = new URL("./muslin.wasm", import.meta.url), mostMemory } = {}) {
     const library = new Library();
@@ -27,8 +27,8 @@ export async function load({ wasm = new URL("./muslin.wasm", import.meta.url), m
     if (!exports.muslin_version)
         throw new TypeError("this is not muslin.wasm: it has no function muslin_version");
     if (exports.muslin_version() !== constants.VERSION)
-        throw new TypeError(`this muslin.wasm has version ${exports.muslin_version()} and this package is for version ` +
-            `${constants.VERSION}: take the two from the same release`);
+        throw new TypeError(`this muslin.wasm has version ${exports.muslin_version()} and this package is for ` +
+            `version ${constants.VERSION}: take the two from the same release`);
     if (mostMemory !== undefined)
         exports.muslin_wasm_limit(mostMemory);
     return library.begin(exports);
@@ -56,4 +56,3 @@ async function fromResponse(response, imports) {
         return (await WebAssembly.instantiateStreaming(response, imports)).instance;
     return instantiated(await response.arrayBuffer(), imports);
 }
-

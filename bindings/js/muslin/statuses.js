@@ -4,91 +4,91 @@
 // SPDX-License-Identifier: MIT
 import { MuslinError } from "./errors.js";
 
-/** a pointer that must be given is null */
+/** A pointer that must be given is null. */
 export class MuslinNullError extends MuslinError {}
 
-/** a struct's size is 0, below the first published one, or above 4096 */
+/** A struct's size is 0, below the first published one, or above 4096. */
 export class MuslinStructSizeError extends MuslinError {}
 
-/** bytes behind the members this library knows are not zero */
+/** Bytes behind the members this library knows are not zero. */
 export class MuslinStructTailError extends MuslinError {}
 
-/** a flag this library does not know */
+/** A flag this library does not know. */
 export class MuslinFlagsError extends MuslinError {}
 
-/** a value that is none of the listed choices */
+/** A value that is none of the listed choices. */
 export class MuslinChoiceError extends MuslinError {}
 
-/** an argument below its least or above its greatest value */
+/** An argument below its least or above its greatest value. */
 export class MuslinRangeError extends MuslinError {}
 
-/** the result would lie outside the range of its type */
+/** The result would lie outside the range of its type. */
 export class MuslinOverflowError extends MuslinError {}
 
-/** a divisor is zero */
+/** A divisor is zero. */
 export class MuslinDivideByZeroError extends MuslinError {}
 
-/** the caller's buffer or array is too small; the needed size was written */
+/** The caller's buffer or array is too small; the needed size was written. */
 export class MuslinBufferError extends MuslinError {}
 
-/** a row number at or past the end of a table */
+/** A row number at or past the end of a table. */
 export class MuslinIndexError extends MuslinError {}
 
-/** the text holds no number */
+/** The text holds no number. */
 export class MuslinTextEmptyError extends MuslinError {}
 
-/** something stands where a number or a unit should */
+/** Something stands where a number or a unit should. */
 export class MuslinTextSyntaxError extends MuslinError {}
 
-/** a whole length, then something more */
+/** A whole length, then something more. */
 export class MuslinTextTrailingError extends MuslinError {}
 
-/** a word that is no unit of length */
+/** A word that is no unit of length. */
 export class MuslinTextUnitError extends MuslinError {}
 
-/** the other decimal sign than the one asked for */
+/** The other decimal sign than the one asked for. */
 export class MuslinTextDecimalError extends MuslinError {}
 
-/** a fraction over zero */
+/** A fraction over zero. */
 export class MuslinTextZeroDenominatorError extends MuslinError {}
 
-/** not valid UTF-8 */
+/** Not valid UTF-8. */
 export class MuslinTextEncodingError extends MuslinError {}
 
-/** the seams eat the whole piece: nothing would be seen of it */
+/** The seams eat the whole piece: nothing would be seen of it. */
 export class MuslinSeamTooWideError extends MuslinError {}
 
-/** a quarter turn was asked of a block that is not square */
+/** A quarter turn was asked of a block that is not square. */
 export class MuslinNotSquareError extends MuslinError {}
 
-/** the stock gives not even one piece, so no amount of it is enough */
+/** The stock gives not even one piece, so no amount of it is enough. */
 export class MuslinNoYieldError extends MuslinError {}
 
-/** the stock in hand does not suffice */
+/** The stock in hand does not suffice. */
 export class MuslinNotEnoughError extends MuslinError {}
 
-/** no listed size or layout covers what is asked */
+/** No listed size or layout covers what is asked. */
 export class MuslinNoFitError extends MuslinError {}
 
-/** an allocator returned nothing */
+/** An allocator returned nothing. */
 export class MuslinNoMemoryError extends MuslinError {}
 
-/** a customary addition is below what the geometry needs */
+/** A customary addition is below what the geometry needs. */
 export class MuslinConstantError extends MuslinError {}
 
-/** this kind of unit is not made by that method */
+/** This kind of unit is not made by that method. */
 export class MuslinMethodError extends MuslinError {}
 
-/** no such shape: corners missing, edges that cross, an impossible angle or arc */
+/** No such shape: corners missing, edges that cross, an impossible angle or arc. */
 export class MuslinShapeError extends MuslinError {}
 
-/** the pieces leave a gap in the outline, overlap, or stick out */
+/** The pieces leave a gap in the outline, overlap, or stick out. */
 export class MuslinNotTiledError extends MuslinError {}
 
-/** the work, or what is stored, would be more than the caller allows */
+/** The work, or what is stored, would be more than the caller allows. */
 export class MuslinWorkLimitError extends MuslinError {}
 
-/** an id of another quilt, of another sort, or of nothing */
+/** An id of another quilt, of another sort, or of nothing. */
 export class MuslinForeignError extends MuslinError {}
 
 /** The classes by status. */

@@ -96,7 +96,8 @@ class Struct {
         this.init = init;
         this.members = new Map(members.split(" ").filter(Boolean).map((text) => {
             const [, member, kind, detail, at] = /^(\w+):(\w+)(?:=(-?\w+))?@(\d+)$/.exec(text);
-            return [member, { kind: kinds[kind], detail: /^\d/.test(detail) ? Number(detail) : detail, at: Number(at) }];
+            const number = /^\d/.test(detail) ? Number(detail) : detail;
+            return [member, { kind: kinds[kind], detail: number, at: Number(at) }];
         }));
     }
 

@@ -49,6 +49,21 @@ export function utf8(text, name) {
 
 const encoder = new TextEncoder();
 
+/** The text of such bytes. */
+export function textOf(bytes) {
+    let text = "", start = 0;
+    for (let at = 0; at < bytes.length; at++) {
+        if (bytes[at] === 0xed && bytes[at + 1] >= 0xa0) {
+            text += decoder.decode(bytes.subarray(start, at));
+            text += String.fromCharCode(0xd000 | (bytes[at + 1] & 0x3f) << 6 | bytes[at + 2] & 0x3f);
+            start = at + 3;
+        }
+    }
+    return text + decoder.decode(bytes.subarray(start));
+}
+
+const decoder = new TextDecoder("utf-8", { ignoreBOM: true });
+
 /** What an enum's numbers are called, both ways. */
 class Choices {
     constructor(text) {
