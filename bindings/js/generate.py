@@ -132,7 +132,8 @@ class Function:
         elif argument.get("pointer"):
             return self.take_pointer(at, argument)
         else:
-            self.put(name, *self.plain(argument))
+            kind, *detail = self.plain(argument)
+            self.put(name, kind, *detail)
         return 1
 
     def take_handle(self, at: int, argument: Record) -> None:
@@ -187,7 +188,8 @@ class Function:
         elif name == "out" and of == "int64_t" and self.one_a_place():
             self.put(name, "places", way=">")
         else:
-            self.put(name, *self.plain(argument, out=True), way=">")
+            kind, detail = (self.plain(argument, out=True) + [""])[:2]
+            self.put(name, kind, detail, ">")
         return 1
 
     def one_a_place(self) -> bool:
@@ -299,7 +301,8 @@ GIVEN = {"length": "LengthLike", "id": "Id", "int64": "Whole", "int32": "Whole",
          "statuses": "Int32Array"}
 GIVEN_BACK = {"length": "Length", "id": "Id", "int64": "number", "int32": "number", "uint32": "number",
               "large": "bigint", "choice": "{}", "maybe": "{} | null", "truth": "boolean",
-              "warnings": "readonly Warning[]", "size": "number", "words": "string", "struct": "{}", "made": "{}", "lent": "{}", "places": "readonly number[]",
+              "warnings": "readonly Warning[]", "size": "number", "words": "string", "struct": "{}", "made": "{}",
+              "lent": "{}", "places": "readonly number[]",
               "many": "BigInt64Array", "filled": "readonly {}[]", "askRows": "readonly {}[]",
               "askIds": "readonly Id[]", "askInt64s": "readonly number[]", "askPages": "IterableIterator<{}>"}
 
@@ -381,7 +384,7 @@ def write_tables(api: Api) -> List[str]:
         init = f', "{struct}_init"' if struct in api.inits else ""
         lines += row_of(f'    {large(struct)}: [{api.structs[struct]["bytes"]}, "', words, f'"{init}],')
     lines += ["};", "",
-              "// Functions that take no handle: what C takes, in its order, and what comes back where that is no status.",
+              "// Functions that take no handle: what C takes, in its order, and what comes back if no status.",
               "export const functions = {"]
     lines += [line for function in functions if not function.owner for line in function_lines(function, "    ")]
     lines += ["};", "", "// The handles.", "export const handles = {"]

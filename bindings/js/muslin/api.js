@@ -691,7 +691,7 @@ export const structs = {
         "proven:truth@88 turned:truth@92"],
 };
 
-// Functions that take no handle: what C takes, in its order, and what comes back where that is no status.
+// Functions that take no handle: what C takes, in its order, and what comes back if no status.
 export const functions = {
     version: ["muslin_version", "", "uint32"],
     versionText: ["muslin_version_text", "", "words"],

@@ -10,8 +10,8 @@ export declare const version: string;
 
 export interface LoadOptions {
     /**
-     * Where muslin.wasm is, if not beside this module: a URL, its bytes, a response, or the module compiled before, which
-     * can be sent to a Worker.
+     * Where muslin.wasm is, if not beside this module: a URL, its bytes, a response, or the module compiled before,
+     * which can be sent to a Worker.
      */
     readonly wasm?: URL | string | BufferSource | Response | WebAssembly.Module |
         PromiseLike<URL | string | BufferSource | Response | WebAssembly.Module>;
