@@ -5,9 +5,10 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import test from "node:test";
 import { setFlagsFromString } from "node:v8";
-import { enums, structs } from "../../bindings/js/muslin/api.js";
-import * as module from "../../bindings/js/muslin/muslin.js";
+import { part } from "./package.mjs";
 
+const { enums, structs } = await part("api.js");
+const module = await part("muslin.js");
 const { constants, InexactError, Length, load, MuslinError } = module;
 const muslin = await load();
 const api = JSON.parse(readFileSync(new URL("../../lib/abi/api.json", import.meta.url)));

@@ -4,10 +4,11 @@
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
 import test from "node:test";
-import { functions, handles } from "../../bindings/js/muslin/api.js";
-import { Plan } from "../../bindings/js/muslin/calls.js";
-import { Length, load, MuslinError } from "../../bindings/js/muslin/muslin.js";
+import { part } from "./package.mjs";
 
+const { functions, handles } = await part("api.js");
+const { Plan } = await part("calls.js");
+const { Length, load, MuslinError } = await part("muslin.js");
 const muslin = await load();
 
 /** Where JavaScript has what C calls so, and how it is read there. */

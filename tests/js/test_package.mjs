@@ -8,9 +8,9 @@ import { createServer } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { pathToFileURL } from "node:url";
+import { home } from "./package.mjs";
 
-const home = fileURLToPath(new URL("../../bindings/js", import.meta.url));
 const wasm = join(home, "muslin", "muslin.wasm");
 const project = mkdtempSync(join(tmpdir(), "muslin-js-"));
 const npm = spawnSync("npm", ["--version"]).status === 0 ? false : "npm is not installed";
@@ -107,7 +107,7 @@ import { isMainThread, parentPort, Worker, workerData } from "node:worker_thread
 import { load } from "muslin";
 
 if (isMainThread) {
-    const wasm = new WebAssembly.Module(readFileSync(new URL(import.meta.resolve("muslin/muslin.wasm"))));
+    const wasm = new WebAssembly.Module(readFileSync(new URL("node_modules/muslin/muslin/muslin.wasm", import.meta.url)));
     const worker = new Worker(new URL(import.meta.url), { workerData: wasm });
     const muslin = await load({ wasm });
     worker.on("message", ({ unfinished }) => console.log(String(muslin.length(unfinished))));
@@ -155,8 +155,9 @@ test("its types serve whoever uses them, and find what is wrong", { skip: untype
     writeFileSync(join(project, "wrong.ts"), ['import { load } from "muslin";', "const muslin = await load();",
         ...wrong.flatMap((line) => ["// @ts-expect-error", `${line};`])].join("\n"));
     for (const [module, moduleResolution] of [["nodenext", "nodenext"], ["esnext", "bundler"]]) {
-        writeFileSync(join(project, "tsconfig.json"), JSON.stringify({ files: ["typed.ts", "wrong.ts"], compilerOptions: {
-            strict: true, noEmit: true, target: "es2022", lib: ["es2022", "dom"], types: [], module, moduleResolution } }));
+        const compilerOptions = { strict: true, noEmit: true, target: "es2022", lib: ["es2022", "dom"], types: [],
+            module, moduleResolution };
+        writeFileSync(join(project, "tsconfig.json"), JSON.stringify({ files: ["typed.ts", "wrong.ts"], compilerOptions }));
         assert.equal(spawnSync(tsc, { cwd: project, encoding: "utf-8" }).stdout, "");
     }
 });
