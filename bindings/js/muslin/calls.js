@@ -323,13 +323,6 @@ export class Plan {
         this.paged = this.tokens.some(({ kind }) => kind === "askPages");
     }
 
-    get function() {
-        const found = this.library.exports[this.cName];
-        if (!found)
-            throw new ReferenceError(`this muslin.wasm was built without ${this.cName}()`);
-        return found;
-    }
-
     /** Values by token. What may be left out besides is taken from the first spec. */
     sorted(values) {
         if (values.length > this.parameters.length)
@@ -349,6 +342,7 @@ export class Plan {
 
     /** Runs it, and reads what came of it while its memory is there. */
     run(self, values, readIt, page) {
+        this.function ??= this.library.function(this.cName);
         const call = new Call(this.library, this, self);
         const sorted = this.sorted(values);
         call.page = page;

@@ -34,6 +34,14 @@ export class Library {
         return Object.freeze(this.calls);
     }
 
+    /** A function of the module, which may have been built without it. */
+    function(name) {
+        const found = this.exports[name];
+        if (!found)
+            throw new ReferenceError(`this muslin.wasm was built without ${name}()`);
+        return found;
+    }
+
     // ---- memory ----
 
     /** The memory as it is now: it moves when it grows. */

@@ -104,7 +104,7 @@ class Struct {
     /** A struct with its size set, and with the library's own initial values. */
     begin(library, at) {
         if (this.init)
-            library.exports[this.init](at, this.bytes);
+            library.function(this.init)(at, this.bytes);
         library.view.setUint32(at, this.bytes, LITTLE);
     }
 
