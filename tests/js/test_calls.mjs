@@ -39,6 +39,7 @@ test("lengths add, multiply and compare, and refuse to overflow", () => {
     const inch = muslin.length("1 in");
     assert.equal(inch.plus("1/2 in").minus(inch).times(3).ticks, 12192n);
     assert.ok(inch < muslin.length("26 mm") && inch > muslin.length("25 mm"));
+    assert.equal("one " + inch + `, ${inch}`, "one 1 in, 1 in");
     assert.ok(Object.isFrozen(inch) && inch instanceof Length);
     assert.throws(() => muslin.length(constants.LENGTH_MAX).times(4), module.MuslinOverflowError);
 });
@@ -248,6 +249,38 @@ test("memory does not grow over 10,000 quilts", async () => {
     for (let i = 0; i < 10000; i++)
         round(own);
     assert.equal(own.exports.memory.buffer.byteLength, before);
+});
+
+test("memory is handed out once, and again when it was given back", async () => {
+    const { memory, muslin_wasm_take: take, muslin_wasm_give: give } = (await load()).exports;
+    const held = new Map(); // where -> [size, what is written there]
+    let seed = 1;
+    const chance = (most) => (seed = seed * 48271 % 2147483647) % most;
+    const check = (at, [size, mark]) => {
+        const bytes = new Uint8Array(memory.buffer, at, size);
+        assert.ok(bytes[0] === mark && bytes[size - 1] === mark && bytes.every((byte) => byte === mark));
+    };
+    let asked = 0, most = 0;
+    for (let i = 0; i < 20000; i++) {
+        const one = [...held.keys()][chance(held.size || 1)];
+        if (held.size > 100 || (held.size && chance(3) === 0)) {
+            check(one, held.get(one));
+            give(one, held.get(one)[0]);
+            asked -= held.get(one)[0];
+            held.delete(one);
+            continue;
+        }
+        const size = 1 + chance(chance(10) ? 200 : 20000);
+        const at = take(size) >>> 0;
+        assert.ok(at % 16 === 0 && !held.has(at));
+        new Uint8Array(memory.buffer, at, size).fill(i % 251);
+        held.set(at, [size, i % 251]);
+        most = Math.max(most, asked += size);
+    }
+    held.forEach((what, at) => check(at, what));
+    assert.ok(memory.buffer.byteLength < 400000 + 6 * most);
+    assert.equal(take(0x80000000), 0);
+    give(0, 16);
 });
 
 test("what nobody has any more is freed some time", async () => {

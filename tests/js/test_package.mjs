@@ -107,7 +107,8 @@ import { isMainThread, parentPort, Worker, workerData } from "node:worker_thread
 import { load } from "muslin";
 
 if (isMainThread) {
-    const wasm = new WebAssembly.Module(readFileSync(new URL("node_modules/muslin/muslin/muslin.wasm", import.meta.url)));
+    const file = new URL("node_modules/muslin/muslin/muslin.wasm", import.meta.url);
+    const wasm = new WebAssembly.Module(readFileSync(file));
     const worker = new Worker(new URL(import.meta.url), { workerData: wasm });
     const muslin = await load({ wasm });
     worker.on("message", ({ unfinished }) => console.log(String(muslin.length(unfinished))));
@@ -157,7 +158,8 @@ test("its types serve whoever uses them, and find what is wrong", { skip: untype
     for (const [module, moduleResolution] of [["nodenext", "nodenext"], ["esnext", "bundler"]]) {
         const compilerOptions = { strict: true, noEmit: true, target: "es2022", lib: ["es2022", "dom"], types: [],
             module, moduleResolution };
-        writeFileSync(join(project, "tsconfig.json"), JSON.stringify({ files: ["typed.ts", "wrong.ts"], compilerOptions }));
+        const files = ["typed.ts", "wrong.ts"];
+        writeFileSync(join(project, "tsconfig.json"), JSON.stringify({ files, compilerOptions }));
         assert.equal(spawnSync(tsc, { cwd: project, encoding: "utf-8" }).stdout, "");
     }
 });

@@ -41,9 +41,9 @@ export class Length {
         return this.toString();
     }
 
-    /** So that lengths compare with < and >, and == between their valueOf(). */
-    valueOf() {
-        return this.ticks;
+    /** Lengths compare with < and >; beside text they are text. */
+    [Symbol.toPrimitive](hint) {
+        return hint === "number" ? this.ticks : this.toString();
     }
 
     /** What a console shows. */

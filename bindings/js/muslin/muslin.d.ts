@@ -42,8 +42,8 @@ export declare class Length {
     /** Inches with a fraction where 1/64 in suffices, else exact millimetres: given back as text, it is this length. */
     toString(): string;
     toJSON(): string;
-    /** The ticks, so that lengths compare with < and >. */
-    valueOf(): bigint;
+    /** Lengths compare with < and >; beside text they are text. */
+    [Symbol.toPrimitive](hint: string): bigint | string;
 }
 
 /** What is taken for a length: a Length, BigInt ticks, or text that says one exactly. A bare number has no unit. */
