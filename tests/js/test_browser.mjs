@@ -4,7 +4,8 @@
 // SPDX-License-Identifier: MIT
 import assert from "node:assert/strict";
 import { spawn, spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync } from "node:fs";
+import { rm } from "node:fs/promises";
 import { createServer } from "node:http";
 import { tmpdir } from "node:os";
 import { extname, join } from "node:path";
@@ -55,15 +56,15 @@ test("a page and its Worker load it", { skip, timeout: 120000 }, async () => {
     const profile = mkdtempSync(join(tmpdir(), "muslin-browser-"));
     const child = spawn(browser, ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
         "--disable-background-networking", "--disable-component-update", "--disable-sync", `--user-data-dir=${profile}`,
-        `http://127.0.0.1:${server.address().port}/`], { stdio: "ignore" });
+        `http://127.0.0.1:${server.address().port}/`], { stdio: "ignore", detached: true });
     const ended = new Promise((end) => { child.on("exit", end); });
     try {
         assert.equal(await found, "12 1/2 in; 18 in of cloth");
     } finally {
-        child.kill();
+        process.kill(-child.pid, "SIGKILL"); // with all that it has started
         await ended;
         server.close();
         server.closeAllConnections();
-        rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+        await rm(profile, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
     }
 });
