@@ -130,7 +130,7 @@ static bool is_name(const char *text)
 static void not_there(struct check *check, const struct place *place, json_t *value, const char *name,
                       const char *among)
 {
-    enum { TRIED_MOST = 500 };
+    enum { TRIED_MOST = 200 };
     struct nearest nearest = { name, NULL, 0 };
     const char *key;
     json_t *ignored;

@@ -146,6 +146,12 @@ def test_what_cannot_be_worked_out_is_told_at_the_node(reader: Reader) -> None:
     assert sorted(reader.told(file)) == ["/parts/goose", "/parts/less/width"]
 
 
+def test_what_is_said_of_the_whole_has_its_place(reader: Reader) -> None:
+    assert list(reader.told(plain(cutting={"grid": "0 in"}))) == ["/cutting/grid"]
+    assert list(reader.told(plain(seam={"allowance": "500 yd"}))) == ["/seam"]
+    assert list(reader.told(plain(fabrics={"red": {"usable width": "0 mm"}, "white": {}}))) == ["/fabrics/red"]
+
+
 def test_every_size_is_looked_at(reader: Reader) -> None:
     file = plain(sizes=[{"name": "good"}, {"name": "bad", "counts": {"columns": 2**31 - 1}}])
     shown = reader.value(file)
