@@ -193,7 +193,8 @@ static struct watch start_watch(const struct desk *desk, const struct cutplan_re
 {
     const bool always = wanted->progress == 2;
     return (struct watch){ .desk = desk,
-                           .shown = always || (wanted->progress == 1 && isatty(STDERR_FILENO) == 1),
+                           .shown = !desk->common.among_others &&
+                                    (always || (wanted->progress == 1 && isatty(STDERR_FILENO) == 1)),
                            .from_stock = wanted->stock.count > 0,
                            .last_ms = now_ms() + (always ? -BETWEEN_MS : FIRST_AFTER_MS) };
 }
