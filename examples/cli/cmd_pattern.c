@@ -144,6 +144,8 @@ static json_t *document_as_json(const struct document *document)
 {
     static const char *const kinds[] = { "",      "title", "size",    "heading", "subheading", "say",
                                          "point", "step",  "caution", "table",   "picture" };
+    static const char *const pictures[] = { "",        "top",     "blank top", "key",    "part", "step", "strip set", "cloth",
+                                            "borders", "backing", "checks",    "template" };
     json_t *list = json_array();
     for (size_t i = 0; i < document->used; i++) {
         const struct item *item = &document->items[i];
@@ -152,6 +154,8 @@ static json_t *document_as_json(const struct document *document)
         json_object_set_new(row, "depth", json_integer(item->depth));
         json_object_set_new(row, "lead", text_or_null(item->lead));
         json_object_set_new(row, "text", text_or_null(item->text));
+        if (item->kind == ITEM_PICTURE)
+            json_object_set_new(row, "picture", json_string(pictures[item->picture.kind]));
         if (item->table != NULL)
             json_object_set_new(row, "table", table_as_json(item->table));
         json_array_append_new(list, row);
