@@ -17,7 +17,7 @@ static void write_title(struct document *document, const struct pattern *pattern
     if (pattern->date != NULL)
         add(&line, "%s. ", pattern->date);
     if (pattern->invented)
-        add(&line, "An invented quilt; names, people and colours are made up. ");
+        add(&line, "An invented quilt; names, people and %ss are made up. ", pattern->words[WORD_COLOR]);
     if (line.used > 0) {
         line.text[line.used - 1] = '\0';
         put(document, ITEM_SAY, 0, NULL, &line);

@@ -71,9 +71,9 @@ static bool same_strips(const struct worked *worked, size_t one, size_t other)
 static void write_joining(struct document *document, const struct worked *worked, size_t cut)
 {
     char text[WORD_ROOM];
-    say(document, ITEM_POINT, 0, NULL, "The cloth is not as wide as the next pieces are long: join each of them end to end "
-        "from strips %s wide, with straight seams pressed open. The strips are laid out below; leave the shorter ones "
-        "longer where their strip has cloth free, and trim what is joined when the top is measured:",
+    say(document, ITEM_POINT, 0, NULL, "The cloth is not as wide as the next pieces are long: join each of them end to "
+        "end from strips %s wide, with straight seams pressed open. The strips are laid out below; leave the shorter "
+        "ones longer where their strip has cloth free, and trim what is joined when the top is measured:",
         measured(worked, worked->cuts[cut].cut_height, text));
 }
 
@@ -197,17 +197,11 @@ static void write_cut(struct document *document, const struct worked *worked, si
             say(document, ITEM_CAUTION, 0, NULL, "[%d]: %s", worked->piece[cut], muslin_warning_sentence(bit));
 }
 
-static void write_fabric_heading(struct document *document, const struct worked *worked, muslin_id fabric)
-{
-    const struct cloth *cloth = cloth_of(worked->design, fabric);
-    say(document, ITEM_SUBHEADING, 0, NULL, "Fabric %s, %s", cloth->letter, cloth->name);
-}
-
 void write_cuts(struct document *document, const struct worked *worked)
 {
     say(document, ITEM_HEADING, 0, NULL, "Cutting list");
-    say(document, ITEM_SAY, 0, NULL, "All sizes here are cut sizes, seam allowances included. Of each fabric the longest "
-        "comes first.");
+    say(document, ITEM_SAY, 0, NULL, "All sizes here are cut sizes, seam allowances included. Of each %s the "
+        "longest comes first.", word(worked, WORD_FABRIC));
     for (size_t i = 0; i < worked->cuts_count; i++) {
         const size_t cut = worked->order[i];
         const size_t before = i == 0 ? cut : worked->order[i - 1];
