@@ -56,6 +56,11 @@ const char *capital(const struct worked *worked, enum chosen_word which, char te
     return text;
 }
 
+const char *sash(const struct worked *worked)
+{
+    return strcmp(word(worked, WORD_SASHING), "lattice") == 0 ? "lattice strip" : "sash";
+}
+
 const char *sashes(const struct worked *worked)
 {
     return strcmp(word(worked, WORD_SASHING), "lattice") == 0 ? "lattice strips" : "sashes";

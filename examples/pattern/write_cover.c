@@ -135,4 +135,6 @@ void write_cover(struct document *document, struct worked *const *sizes, size_t 
         put_picture(document, PICTURE_TOP, sizes[i], 0, pattern->sizes_count > 1 ? caption : "The top, finished");
     }
     write_table(document, pattern, sizes, count);
+    put_picture(document, PICTURE_CHECKS, sizes[0], 0, "Check squares: 1 in and 25 mm where the printer keeps true "
+        "size");
 }

@@ -71,13 +71,18 @@ static void write_row(struct document *document, const struct field *field, int6
     const bool sash_at_ends = has_sashes(field) && field->spec.layout != MUSLIN_POINT_SASH_INNER;
     struct line words = { NULL, 0, 0 };
     char lead[32];
-    add(&words, "%s%s", line == 0 ? "" : "side triangle; ", sash_at_ends ? "sash; " : "");
+    add(&words, "%s", line == 0 ? "" : "side triangle; ");
+    if (sash_at_ends)
+        add(&words, "%s; ", sash(field->worked));
     for (size_t i = 0; i < count; i++) {
-        add(&words, "%s", i == 0 ? "" : has_sashes(field) ? "; sash; " : "; ");
+        if (i > 0 && has_sashes(field))
+            add(&words, "; %s", sash(field->worked));
+        add(&words, "%s", i == 0 ? "" : "; ");
         add_block(&words, field, blocks[i]);
     }
-    add(&words, "%s%s.", sash_at_ends ? "; sash" : "",
-        line == field->spec.columns - field->spec.rows ? "" : "; side triangle");
+    if (sash_at_ends)
+        add(&words, "; %s", sash(field->worked));
+    add(&words, "%s.", line == field->spec.columns - field->spec.rows ? "" : "; side triangle");
     snprintf(lead, sizeof lead, "Row %zu:", number);
     put(document, ITEM_POINT, 1, lead, &words);
     free(blocks);

@@ -100,7 +100,7 @@ static void write_seam(struct document *document, const struct worked *worked)
         add(&line, ", a scant one, so that the fold is in it. It is");
     else
         add(&line, ", as stitched; fold and thread of a pressed seam are reckoned to take %s more. Both are",
-            measured(worked, value, text));
+            measured_fine(worked, value, text));
     add(&line, " included in all sizes to cut and in all unfinished sizes.");
     put(document, ITEM_POINT, 0, NULL, &line);
 }

@@ -1,4 +1,4 @@
-/* write_templates.c - shapes that a ruler alone does not cut, true size; a drawing to colour; squares to check by.
+/* write_templates.c - shapes that a ruler alone does not cut, true size; a drawing to colour.
  *
  * SPDX-License-Identifier: MIT */
 #include <inttypes.h>
@@ -25,8 +25,8 @@ void write_templates(struct document *document, const struct worked *worked)
         char caption[160];
         say(document, ITEM_HEADING, 0, NULL, "Templates");
         say(document, ITEM_SAY, 0, NULL, "Print these at their true size, not fitted to the page, and measure the "
-            "check squares first. The outer line is the cut line, the dashed one the seam line; the arrow lies with "
-            "the lengthwise grain. Of pieces marked as reversed turn the template over.");
+            "check squares on the first page. The outer line is the cut line, the dashed one the seam line; the arrow "
+            "lies with the lengthwise grain. Of pieces marked as reversed turn the template over.");
         for (size_t i = 0; i < worked->cuts_count; i++) {
             const size_t cut = worked->order[i];
             const struct muslin_cut *row = &worked->cuts[cut];
@@ -39,5 +39,4 @@ void write_templates(struct document *document, const struct worked *worked)
     }
     say(document, ITEM_HEADING, 0, NULL, "To %s", word(worked, WORD_COLOR));
     put_picture(document, PICTURE_TOP_BLANK, worked, 0, "The top without its fabrics, to try your own");
-    put_picture(document, PICTURE_CHECKS, worked, 0, "Check squares: 1 in and 25 mm when printed at true size");
 }
