@@ -51,19 +51,13 @@ static bool begin(struct making *making)
     return went_well(making, &place, seam, status, &problem);
 }
 
-/* Measures and parts that nothing uses are made too: what is wrong with them is told. */
-static void make_all(struct making *making, const char *among, muslin_id (*make)(struct making *, const struct place *,
-                                                                                 json_t *))
+/* Those that nothing uses are made too: what is wrong with them is told. */
+static void make_all(struct making *making, const char *among, muslin_id (*make)(struct making *, const char *))
 {
-    const struct place list = place_in(&the_whole, among);
-    const char *key;
-    json_t *value;
-    json_object_foreach(json_object_get(making->file, among), key, value) {
-        struct place place = place_in(&list, key);
-        json_t *name = kept(json_string(key));
-        make(making, &place, name);
-        json_decref(name);
-    }
+    const char *name;
+    json_t *ignored;
+    json_object_foreach(json_object_get(making->file, among), name, ignored)
+        make(making, name);
 }
 
 static void make_top(struct making *making)
@@ -92,8 +86,8 @@ struct design *design_create(const struct pattern *pattern, size_t size, struct 
     making.known = kept(json_pack("{s{}s{}s{}s{}s{}}", "fabrics", "measures", "parts", "places", "names"));
     if (begin(&making)) {
         make_fabrics(&making);
-        make_all(&making, "measures", make_measure);
-        make_all(&making, "parts", make_node);
+        make_all(&making, "measures", make_named_measure);
+        make_all(&making, "parts", make_part);
         make_top(&making);
         make_policies(&making);
         make_finishing(&making);

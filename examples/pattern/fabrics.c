@@ -23,9 +23,9 @@ static void write_colour(unsigned char colour[3], json_t *fabric, int32_t darkne
 {
     const char *text = json_string_value(json_object_get(fabric, "color"));
     unsigned long number = text != NULL ? strtoul(text + 1, NULL, 16) : 0;
-    unsigned char grey = (unsigned char)(darkness > 0 ? 250 - 2 * darkness : 160);
+    unsigned long grey = darkness > 0 ? 250 - 2 * (unsigned long)darkness : 160;
     for (int i = 0; i < 3; i++)
-        colour[i] = text != NULL ? (unsigned char)((number >> (16 - 8 * i)) & 255) : grey;
+        colour[i] = (unsigned char)((text != NULL ? number >> (16 - 8 * i) : grey) & 0xFF);
 }
 
 static struct cloth *add_cloth(struct making *making, const char *key, json_t *fabric, muslin_id id)

@@ -154,10 +154,13 @@ muslin_id fabric_called(const struct making *making, json_t *name);
 
 /* These give 0 where they failed, which was said then. */
 muslin_id make_measure(struct making *making, const struct place *place, json_t *value);
+/* One that has a name, which must last as long as the file. */
+muslin_id make_named_measure(struct making *making, const char *name);
 /* A member that is a measure. False where it failed; *id is 0 where there is no such member. */
 bool measure_of(struct making *making, const struct place *place, json_t *object, const char *member, muslin_id *id);
 
 muslin_id make_node(struct making *making, const struct place *place, json_t *value);
+muslin_id make_part(struct making *making, const char *name);
 muslin_id node_in(struct making *making, const struct place *place, json_t *object, const char *member);
 /* The nodes of a list. Null where one failed. */
 muslin_id *make_nodes(struct making *making, const struct place *place, json_t *list, size_t *count);

@@ -71,7 +71,7 @@ static muslin_id extent(struct making *making, const struct place *place, json_t
 }
 
 /* As the size has it, or else the file. */
-static muslin_id make_named(struct making *making, const char *name)
+muslin_id make_named_measure(struct making *making, const char *name)
 {
     const struct place file = { NULL, NULL, 0 };
     const struct place sizes = place_in(&file, "sizes");
@@ -96,7 +96,7 @@ static muslin_id make_any(struct making *making, const struct place *place, json
 {
     const char *text = json_string_value(value);
     if (text != NULL)
-        return text[0] >= 'a' && text[0] <= 'z' ? make_named(making, text) : fixed(making, place, value);
+        return text[0] >= 'a' && text[0] <= 'z' ? make_named_measure(making, text) : fixed(making, place, value);
     if (json_object_get(value, "times") != NULL)
         return make_times(making, place, value);
     if (json_object_get(value, "sum") != NULL)

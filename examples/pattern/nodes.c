@@ -172,7 +172,7 @@ static muslin_id make_object(struct making *making, const struct place *place, j
     return node;
 }
 
-static muslin_id make_part(struct making *making, const char *name)
+muslin_id make_part(struct making *making, const char *name)
 {
     const struct place file = { NULL, NULL, 0 };
     const struct place list = place_in(&file, "parts");
