@@ -17,7 +17,7 @@ static bool measure(const struct flow *flow, struct shown *shown, double column)
     if (picture_pages(&shown->picture, column, page_depth(&flow->page)) > 1)
         return false;
     shown->most_width = column;
-    shown->most_height = page_depth(&flow->page) * 0.3;
+    shown->most_height = page_depth(&flow->page) * (shown->picture.kind == PICTURE_NODE ? 0.17 : 0.21);
     picture_size(&shown->picture, 0, shown->most_width, shown->most_height, &shown->width, &shown->height);
     return shown->width <= column && !is_too_wide(shown);
 }
