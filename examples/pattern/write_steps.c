@@ -79,6 +79,8 @@ static void write_head(struct document *document, const struct worked *worked, s
     char letter[16];
     add(&line, "%s", titles[step->kind]);
     add_name(&line, worked, step->node);
+    if (unit_of(worked->design, step->node) != NULL && named_of(worked->design, step->node) != NULL)
+        add(&line, " (%s)", unit_name(unit_of(worked->design, step->node)->spec.kind));
     add(&line, ", ");
     add_copies(&line, worked, step);
     put(document, ITEM_STEP, 0, letter_of(worked, step->node, letter), &line);
@@ -112,8 +114,7 @@ static void write_picture(struct document *document, const struct worked *worked
         put_picture(document, PICTURE_STRIP_SET, worked, (int64_t)number, caption);
         return;
     }
-    snprintf(caption, sizeof caption, "%s, its parts in the order they are sewn; arrows: press that way", letter);
-    put_picture(document, PICTURE_STEP, worked, (int64_t)number, caption);
+    put_picture(document, PICTURE_STEP, worked, (int64_t)number, NULL);
     if (named != NULL && named->is_block) {
         snprintf(caption, sizeof caption, "Block %s, finished", letter);
         put_picture(document, PICTURE_NODE, worked, step->node, caption);
@@ -172,7 +173,8 @@ void write_steps(struct document *document, const struct worked *worked)
     const size_t last = first_border_step(worked);
     say(document, ITEM_HEADING, 0, NULL, "Sewing");
     say(document, ITEM_SAY, 0, NULL, "The right side faces you; left, right, up and down are as the part lies in its "
-        "own step. Sizes are unfinished unless it is said otherwise.");
+        "own step. Drawings beside steps show the parts in the order they are sewn; arrows: press that way. Sizes are "
+        "unfinished unless it is said otherwise.");
     if (last == 0)
         say(document, ITEM_SAY, 0, NULL, "The centre is one piece: nothing is sewn before the borders.");
     write_some_steps(document, worked, 0, last);
