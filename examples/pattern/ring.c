@@ -75,7 +75,8 @@ static void follow_all(struct check *check, const struct form *name)
     struct place list = place_in(&file, name->among);
     const char *key;
     json_t *value;
-    json_object_foreach(json_object_get(check->file, name->among), key, value) {
+    json_object_foreach(json_object_get(check->file, name->among), key, value)
+    {
         struct place here = place_in(&list, key);
         follow_name(check, &here, name, key);
     }
