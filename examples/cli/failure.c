@@ -18,6 +18,13 @@ void failure_say(struct failure *failure, const char *option, const char *format
     va_end(arguments);
 }
 
+void tell_failure(const char *program, const struct failure *failure)
+{
+    bool named = failure->option[0] != '\0';
+    fprintf(stderr, "%s: %s%s%s%s\n", program, named ? "--" : "", failure->option, named ? ": " : "",
+            failure->sentence);
+}
+
 /* JSON text must be UTF-8; a file's name, or a sentence cut short, need not be. */
 static json_t *text_as_json(const char *text)
 {

@@ -23,16 +23,25 @@ static const struct hatch hatches[][2] = {
 };
 enum { HATCHES = sizeof hatches / sizeof hatches[0] };
 
+/* The lines over a stretch, from the `first` of them on, every `step`th: one stroke, for a clip is dear. */
+static void stroke_lines(cairo_t *cairo, const struct hatch *hatch, double reach, double bottom, int first, int step)
+{
+    for (int number = first; number * hatch->apart <= bottom; number += step) {
+        cairo_move_to(cairo, -reach, number * hatch->apart);
+        cairo_line_to(cairo, reach, number * hatch->apart);
+    }
+    cairo_stroke(cairo);
+}
+
 /* Every second dashed line begins half a dash later. */
-static void stroke_line(cairo_t *cairo, const struct hatch *hatch, double reach, double y, int number)
+static void stroke_dashes(cairo_t *cairo, const struct hatch *hatch, double reach, double bottom, int first)
 {
     const double round = hatch->dash < 1 ? hatch->apart : 2 * hatch->dash;
     const double dashes[] = { hatch->dash, round - hatch->dash };
-    if (hatch->dash > 0)
+    for (int number = first; number < first + 2; number++) {
         cairo_set_dash(cairo, dashes, 2, (number & 1) != 0 ? round / 2 : 0);
-    cairo_move_to(cairo, -reach, y);
-    cairo_line_to(cairo, reach, y);
-    cairo_stroke(cairo);
+        stroke_lines(cairo, hatch, reach, bottom, number, 2);
+    }
 }
 
 /* Over the clip, in a grid that is the same for all of a picture, so that pieces of one fabric run into each other. */
@@ -45,10 +54,13 @@ static void draw_hatch(cairo_t *cairo, const struct hatch *hatch)
     cairo_rotate(cairo, hatch->angle * acos(-1) / 180);
     cairo_clip_extents(cairo, &left, &top, &right, &bottom);
     const double reach = 10 * hatch->apart + fmax(fabs(left), fabs(right));
+    const int first = (int)floor(top / hatch->apart);
     cairo_set_line_width(cairo, hatch->dash > 0 && hatch->dash < 1 ? 1.2 : 0.6);
     cairo_set_line_cap(cairo, hatch->dash > 0 && hatch->dash < 1 ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
-    for (int number = (int)floor(top / hatch->apart); number * hatch->apart <= bottom; number++)
-        stroke_line(cairo, hatch, reach, number * hatch->apart, number);
+    if (hatch->dash > 0)
+        stroke_dashes(cairo, hatch, reach, bottom, first);
+    else
+        stroke_lines(cairo, hatch, reach, bottom, first, 1);
     cairo_restore(cairo);
 }
 
