@@ -9,13 +9,6 @@
 
 #include "document.h"
 
-static void *kept(void *memory)
-{
-    if (memory == NULL)
-        must(MUSLIN_ERR_NO_MEMORY);
-    return memory;
-}
-
 /* ---- lines ------------------------------------------------------------------------------------------------------- */
 
 static void add_list(struct line *line, const char *format, va_list words)

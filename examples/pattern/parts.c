@@ -102,7 +102,8 @@ const struct muslin_pressed_seam *seams_of(const struct worked *worked, muslin_i
 
 bool is_joined(const struct worked *worked, size_t cut)
 {
-    return worked->laid[cut] == MUSLIN_BLANK_JOINED;
+    const int32_t source = worked->cuts[cut].source;
+    return worked->laid[cut] == MUSLIN_BLANK_JOINED && (source == MUSLIN_CUT_PATCH || source == MUSLIN_CUT_MITRED);
 }
 
 enum laid_for laid_for(const struct worked *worked, int64_t label)

@@ -118,16 +118,51 @@ const struct point_field *point_field_of(const struct worked *worked, muslin_id 
     return NULL;
 }
 
-/* A patch that makes one of the top's borders. */
+bool is_nothing(const struct worked *worked, muslin_len length)
+{
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    return length < (in_inches ? MUSLIN_TICKS_PER_INCH / 8 : MUSLIN_TICKS_PER_MM);
+}
+
+bool is_little(const struct worked *worked, muslin_len length)
+{
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    return length < (in_inches ? MUSLIN_TICKS_PER_INCH : 25 * MUSLIN_TICKS_PER_MM);
+}
+
+/* ---- borders ----------------------------------------------------------------------------------------------------- */
+
+const struct border_asked *border_of_step(const struct worked *worked, size_t step)
+{
+    const struct design *design = worked->design;
+    if (step < first_border_step(worked))
+        return NULL;
+    for (size_t i = 0; i < design->borders_used; i++)
+        if ((int64_t)step <= step_of(worked, design->borders[i].outside))
+            return &design->borders[i];
+    return NULL;
+}
+
+/* Cornerstones are square, and what pieced strips are made of is no strip. */
+bool is_border_strip(const struct worked *worked, size_t step, muslin_id patch)
+{
+    const struct border_asked *border = border_of_step(worked, step);
+    if (border == NULL || border->corners == CORNERS_PIECED || border->corners == CORNERS_MITRED ||
+        node_of(worked, patch).kind != MUSLIN_NODE_PATCH)
+        return false;
+    const struct muslin_node_size size = size_of(worked, patch);
+    return size.finished_width != size.finished_height;
+}
+
 bool is_border_cut(const struct worked *worked, size_t cut)
 {
     if (worked->cuts[cut].source != MUSLIN_CUT_PATCH)
         return false;
     for (size_t i = first_border_step(worked); i < worked->steps_count; i++) {
-        const struct named *named = named_of(worked->design, worked->steps[i].node);
         const struct feeds *feeds = &worked->feeds[i];
-        for (size_t k = 0; named != NULL && named->side != 0 && k < feeds->count; k++)
-            if (feeds->rows[k].step < 0 && is_cut_for(worked, cut, feeds->rows[k].node))
+        for (size_t k = 0; k < feeds->count; k++)
+            if (feeds->rows[k].step < 0 && is_border_strip(worked, i, feeds->rows[k].node) &&
+                is_cut_for(worked, cut, feeds->rows[k].node))
                 return true;
     }
     return false;

@@ -43,7 +43,13 @@ bool has_other_way(const struct worked *worked, bool is_turned);
 size_t block_that_begins(const struct point_field *field, size_t number);
 /* What a block on point is called in the field's rows; the field's row of numbers, or null. */
 const struct point_field *point_field_of(const struct worked *worked, muslin_id node);
-/* A border strip is cut after the top is measured. */
+/* The border of the top that a step is of, or null; whether a patch is a plain strip of it. */
+const struct border_asked *border_of_step(const struct worked *worked, size_t step);
+bool is_border_strip(const struct worked *worked, size_t step, muslin_id patch);
+/* A strip of a border is cut after the top is measured. */
 bool is_border_cut(const struct worked *worked, size_t cut);
+/* Whether less than that is nothing on a ruler: 1/8 in, or a millimetre; little cloth to spare: 1 in, or 25 mm. */
+bool is_nothing(const struct worked *worked, muslin_len length);
+bool is_little(const struct worked *worked, muslin_len length);
 
 #endif

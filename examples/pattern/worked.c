@@ -10,10 +10,7 @@
 
 void *rows_for(size_t count, size_t size)
 {
-    void *rows = calloc(count + 1, size);
-    if (rows == NULL)
-        must(MUSLIN_ERR_NO_MEMORY);
-    return rows;
+    return kept(calloc(count + 1, size));
 }
 
 /* ---- complaints -------------------------------------------------------------------------------------------------- */

@@ -81,8 +81,9 @@ struct worked *worked_create(const struct design *design, bool (*stop)(void *), 
                              struct complaints *complaints);
 void worked_free(struct worked *worked);
 
-/* Zeroed memory for so many rows, at least one. */
+/* Zeroed memory for so many rows, at least one; and the same memory, unless there is none: then the program stops. */
 void *rows_for(size_t count, size_t size);
+void *kept(void *memory);
 
 /* ---- questions that several writers and drawings ask: parts.c --------------------------------------------------- */
 

@@ -6,29 +6,35 @@
 
 #include "wording.h"
 
-/* A strip of the border: the step that sews it on, and its patch. */
-static void write_strip_row(struct table *table, const struct worked *worked, size_t step)
+/* Strips that have a step each are called by their side; else both of a pair are told at once. */
+static void add_strip_name(struct line *line, const struct worked *worked, size_t step, bool is_wide)
 {
-    const struct feeds *feeds = &worked->feeds[step];
+    const struct named *named = named_of(worked->design, worked->steps[step].node);
+    if (named != NULL && named->side != 0)
+        add_name(line, worked, worked->steps[step].node);
+    else
+        add(line, "%s, %s", border_of_step(worked, step)->name, is_wide ? "top and bottom" : "left and right");
+}
+
+static void write_strip_row(struct table *table, const struct worked *worked, size_t step, muslin_id patch)
+{
+    const int64_t cut = cut_of_patch(worked, patch);
+    const struct muslin_node_size size = size_of(worked, patch);
+    const bool is_wide = size.finished_width >= size.finished_height;
+    struct line name = { NULL, 0, 0 };
     char letter[16];
     char text[WORD_ROOM];
-    for (size_t i = 0; i < feeds->count; i++) {
-        const int64_t cut = feeds->rows[i].step < 0 ? cut_of_patch(worked, feeds->rows[i].node) : -1;
-        struct line name = { NULL, 0, 0 };
-        if (cut < 0)
-            continue;
-        const struct muslin_node_size size = size_of(worked, feeds->rows[i].node);
-        const bool is_wide = size.finished_width >= size.finished_height;
-        add_name(&name, worked, worked->steps[step].node);
-        add_cell(table, "%s", letter_of(worked, worked->steps[step].node, letter));
-        add_cell(table, "%s", name.text);
-        add_cell(table, "[%d] %s", worked->piece[cut], fabric_name(worked, worked->cuts[cut].fabric));
-        add_cell(table, "%s", measured(worked, is_wide ? size.finished_width : size.finished_height, text));
-        add_cell(table, "%s", measured(worked, is_wide ? size.unfinished_width : size.unfinished_height, text));
-        add_cell(table, "%s", measured(worked, is_wide ? size.finished_height : size.finished_width, text));
-        add_cell(table, "%s", measured(worked, is_wide ? size.unfinished_height : size.unfinished_width, text));
-        free(name.text);
-    }
+    if (cut < 0)
+        return;
+    add_strip_name(&name, worked, step, is_wide);
+    add_cell(table, "%s", letter_of(worked, worked->steps[step].node, letter));
+    add_cell(table, "%s", name.text);
+    add_cell(table, "[%d] %s", worked->piece[cut], fabric_name(worked, worked->cuts[cut].fabric));
+    add_cell(table, "%s", measured(worked, is_wide ? size.finished_width : size.finished_height, text));
+    add_cell(table, "%s", measured(worked, is_wide ? size.unfinished_width : size.unfinished_height, text));
+    add_cell(table, "%s", measured(worked, is_wide ? size.finished_height : size.finished_width, text));
+    add_cell(table, "%s", measured(worked, is_wide ? size.unfinished_height : size.unfinished_width, text));
+    free(name.text);
 }
 
 static bool has_plain_strip(const struct worked *worked)
@@ -47,9 +53,10 @@ static void write_lengths(struct document *document, const struct worked *worked
         return;
     struct table *table = put_table(document, "Border strips, as the sums have them", heads, 7);
     for (size_t i = first_border_step(worked); i < worked->steps_count; i++) {
-        const struct named *named = named_of(worked->design, worked->steps[i].node);
-        if (named != NULL && named->side != 0)
-            write_strip_row(table, worked, i);
+        const struct feeds *feeds = &worked->feeds[i];
+        for (size_t k = 0; k < feeds->count; k++)
+            if (feeds->rows[k].step < 0 && is_border_strip(worked, i, feeds->rows[k].node))
+                write_strip_row(table, worked, i, feeds->rows[k].node);
     }
 }
 

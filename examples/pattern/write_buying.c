@@ -46,7 +46,7 @@ static void write_bolt_row(struct table *table, const struct worked *worked, con
     char text[WORD_ROOM];
     add_cell(table, "%s", at_least(worked, row->cloth_length, text));
     add_cell(table, "%s", to_buy(worked, row->bought, text));
-    if (row->spare == 0)
+    if (is_nothing(worked, row->spare))
         add_cell(table, "none");
     else
         add_cell(table, "%s", at_most(worked, row->spare, text));
@@ -78,7 +78,7 @@ static void write_backing_row(struct table *table, const struct worked *worked)
     add_cell(table, "%s", at_least(worked, best->cloth_with_repeat, text));
     add_cell(table, "%s", to_buy(worked, best->bought, text));
     must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
-    if (spare == 0)
+    if (is_nothing(worked, spare))
         add_cell(table, "none");
     else
         add_cell(table, "%s", at_most(worked, spare, text));
@@ -119,11 +119,17 @@ static void write_no_spare(struct document *document, const struct worked *worke
                            const struct muslin_fabric_yardage *row)
 {
     char bought[WORD_ROOM];
+    char spare[WORD_ROOM];
     char text[WORD_ROOM];
     muslin_len more;
     must(muslin_length_add(row->bought, worked->design->buying.step, &more));
-    say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves nothing to spare, %s is safer.",
-        fabric_name(worked, row->fabric), to_buy(worked, row->bought, bought), to_buy(worked, more, text));
+    to_buy(worked, row->bought, bought);
+    if (is_nothing(worked, row->spare))
+        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves nothing to spare, %s is safer.",
+            fabric_name(worked, row->fabric), bought, to_buy(worked, more, text));
+    else
+        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves only %s to spare, %s is safer.",
+            fabric_name(worked, row->fabric), bought, at_most(worked, row->spare, spare), to_buy(worked, more, text));
 }
 
 static void write_strip_counts(struct document *document, const struct worked *worked, const struct cloth *cloth,
@@ -154,7 +160,7 @@ static void write_edges(struct document *document, const struct worked *worked, 
         write_strip_counts(document, worked, cloth, &worked->bolts[fabric]);
         return;
     }
-    if (row->spare == 0)
+    if (is_little(worked, row->spare))
         write_no_spare(document, worked, row);
     if (row->bought <= FAT_QUARTER)
         say(document, ITEM_POINT, 0, NULL, "%s: off the bolt, no fat quarter: strips go right across it.", cloth->name);

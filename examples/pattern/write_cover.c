@@ -97,9 +97,9 @@ static void write_table(struct document *document, const struct pattern *pattern
 {
     const struct design *design = sizes[0]->design;
     const char **heads = rows_for(count + 1, sizeof *heads);
-    heads[0] = "Size";
+    heads[0] = pattern->sizes_count == 1 ? "" : "Size";
     for (size_t i = 0; i < count; i++)
-        heads[i + 1] = pattern->sizes[sizes[i]->design->size].name;
+        heads[i + 1] = pattern->sizes_count == 1 ? "This quilt" : pattern->sizes[sizes[i]->design->size].name;
     struct table *table = put_table(document, "Sizes, and what to buy for each", heads, count + 1);
     free(heads);
     add_cell(table, "top, finished");

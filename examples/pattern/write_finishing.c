@@ -71,7 +71,7 @@ static void write_backing(struct document *document, const struct worked *worked
             measured(worked, spec->seam, text));
     say(document, ITEM_POINT, 0, NULL, "Sewn together it measures %s unfinished.",
         measured_by(worked, best->joined_width, best->joined_length, text));
-    if (best->narrower_by == 0)
+    if (is_nothing(worked, best->narrower_by))
         say(document, ITEM_CAUTION, 0, NULL, "The cloth for the back must have its full width: any narrower, and this "
             "layout needs more.");
     else

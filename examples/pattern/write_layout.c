@@ -81,7 +81,7 @@ static void add_free(struct line *line, const struct laying *laying, const struc
     char name[32];
     muslin_len left;
     must(muslin_length_subtract(strip->width, strip->used, &left));
-    for (int64_t i = 0; left > 0 && i < strip->places; i++) {
+    for (int64_t i = 0; !is_nothing(worked, left) && i < strip->places; i++) {
         const size_t place = (size_t)(strip->first_place + i);
         if (cut_at(laying, place) == NULL || !joined_at(laying, place) ||
             laying->bolt->places[place].width >= strip->width)

@@ -107,7 +107,7 @@ void write_segments(struct document *document, const struct worked *worked, size
     add(&line, "; %" PRId64 " needed, %" PRId64 " over.", set->segments, set->spare);
     add_short_set(&line, worked, set);
     put(document, ITEM_POINT, 0, NULL, &line);
-    if (set->shorter_by == 0)
+    if (is_nothing(worked, set->shorter_by))
         say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives a segment "
             "less.");
     else

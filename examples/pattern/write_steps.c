@@ -79,6 +79,8 @@ static void write_head(struct document *document, const struct worked *worked, s
     char letter[16];
     add(&line, "%s", titles[step->kind]);
     add_name(&line, worked, step->node);
+    if (unit_of(worked->design, step->node) != NULL && named_of(worked->design, step->node) != NULL)
+        add(&line, " (%s)", unit_name(unit_of(worked->design, step->node)->spec.kind));
     add(&line, ", ");
     add_copies(&line, worked, step);
     put(document, ITEM_STEP, 0, letter_of(worked, step->node, letter), &line);

@@ -1,4 +1,4 @@
-/* lengths.c - lengths in words, in the pattern's units.
+/* measured.c - lengths in words, in the pattern's units.
  *
  * SPDX-License-Identifier: MIT */
 #include <stdlib.h>
