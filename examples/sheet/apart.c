@@ -220,7 +220,7 @@ static void move_rows(struct apart *apart)
 {
     const bool is_diagonal = apart->kind.kind == MUSLIN_NODE_DIAGONAL;
     const int rows = rows_of_field(apart);
-    const double step = is_diagonal ? 9 : 12;
+    const double step = apart->step;
     for (int i = 0; i < rows; i++)
         apart->parts[i].moved = (struct spot){ is_diagonal ? -i * step : 0, i * step };
     if (!is_diagonal)
@@ -255,9 +255,11 @@ void move_apart(struct apart *apart, double width, double height)
 {
     const struct muslin_node_size size = size_of(apart->canvas->worked, apart->node);
     const bool is_join = apart->kind.kind == MUSLIN_NODE_JOIN;
-    const double rows = 9 * (1 + rows_of_field(apart));
+    const int rows = rows_of_field(apart) + 1;
+    apart->step = fmin(apart->kind.kind == MUSLIN_NODE_SIXTY ? 12 : 9, fmin(width, height) / (4 * rows));
+    const double steps = apart->step * rows;
     apart->view.unit = is_join ? scale_for_join(apart, width, height)
-                     : is_field(apart) ? unit_for(&size, width - rows, height - rows)
+                     : is_field(apart) ? unit_for(&size, width - steps, height - steps)
                                        : unit_for(&size, width / 1.3, height / 1.3);
     if (is_join)
         move_join(apart);

@@ -27,8 +27,8 @@ struct apart {
     int parts_count;
     struct spot *moved; /* of each patch */
     struct view view;
-    bool is_shortened;
-    struct spot breaks[2]; /* ends of the mark where parts are left out */
+    double step;       /* how far rows of a field are moved from each other, across and down */
+    bool is_shortened; /* parts are left out */
 };
 
 /* Tells the parts; they are not moved yet. */

@@ -44,22 +44,33 @@ static void draw_joins(const struct backing *backing, const struct muslin_panel 
     }
 }
 
+static const char *role_of(const struct backing *backing, const struct muslin_panel *panel)
+{
+    if (panel->role == MUSLIN_PANEL_INSERT)
+        return "insert";
+    return backing->row->pieces > 1 ? "panel" : "one piece";
+}
+
 static void label_panel(const struct backing *backing, const struct muslin_panel *panel, double at, double depth)
 {
     const struct worked *worked = backing->canvas->worked;
     char text[2][WORD_ROOM];
-    char count[24] = "";
+    char count[40] = "";
     char words[3 * WORD_ROOM];
+    const bool is_flat = depth < 34 && !backing->is_along;
     if (panel->count > 1)
-        snprintf(count, sizeof count, "%" PRId64 " ", panel->count);
-    snprintf(words, sizeof words, "%s%s %d\n%scut %s\nx %s", backing->row->pieces > 1 ? "panel" : "one piece",
-             panel->role == MUSLIN_PANEL_INSERT ? " (insert)" : "", panel->position, count,
-             measured(worked, panel->cut_width, text[0]), measured(worked, panel->cut_length, text[1]));
-    if (depth < 34 && !backing->is_along)
-        snprintf(words, sizeof words, "%d: %scut %s x %s", panel->position, count, text[0], text[1]);
+        snprintf(count, sizeof count, is_flat ? "%" PRId64 " pieces, each " : "%" PRId64 " pieces,\neach ",
+                 panel->count);
+    snprintf(words, sizeof words, is_flat ? "%s %d: %scut %s x %s" : "%s %d\n%scut\n%s\nx %s", role_of(backing, panel),
+             panel->position, count, measured(worked, panel->cut_width, text[0]),
+             measured(worked, panel->cut_length, text[1]));
+    double size = SMALL_SIZE;
+    while (backing->is_along && size > LEAST_SIZE &&
+           plate_room(backing->canvas->cairo, words, size, PLATE_BOX).width > depth)
+        size -= 0.5;
     const double along = backing->is_along ? backing->height * 0.28 : backing->width / 2;
     write_words(backing->canvas->cairo, backing->is_along ? at + depth / 2 : along,
-                backing->is_along ? along : at + depth / 2, words, SMALL_SIZE, PLATE_BOX);
+                backing->is_along ? along : at + depth / 2, words, size, PLATE_BOX);
 }
 
 static void draw_panels(const struct backing *backing)

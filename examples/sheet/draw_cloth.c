@@ -52,26 +52,41 @@ static bool fits(const struct plan *plan, const char *words, double size, double
     return room.width <= width - 1 && room.height <= height + 2;
 }
 
-/* Number and size, on two lines or one; else the number; smaller where there is no room. */
-static void write_piece(const struct plan *plan, const struct muslin_plan_place *place, double x, double y,
-                        double width, double height)
+/* Strips that are sewn end to end are not as large as what is sewn from them. */
+static bool is_to_join(const struct plan *plan, const struct muslin_plan_place *place)
 {
+    const struct muslin_cut *cut = cut_of_place(plan, place);
+    return cut != NULL && place->width != cut->cut_width && place->width != cut->cut_height;
+}
+
+/* Number and size, on as few lines as have room; else the number; smaller where there is no room. Of pieces side by
+ * side the first one has its size. */
+static void write_piece(const struct plan *plan, const struct muslin_plan_place *place, bool is_first, struct box box)
+{
+    enum { WAYS = 4 };
     char name[WORD_ROOM];
-    char text[WORD_ROOM];
-    char words[3][2 * WORD_ROOM];
+    char text[2][WORD_ROOM];
+    char words[WAYS][3 * WORD_ROOM];
     const char *number = name_of_place(plan, place, name);
-    snprintf(words[0], sizeof words[0], "%s\n%s", number,
-             measured_by(plan->canvas->worked, place->width, place->height, text));
-    snprintf(words[1], sizeof words[1], "%s  %s", number, text);
-    snprintf(words[2], sizeof words[2], "%s", number);
+    const char *what = is_to_join(plan, place) ? " to join" : "";
+    const bool is_sized = is_first && has_size(plan, place);
+    const struct worked *worked = plan->canvas->worked;
+    snprintf(words[0], sizeof words[0], "%s%s\n%s", number, what,
+             measured_by(worked, place->width, place->height, text[0]));
+    snprintf(words[1], sizeof words[1], "%s%s  %s", number, what, text[0]);
+    snprintf(words[2], sizeof words[2], "%s%s\n%s\nx %s", number, what, measured(worked, place->width, text[0]),
+             measured(worked, place->height, text[1]));
+    snprintf(words[3], sizeof words[3], "%s", number);
     for (double size = TEXT_SIZE; size >= LEAST_SIZE; size -= 0.5)
-        for (int i = has_size(plan, place) ? 0 : 2; i < 3; i++)
-            if ((i < 2 || size <= TEXT_SIZE - 1.5 || !has_size(plan, place)) &&
-                fits(plan, words[i], size, width, height)) {
-                write_words(plan->canvas->cairo, x + width / 2, y + height / 2, words[i], size, PLATE_BOX);
+        for (int i = is_sized ? 0 : 3; i < WAYS; i++)
+            if ((i < 3 || !is_sized || size <= LEAST_SIZE) &&
+                fits(plan, words[i], size, box.right - box.left, box.bottom - box.top)) {
+                write_words(plan->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, words[i], size,
+                            PLATE_BOX);
                 return;
             }
-    write_words(plan->canvas->cairo, x + width / 2, y + height / 2, words[2], LEAST_SIZE, PLATE_NONE);
+    write_words(plan->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, words[3], LEAST_SIZE,
+                PLATE_BOX);
 }
 
 /* Slanted pieces lie one against the other, diamonds all alike, others alternately up and down. */
@@ -115,7 +130,7 @@ static void draw_place(const struct plan *plan, const struct muslin_plan_place *
         fill_cloth(plan->canvas->cairo, plan->canvas->worked->design, plan->cloth->id);
         trace_piece(plan, cut, x, y, width, height, is_sloped ? pitch : width, (i & 1) != 0);
         stroke_seam(plan->canvas->cairo);
-        write_piece(plan, place, x, y, width, height);
+        write_piece(plan, place, i == 0, (struct box){ x, x + width, y, y + height });
     }
 }
 

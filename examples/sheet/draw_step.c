@@ -7,7 +7,7 @@
 
 #include "apart.h"
 
-enum { RESULT = 96, APART_HIGH = 250, APART_SMALL = 150, ASIDE = 30 };
+enum { RESULT = 96, APART_HIGH = 250, APART_SMALL = 150, FIELD_HIGH = 420, ROW_HIGH = 90, ASIDE = 30 };
 
 /* ---- parts -------------------------------------------------------------------------------------------------------- */
 
@@ -36,7 +36,7 @@ static struct box box_of_part(const struct apart *apart, const struct part *part
     return box;
 }
 
-/* A wedge at the edge that is the part's upper one when it is not turned. */
+/* A wedge at the edge that is the part's upper one when it is not turned; beside the middle, where arrows are. */
 static void draw_upper_edge(cairo_t *cairo, double x, double y, int32_t quarter_turns)
 {
     cairo_save(cairo);
@@ -57,11 +57,12 @@ static void draw_upper_edge(cairo_t *cairo, double x, double y, int32_t quarter_
 
 static void mark_turned(const struct apart *apart, const struct part *part)
 {
-    static const double sides[4][2] = { { 0.5, 0 }, { 1, 0.5 }, { 0.5, 1 }, { 0, 0.5 } };
+    static const double sides[4][2] = { { 0.2, 0 }, { 1, 0.2 }, { 0.8, 1 }, { 0, 0.8 } };
+    static const double inwards[4][2] = { { 0, 3 }, { -3, 0 }, { 0, -3 }, { 3, 0 } };
     const struct box box = box_of_part(apart, part);
     const int32_t turns = part->lying.quarter_turns;
-    draw_upper_edge(apart->canvas->cairo, box.left + sides[turns][0] * (box.right - box.left),
-                    box.top + sides[turns][1] * (box.bottom - box.top), turns);
+    draw_upper_edge(apart->canvas->cairo, box.left + sides[turns][0] * (box.right - box.left) + inwards[turns][0],
+                    box.top + sides[turns][1] * (box.bottom - box.top) + inwards[turns][1], turns);
 }
 
 static const char *name_of_part(const struct apart *apart, const struct part *part, char text[WORD_ROOM])
@@ -95,7 +96,7 @@ static void name_part(const struct apart *apart, const struct part *part)
 
 /* ---- fields ------------------------------------------------------------------------------------------------------- */
 
-/* Blocks and pieces of a field have their names on them. */
+/* Blocks of a field have their names on them. */
 static bool name_place(void *with, const struct place *place)
 {
     const struct apart *apart = with;
@@ -104,50 +105,117 @@ static bool name_place(void *with, const struct place *place)
         return true;
     const struct box box = box_of(&apart->patches, place->first, place->end, &apart->view);
     const struct spot moved = apart->moved[place->first];
-    const int64_t cut = cut_of_patch(apart->canvas->worked, place->node);
-    if (cut >= 0)
-        piece_name(apart->canvas->worked, cut, text);
-    else
-        part_name(apart->canvas->worked, place->node, place->other_way, text);
+    part_name(apart->canvas->worked, place->node, place->other_way, text);
     if (text[0] != '\0' && box.right - box.left > 18)
         write_words(apart->canvas->cairo, (box.left + box.right) / 2 + moved.x, (box.top + box.bottom) / 2 + moved.y,
                     text, SMALL_SIZE, PLATE_BOX);
     return false;
 }
 
-/* Each row has its number before its first piece. */
-static void number_rows(const struct apart *apart)
+/* Sashes on point have rows of their own, which are not counted. */
+static bool has_blocks(const struct apart *apart, int part)
 {
-    for (int part = 0; part < rows_of_field(apart); part++) {
-        struct spot first = { HUGE_VAL, 0 };
-        char text[24];
-        for (size_t row = 0; row < apart->patches.count; row++) {
-            const struct box box = box_of(&apart->patches, row, row + 1, &apart->view);
-            const double x = box.left + apart->moved[row].x;
-            if (apart->part_of[row] == part && x < first.x)
-                first = (struct spot){ x, (box.top + box.bottom) / 2 + apart->moved[row].y };
-        }
-        snprintf(text, sizeof text, "%d", part + 1);
-        write_words(apart->canvas->cairo, first.x - 8, first.y - 4, text, SMALL_SIZE, PLATE_RING);
-    }
+    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    if (apart->kind.kind != MUSLIN_NODE_DIAGONAL)
+        return true;
+    must(muslin_quilt_read_diagonal(apart->canvas->worked->design->quilt, apart->node, &spec, NULL));
+    return spec.sash == 0 || part % 2 == (spec.layout == MUSLIN_POINT_SASH_INNER ? 0 : 1);
 }
 
-/* Pieces of the node itself: of units, shapes, strips set in, triangles. */
-static void number_own(const struct apart *apart)
+/* Where a row begins: the upper left one of its pieces, or the leftmost. */
+static size_t first_of_row(const struct apart *apart, int part, bool is_leftmost)
+{
+    size_t first = 0;
+    double least = HUGE_VAL;
+    for (size_t row = 0; row < apart->patches.count; row++) {
+        const struct box box = box_of(&apart->patches, row, row + 1, &apart->view);
+        const double at = box.left + (is_leftmost ? 0 : box.top);
+        if (apart->part_of[row] != part || at >= least)
+            continue;
+        least = at;
+        first = row;
+    }
+    return first;
+}
+
+/* A triangle that has its long side at the top of the field. */
+static bool is_at_top(const struct apart *apart, size_t row)
+{
+    const struct muslin_outline *outline = &apart->patches.rows[row];
+    const struct muslin_outline_corner *corners = apart->patches.corners + outline->first_corner;
+    const struct box box = box_of(&apart->patches, row, row + 1, &apart->view);
+    int at_top = 0;
+    for (int64_t i = 0; i < outline->corners; i++)
+        at_top += view_y(&apart->view, corners[i].y) < box.top + 1;
+    return outline->node == apart->node && at_top > 1 && apart->kind.kind == MUSLIN_NODE_DIAGONAL;
+}
+
+/* Before the first piece of a row; above it where that lies at the top. The longest row begins below a corner. */
+static void number_row(const struct apart *apart, int part, int number)
+{
+    const bool is_above = is_at_top(apart, first_of_row(apart, part, false));
+    const size_t first = first_of_row(apart, part, !is_above);
+    const struct box box = box_of(&apart->patches, first, first + 1, &apart->view);
+    const double x = apart->moved[first].x + box.left + (is_above ? 7 : -8);
+    const double lower = apart->patches.rows[first].node == apart->node ? 0 : 9;
+    const double y = apart->moved[first].y + (is_above ? box.top - 8 : (box.top + box.bottom) / 2 + lower);
+    char text[24];
+    snprintf(text, sizeof text, "%d", number);
+    write_words(apart->canvas->cairo, x, y, text, SMALL_SIZE, PLATE_RING);
+}
+
+static void number_rows(const struct apart *apart)
+{
+    int number = 0;
+    for (int part = 0; part < rows_of_field(apart); part++)
+        if (has_blocks(apart, part))
+            number_row(apart, part, ++number);
+}
+
+/* Whether a patch is a child of the field: a plain square, a sash. */
+static bool is_child(const struct apart *apart, size_t row)
+{
+    size_t count;
+    bool found = false;
+    muslin_id *children = children_of(apart->canvas->worked, apart->node, &count);
+    for (size_t i = 0; i < count && !found; i++)
+        found = lying_at(apart->canvas->worked, apart->node, i, children[i]).node == apart->patches.rows[row].node;
+    free(children);
+    return found;
+}
+
+static bool is_first_of(const int64_t *cuts, size_t row)
+{
+    for (size_t i = 0; i < row; i++)
+        if (cuts[i] == cuts[row])
+            return false;
+    return true;
+}
+
+/* Pieces of the node itself (of units, shapes, strips set in, triangles), and of a field what is no block. Where the
+ * number fits into none of them, it stands on the first. */
+static void number_pieces(const struct apart *apart)
 {
     char text[WORD_ROOM];
+    const bool is_field = rows_of_field(apart) > 0;
     int64_t *cuts = cuts_of_patches(apart->canvas->worked, apart->node, &apart->patches);
     const size_t own = own_patches(apart->node, &apart->patches, 0, apart->patches.count);
-    for (size_t row = 0; row < own; row++)
-        if (cuts[row] >= 0)
-            write_in_patch(apart->canvas->cairo, &apart->patches, row, &apart->view, apart->moved[row],
-                           piece_name(apart->canvas->worked, cuts[row], text), TEXT_SIZE);
+    for (size_t row = 0; row < apart->patches.count; row++) {
+        const int64_t cut = row < own || (is_field && is_child(apart, row)) ? cuts[row] : -1;
+        if (cut >= 0 && !write_in_patch(apart->canvas->cairo, &apart->patches, row, &apart->view, apart->moved[row],
+                                        piece_name(apart->canvas->worked, cut, text), TEXT_SIZE) &&
+            is_first_of(cuts, row)) {
+            const struct spot at = middle_of(&apart->patches, row, &apart->view);
+            write_words(apart->canvas->cairo, at.x + apart->moved[row].x, at.y + apart->moved[row].y, text, LEAST_SIZE,
+                        PLATE_BOX);
+        }
+    }
     free(cuts);
 }
 
 static void name_parts(const struct apart *apart)
 {
-    number_own(apart);
+    number_pieces(apart);
     if (rows_of_field(apart) > 0) {
         number_rows(apart);
         visit_places(apart->canvas->worked, apart->node, &apart->patches, name_place, (void *)apart);
@@ -187,6 +255,15 @@ static bool find_gap(const struct apart *apart, const struct muslin_pressed_seam
     return span.left <= span.right;
 }
 
+/* Round a pinwheel seams are sewn in their order, the first one in part. */
+static void number_seam(const struct apart *apart, int number, double x, double y)
+{
+    char text[24];
+    snprintf(text, sizeof text, "%d", number);
+    write_words(apart->canvas->cairo, x + (number % 2 == 1 ? 13 : 0), y + (number % 2 == 1 ? 0 : 11), text, SMALL_SIZE,
+                PLATE_NONE);
+}
+
 static void draw_arrows(const struct apart *apart)
 {
     size_t count;
@@ -201,6 +278,8 @@ static void draw_arrows(const struct apart *apart)
             continue;
         draw_pressed(apart->canvas->cairo, (from_x + to_x) / 2 + gap.x, (from_y + to_y) / 2 + gap.y, seams[i].press,
                      atan2(to_y - from_y, to_x - from_x), 6.5);
+        if (apart->kind.kind == MUSLIN_NODE_PINWHEEL)
+            number_seam(apart, (int)i + 1, (from_x + to_x) / 2 + gap.x, (from_y + to_y) / 2 + gap.y);
     }
 }
 
@@ -282,24 +361,31 @@ static double draw_result(const struct apart *apart, const struct box *reach)
     const double middle = (reach->top + reach->bottom) / 2;
     view.x = is_beside ? reach->right + 36 : reach->left + 40;
     view.y = is_beside ? middle + height / 2 : reach->bottom + 26 + height;
-    if (is_beside)
-        draw_arrow(cairo, reach->right + 10, middle, reach->right + 28, middle);
-    else
-        draw_arrow(cairo, reach->left + 18, reach->bottom + 22, reach->left + 18, reach->bottom + 42);
+    write_words(cairo, is_beside ? reach->right + 18 : reach->left + 24, is_beside ? middle : view.y - height / 2, "=",
+                2 * LETTER_SIZE, PLATE_NONE);
     draw_patches(cairo, apart->canvas->worked, &apart->patches, 0, apart->patches.count, &view, NULL);
     draw_sizes(apart->canvas, apart->node, &view, false);
     return fmax(reach->bottom + 16, view.y + 26);
 }
 
+/* Parts that are joined take the room they need for their names, others are kept small. */
+static struct room room_for(const struct apart *apart)
+{
+    const struct canvas *canvas = apart->canvas;
+    const bool is_field = rows_of_field(apart) > 0;
+    const bool is_row = apart->kind.axis == MUSLIN_ACROSS;
+    const double beside = canvas->width > 380 && apart->kind.axis == MUSLIN_DOWN ? 120 : 0;
+    if (!is_field && apart->kind.kind != MUSLIN_NODE_JOIN)
+        return (struct room){ fmin(canvas->width - ASIDE, APART_SMALL * 1.3), APART_SMALL };
+    const double high = is_field ? FIELD_HIGH : is_row && apart->patches.count <= 40 ? ROW_HIGH : APART_HIGH;
+    return (struct room){ canvas->width - 2 * ASIDE - beside, fmin(canvas->height * 0.6, high) };
+}
+
 static void draw_made(const struct canvas *canvas, muslin_id node)
 {
     struct apart apart = apart_of(canvas, node);
-    const bool is_large = rows_of_field(&apart) > 0 || apart.kind.kind == MUSLIN_NODE_JOIN;
-    const double most = fmin(canvas->height * 0.6, is_large ? (rows_of_field(&apart) > 0 ? 420 : APART_HIGH)
-                                                            : APART_SMALL);
-    const bool is_row = apart.kind.axis == MUSLIN_ACROSS;
-    const double high = is_row && apart.patches.count <= 40 ? 90 : most;
-    move_apart(&apart, is_large ? canvas->width - 2 * ASIDE - (is_row ? 0 : 120) : APART_SMALL * 1.3, high);
+    const struct room room = room_for(&apart);
+    move_apart(&apart, room.width, room.height);
     draw_parts(&apart);
     draw_arrows(&apart);
     name_parts(&apart);
@@ -307,11 +393,12 @@ static void draw_made(const struct canvas *canvas, muslin_id node)
         mark_left_out(&apart);
     const struct box reach = reach_of(&apart);
     double y = draw_result(&apart, &reach);
+    cairo_save(canvas->cairo);
     cairo_translate(canvas->cairo, reach.left, 0);
     if (has_turned(&apart))
         y += note_turned(&apart, y, canvas->width);
     note_copies(&apart, y, canvas->width);
-    cairo_translate(canvas->cairo, -reach.left, 0);
+    cairo_restore(canvas->cairo);
     apart_free(&apart);
 }
 
@@ -323,6 +410,8 @@ static void draw_trimmed(const struct canvas *canvas, muslin_id node)
     size_t count;
     muslin_len left = 0;
     muslin_len bottom = 0;
+    char text[WORD_ROOM];
+    char words[WORD_ROOM + 16];
     muslin_id *child = children_of(worked, node, &count);
     const struct muslin_node_size whole = size_of(worked, child[0]);
     const struct muslin_node_size size = size_of(worked, node);
@@ -334,10 +423,16 @@ static void draw_trimmed(const struct canvas *canvas, muslin_id node)
         must(muslin_solution_value(worked->solution, spec.bottom, &bottom, NULL));
     draw_numbered(canvas, child[0], &view, false);
     const struct view inner = { view_x(&view, left), view_y(&view, bottom), view.unit };
+    cairo_new_path(canvas->cairo);
     cairo_rectangle(canvas->cairo, inner.x, view_y(&inner, size.finished_height),
                     (double)size.finished_width * view.unit, (double)size.finished_height * view.unit);
     stroke_dashed(canvas->cairo, 4, 3);
-    draw_sizes(canvas, node, &inner, false);
+    /* Beyond what is trimmed off. */
+    const double top = view_y(&inner, size.finished_height);
+    snprintf(words, sizeof words, "%s\nunfinished", measured(worked, size.unfinished_width, text));
+    dimension_across(canvas->cairo, inner.x, view_x(&inner, size.finished_width), view.y + 11, words);
+    snprintf(words, sizeof words, "%s\nunfinished", measured(worked, size.unfinished_height, text));
+    dimension_down(canvas->cairo, view_x(&view, whole.finished_width) + 8, top, inner.y, words);
     free(child);
 }
 

@@ -10,7 +10,7 @@
 
 #include "picture.h"
 
-enum { LONG = 230, STRIP_LEAST = 26, STRIP_MOST = 44, LABEL = 44 };
+enum { LONG = 230, STRIP_LEAST = 22, WIDE = 170 };
 
 struct set {
     const struct canvas *canvas;
@@ -48,13 +48,17 @@ static double scale_across(const struct set *set)
 {
     muslin_len least = MUSLIN_LENGTH_MAX;
     double all = 0;
+    double words = STRIP_LEAST;
+    char text[WORD_ROOM];
     for (size_t i = 0; i < set->count; i++) {
         const muslin_len width = cut_across(set, i);
+        const char *size = measured(set->canvas->worked, width, text);
+        words = set->is_standing ? fmax(words, words_room(set->canvas->cairo, size, SMALL_SIZE).width + 5) : words;
         least = width < least ? width : least;
         all += (double)width;
     }
-    const double room = set->is_standing ? set->canvas->width - 150 : set->canvas->height * 0.6;
-    return fmin(fmax(STRIP_LEAST / (double)least, fmin(STRIP_MOST / (double)least, 160 / all)), room / all);
+    const double room = set->is_standing ? set->canvas->width - 70 : set->canvas->height * 0.6;
+    return fmin(fmax(words / (double)least, WIDE / all * 0.5), room / all);
 }
 
 /* A box along the strips and across them. */
@@ -88,8 +92,11 @@ static void label_strip(const struct set *set, size_t i, double across, double w
     const char *size = measured(worked, worked->cuts[cut].cut_height, text);
     snprintf(words, sizeof words, set->is_standing ? "[%d]\n%s\ncut" : "[%d]  %s cut", worked->piece[cut], size);
     if (set->is_standing) {
-        const struct room room = words_room(set->canvas->cairo, words, SMALL_SIZE);
-        write_words(set->canvas->cairo, middle, -4 - room.height / 2, words, SMALL_SIZE, PLATE_NONE);
+        double size_of_words = SMALL_SIZE;
+        while (size_of_words > 4 && words_room(set->canvas->cairo, words, size_of_words).width > width - 2)
+            size_of_words -= 0.5;
+        const struct room room = words_room(set->canvas->cairo, words, size_of_words);
+        write_words(set->canvas->cairo, middle, -4 - room.height / 2, words, size_of_words, PLATE_NONE);
         write_words(set->canvas->cairo, middle, -12 - room.height, letter, SMALL_SIZE, PLATE_RING);
     } else {
         write_words(set->canvas->cairo, -10, middle, letter, SMALL_SIZE, PLATE_RING);
@@ -197,9 +204,9 @@ static void say_segments(const struct set *set, double trim, double width)
         snprintf(words + used, sizeof words - used, "\nshaded ends: trimmed, %s each",
                  measured(worked, worked->design->solve.end_trim, text));
     if (set->is_standing)
-        write_wrapped(set->canvas->cairo, width + 10, fmax(end + 12, set->length / 2), 130, words, SMALL_SIZE);
+        write_wrapped(set->canvas->cairo, 0, set->length + 40, fmax(180, width), words, SMALL_SIZE);
     else
-        write_wrapped(set->canvas->cairo, fmax(end + 20, 90), width + 6, 260, words, SMALL_SIZE);
+        write_wrapped(set->canvas->cairo, 0, width + 32, 260, words, SMALL_SIZE);
 }
 
 /* Over standing strips, beside lying ones: how wide the set is. */

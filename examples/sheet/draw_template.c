@@ -23,7 +23,25 @@ struct template {
     double width;
     double height;
     bool is_reversed;
+    bool is_turned; /* a quarter, as fewer pages hold it so */
 };
+
+/* ---- pages -------------------------------------------------------------------------------------------------------- */
+
+static int columns_for(const struct canvas *canvas, double width)
+{
+    return (int)ceil((width + 2) / fmax(72, canvas->width - 2 * AROUND));
+}
+
+static int rows_for_height(const struct canvas *canvas, double height)
+{
+    return (int)ceil((height + 2) / fmax(72, canvas->height - 2 * AROUND - BELOW));
+}
+
+static int pages_for(const struct canvas *canvas, double width, double height)
+{
+    return columns_for(canvas, width) * rows_for_height(canvas, height);
+}
 
 /* ---- outlines ----------------------------------------------------------------------------------------------------- */
 
@@ -101,6 +119,12 @@ static bool is_drawn_reversed(const struct worked *worked, const struct muslin_c
     return cut->hand != spec.hand;
 }
 
+static void turn_corners(struct spot corners[CORNERS_MOST])
+{
+    for (size_t i = 0; i < CORNERS_MOST; i++)
+        corners[i] = (struct spot){ -corners[i].y, corners[i].x };
+}
+
 static struct template template_of(const struct canvas *canvas)
 {
     struct template template = { .cut = &canvas->worked->cuts[canvas->which] };
@@ -112,6 +136,12 @@ static struct template template_of(const struct canvas *canvas)
     if (template.cut_corners == 0)
         outline_rectangle(&template);
     settle(&template);
+    if (pages_for(canvas, template.height, template.width) < pages_for(canvas, template.width, template.height)) {
+        turn_corners(template.cuts);
+        turn_corners(template.seams);
+        template.is_turned = true;
+        settle(&template);
+    }
     return template;
 }
 
@@ -158,7 +188,7 @@ static double grain_of(const struct template *template)
 {
     const bool is_short = template->cut->grain == MUSLIN_GRAIN_SHORT_EDGES;
     double best = is_short ? HUGE_VAL : 0;
-    double angle = -acos(-1) / 2;
+    double angle = template->is_turned ? 0 : -acos(-1) / 2;
     if (template->cut->grain == MUSLIN_GRAIN_ALL_EDGES || template->cut->source != MUSLIN_CUT_UNIT)
         return angle;
     for (size_t i = 0; i < template->seam_corners; i++) {
@@ -193,8 +223,9 @@ static void write_on(const struct canvas *canvas, const struct template *templat
         return;
     piece_name(canvas->worked, canvas->which, text);
     const struct room room = words_room(canvas->cairo, text, LETTER_SIZE);
-    write_words(canvas->cairo, middle.x - 8 - room.width / 2, middle.y, text, LETTER_SIZE, PLATE_NONE);
-    write_words(canvas->cairo, middle.x + 14, middle.y,
+    const double beside = 30 * fabs(cos(grain_of(template))) + 8;
+    write_words(canvas->cairo, middle.x - beside - room.width / 2, middle.y, text, LETTER_SIZE, PLATE_NONE);
+    write_words(canvas->cairo, middle.x + beside + 6, middle.y,
                 cloth_of(canvas->worked->design, template->cut->fabric)->letter, TEXT_SIZE, PLATE_RING);
 }
 
@@ -209,32 +240,64 @@ static void write_below(const struct canvas *canvas, const struct template *temp
                                    template->is_reversed ? ", reversed: lay it face down" : "");
     if (pages > 1)
         used += (size_t)snprintf(words + used, sizeof words - used, "\npart %d of %d", canvas->part + 1, pages);
-    snprintf(words + used, sizeof words - used, "\nsolid: cut here; dashed: seam; arrow: straight grain");
+    snprintf(words + used, sizeof words - used, "\nsolid: cut here; dashed: seam; arrow: straight grain; rings: corners to match");
     write_wrapped(canvas->cairo, x, y, fmax(160, canvas->width - 4), words, SMALL_SIZE);
 }
 
-/* ---- pages -------------------------------------------------------------------------------------------------------- */
+/* ---- parts -------------------------------------------------------------------------------------------------------- */
 
+/* Equal parts of the template, row by row. */
 struct sheets {
     int columns;
     int rows;
-    double width; /* of what a page shows of it */
+    double width;
     double height;
 };
 
 static struct sheets sheets_of(const struct canvas *canvas, const struct template *template)
 {
-    struct sheets sheets = { 1, 1, fmax(72, canvas->width - 2 * AROUND), fmax(72, canvas->height - 2 * AROUND - BELOW) };
-    sheets.columns = (int)ceil((template->width + 2) / sheets.width);
-    sheets.rows = (int)ceil((template->height + 2) / sheets.height);
+    struct sheets sheets = { .columns = columns_for(canvas, template->width) };
+    sheets.rows = rows_for_height(canvas, template->height);
+    sheets.width = template->width / sheets.columns;
+    sheets.height = template->height / sheets.rows;
     return sheets;
+}
+
+/* Whether anything of the template lies on a part: tried at a grid of points. */
+static bool is_blank(const struct template *template, const struct sheets *sheets, int number)
+{
+    enum { TRIED = 24 };
+    cairo_surface_t *surface = cairo_recording_surface_create(CAIRO_CONTENT_ALPHA, NULL);
+    cairo_t *cairo = cairo_create(surface);
+    bool found = false;
+    trace(cairo, template->cuts, template->cut_corners);
+    for (int i = 0; i < TRIED * TRIED && !found; i++) {
+        const double x = number % sheets->columns + (i % TRIED + 0.5) / TRIED;
+        const double y = number / sheets->columns + (i / TRIED + 0.5) / TRIED;
+        found = cairo_in_fill(cairo, x * sheets->width, y * sheets->height);
+    }
+    cairo_destroy(cairo);
+    cairo_surface_destroy(surface);
+    return !found;
+}
+
+/* The part that comes on a page: blank ones are not printed. -1: there are not so many. */
+static int part_on(const struct template *template, const struct sheets *sheets, int page)
+{
+    for (int part = 0; part < sheets->columns * sheets->rows; part++)
+        if (!is_blank(template, sheets, part) && page-- == 0)
+            return part;
+    return -1;
 }
 
 int template_pages(const struct canvas *canvas)
 {
     const struct template template = template_of(canvas);
     const struct sheets sheets = sheets_of(canvas, &template);
-    return sheets.columns * sheets.rows;
+    int pages = 0;
+    while (part_on(&template, &sheets, pages) >= 0)
+        pages++;
+    return pages > 0 ? pages : 1;
 }
 
 /* A letter on either side of an edge where two pages meet, and a line across it. */
@@ -274,14 +337,16 @@ void draw_template(const struct canvas *canvas)
 {
     const struct template template = template_of(canvas);
     const struct sheets sheets = sheets_of(canvas, &template);
-    const int pages = sheets.columns * sheets.rows;
-    const int column = canvas->part % sheets.columns;
-    const int row = canvas->part / sheets.columns;
+    const int pages = template_pages(canvas);
+    const int part = part_on(&template, &sheets, canvas->part);
+    const int column = part % sheets.columns;
+    const int row = part / sheets.columns;
     cairo_save(canvas->cairo);
     if (pages > 1) {
         cairo_rectangle(canvas->cairo, column * sheets.width, row * sheets.height, sheets.width, sheets.height);
         cairo_clip(canvas->cairo);
     }
+    cairo_new_path(canvas->cairo);
     draw_lines(canvas->cairo, &template);
     draw_grain(canvas->cairo, &template);
     write_on(canvas, &template);

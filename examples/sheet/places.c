@@ -101,14 +101,45 @@ struct cutting {
     int64_t *cuts;
 };
 
+/* Side triangles of a field on point are cut twice on the diagonal, those of its corners once. */
+static bool is_triangle_of(const struct worked *worked, const struct muslin_cut *cut, muslin_id field, int32_t region)
+{
+    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    must(muslin_quilt_read_diagonal(worked->design->quilt, field, &spec, NULL));
+    const int64_t sides = 2 * (spec.columns - 1) + 2 * (spec.rows - 1);
+    const bool is_side = region <= sides;
+    return is_side == (cut->again == MUSLIN_AGAIN_TWICE);
+}
+
+/* Pieces of 60 degree rows by the room they take; behind them come the half-triangles at the ends, from rectangles. */
+static bool is_sixty_of(const struct worked *worked, const struct muslin_cut *cut, muslin_id rows, int32_t region)
+{
+    static const int32_t shapes[] = { 0, MUSLIN_CUT_TRIANGLES, MUSLIN_CUT_DIAMONDS, MUSLIN_CUT_TRAPEZOIDS };
+    size_t count;
+    must(muslin_quilt_read_sixty_pieces(worked->design->quilt, rows, NULL, 0, 0, &count, NULL));
+    struct muslin_sixty_piece_spec *pieces = calloc(count + 1, sizeof *pieces);
+    if (pieces == NULL)
+        must(MUSLIN_ERR_NO_MEMORY);
+    for (size_t i = 0; i < count; i++)
+        must(muslin_sixty_piece_spec_init(&pieces[i], sizeof pieces[i]));
+    must(muslin_quilt_read_sixty_pieces(worked->design->quilt, rows, pieces, sizeof *pieces, count, &count, NULL));
+    const bool is_given = region >= 1 && (size_t)region <= count;
+    const int32_t shape = is_given ? shapes[pieces[region - 1].cells] : MUSLIN_CUT_RECTANGLE;
+    free(pieces);
+    return cut->shape == shape;
+}
+
 static bool is_of(const struct worked *worked, size_t cut, muslin_id node, const struct muslin_outline *patch)
 {
     const struct muslin_cut *row = &worked->cuts[cut];
+    const int32_t kind = node_of(worked, node).kind;
     if (row->fabric != patch->fabric || !is_cut_for(worked, cut, node))
         return false;
     if (row->source == MUSLIN_CUT_UNIT || row->source == MUSLIN_CUT_TEMPLATE)
         return row->region == patch->region;
-    return true;
+    if (row->source == MUSLIN_CUT_SETTING && kind == MUSLIN_NODE_DIAGONAL)
+        return is_triangle_of(worked, row, node, patch->region);
+    return kind != MUSLIN_NODE_SIXTY || is_sixty_of(worked, row, node, patch->region);
 }
 
 /* Of a node's own pieces: of a unit, a shape, strips set in, triangles. */
