@@ -82,7 +82,7 @@ muslin_id make_log_cabin(struct making *making, const struct place *place, json_
         if (node == 0)
             continue;
         note_place(making, &here, node);
-        call_node(making, place, node, name)->log = (int)index + 1;
+        call_node(making, &here, node, name)->log = (int)index + 1;
     }
     return node;
 }

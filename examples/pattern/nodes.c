@@ -162,6 +162,19 @@ static const struct maker {
     { "triangle rows", make_triangle_rows },
 };
 
+/* Of a part that is as large as the border, or what else, that it got last, the name that it was given counts. */
+static void name_object(struct making *making, const struct place *place, json_t *value, muslin_id node,
+                        const char *name)
+{
+    bool is_block = is_true(value, "block");
+    if (name == NULL && !is_block)
+        return;
+    struct named *named = call_node(making, place, node, name != NULL ? name : "block");
+    named->is_block |= is_block;
+    if (named->side == 0 && named->log == 0 && json_object_get(value, "called") != NULL)
+        named->name = name;
+}
+
 /* An object, with the name that it has in print where it says none itself: null for none. */
 static muslin_id make_object(struct making *making, const struct place *place, json_t *value, const char *name)
 {
@@ -175,12 +188,7 @@ static muslin_id make_object(struct making *making, const struct place *place, j
     if (node == 0)
         return 0;
     note_place(making, place, node);
-    if (name == NULL && is_true(value, "block"))
-        name = "block";
-    if (name != NULL && is_true(value, "block"))
-        call_node(making, place, node, name)->is_block = true;
-    else if (name != NULL)
-        call_node(making, place, node, name);
+    name_object(making, place, value, node, name);
     return node;
 }
 
