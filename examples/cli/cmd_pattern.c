@@ -248,7 +248,7 @@ const struct command pattern_command = {
     .operands = "FILE",
     .examples = "  muslin pattern examples/patterns/a-kite-each.json\n"
                 "  muslin pattern examples/patterns/ferry-steps.json --csv --output ferry.csv\n"
-                "  muslin pattern my-quilt.json --size Twin --json\n"
+                "  muslin pattern examples/patterns/slipway-pebbles.json --size queen --json\n"
                 "\n"
                 "A pattern file describes one design, in JSON: fabrics, measures, how patches are joined into blocks and "
                 "blocks into the top, borders and finishing, and the sizes it comes in. All that is wrong in it is told, "
