@@ -206,7 +206,8 @@ static void label_strip(const struct plan *plan, const struct muslin_plan_strip 
     char words[WORD_ROOM + 24];
     const bool is_panel = strip->kind == MUSLIN_PLAN_PANEL;
     const char *size = measured(plan->canvas->worked, strip->height, text);
-    snprintf(words, sizeof words, is_panel ? "panel\n%s" : height > 26 ? "cut\n%s" : "cut %s", size);
+    const char *what = is_panel ? "panel" : strip->kind == MUSLIN_PLAN_STOCK ? "strip" : "cut";
+    snprintf(words, sizeof words, height > 26 ? "%s\n%s" : "%s %s", what, size);
     write_up_to(plan->canvas->cairo, -6, top + height / 2, words, SMALL_SIZE);
     if (strip->times == 1)
         return;

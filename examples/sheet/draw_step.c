@@ -349,12 +349,6 @@ static struct box reach_of(const struct apart *apart)
     return all;
 }
 
-/* In a column beside words there is only room to say how large it is. */
-static bool is_small(const struct canvas *canvas)
-{
-    return canvas->width < 230 || canvas->height < 230;
-}
-
 static double say_result(const struct apart *apart, const struct box *reach)
 {
     const struct muslin_node_size size = size_of(apart->canvas->worked, apart->node);
