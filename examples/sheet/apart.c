@@ -9,14 +9,6 @@
 
 #include "apart.h"
 
-static void *rows_for_all(size_t count, size_t size)
-{
-    void *rows = calloc(count + 1, size);
-    if (rows == NULL)
-        must(MUSLIN_ERR_NO_MEMORY);
-    return rows;
-}
-
 static bool is_field(const struct apart *apart)
 {
     return apart->kind.kind == MUSLIN_NODE_DIAGONAL || apart->kind.kind == MUSLIN_NODE_SIXTY;
@@ -87,7 +79,7 @@ static void part_rows(struct apart *apart)
         apart->part_of[row] = part;
     }
     apart->parts_count = (int)count + 1;
-    apart->parts = rows_for_all(count + 5, sizeof *apart->parts);
+    apart->parts = rows_for(count + 5, sizeof *apart->parts);
 }
 
 int rows_of_field(const struct apart *apart)
@@ -127,7 +119,7 @@ static void part_children(struct apart *apart)
     const struct worked *worked = apart->canvas->worked;
     size_t count;
     muslin_id *children = children_of(worked, apart->node, &count);
-    apart->parts = rows_for_all(count + apart->patches.count, sizeof *apart->parts);
+    apart->parts = rows_for(count + apart->patches.count, sizeof *apart->parts);
     size_t first = part_own(apart);
     for (size_t i = 0; i < count; i++) {
         struct part *part = &apart->parts[apart->parts_count];
@@ -147,8 +139,8 @@ struct apart apart_of(const struct canvas *canvas, muslin_id node)
     struct apart apart = { .canvas = canvas, .node = node };
     apart.kind = node_of(canvas->worked, node);
     apart.patches = patches_of(canvas->worked, node, MUSLIN_STAGE_FINISHED);
-    apart.part_of = rows_for_all(apart.patches.count, sizeof *apart.part_of);
-    apart.moved = rows_for_all(apart.patches.count, sizeof *apart.moved);
+    apart.part_of = rows_for(apart.patches.count, sizeof *apart.part_of);
+    apart.moved = rows_for(apart.patches.count, sizeof *apart.moved);
     if (is_field(&apart))
         part_rows(&apart);
     else
@@ -168,12 +160,24 @@ void apart_free(struct apart *apart)
 
 /* ---- moved -------------------------------------------------------------------------------------------------------- */
 
-/* Of many parts the first and the last ones are shown, the others left out. */
-enum { SHOWN_MOST = 14, SHOWN_FIRST = 6, SHOWN_LAST = 3 };
+enum { GAP_WIDE = 17, GAP_NARROW = 13, SHOWN_MOST = 14, SHOWN_OF_MANY = 9, PART_LEAST = 12 };
 
 static bool is_shown(const struct apart *apart, int part)
 {
-    return apart->parts_count <= SHOWN_MOST || part < SHOWN_FIRST || part >= apart->parts_count - SHOWN_LAST;
+    return part < apart->shown_first || part >= apart->parts_count - apart->shown_last;
+}
+
+/* As many as have room to be seen; of more the first and the last ones. */
+static void choose_shown(struct apart *apart, double along)
+{
+    apart->gap = along < 200 ? GAP_NARROW : GAP_WIDE;
+    int most = (int)fmax(3, fmin(SHOWN_MOST, along / (apart->gap + PART_LEAST)));
+    apart->shown_first = apart->parts_count;
+    if (apart->parts_count <= most)
+        return;
+    most = most > SHOWN_OF_MANY ? SHOWN_OF_MANY : most;
+    apart->shown_last = most / 3;
+    apart->shown_first = most - apart->shown_last;
 }
 
 static double extent_of(const struct apart *apart, int part, const struct view *view)
@@ -192,7 +196,7 @@ static double scale_for_join(const struct apart *apart, double width, double hei
     for (int i = 0; i < apart->parts_count; i++)
         if (is_shown(apart, i)) {
             along += extent_of(apart, i, &ticks);
-            gaps += i > 0 ? GAP : 0;
+            gaps += i > 0 ? apart->gap : 0;
         }
     if (is_across)
         return fmin(fmax(40, width - gaps) / along, height / (all.bottom - all.top));
@@ -207,7 +211,7 @@ static void move_join(struct apart *apart)
     for (int i = 0; i < apart->parts_count; i++) {
         struct part *part = &apart->parts[i];
         part->moved = is_across ? (struct spot){ shift, 0 } : (struct spot){ 0, shift };
-        shift += is_shown(apart, i) ? GAP : -extent_of(apart, i, &apart->view);
+        shift += is_shown(apart, i) ? apart->gap : -extent_of(apart, i, &apart->view);
         if (is_shown(apart, i))
             continue;
         for (size_t row = part->first; row < part->end; row++)
@@ -256,6 +260,7 @@ void move_apart(struct apart *apart, double width, double height)
     const struct muslin_node_size size = size_of(apart->canvas->worked, apart->node);
     const bool is_join = apart->kind.kind == MUSLIN_NODE_JOIN;
     const int rows = rows_of_field(apart) + 1;
+    choose_shown(apart, apart->kind.axis == MUSLIN_ACROSS ? width : height);
     apart->step = fmin(apart->kind.kind == MUSLIN_NODE_SIXTY ? 12 : 9, fmin(width, height) / (4 * rows));
     const double steps = apart->step * rows;
     apart->view.unit = is_join ? scale_for_join(apart, width, height)

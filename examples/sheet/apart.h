@@ -6,7 +6,7 @@
 
 #include "picture.h"
 
-enum { PART_LEFT_OUT = -1, GAP = 17 };
+enum { PART_LEFT_OUT = -1 };
 
 /* Something that is sewn to others in the step: patches `first` to `end`, or those whose number is its own. */
 struct part {
@@ -27,6 +27,9 @@ struct apart {
     int parts_count;
     struct spot *moved; /* of each patch */
     struct view view;
+    double gap;        /* between parts that are joined: there is an arrow in it */
+    int shown_first;   /* of many parts that are joined the first and the last ones are shown */
+    int shown_last;
     double step;       /* how far rows of a field are moved from each other, across and down */
     bool is_shortened; /* parts are left out */
 };

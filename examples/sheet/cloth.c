@@ -44,11 +44,24 @@ static void stroke_dashes(cairo_t *cairo, const struct hatch *hatch, double reac
     }
 }
 
+static const cairo_user_data_key_t only_measured;
+
+void only_measure(cairo_surface_t *surface)
+{
+    static int said;
+    cairo_surface_set_user_data(surface, &only_measured, &said, NULL);
+}
+
+static bool is_only_measured(cairo_t *cairo)
+{
+    return cairo_surface_get_user_data(cairo_get_target(cairo), &only_measured) != NULL;
+}
+
 /* Over the clip, in a grid that is the same for all of a picture, so that pieces of one fabric run into each other. */
 static void draw_hatch(cairo_t *cairo, const struct hatch *hatch)
 {
     double left, top, right, bottom;
-    if (hatch->apart <= 0)
+    if (hatch->apart <= 0 || is_only_measured(cairo))
         return;
     cairo_save(cairo);
     cairo_rotate(cairo, hatch->angle * acos(-1) / 180);

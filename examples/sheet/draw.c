@@ -59,6 +59,7 @@ static cairo_rectangle_t reach_of(const struct picture *picture, int part, doubl
 {
     cairo_rectangle_t reach;
     cairo_surface_t *surface = cairo_recording_surface_create(CAIRO_CONTENT_COLOR_ALPHA, NULL);
+    only_measure(surface);
     cairo_t *cairo = cairo_create(surface);
     const struct canvas canvas = canvas_of(cairo, picture, part, most_width, most_height);
     draw_kind(&canvas, picture->kind);

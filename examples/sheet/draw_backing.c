@@ -44,11 +44,9 @@ static void draw_joins(const struct backing *backing, const struct muslin_panel 
     }
 }
 
-static const char *role_of(const struct backing *backing, const struct muslin_panel *panel)
+static const char *role_of(const struct muslin_panel *panel)
 {
-    if (panel->role == MUSLIN_PANEL_INSERT)
-        return "insert";
-    return backing->row->pieces > 1 ? "panel" : "one piece";
+    return panel->role == MUSLIN_PANEL_INSERT ? "insert" : "panel";
 }
 
 static void label_panel(const struct backing *backing, const struct muslin_panel *panel, double at, double depth)
@@ -61,7 +59,13 @@ static void label_panel(const struct backing *backing, const struct muslin_panel
     if (panel->count > 1)
         snprintf(count, sizeof count, is_flat ? "%" PRId64 " pieces, each " : "%" PRId64 " pieces,\neach ",
                  panel->count);
-    snprintf(words, sizeof words, is_flat ? "%s %d: %scut %s x %s" : "%s %d\n%scut\n%s\nx %s", role_of(backing, panel),
+    if (backing->row->pieces == 1) {
+        snprintf(words, sizeof words, "in one piece, cut %s", measured_by(worked, panel->cut_width, panel->cut_length,
+                                                                          text[0]));
+        write_words(backing->canvas->cairo, backing->width / 2, backing->height * 0.28, words, SMALL_SIZE, PLATE_BOX);
+        return;
+    }
+    snprintf(words, sizeof words, is_flat ? "%s %d: %scut %s x %s" : "%s %d\n%scut\n%s\nx %s", role_of(panel),
              panel->position, count, measured(worked, panel->cut_width, text[0]),
              measured(worked, panel->cut_length, text[1]));
     double size = SMALL_SIZE;

@@ -65,10 +65,8 @@ static void find_strips(struct borders *borders)
     const struct worked *worked = borders->canvas->worked;
     size_t count;
     must(muslin_solution_path(worked->solution, worked->design->centre, NULL, 0, &count, NULL));
-    int64_t *path = calloc(count + 1, sizeof *path);
-    borders->strips = calloc(borders->patches.count + 1, sizeof *borders->strips);
-    if (path == NULL || borders->strips == NULL)
-        must(MUSLIN_ERR_NO_MEMORY);
+    int64_t *path = rows_for(count, sizeof *path);
+    borders->strips = rows_for(borders->patches.count, sizeof *borders->strips);
     must(muslin_solution_path(worked->solution, worked->design->centre, path, count, &count, NULL));
     muslin_id node = worked->design->top;
     borders->centre_end = borders->patches.count;

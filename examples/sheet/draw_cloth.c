@@ -29,14 +29,9 @@ static const struct muslin_cut *cut_of_place(const struct plan *plan, const stru
     return label < plan->canvas->worked->cuts_count ? &plan->canvas->worked->cuts[label] : NULL;
 }
 
-/* Labels are rows of the cut list; binding and sleeve come behind the last. */
-static const char *name_of_place(const struct plan *plan, const struct muslin_plan_place *place, char text[WORD_ROOM])
+static const char *name_of_place(const struct plan *plan, const struct muslin_plan_place *place, char text[32])
 {
-    const struct worked *worked = plan->canvas->worked;
-    const size_t label = (size_t)plan->bolt->pieces[place->piece].label;
-    if (label < worked->cuts_count)
-        return piece_name(worked, (int64_t)label, text);
-    return worked->design->has_binding && label == worked->cuts_count ? "binding" : "sleeve";
+    return label_name(plan->canvas->worked, plan->bolt->pieces[place->piece].label, text);
 }
 
 /* Whether it is told by its number alone: strips taken whole, and what is no rectangle. */
@@ -55,8 +50,8 @@ static bool fits(const struct plan *plan, const char *words, double size, double
 /* Strips that are sewn end to end are not as large as what is sewn from them. */
 static bool is_to_join(const struct plan *plan, const struct muslin_plan_place *place)
 {
-    const struct muslin_cut *cut = cut_of_place(plan, place);
-    return cut != NULL && place->width != cut->cut_width && place->width != cut->cut_height;
+    const size_t label = (size_t)plan->bolt->pieces[place->piece].label;
+    return cut_of_place(plan, place) != NULL && is_joined(plan->canvas->worked, label);
 }
 
 /* Number and size, on as few lines as have room; else the number; smaller where there is no room. Of pieces side by
@@ -64,7 +59,7 @@ static bool is_to_join(const struct plan *plan, const struct muslin_plan_place *
 static void write_piece(const struct plan *plan, const struct muslin_plan_place *place, bool is_first, struct box box)
 {
     enum { WAYS = 4 };
-    char name[WORD_ROOM];
+    char name[32];
     char text[2][WORD_ROOM];
     char words[WAYS][3 * WORD_ROOM];
     const char *number = name_of_place(plan, place, name);
@@ -211,7 +206,8 @@ static void label_strip(const struct plan *plan, const struct muslin_plan_strip 
     char words[WORD_ROOM + 24];
     const bool is_panel = strip->kind == MUSLIN_PLAN_PANEL;
     const char *size = measured(plan->canvas->worked, strip->height, text);
-    snprintf(words, sizeof words, is_panel ? "panel\n%s" : height > 26 ? "cut\n%s" : "cut %s", size);
+    const char *what = is_panel ? "panel" : strip->kind == MUSLIN_PLAN_STOCK ? "strip" : "cut";
+    snprintf(words, sizeof words, height > 26 ? "%s\n%s" : "%s %s", what, size);
     write_up_to(plan->canvas->cairo, -6, top + height / 2, words, SMALL_SIZE);
     if (strip->times == 1)
         return;

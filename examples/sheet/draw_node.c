@@ -21,9 +21,7 @@ static void write_numbers(const struct canvas *canvas, const struct patches *pat
                           const struct view *view)
 {
     char text[WORD_ROOM];
-    bool *written = calloc(patches->count + 1, sizeof *written);
-    if (written == NULL)
-        must(MUSLIN_ERR_NO_MEMORY);
+    bool *written = rows_for(patches->count, sizeof *written);
     for (size_t row = 0; row < patches->count; row++)
         if (cuts[row] >= 0)
             written[row] = write_in_patch(canvas->cairo, patches, row, view, (struct spot){ 0, 0 },

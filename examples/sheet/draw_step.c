@@ -292,9 +292,9 @@ static void mark_left_out(const struct apart *apart)
             continue;
         const struct box box = box_of_part(apart, part);
         if (apart->kind.axis == MUSLIN_ACROSS)
-            draw_break(apart->canvas->cairo, box.right + GAP / 2.0, box.top - 2, box.bottom + 2);
+            draw_break(apart->canvas->cairo, box.right + apart->gap / 2, box.top - 2, box.bottom + 2);
         else
-            draw_break_across(apart->canvas->cairo, box.left - 2, box.right + 2, box.bottom + GAP / 2.0);
+            draw_break_across(apart->canvas->cairo, box.left - 2, box.right + 2, box.bottom + apart->gap / 2);
     }
 }
 
@@ -349,6 +349,18 @@ static struct box reach_of(const struct apart *apart)
     return all;
 }
 
+static double say_result(const struct apart *apart, const struct box *reach)
+{
+    const struct muslin_node_size size = size_of(apart->canvas->worked, apart->node);
+    const double names = apart->kind.kind == MUSLIN_NODE_JOIN && apart->kind.axis == MUSLIN_ACROSS ? 16 : 4;
+    char text[WORD_ROOM];
+    char words[WORD_ROOM + 24];
+    snprintf(words, sizeof words, "= %s unfinished",
+             measured_by(apart->canvas->worked, size.unfinished_width, size.unfinished_height, text));
+    const double y = reach->bottom + names;
+    return y + write_wrapped(apart->canvas->cairo, reach->left, y, apart->canvas->width, words, SMALL_SIZE) + 2;
+}
+
 /* What comes out of it, with its unfinished size: at the right where there is room, else below. */
 static double draw_result(const struct apart *apart, const struct box *reach)
 {
@@ -375,6 +387,9 @@ static struct room room_for(const struct apart *apart)
     const bool is_field = rows_of_field(apart) > 0;
     const bool is_row = apart->kind.axis == MUSLIN_ACROSS;
     const double beside = canvas->width > 380 && apart->kind.axis == MUSLIN_DOWN ? 120 : 0;
+    const double words = has_turned(apart) ? 36 : 26;
+    if (is_small(canvas))
+        return (struct room){ canvas->width - (is_row ? 4 : 20), canvas->height - words - (is_row ? 12 : 0) };
     if (!is_field && apart->kind.kind != MUSLIN_NODE_JOIN)
         return (struct room){ fmin(canvas->width - ASIDE, APART_SMALL * 1.3), APART_SMALL };
     const double high = is_field ? FIELD_HIGH : is_row && apart->patches.count <= 40 ? ROW_HIGH : APART_HIGH;
@@ -392,7 +407,7 @@ static void draw_made(const struct canvas *canvas, muslin_id node)
     if (apart.is_shortened)
         mark_left_out(&apart);
     const struct box reach = reach_of(&apart);
-    double y = draw_result(&apart, &reach);
+    double y = is_small(canvas) ? say_result(&apart, &reach) : draw_result(&apart, &reach);
     cairo_save(canvas->cairo);
     cairo_translate(canvas->cairo, reach.left, 0);
     if (has_turned(&apart))

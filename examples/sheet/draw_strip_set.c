@@ -57,7 +57,7 @@ static double scale_across(const struct set *set)
         least = width < least ? width : least;
         all += (double)width;
     }
-    const double room = set->is_standing ? set->canvas->width - 70 : set->canvas->height * 0.6;
+    const double room = set->is_standing ? set->canvas->width - 60 : set->canvas->height * 0.6;
     return fmin(fmax(words / (double)least, WIDE / all * 0.5), room / all);
 }
 
@@ -195,6 +195,8 @@ static void say_segments(const struct set *set, double trim, double width)
         dimension_down(set->canvas->cairo, width + 10, trim, end, words);
     else
         dimension_across(set->canvas->cairo, trim, end, width + 10, words);
+    if (is_small(set->canvas))
+        return;
     size_t used = (size_t)snprintf(words, sizeof words, "a set gives %" PRId64 " segments\n%" PRId64 " set%s, %" PRId64
                                    " needed", set->row->segments_per_set, set->row->sets,
                                    set->row->sets == 1 ? "" : "s", set->row->segments);
@@ -229,7 +231,8 @@ void draw_strip_set(const struct canvas *canvas, muslin_id node)
     set.is_standing = node_of(canvas->worked, node).axis == MUSLIN_ACROSS;
     set.strips = children_of(canvas->worked, node, &set.count);
     set.across = scale_across(&set);
-    set.length = set.is_standing ? fmin(LONG, canvas->height * 0.6) : fmin(300, canvas->width - 190);
+    set.length = set.is_standing ? fmax(60, fmin(LONG, canvas->height - (is_small(canvas) ? 85 : 130)))
+                                 : fmax(60, fmin(300, canvas->width - (is_small(canvas) ? 110 : 190)));
     set.along = set.length / (double)set.row->strip_length;
     const double width = draw_strips(&set);
     const double trim = draw_segments(&set, width);

@@ -6,13 +6,14 @@
 
 #include "picture.h"
 
-enum { BESIDE = 30 };
+enum { BESIDE = 30, DEEPEST = 40 };
 
 struct labels {
     const struct canvas *canvas;
     const struct patches *patches;
     const struct view *view;
-    double row_end; /* how far down rows have their letters already */
+    struct place *rows; /* in the order in which they are met: those within others after them */
+    size_t rows_count;
 };
 
 double unit_for(const struct muslin_node_size *size, double width, double height)
@@ -36,18 +37,32 @@ static void label_block(const struct labels *labels, const struct place *place, 
                     PLATE_BOX);
 }
 
-/* Beside the top; rows within rows have none. */
-static void label_row(struct labels *labels, const struct place *place, const struct box *box)
+/* Rows that hold other rows have none: a border's long rows hold the whole top. */
+static bool holds_rows(const struct labels *labels, size_t row)
+{
+    for (size_t i = row + 1; i < labels->rows_count; i++)
+        if (labels->rows[i].first < labels->rows[row].end)
+            return true;
+    return false;
+}
+
+/* Beside the top, where they are not too close to each other. */
+static void label_rows(const struct labels *labels)
 {
     char text[WORD_ROOM];
+    double end = -HUGE_VAL;
     cairo_t *cairo = labels->canvas->cairo;
-    part_name(labels->canvas->worked, place->node, place->other_way, text);
-    const struct room room = words_room(cairo, text, LETTER_SIZE);
-    const double y = (box->top + box->bottom) / 2;
-    if (text[0] == '\0' || y - room.height / 2 < labels->row_end)
-        return;
-    labels->row_end = y + room.height / 2;
-    write_up_to(cairo, labels->view->x - 5, y, text, LETTER_SIZE);
+    for (size_t i = 0; i < labels->rows_count; i++) {
+        const struct place *row = &labels->rows[i];
+        const struct box box = box_of(labels->patches, row->first, row->end, labels->view);
+        part_name(labels->canvas->worked, row->node, row->other_way, text);
+        const struct room room = words_room(cairo, text, LETTER_SIZE);
+        const double y = (box.top + box.bottom) / 2;
+        if (text[0] == '\0' || holds_rows(labels, i) || y - room.height / 2 < end)
+            continue;
+        end = y + room.height / 2;
+        write_up_to(cairo, labels->view->x - 5, y, text, LETTER_SIZE);
+    }
 }
 
 static bool is_row(const struct labels *labels, const struct place *place, const struct box *box)
@@ -107,8 +122,8 @@ static bool label_place(void *with, const struct place *place)
         if (design->fields[i].id == place->node && place->turns == 0)
             number_rows(labels, place, &design->fields[i]);
     if (is_row(labels, place, &box))
-        label_row(labels, place, &box);
-    return place->depth < 40;
+        labels->rows[labels->rows_count++] = *place;
+    return place->depth < DEEPEST;
 }
 
 void draw_top(const struct canvas *canvas, bool is_blank)
@@ -117,12 +132,15 @@ void draw_top(const struct canvas *canvas, bool is_blank)
     const double unit = unit_for(&worked->top, canvas->width - BESIDE, canvas->height - 24);
     const struct view view = { 0, 0, unit };
     struct patches patches = patches_of(worked, worked->design->top, MUSLIN_STAGE_FINISHED);
-    struct labels labels = { canvas, &patches, &view, -HUGE_VAL };
+    struct labels labels = { canvas, &patches, &view, NULL, 0 };
     if (is_blank)
         outline_patches(canvas->cairo, &patches, &view);
     else {
         draw_patches(canvas->cairo, worked, &patches, 0, patches.count, &view, NULL);
+        labels.rows = rows_for(DEEPEST * patches.count, sizeof *labels.rows);
         visit_places(worked, worked->design->top, &patches, label_place, &labels);
+        label_rows(&labels);
+        free(labels.rows);
     }
     patches_free(&patches);
 }

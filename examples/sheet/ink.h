@@ -10,6 +10,8 @@
 
 /* ---- cloth: cloth.c ----------------------------------------------------------------------------------------------- */
 
+/* Says that what is drawn there is only measured: hatchings are left out. */
+void only_measure(cairo_surface_t *surface);
 /* Fills the path with the fabric's colour and its hatching, light on dark cloth, dark on light; the path is used up. */
 void fill_cloth(cairo_t *cairo, const struct design *design, muslin_id fabric);
 /* Fills it as cloth that is not looked at just now. */

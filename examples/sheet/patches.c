@@ -12,10 +12,7 @@ enum { PAGE = 64, PAGE_CORNERS = PAGE * 80 };
 
 static void *more(void *rows, size_t count, size_t size)
 {
-    void *larger = realloc(rows, (count + 1) * size);
-    if (larger == NULL)
-        must(MUSLIN_ERR_NO_MEMORY);
-    return larger;
+    return kept(realloc(rows, (count + 1) * size));
 }
 
 /* Adds as many outlines as a page holds; returns how many are left after them. */

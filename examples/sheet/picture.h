@@ -29,6 +29,12 @@ void draw_checks(const struct canvas *canvas);
 void draw_template(const struct canvas *canvas);
 int template_pages(const struct canvas *canvas);
 
+/* In a column beside words there is only room for what words do not say. */
+static inline bool is_small(const struct canvas *canvas)
+{
+    return canvas->width < 230 || canvas->height < 230;
+}
+
 /* A node at this scale, finished, its pieces numbered; the lower left corner at x, y. Seams have their arrows where it
  * is wanted. */
 void draw_numbered(const struct canvas *canvas, muslin_id node, const struct view *view, bool has_arrows);

@@ -117,9 +117,7 @@ static bool is_sixty_of(const struct worked *worked, const struct muslin_cut *cu
     static const int32_t shapes[] = { 0, MUSLIN_CUT_TRIANGLES, MUSLIN_CUT_DIAMONDS, MUSLIN_CUT_TRAPEZOIDS };
     size_t count;
     must(muslin_quilt_read_sixty_pieces(worked->design->quilt, rows, NULL, 0, 0, &count, NULL));
-    struct muslin_sixty_piece_spec *pieces = calloc(count + 1, sizeof *pieces);
-    if (pieces == NULL)
-        must(MUSLIN_ERR_NO_MEMORY);
+    struct muslin_sixty_piece_spec *pieces = rows_for(count, sizeof *pieces);
     for (size_t i = 0; i < count; i++)
         must(muslin_sixty_piece_spec_init(&pieces[i], sizeof pieces[i]));
     must(muslin_quilt_read_sixty_pieces(worked->design->quilt, rows, pieces, sizeof *pieces, count, &count, NULL));
@@ -170,9 +168,7 @@ static bool find_cuts(void *with, const struct place *place)
 
 int64_t *cuts_of_patches(const struct worked *worked, muslin_id node, const struct patches *patches)
 {
-    struct cutting cutting = { worked, patches, calloc(patches->count + 1, sizeof(int64_t)) };
-    if (cutting.cuts == NULL)
-        must(MUSLIN_ERR_NO_MEMORY);
+    struct cutting cutting = { worked, patches, rows_for(patches->count, sizeof(int64_t)) };
     for (size_t i = 0; i < patches->count; i++)
         cutting.cuts[i] = -1;
     visit_places(worked, node, patches, find_cuts, &cutting);
