@@ -34,8 +34,9 @@ static bool is_heading(enum item_kind kind)
 
 static const char *lead_of(const struct item *item)
 {
-    bool is_point = item->kind == ITEM_POINT;
-    return is_point && item->lead == NULL ? "\u2013" : item->lead;
+    if (item->lead != NULL)
+        return item->lead;
+    return item->kind == ITEM_POINT ? "\u2013" : item->kind == ITEM_CAUTION ? "!" : NULL;
 }
 
 /* Points of one list stand in equally: as far as the widest of what hangs before them wants. */

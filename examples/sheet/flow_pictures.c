@@ -38,7 +38,7 @@ static void limits(const struct flow *flow, enum picture_kind kind, double *widt
     case PICTURE_STEP:
     case PICTURE_STRIP_SET:
         *width = indented;
-        *height = depth * 0.26;
+        *height = depth * 0.34;
         return;
     case PICTURE_BORDERS:
     case PICTURE_BACKING:

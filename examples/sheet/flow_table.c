@@ -45,18 +45,39 @@ static void measure(struct flow *flow, const struct grid *grid, size_t column, d
 /* How columns have room: each in one line, or broken at blanks, or not even so. */
 enum room { NOT, HARDLY, EASILY };
 
-/* What is wanted where it fits; else each at least what it needs, and of the rest a share by what it lacks. */
+/* Columns that want no more than an equal share of what is left have what they want; true if there was one. */
+static bool content(const double *wish, const double *least, size_t count, double *left, size_t *open, double *widths)
+{
+    bool found = false;
+    for (size_t i = 0; i < count; i++) {
+        double share = *left / (double)*open;
+        if (widths[i] > 0 || (wish[i] > share && least[i] < share))
+            continue;
+        widths[i] = wish[i] > share ? least[i] : wish[i];
+        *left -= widths[i];
+        (*open)--;
+        found = true;
+        if (*open == 0)
+            return false;
+    }
+    return found;
+}
+
+/* What is wanted where it fits; else narrow columns are not broken, and wide ones share what they leave. */
 static enum room share_out(const double *wish, const double *least, size_t count, double room, double *widths)
 {
-    double wished = 0, needed = 0;
+    double wished = 0, needed = 0, left = room;
+    size_t open = count;
     for (size_t i = 0; i < count; i++) {
         wished += wish[i];
         needed += least[i];
+        widths[i] = 0;
     }
-    for (size_t i = 0; i < count; i++) {
-        double lack = wished > needed ? (wish[i] - least[i]) / (wished - needed) : 0;
-        widths[i] = wished <= room ? wish[i] : least[i] + lack * (room - needed);
-    }
+    while (wished > room && content(wish, least, count, &left, &open, widths))
+        continue;
+    for (size_t i = 0; i < count; i++)
+        if (widths[i] <= 0)
+            widths[i] = wished <= room ? wish[i] : left / (double)open;
     return wished <= room ? EASILY : needed <= room ? HARDLY : NOT;
 }
 
