@@ -106,7 +106,7 @@ void picture_draw(cairo_t *cairo, const struct picture *picture, int part, doubl
     cairo_restore(cairo);
 }
 
-/* ---- said --------------------------------------------------------------------------------------------------------- */
+/* ---- said -------------------------------------------------------------------------------------------------------- */
 
 static void say_node(struct line *line, const struct worked *worked, muslin_id node)
 {

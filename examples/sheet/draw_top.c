@@ -21,7 +21,7 @@ double unit_for(const struct muslin_node_size *size, double width, double height
     return fmin(width / (double)size->finished_width, height / (double)size->finished_height);
 }
 
-/* ---- blocks and rows ---------------------------------------------------------------------------------------------- */
+/* ---- blocks and rows --------------------------------------------------------------------------------------------- */
 
 /* In the middle of a block; smaller where the block is. */
 static void label_block(const struct labels *labels, const struct place *place, const struct box *box)
@@ -74,7 +74,7 @@ static bool is_row(const struct labels *labels, const struct place *place, const
            node.axis == (place->turns % 2 == 0 ? MUSLIN_ACROSS : MUSLIN_DOWN);
 }
 
-/* ---- on point ----------------------------------------------------------------------------------------------------- */
+/* ---- on point ---------------------------------------------------------------------------------------------------- */
 
 /* The first block of a diagonal row, from the upper right: of the top row of blocks from the right, then of the left
  * column downwards. */
@@ -106,7 +106,7 @@ static void number_rows(const struct labels *labels, const struct place *place, 
     free(blocks);
 }
 
-/* ---- all ---------------------------------------------------------------------------------------------------------- */
+/* ---- all --------------------------------------------------------------------------------------------------------- */
 
 static bool label_place(void *with, const struct place *place)
 {
