@@ -144,6 +144,8 @@ static json_t *document_as_json(const struct document *document)
 {
     static const char *const kinds[] = { "",      "title", "size",    "heading", "subheading", "say",
                                          "point", "step",  "caution", "table",   "picture" };
+    static const char *const pictures[] = { "",        "top",     "blank top", "key",    "part", "step", "strip set", "cloth",
+                                            "borders", "backing", "checks",    "template" };
     json_t *list = json_array();
     for (size_t i = 0; i < document->used; i++) {
         const struct item *item = &document->items[i];
@@ -152,6 +154,8 @@ static json_t *document_as_json(const struct document *document)
         json_object_set_new(row, "depth", json_integer(item->depth));
         json_object_set_new(row, "lead", text_or_null(item->lead));
         json_object_set_new(row, "text", text_or_null(item->text));
+        if (item->kind == ITEM_PICTURE)
+            json_object_set_new(row, "picture", json_string(pictures[item->picture.kind]));
         if (item->table != NULL)
             json_object_set_new(row, "table", table_as_json(item->table));
         json_array_append_new(list, row);
@@ -244,7 +248,7 @@ const struct command pattern_command = {
     .operands = "FILE",
     .examples = "  muslin pattern examples/patterns/a-kite-each.json\n"
                 "  muslin pattern examples/patterns/ferry-steps.json --csv --output ferry.csv\n"
-                "  muslin pattern my-quilt.json --size Twin --json\n"
+                "  muslin pattern examples/patterns/slipway-pebbles.json --size queen --json\n"
                 "\n"
                 "A pattern file describes one design, in JSON: fabrics, measures, how patches are joined into blocks and "
                 "blocks into the top, borders and finishing, and the sizes it comes in. All that is wrong in it is told, "

@@ -134,6 +134,12 @@ static void show_step(struct sheet *sheet, json_t *item)
     sheet_hanging(sheet, first, sheet_columns(first), text_in(item, "text"));
 }
 
+static void show_picture(struct sheet *sheet, json_t *item)
+{
+    if (text_in(item, "text")[0] != '\0')
+        sheet_hanging(sheet, "  (drawing) ", 4, text_in(item, "text"));
+}
+
 static void show_item(struct sheet *sheet, json_t *item)
 {
     const char *kind = text_in(item, "kind");
@@ -157,7 +163,7 @@ static void show_item(struct sheet *sheet, json_t *item)
     } else if (strcmp(kind, "caution") == 0) {
         sheet_hanging(sheet, "  ! Caution: ", 4, text);
     } else if (strcmp(kind, "picture") == 0) {
-        sheet_hanging(sheet, "  (drawing) ", 4, text);
+        show_picture(sheet, item);
     } else if (strcmp(kind, "table") == 0) {
         show_item_table(sheet, item);
     } else {

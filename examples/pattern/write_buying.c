@@ -115,40 +115,43 @@ static void write_table(struct document *document, const struct worked *worked)
 
 /* ---- near the edge ----------------------------------------------------------------------------------------------- */
 
-static void write_no_spare(struct document *document, const struct worked *worked,
-                           const struct muslin_fabric_yardage *row)
+static void write_no_spare(struct document *document, const struct worked *worked, const char *name,
+                           muslin_len bought, muslin_len spare)
 {
-    char bought[WORD_ROOM];
-    char spare[WORD_ROOM];
     char text[WORD_ROOM];
+    char left[WORD_ROOM];
+    char safer[WORD_ROOM];
     muslin_len more;
-    must(muslin_length_add(row->bought, worked->design->buying.step, &more));
-    to_buy(worked, row->bought, bought);
-    if (is_nothing(worked, row->spare))
-        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves nothing to spare, %s is safer.",
-            fabric_name(worked, row->fabric), bought, to_buy(worked, more, text));
+    must(muslin_length_add(bought, worked->design->buying.step, &more));
+    to_buy(worked, bought, text);
+    to_buy(worked, more, safer);
+    if (is_nothing(worked, spare))
+        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves nothing to spare, %s is safer.", name, text,
+            safer);
     else
-        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves only %s to spare, %s is safer.",
-            fabric_name(worked, row->fabric), bought, at_most(worked, row->spare, spare), to_buy(worked, more, text));
+        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves only %s to spare, %s is safer.", name,
+            text, at_most(worked, spare, left), safer);
 }
 
-static void write_strip_counts(struct document *document, const struct worked *worked, const struct cloth *cloth,
-                               const struct bolt *bolt)
+/* Too few strips of one fabric are told; the fabric that gives the fewest tops says how many there are. */
+static void write_strip_counts(struct document *document, const struct worked *worked)
 {
-    if (cloth->strips_have == 0)
-        return;
-    if (cloth->strips_have < bolt->strips_needed)
-        say(document, ITEM_CAUTION, 0, NULL, "%s: %" PRId64 " strips are needed, and there are only %" PRId64 ".",
-            cloth->name, bolt->strips_needed, cloth->strips_have);
-    else
-        say(document, ITEM_POINT, 0, NULL, "%s: %" PRId64 " strips of the %" PRId64 " that there are go into %s.",
-            cloth->name, bolt->strips_needed, cloth->strips_have,
-            worked->design->solve.tops == 1 ? "this quilt" : "these quilts");
-    if (bolt->tops_given == 0)
-        say(document, ITEM_POINT, 0, NULL, "%s: they do not suffice for one top.", cloth->name);
-    else
-        say(document, ITEM_POINT, 0, NULL, "%s: they suffice for %" PRId64 " top%s of this size%s.", cloth->name,
-            bolt->tops_given, plural(bolt->tops_given), bolt->tops_given == TOPS_TRIED ? " or more" : "");
+    int64_t fewest = -1;
+    for (size_t i = 0; i < worked->bill_count; i++) {
+        const struct cloth *cloth = cloth_of(worked->design, worked->bill[i].fabric);
+        const struct bolt *bolt = &worked->bolts[i];
+        if (cloth->strip_cut == 0 || cloth->strips_have == 0)
+            continue;
+        fewest = fewest < 0 || bolt->tops_given < fewest ? bolt->tops_given : fewest;
+        if (cloth->strips_have < bolt->strips_needed)
+            say(document, ITEM_CAUTION, 0, NULL, "%s: %" PRId64 " strips are needed, and there are only %" PRId64 ".",
+                cloth->name, bolt->strips_needed, cloth->strips_have);
+    }
+    if (fewest == 0)
+        say(document, ITEM_CAUTION, 0, NULL, "The strips that there are do not suffice for one top of this size.");
+    if (fewest > 0)
+        say(document, ITEM_POINT, 0, NULL, "The strips that there are suffice for %" PRId64 " top%s of this size%s.",
+            fewest, plural(fewest), fewest == TOPS_TRIED ? " or more" : "");
 }
 
 static void write_edges(struct document *document, const struct worked *worked, size_t fabric)
@@ -156,14 +159,21 @@ static void write_edges(struct document *document, const struct worked *worked, 
     enum { FAT_QUARTER = 9 * MUSLIN_TICKS_PER_INCH };
     const struct muslin_fabric_yardage *row = &worked->bill[fabric];
     const struct cloth *cloth = cloth_of(worked->design, row->fabric);
-    if (cloth->strip_cut > 0) {
-        write_strip_counts(document, worked, cloth, &worked->bolts[fabric]);
+    if (cloth->strip_cut > 0)
         return;
-    }
     if (is_little(worked, row->spare))
-        write_no_spare(document, worked, row);
+        write_no_spare(document, worked, cloth->name, row->bought, row->spare);
     if (row->bought <= FAT_QUARTER)
         say(document, ITEM_POINT, 0, NULL, "%s: off the bolt, no fat quarter: strips go right across it.", cloth->name);
+}
+
+static void write_backing_edge(struct document *document, const struct worked *worked)
+{
+    const struct muslin_backing *best = &worked->backings[0];
+    muslin_len spare;
+    must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
+    if (is_little(worked, spare))
+        write_no_spare(document, worked, "backing", best->bought, spare);
 }
 
 static void write_added(struct document *document, const struct worked *worked)
@@ -202,6 +212,9 @@ void write_buying(struct document *document, const struct worked *worked)
     write_table(document, worked);
     for (size_t i = 0; i < worked->bill_count; i++)
         write_edges(document, worked, i);
+    if (worked->design->has_backing)
+        write_backing_edge(document, worked);
+    write_strip_counts(document, worked);
     write_same_cloth(document, worked);
     if (worked->design->has_batting && worked->batting.package < 0 && worked->batting.joined_pieces == 0)
         say(document, ITEM_POINT, 0, NULL, "No usual package of %s is large enough: join pieces edge to edge, without "

@@ -61,6 +61,8 @@ static void add_place(struct line *line, const struct laying *laying, const stru
         add(line, "%s long for %s", measured(worked, row->width, text), name);
     else if (is_square(laying, place))
         add(line, "%" PRId64 " square%s %s", row->count, plural(row->count), name);
+    else if (cut_at(laying, place) == NULL)
+        add(line, "%" PRId64 " piece%s for the %s", row->count, plural(row->count), name);
     else
         add(line, "%" PRId64 " of %s", row->count, name);
     if (row->turned && !is_whole(laying, place) && !is_square(laying, place))
@@ -71,27 +73,35 @@ static void add_place(struct line *line, const struct laying *laying, const stru
     }
 }
 
+/* Whether a piece to be joined for a border lies there that is shorter than its strip. */
+static bool may_be_longer(const struct laying *laying, const struct muslin_plan_strip *strip, size_t place)
+{
+    return cut_at(laying, place) != NULL && joined_at(laying, place) &&
+           laying->bolt->places[place].width < strip->width;
+}
+
 /* Pieces to be joined for a border: how much longer they may be left. */
 static void add_free(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
 {
     const struct worked *worked = laying->worked;
     const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
     const muslin_len enough = in_inches ? 4 * MUSLIN_TICKS_PER_INCH : 100 * MUSLIN_TICKS_PER_MM;
+    struct line names = { NULL, 0, 0 };
     char text[WORD_ROOM];
     char name[32];
     muslin_len left;
     must(muslin_length_subtract(strip->width, strip->used, &left));
-    for (int64_t i = 0; !is_nothing(worked, left) && i < strip->places; i++) {
-        const size_t place = (size_t)(strip->first_place + i);
-        if (cut_at(laying, place) == NULL || !joined_at(laying, place) ||
-            laying->bolt->places[place].width >= strip->width)
-            continue;
-        label_name(worked, label_of(laying, place), name);
-        add(line, left >= enough ? ". %s of this strip are free: cut those for %s longer, so that their seam is not by a "
-                                   "corner, and trim when the top is measured"
-                                 : ". Only %s of this strip are free to leave those for %s longer",
-            at_most(worked, left, text), name);
-    }
+    for (int64_t i = 0; !is_nothing(worked, left) && i < strip->places; i++)
+        if (may_be_longer(laying, strip, (size_t)(strip->first_place + i)))
+            add(&names, "%s%s", names.used > 0 ? " and " : "",
+                label_name(worked, label_of(laying, (size_t)(strip->first_place + i)), name));
+    if (names.used == 0)
+        return;
+    add(line, left >= enough ? ". %s of this strip are free: cut those for %s longer, so that their seam is not by a "
+                               "corner, and trim when the top is measured"
+                             : ". Only %s of this strip are free to leave those for %s longer",
+        at_most(worked, left, text), names.text);
+    free(names.text);
 }
 
 static void add_strip(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
@@ -107,6 +117,11 @@ static void add_strip(struct line *line, const struct laying *laying, const stru
         add(line, "from the left edge, slit along the cloth");
         break;
     case MUSLIN_PLAN_WITHIN:
+        if (laying->cloth->strip_cut > 0) {
+            add(line, "%" PRId64 " strip%s as bought", laying->bolt->strips[strip->holder].times,
+                plural(laying->bolt->strips[strip->holder].times));
+            break;
+        }
         add(line, "across what is left beside: %" PRId64 " strip%s %s wide", strip->times, plural(strip->times), text);
         break;
     case MUSLIN_PLAN_STOCK:
@@ -116,21 +131,27 @@ static void add_strip(struct line *line, const struct laying *laying, const stru
         add(line, "%" PRId64 " strip%s %s wide", strip->times, plural(strip->times), text);
         break;
     }
-    if (strip->times > 1 && strip->places > 0)
+    const bool is_many = strip->times > 1 ||
+                         (laying->cloth->strip_cut > 0 && strip->holder >= 0 &&
+                          laying->bolt->strips[strip->holder].times > 1);
+    if (is_many && strip->places > 0)
         add(line, ", from each");
 }
 
 /* A strip for a set is taken right across the bought one. */
 static void write_strip(struct document *document, const struct laying *laying, const struct muslin_plan_strip *strip)
 {
+    const bool is_bought_strip = laying->cloth->strip_cut > 0;
     struct line line = { NULL, 0, 0 };
+    if (is_bought_strip && strip->places == 0)
+        return;
     add_strip(&line, laying, strip);
     for (int64_t i = 0; i < strip->places; i++) {
         add(&line, "%s", i == 0 ? ": " : "; ");
         add_place(&line, laying, strip, (size_t)(strip->first_place + i));
     }
     add_free(&line, laying, strip);
-    put(document, ITEM_POINT, strip->holder >= 0 ? 1 : 0, NULL, &line);
+    put(document, ITEM_POINT, strip->holder >= 0 && !is_bought_strip ? 1 : 0, NULL, &line);
 }
 
 /* ---- warnings ---------------------------------------------------------------------------------------------------- */
@@ -208,24 +229,74 @@ static void write_both_ways(struct document *document, const struct laying *layi
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
+static bool is_of_one_size(const struct muslin_plan_left_over *a, const struct muslin_plan_left_over *b)
+{
+    return a->width == b->width && a->height == b->height;
+}
+
+/* Pieces of one size are told once. */
+static int64_t count_of_size(const struct bolt *bolt, size_t row)
+{
+    int64_t count = 0;
+    for (size_t i = 0; i < bolt->left_over_count; i++) {
+        if (!is_of_one_size(&bolt->left_over[i], &bolt->left_over[row]))
+            continue;
+        if (i < row)
+            return 0;
+        count += bolt->left_over[i].count;
+    }
+    return count;
+}
+
 static void write_left_over(struct document *document, const struct laying *laying)
 {
     enum { TOLD = 6 };
     struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     const struct bolt *bolt = laying->bolt;
-    for (size_t i = 0; i < bolt->left_over_count && i < TOLD; i++) {
+    size_t told = 0;
+    for (size_t i = 0; i < bolt->left_over_count; i++) {
         const struct muslin_plan_left_over *row = &bolt->left_over[i];
-        add(&line, "%s%" PRId64 " piece%s of ", i == 0 ? "Left over: " : ", ", row->count, plural(row->count));
+        const int64_t count = count_of_size(bolt, i);
+        if (count == 0 || told++ >= TOLD)
+            continue;
+        add(&line, "%s%" PRId64 " piece%s of ", told == 1 ? "Left over: " : ", ", count, plural(count));
         add(&line, "%s", measured_by(laying->worked, row->width, row->height, text));
     }
-    if (bolt->left_over_count == 0)
+    if (told == 0)
         return;
-    add(&line, "%s.", bolt->left_over_count > TOLD ? ", and smaller ones" : "");
+    add(&line, "%s.", told > TOLD ? ", and smaller ones" : "");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
 /* ---- all --------------------------------------------------------------------------------------------------------- */
+
+/* Strips that go into strip sets as they were bought. */
+static bool is_taken_whole(const struct worked *worked, size_t fabric)
+{
+    const struct laying laying = { worked, &worked->bolts[fabric],
+                                   cloth_of(worked->design, worked->bill[fabric].fabric) };
+    for (size_t i = 0; i < laying.bolt->places_count; i++) {
+        const struct muslin_cut *cut = cut_at(&laying, i);
+        if (cut == NULL || cut->source != MUSLIN_CUT_SET_STRIP || cut->cut_height != laying.cloth->strip_cut)
+            return false;
+    }
+    return laying.cloth->strip_cut > 0;
+}
+
+static void write_whole_strips(struct document *document, const struct worked *worked)
+{
+    struct line line = { NULL, 0, 0 };
+    size_t told = 0;
+    for (size_t i = 0; i < worked->bill_count; i++)
+        if (is_taken_whole(worked, i))
+            add(&line, "%s%s", told++ == 0 ? "Strips that are taken whole and not cut before they are sewn into sets: "
+                                           : ", ", fabric_name(worked, worked->bill[i].fabric));
+    if (told == 0)
+        return;
+    add(&line, ".");
+    put(document, ITEM_SAY, 0, NULL, &line);
+}
 
 static void write_bolt(struct document *document, const struct worked *worked, size_t fabric)
 {
@@ -255,11 +326,13 @@ void write_layout(struct document *document, const struct worked *worked)
         "strip flat; then cut its pieces from the left end, in the order said. Sizes are cut sizes.",
         worked->design->buying.straightening > 0 ? "" : " (nothing is counted for that)");
     if (worked->design->buying.straightening > 0)
-        add(&line, " For straightening the end %s are counted.",
+        add(&line, " For straightening the end %s is counted.",
             measured(worked, worked->design->buying.straightening, text));
     put(document, ITEM_SAY, 0, NULL, &line);
     say(document, ITEM_SAY, 0, NULL, "Two steps: strips right across the cloth, then pieces side by side from each. What "
         "is said of other plans is said of such ones: not of pieces stacked one above the other in a strip.");
+    write_whole_strips(document, worked);
     for (size_t i = 0; i < worked->bill_count; i++)
-        write_bolt(document, worked, i);
+        if (!is_taken_whole(worked, i))
+            write_bolt(document, worked, i);
 }

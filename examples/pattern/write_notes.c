@@ -105,28 +105,48 @@ static void write_seam(struct document *document, const struct worked *worked)
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
+static bool is_of_one_sort(const struct cloth *a, const struct cloth *b)
+{
+    return a->usable_width == b->usable_width && a->strip_cut == b->strip_cut;
+}
+
+static size_t first_of_sort(const struct design *design, size_t cloth)
+{
+    size_t first = 0;
+    while (!is_of_one_sort(&design->cloths[first], &design->cloths[cloth]))
+        first++;
+    return first;
+}
+
+/* The names of all cloths of the sort. */
+static void add_sort(struct line *line, const struct design *design, size_t first)
+{
+    size_t count = 0;
+    size_t told = 0;
+    for (size_t i = first; i < design->cloths_used; i++)
+        count += is_of_one_sort(&design->cloths[first], &design->cloths[i]);
+    for (size_t i = first; i < design->cloths_used; i++)
+        if (is_of_one_sort(&design->cloths[first], &design->cloths[i]))
+            add(line, "%s%s", comma(told++, count), design->cloths[i].name);
+}
+
 /* Cloth of one width is told once. */
 static void write_widths(struct document *document, const struct worked *worked)
 {
     const struct design *design = worked->design;
     char text[WORD_ROOM];
-    bool alike = true;
-    for (size_t i = 0; i < design->cloths_used; i++)
-        alike = alike && design->cloths[i].usable_width == design->cloths[0].usable_width &&
-                design->cloths[i].strip_cut == 0;
-    if (alike)
-        say(document, ITEM_POINT, 0, NULL, "Cloth is reckoned %s wide, selvages off: \"width of %s\". Wash or steam test "
-            "it first if you will wash the quilt.", measured(worked, design->cloths[0].usable_width, text),
-            word(worked, WORD_FABRIC));
-    for (size_t i = 0; !alike && i < design->cloths_used; i++) {
+    for (size_t i = 0; i < design->cloths_used; i++) {
         const struct cloth *cloth = &design->cloths[i];
+        struct line line = { NULL, 0, 0 };
+        if (first_of_sort(design, i) != i)
+            continue;
         measured(worked, cloth->usable_width, text);
-        if (cloth->strip_cut == 0)
-            say(document, ITEM_POINT, 0, NULL, "%s is reckoned %s wide, selvages off: its \"width of %s\".", cloth->name,
-                text, word(worked, WORD_FABRIC));
-        else
-            say(document, ITEM_POINT, 0, NULL, "%s comes as strips, reckoned %s long, selvages off. Do not wash them "
-                "before they are sewn: they fray and lose their size.", cloth->name, text);
+        add(&line, cloth->strip_cut > 0 ? "Strips, reckoned %s long, selvages off: " : "Cloth reckoned %s wide, selvages "
+            "off, which is its \"width of %s\": ", text, word(worked, WORD_FABRIC));
+        add_sort(&line, design, i);
+        add(&line, cloth->strip_cut > 0 ? ". Do not wash strips before they are sewn: they fray and lose their size."
+                                        : ". Wash or steam test it first if you will wash the quilt.");
+        put(document, ITEM_POINT, 0, NULL, &line);
     }
 }
 

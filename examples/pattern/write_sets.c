@@ -57,6 +57,97 @@ void write_set(struct document *document, const struct worked *worked, size_t nu
     write_label(document, worked, step);
 }
 
+/* ---- stacks ------------------------------------------------------------------------------------------------------ */
+
+/* All strips of the set come from one bundle, in which every strip is another print. */
+static const struct cloth *bundle_of(const struct worked *worked, muslin_id join)
+{
+    const struct cloth *found = NULL;
+    for (size_t i = 0; i < worked->cuts_count; i++) {
+        if (worked->cuts[i].source != MUSLIN_CUT_SET_STRIP || !is_cut_for(worked, i, join))
+            continue;
+        const struct cloth *cloth = cloth_of(worked->design, worked->cuts[i].fabric);
+        if (cloth->strip_cut == 0 || (found != NULL && found != cloth))
+            return NULL;
+        found = cloth;
+    }
+    return found;
+}
+
+/* The step that joins segments of this set alone, side by side, or -1; of how many in each. */
+static int64_t step_of_pairs(const struct worked *worked, muslin_id join, int64_t *each)
+{
+    for (size_t i = 0; i < worked->steps_count; i++) {
+        const struct feeds *feeds = &worked->feeds[i];
+        if (worked->steps[i].kind != MUSLIN_SEWING_JOIN || feeds->count != 1 || feeds->rows[0].node != join)
+            continue;
+        *each = feeds->rows[0].each;
+        return (int64_t)i;
+    }
+    return -1;
+}
+
+static bool ask_for_stacks(const struct worked *worked, const struct muslin_strip_set *set,
+                           struct muslin_stripquilt_spec *spec)
+{
+    const struct muslin_solve_spec *solve = &worked->design->solve;
+    const struct cloth *bundle = bundle_of(worked, set->node);
+    muslin_id allowance;
+    muslin_id take_up;
+    const int64_t step = bundle == NULL ? -1 : step_of_pairs(worked, set->node, &spec->segments_per_block);
+    if (step < 0 || spec->segments_per_block > MUSLIN_BLOCK_SEGMENTS_MAX)
+        return false;
+    must(muslin_quilt_seam(worked->design->quilt, &allowance, &take_up, NULL));
+    must(muslin_solution_value(worked->solution, allowance, &spec->allowance, NULL));
+    must(muslin_solution_value(worked->solution, take_up, &spec->take_up, NULL));
+    spec->strips = set->sets * set->strips;
+    spec->strips_per_set = set->strips;
+    spec->columns = worked->steps[step].alike;
+    spec->tops = 1;
+    spec->strip_cut = bundle->strip_cut;
+    spec->usable_length = set->strip_length;
+    spec->segment_cut = set->segment_cut;
+    spec->end_trim = solve->end_trim;
+    spec->resquare_loss = solve->resquare_loss;
+    spec->resquare_every = solve->resquare_every;
+    spec->fold_clear = solve->fold_clear;
+    spec->turning = MUSLIN_TURNING_NONE;
+    spec->nesting = MUSLIN_NESTING_NAME;
+    return true;
+}
+
+static void write_group(struct document *document, const struct muslin_block_group *group)
+{
+    struct line line = { NULL, 0, 0 };
+    const int64_t last = group->first_block + group->blocks - 1;
+    if (last == group->first_block)
+        add(&line, "block %" PRId64, last);
+    else
+        add(&line, "blocks %" PRId64 " to %" PRId64, group->first_block, last);
+    add(&line, ": one segment each of stack");
+    for (int32_t i = 0; i < group->segments; i++)
+        add(&line, "%s %" PRId64, i == 0 ? "s" : i + 1 == group->segments ? " and" : ",", group->sets[i]);
+    add(&line, "%s.", group->repeats ? "; a print meets itself in these" : "");
+    put(document, ITEM_POINT, 1, NULL, &line);
+}
+
+/* Which stacks meet in which blocks, so that no block has a print twice. */
+static void write_stacks(struct document *document, const struct worked *worked, const struct muslin_strip_set *set)
+{
+    struct muslin_stripquilt_spec spec = MUSLIN_STRIPQUILT_SPEC_INIT;
+    size_t count;
+    if (set->sets < 2 || !ask_for_stacks(worked, set, &spec) ||
+        muslin_stripquilt_groups(&spec, NULL, 0, 0, &count, NULL) != MUSLIN_OK)
+        return;
+    struct muslin_block_group *groups = rows_for(count, sizeof *groups);
+    must(muslin_stripquilt_groups(&spec, groups, sizeof *groups, count, &count, NULL));
+    say(document, ITEM_POINT, 0, NULL, "Lay the segments of each set on a stack of its own, sets 1 to %" PRId64 ". So that "
+        "no block has a print twice, take for", set->sets);
+    for (size_t i = 0; i < count; i++)
+        write_group(document, &groups[i]);
+    free(groups);
+}
+
 /* ---- segments ---------------------------------------------------------------------------------------------------- */
 
 /* A last set for one or two segments can be sewn of short strips. */
@@ -104,9 +195,13 @@ void write_segments(struct document *document, const struct worked *worked, size
     add(&line, "A set gives %" PRId64, set->segments_per_set);
     if (set->sets > 1)
         add(&line, ", %" PRId64 " sets give %" PRId64, set->sets, set->sets * set->segments_per_set);
-    add(&line, "; %" PRId64 " needed, %" PRId64 " over.", set->segments, set->spare);
+    if (set->spare > 0)
+        add(&line, "; %" PRId64 " needed, %" PRId64 " over.", set->segments, set->spare);
+    else
+        add(&line, "; %" PRId64 " needed, none over: there is none to spoil.", set->segments);
     add_short_set(&line, worked, set);
     put(document, ITEM_POINT, 0, NULL, &line);
+    write_stacks(document, worked, set);
     if (is_nothing(worked, set->shorter_by))
         say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives a segment "
             "less.");

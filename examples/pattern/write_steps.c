@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include <inttypes.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "wording.h"
 
@@ -70,6 +71,15 @@ static void add_copies(struct line *line, const struct worked *worked, const str
         how_other(seams, step->kind == MUSLIN_SEWING_SEGMENTS));
 }
 
+/* A unit may have a name of its own. */
+static void add_unit_kind(struct line *line, const struct worked *worked, muslin_id node)
+{
+    const struct unit_asked *unit = unit_of(worked->design, node);
+    const struct named *named = named_of(worked->design, node);
+    if (unit != NULL && named != NULL && strcmp(named->name, unit_name(unit->spec.kind)) != 0)
+        add(line, " (%s)", unit_name(unit->spec.kind));
+}
+
 static void write_head(struct document *document, const struct worked *worked, size_t number)
 {
     static const char *const titles[] = { "", "strip set for ", "segments: ", "units: ", "", "", "trimmed: ", "", "",
@@ -79,8 +89,7 @@ static void write_head(struct document *document, const struct worked *worked, s
     char letter[16];
     add(&line, "%s", titles[step->kind]);
     add_name(&line, worked, step->node);
-    if (unit_of(worked->design, step->node) != NULL && named_of(worked->design, step->node) != NULL)
-        add(&line, " (%s)", unit_name(unit_of(worked->design, step->node)->spec.kind));
+    add_unit_kind(&line, worked, step->node);
     add(&line, ", ");
     add_copies(&line, worked, step);
     put(document, ITEM_STEP, 0, letter_of(worked, step->node, letter), &line);
@@ -114,8 +123,7 @@ static void write_picture(struct document *document, const struct worked *worked
         put_picture(document, PICTURE_STRIP_SET, worked, (int64_t)number, caption);
         return;
     }
-    snprintf(caption, sizeof caption, "%s, its parts in the order they are sewn; arrows: press that way", letter);
-    put_picture(document, PICTURE_STEP, worked, (int64_t)number, caption);
+    put_picture(document, PICTURE_STEP, worked, (int64_t)number, NULL);
     if (named != NULL && named->is_block) {
         snprintf(caption, sizeof caption, "Block %s, finished", letter);
         put_picture(document, PICTURE_NODE, worked, step->node, caption);
@@ -174,7 +182,8 @@ void write_steps(struct document *document, const struct worked *worked)
     const size_t last = first_border_step(worked);
     say(document, ITEM_HEADING, 0, NULL, "Sewing");
     say(document, ITEM_SAY, 0, NULL, "The right side faces you; left, right, up and down are as the part lies in its "
-        "own step. Sizes are unfinished unless it is said otherwise.");
+        "own step. Drawings beside steps show the parts in the order they are sewn; arrows: press that way. Sizes are "
+        "unfinished unless it is said otherwise.");
     if (last == 0)
         say(document, ITEM_SAY, 0, NULL, "The centre is one piece: nothing is sewn before the borders.");
     write_some_steps(document, worked, 0, last);

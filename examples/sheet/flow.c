@@ -53,21 +53,25 @@ double flow_before(const struct flow *flow, size_t item)
 {
     const struct item *items = flow->document->items;
     bool after_heading = item > 0 && items[item - 1].kind <= ITEM_SUBHEADING;
+    bool after_size = item > 0 && items[item - 1].kind == ITEM_SIZE;
+    bool after_box = item > 0 && (items[item - 1].kind == ITEM_PICTURE || items[item - 1].kind == ITEM_TABLE);
     bool in_list = item > 0 && items[item - 1].kind == ITEM_POINT;
+    if (after_size)
+        return 18;
     switch (items[item].kind) {
     case ITEM_TITLE:
     case ITEM_SIZE:
         return 0;
     case ITEM_HEADING:
-        return after_heading ? 8 : 22;
+        return after_heading ? 10 : 22;
     case ITEM_SUBHEADING:
         return after_heading ? 6 : 13;
     case ITEM_STEP:
         return after_heading ? 8 : 15;
     case ITEM_POINT:
-        return in_list ? 2.5 : 4;
+        return in_list ? 2.5 : after_box ? 9 : 4;
     case ITEM_SAY:
-        return after_heading ? 4 : 6;
+        return after_heading ? 5 : after_box ? 9 : 6;
     default:
         return 9;
     }

@@ -12,12 +12,19 @@ static bool is_too_wide(const struct shown *shown)
     return shown->height < shown->width * 0.3;
 }
 
+/* Blocks in diagonal rows are told apart only on a large drawing. */
+static bool is_on_point(const struct picture *picture)
+{
+    return picture->kind == PICTURE_STEP &&
+           picture->worked->steps[picture->which].kind == MUSLIN_SEWING_DIAGONAL;
+}
+
 static bool measure(const struct flow *flow, struct shown *shown, double column)
 {
-    if (picture_pages(&shown->picture, column, page_depth(&flow->page)) > 1)
+    if (is_on_point(&shown->picture) || picture_pages(&shown->picture, column, page_depth(&flow->page)) > 1)
         return false;
     shown->most_width = column;
-    shown->most_height = page_depth(&flow->page) * 0.3;
+    shown->most_height = page_depth(&flow->page) * (shown->picture.kind == PICTURE_NODE ? 0.17 : 0.21);
     picture_size(&shown->picture, 0, shown->most_width, shown->most_height, &shown->width, &shown->height);
     return shown->width <= column && !is_too_wide(shown);
 }

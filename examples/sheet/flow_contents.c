@@ -24,7 +24,7 @@ static size_t first_size(const struct document *document)
     return item;
 }
 
-/* Cells of the table point to texts of the document. */
+/* Cells of the table point to texts of the document, which nobody changes. */
 static void list(struct flow *flow, enum item_kind kind, size_t rows)
 {
     static char empty[] = "", page[] = "Page", widest[] = WIDEST_NUMBER;
@@ -44,7 +44,8 @@ static void list(struct flow *flow, enum item_kind kind, size_t rows)
         if (document->items[item].kind != kind)
             continue;
         flow->contents_items[row] = item;
-        table->cells[2 * row] = document->items[item].text;
+        const char *name = kind == ITEM_SIZE ? flow_name_of_size(flow, item) : document->items[item].text;
+        table->cells[2 * row] = (char *)(uintptr_t)name;
         table->cells[2 * row + 1] = widest;
         row++;
     }

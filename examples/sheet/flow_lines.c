@@ -34,8 +34,9 @@ static bool is_heading(enum item_kind kind)
 
 static const char *lead_of(const struct item *item)
 {
-    bool is_point = item->kind == ITEM_POINT;
-    return is_point && item->lead == NULL ? "\u2013" : item->lead;
+    if (item->lead != NULL)
+        return item->lead;
+    return item->kind == ITEM_POINT ? "\u2013" : item->kind == ITEM_CAUTION ? "!" : NULL;
 }
 
 /* Points of one list stand in equally: as far as the widest of what hangs before them wants. */
@@ -94,11 +95,13 @@ static bool is_kept(int line, int count)
 }
 
 /* Whether a text goes on in what follows it. */
-static bool leads_on(const struct item *item)
+static bool leads_on(const struct flow *flow, size_t item)
 {
-    size_t length = strlen(item->text);
-    bool colon = length > 0 && item->text[length - 1] == ':';
-    return is_heading(item->kind) || item->kind == ITEM_SUBHEADING || item->kind == ITEM_STEP || colon;
+    const struct item *asked = &flow->document->items[item];
+    size_t length = strlen(asked->text);
+    bool colon = length > 0 && asked->text[length - 1] == ':';
+    bool to_picture = asked->kind == ITEM_SAY && item + 1 < flow->document->used && asked[1].kind == ITEM_PICTURE;
+    return is_heading(asked->kind) || asked->kind == ITEM_SUBHEADING || asked->kind == ITEM_STEP || colon || to_picture;
 }
 
 void flow_lines(struct flow *flow, size_t item)
@@ -116,7 +119,7 @@ void flow_lines(struct flow *flow, size_t item)
         strip->count = (size_t)line;
         strip->first = line == 0;
         strip->last = line == count - 1;
-        strip->keep = strip->last ? leads_on(asked) : is_kept(line, count);
+        strip->keep = strip->last ? leads_on(flow, item) : is_kept(line, count);
         strip->new_page = strip->first && asked->kind == ITEM_SIZE && item > 0;
     }
 }

@@ -38,7 +38,7 @@ static void limits(const struct flow *flow, enum picture_kind kind, double *widt
     case PICTURE_STEP:
     case PICTURE_STRIP_SET:
         *width = indented;
-        *height = depth * 0.26;
+        *height = depth * 0.34;
         return;
     case PICTURE_BORDERS:
     case PICTURE_BACKING:
@@ -76,7 +76,8 @@ static void add_caption(struct flow *flow, struct shown *shown, const char *text
         snprintf(whole + used, sizeof whole - (size_t)used, "%spart %d of %d", used > 0 ? " \u2013 " : "",
                  shown->part + 1, parts);
     double room = page_measure(&flow->page) - shown->x;
-    double width = shown->width > LEAST_CAPTION ? shown->width : LEAST_CAPTION;
+    double least = shown->most_width < LEAST_CAPTION ? shown->most_width : LEAST_CAPTION;
+    double width = shown->width > least ? shown->width : least;
     shown->caption_x = shown->x;
     shown->caption = type_set(flow->letters, FACE_CAPTION, whole, width < room ? width : room);
 }
@@ -127,7 +128,7 @@ static void put_shown(struct flow *flow, struct filling *filling, struct shown s
     bool wide = shown.width > measure - PAGE_INDENT;
     const char *caption = flow->document->items[item].text;
     shown.x = filling->used > 0 ? filling->x : wide ? 0 : PAGE_INDENT;
-    if (filling->used > 0 && shown.x + (shown.width > LEAST_CAPTION ? shown.width : LEAST_CAPTION) > measure) {
+    if (filling->used > 0 && shown.x + shown.width > measure + 0.5) {
         end_row(flow, filling);
         shown.x = wide ? 0 : PAGE_INDENT;
     }
@@ -144,15 +145,37 @@ static void put_shown(struct flow *flow, struct filling *filling, struct shown s
     filling->height = height > filling->height ? height : filling->height;
 }
 
+/* How many tops of sizes follow each other. */
+static int count_tops(const struct document *document, size_t item)
+{
+    int count = 0;
+    for (; item < document->used && document->items[item].kind == ITEM_PICTURE; item++)
+        count += document->items[item].picture.kind == PICTURE_TOP;
+    return count;
+}
+
+/* Tops of several sizes stand side by side. */
+static void limit_tops(const struct flow *flow, int count, struct shown *shown)
+{
+    enum { MOST = 4 };
+    int columns = count < MOST ? count : MOST;
+    double whole = page_measure(&flow->page) - PAGE_INDENT;
+    shown->most_width = (whole - (columns - 1) * PAGE_GUTTER) / columns;
+    shown->most_height = page_depth(&flow->page) * 0.34;
+}
+
 size_t flow_pictures(struct flow *flow, size_t item)
 {
     const struct document *document = flow->document;
     struct filling filling = { .used = 0 };
+    int tops = count_tops(document, item);
     for (; item < document->used && document->items[item].kind == ITEM_PICTURE; item++) {
         if (flow->is_beside[item])
             continue;
         struct shown shown = { .picture = document->items[item].picture };
         limits(flow, shown.picture.kind, &shown.most_width, &shown.most_height);
+        if (tops > 1 && shown.picture.kind == PICTURE_TOP)
+            limit_tops(flow, tops, &shown);
         int parts = picture_pages(&shown.picture, shown.most_width, shown.most_height);
         for (shown.part = 0; shown.part < parts; shown.part++) {
             picture_size(&shown.picture, shown.part, shown.most_width, shown.most_height, &shown.width, &shown.height);

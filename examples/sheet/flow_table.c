@@ -42,28 +42,52 @@ static void measure(struct flow *flow, const struct grid *grid, size_t column, d
     *least += 2 * CELL_PAD + 0.5;
 }
 
-/* What is wanted where it fits; else each at least what it needs, and of the rest a share by what it lacks. */
-static bool share_out(const double *wish, const double *least, size_t count, double room, double *widths)
+/* How columns have room: each in one line, or broken at blanks, or not even so. */
+enum room { NOT, HARDLY, EASILY };
+
+/* Columns that want no more than an equal share of what is left have what they want; true if there was one. */
+static bool content(const double *wish, const double *least, size_t count, double *left, size_t *open, double *widths)
 {
-    double wished = 0, needed = 0;
+    bool found = false;
+    for (size_t i = 0; i < count; i++) {
+        double share = *left / (double)*open;
+        if (widths[i] > 0 || (wish[i] > share && least[i] < share))
+            continue;
+        widths[i] = wish[i] > share ? least[i] : wish[i];
+        *left -= widths[i];
+        (*open)--;
+        found = true;
+        if (*open == 0)
+            return false;
+    }
+    return found;
+}
+
+/* What is wanted where it fits; else narrow columns are not broken, and wide ones share what they leave. */
+static enum room share_out(const double *wish, const double *least, size_t count, double room, double *widths)
+{
+    double wished = 0, needed = 0, left = room;
+    size_t open = count;
     for (size_t i = 0; i < count; i++) {
         wished += wish[i];
         needed += least[i];
+        widths[i] = 0;
     }
-    for (size_t i = 0; i < count; i++) {
-        double lack = wished > needed ? (wish[i] - least[i]) / (wished - needed) : 0;
-        widths[i] = wished <= room ? wish[i] : least[i] + lack * (room - needed);
-    }
-    return needed <= room;
+    while (wished > room && content(wish, least, count, &left, &open, widths))
+        continue;
+    for (size_t i = 0; i < count; i++)
+        if (widths[i] <= 0)
+            widths[i] = wished <= room ? wish[i] : left / (double)open;
+    return wished <= room ? EASILY : needed <= room ? HARDLY : NOT;
 }
 
-static bool set_widths(struct flow *flow, struct grid *grid, double room)
+static enum room set_widths(struct flow *flow, struct grid *grid, double room)
 {
     double *wish = flow_need(grid->columns, sizeof *wish);
     double *least = flow_need(grid->columns, sizeof *least);
     for (size_t i = 0; i < grid->columns; i++)
         measure(flow, grid, i, &wish[i], &least[i]);
-    bool fits = share_out(wish, least, grid->columns, room, grid->widths);
+    enum room fits = share_out(wish, least, grid->columns, room, grid->widths);
     for (size_t i = 0; i < grid->columns; i++)
         grid->x[i] = i == 0 ? grid->left : grid->x[i - 1] + grid->widths[i - 1];
     grid->right = grid->x[grid->columns - 1] + grid->widths[grid->columns - 1];
@@ -133,7 +157,7 @@ static void put_rows(struct flow *flow, size_t item, struct grid *grid, double b
 
 /* ---- a table ----------------------------------------------------------------------------------------------------- */
 
-static struct grid *grid_create(const struct table *table, size_t columns, double left)
+static struct grid *grid_create(const struct table *table, size_t columns)
 {
     struct grid *grid = flow_need(1, sizeof *grid);
     grid->table = table;
@@ -143,7 +167,6 @@ static struct grid *grid_create(const struct table *table, size_t columns, doubl
     grid->column = flow_need(columns, sizeof *grid->column);
     grid->x = flow_need(columns, sizeof *grid->x);
     grid->widths = flow_need(columns, sizeof *grid->widths);
-    grid->left = left;
     return grid;
 }
 
@@ -162,23 +185,28 @@ void flow_grid_free(struct grid *grid)
     free(grid);
 }
 
-/* The first column and, beside it, those from `from`, as many as there is room for, at most `count`. */
-static struct grid *try_columns(struct flow *flow, const struct table *table, size_t from, size_t count, bool *fits)
+/* Where a table stands, and in which letters: the first of these in which it has room. */
+static bool fit_grid(struct flow *flow, struct grid *grid)
 {
-    const double most = page_measure(&flow->page);
-    struct grid *grid = grid_create(table, count + 1, PAGE_INDENT);
-    for (size_t i = 0; i < count; i++)
-        grid->column[i + 1] = from + i;
-    *fits = set_widths(flow, grid, flow_width(flow, PAGE_INDENT));
-    if (*fits)
-        return grid;
+    const double indented = flow_width(flow, PAGE_INDENT), whole = flow_width(flow, 0);
+    grid->left = PAGE_INDENT;
+    if (set_widths(flow, grid, indented) == EASILY)
+        return true;
+    grid->left = 0;
+    if (set_widths(flow, grid, whole) != NOT)
+        return true;
     grid->face = FACE_FINE;
     grid->head_face = FACE_FINE_COLUMN;
-    *fits = set_widths(flow, grid, flow_width(flow, PAGE_INDENT));
-    if (*fits || flow->down < flow->beside)
-        return grid;
-    grid->left = 0;
-    *fits = set_widths(flow, grid, most);
+    return set_widths(flow, grid, whole) != NOT;
+}
+
+/* The first column and, beside it, those from `from`, as many as `count`. */
+static struct grid *try_columns(struct flow *flow, const struct table *table, size_t from, size_t count, bool *fits)
+{
+    struct grid *grid = grid_create(table, count + 1);
+    for (size_t i = 0; i < count; i++)
+        grid->column[i + 1] = from + i;
+    *fits = fit_grid(flow, grid);
     return grid;
 }
 
@@ -216,7 +244,7 @@ void flow_grid(struct flow *flow, size_t item, const struct table *table, bool i
     } while (from < table->columns);
 }
 
-static void put_caption(struct flow *flow, size_t item, const char *text)
+static struct lines *put_caption(struct flow *flow, size_t item, const char *text)
 {
     struct lines *lines = flow_need(1, sizeof *lines);
     lines->face = FACE_STRONG;
@@ -232,12 +260,17 @@ static void put_caption(struct flow *flow, size_t item, const char *text)
         strip->last = line == count - 1;
         strip->keep = true;
     }
+    return lines;
 }
 
 void flow_table(struct flow *flow, size_t item)
 {
     const struct item *asked = &flow->document->items[item];
+    struct lines *caption = NULL;
     if (asked->text != NULL && asked->text[0] != '\0')
-        put_caption(flow, item, asked->text);
+        caption = put_caption(flow, item, asked->text);
     flow_grid(flow, item, asked->table, false);
+    const struct grid *grid = flow->strips[flow->used - 1].grid;
+    if (caption != NULL && grid != NULL)
+        caption->x = grid->left + CELL_PAD;
 }

@@ -3,6 +3,8 @@
  * SPDX-License-Identifier: MIT
  *
  * Only the library's public headers are used, and no sum is done here: what is shown, the library worked out. */
+#define _POSIX_C_SOURCE 200809L
+#include <signal.h>
 #include <stdio.h>
 
 #include "interrupt.h"
@@ -62,6 +64,9 @@ int main(int argc, char **argv)
     enum exit_code code = EXIT_WRONG_INPUT;
     use_memory_for_json();
     watch_for_interrupt();
+#ifdef SIGXFSZ
+    signal(SIGXFSZ, SIG_IGN); /* a file that grows too large is told like a full disk */
+#endif
     if (!options_read(argc, argv, &wish, &instead, &failure))
         tell(&failure);
     else

@@ -59,9 +59,10 @@ static void set_outline(cairo_surface_t *surface, const struct flow *flow)
     int size = CAIRO_PDF_OUTLINE_ROOT;
     for (size_t i = 0; i < flow->marks_used; i++) {
         const struct mark *mark = &flow->marks[i];
-        char name[32], link[60];
-        paint_destination(mark->item, name);
-        snprintf(link, sizeof link, "dest='%s'", name);
+        const struct strip *strip = &flow->strips[mark->strip];
+        char link[60];
+        snprintf(link, sizeof link, "page=%d pos=[%d %d]", strip->page, (int)flow->page.left,
+                 (int)(flow->page.top + strip->y));
         int parent = mark->is_size ? CAIRO_PDF_OUTLINE_ROOT : size;
         int added = cairo_pdf_surface_add_outline(surface, parent, flow->document->items[mark->item].text, link,
                                                   mark->is_size ? CAIRO_PDF_OUTLINE_FLAG_OPEN : 0);
