@@ -33,14 +33,6 @@ const struct option_row *front_of(const struct command *command)
     return command->draw == NULL ? front_options : drawing_front_options;
 }
 
-const struct option_row batch_front_options[] = {
-    { "input", KIND_TEXT, 0, 0, OPTION_OPERAND, NULL, "requests, one JSON object a line (standard input)" },
-    { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },
-    { "force", KIND_SWITCH, 0, 0, 0, NULL, "replace the file if it exists" },
-    { "progress", KIND_TEXT, 0, 0, 0, NULL, "auto (on a terminal, the usual), always or never" },
-    OPTION_END
-};
-
 /* ---- the tables together ---------------------------------------------------------------------------------------- */
 
 /* All rows that this command line may name, in one array; those from `first_front` on are the front end's. */
@@ -148,7 +140,7 @@ struct parsing {
 
 static bool repeats(const struct option_row *row)
 {
-    return row->kind == KIND_LENGTHS || row->kind == KIND_TEXTS;
+    return row->kind == KIND_LENGTHS || row->kind == KIND_TEXTS || row->kind == KIND_FILES;
 }
 
 static error_t take(struct parsing *parsing, size_t index, const char *text)
@@ -212,6 +204,8 @@ static const char *value_word(const struct option_row *row)
         return "TEXT";
     case KIND_TEXTS:
         return "WORDS";
+    case KIND_FILES:
+        return "FILE";
     default:
         return NULL;
     }

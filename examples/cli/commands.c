@@ -6,7 +6,7 @@
 #include "cmd.h"
 #include "words.h"
 
-static const struct command *const quilt_group[] = { &plan_command, NULL };
+static const struct command *const quilt_group[] = { &plan_command, &pattern_command, NULL };
 static const struct command *const seam_group[] = { &cut_command, &finished_command, &piece_command, &row_command,
                                                     &strip_command, &resize_command, &calibrate_command,
                                                     &drift_command, &accuracy_command, NULL };
@@ -24,8 +24,8 @@ static const struct command *const shape_group[] = { &curve_command, &polygon_co
 static const struct command *const finishing_group[] = { &batting_command, &backing_command, &binding_command,
                                                          &bias_command, &sleeve_command, &shrinkage_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
-                                                     &cutlist_command, &cutplan_command, &substitute_command, &motif_command,
-                                                     &stack_command, &prewash_command, &buy_command, NULL };
+                                                     &cutlist_command, &cutplan_command, &substitute_command,
+                                                     &motif_command, &stack_command, &prewash_command, &buy_command, NULL };
 static const struct command *const supplies_group[] = { &seams_command, &thread_command, &stitches_command,
                                                         &quilting_lines_command, &weight_command, &cost_command,
                                                         NULL };

@@ -4,6 +4,7 @@
 #include "completion.h"
 
 #include "args.h"
+#include "batch.h"
 
 static void write_options(FILE *out, const struct option_row *options)
 {
@@ -55,6 +56,7 @@ void write_completion(FILE *out)
             write_command_options(out, (*command)->name, (*command)->options,
                                   front_of(*command));
         }
+    write_choices(out, "batch", batch_front_options);
     write_command_options(out, "batch", none, batch_front_options);
     fputs("    esac; fi\n"
           "    mapfile -t COMPREPLY < <(compgen -W \"$words\" -- \"${COMP_WORDS[COMP_CWORD]}\")\n"

@@ -16,16 +16,7 @@
 #include "output.h"
 #include "sheet.h"
 
-static const struct common usual = { .units = UNITS_INCH, .bare_unit = MUSLIN_LENGTH_UNIT_INCH, .decimal_comma = 0 };
-
 /* ---- complaints ------------------------------------------------------------------------------------------------- */
-
-static void complain(const char *program, const struct failure *failure)
-{
-    bool named = failure->option[0] != '\0';
-    fprintf(stderr, "%s: %s%s%s%s\n", program, named ? "--" : "", failure->option, named ? ": " : "",
-            failure->sentence);
-}
 
 /* With --json the complaint is also an answer that a script can read. */
 static void complain_in_json(const struct failure *failure)
@@ -72,7 +63,7 @@ static bool deliver(const char *text, const char *target, const struct args *arg
 {
     struct output output;
     bool replace = json_is_true(json_object_get(args->front, "force"));
-    if (!output_open(&output, target, replace, false, failure))
+    if (!output_open(&output, target, replace, failure))
         return false;
     if (!output_write(&output, text, strlen(text), failure)) {
         output_drop(&output);
@@ -100,7 +91,7 @@ static bool deliver_drawing(const struct command *command, json_t *answer, const
 
 static bool answer_and_deliver(const struct command *command, const struct args *args, struct failure *failure)
 {
-    json_t *answer = answer_request(command, args->request, &usual, failure);
+    json_t *answer = answer_request(command, args->request, &usual_common, failure);
     if (answer == NULL)
         return false;
     char *text = text_of(command, answer, json_is_true(json_object_get(args->front, "json")));
@@ -114,72 +105,20 @@ static bool answer_and_deliver(const struct command *command, const struct args 
 static enum exit_code run_command(const struct command *command, int argc, char **argv)
 {
     struct args args;
-    struct failure failure;
+    struct failure failure = { .exit_code = EXIT_ANSWERED };
     bool fine = read_args(command, front_of(command), argc, argv, &args, &failure) &&
                 answer_and_deliver(command, &args, &failure);
     if (!fine) {
-        complain(argv[0], &failure);
+        tell_failure(argv[0], &failure);
         if (json_is_true(json_object_get(args.front, "json")))
             complain_in_json(&failure);
+        json_decref(failure.complaints);
     }
     json_decref(args.request);
     json_decref(args.front);
     if (fine)
         return interrupted() ? EXIT_INTERRUPTED : EXIT_ANSWERED;
     return failure.exit_code;
-}
-
-/* ---- batch ------------------------------------------------------------------------------------------------------ */
-
-static const struct option_row no_options[] = { OPTION_END };
-
-static const struct command batch_command = {
-    .name = "batch",
-    .about = "many requests in, many answers out, one JSON object a line",
-    .operands = "[FILE]",
-    .examples = "  muslin batch requests.jsonl --output answers.jsonl\n"
-                "\n"
-                "A request names its command and its options: {\"command\": \"plan\", \"strips\": 42, \"columns\": 3, "
-                "\"rows\": 3}. An \"id\" comes back with its answer. A line that fails gets an \"error\" and loses "
-                "nothing else. Blank lines are passed over. Ctrl-C keeps the finished lines in FILE.part.",
-    .options = no_options
-};
-
-static const char *front_text(const struct args *args, const char *option)
-{
-    return json_string_value(json_object_get(args->front, option));
-}
-
-static bool batch_of(const struct args *args, struct batch *batch, struct failure *failure)
-{
-    const char *progress = front_text(args, "progress");
-    *batch = (struct batch){ .input = front_text(args, "input"), .output = front_text(args, "output") };
-    batch->progress = progress != NULL ? progress : "auto";
-    batch->replace = json_is_true(json_object_get(args->front, "force"));
-    batch->defaults = usual;
-    if (!read_common(args->request, &batch->defaults, failure))
-        return false;
-    if (strcmp(batch->progress, "auto") == 0 || strcmp(batch->progress, "always") == 0 ||
-        strcmp(batch->progress, "never") == 0)
-        return true;
-    failure_say(failure, "progress", "Choose one of auto, always or never.");
-    return false;
-}
-
-static enum exit_code run_batch_command(int argc, char **argv)
-{
-    struct args args;
-    struct batch batch;
-    struct failure failure;
-    enum exit_code code = EXIT_WRONG_INPUT;
-    if (read_args(&batch_command, batch_front_options, argc, argv, &args, &failure) &&
-        batch_of(&args, &batch, &failure))
-        code = run_batch(&batch, &failure);
-    if (code > EXIT_NO_ANSWER)
-        complain(argv[0], &failure);
-    json_decref(args.request);
-    json_decref(args.front);
-    return code;
 }
 
 /* ---- muslin itself ---------------------------------------------------------------------------------------------- */
