@@ -117,10 +117,11 @@ static void text(struct call *call)
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_len ticks = 0;
     char written[64];
-    if (length_at(call, 0, "length", &ticks) && word_at(call, 1, "style", styles, &spec.style) &&
-        fineness_at(call, 2, &spec) &&
-        was_answered(&call->trouble,
-                  muslin_length_format(ticks, &spec, written, sizeof written, NULL, NULL, &problem), &problem))
+    if (!length_at(call, 0, "length", &ticks) || !word_at(call, 1, "style", styles, &spec.style) ||
+        !fineness_at(call, 2, &spec))
+        return;
+    muslin_status status = muslin_length_format(ticks, &spec, written, sizeof written, NULL, NULL, &problem);
+    if (was_answered(&call->trouble, status, &problem))
         sqlite3_result_text(call->context, written, -1, SQLITE_TRANSIENT);
 }
 
@@ -231,6 +232,21 @@ static void bought(struct call *call)
     give(call, status, &problem, purchase.bought);
 }
 
+/* Money in the smallest coin, to the nearest. */
+static void cost(struct call *call)
+{
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_cost out = { .size = sizeof out };
+    struct muslin_cost_spec spec = MUSLIN_COST_SPEC_INIT;
+    spec.sold = MUSLIN_COST_LENGTH;
+    spec.per = muslin_length_unit_ticks(MUSLIN_LENGTH_UNIT_YARD);
+    if (!length_at(call, 0, "length bought", &spec.amount) || !count_at(call, 1, "price", &spec.price) ||
+        !length_at(call, 2, "length that the price is for", &spec.per))
+        return;
+    muslin_status status = muslin_cost_plan(&spec, &out, &problem);
+    give(call, status, &problem, out.cost);
+}
+
 /* Pieces side by side in one strip across the cloth. */
 static bool across_at(struct call *call, struct muslin_cloth_pieces *pieces)
 {
@@ -311,7 +327,7 @@ static void pattern_file(struct call *call)
     char *buffer = sqlite3_malloc64(MOST + 1);
     const size_t read = file != NULL && buffer != NULL ? fread(buffer, 1, MOST + 1, file) : 0;
     if (buffer == NULL)
-        sqlite3_result_error_nomem(call->context);
+        trouble_memory(&call->trouble);
     else if (file == NULL || ferror(file) != 0)
         trouble_say(&call->trouble, "The pattern file \"%!.200s\" cannot be read.", path);
     else if (read > MOST)
@@ -349,6 +365,7 @@ static const struct function functions[] = {
     { "muslin_cut_resized", 3, 5, cut_resized, PURE },
     { "muslin_usable_width", 2, 2, usable_width, PURE },
     { "muslin_bought", 1, 2, bought, PURE },
+    { "muslin_cost", 2, 3, cost, PURE },
     { "muslin_per_strip", 2, 3, per_strip, PURE },
     { "muslin_narrower_by", 2, 3, narrower_by, PURE },
     { "muslin_strips", 3, 4, strips, PURE },
@@ -361,14 +378,16 @@ static const struct function functions[] = {
 static void answer_call(sqlite3_context *context, int given, sqlite3_value **values)
 {
     const struct function *function = sqlite3_user_data(context);
-    struct call call = { context, given, values, { NULL } };
+    struct call call = { context, given, values, { false, NULL } };
     for (int i = 0; i < given; i++)
         if (sqlite3_value_type(values[i]) == SQLITE_NULL)
             return;
     function->body(&call);
-    if (call.trouble.sentence == NULL)
+    if (!call.trouble.is_there)
         return;
-    char *message = sqlite3_mprintf("%s: %s", function->name, call.trouble.sentence);
+    char *message = call.trouble.sentence == NULL
+                        ? NULL
+                        : sqlite3_mprintf("%s: %s", function->name, call.trouble.sentence);
     sqlite3_free(call.trouble.sentence);
     if (message == NULL)
         sqlite3_result_error_nomem(context);

@@ -17,11 +17,14 @@ struct word;
 
 /* The sentence that becomes the SQL error: the first one counts. */
 struct trouble {
-    char *sentence; /* of sqlite3_mprintf(); null while all is well */
+    bool is_there;
+    char *sentence; /* of sqlite3_mprintf(); null when there was no memory for it, or for the work */
 };
 
 /* Says it, unless something has been said; returns false. */
 bool trouble_say(struct trouble *trouble, const char *format, ...);
+/* The same when memory runs out. */
+bool trouble_memory(struct trouble *trouble);
 /* Whether the library did what was asked; says its sentence if it did not. */
 bool was_answered(struct trouble *trouble, muslin_status status, const struct muslin_problem *problem);
 

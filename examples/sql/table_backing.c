@@ -44,9 +44,10 @@ static bool fill_backing(struct trouble *trouble, sqlite3_value **arguments, str
     struct muslin_backing_spec spec = MUSLIN_BACKING_SPEC_INIT;
     struct muslin_backing layouts[LAYOUTS_MOST];
     size_t count = 0;
-    if (!read_wish(trouble, arguments, &spec) ||
-        !was_answered(trouble,
-                   muslin_backing_layouts(&spec, layouts, sizeof layouts[0], LAYOUTS_MOST, &count, &problem), &problem))
+    if (!read_wish(trouble, arguments, &spec))
+        return false;
+    muslin_status status = muslin_backing_layouts(&spec, layouts, sizeof layouts[0], LAYOUTS_MOST, &count, &problem);
+    if (!was_answered(trouble, status, &problem))
         return false;
     for (size_t i = 0; i < count; i++)
         if (layouts[i].possible)

@@ -94,7 +94,7 @@ static bool read_list(struct trouble *trouble, sqlite3_value *value, struct list
                            MUSLIN_CUTPLAN_ROWS_MAX);
     list->pieces = sqlite3_malloc64((list->count + 1) * sizeof *list->pieces);
     if (list->pieces == NULL)
-        return false;
+        return trouble_memory(trouble);
     for (size_t i = 0; i < list->count; i++)
         if (!read_piece(trouble, i, json_array_get(list->rows, i), &list->pieces[i]))
             return false;
@@ -121,22 +121,23 @@ static bool read_plan(struct trouble *trouble, const struct muslin_cutplan *made
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     plan->totals.size = sizeof plan->totals;
-    if (!was_answered(trouble, muslin_cutplan_totals(made, &plan->totals, &problem), &problem) ||
-        !was_answered(trouble, muslin_cutplan_strips(made, NULL, sizeof *plan->strips, 0, &plan->strips_count, &problem),
-                   &problem) ||
-        !was_answered(trouble, muslin_cutplan_places(made, NULL, sizeof *plan->places, 0, &plan->places_count, &problem),
-                   &problem))
+    muslin_status status = muslin_cutplan_totals(made, &plan->totals, &problem);
+    if (status == MUSLIN_OK)
+        status = muslin_cutplan_strips(made, NULL, sizeof *plan->strips, 0, &plan->strips_count, &problem);
+    if (status == MUSLIN_OK)
+        status = muslin_cutplan_places(made, NULL, sizeof *plan->places, 0, &plan->places_count, &problem);
+    if (!was_answered(trouble, status, &problem))
         return false;
     plan->strips = sqlite3_malloc64((plan->strips_count + 1) * sizeof *plan->strips);
     plan->places = sqlite3_malloc64((plan->places_count + 1) * sizeof *plan->places);
     if (plan->strips == NULL || plan->places == NULL)
-        return false;
-    return was_answered(trouble,
-                     muslin_cutplan_strips(made, plan->strips, sizeof *plan->strips, plan->strips_count,
-                                           &plan->strips_count, &problem), &problem) &&
-           was_answered(trouble,
-                     muslin_cutplan_places(made, plan->places, sizeof *plan->places, plan->places_count,
-                                           &plan->places_count, &problem), &problem);
+        return trouble_memory(trouble);
+    status = muslin_cutplan_strips(made, plan->strips, sizeof *plan->strips, plan->strips_count, &plan->strips_count,
+                                   &problem);
+    if (status == MUSLIN_OK)
+        status = muslin_cutplan_places(made, plan->places, sizeof *plan->places, plan->places_count,
+                                       &plan->places_count, &problem);
+    return was_answered(trouble, status, &problem);
 }
 
 static void put_name(struct answer *answer, json_t *row)
@@ -203,10 +204,11 @@ static bool fill_cutplan(struct trouble *trouble, sqlite3_value **arguments, str
                    length_if(trouble, "straightening", arguments[PLAN_STRAIGHTENING], &spec.straightening) &&
                    count_if(trouble, "work limit", arguments[PLAN_WORK_LIMIT], &spec.work_limit) &&
                    read_list(trouble, arguments[PLAN_PIECES], &list) && muslin_allocator_libc(&memory) == MUSLIN_OK;
-    is_well = is_well && plan_was_answered(trouble,
-                                        muslin_cutplan_create(&spec, list.pieces, sizeof *list.pieces, list.count, NULL,
-                                                              0, 0, &memory, NULL, NULL, &made, &problem), &problem);
-    is_well = is_well && put_plan(trouble, &list, made, answer);
+    if (is_well) {
+        const muslin_status status = muslin_cutplan_create(&spec, list.pieces, sizeof *list.pieces, list.count, NULL, 0,
+                                                           0, &memory, NULL, NULL, &made, &problem);
+        is_well = plan_was_answered(trouble, status, &problem) && put_plan(trouble, &list, made, answer);
+    }
     muslin_cutplan_free(made);
     free_list(&list);
     return is_well;

@@ -29,8 +29,8 @@ static bool say_complaints(struct trouble *trouble, const struct complaints *com
                          complaint->place[0] == '\0' ? "the whole" : complaint->place, complaint->sentence);
     }
     if (complaints->used > SAID_MOST)
-        return trouble_say(trouble, "%d things are wrong with the pattern: %s; and %d more", (int)complaints->used, said,
-                           (int)complaints->used - SAID_MOST);
+        return trouble_say(trouble, "%d things are wrong with the pattern: %s; and %d more", (int)complaints->used,
+                           said, (int)complaints->used - SAID_MOST);
     return trouble_say(trouble, "%d thing%s wrong with the pattern: %s", (int)complaints->used,
                        complaints->used == 1 ? " is" : "s are", said);
 }

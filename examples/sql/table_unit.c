@@ -85,7 +85,7 @@ static bool fill_unit(struct trouble *trouble, sqlite3_value **arguments, struct
     if (!read_wish(trouble, arguments, &spec) ||
         !was_answered(trouble, muslin_unit_recipe(&spec, &plan, &problem), &problem) ||
         !was_answered(trouble, muslin_unit_pieces(&spec, pieces, sizeof pieces[0], PIECES_MOST, &count, &problem),
-                   &problem))
+                      &problem))
         return false;
     for (size_t i = 0; i < count; i++)
         put_piece(answer, &spec, &plan, &pieces[i]);

@@ -117,7 +117,7 @@ static int choose_plan(sqlite3_vtab *base, sqlite3_index_info *info)
             sqlite3_free(base->zErrMsg);
             base->zErrMsg = sqlite3_mprintf("%s: something is missing, write for instance %s.", table->name,
                                             table->usage);
-            return SQLITE_ERROR;
+            return base->zErrMsg == NULL ? SQLITE_NOMEM : SQLITE_ERROR;
         }
         if (found[argument] == 0)
             continue;
@@ -167,17 +167,17 @@ static int fill(const struct table *table, struct cursor *cursor, struct trouble
     for (int i = 0; i < table->arguments; i++)
         if (cursor->arguments[i] != NULL && sqlite3_value_type(cursor->arguments[i]) == SQLITE_NULL)
             return SQLITE_OK;
-    const bool is_well = table->fill(trouble, cursor->arguments, &cursor->answer);
-    if (cursor->answer.out_of_memory || (!is_well && trouble->sentence == NULL))
+    table->fill(trouble, cursor->arguments, &cursor->answer);
+    if (cursor->answer.out_of_memory || (trouble->is_there && trouble->sentence == NULL))
         return SQLITE_NOMEM;
-    return is_well ? SQLITE_OK : SQLITE_ERROR;
+    return trouble->is_there ? SQLITE_ERROR : SQLITE_OK;
 }
 
 static int begin_scan(sqlite3_vtab_cursor *base, int given, const char *ignored, int count, sqlite3_value **values)
 {
     struct cursor *cursor = (struct cursor *)(void *)base;
     const struct table *table = ((struct opened *)(void *)base->pVtab)->table;
-    struct trouble trouble = { NULL };
+    struct trouble trouble = { false, NULL };
     int taken = 0;
     (void)ignored;
     clear_cursor(cursor);
@@ -188,12 +188,13 @@ static int begin_scan(sqlite3_vtab_cursor *base, int given, const char *ignored,
         if (cursor->arguments[i] == NULL)
             return SQLITE_NOMEM;
     }
-    const int status = fill(table, cursor, &trouble);
+    int status = fill(table, cursor, &trouble);
     if (status != SQLITE_OK)
         forget(&cursor->answer);
     if (status == SQLITE_ERROR) {
         sqlite3_free(base->pVtab->zErrMsg);
         base->pVtab->zErrMsg = sqlite3_mprintf("%s: %s", table->name, trouble.sentence);
+        status = base->pVtab->zErrMsg == NULL ? SQLITE_NOMEM : SQLITE_ERROR;
     }
     sqlite3_free(trouble.sentence);
     return status;

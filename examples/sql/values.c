@@ -15,9 +15,16 @@ bool trouble_say(struct trouble *trouble, const char *format, ...)
 {
     va_list values;
     va_start(values, format);
-    if (trouble->sentence == NULL)
+    if (!trouble->is_there)
         trouble->sentence = sqlite3_vmprintf(format, values);
+    trouble->is_there = true;
     va_end(values);
+    return false;
+}
+
+bool trouble_memory(struct trouble *trouble)
+{
+    trouble->is_there = true;
     return false;
 }
 
@@ -76,7 +83,8 @@ bool length_from(struct trouble *trouble, const char *what, sqlite3_value *value
 {
     if (sqlite3_value_type(value) == SQLITE_TEXT) {
         const char *text = (const char *)sqlite3_value_text(value);
-        return text != NULL && length_from_text(trouble, what, text, (size_t)sqlite3_value_bytes(value), length);
+        return text == NULL ? trouble_memory(trouble)
+                            : length_from_text(trouble, what, text, (size_t)sqlite3_value_bytes(value), length);
     }
     if (sqlite3_value_type(value) != SQLITE_INTEGER)
         return trouble_say(trouble, "The %s is %s: write whole ticks, or a text with its unit such as '2 1/2 in'.",
@@ -109,7 +117,7 @@ bool text_from(struct trouble *trouble, const char *what, sqlite3_value *value, 
         return trouble_say(trouble, "The %s is %s: it must be a text.", what, type_of(value));
     *text = (const char *)sqlite3_value_text(value);
     *length = (size_t)sqlite3_value_bytes(value);
-    return *text != NULL;
+    return *text != NULL || trouble_memory(trouble);
 }
 
 bool word_from(struct trouble *trouble, const char *what, sqlite3_value *value, const struct word *words,
