@@ -136,6 +136,11 @@ static void give_rounded(struct call *call, bool asks_whether)
     if (!length_at(call, 0, "length", &ticks) || !length_at(call, 1, "grid", &rounding.grid) ||
         !word_at(call, 2, "direction", rounding_words, &rounding.direction))
         return;
+    if (rounding.grid < 1 || rounding.grid > MUSLIN_SIZE_MAX) {
+        trouble_say(&call->trouble, "The grid is %lld ticks, but must be 1 to %lld.", (long long)rounding.grid,
+                    (long long)MUSLIN_SIZE_MAX);
+        return;
+    }
     muslin_status status = muslin_length_snap(ticks, &rounding, &rounded);
     give(call, status, &problem, asks_whether ? rounded.exact : rounded.value);
 }

@@ -13,8 +13,9 @@ int sqlite3_muslinsql_init(sqlite3 *database, char **message, const sqlite3_api_
 /* The name follows from the file's, muslin_sql.so. */
 int sqlite3_muslinsql_init(sqlite3 *database, char **message, const sqlite3_api_routines *api)
 {
-    static const struct table *const tables[] = { &unit_table,    &backing_table,         &cutplan_table,
-                                                  &pattern_table, &pattern_fabrics_table, &pattern_cuts_table };
+    static const struct table_function *const tables[] = { &unit_table,    &backing_table,         &cutplan_table,
+                                                  &pattern_table, &pattern_fabrics_table, &pattern_sets_table,
+                                                  &pattern_cuts_table, &pattern_facts_table };
     SQLITE_EXTENSION_INIT2(api)
     if (muslin_version() != MUSLIN_VERSION) {
         *message = sqlite3_mprintf("This extension was made for another version of muslin than %s, which is here.",

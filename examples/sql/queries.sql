@@ -46,11 +46,11 @@ FROM design, muslin_pattern(design.pattern) AS p ORDER BY name, patches;
 SELECT name, size, muslin_text(finished_width) AS wide FROM design, muslin_pattern(design.pattern)
 WHERE NOT muslin_on_grid(finished_width, '1/8 in') ORDER BY name, finished_width;
 
--- The same designs sewn at 6 mm: what changes to buy
+-- The same designs with seams of 3/8 in: what changes to buy
 SELECT name, a.size, muslin_text(a.cloth_bought, 'yd') AS at_a_quarter_inch,
-       muslin_text(b.cloth_bought, 'yd') AS at_6_mm
+       muslin_text(b.cloth_bought, 'yd') AS at_3_eighths
 FROM design, muslin_pattern(design.pattern) AS a,
-     muslin_pattern(json_set(design.pattern, '$.seam', json('{"allowance": "6 mm"}')), a.size) AS b
+     muslin_pattern(json_set(design.pattern, '$.seam', json('{"allowance": "3/8 in"}')), a.size) AS b
 WHERE a.cloth_bought <> b.cloth_bought ORDER BY name, a.patches;
 
 -- Fabrics that leave least to spare

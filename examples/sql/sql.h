@@ -66,7 +66,7 @@ void put_text(struct answer *answer, const char *text); /* null: nothing */
 void put_nothing(struct answer *answer);
 
 /* One such function. Its arguments are the hidden columns, which follow those shown. */
-struct table {
+struct table_function {
     const char *name;
     const char *columns; /* as CREATE TABLE has them */
     const char *usage;   /* an example, for who leaves out what is required */
@@ -77,13 +77,15 @@ struct table {
     /* Arguments that are not given are null; none is an SQL NULL. */
     bool (*fill)(struct trouble *trouble, sqlite3_value **arguments, struct answer *answer);
 };
-int add_table(sqlite3 *database, const struct table *table);
+int add_table(sqlite3 *database, const struct table_function *table);
 
-extern const struct table unit_table;            /* table_unit.c */
-extern const struct table backing_table;         /* table_backing.c */
-extern const struct table cutplan_table;         /* table_cutplan.c */
-extern const struct table pattern_table;         /* table_pattern.c */
-extern const struct table pattern_fabrics_table; /* ... */
-extern const struct table pattern_cuts_table;    /* ... */
+extern const struct table_function unit_table;            /* table_unit.c */
+extern const struct table_function backing_table;         /* table_backing.c */
+extern const struct table_function cutplan_table;         /* table_cutplan.c */
+extern const struct table_function pattern_table;         /* table_pattern.c */
+extern const struct table_function pattern_fabrics_table; /* ... */
+extern const struct table_function pattern_sets_table;    /* ... */
+extern const struct table_function pattern_cuts_table;    /* ... */
+extern const struct table_function pattern_facts_table;   /* ... */
 
 #endif

@@ -55,7 +55,7 @@ static bool fill_backing(struct trouble *trouble, sqlite3_value **arguments, str
     return true;
 }
 
-const struct table backing_table = {
+const struct table_function backing_table = {
     .name = "muslin_backing",
     .columns = "CREATE TABLE backing(layout TEXT, best INTEGER, needed_width INTEGER, needed_length INTEGER, "
                "panels INTEGER, panel_length INTEGER, seams INTEGER, joined_width INTEGER, joined_length INTEGER, "

@@ -214,7 +214,7 @@ static bool fill_cutplan(struct trouble *trouble, sqlite3_value **arguments, str
     return is_well;
 }
 
-const struct table cutplan_table = {
+const struct table_function cutplan_table = {
     .name = "muslin_cutplan",
     .columns = "CREATE TABLE cutplan(strip INTEGER, times INTEGER, strip_width INTEGER, strip_height INTEGER, "
                "piece INTEGER, name, count INTEGER, cut_width INTEGER, cut_height INTEGER, x INTEGER, turned INTEGER, "

@@ -2,11 +2,12 @@
  *
  * SPDX-License-Identifier: MIT */
 #define _POSIX_C_SOURCE 200809L
+#include <stdlib.h>
 #include <string.h>
 #include <strings.h>
 
+#include "document.h"
 #include "sql.h"
-#include "worked.h"
 #include "words.h"
 
 SQLITE_EXTENSION_INIT3
@@ -37,13 +38,13 @@ static bool say_complaints(struct trouble *trouble, const struct complaints *com
 
 /* ---- its sizes --------------------------------------------------------------------------------------------------- */
 
-static void work_out(const struct pattern *pattern, size_t size, put_size put, struct answer *answer,
+static void work_out(const struct pattern *pattern, size_t size, put_size put_rows, struct answer *answer,
                      struct complaints *complaints)
 {
     struct design *design = design_create(pattern, size, complaints);
     struct worked *worked = design == NULL ? NULL : worked_create(design, NULL, NULL, complaints);
     if (worked != NULL)
-        put(answer, worked);
+        put_rows(answer, worked);
     worked_free(worked);
     if (design != NULL)
         design_free(design);
@@ -54,7 +55,7 @@ static bool is_wanted(const struct pattern *pattern, size_t size, const char *on
     return only == NULL || strcasecmp(pattern->sizes[size].name, only) == 0;
 }
 
-static bool fill_sizes(struct trouble *trouble, const struct pattern *pattern, const char *only, put_size put,
+static bool fill_sizes(struct trouble *trouble, const struct pattern *pattern, const char *only, put_size put_rows,
                        struct answer *answer)
 {
     struct complaints complaints = { NULL, 0, 0 };
@@ -63,7 +64,7 @@ static bool fill_sizes(struct trouble *trouble, const struct pattern *pattern, c
         if (!is_wanted(pattern, i, only))
             continue;
         is_there = true;
-        work_out(pattern, i, put, answer, &complaints);
+        work_out(pattern, i, put_rows, answer, &complaints);
     }
     if (complaints.used > 0)
         say_complaints(trouble, &complaints);
@@ -74,7 +75,7 @@ static bool fill_sizes(struct trouble *trouble, const struct pattern *pattern, c
     return is_well;
 }
 
-static bool fill(struct trouble *trouble, sqlite3_value **arguments, put_size put, struct answer *answer)
+static bool fill(struct trouble *trouble, sqlite3_value **arguments, put_size put_rows, struct answer *answer)
 {
     struct complaints complaints = { NULL, 0, 0 };
     const char *text;
@@ -85,7 +86,7 @@ static bool fill(struct trouble *trouble, sqlite3_value **arguments, put_size pu
         (arguments[PATTERN_ONLY] != NULL && !text_from(trouble, "size", arguments[PATTERN_ONLY], &only, &ignored)))
         return false;
     struct pattern *pattern = pattern_parse(text, length, &complaints);
-    const bool is_well = pattern != NULL ? fill_sizes(trouble, pattern, only, put, answer)
+    const bool is_well = pattern != NULL ? fill_sizes(trouble, pattern, only, put_rows, answer)
                                          : say_complaints(trouble, &complaints);
     if (pattern != NULL)
         pattern_free(pattern);
@@ -148,7 +149,7 @@ static bool fill_pattern(struct trouble *trouble, sqlite3_value **arguments, str
     return fill(trouble, arguments, put_pattern, answer);
 }
 
-const struct table pattern_table = {
+const struct table_function pattern_table = {
     .name = "muslin_pattern",
     .columns = "CREATE TABLE pattern(title TEXT, size TEXT, finished_width INTEGER, finished_height INTEGER, "
                "unfinished_width INTEGER, unfinished_height INTEGER, patches INTEGER, fabrics INTEGER, "
@@ -161,6 +162,34 @@ const struct table pattern_table = {
     .required = 1,
     .innocuous = false, /* it may search for seconds */
     .fill = fill_pattern
+};
+
+/* ---- everything, as JSON ----------------------------------------------------------------------------------------- */
+
+static void put_facts(struct answer *answer, const struct worked *worked)
+{
+    json_t *facts = facts_of(worked);
+    char *text = json_dumps(facts, JSON_COMPACT);
+    put_text(answer, size_name(worked));
+    put_text(answer, kept(text));
+    free(text);
+    json_decref(facts);
+}
+
+static bool fill_facts(struct trouble *trouble, sqlite3_value **arguments, struct answer *answer)
+{
+    return fill(trouble, arguments, put_facts, answer);
+}
+
+const struct table_function pattern_facts_table = {
+    .name = "muslin_pattern_facts",
+    .columns = "CREATE TABLE facts(size TEXT, facts TEXT, pattern HIDDEN, only_size HIDDEN)",
+    .usage = "muslin_pattern_facts(muslin_pattern_file('ferry-steps.json'))",
+    .shown = 2,
+    .arguments = 2,
+    .required = 1,
+    .innocuous = false,
+    .fill = fill_facts
 };
 
 /* ---- a row each fabric ------------------------------------------------------------------------------------------- */
@@ -191,7 +220,7 @@ static bool fill_fabrics(struct trouble *trouble, sqlite3_value **arguments, str
     return fill(trouble, arguments, put_fabrics, answer);
 }
 
-const struct table pattern_fabrics_table = {
+const struct table_function pattern_fabrics_table = {
     .name = "muslin_pattern_fabrics",
     .columns = "CREATE TABLE fabrics(size TEXT, letter TEXT, fabric TEXT, usable_width INTEGER, needed INTEGER, "
                "least INTEGER, bought INTEGER, spare INTEGER, narrowest_width INTEGER, strips_cut_width INTEGER, "
@@ -204,7 +233,53 @@ const struct table pattern_fabrics_table = {
     .fill = fill_fabrics
 };
 
+/* ---- a row each strip set ---------------------------------------------------------------------------------------- */
+
+static void put_sets(struct answer *answer, const struct worked *worked)
+{
+    char letter[16];
+    for (size_t i = 0; i < worked->sets_count; i++) {
+        const struct muslin_strip_set *row = &worked->sets[i];
+        if (!row->used)
+            continue;
+        put_text(answer, size_name(worked));
+        put_text(answer, letter_of(worked, row->node, letter));
+        put_number(answer, row->strips);
+        put_number(answer, row->set_unfinished);
+        put_number(answer, row->segment_cut);
+        put_number(answer, row->segments);
+        put_number(answer, row->segments_per_set);
+        put_number(answer, row->sets);
+        put_number(answer, row->spare);
+        put_number(answer, row->shorter_by);
+    }
+}
+
+static bool fill_sets(struct trouble *trouble, sqlite3_value **arguments, struct answer *answer)
+{
+    return fill(trouble, arguments, put_sets, answer);
+}
+
+const struct table_function pattern_sets_table = {
+    .name = "muslin_pattern_sets",
+    .columns = "CREATE TABLE sets(size TEXT, letter TEXT, strips INTEGER, set_unfinished INTEGER, "
+               "segment_cut INTEGER, segments INTEGER, segments_per_set INTEGER, sets INTEGER, spare INTEGER, "
+               "shorter_by INTEGER, pattern HIDDEN, only_size HIDDEN)",
+    .usage = "muslin_pattern_sets(muslin_pattern_file('ferry-steps.json'))",
+    .shown = 10,
+    .arguments = 2,
+    .required = 1,
+    .innocuous = false,
+    .fill = fill_sets
+};
+
 /* ---- a row each piece of the cut list ---------------------------------------------------------------------------- */
+
+static const struct word source_words[] = {
+    { "patch", MUSLIN_CUT_PATCH },       { "strip for sets", MUSLIN_CUT_SET_STRIP }, { "unit", MUSLIN_CUT_UNIT },
+    { "template", MUSLIN_CUT_TEMPLATE }, { "setting", MUSLIN_CUT_SETTING },          { "60 degrees", MUSLIN_CUT_SIXTY },
+    { "mitred", MUSLIN_CUT_MITRED },     { NULL, 0 }
+};
 
 static void put_cuts(struct answer *answer, const struct worked *worked)
 {
@@ -220,6 +295,7 @@ static void put_cuts(struct answer *answer, const struct worked *worked)
         put_text(answer, word_of(again_words, row->again));
         put_number(answer, row->pieces);
         put_number(answer, row->spare);
+        put_text(answer, word_of(source_words, row->source));
         put_number(answer, is_joined(worked, cut));
     }
 }
@@ -229,13 +305,13 @@ static bool fill_cuts(struct trouble *trouble, sqlite3_value **arguments, struct
     return fill(trouble, arguments, put_cuts, answer);
 }
 
-const struct table pattern_cuts_table = {
+const struct table_function pattern_cuts_table = {
     .name = "muslin_pattern_cuts",
     .columns = "CREATE TABLE cuts(size TEXT, piece INTEGER, fabric TEXT, count INTEGER, cut_width INTEGER, "
-               "cut_height INTEGER, cut_again TEXT, pieces INTEGER, spare INTEGER, joined INTEGER, pattern HIDDEN, "
-               "only_size HIDDEN)",
+               "cut_height INTEGER, cut_again TEXT, pieces INTEGER, spare INTEGER, source TEXT, "
+               "joined INTEGER, pattern HIDDEN, only_size HIDDEN)",
     .usage = "muslin_pattern_cuts(muslin_pattern_file('ferry-steps.json'))",
-    .shown = 10,
+    .shown = 11,
     .arguments = 2,
     .required = 1,
     .innocuous = false,

@@ -92,7 +92,7 @@ static bool fill_unit(struct trouble *trouble, sqlite3_value **arguments, struct
     return true;
 }
 
-const struct table unit_table = {
+const struct table_function unit_table = {
     .name = "muslin_unit",
     .columns = "CREATE TABLE unit(fabric INTEGER, shape TEXT, cut_width INTEGER, cut_height INTEGER, count INTEGER, "
                "cut_again TEXT, gives INTEGER, made TEXT, finished_width INTEGER, finished_height INTEGER, "

@@ -57,7 +57,7 @@ enum { ARGUMENTS_MOST = 10 };
 
 struct opened {
     sqlite3_vtab base;
-    const struct table *table;
+    const struct table_function *table;
 };
 
 struct cursor {
@@ -70,7 +70,7 @@ struct cursor {
 static int connect_table(sqlite3 *database, void *user_data, int count, const char *const *words, sqlite3_vtab **out,
                          char **message)
 {
-    const struct table *table = user_data;
+    const struct table_function *table = user_data;
     (void)count;
     (void)words;
     (void)message;
@@ -96,7 +96,7 @@ static int disconnect_table(sqlite3_vtab *base)
 /* Takes the arguments that have a value: in their order, a bit for each. What is required must be there. */
 static int choose_plan(sqlite3_vtab *base, sqlite3_index_info *info)
 {
-    const struct table *table = ((struct opened *)(void *)base)->table;
+    const struct table_function *table = ((struct opened *)(void *)base)->table;
     int found[ARGUMENTS_MOST] = { 0 };
     bool is_waiting[ARGUMENTS_MOST] = { false };
     int used = 0;
@@ -162,7 +162,7 @@ static int close_cursor(sqlite3_vtab_cursor *base)
 }
 
 /* Works the rows out. Nothing in, no rows out. */
-static int fill(const struct table *table, struct cursor *cursor, struct trouble *trouble)
+static int fill(const struct table_function *table, struct cursor *cursor, struct trouble *trouble)
 {
     for (int i = 0; i < table->arguments; i++)
         if (cursor->arguments[i] != NULL && sqlite3_value_type(cursor->arguments[i]) == SQLITE_NULL)
@@ -176,7 +176,7 @@ static int fill(const struct table *table, struct cursor *cursor, struct trouble
 static int begin_scan(sqlite3_vtab_cursor *base, int given, const char *ignored, int count, sqlite3_value **values)
 {
     struct cursor *cursor = (struct cursor *)(void *)base;
-    const struct table *table = ((struct opened *)(void *)base->pVtab)->table;
+    const struct table_function *table = ((struct opened *)(void *)base->pVtab)->table;
     struct trouble trouble = { false, NULL };
     int taken = 0;
     (void)ignored;
@@ -209,14 +209,14 @@ static int next_row(sqlite3_vtab_cursor *base)
 static int is_at_end(sqlite3_vtab_cursor *base)
 {
     const struct cursor *cursor = (const struct cursor *)(const void *)base;
-    const struct table *table = ((struct opened *)(void *)base->pVtab)->table;
+    const struct table_function *table = ((struct opened *)(void *)base->pVtab)->table;
     return cursor->row * (size_t)table->shown >= cursor->answer.used;
 }
 
 static int give_column(sqlite3_vtab_cursor *base, sqlite3_context *context, int column)
 {
     const struct cursor *cursor = (const struct cursor *)(const void *)base;
-    const struct table *table = ((struct opened *)(void *)base->pVtab)->table;
+    const struct table_function *table = ((struct opened *)(void *)base->pVtab)->table;
     if (column >= table->shown) {
         if (cursor->arguments[column - table->shown] != NULL)
             sqlite3_result_value(context, cursor->arguments[column - table->shown]);
@@ -244,7 +244,7 @@ static const sqlite3_module module = {
     .xRowid = give_rowid
 };
 
-int add_table(sqlite3 *database, const struct table *table)
+int add_table(sqlite3 *database, const struct table_function *table)
 {
     return sqlite3_create_module_v2(database, table->name, &module, (void *)(size_t)table, NULL);
 }

@@ -44,7 +44,8 @@ static const struct asked asked[] = {
     { "muslin_shorter_by", 2, 4, 0, 0 },     { "muslin_pattern_file", 1, 1, 0, 0 },
     { "muslin_unit", 2, 9, 1, 0 },           { "muslin_backing", 2, 7, 1, 0 },
     { "muslin_cutplan", 5, 5, 1, 5 },        { "muslin_pattern", 1, 2, 1, 0 },
-    { "muslin_pattern_fabrics", 1, 2, 1, 0 }, { "muslin_pattern_cuts", 1, 2, 1, 0 },
+    { "muslin_pattern_fabrics", 1, 2, 1, 0 }, { "muslin_pattern_sets", 1, 2, 1, 0 },
+    { "muslin_pattern_cuts", 1, 2, 1, 0 },   { "muslin_pattern_facts", 1, 2, 1, 0 },
 };
 enum { FUNCTIONS = sizeof asked / sizeof asked[0] };
 
