@@ -43,10 +43,10 @@ def sizes_of(answers: "Iterable[dict[str, Any]]") -> "Iterator[dict[str, Any]]":
 
 def label(row: "dict[str, Any]") -> str:
     widest = row["at"][max(row["at"])]
-    finished = " x ".join(Length(widest[side]).format(denominator=8, bare=True)
-                          for side in ("finished_width", "finished_height"))
+    sides = [Length(widest[side]).format(denominator=8, bare=True) for side in ("finished_width", "finished_height")]
+    finished = f"{sides[0]} x {sides[1]} in finished"
     seam = "" if row["seam"] is None else f", seam {row['seam_text']}"
-    return f"{row['name']}, {row['size']}{seam}\n{finished} in finished{' (off the grid)' if row['off_grid'] else ''}"
+    return f"{row['name']}, {row['size']}{seam}\n{f'about {finished}, off the grid' if row['off_grid'] else finished}"
 
 
 def yards(ticks: int) -> str:
@@ -57,11 +57,9 @@ def draw_cloth(axes: Any, rows: "list[dict[str, Any]]") -> None:
     widths = sorted(rows[0]["at"])
     step = (widths[1] - widths[0]) / INCH if len(widths) > 1 else 1.0
     for y, row in enumerate(rows):
-        least = min(at["cloth_bought"] or 0 for at in row["at"].values())
+        least = min(at["cloth_bought"] for at in row["at"].values())
         for width in widths:
             bought = row["at"][width]["cloth_bought"]
-            if bought is None:
-                continue
             more = 0 if least == 0 else (bought - least) / least
             axes.barh(y, step, left=width / INCH - step / 2, height=0.9, color=SHADES(min(1.0, more / MOST)),
                       edgecolor="#bbbbbb", linewidth=0.4, zorder=1)
@@ -84,13 +82,15 @@ def draw_edges(axes: Any, rows: "list[dict[str, Any]]") -> None:
 def draw_cost(axes: Any, rows: "list[dict[str, Any]]", price: "int | None", per: int) -> None:
     """At the widest width: its cost, or its length where there is no price."""
     for y, row in enumerate(rows):
-        bought = row["at"][max(row["at"])]["cloth_bought"]
+        widest = row["at"][max(row["at"])]
+        bought = widest["cloth_bought"]
         coins = cost(bought, price, per)
-        value = (coins / 100 if coins is not None else bought / (36 * INCH)) if bought is not None else 0
-        text = "strips only" if not bought else money(coins) if coins is not None else f"{yards(bought)} yd"
+        value = coins / 100 if coins is not None else bought / (36 * INCH)
+        text = money(coins) if coins is not None else f"{yards(bought)} yd"
+        text += f" and {widest['strips_needed']} strips" if widest["strips_needed"] else ""
         axes.barh(y, value, height=0.6, color="#d9d9d9", edgecolor="black", linewidth=0.5)
         axes.text(value, y, f" {text}", va="center", fontsize=7)
-    axes.margins(x=0.35)
+    axes.margins(x=0.45)
     axes.set_xlabel("yd of cloth for the top" if price is None else "cost of cloth for the top", fontsize=8)
 
 

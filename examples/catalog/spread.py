@@ -11,14 +11,13 @@ import itertools
 import multiprocessing
 import os
 import signal
-from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
+from concurrent.futures import FIRST_COMPLETED, CancelledError, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
 from typing import Any, Iterable, Iterator
 
 from jobs import Job, Trouble
 from working import work
 
-Answers = "Iterator[tuple[Job, Any]]"
 UNDER_WAY = 4    # for each worker
 TRIES = 3        # of a job whose workers die
 
@@ -74,11 +73,11 @@ def one_pool(waiting: "Iterator[Job]", workers: int, lost: "list[Job]") -> "Iter
 def over_cluster(jobs: "Iterable[Job]", address: str) -> "Iterator[tuple[Job, Any]]":
     """Workers need this folder and the muslin package on their PYTHONPATH, MUSLIN_LIBRARY and MUSLIN_SQL."""
     try:
-        from distributed import Client, as_completed
+        from distributed import Client, KilledWorker, as_completed
     except ImportError:
         raise Trouble("A cluster needs dask.distributed: on Debian, apt-get install python3-distributed.") from None
     try:
-        client = Client(address, timeout="20s")
+        client = Client(address, timeout="8s")
     except (OSError, ValueError) as error:
         raise Trouble(f"{address}: no dask scheduler answers there: {error}.") from None
     with client:
@@ -96,8 +95,14 @@ def over_cluster(jobs: "Iterable[Job]", address: str) -> "Iterator[tuple[Job, An
         workers = max(1, len(client.scheduler_info()["workers"]))
         coming = as_completed(start(UNDER_WAY * workers))
         for future in coming:
-            answer = future.result()
-            yield under_way.pop(future.key), answer
+            job = under_way.pop(future.key)
+            try:
+                answer = future.result()
+            except KilledWorker:
+                answer = {"complaint": f"the workers that took it on have died {TRIES} times and more."}
+            except (OSError, CancelledError):
+                raise Trouble(f"{address}: the cluster is lost. What is done is kept.") from None
+            yield job, answer
             future.release()
             coming.update(start(1))
 

@@ -51,13 +51,12 @@ def exactly(ticks: int) -> str:
 
 
 def varied(job: Job, width: int) -> str:
-    """The pattern with this seam, and with all cloth that is bought by the length so wide."""
+    """The pattern with this seam, and all its cloth so wide; pre-cut strips, which are cut across it, so long."""
     pattern = json.loads(job.pattern)
     if job.seam is not None:
         pattern["seam"] = {**pattern.get("seam", {}), "allowance": exactly(job.seam)}
     for cloth in pattern["fabrics"].values():
-        if "strips" not in cloth:
-            cloth["usable width"] = exactly(width)
+        cloth["usable width"] = exactly(width)
     return json.dumps(pattern)
 
 
@@ -98,13 +97,14 @@ def edge(what: str, of: str, width: int) -> "dict[str, Any]":
 
 
 def edges_at(facts: "dict[str, Any]", width: int) -> "Iterator[dict[str, Any]]":
-    """Strip sets that give fewer segments below some width, and plans that must then be made anew."""
+    """Strip sets that give fewer segments below some width, and plans that must then be made anew; not plans whose
+    strips go from selvage to selvage, which hold at no narrower width."""
     for made in facts["strip_sets"]:
         if made["segments_per_set"] > 0:
             yield {**edge("strip set", f"set {made['letter']}", width - made["strips_may_be_shorter_by"]["ticks"]),
                    "cut_width": made["segment_cut"]["ticks"], "above": made["segments_per_set"]}
     for cloth in facts["fabrics"]:
-        if "narrowest_width" in cloth:
+        if "narrowest_width" in cloth and cloth["narrowest_width"]["ticks"] < width:
             yield edge("plan", cloth["fabric"], cloth["narrowest_width"]["ticks"])
 
 
