@@ -118,7 +118,7 @@ def draw(rows: "list[dict[str, Any]]", price: "int | None", per: int, which: str
 
 def write_pictures(place: Path, answers: "Iterable[dict[str, Any]]", price: "int | None", per: int) -> "list[Path]":
     """One, or as many as it takes; the second is `place` with -2 in its name, and so on."""
-    written = []
+    written: "list[Path]" = []
     sizes = sizes_of(answers)
     for number in itertools.count(1):
         rows = list(itertools.islice(sizes, ROWS))

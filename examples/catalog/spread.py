@@ -7,6 +7,7 @@ larger than memory. A worker that dies takes nothing with it: what it had in han
 """
 from __future__ import annotations
 
+import importlib
 import itertools
 import multiprocessing
 import os
@@ -73,11 +74,11 @@ def one_pool(waiting: "Iterator[Job]", workers: int, lost: "list[Job]") -> "Iter
 def over_cluster(jobs: "Iterable[Job]", address: str) -> "Iterator[tuple[Job, Any]]":
     """Workers need this folder and the muslin package on their PYTHONPATH, MUSLIN_LIBRARY and MUSLIN_SQL."""
     try:
-        from distributed import Client, KilledWorker, as_completed
+        distributed: Any = importlib.import_module("distributed")
     except ImportError:
         raise Trouble("A cluster needs dask.distributed: on Debian, apt-get install python3-distributed.") from None
     try:
-        client = Client(address, timeout="8s")
+        client = distributed.Client(address, timeout="8s")
     except (OSError, ValueError) as error:
         raise Trouble(f"{address}: no dask scheduler answers there: {error}.") from None
     with client:
@@ -93,12 +94,12 @@ def over_cluster(jobs: "Iterable[Job]", address: str) -> "Iterator[tuple[Job, An
             return futures
 
         workers = max(1, len(client.scheduler_info()["workers"]))
-        coming = as_completed(start(UNDER_WAY * workers))
+        coming = distributed.as_completed(start(UNDER_WAY * workers))
         for future in coming:
             job = under_way.pop(future.key)
             try:
                 answer = future.result()
-            except KilledWorker:
+            except distributed.KilledWorker:
                 answer = {"complaint": f"the workers that took it on have died {TRIES} times and more."}
             except (OSError, CancelledError):
                 raise Trouble(f"{address}: the cluster is lost. What is done is kept.") from None

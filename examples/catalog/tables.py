@@ -97,7 +97,7 @@ GRID_HEADS = ["pattern", "size", "seam allowance", "what", "length (in)", "lengt
               "off by (in)"]
 
 
-def write_tables(folder: Path, answers: "list[dict[str, Any]]", price: "int | None", per: int) -> None:
+def write_tables(folder: Path, answers: "Iterable[dict[str, Any]]", price: "int | None", per: int) -> None:
     write_csv(folder / "sizes.csv", size_rows(answers, price, per), SIZE_HEADS)
     write_csv(folder / "edges.csv", edge_rows(answers), EDGE_HEADS)
     write_csv(folder / "off-grid.csv", grid_rows(answers), GRID_HEADS)

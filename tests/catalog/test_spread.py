@@ -10,7 +10,7 @@ import signal
 import subprocess
 import sys
 from pathlib import Path
-from typing import Iterator
+from typing import Any, Iterator
 
 import pytest
 from cataloguing import (command_of, descendants, done, environment, kept, pattern, start, tables, wait_until,
@@ -68,7 +68,8 @@ def cluster(tmp_path: Path) -> "Iterator[tuple[str, list[subprocess.Popen[bytes]
     """A scheduler and two workers, each a process of its own: nobody starts them anew."""
     pytest.importorskip("distributed")
     told = tmp_path / "scheduler.json"
-    common = {"env": environment(), "stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL, "cwd": tmp_path}
+    common: "dict[str, Any]" = {"env": environment(), "stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL,
+                                "cwd": tmp_path}
     dask = [sys.executable, "-m"]
     scheduler = subprocess.Popen([*dask, "distributed.cli.dask_scheduler", "--host", "127.0.0.1", "--port", "0",
                                   "--no-dashboard", "--no-show", "--scheduler-file", str(told)], **common)
