@@ -84,6 +84,7 @@ static json_t *reply_to(const struct line *line, const struct common *defaults, 
         json_object_set_new(reply, "answer", answer);
     else
         json_object_set_new(reply, "error", failure_as_json(&failure));
+    json_decref(failure.complaints);
     json_decref(request);
     return reply;
 }

@@ -6,7 +6,7 @@
 
 #include "command.h"
 
-extern const struct command plan_command;
+extern const struct command plan_command, pattern_command;
 extern const struct command cut_command, finished_command, piece_command, row_command, strip_command, resize_command,
     calibrate_command, drift_command;
 extern const struct command accuracy_command;

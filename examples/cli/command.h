@@ -37,6 +37,8 @@ struct failure {
     int64_t limit;
     char option[32];       /* without dashes; empty when none can be named */
     char sentence[500];
+    json_t *complaints;    /* of a file in which more may be wrong: {place, line, column, value, sentence} each; its
+                              owner's; else null */
 };
 
 /* Fills the failure with a sentence of the front end's own. `option` may be null. */
@@ -45,6 +47,8 @@ void failure_say(struct failure *failure, const char *option, const char *format
 /* "muslin plan: --columns: ..." on standard error. */
 void tell_failure(const char *program, const struct failure *failure);
 json_t *failure_as_json(const struct failure *failure);
+/* Is it the question that is wrong, or is there just no quilt in it? */
+enum exit_code exit_code_of(muslin_status status);
 
 /* ---- words ------------------------------------------------------------------------------------------------------ */
 

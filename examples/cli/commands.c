@@ -6,7 +6,7 @@
 #include "cmd.h"
 #include "words.h"
 
-static const struct command *const quilt_group[] = { &plan_command, &from_stock_command, NULL };
+static const struct command *const quilt_group[] = { &plan_command, &pattern_command, &from_stock_command, NULL };
 static const struct command *const seam_group[] = { &cut_command, &finished_command, &piece_command, &row_command,
                                                     &strip_command, &resize_command, &calibrate_command,
                                                     &drift_command, &accuracy_command, NULL };

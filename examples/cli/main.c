@@ -105,13 +105,14 @@ static bool answer_and_deliver(const struct command *command, const struct args 
 static enum exit_code run_command(const struct command *command, int argc, char **argv)
 {
     struct args args;
-    struct failure failure;
+    struct failure failure = { .exit_code = EXIT_ANSWERED };
     bool fine = read_args(command, front_of(command), argc, argv, &args, &failure) &&
                 answer_and_deliver(command, &args, &failure);
     if (!fine) {
         tell_failure(argv[0], &failure);
         if (json_is_true(json_object_get(args.front, "json")))
             complain_in_json(&failure);
+        json_decref(failure.complaints);
     }
     json_decref(args.request);
     json_decref(args.front);

@@ -1,12 +1,13 @@
 /* complaint.c - what is wrong with a pattern file, place by place.
  *
  * SPDX-License-Identifier: MIT */
+#define _POSIX_C_SOURCE 200809L
 #include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
-#include "pattern.h"
+#include "inside.h"
 
 void must(muslin_status status)
 {
@@ -16,11 +17,21 @@ void must(muslin_status status)
     exit(3);
 }
 
-static void *kept(void *memory)
+void *kept(void *memory)
 {
     if (memory == NULL)
         must(MUSLIN_ERR_NO_MEMORY);
     return memory;
+}
+
+/* Ends a text of UTF-8 at so many bytes, or a little before: never within a character. */
+static void cut_off(char *text, size_t most)
+{
+    if (strlen(text) <= most)
+        return;
+    while (most > 0 && ((unsigned char)text[most] & 0xC0) == 0x80)
+        most--;
+    text[most] = '\0';
 }
 
 /* The first characters of a value as the file has it. */
@@ -30,8 +41,10 @@ static char *shortened(json_t *value)
     if (value == NULL)
         return NULL;
     char *text = kept(json_dumps(value, JSON_ENCODE_ANY | JSON_COMPACT));
-    if (strlen(text) > MOST)
-        memcpy(text + MOST - 3, "...", 4);
+    if (strlen(text) > MOST) {
+        cut_off(text, MOST - 3);
+        strcat(text, "...");
+    }
     return text;
 }
 
@@ -51,14 +64,8 @@ static void complaint_free(struct complaint *complaint)
     free(complaint->sentence);
 }
 
-void complain(struct complaints *complaints, const char *place, json_t *value, int status, const char *format, ...)
+static void add_complaint(struct complaints *complaints, struct complaint complaint)
 {
-    char sentence[1000];
-    va_list arguments;
-    va_start(arguments, format);
-    vsnprintf(sentence, sizeof sentence, format, arguments);
-    va_end(arguments);
-    struct complaint complaint = { kept(strdup(place)), 0, 0, shortened(value), kept(strdup(sentence)), status };
     if (is_told(complaints, &complaint)) {
         complaint_free(&complaint);
         return;
@@ -68,6 +75,26 @@ void complain(struct complaints *complaints, const char *place, json_t *value, i
         complaints->rows = kept(realloc(complaints->rows, complaints->room * sizeof *complaints->rows));
     }
     complaints->rows[complaints->used++] = complaint;
+}
+
+void complain(struct complaints *complaints, const char *place, json_t *value, int status, const char *format, ...)
+{
+    enum { MOST = 1000 };
+    char sentence[1000];
+    va_list arguments;
+    if (complaints->used > MOST)
+        return;
+    va_start(arguments, format);
+    vsnprintf(sentence, sizeof sentence, format, arguments);
+    va_end(arguments);
+    cut_off(sentence, sizeof sentence - 8);
+    struct complaint complaint = { kept(strdup(place)), 0, 0, shortened(value), kept(strdup(sentence)), status };
+    if (complaints->used == MOST) {
+        complaint_free(&complaint);
+        complaint = (struct complaint){ kept(strdup("")), 0, 0, NULL,
+                                        kept(strdup("there is more; mend these first")), -1 };
+    }
+    add_complaint(complaints, complaint);
 }
 
 void complaints_free(struct complaints *complaints)

@@ -25,6 +25,7 @@ struct table {
     bool *is_number;     /* right-aligned */
     size_t rows;
     char **cells;        /* row by row */
+    size_t used;         /* cells */
 };
 
 enum picture_kind {
@@ -63,6 +64,8 @@ struct document {
     size_t room;
 };
 
+/* In all texts a no-break space (U+00A0) stands within what should not be broken over two lines: "12 1/2 in". */
+
 /* Everything: title, cover with all sizes side by side, then each of `sizes` in full. */
 struct document *document_create(const struct pattern *pattern, struct worked *const *sizes, size_t count);
 void document_free(struct document *document);
@@ -99,8 +102,13 @@ void write_cuts(struct document *document, const struct worked *worked);        
 void write_layout(struct document *document, const struct worked *worked);             /* write_layout.c: on the cloth */
 void write_steps(struct document *document, const struct worked *worked);              /* write_steps.c, recipe, field */
 void write_pressing(struct document *document, const struct worked *worked);           /* write_pressing.c */
+void write_borders(struct document *document, const struct worked *worked);            /* write_borders.c: of the top */
 void write_finishing(struct document *document, const struct worked *worked);          /* write_finishing.c */
 void write_templates(struct document *document, const struct worked *worked);          /* write_templates.c */
 void write_cautions(struct document *document, const struct worked *worked);           /* write_cautions.c */
+
+/* The steps first .. last - 1, and the first one that is of a border round the top, or the number of steps. */
+void write_some_steps(struct document *document, const struct worked *worked, size_t first, size_t last);
+size_t first_border_step(const struct worked *worked);
 
 #endif

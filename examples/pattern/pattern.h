@@ -159,6 +159,9 @@ struct design {
     muslin_len bed_width;
     muslin_len bed_length;
     muslin_len bed_depth; /* of the mattress; 0: not said */
+
+    char **texts; /* that only the design holds */
+    size_t texts_used;
 };
 
 /* Pieces the size's tree. Null when something is wrong; every wrong place is told. */

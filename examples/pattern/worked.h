@@ -11,7 +11,7 @@ struct feeds {
     size_t count;
 };
 
-/* A fabric's cutting plan, row by row. */
+/* A fabric's cutting plan, row by row: from the bolt, or from strips where it is bought as strips. */
 struct bolt {
     struct muslin_plan_strip *strips;
     size_t strips_count;
@@ -21,7 +21,12 @@ struct bolt {
     size_t pieces_count;
     struct muslin_plan_left_over *left_over; /* pieces of cloth that are left and of use */
     size_t left_over_count;
+    struct muslin_cutplan *from_strips; /* null: from the bolt */
+    int64_t strips_needed;              /* of those, in all tops */
+    int64_t tops_given;                 /* that the strips there are suffice for, up to TOPS_TRIED; 0: not said how many
+                                           there are, or not even one */
 };
+enum { TOPS_TRIED = 50 };
 
 struct worked {
     const struct design *design;
@@ -35,6 +40,7 @@ struct worked {
     size_t cuts_count;
     size_t *order; /* the cuts as they are listed: of each fabric the longest strips first */
     int *piece;    /* number of each cut in print, from 1; the strips of one mitred border share theirs */
+    int32_t *laid; /* how each is laid out, enum muslin_blank_kind: whole, lengthwise, joined from strips, on a slope */
     struct muslin_strip_set *sets;
     size_t sets_count;
 
@@ -53,6 +59,8 @@ struct worked {
     size_t exceptions_count;
 
     struct muslin_yardage *yardage;
+    struct muslin_extra_cut_spec extras[2]; /* binding and sleeve: labels of the plans behind those of the cuts */
+    size_t extras_count;
     struct muslin_fabric_yardage *bill; /* fabric by fabric */
     struct bolt *bolts;                 /* of each of them */
     size_t bill_count;
@@ -65,12 +73,17 @@ struct worked {
     struct muslin_panel *panels;     /* of the best one */
     size_t panels_count;
     struct muslin_hanging sleeve;
+    struct muslin_bed_cover cover; /* how it lies on the bed */
 };
 
 /* Null when something is wrong. `stop` is asked now and then and may be null: true ends it, with a complaint. */
 struct worked *worked_create(const struct design *design, bool (*stop)(void *), void *with,
                              struct complaints *complaints);
 void worked_free(struct worked *worked);
+
+/* Zeroed memory for so many rows, at least one; and the same memory, unless there is none: then the program stops. */
+void *rows_for(size_t count, size_t size);
+void *kept(void *memory);
 
 /* ---- questions that several writers and drawings ask: parts.c --------------------------------------------------- */
 
@@ -88,6 +101,15 @@ struct lying {
 };
 struct lying lying_at(const struct worked *worked, muslin_id parent, size_t place, muslin_id child);
 
+/* What a piece of a plan is for. */
+enum laid_for { LAID_CUT, LAID_BINDING, LAID_SLEEVE };
+enum laid_for laid_for(const struct worked *worked, int64_t label);
+/* The same in print: "[4]", "binding", "sleeve". */
+const char *label_name(const struct worked *worked, int64_t label, char text[32]);
+/* Whether a cut is pieced from strips joined end to end. */
+bool is_joined(const struct worked *worked, size_t cut);
+const char *fabric_name(const struct worked *worked, muslin_id fabric);
+
 /* The last step that makes the node, or -1; its letter, "A" to "Z", "AA", ... */
 int64_t step_of(const struct worked *worked, muslin_id node);
 const char *letter_of(const struct worked *worked, muslin_id node, char text[16]);
@@ -101,7 +123,8 @@ const struct muslin_pressed_seam *seams_of(const struct worked *worked, muslin_i
 /* ---- lengths in words ------------------------------------------------------------------------------------------- */
 
 enum { WORD_ROOM = 96 };
-/* As one measures it, in the pattern's units: to the nearest 1/8 in, or millimetre; "about" before what is not exact. */
+/* As one measures it, in the pattern's units: on a mark of a ruler, of 1/8 in, 1/16 in, or half a millimetre; else to
+ * the nearest 1/8 in or millimetre, with "about" before it. */
 const char *measured(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
 /* At least so much, or at most. */
 const char *at_least(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
