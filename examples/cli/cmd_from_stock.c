@@ -57,7 +57,7 @@ static bool read_row(struct desk *desk, const char *text, struct source *row)
         return is_other_word(desk) ? no_stock(desk, text) : false;
     row->length = across > along ? across : along;
     row->cut = across > along ? along : across;
-    row->cloth = cloth_of(row->count, row->length, row->cut);
+    row->cloth = cloth_area(row->count, row->length, row->cut);
     if (row->count > 0 && row->cut > 0 && row->length <= MUSLIN_SIZE_MAX)
         return true;
     failure_say(desk->failure, "stock", "\"%.60s\": there must be one at least, and neither side may be nothing or "

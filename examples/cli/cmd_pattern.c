@@ -214,12 +214,21 @@ static bool no_units_given(struct desk *desk)
     return true;
 }
 
+/* Standard input may be where the lines of a batch come from. */
+static bool is_not_taken(struct desk *desk, const char *file)
+{
+    if (!desk->common.among_others || strcmp(file, "-") != 0)
+        return true;
+    failure_say(desk->failure, "file", "A line of a batch cannot have its pattern from standard input: name a file.");
+    return false;
+}
+
 static json_t *answer_pattern(const void *request, struct desk *desk)
 {
     const struct pattern_request *wanted = request;
     struct complaints complaints = { NULL, 0, 0 };
     json_t *answer = NULL;
-    if (!no_units_given(desk))
+    if (!no_units_given(desk) || !is_not_taken(desk, wanted->file))
         return NULL;
     struct pattern *pattern = pattern_read(wanted->file, &complaints);
     if (pattern == NULL)

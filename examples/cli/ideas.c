@@ -68,7 +68,7 @@ static int64_t scaled(int64_t value, int64_t numerator, int64_t denominator)
     return muslin_length_scale(value, numerator, denominator, &nearest, &part) == MUSLIN_OK ? part.value : 0;
 }
 
-int64_t cloth_of(int64_t count, muslin_len length, muslin_len width)
+int64_t cloth_area(int64_t count, muslin_len length, muslin_len width)
 {
     enum { EIGHTH = MUSLIN_TICKS_PER_INCH / 8 };
     int64_t all = 0;
@@ -86,7 +86,7 @@ static int32_t share_seen(const struct idea *idea)
     enum { PER_CENT = 10000 };
     if (idea->source->cloth == 0)
         return 0;
-    return PER_CENT * (int32_t)scaled(100, cloth_of(1, idea->top_width, idea->top_length), idea->source->cloth);
+    return PER_CENT * (int32_t)scaled(100, cloth_area(1, idea->top_width, idea->top_length), idea->source->cloth);
 }
 
 /* ---- order ------------------------------------------------------------------------------------------------------ */

@@ -81,7 +81,7 @@ struct ideas {
 };
 
 /* Cloth of so many pieces in squares of 1/8 in; 0 where that is too much to tell. */
-int64_t cloth_of(int64_t count, muslin_len length, muslin_len width);
+int64_t cloth_area(int64_t count, muslin_len length, muslin_len width);
 
 /* At least three times as long as wide. */
 bool are_strips(const struct source *source);

@@ -31,8 +31,8 @@ static void show_name(struct sheet *sheet, json_t *idea)
     else if (says(idea, "unit", "rectangle"))
         snprintf(words, sizeof words, "{number}. Plain squares");
     else
-        snprintf(words, sizeof words, "{number}. Unit: %s, made %s", unit_name(idea, "unit"),
-                 way_name(idea, "method"));
+        snprintf(words, sizeof words, "{number}. Unit: %s, made %s", called_unit(idea, "unit"),
+                 called_way(idea, "method"));
     sheet_point(sheet, idea, words);
 }
 

@@ -61,12 +61,12 @@ static struct called called_in(const struct called *list, size_t count, json_t *
     return (struct called){ word, word, NULL };
 }
 
-const char *unit_name(json_t *object, const char *member)
+const char *called_unit(json_t *object, const char *member)
 {
     return CALLED(names, object, member).name;
 }
 
-const char *way_name(json_t *object, const char *member)
+const char *called_way(json_t *object, const char *member)
 {
     return CALLED(ways, object, member).name;
 }
