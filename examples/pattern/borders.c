@@ -9,22 +9,28 @@
 
 /* ---- one strip after the other ----------------------------------------------------------------------------------- */
 
-static muslin_id extent(struct making *making, muslin_id node, int32_t axis)
+/* These give 0 where they failed, or where something that they are given did. */
+static muslin_id extent(struct making *making, const struct place *place, muslin_id node, int32_t axis)
 {
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id id = 0;
-    must(muslin_quilt_extent(making->design->quilt, node, axis, &id, NULL));
-    return id;
+    muslin_status status = muslin_quilt_extent(making->design->quilt, node, axis, &id, &problem);
+    return went_well(making, place, NULL, status, &problem) ? id : 0;
 }
 
-static muslin_id patch(struct making *making, muslin_id fabric, muslin_id width, muslin_id height)
+static muslin_id patch(struct making *making, const struct place *place, muslin_id fabric, muslin_id width,
+                       muslin_id height)
 {
     struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id id = 0;
+    if (width == 0 || height == 0)
+        return 0;
     spec.fabric = fabric;
     spec.width = width;
     spec.height = height;
-    must(muslin_quilt_patch(making->design->quilt, &spec, &id, NULL));
-    return id;
+    muslin_status status = muslin_quilt_patch(making->design->quilt, &spec, &id, &problem);
+    return went_well(making, place, NULL, status, &problem) ? id : 0;
 }
 
 /* A strip along one side, as long as what is there, pressed away from it. */
@@ -35,11 +41,14 @@ static muslin_id layer(struct making *making, const struct place *place, muslin_
     bool comes_first = log->side == MUSLIN_SIDE_LEFT || log->side == MUSLIN_SIDE_TOP;
     struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id length = extent(making, centre, beside ? MUSLIN_DOWN : MUSLIN_ACROSS);
+    muslin_id length = extent(making, place, centre, beside ? MUSLIN_DOWN : MUSLIN_ACROSS);
+    muslin_id strip = patch(making, place, log->fabric, beside ? log->width : length, beside ? length : log->width);
     muslin_id two[2];
     muslin_id id = 0;
+    if (strip == 0)
+        return 0;
     two[comes_first] = centre;
-    two[!comes_first] = patch(making, log->fabric, beside ? log->width : length, beside ? length : log->width);
+    two[!comes_first] = strip;
     spec.axis = beside ? MUSLIN_ACROSS : MUSLIN_DOWN;
     spec.press = comes_first ? MUSLIN_SEAM_PRESS_TO_FIRST : MUSLIN_SEAM_PRESS_TO_LAST;
     muslin_status status = muslin_quilt_join(making->design->quilt, &spec, two, 2, &id, &problem);
@@ -66,13 +75,14 @@ muslin_id make_log_cabin(struct making *making, const struct place *place, json_
     muslin_id node = node_in(making, place, value, "log cabin");
     size_t index;
     json_t *log;
-    json_array_foreach(json_object_get(value, "logs"), index, log) {
+    json_array_foreach(json_object_get(value, "logs"), index, log)
+    {
         struct place here = place_at(&list, index);
         node = add_log(making, &here, node, log);
         if (node == 0)
             continue;
         note_place(making, &here, node);
-        call_node(making, place, node, name)->log = (int)index + 1;
+        call_node(making, &here, node, name)->log = (int)index + 1;
     }
     return node;
 }
@@ -130,12 +140,14 @@ static muslin_id with_cornerstones(struct making *making, const struct place *pl
 {
     struct muslin_surround_spec spec = MUSLIN_SURROUND_SPEC_INIT;
     muslin_id fabric = border->cornerstone != 0 ? border->cornerstone : border->fabric;
+    muslin_id height = extent(making, place, centre, MUSLIN_DOWN);
+    muslin_id width = extent(making, place, centre, MUSLIN_ACROSS);
     spec.centre = centre;
-    spec.left = spec.right = patch(making, border->fabric, border->width, extent(making, centre, MUSLIN_DOWN));
-    spec.top = spec.bottom = patch(making, border->fabric, extent(making, centre, MUSLIN_ACROSS), border->width);
+    spec.left = spec.right = patch(making, place, border->fabric, border->width, height);
+    spec.top = spec.bottom = patch(making, place, border->fabric, width, border->width);
     spec.top_left = spec.top_right = spec.bottom_left = spec.bottom_right =
-        patch(making, fabric, border->width, border->width);
-    return surround(making, place, &spec);
+        patch(making, place, fabric, border->width, border->width);
+    return spec.left != 0 && spec.top != 0 && spec.top_left != 0 ? surround(making, place, &spec) : 0;
 }
 
 static muslin_id pieced(struct making *making, const struct place *place, muslin_id centre, json_t *value)
@@ -176,8 +188,8 @@ static bool read_border(struct making *making, const struct place *place, json_t
 {
     border->fabric = fabric_of(making, value, "fabric");
     border->cornerstone = fabric_of(making, value, "cornerstone");
-    border->corners = word_of(value, "corners", corners_words,
-                              border->cornerstone != 0 ? CORNERS_STONES : CORNERS_SIDES_FIRST);
+    border->corners =
+        word_of(value, "corners", corners_words, border->cornerstone != 0 ? CORNERS_STONES : CORNERS_SIDES_FIRST);
     bool fits = border->cornerstone == 0 || border->corners == CORNERS_STONES;
     if (!fits)
         complain_at(making->complaints, place, NULL, -1,
@@ -212,8 +224,8 @@ static void note_border(struct making *making, const struct sewn_border *border,
     design->borders = room_for_one(design->borders, used, sizeof *design->borders);
     making->border_widths = room_for_one(making->border_widths, used, sizeof *making->border_widths);
     making->border_widths[used] = border->width;
-    design->borders[design->borders_used++] = (struct border_asked){
-        border->name, border->fabric, 0, border->corners, border->cornerstone, inside, outside };
+    design->borders[design->borders_used++] =
+        (struct border_asked){ border->name, border->fabric, 0, border->corners, border->cornerstone, inside, outside };
 }
 
 muslin_id make_borders(struct making *making, const struct place *place, json_t *borders, muslin_id centre,
@@ -221,7 +233,8 @@ muslin_id make_borders(struct making *making, const struct place *place, json_t 
 {
     size_t index;
     json_t *value;
-    json_array_foreach(borders, index, value) {
+    json_array_foreach(borders, index, value)
+    {
         struct place here = place_at(place, index);
         const char *called = json_string_value(json_object_get(value, "called"));
         struct sewn_border border = { .name = called };

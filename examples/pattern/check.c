@@ -26,8 +26,9 @@ static void check_text(struct check *check, const struct place *place, const str
     if (length < form->least)
         complain_at(check->complaints, place, value, -1, "this text is empty");
     if (length > form->most)
-        complain_at(check->complaints, place, value, -1, "this text has %" JSON_INTEGER_FORMAT " characters; at most %"
-                    JSON_INTEGER_FORMAT " are printed", length, form->most);
+        complain_at(check->complaints, place, value, -1,
+                    "this text has %" JSON_INTEGER_FORMAT " characters; at most %" JSON_INTEGER_FORMAT " are printed",
+                    length, form->most);
 }
 
 static void check_whole(struct check *check, const struct place *place, const struct form *form, json_t *value)
@@ -36,16 +37,18 @@ static void check_whole(struct check *check, const struct place *place, const st
     if (form->least == form->most && number != form->least)
         complain_at(check->complaints, place, value, -1, "this is %" JSON_INTEGER_FORMAT " here", form->least);
     else if (number < form->least || number > form->most)
-        complain_at(check->complaints, place, value, -1, "a whole number from %" JSON_INTEGER_FORMAT " to %"
-                    JSON_INTEGER_FORMAT " is wanted here", form->least, form->most);
+        complain_at(check->complaints, place, value, -1,
+                    "a whole number from %" JSON_INTEGER_FORMAT " to %" JSON_INTEGER_FORMAT " is wanted here",
+                    form->least, form->most);
 }
 
 static void check_share(struct check *check, const struct place *place, const struct form *form, json_t *value)
 {
     double number = json_number_value(value);
     if (number < (double)form->least || number > (double)form->most)
-        complain_at(check->complaints, place, value, -1, "a number from %" JSON_INTEGER_FORMAT " to %"
-                    JSON_INTEGER_FORMAT " is wanted here", form->least, form->most);
+        complain_at(check->complaints, place, value, -1,
+                    "a number from %" JSON_INTEGER_FORMAT " to %" JSON_INTEGER_FORMAT " is wanted here", form->least,
+                    form->most);
 }
 
 static void check_word(struct check *check, const struct place *place, const struct form *form, json_t *value)
@@ -109,12 +112,15 @@ static bool is_name(const char *text)
 }
 
 /* Says that a name is not there, and which one may have been meant. */
-static void not_there(struct check *check, const struct place *place, json_t *value, const char *name, const char *among)
+static void not_there(struct check *check, const struct place *place, json_t *value, const char *name,
+                      const char *among)
 {
+    enum { TRIED_MOST = 500 };
     struct nearest nearest = { name, NULL, 0 };
     const char *key;
     json_t *ignored;
-    json_object_foreach(json_object_get(check->file, among), key, ignored)
+    int tried = 0;
+    json_object_foreach(json_object_get(check->file, among), key, ignored) if (tried++ < TRIED_MOST)
         try_name(&nearest, key);
     if (nearest.found != NULL)
         complain_at(check->complaints, place, value, -1, "\"%s\" has no such name; did you mean \"%s\"?", among,
@@ -130,7 +136,8 @@ static void check_name(struct check *check, const struct place *place, const str
     if (form->of != NULL && (name[0] < 'a' || name[0] > 'z'))
         read_length(check->complaints, place, value, &length);
     else if (!is_name(name))
-        complain_at(check->complaints, place, value, -1, "a name has small letters, digits, blanks and hyphens, a letter "
+        complain_at(check->complaints, place, value, -1,
+                    "a name has small letters, digits, blanks and hyphens, a letter "
                     "first, and at most 40 of them");
     else if (json_object_get(json_object_get(check->file, form->among), name) == NULL)
         not_there(check, place, value, name, form->among);
@@ -151,12 +158,14 @@ static void check_list(struct check *check, const struct place *place, const str
     if (length > (size_t)form->most)
         complain_at(check->complaints, place, value, -1, "this list has %zu of at most %" JSON_INTEGER_FORMAT, length,
                     form->most);
-    json_array_foreach(value, index, item) {
+    json_array_foreach(value, index, item)
+    {
         struct place here = place_at(place, index);
         check_value(check, &here, form->of, item);
         if (form->kind == A_TABLE && json_array_size(item) != json_array_size(json_array_get(value, 0)))
-            complain_at(check->complaints, &here, NULL, -1, "this row has %zu, the first one %zu; rows are equally long",
-                        json_array_size(item), json_array_size(json_array_get(value, 0)));
+            complain_at(check->complaints, &here, NULL, -1,
+                        "this row has %zu, the first one %zu; rows are equally long", json_array_size(item),
+                        json_array_size(json_array_get(value, 0)));
     }
 }
 
@@ -166,10 +175,12 @@ static void check_map(struct check *check, const struct place *place, const stru
     json_t *item;
     if (json_object_size(value) < (size_t)form->least)
         complain_at(check->complaints, place, value, -1, "nothing is named here; at least one is wanted");
-    json_object_foreach(value, key, item) {
+    json_object_foreach(value, key, item)
+    {
         struct place here = place_in(place, key);
         if (!is_name(key))
-            complain_at(check->complaints, &here, NULL, -1, "a name has small letters, digits, blanks and hyphens, a "
+            complain_at(check->complaints, &here, NULL, -1,
+                        "a name has small letters, digits, blanks and hyphens, a "
                         "letter first, and at most 40 of them");
         else if (form->among != NULL && json_object_get(json_object_get(check->file, form->among), key) == NULL)
             not_there(check, &here, NULL, key, form->among);
@@ -195,7 +206,8 @@ static void unknown_member(struct check *check, const struct place *place, const
         if (json_object_get(object, member->name) == NULL)
             try_name(&nearest, member->name);
     if (nearest.found != NULL)
-        complain_at(check->complaints, place, NULL, -1, "nothing is called so here; did you mean \"%s\"?", nearest.found);
+        complain_at(check->complaints, place, NULL, -1, "nothing is called so here; did you mean \"%s\"?",
+                    nearest.found);
     else
         complain_at(check->complaints, place, NULL, -1, "nothing is called so here");
 }
@@ -220,7 +232,8 @@ static void check_object(struct check *check, const struct place *place, const s
 {
     const char *key;
     json_t *item;
-    json_object_foreach(value, key, item) {
+    json_object_foreach(value, key, item)
+    {
         struct place here = place_in(place, key);
         const struct member *member = member_of(kind, key);
         if (member == NULL)
@@ -236,7 +249,8 @@ static void no_kind(struct check *check, const struct place *place, const struct
 {
     const char *key;
     json_t *ignored;
-    json_object_foreach(value, key, ignored) {
+    json_object_foreach(value, key, ignored)
+    {
         struct nearest nearest = { key, NULL, 0 };
         for (size_t i = 0; form->kinds[i] != NULL; i++)
             try_name(&nearest, form->kinds[i]->members[0].name);
@@ -317,6 +331,8 @@ static bool may_hold(const struct form *form, json_t *value)
 
 void check_value(struct check *check, const struct place *place, const struct form *form, json_t *value)
 {
+    if (check->complaints->used > COMPLAINTS_MOST)
+        return;
     if (form->kind == ONE_OF && form->text != NULL && json_is_string(value))
         form = form->text;
     else if (form->kind == ONE_OF && form->number != NULL && json_is_number(value))

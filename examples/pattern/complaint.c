@@ -79,22 +79,29 @@ static void add_complaint(struct complaints *complaints, struct complaint compla
 
 void complain(struct complaints *complaints, const char *place, json_t *value, int status, const char *format, ...)
 {
-    enum { MOST = 1000 };
     char sentence[1000];
     va_list arguments;
-    if (complaints->used > MOST)
+    if (complaints->used > COMPLAINTS_MOST)
         return;
     va_start(arguments, format);
     vsnprintf(sentence, sizeof sentence, format, arguments);
     va_end(arguments);
     cut_off(sentence, sizeof sentence - 8);
     struct complaint complaint = { kept(strdup(place)), 0, 0, shortened(value), kept(strdup(sentence)), status };
-    if (complaints->used == MOST) {
+    if (complaints->used == COMPLAINTS_MOST) {
         complaint_free(&complaint);
-        complaint = (struct complaint){ kept(strdup("")), 0, 0, NULL,
-                                        kept(strdup("there is more; mend these first")), -1 };
+        complaint =
+            (struct complaint){ kept(strdup("")), 0, 0, NULL, kept(strdup("there is more; mend these first")), -1 };
     }
     add_complaint(complaints, complaint);
+}
+
+void complaints_move(struct complaints *to, struct complaints *from)
+{
+    for (size_t i = 0; i < from->used; i++)
+        add_complaint(to, from->rows[i]);
+    free(from->rows);
+    *from = (struct complaints){ NULL, 0, 0 };
 }
 
 void complaints_free(struct complaints *complaints)

@@ -39,12 +39,14 @@ bool went_well(struct making *making, const struct place *place, json_t *value, 
 static bool begin(struct making *making)
 {
     static const struct usual quarter = { "1/4 in", "6 mm" };
+    enum { PARTS_MOST = 1 << 20 }; /* a file that comes to more is no quilt */
     struct muslin_quilt_spec spec = MUSLIN_QUILT_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct muslin_allocator allocator;
     json_t *seam = json_object_get(making->file, "seam");
     const struct place place = place_in(&the_whole, "seam");
     must(muslin_allocator_libc(&allocator));
+    spec.most = PARTS_MOST;
     spec.allowance = making->allowance = length_of(making, seam, "allowance", &quarter);
     spec.take_up = length_of(making, seam, "take up", NULL);
     muslin_status status = muslin_quilt_create(&spec, &allocator, &making->design->quilt, &problem);
@@ -56,8 +58,7 @@ static void make_all(struct making *making, const char *among, muslin_id (*make)
 {
     const char *name;
     json_t *ignored;
-    json_object_foreach(json_object_get(making->file, among), name, ignored)
-        make(making, name);
+    json_object_foreach(json_object_get(making->file, among), name, ignored) make(making, name);
 }
 
 static void make_top(struct making *making)
@@ -79,8 +80,8 @@ static int by_node(const void *a, const void *b)
 struct design *design_create(const struct pattern *pattern, size_t size, struct complaints *complaints)
 {
     struct design *design = kept(calloc(1, sizeof *design));
-    struct making making = { .design = design, .complaints = complaints, .file = pattern->root };
-    size_t before = complaints->used;
+    struct complaints own = { NULL, 0, 0 };
+    struct making making = { .design = design, .complaints = &own, .file = pattern->root };
     design->pattern = pattern;
     design->size = size;
     making.known = kept(json_pack("{s{}s{}s{}s{}s{}}", "fabrics", "measures", "parts", "places", "names"));
@@ -91,14 +92,16 @@ struct design *design_create(const struct pattern *pattern, size_t size, struct 
         make_top(&making);
         make_policies(&making);
         make_finishing(&making);
-        if (complaints->used == before)
+        if (own.used == 0)
             try_solving(&making);
     }
     json_decref(making.known);
     free(making.border_widths);
     if (design->names_used > 0)
         qsort(design->names, design->names_used, sizeof *design->names, by_node);
-    if (complaints->used == before)
+    bool is_right = own.used == 0;
+    complaints_move(complaints, &own);
+    if (is_right)
         return design;
     design_free(design);
     return NULL;

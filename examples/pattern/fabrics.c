@@ -51,8 +51,8 @@ static void make_fabric(struct making *making, const struct place *place, const 
     spec.usable_width = length_of(making, fabric, "usable width", &forty);
     spec.print = word_of(fabric, "print", print_words, MUSLIN_PRINT_NONE);
     spec.darkness = (int32_t)json_integer_value(json_object_get(fabric, "darkness"));
-    went_well(making, place, fabric,
-              muslin_quilt_fabric(making->design->quilt, &spec, key, strlen(key), &id, &problem), &problem);
+    went_well(making, place, fabric, muslin_quilt_fabric(making->design->quilt, &spec, key, strlen(key), &id, &problem),
+              &problem);
     note_made(making, "fabrics", key, id);
     struct cloth *cloth = add_cloth(making, key, fabric, id);
     cloth->print = spec.print;
@@ -66,7 +66,8 @@ void make_fabrics(struct making *making)
     const struct place list = place_in(&file, "fabrics");
     const char *key;
     json_t *fabric;
-    json_object_foreach(json_object_get(making->file, "fabrics"), key, fabric) {
+    json_object_foreach(json_object_get(making->file, "fabrics"), key, fabric)
+    {
         struct place place = place_in(&list, key);
         make_fabric(making, &place, key, fabric);
     }

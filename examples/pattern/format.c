@@ -44,7 +44,9 @@ const struct word piecing_words[] = { { "where fewer", MUSLIN_STRIPS_WHERE_FEWER
                                       { "always", MUSLIN_STRIPS_ALWAYS },
                                       { "never", MUSLIN_STRIPS_NEVER },
                                       LAST };
-const struct word set_words[] = { { "where fewer", MUSLIN_STRIPS_WHERE_FEWER }, { "never", MUSLIN_STRIPS_NEVER }, LAST };
+const struct word set_words[] = { { "where fewer", MUSLIN_STRIPS_WHERE_FEWER },
+                                  { "never", MUSLIN_STRIPS_NEVER },
+                                  LAST };
 const struct word across_press_words[] = { { "free", MUSLIN_SEAM_PRESS_FREE },
                                            { "left", MUSLIN_SEAM_PRESS_TO_FIRST },
                                            { "right", MUSLIN_SEAM_PRESS_TO_LAST },
@@ -170,7 +172,8 @@ static const struct form count = { .kind = ONE_OF, .number = &how_many, .text = 
                                    .what = "a whole number, or the name of a count" };
 static const struct form measures = LIST(1, 32, measure);
 static const struct form nodes = LIST(1, 1000, node);
-static const struct form rows = { .kind = A_TABLE, .least = 1, .most = ANY_NUMBER, .of = &nodes, .what = "a list of rows" };
+static const struct form rows = { .kind = A_TABLE, .least = 1, .most = ANY_NUMBER, .of = &nodes,
+                                  .what = "a list of rows" };
 static const struct form quarters_row = LIST(1, ANY_NUMBER, quarters);
 static const struct form quarters_rows = { .kind = A_TABLE, .least = 1, .most = ANY_NUMBER, .of = &quarters_row,
                                            .what = "a list of rows" };
@@ -401,7 +404,8 @@ OBJECT(sleeve,
 
 /* ---- sizes, and the file ----------------------------------------------------------------------------------------- */
 
-static const struct form size_measures = { .kind = A_MAP, .of = &length, .among = "measures", .what = "lengths by name" };
+static const struct form size_measures = { .kind = A_MAP, .of = &length, .among = "measures",
+                                           .what = "lengths by name" };
 static const struct form size_counts = { .kind = A_MAP, .of = &how_many, .among = "counts", .what = "counts by name" };
 OBJECT(bed,
     { "width", NEEDED, &length, NULL },

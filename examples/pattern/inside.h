@@ -64,8 +64,9 @@ struct form {
 extern const struct form the_file;
 extern const struct form *const node_form;    /* of a part, and of all that is sewn */
 extern const struct form *const measure_form;
-extern const struct word unit_words[], method_words[], print_words[], side_words[], piecing_words[], across_press_words[],
-    down_press_words[], corners_words[], sashes_words[], first_words[], policy_words[], rounding_words[], tip_words[],
+extern const struct word unit_words[], method_words[], print_words[], side_words[], piecing_words[],
+    across_press_words[], down_press_words[], corners_words[], sashes_words[], first_words[],
+    policy_words[], rounding_words[], tip_words[],
     units_words[], paper_words[], pressed_words[], long_words[], join_words[], set_words[];
 
 /* The value of an object's word; `otherwise` where it has none. */
@@ -95,6 +96,11 @@ void try_name(struct nearest *nearest, const char *name);
 
 /* Stops the program where memory is wanting. */
 void *kept(void *memory);
+
+/* Tells those of one list in another, which may have some already, and empties the first one. */
+void complaints_move(struct complaints *to, struct complaints *from);
+/* So many are told; then that there are more. */
+enum { COMPLAINTS_MOST = 1000 };
 
 /* ---- checking: check.c, ring.c ---------------------------------------------------------------------------------- */
 

@@ -33,8 +33,8 @@ bool read_length(struct complaints *complaints, const struct place *place, json_
         return false;
     }
     if (!has_unit(text)) {
-        complain_at(complaints, place, value, -1, "this length has no unit: write \"%.40s in\", \"%.40s cm\" or \"%.40s mm\"",
-                    text, text, text);
+        complain_at(complaints, place, value, -1,
+                    "this length has no unit: write \"%.40s in\", \"%.40s cm\" or \"%.40s mm\"", text, text, text);
         return false;
     }
     if (parsed.value < 0 || parsed.value > MUSLIN_SIZE_MAX) {

@@ -35,11 +35,16 @@ static bool write_on(const struct marks *marks, muslin_len length, int32_t direc
     return exact != 0;
 }
 
+/* Beyond this no one measures to half a millimetre. */
+enum { FINE_MOST = 500 * MUSLIN_TICKS_PER_MM };
+
 /* On the marks that show it exactly, or on the usual ones. */
 static bool write_length(const struct worked *worked, muslin_len length, int32_t direction, char text[WORD_ROOM])
 {
     const enum pattern_units units = worked->design->pattern->units;
-    return write_on(&usual[units], length, direction, text) || write_on(&finer[units], length, direction, text) ||
+    const bool is_fine = units == PATTERN_INCH || length <= FINE_MOST;
+    return write_on(&usual[units], length, direction, text) ||
+           (is_fine && write_on(&finer[units], length, direction, text)) ||
            write_on(&usual[units], length, direction, text);
 }
 
@@ -86,12 +91,38 @@ static void write_metres(muslin_len length, char text[WORD_ROOM])
     snprintf(text + used, (size_t)(WORD_ROOM - used), " m");
 }
 
+static bool is_sold_by_metre(const struct worked *worked)
+{
+    return strcmp(worked->design->pattern->words[WORD_YARD], "metre") == 0;
+}
+
+static muslin_len up_to(muslin_len length, muslin_len grid)
+{
+    struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded rounded = { .size = (uint32_t)sizeof rounded };
+    spec.grid = grid;
+    spec.direction = MUSLIN_ROUND_UP;
+    must(muslin_length_snap(length, &spec, &rounded));
+    return rounded.value;
+}
+
 const char *to_buy(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
     static const struct marks eighths = { MUSLIN_STYLE_YARD_FRACTION, 8, 0 };
-    if (strcmp(worked->design->pattern->words[WORD_YARD], "metre") == 0)
-        write_metres(length, text);
+    const muslin_len bought = up_to(length, worked->design->buying.step);
+    if (is_sold_by_metre(worked))
+        write_metres(bought, text);
     else
-        write_on(&eighths, length, MUSLIN_ROUND_UP, text);
+        write_on(&eighths, bought, MUSLIN_ROUND_UP, text);
+    return text;
+}
+
+const char *in_whole_yards(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
+{
+    static const struct marks whole = { MUSLIN_STYLE_YARD_FRACTION, 1, 0 };
+    if (is_sold_by_metre(worked))
+        write_metres(up_to(length, 1000 * MUSLIN_TICKS_PER_MM), text);
+    else
+        write_on(&whole, length, MUSLIN_ROUND_UP, text);
     return text;
 }

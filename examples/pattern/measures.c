@@ -22,12 +22,13 @@ static muslin_id with_name(struct making *making, const struct place *place, jso
     muslin_len length;
     muslin_id id = 0;
     if (read_length(making->complaints, place, value, &length))
-        went_well(making, place, value, muslin_quilt_measure(making->design->quilt, name, strlen(name), length, &id,
-                                                             &problem), &problem);
+        went_well(making, place, value,
+                  muslin_quilt_measure(making->design->quilt, name, strlen(name), length, &id, &problem), &problem);
     return id;
 }
 
-static muslin_id sum(struct making *making, const struct place *place, const struct muslin_sum_spec *terms, size_t count)
+static muslin_id sum(struct making *making, const struct place *place, const struct muslin_sum_spec *terms,
+                     size_t count)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id id = 0;
@@ -36,11 +37,22 @@ static muslin_id sum(struct making *making, const struct place *place, const str
     return id;
 }
 
+/* So many times a measure: alone it must not be less than nothing, in a sum it may take away. */
+static bool read_term(struct making *making, const struct place *place, json_t *value, struct muslin_sum_spec *term)
+{
+    json_t *times = json_object_get(value, "times");
+    must(muslin_sum_spec_init(term, sizeof *term));
+    if (times == NULL)
+        term->measure = make_measure(making, place, value);
+    else if (measure_of(making, place, value, "of", &term->measure))
+        term->factor = json_integer_value(times);
+    return term->measure != 0;
+}
+
 static muslin_id make_times(struct making *making, const struct place *place, json_t *value)
 {
-    struct muslin_sum_spec term = MUSLIN_SUM_SPEC_INIT;
-    term.factor = json_integer_value(json_object_get(value, "times"));
-    return measure_of(making, place, value, "of", &term.measure) ? sum(making, place, &term, 1) : 0;
+    struct muslin_sum_spec term;
+    return read_term(making, place, value, &term) ? sum(making, place, &term, 1) : 0;
 }
 
 static muslin_id make_sum(struct making *making, const struct place *place, json_t *list)
@@ -51,16 +63,16 @@ static muslin_id make_sum(struct making *making, const struct place *place, json
     bool all = true;
     size_t index;
     json_t *item;
-    json_array_foreach(list, index, item) {
+    json_array_foreach(list, index, item)
+    {
         struct place here = place_at(&within, index);
-        must(muslin_sum_spec_init(&terms[index], sizeof terms[index]));
-        terms[index].measure = make_measure(making, &here, item);
-        all &= terms[index].measure != 0;
+        all &= read_term(making, &here, item, &terms[index]);
     }
     return all ? sum(making, place, terms, json_array_size(list)) : 0;
 }
 
-static muslin_id extent(struct making *making, const struct place *place, json_t *value, const char *member, int32_t axis)
+static muslin_id extent(struct making *making, const struct place *place, json_t *value, const char *member,
+                        int32_t axis)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id node = node_in(making, place, value, member);

@@ -37,7 +37,8 @@ muslin_id *make_nodes(struct making *making, const struct place *place, json_t *
     bool all = true;
     size_t index;
     json_t *item;
-    json_array_foreach(list, index, item) {
+    json_array_foreach(list, index, item)
+    {
         struct place here = place_at(place, index);
         nodes[index] = make_node(making, &here, item);
         all &= nodes[index] != 0;
@@ -59,8 +60,8 @@ static muslin_id join(struct making *making, const struct place *place, json_t *
     spec.axis = axis;
     spec.flags = is_true(value, "keep order") ? MUSLIN_JOIN_KEEPS_ORDER : 0;
     spec.piecing = word_of(value, "strip piecing", piecing_words, MUSLIN_STRIPS_WHERE_FEWER);
-    spec.press = word_of(value, "press", axis == MUSLIN_ACROSS ? across_press_words : down_press_words,
-                         MUSLIN_SEAM_PRESS_FREE);
+    spec.press =
+        word_of(value, "press", axis == MUSLIN_ACROSS ? across_press_words : down_press_words, MUSLIN_SEAM_PRESS_FREE);
     muslin_id *nodes = make_nodes(making, &list, json_object_get(value, member), &count);
     if (nodes == NULL)
         return 0;
@@ -142,13 +143,37 @@ static const struct maker {
     const char *member;
     muslin_id (*make)(struct making *making, const struct place *place, json_t *value);
 } makers[] = {
-    { "patch", make_patch },         { "unit", make_unit },           { "shape", make_shape },
-    { "across", make_across },       { "down", make_down },           { "grid", make_grid },
-    { "turn", make_turn },           { "mirror", make_mirror },       { "repeat", make_repeat },
-    { "alternate", make_alternate }, { "sashed", make_sashed },       { "on point", make_on_point },
-    { "log cabin", make_log_cabin }, { "bordered", make_bordered },   { "pinwheel", make_pinwheel },
-    { "trimmed", make_trimmed },     { "triangle rows", make_triangle_rows },
+    { "patch", make_patch },
+    { "unit", make_unit },
+    { "shape", make_shape },
+    { "across", make_across },
+    { "down", make_down },
+    { "grid", make_grid },
+    { "turn", make_turn },
+    { "mirror", make_mirror },
+    { "repeat", make_repeat },
+    { "alternate", make_alternate },
+    { "sashed", make_sashed },
+    { "on point", make_on_point },
+    { "log cabin", make_log_cabin },
+    { "bordered", make_bordered },
+    { "pinwheel", make_pinwheel },
+    { "trimmed", make_trimmed },
+    { "triangle rows", make_triangle_rows },
 };
+
+/* Of a part that is as large as the border, or what else, that it got last, the name that it was given counts. */
+static void name_object(struct making *making, const struct place *place, json_t *value, muslin_id node,
+                        const char *name)
+{
+    bool is_block = is_true(value, "block");
+    if (name == NULL && !is_block)
+        return;
+    struct named *named = call_node(making, place, node, name != NULL ? name : "block");
+    named->is_block |= is_block;
+    if (named->side == 0 && named->log == 0 && json_object_get(value, "called") != NULL)
+        named->name = name;
+}
 
 /* An object, with the name that it has in print where it says none itself: null for none. */
 static muslin_id make_object(struct making *making, const struct place *place, json_t *value, const char *name)
@@ -163,12 +188,7 @@ static muslin_id make_object(struct making *making, const struct place *place, j
     if (node == 0)
         return 0;
     note_place(making, place, node);
-    if (name == NULL && is_true(value, "block"))
-        name = "block";
-    if (name != NULL && is_true(value, "block"))
-        call_node(making, place, node, name)->is_block = true;
-    else if (name != NULL)
-        call_node(making, place, node, name);
+    name_object(making, place, value, node, name);
     return node;
 }
 

@@ -81,23 +81,24 @@ static size_t least_of(size_t a, size_t b)
     return a < b ? a : b;
 }
 
-/* How many letters must be put in, left out or changed to make one name of the other. */
+/* How many letters must be put in, left out, changed or swapped with the next one to make one name of the other. */
 static size_t distance(const char *a, const char *b)
 {
-    size_t row[LONGEST + 1];
-    size_t length = strlen(b);
-    for (size_t j = 0; j <= length; j++)
-        row[j] = j;
-    for (size_t i = 1; a[i - 1] != '\0'; i++) {
-        size_t before = row[0];
-        row[0] = i;
-        for (size_t j = 1; j <= length; j++) {
-            size_t changed = before + (a[i - 1] != b[j - 1]);
-            before = row[j];
-            row[j] = least_of(changed, least_of(row[j], row[j - 1]) + 1);
+    size_t rows[LONGEST + 1][LONGEST + 1];
+    size_t height = strlen(a);
+    size_t width = strlen(b);
+    for (size_t i = 0; i <= height; i++)
+        rows[i][0] = i;
+    for (size_t j = 0; j <= width; j++)
+        rows[0][j] = j;
+    for (size_t i = 1; i <= height; i++)
+        for (size_t j = 1; j <= width; j++) {
+            size_t changed = rows[i - 1][j - 1] + (a[i - 1] != b[j - 1]);
+            rows[i][j] = least_of(changed, least_of(rows[i - 1][j], rows[i][j - 1]) + 1);
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                rows[i][j] = least_of(rows[i][j], rows[i - 2][j - 2] + 1);
         }
-    }
-    return row[length];
+    return rows[height][width];
 }
 
 void try_name(struct nearest *nearest, const char *name)

@@ -86,7 +86,8 @@ static muslin_status solve(const struct making *making, muslin_id root, struct m
     return status;
 }
 
-/* Where the node or measure was made that a problem counts; else where `root` was; what is wrong in all is cutting's. */
+/* Where the node or measure was made that a problem counts, else where `root` was. One that counts none is about how
+ * one cuts. */
 static const char *place_of_problem(const struct making *making, muslin_id root, const struct muslin_problem *problem)
 {
     bool is_measure = problem->argument == MUSLIN_ARG_SUM || problem->argument == MUSLIN_ARG_VALUE;
@@ -102,6 +103,15 @@ static const char *place_of_problem(const struct making *making, muslin_id root,
     return place != NULL ? place : "/top";
 }
 
+/* Looking at every node is worth while in what a person has written. */
+static bool is_small(const struct making *making)
+{
+    enum { SMALL = 20000 };
+    struct muslin_part_counts counts = { .size = (uint32_t)sizeof counts };
+    must(muslin_quilt_counts(making->design->quilt, &counts, NULL));
+    return counts.nodes <= SMALL;
+}
+
 /* Says of every node that was made why it cannot be worked out; what is wrong in others is told of those. */
 static void tell_all(struct making *making)
 {
@@ -112,7 +122,8 @@ static void tell_all(struct making *making)
     const char *key;
     json_t *ignored;
     int tried = 0;
-    json_object_foreach(places, key, ignored) {
+    json_object_foreach(places, key, ignored)
+    {
         muslin_id node = strtoll(key, NULL, 10);
         if (muslin_id_sort(node) != MUSLIN_ID_NODE || tried++ == TRIED_MOST)
             continue;
@@ -140,7 +151,8 @@ void try_solving(struct making *making)
         note_border_widths(making, solution);
     else {
         complain(making->complaints, place_of_problem(making, top, &problem), NULL, problem.status, "%s", problem.text);
-        tell_all(making);
+        if (is_small(making))
+            tell_all(making);
     }
     muslin_solution_free(solution);
 }

@@ -113,8 +113,8 @@ static const char *text_of(json_t *object, const char *member)
 
 static void choose_words(struct pattern *pattern)
 {
-    static const char *const names[CHOSEN_WORDS] = { "batting", "sashing", "fabric", "cornerstone", "color",
-                                                     "cloth sold by" };
+    static const char *const names[CHOSEN_WORDS] = { "batting",     "sashing", "fabric",
+                                                     "cornerstone", "color",   "cloth sold by" };
     static const char *const usual[CHOSEN_WORDS] = { "batting", "sashing", "fabric", "cornerstone", "color", "yard" };
     json_t *words = json_object_get(pattern->root, "words");
     for (int i = 0; i < CHOSEN_WORDS; i++) {

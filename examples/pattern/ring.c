@@ -39,34 +39,42 @@ static void complain_of_ring(struct check *check, const struct place *place, con
     complain_at(check->complaints, place, NULL, -1, "this goes round in a ring and never ends: %s\"%s\"", ring, name);
 }
 
-/* Looks into what a name stands for; once, and remembers how deep it is. */
-static void follow_name(struct check *check, const struct place *place, const struct form *form, const char *name)
+/* Looks into what a name stands for: how many things stand within each other there. */
+static size_t look_into(struct check *check, const struct form *form, const char *name)
 {
     const struct place file = { NULL, NULL, 0 };
-    struct place list = place_in(&file, form->among);
-    struct place here = place_in(&list, name);
+    const struct place list = place_in(&file, form->among);
+    const struct place here = place_in(&list, name);
+    const struct under_way now = { check->under_way, form->among, name };
+    size_t deepest = check->deepest;
+    check->deepest = check->depth;
+    check->under_way = &now;
+    check_value(check, &here, strcmp(form->among, "parts") == 0 ? node_form : measure_form,
+                json_object_get(json_object_get(check->file, form->among), name));
+    size_t depth = check->deepest - check->depth;
+    check->under_way = now.in;
+    check->deepest = deepest;
+    return depth;
+}
+
+/* Each name is looked into once. */
+static void follow_name(struct check *check, const struct place *place, const struct form *form, const char *name)
+{
     json_t *known = json_object_get(check->followed, form->among);
-    json_t *deep = json_object_get(known, name);
+    json_t *found = json_object_get(known, name);
     if (known == NULL)
-        return;
+        return; /* a fabric, a count */
     if (is_under_way(check->under_way, form->among, name)) {
         complain_of_ring(check, place, form, name);
         return;
     }
-    if (deep == NULL) {
-        const struct under_way now = { check->under_way, form->among, name };
-        size_t deepest = check->deepest;
-        check->deepest = check->depth;
-        check->under_way = &now;
-        check_value(check, &here, strcmp(form->among, "parts") == 0 ? node_form : measure_form,
-                    json_object_get(json_object_get(check->file, form->among), name));
-        check->under_way = now.in;
-        deep = json_integer((json_int_t)(check->deepest - check->depth));
-        json_object_set_new(known, name, deep);
-        if (deepest > check->deepest)
-            check->deepest = deepest;
-    } else if (check->depth + (size_t)json_integer_value(deep) > DEEPEST)
+    size_t depth = found != NULL ? (size_t)json_integer_value(found) : look_into(check, form, name);
+    if (found == NULL)
+        json_object_set_new(known, name, kept(json_integer((json_int_t)depth)));
+    if (check->depth + depth > DEEPEST)
         complain_at(check->complaints, place, NULL, -1, "more than %d things stand within each other here", DEEPEST);
+    else if (check->depth + depth > check->deepest)
+        check->deepest = check->depth + depth;
 }
 
 static void follow_all(struct check *check, const struct form *name)
@@ -75,7 +83,8 @@ static void follow_all(struct check *check, const struct form *name)
     struct place list = place_in(&file, name->among);
     const char *key;
     json_t *value;
-    json_object_foreach(json_object_get(check->file, name->among), key, value) {
+    json_object_foreach(json_object_get(check->file, name->among), key, value)
+    {
         struct place here = place_in(&list, key);
         follow_name(check, &here, name, key);
     }

@@ -6,7 +6,7 @@
 #include "inside.h"
 
 /* More blocks than anybody sews are refused before room is sought for them. */
-enum { BLOCKS_MOST = 1000000 };
+enum { BLOCKS_MOST = 100000 };
 
 struct field {
     int64_t columns;
@@ -156,7 +156,8 @@ muslin_id make_sashed(struct making *making, const struct place *place, json_t *
     spec.frame = is_true(value, "frame");
     if (sash)
         went_well(making, place, NULL,
-                  muslin_quilt_sashed(making->design->quilt, &spec, field.blocks, field.count, &id, &problem), &problem);
+                  muslin_quilt_sashed(making->design->quilt, &spec, field.blocks, field.count, &id, &problem),
+                  &problem);
     free(field.blocks);
     return id;
 }

@@ -51,8 +51,8 @@ muslin_id make_unit(struct making *making, const struct place *place, json_t *va
     spec.hand = hand != NULL ? (int32_t)json_integer_value(hand) : 1;
     for (size_t i = 0; i < json_array_size(names); i++)
         fabrics[i] = fabric_called(making, json_array_get(names, i));
-    muslin_status status = muslin_quilt_unit(making->design->quilt, &spec, fabrics, json_array_size(names), &id,
-                                             &problem);
+    muslin_status status =
+        muslin_quilt_unit(making->design->quilt, &spec, fabrics, json_array_size(names), &id, &problem);
     if (!went_well(making, place, value, status, &problem))
         return 0;
     note_unit(making->design, id, &spec, fabrics);
@@ -72,7 +72,8 @@ static bool add_corners(struct making *making, const struct place *place, json_t
     bool all = true;
     size_t index;
     json_t *item;
-    json_array_foreach(list, index, item) {
+    json_array_foreach(list, index, item)
+    {
         struct place corner = place_at(place, index);
         struct place x = place_at(&corner, 0);
         struct place y = place_at(&corner, 1);
@@ -95,7 +96,8 @@ static bool draw(struct making *making, const struct place *place, json_t *value
     for (size_t i = 0; i < json_array_size(pieces); i++) {
         struct place piece = place_at(&list, i);
         struct place corners = place_in(&piece, "corners");
-        all &= add_corners(making, &corners, json_object_get(json_array_get(pieces, i), "corners"), (int32_t)i, drawing);
+        all &=
+            add_corners(making, &corners, json_object_get(json_array_get(pieces, i), "corners"), (int32_t)i, drawing);
     }
     return all;
 }
@@ -118,7 +120,8 @@ muslin_id make_shape(struct making *making, const struct place *place, json_t *v
     if (is_drawn && width && height)
         went_well(making, place, NULL,
                   muslin_quilt_shape(making->design->quilt, drawing.corners, sizeof *drawing.corners, drawing.used,
-                                     fabrics, count, measures[0], measures[1], &id, &problem), &problem);
+                                     fabrics, count, measures[0], measures[1], &id, &problem),
+                  &problem);
     free(drawing.corners);
     return id;
 }
@@ -144,13 +147,13 @@ static void list_pieces(struct making *making, json_t *rows, struct muslin_sixty
     size_t index;
     json_t *pieces;
     json_t *piece;
-    json_array_foreach(rows, row, pieces)
-        json_array_foreach(pieces, index, piece) {
-            must(muslin_sixty_piece_spec_init(spec, sizeof *spec));
-            spec->cells = triangles_in(piece);
-            spec->fabric = json_is_string(piece) ? fabric_called(making, piece) : fabric_of(making, piece, "fabric");
-            spec++;
-        }
+    json_array_foreach(rows, row, pieces) json_array_foreach(pieces, index, piece)
+    {
+        must(muslin_sixty_piece_spec_init(spec, sizeof *spec));
+        spec->cells = triangles_in(piece);
+        spec->fabric = json_is_string(piece) ? fabric_called(making, piece) : fabric_of(making, piece, "fabric");
+        spec++;
+    }
 }
 
 /* How many triangles a row has, ends not counted; false where the rows differ. */
@@ -162,16 +165,18 @@ static bool count_triangles(struct making *making, const struct place *place, js
     size_t index;
     json_t *pieces;
     json_t *piece;
-    json_array_foreach(rows, row, pieces) {
+    json_array_foreach(rows, row, pieces)
+    {
         struct place here = place_at(&list, row);
         int64_t count = 0;
-        json_array_foreach(pieces, index, piece)
-            count += triangles_in(piece);
+        json_array_foreach(pieces, index, piece) count += triangles_in(piece);
         if (row == 0)
             *cells = count;
         else if (count != *cells) {
-            complain_at(making->complaints, &here, NULL, -1, "this row has room for %lld triangles, the first one for "
-                        "%lld; rows are equally long", (long long)count, (long long)*cells);
+            complain_at(making->complaints, &here, NULL, -1,
+                        "this row has room for %lld triangles, the first one for "
+                        "%lld; rows are equally long",
+                        (long long)count, (long long)*cells);
             are_alike = false;
         }
     }
@@ -194,7 +199,8 @@ muslin_id make_triangle_rows(struct making *making, const struct place *place, j
     spec.rows = (int64_t)json_array_size(rows);
     spec.end_fabric = fabric_of(making, value, "end fabric");
     spec.first = word_of(value, "first", first_words, 1);
-    muslin_status status = muslin_quilt_sixty(making->design->quilt, &spec, pieces, sizeof *pieces, count, &id, &problem);
+    muslin_status status =
+        muslin_quilt_sixty(making->design->quilt, &spec, pieces, sizeof *pieces, count, &id, &problem);
     free(pieces);
     return went_well(making, place, NULL, status, &problem) ? id : 0;
 }

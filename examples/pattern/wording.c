@@ -73,12 +73,31 @@ static const char *kind_name(const struct worked *worked, muslin_id node)
     }
 }
 
+static bool is_fed(const struct worked *worked, int64_t step, muslin_id node)
+{
+    for (size_t i = 0; step >= 0 && i < worked->feeds[step].count; i++)
+        if (worked->feeds[step].rows[i].node == node)
+            return true;
+    return false;
+}
+
+/* A part without a name: of a border, both its sides with the middle, or the strip with its corners. */
+static void add_kind(struct line *line, const struct worked *worked, muslin_id node)
+{
+    const int64_t step = step_of(worked, node);
+    const struct border_asked *border = step < 0 ? NULL : border_of_step(worked, (size_t)step);
+    if (border == NULL || !is_fed(worked, step_of(worked, border->outside), node))
+        add(line, "%s", kind_name(worked, node));
+    else
+        add(line, is_fed(worked, step, border->inside) ? "%s, left and right" : "%s, top and bottom", border->name);
+}
+
 void add_name(struct line *line, const struct worked *worked, muslin_id node)
 {
     static const char *const sides[] = { "", ", left side", ", right side", ", top", ", bottom" };
     const struct named *named = named_of(worked->design, node);
     if (named == NULL || named->name == NULL) {
-        add(line, "%s", kind_name(worked, node));
+        add_kind(line, worked, node);
         return;
     }
     add(line, "%s%s", named->name, sides[named->side]);

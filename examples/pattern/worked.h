@@ -133,5 +133,7 @@ const char *at_most(const struct worked *worked, muslin_len length, char text[WO
 const char *measured_by(const struct worked *worked, muslin_len width, muslin_len height, char text[WORD_ROOM]);
 /* A length to buy, up to what shops cut: "1 3/8 yd" or "1.3 m". */
 const char *to_buy(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
+/* A length of thread or of seams, up to whole yards or metres. */
+const char *in_whole_yards(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
 
 #endif

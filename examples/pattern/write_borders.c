@@ -66,16 +66,46 @@ static void write_lengths(struct document *document, const struct worked *worked
     }
 }
 
+static bool has_corners(const struct worked *worked, enum border_corners corners)
+{
+    for (size_t i = 0; i < worked->design->borders_used; i++)
+        if (worked->design->borders[i].corners == (int32_t)corners)
+            return true;
+    return false;
+}
+
+static bool has_plain_strip(const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->cuts_count; i++)
+        if (is_border_cut(worked, i))
+            return true;
+    return false;
+}
+
+static void write_measuring(struct document *document, const struct worked *worked)
+{
+    if (has_plain_strip(worked))
+        say(document, ITEM_SAY, 0, NULL, "Before each pair of strips press the top and measure it through the middle, not "
+        "along its edges, which stretch: from top to bottom for the strips at left and right, from side to side for those "
+        "at top and bottom, each time with the strips that are already sewn on. Cut both of a pair to that one length. "
+        "Pin middles and ends first and ease the edge in between. Lengths told here are what it should be.");
+    if (has_corners(worked, CORNERS_STONES))
+        say(document, ITEM_POINT, 0, NULL, "Of a border with %ss measure both ways before any of its strips is sewn on: the "
+            "squares make up the corners.", word(worked, WORD_CORNERSTONE));
+    if (has_corners(worked, CORNERS_PIECED))
+        say(document, ITEM_POINT, 0, NULL, "A pieced border has its length: where it does not fit, let out or take in a "
+            "little of several of its seams.");
+    if (has_corners(worked, CORNERS_MITRED))
+        say(document, ITEM_POINT, 0, NULL, "Strips of a mitred border are left long and trimmed when the corners are sewn.");
+}
+
 void write_borders(struct document *document, const struct worked *worked)
 {
     const size_t first = first_border_step(worked);
     if (worked->design->borders_used == 0 || first >= worked->steps_count)
         return;
     say(document, ITEM_HEADING, 0, NULL, "Borders");
-    say(document, ITEM_SAY, 0, NULL, "Before each pair of strips press the top and measure it through the middle, not "
-        "along its edges, which stretch: left and right strips get the length of the middle from top to bottom, upper "
-        "and lower strips that from side to side, with those already sewn on. Cut both of a pair to that one length. Pin "
-        "middles and ends first and ease the edge in between. The lengths below are what it should be.");
+    write_measuring(document, worked);
     write_lengths(document, worked);
     put_picture(document, PICTURE_BORDERS, worked, 0, "Borders in the order they are sewn");
     write_some_steps(document, worked, first, worked->steps_count);

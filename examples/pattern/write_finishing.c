@@ -169,10 +169,12 @@ static void write_sleeve(struct document *document, const struct worked *worked)
     char text[WORD_ROOM];
     char finished[WORD_ROOM];
     say(document, ITEM_SUBHEADING, 0, NULL, "Hanging sleeve");
-    say(document, ITEM_POINT, 0, NULL, "Of %s cut %" PRId64 " piece%s of %s, joined where the cloth is not so wide; "
-        "finished %s long each.", fabric_name(worked, worked->design->sleeve_fabric), sleeve->sleeves,
-        plural(sleeve->sleeves), measured_by(worked, sleeve->sleeve_cut_length, sleeve->sleeve_cut_width, text),
-        measured(worked, sleeve->sleeve_finished, finished));
+    const struct muslin_extra_cut_spec *cut = &worked->extras[worked->extras_count - 1];
+    say(document, ITEM_POINT, 0, NULL, "Of %s cut %" PRId64 " piece%s of %s%s; finished %s long%s.",
+        fabric_name(worked, worked->design->sleeve_fabric), sleeve->sleeves, plural(sleeve->sleeves),
+        measured_by(worked, sleeve->sleeve_cut_length, sleeve->sleeve_cut_width, text),
+        cut->kind == MUSLIN_BLANK_JOINED ? ", joined from strips, as the cloth is not so wide" : "",
+        measured(worked, sleeve->sleeve_finished, finished), sleeve->sleeves > 1 ? " each" : "");
     say(document, ITEM_POINT, 0, NULL, "Hem the short ends, sew the long edges together to a tube, and sew it to the back "
         "below the upper binding by hand, along both folds, with a little slack towards you for the rod.");
 }

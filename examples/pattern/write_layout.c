@@ -61,6 +61,8 @@ static void add_place(struct line *line, const struct laying *laying, const stru
         add(line, "%s long for %s", measured(worked, row->width, text), name);
     else if (is_square(laying, place))
         add(line, "%" PRId64 " square%s %s", row->count, plural(row->count), name);
+    else if (cut_at(laying, place) == NULL)
+        add(line, "%" PRId64 " piece%s for the %s", row->count, plural(row->count), name);
     else
         add(line, "%" PRId64 " of %s", row->count, name);
     if (row->turned && !is_whole(laying, place) && !is_square(laying, place))
@@ -227,20 +229,43 @@ static void write_both_ways(struct document *document, const struct laying *layi
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
+static bool is_of_one_size(const struct muslin_plan_left_over *a, const struct muslin_plan_left_over *b)
+{
+    return a->width == b->width && a->height == b->height;
+}
+
+/* Pieces of one size are told once. */
+static int64_t count_of_size(const struct bolt *bolt, size_t row)
+{
+    int64_t count = 0;
+    for (size_t i = 0; i < bolt->left_over_count; i++) {
+        if (!is_of_one_size(&bolt->left_over[i], &bolt->left_over[row]))
+            continue;
+        if (i < row)
+            return 0;
+        count += bolt->left_over[i].count;
+    }
+    return count;
+}
+
 static void write_left_over(struct document *document, const struct laying *laying)
 {
     enum { TOLD = 6 };
     struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     const struct bolt *bolt = laying->bolt;
-    for (size_t i = 0; i < bolt->left_over_count && i < TOLD; i++) {
+    size_t told = 0;
+    for (size_t i = 0; i < bolt->left_over_count; i++) {
         const struct muslin_plan_left_over *row = &bolt->left_over[i];
-        add(&line, "%s%" PRId64 " piece%s of ", i == 0 ? "Left over: " : ", ", row->count, plural(row->count));
+        const int64_t count = count_of_size(bolt, i);
+        if (count == 0 || told++ >= TOLD)
+            continue;
+        add(&line, "%s%" PRId64 " piece%s of ", told == 1 ? "Left over: " : ", ", count, plural(count));
         add(&line, "%s", measured_by(laying->worked, row->width, row->height, text));
     }
-    if (bolt->left_over_count == 0)
+    if (told == 0)
         return;
-    add(&line, "%s.", bolt->left_over_count > TOLD ? ", and smaller ones" : "");
+    add(&line, "%s.", told > TOLD ? ", and smaller ones" : "");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 

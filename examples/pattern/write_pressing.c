@@ -146,12 +146,7 @@ static void write_errors(struct document *document, const struct worked *worked)
     struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
-    struct muslin_format_spec spec = MUSLIN_FORMAT_SPEC_INIT;
-    spec.style = in_inches ? MUSLIN_STYLE_YARD_FRACTION : MUSLIN_STYLE_CM;
-    spec.denominator = 1;
-    spec.decimals = 0;
-    spec.direction = MUSLIN_ROUND_UP;
-    must(muslin_length_format(worked->sewn.sewn, &spec, text, sizeof text, NULL, NULL, NULL));
+    in_whole_yards(worked, worked->sewn.sewn, text);
     add(&line, "About %s of seams in all. An allowance that is %s off makes each seam twice that off: if all seams are "
         "off the same way, the top comes out off by no more than ", text, in_inches ? "1/64 in" : "0.4 mm");
     add(&line, "%s across ", measured(worked, worked->sewn.width_worst, text));

@@ -146,9 +146,17 @@ static const char *add_place(struct line *line, const struct recipe *recipe, con
     return place + strcspn(place, "}") + 1;
 }
 
-/* A fabric has a name here, which says it is one. */
-static const char *sentence_of(const struct muslin_unit_step *step)
+/* Where seams are pressed as it nests, the recipe does not say which way. */
+static bool is_pressed_free(const struct recipe *recipe)
 {
+    return recipe->worked->design->pressing.units == 0;
+}
+
+/* A fabric has a name here, which says it is one. */
+static const char *sentence_of(const struct recipe *recipe, const struct muslin_unit_step *step)
+{
+    if (step->step == MUSLIN_SEW_PRESS_TO && is_pressed_free(recipe))
+        return "Press the seam as said at the end.";
     return step->step == MUSLIN_SEW_PRESS_TO ? "Press the seam towards {region}." : muslin_sewing_step_text(step->step);
 }
 
@@ -157,7 +165,7 @@ static void write_sentence(struct document *document, const struct recipe *recip
     const struct muslin_unit_step *step = &recipe->steps[row];
     struct line line = { NULL, 0, 0 };
     char lead[24];
-    for (const char *text = sentence_of(step); *text != '\0';) {
+    for (const char *text = sentence_of(recipe, step); *text != '\0';) {
         size_t plain = strcspn(text, "{");
         add(&line, "%.*s", (int)plain, text);
         text += plain;
@@ -226,6 +234,41 @@ static void write_pieces(struct document *document, const struct recipe *recipe)
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
+/* Of a seam within the unit: where its middle lies. */
+static const char *where_lies(const struct recipe *recipe, const struct muslin_pressed_seam *seam)
+{
+    static const char *const places[3][3] = { { "upper left", "upper", "upper right" },
+                                              { "left", "middle", "right" },
+                                              { "lower left", "lower", "lower right" } };
+    const muslin_len from_left = seam->from_x + seam->to_x;
+    const muslin_len from_foot = seam->from_y + seam->to_y;
+    const int column = 1 + muslin_length_compare(from_left, recipe->plan.finished_width);
+    const int row = 1 - muslin_length_compare(from_foot, recipe->plan.finished_height);
+    return places[row][column];
+}
+
+/* Which way the plan has the seams of the unit, where it is not its recipe that says so. */
+static void write_free_pressing(struct document *document, const struct recipe *recipe, muslin_id node)
+{
+    struct line line = { NULL, 0, 0 };
+    char letter[16];
+    size_t count;
+    const struct muslin_pressed_seam *seams = seams_of(recipe->worked, node, &count);
+    if (!is_pressed_free(recipe) || count == 0)
+        return;
+    letter_of(recipe->worked, node, letter);
+    add(&line, "Press, as %s lies not turned, ", letter);
+    for (size_t i = 0; i < count; i++)
+        if (count == 1)
+            add(&line, "its seam %s", direction_name(seams[i].press));
+        else
+            add(&line, "%sthe %s seam %s", comma(i, count), where_lies(recipe, &seams[i]),
+                direction_name(seams[i].press));
+    add(&line, "%s.", seams->other_way > 0 && seams->other == MUSLIN_OTHER_PRESSED ? "; of the starred ones all the other "
+                                                                                     "way" : "");
+    put(document, ITEM_POINT, 0, NULL, &line);
+}
+
 void write_recipe(struct document *document, const struct worked *worked, size_t step)
 {
     struct recipe recipe;
@@ -238,4 +281,5 @@ void write_recipe(struct document *document, const struct worked *worked, size_t
         say(document, ITEM_CAUTION, 0, NULL, "Outer edges of this unit were cut on the slant and stretch: press it "
             "without pushing, and handle it little.");
     write_lie(document, &recipe);
+    write_free_pressing(document, &recipe, worked->steps[step].node);
 }

@@ -195,7 +195,10 @@ void write_segments(struct document *document, const struct worked *worked, size
     add(&line, "A set gives %" PRId64, set->segments_per_set);
     if (set->sets > 1)
         add(&line, ", %" PRId64 " sets give %" PRId64, set->sets, set->sets * set->segments_per_set);
-    add(&line, "; %" PRId64 " needed, %" PRId64 " over.", set->segments, set->spare);
+    if (set->spare > 0)
+        add(&line, "; %" PRId64 " needed, %" PRId64 " over.", set->segments, set->spare);
+    else
+        add(&line, "; %" PRId64 " needed, none over: there is none to spoil.", set->segments);
     add_short_set(&line, worked, set);
     put(document, ITEM_POINT, 0, NULL, &line);
     write_stacks(document, worked, set);

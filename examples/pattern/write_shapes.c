@@ -121,9 +121,9 @@ void write_set_in(struct document *document, const struct worked *worked, size_t
     add(&line, ". Sew a strip");
     add_strips(&line, worked, node);
     add(&line, all_round ? " to each side, middle on middle, so that it stands out alike at both ends: begin and stop %s "
-                           "in from the corners of the middle part and secure the stitches."
-                         : " to each side that has one on the drawing: where two strips meet, begin or stop %s in from "
-                           "the corner of the middle part and secure the stitches, and let both stand out beyond it.",
+                           "inside the corners of the middle part and secure the stitches."
+                         : " to each side that has one on the drawing: where two strips meet, begin or stop %s "
+                           "inside the corner of the middle part and secure the stitches, and let both stand out beyond it.",
         text);
     add(&line, " Then mitre each corner: fold it on the diagonal, strips on each other; draw a line at 45 degrees from "
         "the last stitch to the outer edge; sew on it from the inside outwards; trim %s beyond the seam.", text);

@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include <inttypes.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "wording.h"
 
@@ -70,6 +71,15 @@ static void add_copies(struct line *line, const struct worked *worked, const str
         how_other(seams, step->kind == MUSLIN_SEWING_SEGMENTS));
 }
 
+/* A unit may have a name of its own. */
+static void add_unit_kind(struct line *line, const struct worked *worked, muslin_id node)
+{
+    const struct unit_asked *unit = unit_of(worked->design, node);
+    const struct named *named = named_of(worked->design, node);
+    if (unit != NULL && named != NULL && strcmp(named->name, unit_name(unit->spec.kind)) != 0)
+        add(line, " (%s)", unit_name(unit->spec.kind));
+}
+
 static void write_head(struct document *document, const struct worked *worked, size_t number)
 {
     static const char *const titles[] = { "", "strip set for ", "segments: ", "units: ", "", "", "trimmed: ", "", "",
@@ -79,8 +89,7 @@ static void write_head(struct document *document, const struct worked *worked, s
     char letter[16];
     add(&line, "%s", titles[step->kind]);
     add_name(&line, worked, step->node);
-    if (unit_of(worked->design, step->node) != NULL && named_of(worked->design, step->node) != NULL)
-        add(&line, " (%s)", unit_name(unit_of(worked->design, step->node)->spec.kind));
+    add_unit_kind(&line, worked, step->node);
     add(&line, ", ");
     add_copies(&line, worked, step);
     put(document, ITEM_STEP, 0, letter_of(worked, step->node, letter), &line);
