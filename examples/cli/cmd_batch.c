@@ -16,8 +16,8 @@ const struct option_row batch_front_options[] = {
     { "input", KIND_FILES, offsetof(struct batch, inputs), 0, OPTION_OPERAND, NULL,
       "requests, one JSON object a line (standard input); may be repeated" },
     { "patterns", KIND_SWITCH, offsetof(struct batch, patterns), 0, 0, NULL,
-      "the files are pattern files, or folders of them (*.json): each is answered as muslin pattern would, once for each "
-      "of its sizes" },
+      "the files are pattern files, or folders of them (*.json): each is answered as muslin pattern would, once for "
+      "each of its sizes" },
     { "jobs", KIND_COUNT, offsetof(struct batch, jobs), 0, 0, NULL,
       "answer so many lines at the same time (as many as there are cores to use); changes no answer" },
     { "progress", KIND_CHOICE, offsetof(struct batch, progress), 0, 0, progress_words,

@@ -7,6 +7,7 @@ from __future__ import annotations
 import json
 import pathlib
 import re
+import shutil
 import subprocess
 
 import pytest
@@ -32,8 +33,12 @@ def test_help_lists_every_command_and_each_explains_itself_with_an_example(musli
 
 
 def test_the_examples_of_every_help_work(muslin: Muslin, tmp_path: pathlib.Path) -> None:
+    samples = tmp_path / "examples" / "patterns"
+    shutil.copytree(MAN_PAGE.parents[1] / "patterns", samples)
+    shutil.copy(samples / "ferry-steps.json", tmp_path / "my-quilt.json")
+    (tmp_path / "requests.jsonl").write_text('{"command": "cut", "finished": "6"}\n')
     for name in commands(muslin):
-        if name in ("batch", "completion"):
+        if name == "completion":
             continue
         text = re.sub(r"\\\n\s+", "", muslin.text(name, "--help").split("For example:")[1])
         examples = [line for line in text.splitlines() if line.startswith("  muslin ")]
@@ -55,6 +60,12 @@ def test_the_manual_page_names_every_command(muslin: Muslin) -> None:
     manual = MAN_PAGE.read_text(encoding="utf-8")
     for name in commands(muslin):
         assert f".It Cm {name}\n" in manual
+
+
+@pytest.mark.skipif(shutil.which("mandoc") is None, reason="mandoc is not installed")
+def test_the_manual_page_is_well_formed() -> None:
+    done = subprocess.run(["mandoc", "-T", "lint", str(MAN_PAGE)], capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stdout) == (0, "")
 
 
 def test_the_version_is_the_librarys(muslin: Muslin) -> None:
