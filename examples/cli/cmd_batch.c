@@ -23,7 +23,7 @@ const struct option_row batch_front_options[] = {
     { "progress", KIND_CHOICE, offsetof(struct batch, progress), 0, 0, progress_words,
       "auto (on a terminal, the usual), always or never" },
     OPTION_HEADING("What becomes of the answers"),
-    { "output", KIND_TEXT, offsetof(struct batch, output), 0, 0, NULL,
+    { "output", KIND_FILE, offsetof(struct batch, output), 0, 0, NULL,
       "write to this file; while lines are missing, its name has .part behind it" },
     { "resume", KIND_SWITCH, offsetof(struct batch, resume), 0, 0, NULL,
       "go on where an earlier run on the same input was interrupted; starts at the beginning where there was none" },

@@ -242,7 +242,7 @@ static json_t *answer_pattern(const void *request, struct desk *desk)
 }
 
 static const struct option_row pattern_options[] = {
-    { "file", KIND_TEXT, offsetof(struct pattern_request, file), 0, OPTION_REQUIRED | OPTION_OPERAND, NULL,
+    { "file", KIND_FILE, offsetof(struct pattern_request, file), 0, OPTION_REQUIRED | OPTION_OPERAND, NULL,
       "the pattern file; - is standard input" },
     { "size", KIND_TEXT, offsetof(struct pattern_request, size), 0, 0, NULL,
       "only this one of the sizes that the file has (all of them)" },

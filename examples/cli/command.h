@@ -69,6 +69,7 @@ enum kind {
     KIND_CHOICE,  /* int32_t, one of `words` */
     KIND_SWITCH,  /* int32_t, 0 or 1 */
     KIND_TEXT,    /* const char *, which lives as long as the request */
+    KIND_FILE,    /* the same: the name of a file */
     KIND_TEXTS,   /* struct texts, repeatable, read further by the command */
     KIND_FILES    /* json_t *, a list of texts of any length, which lives as long as the request */
 };

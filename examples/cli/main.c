@@ -158,7 +158,7 @@ static char *list_commands(void)
     }
     fputs("For scripts:\n", out);
     list_command(out, "batch", batch_command.about);
-    list_command(out, "completion", "a completion script for bash");
+    list_command(out, "completion", completion_command.about);
     fputc('\n', out);
     fputs("muslin COMMAND --help tells more, with examples. Exit status: 0 answered, 1 the sum has no answer, 2 wrong "
           "input, 3 trouble with a file, 130 interrupted.", out);
@@ -211,13 +211,9 @@ static enum exit_code run_named(const char *name, int argc, char **argv)
         return run_command(command, argc, argv);
     if (strcmp(name, "batch") == 0)
         return run_batch_command(argc, argv);
+    if (strcmp(name, "completion") == 0)
+        return run_completion_command(argc, argv);
     return unknown_command(name);
-}
-
-static enum exit_code print_completion(void)
-{
-    write_completion(stdout);
-    return fflush(stdout) == 0 ? EXIT_ANSWERED : EXIT_FILE_TROUBLE;
 }
 
 int main(int argc, char **argv)
@@ -236,8 +232,6 @@ int main(int argc, char **argv)
         return EXIT_WRONG_INPUT;
     }
     const char *name = argv[at];
-    if (strcmp(name, "completion") == 0)
-        return (int)print_completion();
     if (strcmp(name, "help") == 0) {
         char *shifted[] = { argv[0], help, NULL };
         if (at + 1 < argc)

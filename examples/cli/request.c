@@ -236,6 +236,7 @@ static bool read_value(struct desk *desk, const struct option_row *row, json_t *
     case KIND_SWITCH:
         return switch_value(desk, row, value, field);
     case KIND_TEXT:
+    case KIND_FILE:
         return text_value(desk, row, value, field);
     case KIND_LENGTHS:
     case KIND_TEXTS:
