@@ -261,7 +261,7 @@ static const struct option_row from_stock_options[] = {
 
 const struct command from_stock_command = {
     .name = "from-stock",
-    .about = "what can be made from the strips, squares and cloth you have",
+    .about = "what your stash can become: tops from strips, squares and cloth",
     .operands = "STOCK...",
     .examples = "  muslin from-stock \"42 of 2 1/2 x 42 in\"\n"
                 "  muslin from-stock \"40 of 5 in\" \"6 of 18 x 21 in\" --cut-strips \"2 1/2\"\n"

@@ -69,6 +69,27 @@ def test_the_version_is_the_librarys(muslin: Muslin) -> None:
     assert re.fullmatch(r"muslin \d+\.\d+\.\d+\n", muslin.text("--version"))
 
 
+def test_a_word_of_the_trade_leads_to_the_commands_that_speak_of_it(muslin: Muslin) -> None:
+    assert "Did you mean from-stock?" in muslin.complaint(2, "from")
+    assert "Did you mean from-stock?" in muslin.complaint(2, "stash")
+    assert "Did you mean substitute?" in muslin.complaint(2, "yardage")
+    assert "Did you mean quilting-lines?" in muslin.complaint(2, "quilting-l")
+
+
+def test_a_slip_in_a_choice_gets_the_nearest_word(muslin: Muslin) -> None:
+    complaint = muslin.complaint(2, "unit", "flying-gese", "3")
+    assert '"flying-gese" is not known here. Did you mean flying-geese? Choose one of ' in complaint
+    complaint = muslin.complaint(2, "cut", "6", "--units", "xylophone")
+    assert "--units: Choose one of in, decimal, cm or mm." in complaint
+
+
+def test_help_and_version_come_as_they_are_first_tried(muslin: Muslin) -> None:
+    assert muslin.text("-h") == muslin.text("--help") == muslin.text("help")
+    assert muslin.text("plan", "-h") == muslin.text("plan", "--help")
+    assert muslin.text("version") == muslin.text("--version")
+    assert muslin.complaint(2, "--hlep").startswith("muslin: ")
+
+
 def test_no_command_is_wrong_input(muslin: Muslin) -> None:
     assert "muslin --help" in muslin.complaint(2)
 
