@@ -177,7 +177,9 @@ static void set_parts(json_t *fact, const struct worked *worked, size_t step)
     json_t *parts = list_in(fact, "parts");
     for (size_t i = 0; i < worked->feeds[step].count; i++) {
         const struct muslin_sewing_feed *feed = &worked->feeds[step].rows[i];
-        const int64_t cut = feed->step < 0 ? cut_of_patch(worked, feed->node) : -1;
+        const bool is_set = worked->steps[step].kind == MUSLIN_SEWING_SET;
+        const int64_t cut = feed->step >= 0 ? -1 : is_set ? cut_of_strip(worked, worked->steps[step].node, feed->node)
+                                                          : cut_of_patch(worked, feed->node);
         json_t *part = add_row(parts);
         set_count(part, "each", feed->each);
         if (cut >= 0)

@@ -74,7 +74,7 @@ const struct word policy_words[] = { { "exact", MUSLIN_ALLOWANCE_EXACT },
 const struct word rounding_words[] = { { "up", MUSLIN_ROUND_UP }, { "down", MUSLIN_ROUND_DOWN },
                                        { "nearest", MUSLIN_ROUND_NEAREST }, LAST };
 const struct word tip_words[] = { { "sharp", MUSLIN_TIP_SHARP }, { "blunt", MUSLIN_TIP_BLUNT }, LAST };
-const struct word pressed_words[] = { { "free", 0 }, { "fixed", 1 }, LAST };
+const struct word pressed_words[] = { { "fixed", 1 }, { "free", 0 }, LAST };
 const struct word long_words[] = { { "joined", MUSLIN_LONG_JOINED }, { "along", MUSLIN_LONG_LENGTHWISE }, LAST };
 const struct word join_words[] = { { "diagonal", MUSLIN_JOIN_DIAGONAL }, { "straight", MUSLIN_JOIN_STRAIGHT }, LAST };
 

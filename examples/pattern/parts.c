@@ -149,8 +149,9 @@ int64_t cut_of_patch(const struct worked *worked, muslin_id patch)
 int64_t cut_of_strip(const struct worked *worked, muslin_id join, muslin_id patch)
 {
     struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
-    struct muslin_node_size size = size_of(worked, patch);
-    muslin_len width = node_of(worked, join).axis == MUSLIN_ACROSS ? size.unfinished_width : size.unfinished_height;
+    const struct muslin_node_size size = size_of(worked, patch);
+    const bool is_across = node_of(worked, join).axis == MUSLIN_ACROSS;
+    const muslin_len width = is_across ? size.unfinished_width : size.unfinished_height;
     must(muslin_quilt_read_patch(worked->design->quilt, patch, &spec, NULL));
     for (size_t i = 0; i < worked->cuts_count; i++)
         if (worked->cuts[i].source == MUSLIN_CUT_SET_STRIP && worked->cuts[i].fabric == spec.fabric &&

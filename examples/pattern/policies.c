@@ -38,7 +38,7 @@ static void choose_pressing(struct making *making)
     struct muslin_pressing_spec *spec = &making->design->pressing;
     json_t *pressing = json_object_get(making->file, "pressing");
     *spec = usual;
-    spec->units = word_of(pressing, "units", pressed_words, usual.units);
+    spec->units = word_of(pressing, "units", pressed_words, pressed_words[0].value);
     if (json_object_get(pressing, "towards dark") != NULL)
         spec->prefer = is_true(pressing, "towards dark");
 }

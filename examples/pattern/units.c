@@ -21,10 +21,18 @@ static int32_t usual_method(int32_t kind)
     return MUSLIN_METHOD_PIECES;
 }
 
+/* A unit that was asked for before has a smaller number than the last new one. */
+static bool is_noted(const struct design *design, muslin_id id)
+{
+    const struct unit_asked *last = design->units + design->units_used;
+    return design->units_used > 0 && muslin_id_number(id) <= muslin_id_number(last[-1].id) &&
+           unit_of(design, id) != NULL;
+}
+
 static void note_unit(struct design *design, muslin_id id, const struct muslin_quilt_unit_spec *spec,
                       const muslin_id fabrics[FABRICS_MOST])
 {
-    if (unit_of(design, id) != NULL)
+    if (is_noted(design, id))
         return;
     design->units = room_for_one(design->units, design->units_used, sizeof *design->units);
     struct unit_asked *asked = &design->units[design->units_used++];

@@ -38,8 +38,8 @@ class Reader:
 
     def __init__(self, folder: Path) -> None:
         self.program = folder / "show_design"
-        flags = subprocess.run(["pkg-config", "--cflags", "--libs", "muslin", "jansson"], capture_output=True, text=True,
-                               check=True).stdout.split()
+        asked = ["pkg-config", "--cflags", "--libs", "muslin", "jansson"]
+        flags = subprocess.run(asked, capture_output=True, text=True, check=True).stdout.split()
         subprocess.run([os.environ.get("CC", "gcc"), "-std=c11", "-g", "-O1", "-fsanitize=address,undefined",
                         "-fno-sanitize-recover=undefined", "-I", str(PATTERN), "-o", str(self.program),
                         str(Path(__file__).with_name("show_design.c")),
