@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "answer.h"
+#include "can_make.h"
 #include "cmd.h"
 #include "ideas.h"
 #include "pieces.h"
@@ -21,6 +22,7 @@ static const struct word rank_words[] = {
 
 struct from_stock_request {
     struct texts stock;
+    json_t *patterns; /* files and folders; null: none */
     struct wishes wishes;
     muslin_len cut_strips;
     int64_t list;
@@ -46,7 +48,8 @@ static bool no_stock(struct desk *desk, const char *text)
     return false;
 }
 
-static bool read_row(struct desk *desk, const char *text, struct source *row)
+/* The row as a source of strips and squares, and as cloth. */
+static bool read_row(struct desk *desk, const char *text, struct source *row, struct cloth_row *cloth)
 {
     muslin_len across = 0;
     muslin_len along = 0;
@@ -58,6 +61,7 @@ static bool read_row(struct desk *desk, const char *text, struct source *row)
     row->length = across > along ? across : along;
     row->cut = across > along ? along : across;
     row->cloth = cloth_area(row->count, row->length, row->cut);
+    *cloth = (struct cloth_row){ text, row->count, across, along };
     if (row->count > 0 && row->cut > 0 && row->length <= MUSLIN_SIZE_MAX)
         return true;
     failure_say(desk->failure, "stock", "\"%.60s\": there must be one at least, and neither side may be nothing or "
@@ -113,15 +117,21 @@ static void add_together(struct sources *sources, size_t rows)
     }
 }
 
-static bool read_stock(struct desk *desk, const struct from_stock_request *wanted, struct sources *sources)
+static bool read_rows(struct desk *desk, const struct from_stock_request *wanted, struct sources *sources,
+                      struct cloth_row *cloths)
 {
     sources->count = 0;
     for (size_t i = 0; i < wanted->stock.count; i++) {
         struct source row = { .rows = UINT64_C(1) << i };
-        if (!read_row(desk, wanted->stock.texts[i], &row))
+        if (!read_row(desk, wanted->stock.texts[i], &row, &cloths[i]))
             return false;
         add_source(sources, &row);
     }
+    return true;
+}
+
+static bool derive_sources(struct desk *desk, const struct from_stock_request *wanted, struct sources *sources)
+{
     add_together(sources, sources->count);
     for (size_t i = 0, rows = wanted->stock.count; i < rows; i++) {
         struct source strips;
@@ -208,14 +218,12 @@ static struct wishes wishes_of(const struct desk *desk, const struct from_stock_
     return wishes;
 }
 
-static json_t *answer_from_stock(const void *request, struct desk *desk)
+static json_t *answer_ideas(struct desk *desk, const struct from_stock_request *wanted, struct sources *sources)
 {
-    const struct from_stock_request *wanted = request;
     const struct wishes wishes = wishes_of(desk, wanted);
-    struct sources sources;
     struct ideas ideas = { NULL, 0, 0 };
     json_t *answer = NULL;
-    if (read_stock(desk, wanted, &sources) && find_ideas(desk, &sources, &wishes, &ideas)) {
+    if (derive_sources(desk, wanted, sources) && find_ideas(desk, sources, &wishes, &ideas)) {
         answer = json_object();
         put_text(answer, "ranked_by", word_of(rank_words, wanted->wishes.rank));
         put_length(answer, desk, "seam_allowance", wanted->wishes.allowance);
@@ -228,6 +236,22 @@ static json_t *answer_from_stock(const void *request, struct desk *desk)
     }
     free(ideas.rows);
     return answer;
+}
+
+static json_t *answer_from_stock(const void *request, struct desk *desk)
+{
+    const struct from_stock_request *wanted = request;
+    struct sources sources;
+    struct cloth_row cloths[TEXTS_MAX];
+    if (!read_rows(desk, wanted, &sources, cloths))
+        return NULL;
+    if (wanted->patterns == NULL)
+        return answer_ideas(desk, wanted, &sources);
+    json_t *answer = json_object();
+    if (put_patterns(answer, desk, wanted->patterns, cloths, wanted->stock.count, wanted->list))
+        return answer;
+    json_decref(answer);
+    return NULL;
 }
 
 #define AT(member) offsetof(struct from_stock_request, member)
@@ -248,6 +272,9 @@ static const struct option_row from_stock_options[] = {
       "--units cm or mm); may be repeated" },
     { "step", KIND_LENGTH, AT(wishes.finished_grid), MUSLIN_ARG_GRID, 0, NULL,
       "the largest units finish in steps of this (1/8 in, or 5 mm with --units cm or mm)" },
+    { "patterns", KIND_FILES, AT(patterns), 0, 0, NULL,
+      "instead: which sizes of these pattern files, or of those in these folders, can be cut from it; each row of the "
+      "stock is then one fabric, its sizes across the cloth x along it. May be repeated" },
     OPTION_SEAM(from_stock_request, wishes.allowance, wishes.take_up),
     OPTION_HEADING("The list"),
     { "rank", KIND_CHOICE, AT(wishes.rank), MUSLIN_ARG_RANK, 0, rank_words,
@@ -267,6 +294,8 @@ const struct command from_stock_command = {
                 "  muslin from-stock \"40 of 5 in\" \"6 of 18 x 21 in\" --cut-strips \"2 1/2\"\n"
                 "  muslin from-stock \"40 of 5 in\" --make units --block 4 --block 3 \\\n"
                 "      --rank least-left-over\n"
+                "  muslin from-stock \"1 of 42 x 90 in\" \"1 of 42 x 72 in\" \\\n"
+                "      --patterns examples/patterns\n"
                 "\n"
                 "Each idea takes one row of the stock, or all strips of one cut width, and sets its blocks in straight "
                 "rows, in a top no longer than half as long again as wide. The pieces are dealt evenly to the fabrics "

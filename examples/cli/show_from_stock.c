@@ -100,8 +100,58 @@ static const char *order_in_words(json_t *answer)
     return "the largest top first, then the least left over";
 }
 
+/* ---- patterns --------------------------------------------------------------------------------------------------- */
+
+/* Where a fabric comes from, or what it would take. */
+static void show_fabric(struct sheet *sheet, json_t *fabric)
+{
+    const bool cut = json_object_get(fabric, "from") != NULL;
+    sheet_under(sheet, fabric, cut ? "{fabric}: from \"{from}\", takes {used}, leaves {left} whole"
+                                   : "{fabric}: missing; off a bolt {usable_width} wide (usable) it takes {needs}");
+}
+
+static void show_sizes(struct sheet *sheet, json_t *list, const char *heading)
+{
+    json_t *size;
+    size_t index;
+    if (json_array_size(list) > 0)
+        sheet_heading(sheet, heading);
+    json_array_foreach(list, index, size) {
+        json_t *fabric;
+        size_t at;
+        sheet_point(sheet, size, "{pattern}, {size}: {top_finished_width} by {top_finished_length} finished");
+        json_array_foreach(json_object_get(size, "fabrics"), at, fabric)
+            show_fabric(sheet, fabric);
+    }
+}
+
+static void show_patterns(struct sheet *sheet, json_t *patterns)
+{
+    json_t *name;
+    size_t index;
+    sheet_title(sheet, patterns, "{sizes_that_can_be_made:size} of these patterns can be cut from this; "
+                                 "{sizes_that_lack_something:other size} lack something.");
+    show_sizes(sheet, json_object_get(patterns, "can_be_made"), "Can be cut from it, the largest first");
+    show_sizes(sheet, json_object_get(patterns, "something_is_missing"),
+               "Something is missing, those that lack the fewest fabrics first");
+    json_array_foreach(json_object_get(patterns, "wrong_files"), index, name) {
+        json_t *wrong = json_pack("{s:O}", "file", name);
+        sheet_gap(sheet);
+        sheet_point(sheet, wrong, "{file}, or a size in it, is wrong: muslin pattern tells what.");
+        json_decref(wrong);
+    }
+    sheet_gap(sheet);
+    sheet_point(sheet, patterns, "Each is by itself, and each row of the stock is one fabric. Binding and sleeve are "
+                                 "counted, backing and batting are not, nor is shrinkage. A fabric that is said to be "
+                                 "missing may still be pieced from several rows. --list 0 lists all.");
+}
+
 void show_from_stock(struct sheet *sheet, json_t *answer)
 {
+    if (json_object_get(answer, "patterns") != NULL) {
+        show_patterns(sheet, json_object_get(answer, "patterns"));
+        return;
+    }
     char title[200];
     json_t *ideas = json_object_get(answer, "ideas");
     if (count_of(answer, "ideas_found") == 0) {

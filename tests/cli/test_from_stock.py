@@ -4,6 +4,8 @@ SPDX-License-Identifier: MIT
 """
 from __future__ import annotations
 
+import json
+import pathlib
 from typing import Any
 
 from program import Muslin, inches
@@ -151,3 +153,55 @@ def test_slips_get_sentences(muslin: Muslin) -> None:
     assert "--make" in muslin.complaint(2, "from-stock", "4 of 5 in", "--make", "socks")
     assert "must be given" in muslin.complaint(2, "from-stock")
     assert "--seam" in muslin.complaint(2, "from-stock", "4 of 5 in", "--seam", "2000 yd")
+
+
+# ---- pattern files --------------------------------------------------------------------------------------------------
+
+SAMPLES = pathlib.Path(__file__).parents[2] / "examples" / "patterns"
+FERRY = str(SAMPLES / "ferry-steps.json")
+
+
+def cloth_for(muslin: Muslin, size: str) -> list[str]:
+    """A row of cloth for each fabric of the pattern: what muslin pattern says it needs, and 1 in more."""
+    facts = muslin.answer("pattern", FERRY, "--size", size)["sizes"][0]
+    return [f"1 of {inches(fabric['usable_width'])} x {inches(fabric['needed']) + 1} in" for fabric in facts["fabrics"]]
+
+
+def patterns(muslin: Muslin, *words: str) -> Any:
+    return muslin.answer("from-stock", *words, "--list", "0")["patterns"]
+
+
+def test_cloth_that_is_needed_suffices_and_one_fabric_less_does_not(muslin: Muslin) -> None:
+    rows = cloth_for(muslin, "lap")
+    found = patterns(muslin, *rows, "--patterns", FERRY)
+    made = [size["size"] for size in found["can_be_made"]]
+    assert "lap" in made and "queen" not in made
+    lap = next(size for size in found["can_be_made"] if size["size"] == "lap")
+    assert sorted(fabric["from"] for fabric in lap["fabrics"]) == sorted(rows)  # each from a row of its own
+    assert all(fabric["used"] == 1 and fabric["left"] == 0 for fabric in lap["fabrics"])
+    found = patterns(muslin, *rows[1:], "--patterns", FERRY)
+    lap = next(size for size in found["something_is_missing"] if size["size"] == "lap")
+    assert lap["fabrics_missing"] == 1 and sum("needs" in fabric for fabric in lap["fabrics"]) == 1
+
+
+def test_fabrics_make_room_for_each_other(muslin: Muslin) -> None:
+    """Whatever the order of the rows, each fabric finds one."""
+    rows = cloth_for(muslin, "lap")
+    for order in (rows, rows[::-1]):
+        assert "lap" in [size["size"] for size in patterns(muslin, *order, "--patterns", FERRY)["can_be_made"]]
+
+
+def test_patterns_are_ranked(muslin: Muslin) -> None:
+    found = patterns(muslin, *(f"1 of 44 x {length} in" for length in (150, 120, 90, 60)), "--patterns", str(SAMPLES))
+    areas = [inches(size["top_finished_width"]) * inches(size["top_finished_length"]) for size in found["can_be_made"]]
+    assert areas and areas == sorted(areas, reverse=True)
+    missing = [size["fabrics_missing"] for size in found["something_is_missing"]]
+    assert missing == sorted(missing) and (not missing or missing[0] > 0)
+    assert found["wrong_files"] == []
+
+
+def test_patterns_read_well_and_wrong_files_are_named(muslin: Muslin, tmp_path: pathlib.Path) -> None:
+    (tmp_path / "a.json").write_text(json.dumps({"fabrics": 7}))
+    words = muslin.words("from-stock", *cloth_for(muslin, "wall"), "--patterns", FERRY, "--patterns", str(tmp_path))
+    assert "Can be cut from it, the largest first" in words and "a.json, or a size in it, is wrong" in words
+    assert "Cannot read nowhere" in muslin.complaint(3, "from-stock", "1 of 5 in", "--patterns", "nowhere")
