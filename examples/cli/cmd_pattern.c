@@ -144,8 +144,8 @@ static json_t *document_as_json(const struct document *document)
 {
     static const char *const kinds[] = { "",      "title", "size",    "heading", "subheading", "say",
                                          "point", "step",  "caution", "table",   "picture" };
-    static const char *const pictures[] = { "",        "top",     "blank top", "key",    "part", "step", "strip set", "cloth",
-                                            "borders", "backing", "checks",    "template" };
+    static const char *const pictures[] = { "",     "top",       "blank top", "key",     "part",    "step",
+                                            "strip set", "cloth", "borders",   "backing", "checks", "template" };
     json_t *list = json_array();
     for (size_t i = 0; i < document->used; i++) {
         const struct item *item = &document->items[i];
@@ -250,10 +250,10 @@ const struct command pattern_command = {
                 "  muslin pattern examples/patterns/ferry-steps.json --csv --output ferry.csv\n"
                 "  muslin pattern examples/patterns/slipway-pebbles.json --size queen --json\n"
                 "\n"
-                "A pattern file describes one design, in JSON: fabrics, measures, how patches are joined into blocks and "
-                "blocks into the top, borders and finishing, and the sizes it comes in. All that is wrong in it is told, "
-                "each with its place. Pictures are told by their captions here; muslin-sheet draws them. Cut a test "
-                "block first.",
+                "A pattern file describes one design, in JSON: fabrics, measures, how patches are joined into blocks "
+                "and blocks into the top, borders and finishing, and the sizes it comes in. All that is wrong in it is "
+                "told, each with its place. Pictures are told by their captions here; muslin-sheet draws them. Cut a "
+                "test block first.",
     .options = pattern_options,
     .request_size = sizeof(struct pattern_request),
     .start = start_pattern,

@@ -35,7 +35,7 @@ static void check_whole(struct check *check, const struct place *place, const st
 {
     json_int_t number = json_integer_value(value);
     if (form->least == form->most && number != form->least)
-        complain_at(check->complaints, place, value, -1, "this is %" JSON_INTEGER_FORMAT " here", form->least);
+        complain_at(check->complaints, place, value, -1, "%" JSON_INTEGER_FORMAT " is wanted here", form->least);
     else if (number < form->least || number > form->most)
         complain_at(check->complaints, place, value, -1,
                     "a whole number from %" JSON_INTEGER_FORMAT " to %" JSON_INTEGER_FORMAT " is wanted here",
@@ -51,22 +51,37 @@ static void check_share(struct check *check, const struct place *place, const st
                     form->most);
 }
 
+/* "letter" or "a4" */
+static void list_words(const struct word *words, char text[400])
+{
+    text[0] = '\0';
+    for (const struct word *word = words; word->word != NULL; word++) {
+        if (word != words)
+            strcat(text, word[1].word == NULL ? " or " : ", ");
+        strcat(strcat(strcat(text, "\""), word->word), "\"");
+    }
+}
+
+/* One of the words was wanted where something else stands. */
+static void not_a_word(struct check *check, const struct place *place, const struct form *form, json_t *value)
+{
+    char choices[400];
+    list_words(form->words, choices);
+    wrong(check, place, value, choices);
+}
+
 static void check_word(struct check *check, const struct place *place, const struct form *form, json_t *value)
 {
-    char choices[400] = "";
     struct nearest nearest = { json_string_value(value), NULL, 0 };
     for (const struct word *word = form->words; word->word != NULL; word++) {
         if (strcmp(nearest.name, word->word) == 0)
             return;
         try_name(&nearest, word->word);
-        if (word != form->words)
-            strcat(choices, word[1].word == NULL ? " or " : ", ");
-        strcat(strcat(strcat(choices, "\""), word->word), "\"");
     }
     if (nearest.found != NULL)
         complain_at(check->complaints, place, value, -1, "this is no such word; did you mean \"%s\"?", nearest.found);
     else
-        complain_at(check->complaints, place, value, -1, "this is %s", choices);
+        not_a_word(check, place, form, value);
 }
 
 static bool are_digits(const char *text, size_t count, const char *digits)
@@ -115,7 +130,7 @@ static bool is_name(const char *text)
 static void not_there(struct check *check, const struct place *place, json_t *value, const char *name,
                       const char *among)
 {
-    enum { TRIED_MOST = 500 };
+    enum { TRIED_MOST = 200 };
     struct nearest nearest = { name, NULL, 0 };
     const char *key;
     json_t *ignored;
@@ -123,10 +138,10 @@ static void not_there(struct check *check, const struct place *place, json_t *va
     json_object_foreach(json_object_get(check->file, among), key, ignored) if (tried++ < TRIED_MOST)
         try_name(&nearest, key);
     if (nearest.found != NULL)
-        complain_at(check->complaints, place, value, -1, "\"%s\" has no such name; did you mean \"%s\"?", among,
+        complain_at(check->complaints, place, value, -1, "nothing in \"%s\" is called so; did you mean \"%s\"?", among,
                     nearest.found);
     else
-        complain_at(check->complaints, place, value, -1, "\"%s\" has no such name", among);
+        complain_at(check->complaints, place, value, -1, "nothing in \"%s\" is called so", among);
 }
 
 static void check_name(struct check *check, const struct place *place, const struct form *form, json_t *value)
@@ -278,9 +293,17 @@ static void check_kinds(struct check *check, const struct place *place, const st
 
 /* ---- any value --------------------------------------------------------------------------------------------------- */
 
-static void check_string(struct check *check, const struct place *place, const struct form *form, json_t *value)
+static void check_length(struct check *check, const struct place *place, json_t *value)
 {
     muslin_len length;
+    if (json_object_get(json_object_get(check->file, "measures"), json_string_value(value)) != NULL)
+        wrong(check, place, value, "a length itself, not the name of a measure,");
+    else
+        read_length(check->complaints, place, value, &length);
+}
+
+static void check_string(struct check *check, const struct place *place, const struct form *form, json_t *value)
+{
     const char *text = json_string_value(value);
     if (form->kind == A_TEXT)
         check_text(check, place, form, value);
@@ -289,7 +312,7 @@ static void check_string(struct check *check, const struct place *place, const s
     else if (form->kind == A_NAME)
         check_name(check, place, form, value);
     else if (form->kind == A_LENGTH)
-        read_length(check->complaints, place, value, &length);
+        check_length(check, place, value);
     else if (form->kind == A_COLOR ? !is_color(text) : form->kind != A_DATE || !is_date(text))
         wrong(check, place, value, form->what);
 }
@@ -300,6 +323,8 @@ static void check_number(struct check *check, const struct place *place, const s
         check_whole(check, place, form, value);
     else if (form->kind == A_SHARE)
         check_share(check, place, form, value);
+    else if (form->kind == A_WORD)
+        not_a_word(check, place, form, value);
     else
         wrong(check, place, value, form->what);
 }
@@ -343,6 +368,8 @@ void check_value(struct check *check, const struct place *place, const struct fo
         check_string(check, place, form, value);
     else if (json_is_number(value))
         check_number(check, place, form, value);
+    else if (form->kind == A_WORD)
+        not_a_word(check, place, form, value);
     else if (form->kind != A_SWITCH || !json_is_boolean(value))
         wrong(check, place, value, form->what);
 }

@@ -42,17 +42,30 @@ static struct cloth *add_cloth(struct making *making, const char *key, json_t *f
     return cloth;
 }
 
+/* One that is wrong is told, and made with the usual width: so what is sewn of it is looked at too. */
+static muslin_id add_fabric(struct making *making, const struct place *place, const char *key,
+                            struct muslin_quilt_fabric_spec *spec)
+{
+    static const struct muslin_quilt_fabric_spec usual = MUSLIN_QUILT_FABRIC_SPEC_INIT;
+    struct muslin_quilt *quilt = making->design->quilt;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    muslin_id id = 0;
+    muslin_status status = muslin_quilt_fabric(quilt, spec, key, strlen(key), &id, &problem);
+    if (!went_well(making, place, NULL, status, &problem)) {
+        spec->usable_width = usual.usable_width;
+        must(muslin_quilt_fabric(quilt, spec, key, strlen(key), &id, NULL));
+    }
+    return id;
+}
+
 static void make_fabric(struct making *making, const struct place *place, const char *key, json_t *fabric)
 {
     static const struct usual forty = { "40 in", "100 cm" };
     struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id id = 0;
     spec.usable_width = length_of(making, fabric, "usable width", &forty);
     spec.print = word_of(fabric, "print", print_words, MUSLIN_PRINT_NONE);
     spec.darkness = (int32_t)json_integer_value(json_object_get(fabric, "darkness"));
-    went_well(making, place, fabric, muslin_quilt_fabric(making->design->quilt, &spec, key, strlen(key), &id, &problem),
-              &problem);
+    muslin_id id = add_fabric(making, place, key, &spec);
     note_made(making, "fabrics", key, id);
     struct cloth *cloth = add_cloth(making, key, fabric, id);
     cloth->print = spec.print;

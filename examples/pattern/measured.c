@@ -56,6 +56,17 @@ const char *measured(const struct worked *worked, muslin_len length, char text[W
     return text;
 }
 
+const char *measured_fine(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
+{
+    static const struct marks sixty_fourths = { MUSLIN_STYLE_INCH_FRACTION, 64, 0 };
+    static const struct marks tenths = { MUSLIN_STYLE_MM, 1, 1 };
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    char number[WORD_ROOM];
+    bool exact = write_on(in_inches ? &sixty_fourths : &tenths, length, MUSLIN_ROUND_NEAREST, number);
+    snprintf(text, WORD_ROOM, "%s%.80s", exact ? "" : "about ", number);
+    return text;
+}
+
 const char *at_least(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
     write_length(worked, length, MUSLIN_ROUND_UP, text);

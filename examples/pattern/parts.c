@@ -150,7 +150,8 @@ int64_t cut_of_strip(const struct worked *worked, muslin_id join, muslin_id patc
 {
     struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
     const struct muslin_node_size size = size_of(worked, patch);
-    const muslin_len width = node_of(worked, join).axis == MUSLIN_ACROSS ? size.unfinished_width : size.unfinished_height;
+    const bool is_across = node_of(worked, join).axis == MUSLIN_ACROSS;
+    const muslin_len width = is_across ? size.unfinished_width : size.unfinished_height;
     must(muslin_quilt_read_patch(worked->design->quilt, patch, &spec, NULL));
     for (size_t i = 0; i < worked->cuts_count; i++)
         if (worked->cuts[i].source == MUSLIN_CUT_SET_STRIP && worked->cuts[i].fabric == spec.fabric &&

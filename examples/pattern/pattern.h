@@ -86,7 +86,8 @@ struct cloth {
     int64_t strips_have;       /* 0: not said */
 };
 
-/* What a node is called in print. */
+/* What a node is called in print: named by "called", a part, a strip of a border, a log of a cabin. In the order of
+ * their ids, each once: a border's strips and a cabin's logs keep its name; else what the node itself is called counts. */
 struct named {
     muslin_id id;
     const char *name;

@@ -86,15 +86,38 @@ static muslin_status solve(const struct making *making, muslin_id root, struct m
     return status;
 }
 
-/* Where the node or measure was made that a problem counts, else where `root` was. One that counts none is about how
- * one cuts. */
+/* Where the file has what is asked of the whole. */
+static const char *place_of_policy(int32_t argument)
+{
+    switch (argument) {
+    case MUSLIN_ARG_TOPS:
+        return "/tops";
+    case MUSLIN_ARG_EASE:
+        return "/seam/ease";
+    case MUSLIN_ARG_GRID:
+        return "/cutting/grid";
+    case MUSLIN_ARG_TRIM:
+        return "/cutting/trim";
+    case MUSLIN_ARG_END_TRIM:
+        return "/cutting/end trim";
+    case MUSLIN_ARG_RESQUARE_LOSS:
+        return "/cutting/resquare loss";
+    case MUSLIN_ARG_FOLD_CLEAR:
+        return "/cutting/fold clear";
+    default:
+        return "/cutting";
+    }
+}
+
+/* Where the node or measure was made that a problem counts, else where `root` was. One that counts none is about the
+ * whole. */
 static const char *place_of_problem(const struct making *making, muslin_id root, const struct muslin_problem *problem)
 {
     bool is_measure = problem->argument == MUSLIN_ARG_SUM || problem->argument == MUSLIN_ARG_VALUE;
     muslin_id id = 0;
     const char *place = NULL;
     if (problem->at == 0)
-        return "/cutting";
+        return place_of_policy(problem->argument);
     if (muslin_quilt_id(making->design->quilt, is_measure ? MUSLIN_ID_MEASURE : MUSLIN_ID_NODE, problem->at, &id,
                         NULL) == MUSLIN_OK)
         place = place_of(making, id);

@@ -1,7 +1,9 @@
 /* wording.c - words that several parts of the document share.
  *
  * SPDX-License-Identifier: MIT */
+#include <ctype.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "wording.h"
 
@@ -45,6 +47,31 @@ const char *direction_name(int32_t press)
 const char *word(const struct worked *worked, enum chosen_word which)
 {
     return worked->design->pattern->words[which];
+}
+
+const char *capital(const struct worked *worked, enum chosen_word which, char text[WORD_ROOM])
+{
+    snprintf(text, WORD_ROOM, "%s", word(worked, which));
+    text[0] = (char)toupper((unsigned char)text[0]);
+    return text;
+}
+
+const char *sash(const struct worked *worked)
+{
+    return strcmp(word(worked, WORD_SASHING), "lattice") == 0 ? "lattice strip" : "sash";
+}
+
+const char *sashes(const struct worked *worked)
+{
+    return strcmp(word(worked, WORD_SASHING), "lattice") == 0 ? "lattice strips" : "sashes";
+}
+
+void write_fabric_heading(struct document *document, const struct worked *worked, muslin_id fabric)
+{
+    const struct cloth *cloth = cloth_of(worked->design, fabric);
+    char head[WORD_ROOM];
+    say(document, ITEM_SUBHEADING, 0, NULL, "%s %s, %s", capital(worked, WORD_FABRIC, head), cloth->letter,
+        cloth->name);
 }
 
 /* ---- names ------------------------------------------------------------------------------------------------------ */

@@ -15,6 +15,13 @@ const char *direction_name(int32_t press);
 
 /* A word as the file has chosen it. */
 const char *word(const struct worked *worked, enum chosen_word which);
+/* The same with a capital letter. */
+const char *capital(const struct worked *worked, enum chosen_word which, char text[WORD_ROOM]);
+/* "sash", or "lattice strip"; "sashes", or "lattice strips". */
+const char *sash(const struct worked *worked);
+const char *sashes(const struct worked *worked);
+/* "Fabric A, night", as a subheading. */
+void write_fabric_heading(struct document *document, const struct worked *worked, muslin_id fabric);
 
 /* "lamp block", "border, left side", "row"; without the letter. */
 void add_name(struct line *line, const struct worked *worked, muslin_id node);

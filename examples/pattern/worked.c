@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * What can fail as the pattern wishes it becomes a complaint with the library's sentence; what can only fail for want of
- * memory stops the program. */
+ * What can fail as the pattern wishes it becomes a complaint with the library's sentence; what can only fail for want
+ * of memory stops the program. */
 #include <stdlib.h>
 
 #include "worked.h"

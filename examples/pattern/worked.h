@@ -126,6 +126,8 @@ enum { WORD_ROOM = 96 };
 /* As one measures it, in the pattern's units: on a mark of a ruler, of 1/8 in, 1/16 in, or half a millimetre; else to
  * the nearest 1/8 in or millimetre, with "about" before it. */
 const char *measured(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
+/* The same of something very small, to 1/64 in or a tenth of a millimetre. */
+const char *measured_fine(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
 /* At least so much, or at most. */
 const char *at_least(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
 const char *at_most(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);

@@ -85,18 +85,20 @@ static bool has_plain_strip(const struct worked *worked)
 static void write_measuring(struct document *document, const struct worked *worked)
 {
     if (has_plain_strip(worked))
-        say(document, ITEM_SAY, 0, NULL, "Before each pair of strips press the top and measure it through the middle, not "
-        "along its edges, which stretch: from top to bottom for the strips at left and right, from side to side for those "
-        "at top and bottom, each time with the strips that are already sewn on. Cut both of a pair to that one length. "
-        "Pin middles and ends first and ease the edge in between. Lengths told here are what it should be.");
+        say(document, ITEM_SAY, 0, NULL, "Before each pair of strips press the top and measure it through the middle, "
+            "not along its edges, which stretch: from top to bottom for the strips at left and right, from side to "
+            "side for those at top and bottom, each time with the strips that are already sewn on. Cut both of a pair "
+            "to that one length. Pin middles and ends first and ease the edge in between. Lengths told here are what "
+            "it should be.");
     if (has_corners(worked, CORNERS_STONES))
-        say(document, ITEM_POINT, 0, NULL, "Of a border with %ss measure both ways before any of its strips is sewn on: the "
-            "squares make up the corners.", word(worked, WORD_CORNERSTONE));
+        say(document, ITEM_POINT, 0, NULL, "Of a border with %ss measure both ways before any of its strips is sewn "
+            "on: the squares make up the corners.", word(worked, WORD_CORNERSTONE));
     if (has_corners(worked, CORNERS_PIECED))
-        say(document, ITEM_POINT, 0, NULL, "A pieced border has its length: where it does not fit, let out or take in a "
-            "little of several of its seams.");
+        say(document, ITEM_POINT, 0, NULL, "A pieced border has its length: where it does not fit, let out or take in "
+            "a little of several of its seams.");
     if (has_corners(worked, CORNERS_MITRED))
-        say(document, ITEM_POINT, 0, NULL, "Strips of a mitred border are left long and trimmed when the corners are sewn.");
+        say(document, ITEM_POINT, 0, NULL, "Strips of a mitred border are left long and trimmed when the corners are "
+            "sewn.");
 }
 
 void write_borders(struct document *document, const struct worked *worked)

@@ -126,8 +126,8 @@ static void write_no_spare(struct document *document, const struct worked *worke
     to_buy(worked, bought, text);
     to_buy(worked, more, safer);
     if (is_nothing(worked, spare))
-        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves nothing to spare, %s is safer.", name, text,
-            safer);
+        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves nothing to spare, %s is safer.", name,
+            text, safer);
     else
         say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves only %s to spare, %s is safer.", name,
             text, at_most(worked, spare, left), safer);

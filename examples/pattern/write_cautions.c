@@ -29,24 +29,24 @@ static void write_assumptions(struct document *document, const struct worked *wo
 
 static void write_safety(struct document *document)
 {
-    say(document, ITEM_CAUTION, 0, NULL, "Rotary cutters, irons, needles and pins hurt: close the blade each time you put "
-        "the cutter down, cut away from yourself with the hand flat on the ruler, let no iron stand hot alone, count "
-        "the pins, and keep all of it from children.");
+    say(document, ITEM_CAUTION, 0, NULL, "Rotary cutters, irons, needles and pins hurt: close the blade each time you "
+        "put the cutter down, cut away from yourself with the hand flat on the ruler, let no iron stand hot alone, "
+        "count the pins, and keep all of it from children.");
     say(document, ITEM_CAUTION, 0, NULL, "No quilt belongs in the place where an infant sleeps.");
-    say(document, ITEM_SAY, 0, NULL, "Nothing here says that a quilt meets a safety standard; where one is sold or given "
-        "to a child, ask which rules hold where you live.");
+    say(document, ITEM_SAY, 0, NULL, "Nothing here says that a quilt meets a safety standard; where one is sold or "
+        "given to a child, ask which rules hold where you live.");
 }
 
 void write_cautions(struct document *document, const struct worked *worked)
 {
     write_assumptions(document, worked);
     say(document, ITEM_HEADING, 0, NULL, "Cautions");
-    say(document, ITEM_CAUTION, 0, NULL, "Cutting cannot be undone: cut for one block or unit first, sew it and measure "
-        "it, as far as the method lets you. Of strip sets sew one, cut a segment and measure that.");
-    say(document, ITEM_CAUTION, 0, NULL, "Cloth cut folded must lie smooth and square to the fold, or strips come out with "
-        "a bend in the middle: open the first strip and look.");
+    say(document, ITEM_CAUTION, 0, NULL, "Cutting cannot be undone: cut for one block or unit first, sew it and "
+        "measure it, as far as the method lets you. Of strip sets sew one, cut a segment and measure that.");
+    say(document, ITEM_CAUTION, 0, NULL, "Cloth cut folded must lie smooth and square to the fold, or strips come out "
+        "with a bend in the middle: open the first strip and look.");
     if (has_slant(worked))
-        say(document, ITEM_CAUTION, 0, NULL, "Edges that were cut on the slant (triangles, diamonds) stretch: press them "
-            "without pushing.");
+        say(document, ITEM_CAUTION, 0, NULL, "Edges that were cut on the slant (triangles, diamonds) stretch: press "
+            "them without pushing.");
     write_safety(document);
 }

@@ -17,7 +17,7 @@ static void write_title(struct document *document, const struct pattern *pattern
     if (pattern->date != NULL)
         add(&line, "%s. ", pattern->date);
     if (pattern->invented)
-        add(&line, "An invented quilt; names, people and colours are made up. ");
+        add(&line, "An invented quilt; names, people and %ss are made up. ", pattern->words[WORD_COLOR]);
     if (line.used > 0) {
         line.text[line.used - 1] = '\0';
         put(document, ITEM_SAY, 0, NULL, &line);
@@ -135,4 +135,6 @@ void write_cover(struct document *document, struct worked *const *sizes, size_t 
         put_picture(document, PICTURE_TOP, sizes[i], 0, pattern->sizes_count > 1 ? caption : "The top, finished");
     }
     write_table(document, pattern, sizes, count);
+    put_picture(document, PICTURE_CHECKS, sizes[0], 0, "Check squares: 1 in and 25 mm where the printer keeps true "
+        "size");
 }

@@ -71,9 +71,9 @@ static bool same_strips(const struct worked *worked, size_t one, size_t other)
 static void write_joining(struct document *document, const struct worked *worked, size_t cut)
 {
     char text[WORD_ROOM];
-    say(document, ITEM_POINT, 0, NULL, "The cloth is not as wide as the next pieces are long: join each of them end to end "
-        "from strips %s wide, with straight seams pressed open. The strips are laid out below; leave the shorter ones "
-        "longer where their strip has cloth free, and trim what is joined when the top is measured:",
+    say(document, ITEM_POINT, 0, NULL, "The cloth is not as wide as the next pieces are long: join each of them end to "
+        "end from strips %s wide, with straight seams pressed open. The strips are laid out below; leave the shorter "
+        "ones longer where their strip has cloth free, and trim what is joined when the top is measured:",
         measured(worked, worked->cuts[cut].cut_height, text));
 }
 
@@ -192,22 +192,46 @@ static void write_cut(struct document *document, const struct worked *worked, si
     add_again(&line, worked, row);
     add_use(&line, worked, cut);
     put(document, ITEM_POINT, is_joined(worked, cut) ? 1 : 0, lead, &line);
-    for (uint32_t bit = 1; bit != 0; bit <<= 1)
-        if ((row->warnings & bit) != 0 && bit != MUSLIN_WARN_LONGER_THAN_WIDTH && bit != MUSLIN_WARN_BIAS_EDGE)
-            say(document, ITEM_CAUTION, 0, NULL, "[%d]: %s", worked->piece[cut], muslin_warning_sentence(bit));
 }
 
-static void write_fabric_heading(struct document *document, const struct worked *worked, muslin_id fabric)
+/* What the library warns of, once for all cuts of a fabric. */
+static void write_warnings(struct document *document, const struct worked *worked, muslin_id fabric)
 {
-    const struct cloth *cloth = cloth_of(worked->design, fabric);
-    say(document, ITEM_SUBHEADING, 0, NULL, "Fabric %s, %s", cloth->letter, cloth->name);
+    const uint32_t told = MUSLIN_WARN_LONGER_THAN_WIDTH | MUSLIN_WARN_BIAS_EDGE; /* elsewhere */
+    for (uint32_t bit = 1; bit != 0; bit <<= 1) {
+        struct line line = { NULL, 0, 0 };
+        int last = 0;
+        for (size_t i = 0; i < worked->cuts_count && (bit & told) == 0; i++) {
+            const size_t cut = worked->order[i];
+            if (worked->cuts[cut].fabric != fabric || (worked->cuts[cut].warnings & bit) == 0 ||
+                worked->piece[cut] == last)
+                continue;
+            last = worked->piece[cut];
+            add(&line, "%s[%d]", line.used > 0 ? ", " : "", last);
+        }
+        if (line.used == 0)
+            continue;
+        add(&line, ": %s", muslin_warning_sentence(bit));
+        put(document, ITEM_CAUTION, 0, NULL, &line);
+    }
+}
+
+static bool has_direction(const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->design->cloths_used; i++)
+        if (worked->design->cloths[i].print != MUSLIN_PRINT_NONE)
+            return true;
+    return false;
 }
 
 void write_cuts(struct document *document, const struct worked *worked)
 {
     say(document, ITEM_HEADING, 0, NULL, "Cutting list");
-    say(document, ITEM_SAY, 0, NULL, "All sizes here are cut sizes, seam allowances included. Of each fabric the longest "
-        "comes first.");
+    say(document, ITEM_SAY, 0, NULL, "All sizes here are cut sizes, seam allowances included. Of each %s the "
+        "longest comes first.", word(worked, WORD_FABRIC));
+    if (has_direction(worked))
+        say(document, ITEM_SAY, 0, NULL, "Of a print with a direction the first size lies across the print, the second "
+            "along it.");
     for (size_t i = 0; i < worked->cuts_count; i++) {
         const size_t cut = worked->order[i];
         const size_t before = i == 0 ? cut : worked->order[i - 1];
@@ -217,5 +241,7 @@ void write_cuts(struct document *document, const struct worked *worked)
             write_joining(document, worked, cut);
         if (i == 0 || worked->piece[cut] != worked->piece[before])
             write_cut(document, worked, cut);
+        if (i + 1 == worked->cuts_count || worked->cuts[worked->order[i + 1]].fabric != worked->cuts[cut].fabric)
+            write_warnings(document, worked, worked->cuts[cut].fabric);
     }
 }

@@ -71,13 +71,18 @@ static void write_row(struct document *document, const struct field *field, int6
     const bool sash_at_ends = has_sashes(field) && field->spec.layout != MUSLIN_POINT_SASH_INNER;
     struct line words = { NULL, 0, 0 };
     char lead[32];
-    add(&words, "%s%s", line == 0 ? "" : "side triangle; ", sash_at_ends ? "sash; " : "");
+    add(&words, "%s", line == 0 ? "" : "side triangle; ");
+    if (sash_at_ends)
+        add(&words, "%s; ", sash(field->worked));
     for (size_t i = 0; i < count; i++) {
-        add(&words, "%s", i == 0 ? "" : has_sashes(field) ? "; sash; " : "; ");
+        if (i > 0 && has_sashes(field))
+            add(&words, "; %s", sash(field->worked));
+        add(&words, "%s", i == 0 ? "" : "; ");
         add_block(&words, field, blocks[i]);
     }
-    add(&words, "%s%s.", sash_at_ends ? "; sash" : "",
-        line == field->spec.columns - field->spec.rows ? "" : "; side triangle");
+    if (sash_at_ends)
+        add(&words, "; %s", sash(field->worked));
+    add(&words, "%s.", line == field->spec.columns - field->spec.rows ? "" : "; side triangle");
     snprintf(lead, sizeof lead, "Row %zu:", number);
     put(document, ITEM_POINT, 1, lead, &words);
     free(blocks);
@@ -179,16 +184,18 @@ static void add_triangles(struct line *line, const struct field *field)
 static void add_sashes(struct line *line, const struct field *field, size_t children)
 {
     const struct worked *worked = field->worked;
+    char head[WORD_ROOM];
     for (size_t i = field->blocks_count; i < children; i++) {
         const struct muslin_node_size size = size_of(worked, field->blocks[i]);
         const int64_t cut = cut_of_patch(worked, field->blocks[i]);
         const bool is_square = size.finished_width == size.finished_height;
         if (cut >= 0 && (i == field->blocks_count || is_square))
-            add(line, "%s are [%d]. ", is_square ? "Cornerstones" : "Sashes", worked->piece[cut]);
+            add(line, "%s%s are [%d]. ", is_square ? capital(worked, WORD_CORNERSTONE, head) : "The ",
+                is_square ? "s" : sashes(worked), worked->piece[cut]);
     }
     for (size_t i = 0; i < worked->cuts_count; i++)
         if (worked->cuts[i].source == MUSLIN_CUT_MITRED && is_cut_for(worked, i, field->node))
-            add(line, "Sashes that the edge cuts off are [%d]. ", worked->piece[i]);
+            add(line, "The %s that the edge cuts off are [%d]. ", sashes(worked), worked->piece[i]);
 }
 
 /* ---- all --------------------------------------------------------------------------------------------------------- */
@@ -201,10 +208,11 @@ static size_t count_blocks(const struct muslin_diagonal_spec *spec)
 static void write_sewing(struct document *document, const struct field *field)
 {
     if (has_sashes(field)) {
-        say(document, ITEM_POINT, 0, NULL, "Between two rows of blocks%s lies a row of sashes, with a cornerstone "
-            "between every two of them. Sew the rows of blocks and the rows of sashes, then the rows to each other in "
-            "their order, last the four corner triangles.",
-            field->spec.layout == MUSLIN_POINT_SASH_INNER ? "" : ", and outside the first and the last one,");
+        say(document, ITEM_POINT, 0, NULL, "Between two rows of blocks%s lies a row of %s, with a %s between every "
+            "two of them. Sew the rows of blocks and those rows, then all rows to each other in their order, last the "
+            "four corner triangles.",
+            field->spec.layout == MUSLIN_POINT_SASH_INNER ? "" : ", and outside the first and the last one,",
+            sashes(field->worked), word(field->worked, WORD_CORNERSTONE));
         say(document, ITEM_POINT, 0, NULL, "Press as the arrows on the drawing show.");
     } else {
         say(document, ITEM_POINT, 0, NULL, "Sew each row, then the rows to each other in their order, last the four "
@@ -237,9 +245,9 @@ static void write_trim(struct document *document, const struct field *field)
                 measured(worked, solve->grid, text));
         add(&line, ". ");
     }
-    add(&line, "Side triangles were cut twice: their long side, on the outside, lies on the straight grain, their short "
-        "sides stretch. Corner triangles were cut once: their two short sides, on the outside, lie on the straight "
-        "grain; the long side, which you sew, stretches.");
+    add(&line, "Side triangles were cut twice: their long side, on the outside, lies on the straight grain, their "
+        "short sides stretch. Corner triangles were cut once: their two short sides, on the outside, lie on the "
+        "straight grain; the long side, which you sew, stretches.");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 

@@ -10,17 +10,26 @@
 
 static const char *layout_name(int32_t layout)
 {
-    static const char *const names[] = { "",
-                                         "one panel, its length along the quilt's length",
-                                         "one panel, its length along the quilt's width",
-                                         "panels side by side, seams along the quilt's length",
-                                         "panels one below the other, seams along its width",
-                                         "a whole panel in the middle, equal sides, seams along the length",
-                                         "a whole panel in the middle, equal sides, seams along the width",
-                                         "one panel split lengthwise, an insert between its halves, seams along the length",
-                                         "one panel split lengthwise, an insert between its halves, seams along the "
-                                         "width" };
-    return layout > 0 && layout < (int32_t)(sizeof names / sizeof names[0]) ? names[layout] : "another layout";
+    switch (layout) {
+    case MUSLIN_BACKING_ONE_WIDTH:
+        return "one panel, its length along the quilt's length";
+    case MUSLIN_BACKING_ONE_WIDTH_TURNED:
+        return "one panel, its length along the quilt's width";
+    case MUSLIN_BACKING_SEAMS_ALONG:
+        return "panels side by side, seams along the quilt's length";
+    case MUSLIN_BACKING_SEAMS_ACROSS:
+        return "panels one below the other, seams along its width";
+    case MUSLIN_BACKING_CENTRE_ALONG:
+        return "a whole panel in the middle, equal sides, seams along the length";
+    case MUSLIN_BACKING_CENTRE_ACROSS:
+        return "a whole panel in the middle, equal sides, seams along the width";
+    case MUSLIN_BACKING_INSERT_ALONG:
+        return "one panel split lengthwise, an insert between its halves, seams along the length";
+    case MUSLIN_BACKING_INSERT_ACROSS:
+        return "one panel split lengthwise, an insert between its halves, seams along the width";
+    default:
+        return "another layout";
+    }
 }
 
 static void write_panels(struct document *document, const struct worked *worked)
@@ -86,9 +95,9 @@ static void write_backing(struct document *document, const struct worked *worked
 static void write_batting(struct document *document, const struct worked *worked)
 {
     const struct muslin_batting *batting = &worked->batting;
-    const char *name = word(worked, WORD_BATTING);
+    char head[WORD_ROOM];
     char text[WORD_ROOM];
-    say(document, ITEM_SUBHEADING, 0, NULL, "%c%s", name[0] - 'a' + 'A', name + 1);
+    say(document, ITEM_SUBHEADING, 0, NULL, "%s", capital(worked, WORD_BATTING, head));
     say(document, ITEM_POINT, 0, NULL, "Cut %s: it stands out beyond the quilt like the back, a little less.",
         measured_by(worked, batting->width, batting->length, text));
     if (batting->package >= 0)
@@ -98,7 +107,8 @@ static void write_batting(struct document *document, const struct worked *worked
     if (batting->joined_pieces > 1)
         say(document, ITEM_POINT, 0, NULL, "From the roll: %" PRId64 " pieces laid edge to edge %s, sewn without "
             "overlapping; %s of the roll in all.", batting->joined_pieces,
-            batting->joined_turned ? "across the quilt" : "along the quilt", to_buy(worked, batting->joined_length, text));
+            batting->joined_turned ? "across the quilt" : "along the quilt",
+            to_buy(worked, batting->joined_length, text));
     if (batting->joined_pieces == 1)
         say(document, ITEM_POINT, 0, NULL, "From the roll: one piece, %s long.",
             to_buy(worked, batting->joined_length, text));
@@ -143,7 +153,8 @@ static void write_binding_length(struct document *document, const struct worked 
         add(&line, "%" PRId64 " joins%s take %s each. ", strips - tops,
             spec->join == MUSLIN_JOIN_DIAGONAL ? " on the slant" : "",
             measured(worked, worked->binding.loss_per_join, text));
-    add(&line, "That makes %s%s: ", measured(worked, worked->binding_reckoned, text), tops > 1 ? " for each quilt" : "");
+    add(&line, "That makes %s%s: ", measured(worked, worked->binding_reckoned, text),
+        tops > 1 ? " for each quilt" : "");
     add(&line, "%s round the quilt and ", measured(worked, worked->binding.perimeter, text));
     add(&line, "%s for the corners and for joining the ends.", measured(worked, ends, text));
     put(document, ITEM_POINT, 0, NULL, &line);
@@ -154,11 +165,11 @@ static void write_binding(struct document *document, const struct worked *worked
     say(document, ITEM_SUBHEADING, 0, NULL, "Binding");
     say(document, ITEM_POINT, 0, NULL, "Of %s.", fabric_name(worked, worked->design->binding_fabric));
     write_binding_length(document, worked);
-    say(document, ITEM_POINT, 0, NULL, "Press the joins open and the strip in half lengthwise, right side out. When the "
-        "quilt is quilted and its edges are trimmed straight, sew the raw edges of the binding to its front with the "
-        "seam allowance, from the middle of a side; at a corner stop one seam allowance before the edge, fold the strip "
-        "up and down again and go on. Join the ends, fold the binding over the edge and sew its fold down on the back, "
-        "over the seam.");
+    say(document, ITEM_POINT, 0, NULL, "Press the joins open and the strip in half lengthwise, right side out. When "
+        "the quilt is quilted and its edges are trimmed straight, sew the raw edges of the binding to its front with "
+        "the seam allowance, from the middle of a side; at a corner stop one seam allowance before the edge, fold the "
+        "strip up and down again and go on. Join the ends, fold the binding over the edge and sew its fold down on the "
+        "back, over the seam.");
 }
 
 /* ---- sleeve and bed ---------------------------------------------------------------------------------------------- */
@@ -175,8 +186,8 @@ static void write_sleeve(struct document *document, const struct worked *worked)
         measured_by(worked, sleeve->sleeve_cut_length, sleeve->sleeve_cut_width, text),
         cut->kind == MUSLIN_BLANK_JOINED ? ", joined from strips, as the cloth is not so wide" : "",
         measured(worked, sleeve->sleeve_finished, finished), sleeve->sleeves > 1 ? " each" : "");
-    say(document, ITEM_POINT, 0, NULL, "Hem the short ends, sew the long edges together to a tube, and sew it to the back "
-        "below the upper binding by hand, along both folds, with a little slack towards you for the rod.");
+    say(document, ITEM_POINT, 0, NULL, "Hem the short ends, sew the long edges together to a tube, and sew it to the "
+        "back below the upper binding by hand, along both folds, with a little slack towards you for the rod.");
 }
 
 static void add_drop(struct line *line, const struct worked *worked, muslin_len drop, const char *where)
@@ -212,8 +223,8 @@ static void write_bed(struct document *document, const struct worked *worked)
         say(document, ITEM_POINT, 0, NULL, "To cover its foot it would have to be %s longer.",
             at_least(worked, cover->short_length, text));
     if (cover->corner_hang > 0)
-        say(document, ITEM_CAUTION, 0, NULL, "At the foot the corners hang longer than the drop: %s below the top of the "
-            "mattress. See that nobody trips over them.", measured(worked, cover->corner_hang, text));
+        say(document, ITEM_CAUTION, 0, NULL, "At the foot the corners hang longer than the drop: %s below the top of "
+            "the mattress. See that nobody trips over them.", measured(worked, cover->corner_hang, text));
     say(document, ITEM_POINT, 0, NULL, "Quilting takes up some of width and length: measure a quilted sample.");
 }
 

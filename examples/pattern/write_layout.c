@@ -192,9 +192,9 @@ static void write_proof(struct document *document, const struct laying *laying, 
     char text[WORD_ROOM];
     add(&line, "%s are needed, cut like this. ", at_least(worked, row->cloth_length, text));
     if (row->proven)
-        add(&line, "Cut in two steps, no plan needs less. ");
+        add(&line, "Cut in this way, no plan needs less. ");
     else
-        add(&line, "Cut in two steps, no plan needs less than %s. ", at_most(worked, row->least, text));
+        add(&line, "Cut in this way, no plan needs less than %s. ", at_most(worked, row->least, text));
     if (least_width < row->usable_width)
         add(&line, "It works down to %s of usable width.", at_least(worked, least_width, text));
     else
@@ -303,17 +303,26 @@ static void write_bolt(struct document *document, const struct worked *worked, s
     const struct muslin_fabric_yardage *row = &worked->bill[fabric];
     const struct laying laying = { worked, &worked->bolts[fabric], cloth_of(worked->design, row->fabric) };
     char text[WORD_ROOM];
-    say(document, ITEM_SUBHEADING, 0, NULL, "Fabric %s, %s", laying.cloth->letter, laying.cloth->name);
+    write_fabric_heading(document, worked, row->fabric);
     if (laying.cloth->strip_cut > 0)
         say(document, ITEM_SAY, 0, NULL, "%" PRId64 " strips, each %s, are cut into:", laying.bolt->strips_needed,
             measured_by(worked, laying.cloth->usable_width, laying.cloth->strip_cut, text));
     else
         write_proof(document, &laying, row);
-    put_picture(document, PICTURE_CLOTH, worked, (int64_t)fabric, "As it is laid out; pale: left over");
+    put_picture(document, PICTURE_CLOTH, worked, (int64_t)fabric, "As it is laid out; dashed: left over");
     for (size_t i = 0; i < laying.bolt->strips_count; i++)
         write_strip(document, &laying, &laying.bolt->strips[i]);
     write_both_ways(document, &laying);
     write_left_over(document, &laying);
+}
+
+static bool has_panels(const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->bill_count; i++)
+        for (size_t k = 0; k < worked->bolts[i].strips_count; k++)
+            if (worked->bolts[i].strips[k].kind == MUSLIN_PLAN_PANEL)
+                return true;
+    return false;
 }
 
 void write_layout(struct document *document, const struct worked *worked)
@@ -329,8 +338,12 @@ void write_layout(struct document *document, const struct worked *worked)
         add(&line, " For straightening the end %s is counted.",
             measured(worked, worked->design->buying.straightening, text));
     put(document, ITEM_SAY, 0, NULL, &line);
-    say(document, ITEM_SAY, 0, NULL, "Two steps: strips right across the cloth, then pieces side by side from each. What "
-        "is said of other plans is said of such ones: not of pieces stacked one above the other in a strip.");
+    say(document, ITEM_SAY, 0, NULL, "Two steps: strips right across the cloth, then pieces side by side from each. "
+        "What is said of other plans is said of such ones: not of pieces stacked one above the other in a strip.");
+    if (has_panels(worked))
+        say(document, ITEM_SAY, 0, NULL, "Pieces longer than the cloth is wide are slit along it: unfold the cloth for "
+            "the length that they come from, slit them off side by side from its left edge, and cut what is left "
+            "beside them strip by strip.");
     write_whole_strips(document, worked);
     for (size_t i = 0; i < worked->bill_count; i++)
         if (!is_taken_whole(worked, i))

@@ -62,8 +62,8 @@ static void write_misfit(struct document *document, const struct worked *worked,
 static void write_misfits(struct document *document, const struct worked *worked)
 {
     if (worked->totals.misfits > 0)
-        say(document, ITEM_CAUTION, 0, NULL, "%" PRId64 " pair%s of edges do not meet: change the design before you cut.",
-            worked->totals.misfits, plural(worked->totals.misfits));
+        say(document, ITEM_CAUTION, 0, NULL, "%" PRId64 " pair%s of edges do not meet: change the design before you "
+            "cut.", worked->totals.misfits, plural(worked->totals.misfits));
     for (size_t i = 0; i < worked->misfits_count; i++)
         write_misfit(document, worked, &worked->misfits[i]);
 }
@@ -79,8 +79,8 @@ static void write_sizes(struct document *document, const struct worked *worked)
     say(document, ITEM_SAY, 0, NULL, "Top, unfinished: %s.",
         measured_by(worked, worked->top.unfinished_width, worked->top.unfinished_height, text));
     if (tops > 1)
-        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patches in %" PRId64 " tops, which are made at once: all numbers of "
-            "pieces and all cloth are for %" PRId64 ".", worked->totals.patches, tops, tops);
+        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patches in %" PRId64 " tops, which are made at once: all numbers "
+            "of pieces and all cloth are for %" PRId64 ".", worked->totals.patches, tops, tops);
     else
         say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patches.", worked->totals.patches);
 }
@@ -100,7 +100,7 @@ static void write_seam(struct document *document, const struct worked *worked)
         add(&line, ", a scant one, so that the fold is in it. It is");
     else
         add(&line, ", as stitched; fold and thread of a pressed seam are reckoned to take %s more. Both are",
-            measured(worked, value, text));
+            measured_fine(worked, value, text));
     add(&line, " included in all sizes to cut and in all unfinished sizes.");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
@@ -141,8 +141,8 @@ static void write_widths(struct document *document, const struct worked *worked)
         if (first_of_sort(design, i) != i)
             continue;
         measured(worked, cloth->usable_width, text);
-        add(&line, cloth->strip_cut > 0 ? "Strips, reckoned %s long, selvages off: " : "Cloth reckoned %s wide, selvages "
-            "off, which is its \"width of %s\": ", text, word(worked, WORD_FABRIC));
+        add(&line, cloth->strip_cut > 0 ? "Strips, reckoned %s long, selvages off: " : "Cloth reckoned %s wide, "
+            "selvages off, which is its \"width of %s\": ", text, word(worked, WORD_FABRIC));
         add_sort(&line, design, i);
         add(&line, cloth->strip_cut > 0 ? ". Do not wash strips before they are sewn: they fray and lose their size."
                                         : ". Wash or steam test it first if you will wash the quilt.");
@@ -162,8 +162,8 @@ static void write_test_blocks(struct document *document, const struct worked *wo
         const struct named *named = named_of(worked->design, step->node);
         if (named == NULL || !named->is_block || step->alike == 1 || step->kind == MUSLIN_SEWING_SET)
             continue;
-        add(&line, "%s%s %s, ", found++ > 0 ? "; " : "Test block: first cut and sew what one block needs, step by step, "
-            "and measure it: ", named->name, letter_of(worked, step->node, letter));
+        add(&line, "%s%s %s, ", found++ > 0 ? "; " : "Test block: first cut and sew what one block needs, step by "
+            "step, and measure it: ", named->name, letter_of(worked, step->node, letter));
         add(&line, "%s unfinished", measured_by(worked, step->unfinished_width, step->unfinished_height, text));
     }
     if (found == 0)
@@ -174,17 +174,18 @@ static void write_test_blocks(struct document *document, const struct worked *wo
 
 static void write_letters(struct document *document, const struct worked *worked)
 {
-    say(document, ITEM_POINT, 0, NULL, "Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks and "
-        "rows of one letter are sewn one after the other in a chain.");
+    say(document, ITEM_POINT, 0, NULL, "Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks "
+        "and rows of one letter are sewn one after the other in a chain.");
     if (has_other_way(worked, false))
-        say(document, ITEM_POINT, 0, NULL, "A* is the same as A with all its seams, also those of its parts, pressed the "
-            "other way, so that seams lie opposite ways where they meet: in A* a part B is a B*, and a B* is a B.");
+        say(document, ITEM_POINT, 0, NULL, "A* is the same as A with all its seams, also those of its parts, pressed "
+            "the other way, so that seams lie opposite ways where they meet: in A* a part B is a B*, and a B* is a B.");
     if (has_other_way(worked, true))
         say(document, ITEM_POINT, 0, NULL, "Where a step says that A* is turned, sew and press it like any A, with the "
             "same parts, and only turn it when it is sewn in: it looks the same, and its seams lie opposite ways to "
             "those they meet.");
-    say(document, ITEM_POINT, 0, NULL, "\"About\": the exact length lies between two marks of a ruler, as of squares on "
-        "point; it is told to the nearest %s.", worked->design->pattern->units == PATTERN_INCH ? "1/8 in" : "millimetre");
+    say(document, ITEM_POINT, 0, NULL, "\"About\": the exact length lies between two marks of a ruler, as of squares "
+        "on point; it is told to the nearest %s.",
+        worked->design->pattern->units == PATTERN_INCH ? "1/8 in" : "millimetre");
     say(document, ITEM_POINT, 0, NULL, "The drawing shows the top with its upper edge above. On it are the letters of "
         "blocks and of rows that run across%s.",
         worked->design->fields_used > 0 ? "; on point, the numbers of the diagonal rows" : "");
@@ -199,10 +200,11 @@ void write_notes(struct document *document, const struct worked *worked)
     put_picture(document, PICTURE_KEY, worked, 0, "Fabrics: glue a snippet of your own beside each");
     write_seam(document, worked);
     write_widths(document, worked);
-    say(document, ITEM_POINT, 0, NULL, "The cutting list says what there is to cut. Cut it strip by strip, in the order "
-        "in which the cloth is laid out behind it.");
+    say(document, ITEM_POINT, 0, NULL, "The cutting list says what there is to cut. Cut it strip by strip, in the "
+        "order in which the cloth is laid out behind it.");
     if (worked->design->borders_used > 0)
-        say(document, ITEM_POINT, 0, NULL, "Lay cloth aside for border strips: they are cut after the top is measured.");
+        say(document, ITEM_POINT, 0, NULL, "Lay cloth aside for border strips: they are cut after the top is "
+            "measured.");
     write_test_blocks(document, worked);
     write_letters(document, worked);
 }

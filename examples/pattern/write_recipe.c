@@ -187,8 +187,8 @@ static void write_lie(struct document *document, const struct recipe *recipe)
     const char *second = fabric_name(recipe->worked, recipe->unit->fabrics[1]);
     switch (recipe->spec.kind) {
     case MUSLIN_UNIT_HALF_SQUARE:
-        say(document, ITEM_POINT, 0, NULL, "Not turned, its seam rises to the right, with %s below and %s above.", first,
-            second);
+        say(document, ITEM_POINT, 0, NULL, "Not turned, its seam rises to the right, with %s below and %s above.",
+            first, second);
         break;
     case MUSLIN_UNIT_HALF_RECTANGLE:
         say(document, ITEM_POINT, 0, NULL, "Not turned, its seam %s to the right, with %s below and %s above.",
@@ -264,8 +264,9 @@ static void write_free_pressing(struct document *document, const struct recipe *
         else
             add(&line, "%sthe %s seam %s", comma(i, count), where_lies(recipe, &seams[i]),
                 direction_name(seams[i].press));
-    add(&line, "%s.", seams->other_way > 0 && seams->other == MUSLIN_OTHER_PRESSED ? "; of the starred ones all the other "
-                                                                                     "way" : "");
+    if (seams->other_way > 0 && seams->other == MUSLIN_OTHER_PRESSED)
+        add(&line, "; of the starred ones all the other way");
+    add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 

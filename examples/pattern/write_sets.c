@@ -141,8 +141,8 @@ static void write_stacks(struct document *document, const struct worked *worked,
         return;
     struct muslin_block_group *groups = rows_for(count, sizeof *groups);
     must(muslin_stripquilt_groups(&spec, groups, sizeof *groups, count, &count, NULL));
-    say(document, ITEM_POINT, 0, NULL, "Lay the segments of each set on a stack of its own, sets 1 to %" PRId64 ". So that "
-        "no block has a print twice, take for", set->sets);
+    say(document, ITEM_POINT, 0, NULL, "Lay the segments of each set on a stack of its own, sets 1 to %" PRId64 ". So "
+        "that no block has a print twice, take for", set->sets);
     for (size_t i = 0; i < count; i++)
         write_group(document, &groups[i]);
     free(groups);
@@ -203,8 +203,8 @@ void write_segments(struct document *document, const struct worked *worked, size
     put(document, ITEM_POINT, 0, NULL, &line);
     write_stacks(document, worked, set);
     if (is_nothing(worked, set->shorter_by))
-        say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives a segment "
-            "less.");
+        say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives a "
+            "segment less.");
     else
         say(document, ITEM_POINT, 0, NULL, "Strips may be up to %s shorter before a set gives less.",
             at_most(worked, set->shorter_by, text));

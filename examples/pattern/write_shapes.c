@@ -79,10 +79,10 @@ void write_pinwheel(struct document *document, const struct worked *worked, size
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
     free(children);
-    say(document, ITEM_POINT, 0, NULL, "A seam that is sewn in part comes first: sew the top piece to the centre, right "
-        "ends even, from there only to about the middle of the centre. Then sew the right piece to centre and top, the "
-        "bottom piece to centre and right, the left piece to centre and bottom. Last finish the first seam, over "
-        "centre and left.");
+    say(document, ITEM_POINT, 0, NULL, "A seam that is sewn in part comes first: sew the top piece to the centre, "
+        "right ends even, from there only to about the middle of the centre. Then sew the right piece to centre and "
+        "top, the bottom piece to centre and right, the left piece to centre and bottom. Last finish the first seam, "
+        "over centre and left.");
     say(document, ITEM_POINT, 0, NULL, "Press as the arrows on the drawing show.");
 }
 
@@ -120,10 +120,10 @@ void write_set_in(struct document *document, const struct worked *worked, size_t
     add_part(&line, worked, &part);
     add(&line, ". Sew a strip");
     add_strips(&line, worked, node);
-    add(&line, all_round ? " to each side, middle on middle, so that it stands out alike at both ends: begin and stop %s "
-                           "inside the corners of the middle part and secure the stitches."
-                         : " to each side that has one on the drawing: where two strips meet, begin or stop %s "
-                           "inside the corner of the middle part and secure the stitches, and let both stand out beyond it.",
+    add(&line, all_round ? " to each side, middle on middle, so that it stands out alike at both ends: begin and stop "
+                           "%s inside the corners of the middle part and secure the stitches."
+                         : " to each side that has one on the drawing: where two strips meet, begin or stop %s inside "
+                           "the corner of the middle part and secure the stitches, and let both stand out beyond it.",
         text);
     add(&line, " Then mitre each corner: fold it on the diagonal, strips on each other; draw a line at 45 degrees from "
         "the last stitch to the outer edge; sew on it from the inside outwards; trim %s beyond the seam.", text);
@@ -184,6 +184,6 @@ void write_sixty(struct document *document, const struct worked *worked, size_t 
         first = last;
     }
     free(pieces);
-    say(document, ITEM_POINT, 0, NULL, "Sew the pieces of each row, then the rows to each other, points on seams. Press "
-        "as the arrows on the drawing show; the slanted edges stretch.");
+    say(document, ITEM_POINT, 0, NULL, "Sew the pieces of each row, then the rows to each other, points on seams. "
+        "Press as the arrows on the drawing show; the slanted edges stretch.");
 }

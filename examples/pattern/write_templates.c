@@ -1,4 +1,4 @@
-/* write_templates.c - shapes that a ruler alone does not cut, true size; a drawing to colour; squares to check by.
+/* write_templates.c - shapes that a ruler alone does not cut, true size; a drawing to colour.
  *
  * SPDX-License-Identifier: MIT */
 #include <inttypes.h>
@@ -24,9 +24,9 @@ void write_templates(struct document *document, const struct worked *worked)
     if (count_templates(worked) > 0) {
         char caption[160];
         say(document, ITEM_HEADING, 0, NULL, "Templates");
-        say(document, ITEM_SAY, 0, NULL, "Print these at their true size, not fitted to the page, and measure the check "
-            "squares first. The outer line is the cut line, the dashed one the seam line; the arrow lies with the "
-            "lengthwise grain. Of pieces marked as reversed turn the template over.");
+        say(document, ITEM_SAY, 0, NULL, "Print these at their true size, not fitted to the page, and measure the "
+            "check squares on the first page. The outer line is the cut line, the dashed one the seam line; the arrow "
+            "lies with the lengthwise grain. Of pieces marked as reversed turn the template over.");
         for (size_t i = 0; i < worked->cuts_count; i++) {
             const size_t cut = worked->order[i];
             const struct muslin_cut *row = &worked->cuts[cut];
@@ -37,7 +37,6 @@ void write_templates(struct document *document, const struct worked *worked)
             put_picture(document, PICTURE_TEMPLATE, worked, (int64_t)cut, caption);
         }
     }
-    say(document, ITEM_HEADING, 0, NULL, "To colour");
+    say(document, ITEM_HEADING, 0, NULL, "To %s", word(worked, WORD_COLOR));
     put_picture(document, PICTURE_TOP_BLANK, worked, 0, "The top without its fabrics, to try your own");
-    put_picture(document, PICTURE_CHECKS, worked, 0, "Check squares: 1 in and 25 mm when printed at true size");
 }

@@ -14,8 +14,8 @@ from files import EVERYTHING, SAMPLES, Reader, Schema, load
 
 # What the reader refuses and a schema cannot know: unknown names, rings, rows, what stands within a length, and the
 # range of its value. (A whole number written 2.0 is one for a schema; the mutations below leave it out.)
-BEYOND = ("has no such name", "goes round in a ring", "rows are equally long", "an earlier size has this name",
-          "stand within each other", "a length is 0 or more")
+BEYOND = ("nothing in", "goes round in a ring", "rows are equally long", "an earlier size has this name",
+          "stand within each other", "a length is 0 or more", "a length itself")
 
 WRONG = [None, True, 17, -1, 0, 2.5, 101, 10**10, 10**30, "", "plain", "No Name", "2 1/2", "2 1/2 in", "-2 in", "6 mm",
          "#12345", "#00ff00", "2025-02-30", "x" * 41, "x" * 130, "ö" * 60, "left", "free", [], {}, ["1 in"], [[]],

@@ -46,7 +46,7 @@ def test_all_that_is_wrong_is_told_at_once(reader: Reader) -> None:
     assert 'did you mean "title"?' in told["/titel"]
     assert 'did you mean "red"?' in told["/top/across/1/patch"]
     assert '"fabric" is missing: the name of a fabric' in told["/binding"]
-    assert told["/units"] == 'this is "in", "cm" or "mm"'
+    assert told["/units"] == '"in", "cm" or "mm" is wanted here'
 
 
 @pytest.mark.parametrize("text, words", [
@@ -68,6 +68,17 @@ def test_lengths(reader: Reader, text: str, words: "list[str]") -> None:
         assert [row["place"] for row in rows] == [place]
         assert all(word in rows[0]["sentence"] for word in words), rows
         assert rows[0]["value"].startswith('"')
+
+
+def test_a_length_cannot_always_be_named(reader: Reader) -> None:
+    (told,) = reader.told(plain(seam={"ease": "square"})).values()
+    assert told == "a length itself, not the name of a measure, is wanted here"
+
+
+def test_words(reader: Reader) -> None:
+    for value in ["stationery", 7, None, []]:
+        assert reader.told(plain(paper=value)) == {"/paper": '"letter" or "a4" is wanted here'}
+    assert reader.told(plain(paper="leter")) == {"/paper": 'this is no such word; did you mean "letter"?'}
 
 
 def test_a_number_is_no_length(reader: Reader) -> None:
@@ -133,6 +144,12 @@ def test_what_cannot_be_worked_out_is_told_at_the_node(reader: Reader) -> None:
     file = with_part(goose=goose, less=less)
     file["top"] = {"down": ["goose", "less", "patch"]}
     assert sorted(reader.told(file)) == ["/parts/goose", "/parts/less/width"]
+
+
+def test_what_is_said_of_the_whole_has_its_place(reader: Reader) -> None:
+    assert list(reader.told(plain(cutting={"grid": "0 in"}))) == ["/cutting/grid"]
+    assert list(reader.told(plain(seam={"allowance": "500 yd"}))) == ["/seam"]
+    assert list(reader.told(plain(fabrics={"red": {"usable width": "0 mm"}, "white": {}}))) == ["/fabrics/red"]
 
 
 def test_every_size_is_looked_at(reader: Reader) -> None:

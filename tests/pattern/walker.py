@@ -10,7 +10,7 @@ from math import isqrt
 from typing import Any
 
 TICKS = {"in": 8128, "yd": 36 * 8128, "mm": 320, "cm": 3200}
-Size = "tuple[Fraction, Fraction]"
+Size = tuple[Fraction, Fraction]
 
 
 def ticks(text: str) -> Fraction:
@@ -37,21 +37,23 @@ class Walker:
         if isinstance(value, str):
             return self.measure(self.lengths[value]) if value[0].isalpha() else ticks(value)
         if "times" in value:
-            return value["times"] * self.measure(value["of"])
+            return int(value["times"]) * self.measure(value["of"])
         return sum((self.measure(term) for term in value["sum"]), Fraction(0))
 
     def count(self, value: Any) -> int:
-        return self.counts[value] if isinstance(value, str) else value
+        return int(self.counts[value] if isinstance(value, str) else value)
 
     def node(self, value: Any) -> Size:
         if isinstance(value, str):
             return self.node(self.file["parts"][value])
         kind = next(name for name in KINDS if name in value)
-        return KINDS[kind](self, value)
+        size: Size = KINDS[kind](self, value)
+        return size
 
     def rectangle(self, value: Any) -> Size:
         if "size" in value:
-            return (self.measure(value["size"]),) * 2
+            side = self.measure(value["size"])
+            return side, side
         return self.measure(value["width"]), self.measure(value["height"])
 
     def across(self, sizes: "list[Size]") -> Size:
