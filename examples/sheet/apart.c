@@ -14,7 +14,7 @@ static bool is_field(const struct apart *apart)
     return apart->kind.kind == MUSLIN_NODE_DIAGONAL || apart->kind.kind == MUSLIN_NODE_SIXTY;
 }
 
-/* ---- rows of a field ---------------------------------------------------------------------------------------------- */
+/* ---- rows of a field --------------------------------------------------------------------------------------------- */
 
 /* Which way a field's rows follow each other: on point from the upper right to the lower left, else downwards. */
 static double down_rows(const struct apart *apart, struct spot spot)
@@ -101,7 +101,7 @@ static void part_corners(struct apart *apart)
     apart->parts_count += 4;
 }
 
-/* ---- parts -------------------------------------------------------------------------------------------------------- */
+/* ---- parts ------------------------------------------------------------------------------------------------------- */
 
 /* Pieces of the node itself, each a part. */
 static size_t part_own(struct apart *apart)
@@ -158,7 +158,7 @@ void apart_free(struct apart *apart)
     patches_free(&apart->patches);
 }
 
-/* ---- moved -------------------------------------------------------------------------------------------------------- */
+/* ---- moved ------------------------------------------------------------------------------------------------------- */
 
 enum { GAP_WIDE = 17, GAP_NARROW = 13, SHOWN_MOST = 14, SHOWN_OF_MANY = 9, PART_LEAST = 12 };
 
@@ -173,7 +173,7 @@ static void choose_shown(struct apart *apart, double along)
     apart->gap = along < 200 ? GAP_NARROW : GAP_WIDE;
     int most = (int)fmax(3, fmin(SHOWN_MOST, along / (apart->gap + PART_LEAST)));
     apart->shown_first = apart->parts_count;
-    if (apart->parts_count <= most)
+    if (apart->parts_count <= most + 1)
         return;
     most = most > SHOWN_OF_MANY ? SHOWN_OF_MANY : most;
     apart->shown_last = most / 3;

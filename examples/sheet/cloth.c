@@ -5,7 +5,7 @@
 
 #include "ink.h"
 
-/* ---- hatchings ---------------------------------------------------------------------------------------------------- */
+/* ---- hatchings --------------------------------------------------------------------------------------------------- */
 
 /* Lines at an angle, so far apart, solid or dashed: two of them make a mesh. */
 struct hatch {
@@ -77,7 +77,7 @@ static void draw_hatch(cairo_t *cairo, const struct hatch *hatch)
     cairo_restore(cairo);
 }
 
-/* ---- fabrics ------------------------------------------------------------------------------------------------------ */
+/* ---- fabrics ----------------------------------------------------------------------------------------------------- */
 
 static bool is_dark(const struct cloth *cloth)
 {

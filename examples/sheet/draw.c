@@ -4,6 +4,7 @@
 #include <inttypes.h>
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "picture.h"
 
@@ -55,7 +56,7 @@ static struct canvas canvas_of(cairo_t *cairo, const struct picture *picture, in
 }
 
 /* How far it reaches, found by drawing it where nobody looks. */
-static cairo_rectangle_t reach_of(const struct picture *picture, int part, double most_width, double most_height)
+static cairo_rectangle_t measure(const struct picture *picture, int part, double most_width, double most_height)
 {
     cairo_rectangle_t reach;
     cairo_surface_t *surface = cairo_recording_surface_create(CAIRO_CONTENT_COLOR_ALPHA, NULL);
@@ -67,6 +68,41 @@ static cairo_rectangle_t reach_of(const struct picture *picture, int part, doubl
     cairo_recording_surface_ink_extents(surface, &reach.x, &reach.y, &reach.width, &reach.height);
     cairo_surface_destroy(surface);
     return reach;
+}
+
+/* A picture's size is asked for several times before it is drawn: what was found last is kept. */
+struct reach {
+    struct picture picture;
+    struct muslin_totals totals; /* of another size that lies where this one lay, they differ */
+    struct muslin_node_size top;
+    int part;
+    double most_width;
+    double most_height;
+    cairo_rectangle_t reach;
+};
+
+static bool is_same(const struct reach *a, const struct reach *b)
+{
+    return a->picture.kind == b->picture.kind && a->picture.worked == b->picture.worked &&
+           a->picture.which == b->picture.which && a->part == b->part && a->most_width == b->most_width &&
+           a->most_height == b->most_height && memcmp(&a->totals, &b->totals, sizeof a->totals) == 0 &&
+           memcmp(&a->top, &b->top, sizeof a->top) == 0;
+}
+
+static cairo_rectangle_t reach_of(const struct picture *picture, int part, double most_width, double most_height)
+{
+    enum { KEPT = 64 };
+    static _Thread_local struct reach kept_reaches[KEPT];
+    static _Thread_local size_t next;
+    struct reach asked = { *picture, picture->worked->totals, picture->worked->top, part, most_width, most_height,
+                           { 0, 0, 0, 0 } };
+    for (size_t i = 0; i < KEPT; i++)
+        if (is_same(&asked, &kept_reaches[i]))
+            return kept_reaches[i].reach;
+    asked.reach = measure(picture, part, most_width, most_height);
+    kept_reaches[next] = asked;
+    next = (next + 1) % KEPT;
+    return asked.reach;
 }
 
 /* What comes out too large for its words is made smaller as a whole. */
@@ -106,7 +142,7 @@ void picture_draw(cairo_t *cairo, const struct picture *picture, int part, doubl
     cairo_restore(cairo);
 }
 
-/* ---- said --------------------------------------------------------------------------------------------------------- */
+/* ---- said -------------------------------------------------------------------------------------------------------- */
 
 static void say_node(struct line *line, const struct worked *worked, muslin_id node)
 {

@@ -28,7 +28,7 @@ struct borders {
     size_t centre_end;
 };
 
-/* ---- found -------------------------------------------------------------------------------------------------------- */
+/* ---- found ------------------------------------------------------------------------------------------------------- */
 
 static void add_strip(struct borders *borders, muslin_id node, size_t first, size_t end, int level)
 {
@@ -86,7 +86,7 @@ static void put_in_order(struct borders *borders)
         }
 }
 
-/* ---- listed ------------------------------------------------------------------------------------------------------- */
+/* ---- listed ------------------------------------------------------------------------------------------------------ */
 
 static bool is_told(const struct borders *borders, const struct strip *strip, size_t row)
 {
@@ -138,7 +138,7 @@ static void list_strips(const struct borders *borders, double x, double y, doubl
     }
 }
 
-/* ---- drawn -------------------------------------------------------------------------------------------------------- */
+/* ---- drawn ------------------------------------------------------------------------------------------------------- */
 
 /* The middle is there, and not looked at. */
 static void draw_middle(const struct borders *borders, const struct view *view)

@@ -1,4 +1,4 @@
-/* draw_cloth.c - the cutting plan of a fabric: strips across the cloth, pieces with numbers and cut sizes, what is left.
+/* draw_cloth.c - the cutting plan of a fabric: strips across the cloth, pieces with numbers and sizes, what is left.
  *
  * SPDX-License-Identifier: MIT
  *
@@ -21,7 +21,7 @@ struct plan {
     double along;  /* ... along it, within the strip that is being drawn */
 };
 
-/* ---- pieces ------------------------------------------------------------------------------------------------------- */
+/* ---- pieces ------------------------------------------------------------------------------------------------------ */
 
 static const struct muslin_cut *cut_of_place(const struct plan *plan, const struct muslin_plan_place *place)
 {
@@ -129,7 +129,7 @@ static void draw_place(const struct plan *plan, const struct muslin_plan_place *
     }
 }
 
-/* ---- strips ------------------------------------------------------------------------------------------------------- */
+/* ---- strips ------------------------------------------------------------------------------------------------------ */
 
 static void draw_left_over(const struct plan *plan, size_t strip, double left, double top)
 {
@@ -192,10 +192,22 @@ static bool is_outermost(const struct muslin_plan_strip *strip)
     return strip->kind != MUSLIN_PLAN_SLIT && strip->kind != MUSLIN_PLAN_WITHIN;
 }
 
-/* High enough for words, and low enough for a page. */
-static double height_of(const struct plan *plan, const struct muslin_plan_strip *strip)
+/* High enough for words, and low enough for a page; what holds strips of its own may be higher. */
+static double height_of(const struct plan *plan, size_t number)
 {
-    return fmin(STRIP_HIGH, fmax(STRIP_LOW, (double)strip->height * plan->across));
+    const struct muslin_plan_strip *strip = &plan->bolt->strips[number];
+    double most = STRIP_HIGH;
+    for (size_t i = 0; i < plan->bolt->strips_count; i++)
+        if (plan->bolt->strips[i].holder == (int64_t)number && plan->bolt->strips[i].kind == MUSLIN_PLAN_WITHIN)
+            most = fmax(STRIP_HIGH, plan->canvas->height * 0.6);
+    return fmin(most, fmax(STRIP_LOW, (double)strip->height * plan->across));
+}
+
+/* At the edges of a strip that is drawn lower than it is. */
+static void mark_lower(const struct plan *plan, double width, double y)
+{
+    draw_break_across(plan->canvas->cairo, -6, 6, y);
+    draw_break_across(plan->canvas->cairo, width - 6, width + 6, y);
 }
 
 /* How high a strip is cut, to the left of it; how many of them, to the right. */
@@ -222,19 +234,19 @@ static double draw_strips(struct plan *plan, double width)
         const struct muslin_plan_strip *strip = &plan->bolt->strips[i];
         if (!is_outermost(strip))
             continue;
-        const double height = height_of(plan, strip);
+        const double height = height_of(plan, i);
         plan->along = height / (double)strip->height;
         draw_strip(plan, i, 0, top);
         draw_within(plan, i, top);
         label_strip(plan, strip, top, height, width);
         if (height < (double)strip->height * plan->across - 1)
-            draw_break_across(plan->canvas->cairo, -2, 2 + (double)strip->width * plan->across, top + height * 0.72);
+            mark_lower(plan, width, top + height * 0.75);
         top += height + (strip->times > 1 || strip->kind == MUSLIN_PLAN_STOCK ? STRIPS_APART : 0);
     }
     return top;
 }
 
-/* ---- the cloth ---------------------------------------------------------------------------------------------------- */
+/* ---- the cloth --------------------------------------------------------------------------------------------------- */
 
 /* The end that is straightened; selvages, or selvages and fold, at the sides. */
 static void draw_edges(const struct plan *plan, double width, double bottom)
@@ -283,13 +295,13 @@ void draw_cloth(const struct canvas *canvas)
     char words[WORD_ROOM + 24];
     plan.cloth = cloth_of(worked->design, plan.bill->fabric);
     plan.is_folded = (worked->design->buying.flags & MUSLIN_CUTPLAN_FOLDED) != 0;
-    plan.across = (canvas->width - SIDE - OTHER_SIDE) / (double)width_of(&plan);
+    plan.across = (canvas->width - SIDE - OTHER_SIDE) * (plan.is_folded ? 0.6 : 1) / (double)width_of(&plan);
     const double width = (double)width_of(&plan) * plan.across;
     const double bottom = draw_strips(&plan, width);
     if (is_from_bolt(&plan))
         draw_edges(&plan, width, bottom);
-    snprintf(words, sizeof words, is_from_bolt(&plan) ? "%s usable width" : "%s usable length",
-             measured(worked, plan.bill->usable_width, text));
+    const char *what = plan.is_folded ? "from selvages to fold" : is_from_bolt(&plan) ? "usable width" : "usable length";
+    snprintf(words, sizeof words, "%s %s", measured(worked, width_of(&plan), text), what);
     dimension_across(canvas->cairo, 0, width, bottom + 16, words);
     write_words(canvas->cairo, -SIDE + 10, -22, plan.cloth->letter, LETTER_SIZE, PLATE_RING);
 }

@@ -6,7 +6,7 @@
 
 #include "picture.h"
 
-/* ---- numbers ------------------------------------------------------------------------------------------------------ */
+/* ---- numbers ----------------------------------------------------------------------------------------------------- */
 
 static bool is_written(const int64_t *cuts, const bool *written, size_t end, int64_t cut)
 {
@@ -61,7 +61,7 @@ void draw_numbered(const struct canvas *canvas, muslin_id node, const struct vie
     patches_free(&patches);
 }
 
-/* ---- sizes -------------------------------------------------------------------------------------------------------- */
+/* ---- sizes ------------------------------------------------------------------------------------------------------- */
 
 void draw_sizes(const struct canvas *canvas, muslin_id node, const struct view *view, bool is_finished)
 {

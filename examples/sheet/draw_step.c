@@ -1,4 +1,4 @@
-/* draw_step.c - a sewing step: its parts apart in the order they are sewn, pressing arrows at each seam, what comes out.
+/* draw_step.c - a sewing step: its parts apart in their order, pressing arrows at each seam, what comes out.
  *
  * SPDX-License-Identifier: MIT */
 #include <math.h>
@@ -9,7 +9,7 @@
 
 enum { RESULT = 96, APART_HIGH = 250, APART_SMALL = 150, FIELD_HIGH = 420, ROW_HIGH = 90, ASIDE = 30 };
 
-/* ---- parts -------------------------------------------------------------------------------------------------------- */
+/* ---- parts ------------------------------------------------------------------------------------------------------- */
 
 static void draw_parts(const struct apart *apart)
 {
@@ -94,7 +94,7 @@ static void name_part(const struct apart *apart, const struct part *part)
         write_up_to(cairo, box.left - 5, (box.top + box.bottom) / 2, text, LETTER_SIZE);
 }
 
-/* ---- fields ------------------------------------------------------------------------------------------------------- */
+/* ---- fields ------------------------------------------------------------------------------------------------------ */
 
 /* Blocks of a field have their names on them. */
 static bool name_place(void *with, const struct place *place)
@@ -231,7 +231,7 @@ static void name_parts(const struct apart *apart)
     }
 }
 
-/* ---- seams -------------------------------------------------------------------------------------------------------- */
+/* ---- seams ------------------------------------------------------------------------------------------------------- */
 
 /* Midway between the parts on both sides of a seam; false where one of them is left out. */
 static bool find_gap(const struct apart *apart, const struct muslin_pressed_seam *seam, struct spot *gap)
@@ -298,7 +298,7 @@ static void mark_left_out(const struct apart *apart)
     }
 }
 
-/* ---- notes -------------------------------------------------------------------------------------------------------- */
+/* ---- notes ------------------------------------------------------------------------------------------------------- */
 
 static bool has_turned(const struct apart *apart)
 {
@@ -332,7 +332,7 @@ static void note_copies(const struct apart *apart, double y, double width)
     write_wrapped(apart->canvas->cairo, 0, y, width, text, SMALL_SIZE);
 }
 
-/* ---- all ---------------------------------------------------------------------------------------------------------- */
+/* ---- all --------------------------------------------------------------------------------------------------------- */
 
 static struct box reach_of(const struct apart *apart)
 {

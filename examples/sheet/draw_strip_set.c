@@ -76,7 +76,7 @@ static void trace_across(const struct set *set, double along, double width)
     cairo_line_to(set->canvas->cairo, set->is_standing ? width : along, set->is_standing ? along : width);
 }
 
-/* ---- strips ------------------------------------------------------------------------------------------------------- */
+/* ---- strips ------------------------------------------------------------------------------------------------------ */
 
 /* Before the end of the strip: fabric, number, cut width. */
 static void label_strip(const struct set *set, size_t i, double across, double width)
@@ -140,7 +140,7 @@ static double draw_strips(const struct set *set)
     return across;
 }
 
-/* ---- segments ----------------------------------------------------------------------------------------------------- */
+/* ---- segments ---------------------------------------------------------------------------------------------------- */
 
 static void strike_end(const struct set *set, double along, double length, double width)
 {

@@ -26,7 +26,7 @@ struct template {
     bool is_turned; /* a quarter, as fewer pages hold it so */
 };
 
-/* ---- pages -------------------------------------------------------------------------------------------------------- */
+/* ---- pages ------------------------------------------------------------------------------------------------------- */
 
 static int columns_for(const struct canvas *canvas, double width)
 {
@@ -43,7 +43,7 @@ static int pages_for(const struct canvas *canvas, double width, double height)
     return columns_for(canvas, width) * rows_for_height(canvas, height);
 }
 
-/* ---- outlines ----------------------------------------------------------------------------------------------------- */
+/* ---- outlines ---------------------------------------------------------------------------------------------------- */
 
 static bool has_outline(const struct muslin_cut *cut)
 {
@@ -145,7 +145,7 @@ static struct template template_of(const struct canvas *canvas)
     return template;
 }
 
-/* ---- drawn -------------------------------------------------------------------------------------------------------- */
+/* ---- drawn ------------------------------------------------------------------------------------------------------- */
 
 static void trace(cairo_t *cairo, const struct spot *corners, size_t count)
 {
@@ -240,11 +240,12 @@ static void write_below(const struct canvas *canvas, const struct template *temp
                                    template->is_reversed ? ", reversed: lay it face down" : "");
     if (pages > 1)
         used += (size_t)snprintf(words + used, sizeof words - used, "\npart %d of %d", canvas->part + 1, pages);
-    snprintf(words + used, sizeof words - used, "\nsolid: cut here; dashed: seam; arrow: straight grain; rings: corners to match");
+    snprintf(words + used, sizeof words - used,
+             "\nsolid: cut here; dashed: seam; arrow: straight grain; rings: corners to match");
     write_wrapped(canvas->cairo, x, y, fmax(160, canvas->width - 4), words, SMALL_SIZE);
 }
 
-/* ---- parts -------------------------------------------------------------------------------------------------------- */
+/* ---- parts ------------------------------------------------------------------------------------------------------- */
 
 /* Equal parts of the template, row by row. */
 struct sheets {

@@ -1,17 +1,20 @@
 /* draw_top.c - the top: in its fabrics, with letters of blocks and rows, numbers of diagonal rows; or outlines alone.
  *
- * SPDX-License-Identifier: MIT */
+ * SPDX-License-Identifier: MIT
+ *
+ * A small one has no letters: they would hide it. */
 #include <math.h>
 #include <stdlib.h>
 
 #include "picture.h"
 
-enum { BESIDE = 30, DEEPEST = 40 };
+enum { BESIDE = 30, DEEPEST = 40, LABELLED = 160 };
 
 struct labels {
     const struct canvas *canvas;
     const struct patches *patches;
     const struct view *view;
+    double half;        /* of the top's width: rows are wider */
     struct place *rows; /* in the order in which they are met: those within others after them */
     size_t rows_count;
 };
@@ -21,7 +24,7 @@ double unit_for(const struct muslin_node_size *size, double width, double height
     return fmin(width / (double)size->finished_width, height / (double)size->finished_height);
 }
 
-/* ---- blocks and rows ---------------------------------------------------------------------------------------------- */
+/* ---- blocks and rows --------------------------------------------------------------------------------------------- */
 
 /* In the middle of a block; smaller where the block is. */
 static void label_block(const struct labels *labels, const struct place *place, const struct box *box)
@@ -68,13 +71,12 @@ static void label_rows(const struct labels *labels)
 static bool is_row(const struct labels *labels, const struct place *place, const struct box *box)
 {
     const struct muslin_node node = node_of(labels->canvas->worked, place->node);
-    const struct box all = box_of(labels->patches, 0, labels->patches->count, labels->view);
     return node.kind == MUSLIN_NODE_JOIN && named_of(labels->canvas->worked->design, place->node) == NULL &&
-           box->right - box->left > (all.right - all.left) / 2 &&
+           box->right - box->left > labels->half &&
            node.axis == (place->turns % 2 == 0 ? MUSLIN_ACROSS : MUSLIN_DOWN);
 }
 
-/* ---- on point ----------------------------------------------------------------------------------------------------- */
+/* ---- on point ---------------------------------------------------------------------------------------------------- */
 
 /* The first block of a diagonal row, from the upper right: of the top row of blocks from the right, then of the left
  * column downwards. */
@@ -106,7 +108,7 @@ static void number_rows(const struct labels *labels, const struct place *place, 
     free(blocks);
 }
 
-/* ---- all ---------------------------------------------------------------------------------------------------------- */
+/* ---- all --------------------------------------------------------------------------------------------------------- */
 
 static bool label_place(void *with, const struct place *place)
 {
@@ -132,11 +134,12 @@ void draw_top(const struct canvas *canvas, bool is_blank)
     const double unit = unit_for(&worked->top, canvas->width - BESIDE, canvas->height - 24);
     const struct view view = { 0, 0, unit };
     struct patches patches = patches_of(worked, worked->design->top, MUSLIN_STAGE_FINISHED);
-    struct labels labels = { canvas, &patches, &view, NULL, 0 };
+    struct labels labels = { canvas, &patches, &view, (double)worked->top.finished_width * unit / 2, NULL, 0 };
     if (is_blank)
         outline_patches(canvas->cairo, &patches, &view);
-    else {
+    else
         draw_patches(canvas->cairo, worked, &patches, 0, patches.count, &view, NULL);
+    if (!is_blank && canvas->width >= LABELLED) {
         labels.rows = rows_for(DEEPEST * patches.count, sizeof *labels.rows);
         visit_places(worked, worked->design->top, &patches, label_place, &labels);
         label_rows(&labels);

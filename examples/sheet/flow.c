@@ -93,6 +93,16 @@ bool flow_is_of_step(const struct item *item)
            item->kind == ITEM_PICTURE;
 }
 
+/* A step that is not long stays on one page with its pictures. */
+static void keep_step(struct flow *flow)
+{
+    const double most = 0.42;
+    if (flow->down > most * page_depth(&flow->page))
+        return;
+    for (size_t i = flow->step_begins; i + 1 < flow->used; i++)
+        flow->strips[i].keep = true;
+}
+
 /* The next step does not begin before the pictures of this one end. */
 static void leave_step(struct flow *flow)
 {
@@ -100,6 +110,8 @@ static void leave_step(struct flow *flow)
         double lacks = flow->beside - flow->down;
         flow_add(flow, STRIP_SPACE, NO_ITEM, 0, lacks);
     }
+    if (flow->in_step)
+        keep_step(flow);
     flow->in_step = false;
     flow->beside = 0;
     flow->down = 0;
@@ -120,6 +132,7 @@ static void mark(struct flow *flow, size_t item)
 static void set_step(struct flow *flow, size_t item)
 {
     flow->in_step = true;
+    flow->step_begins = flow->used;
     flow_choose_beside(flow, item);
     flow_lines(flow, item);
     flow_put_beside(flow, item);

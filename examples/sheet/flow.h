@@ -99,6 +99,7 @@ struct flow {
     struct grid *contents_grid;
     /* While it is made: the step that is being set, and the pictures beside it. */
     bool in_step;
+    size_t step_begins; /* its first strip */
     double down;     /* from the top of the step */
     double beside;   /* pictures beside the step reach so far down */
     bool *is_beside; /* of each item: it stands beside its step */

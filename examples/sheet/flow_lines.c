@@ -94,6 +94,18 @@ static bool is_kept(int line, int count)
     return count <= 3 || line == 0 || line == count - 2;
 }
 
+static bool is_point(const struct flow *flow, size_t item)
+{
+    return item < flow->document->used && flow->document->items[item].kind == ITEM_POINT;
+}
+
+/* No point of a list stands alone at the foot or the top of a page. */
+static bool is_at_end_of_list(const struct flow *flow, size_t item)
+{
+    bool first = item == 0 || !is_point(flow, item - 1);
+    return is_point(flow, item) && is_point(flow, item + 1) && (first || !is_point(flow, item + 2));
+}
+
 /* Whether a text goes on in what follows it. */
 static bool leads_on(const struct flow *flow, size_t item)
 {
@@ -101,7 +113,8 @@ static bool leads_on(const struct flow *flow, size_t item)
     size_t length = strlen(asked->text);
     bool colon = length > 0 && asked->text[length - 1] == ':';
     bool to_picture = asked->kind == ITEM_SAY && item + 1 < flow->document->used && asked[1].kind == ITEM_PICTURE;
-    return is_heading(asked->kind) || asked->kind == ITEM_SUBHEADING || asked->kind == ITEM_STEP || colon || to_picture;
+    return is_heading(asked->kind) || asked->kind == ITEM_SUBHEADING || asked->kind == ITEM_STEP || colon || to_picture ||
+           is_at_end_of_list(flow, item);
 }
 
 void flow_lines(struct flow *flow, size_t item)

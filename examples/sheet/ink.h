@@ -8,7 +8,7 @@
 
 #include "draw.h"
 
-/* ---- cloth: cloth.c ----------------------------------------------------------------------------------------------- */
+/* ---- cloth: cloth.c ---------------------------------------------------------------------------------------------- */
 
 /* Says that what is drawn there is only measured: hatchings are left out. */
 void only_measure(cairo_surface_t *surface);
@@ -21,7 +21,7 @@ void fill_left_over(cairo_t *cairo);
 /* Strokes it so that it is seen on light and on dark cloth. */
 void stroke_seam(cairo_t *cairo);
 
-/* ---- words: label.c ----------------------------------------------------------------------------------------------- */
+/* ---- words: label.c ---------------------------------------------------------------------------------------------- */
 
 enum { TEXT_SIZE = 8, SMALL_SIZE = 7, LEAST_SIZE = 5, LETTER_SIZE = 9 };
 
@@ -48,7 +48,7 @@ void write_up_to(cairo_t *cairo, double x, double y, const char *words, double s
 /* From x on, broken where they would be wider; y is their top. Returns how high they are. */
 double write_wrapped(cairo_t *cairo, double x, double y, double width, const char *words, double size);
 
-/* ---- lines: line.c ------------------------------------------------------------------------------------------------ */
+/* ---- lines: line.c ----------------------------------------------------------------------------------------------- */
 
 void set_black(cairo_t *cairo);
 /* Thin and black, plain or dashed. */

@@ -28,7 +28,7 @@ void stroke_dashed(cairo_t *cairo, double dash, double gap)
     cairo_restore(cairo);
 }
 
-/* ---- arrows ------------------------------------------------------------------------------------------------------- */
+/* ---- arrows ------------------------------------------------------------------------------------------------------ */
 
 static void trace_arrow(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y)
 {
@@ -79,7 +79,7 @@ void draw_pressed(cairo_t *cairo, double x, double y, int32_t press, double angl
         draw_arrow(cairo, x - far_x, y - far_y, x + far_x, y + far_y);
 }
 
-/* ---- dimension lines ---------------------------------------------------------------------------------------------- */
+/* ---- dimension lines --------------------------------------------------------------------------------------------- */
 
 static void draw_tick(cairo_t *cairo, double x, double y, bool is_down)
 {
@@ -118,7 +118,7 @@ void dimension_down(cairo_t *cairo, double x, double top, double bottom, const c
     write_from(cairo, x + 5, (top + bottom) / 2, words, SMALL_SIZE);
 }
 
-/* ---- left out ----------------------------------------------------------------------------------------------------- */
+/* ---- left out ---------------------------------------------------------------------------------------------------- */
 
 static void trace_zigzag(cairo_t *cairo, double length)
 {

@@ -6,7 +6,7 @@
 
 #include "patches.h"
 
-/* ---- read --------------------------------------------------------------------------------------------------------- */
+/* ---- read -------------------------------------------------------------------------------------------------------- */
 
 enum { PAGE = 64, PAGE_CORNERS = PAGE * 80 };
 
@@ -49,7 +49,7 @@ void patches_free(struct patches *patches)
     free(patches->corners);
 }
 
-/* ---- where they lie ----------------------------------------------------------------------------------------------- */
+/* ---- where they lie ---------------------------------------------------------------------------------------------- */
 
 double view_x(const struct view *view, muslin_len x)
 {
@@ -100,7 +100,7 @@ struct spot middle_of(const struct patches *patches, size_t row, const struct vi
     return area == 0 ? origin : (struct spot){ sum.x / area, sum.y / area };
 }
 
-/* ---- drawn -------------------------------------------------------------------------------------------------------- */
+/* ---- drawn ------------------------------------------------------------------------------------------------------- */
 
 static void trace_moved(cairo_t *cairo, const struct patches *patches, size_t row, const struct view *view,
                         struct spot moved)
@@ -149,7 +149,7 @@ void outline_patches(cairo_t *cairo, const struct patches *patches, const struct
     stroke_thin(cairo);
 }
 
-/* ---- words in them ------------------------------------------------------------------------------------------------ */
+/* ---- words in them ----------------------------------------------------------------------------------------------- */
 
 /* Whether a spot lies within a patch, whose corners run the same way round. */
 static bool holds(const struct patches *patches, size_t row, const struct view *view, double x, double y)

@@ -52,7 +52,7 @@ void outline_patches(cairo_t *cairo, const struct patches *patches, const struct
 bool write_in_patch(cairo_t *cairo, const struct patches *patches, size_t row, const struct view *view,
                     struct spot moved, const char *words, double size);
 
-/* ---- what lies where: places.c ------------------------------------------------------------------------------------ */
+/* ---- what lies where: places.c ----------------------------------------------------------------------------------- */
 
 /* The row of the cut list that each patch under a node comes from, or -1: give it back with free(). */
 int64_t *cuts_of_patches(const struct worked *worked, muslin_id node, const struct patches *patches);

@@ -21,7 +21,7 @@ size_t own_patches(muslin_id node, const struct patches *patches, size_t first, 
     return own;
 }
 
-/* ---- the way down ------------------------------------------------------------------------------------------------- */
+/* ---- the way down ------------------------------------------------------------------------------------------------ */
 
 struct way {
     const struct worked *worked;
@@ -93,7 +93,7 @@ void visit_places(const struct worked *worked, muslin_id node, const struct patc
     go_down(&way, (struct place){ .node = node, .end = patches->count });
 }
 
-/* ---- cuts --------------------------------------------------------------------------------------------------------- */
+/* ---- cuts -------------------------------------------------------------------------------------------------------- */
 
 struct cutting {
     const struct worked *worked;
@@ -175,7 +175,7 @@ int64_t *cuts_of_patches(const struct worked *worked, muslin_id node, const stru
     return cutting.cuts;
 }
 
-/* ---- names -------------------------------------------------------------------------------------------------------- */
+/* ---- names ------------------------------------------------------------------------------------------------------- */
 
 const char *piece_name(const struct worked *worked, int64_t cut, char text[WORD_ROOM])
 {
