@@ -128,7 +128,7 @@ static void paint_words(const struct at *at, const struct strip *strip, double y
     begin_words(at, strip, y);
     if (marked) {
         paint_destination(strip->item, destination);
-        snprintf(name, sizeof name, "name='%s' internal", destination);
+        snprintf(name, sizeof name, "name='%s'", destination);
         cairo_tag_begin(at->cairo, CAIRO_TAG_DEST, name);
     }
     type_draw_line(at->cairo, at->flow->letters, strip->lines->face, strip->lines->layout, (int)strip->count,
@@ -140,17 +140,6 @@ static void paint_words(const struct at *at, const struct strip *strip, double y
 }
 
 /* ---- tables ------------------------------------------------------------------------------------------------------ */
-
-/* The size that a cell of the cover names, or NO_ITEM. */
-static size_t size_named(const struct flow *flow, const struct strip *strip, const char *text)
-{
-    for (size_t i = 0; i < flow->marks_used; i++) {
-        size_t item = flow->marks[i].item;
-        if (flow->marks[i].is_size && item > strip->item && strcmp(flow_name_of_size(flow, item), text) == 0)
-            return item;
-    }
-    return NO_ITEM;
-}
 
 static void paint_cell(const struct at *at, PangoLayout *cell, enum face face, double x, double y, size_t leads_to)
 {
@@ -165,14 +154,18 @@ static void paint_cell(const struct at *at, PangoLayout *cell, enum face face, d
         cairo_tag_end(at->cairo, CAIRO_TAG_LINK);
 }
 
+/* Names of sizes on the cover and page numbers lead there. */
 static size_t leads_to(const struct at *at, const struct strip *strip, size_t row, size_t column)
 {
     const struct grid *grid = strip->grid;
-    const char *text = row == grid->table->rows ? grid->table->heads[grid->column[column]]
-                                                : grid->table->cells[row * grid->table->columns + grid->column[column]];
-    if (grid->is_contents)
-        return row < grid->table->rows ? at->flow->contents_items[row] : NO_ITEM;
-    return text != NULL ? size_named(at->flow, strip, text) : NO_ITEM;
+    size_t numbered = flow_numbered(at->flow, grid, row, column);
+    if (numbered != NO_ITEM || strip->item == NO_ITEM)
+        return numbered;
+    size_t of = grid->column[column];
+    char *const *cells = row == grid->table->rows ? grid->table->heads : grid->table->cells + row * grid->table->columns;
+    const char *text = cells[of];
+    size_t size = flow_size_named(at->flow, text != NULL ? text : "");
+    return size != NO_ITEM && size > strip->item ? size : NO_ITEM;
 }
 
 /* The row after the last one are the heads; `tagged`: no heads that stand there again. */
@@ -191,7 +184,7 @@ static void paint_cells(const struct at *at, const struct strip *strip, size_t r
         else if (tagged)
             tags_leaf(at->tags, tag);
         paint_cell(at, cell, is_head ? grid->head_face : grid->face, at->flow->page.left + grid->x[i] + pad,
-                   y + pad / 2, tagged ? leads_to(at, strip, row, i) : NO_ITEM);
+                   y + pad / 2, tagged && !at->tags->is_alone ? leads_to(at, strip, row, i) : NO_ITEM);
         if (tagged)
             tags_leaf_end(at->tags, tag);
     }
