@@ -94,7 +94,7 @@ struct flow {
     size_t marks_room;
     int pages;
     struct table *contents;  /* the table that has the pages; null: none */
-    size_t *contents_items;  /* of a list: its headings, row by row */
+    size_t *contents_items;  /* of a list: its headings, column by column */
     size_t pages_in_row;     /* of the table of sizes */
     /* While it is made: the step that is being set, and the pictures beside it. */
     bool in_step;
@@ -135,7 +135,7 @@ void flow_put_beside(struct flow *flow, size_t step);
 void flow_contents(struct flow *flow);                                         /* flow_contents.c */
 const struct table *flow_with_pages(struct flow *flow, size_t item);
 size_t flow_size_named(const struct flow *flow, const char *name);
-size_t flow_numbered(const struct flow *flow, const struct grid *grid, size_t row, size_t column);
+size_t flow_leads_to(const struct flow *flow, const struct grid *grid, size_t row, size_t column);
 void flow_number_contents(struct flow *flow);
 void flow_break(struct flow *flow);                                            /* flow_break.c */
 

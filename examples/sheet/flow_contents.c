@@ -72,22 +72,30 @@ const struct table *flow_with_pages(struct flow *flow, size_t item)
 
 /* ---- as a list --------------------------------------------------------------------------------------------------- */
 
-static void list_parts(struct flow *flow, size_t rows)
+/* In two columns, so that the cover stays one page. */
+static void list_parts(struct flow *flow, size_t count)
 {
     const struct document *document = flow->document;
-    struct table *table = table_create(2, rows);
-    flow->contents_items = flow_need(rows, sizeof *flow->contents_items);
-    table->heads[0] = nothing;
-    table->heads[1] = page_word;
-    table->is_number[1] = true;
-    size_t row = 0;
+    size_t rows = (count + 1) / 2;
+    struct table *table = table_create(2 * 2, rows);
+    flow->contents_items = flow_need(2 * rows, sizeof *flow->contents_items);
+    for (size_t i = 0; i < 2 * rows; i++) {
+        flow->contents_items[i] = NO_ITEM;
+        table->cells[2 * i] = nothing;
+        table->cells[2 * i + 1] = nothing;
+    }
+    for (size_t i = 0; i < table->columns; i++) {
+        table->is_number[i] = i % 2 != 0;
+        table->heads[i] = i % 2 != 0 ? page_word : nothing;
+    }
+    size_t found = 0;
     for (size_t item = 0; item < document->used; item++) {
         if (document->items[item].kind != ITEM_HEADING)
             continue;
-        flow->contents_items[row] = item;
-        table->cells[2 * row] = document->items[item].text;
-        table->cells[2 * row + 1] = widest;
-        row++;
+        char **cells = table->cells + (found % rows) * table->columns + found / rows * 2;
+        cells[0] = document->items[item].text;
+        cells[1] = widest;
+        flow->contents_items[found++] = item;
     }
     flow->contents = table;
 }
@@ -113,15 +121,21 @@ static int page_of_item(const struct flow *flow, size_t item)
     return 0;
 }
 
-/* What a cell leads to whose text is a page's number, or NO_ITEM. */
-size_t flow_numbered(const struct flow *flow, const struct grid *grid, size_t row, size_t column)
+/* What a cell of the table that has the pages leads to, or NO_ITEM. */
+size_t flow_leads_to(const struct flow *flow, const struct grid *grid, size_t row, size_t column)
 {
     size_t of = grid->column[column];
-    if (grid->table != flow->contents || of == 0)
+    if (grid->table != flow->contents || row == grid->table->rows)
         return NO_ITEM;
     if (flow->contents_items != NULL)
-        return row < grid->table->rows ? flow->contents_items[row] : NO_ITEM;
-    return row == flow->pages_in_row ? flow_size_named(flow, grid->table->heads[of]) : NO_ITEM;
+        return flow->contents_items[of / 2 * grid->table->rows + row];
+    return of > 0 && row == flow->pages_in_row ? flow_size_named(flow, grid->table->heads[of]) : NO_ITEM;
+}
+
+/* Whether it is a page's number. */
+static bool is_number(const struct flow *flow, const struct grid *grid, size_t column)
+{
+    return flow->contents_items == NULL || grid->column[column] % 2 != 0;
 }
 
 void flow_number_contents(struct flow *flow)
@@ -132,8 +146,8 @@ void flow_number_contents(struct flow *flow)
             continue;
         for (size_t column = 0; column < strip->grid->columns; column++) {
             char number[16];
-            size_t item = flow_numbered(flow, strip->grid, strip->count, column);
-            if (item == NO_ITEM)
+            size_t item = flow_leads_to(flow, strip->grid, strip->count, column);
+            if (item == NO_ITEM || !is_number(flow, strip->grid, column))
                 continue;
             snprintf(number, sizeof number, "%d", page_of_item(flow, item));
             pango_layout_set_text(strip->grid->cells[strip->count * strip->grid->columns + column], number, -1);

@@ -25,7 +25,7 @@ static void limits(const struct flow *flow, enum picture_kind kind, double *widt
     switch (kind) {
     case PICTURE_TOP:
         *width = indented;
-        *height = depth * 0.46;
+        *height = depth * (flow->marks_used == 0 ? 0.3 : 0.46); /* on the cover, in its size */
         return;
     case PICTURE_TOP_BLANK:
         *width = measure;

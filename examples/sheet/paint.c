@@ -158,11 +158,12 @@ static void paint_cell(const struct at *at, PangoLayout *cell, enum face face, d
 static size_t leads_to(const struct at *at, const struct strip *strip, size_t row, size_t column)
 {
     const struct grid *grid = strip->grid;
-    size_t numbered = flow_numbered(at->flow, grid, row, column);
+    size_t numbered = flow_leads_to(at->flow, grid, row, column);
     if (numbered != NO_ITEM || strip->item == NO_ITEM)
         return numbered;
     size_t of = grid->column[column];
-    char *const *cells = row == grid->table->rows ? grid->table->heads : grid->table->cells + row * grid->table->columns;
+    const struct table *table = grid->table;
+    char *const *cells = row == table->rows ? table->heads : table->cells + row * table->columns;
     const char *text = cells[of];
     size_t size = flow_size_named(at->flow, text != NULL ? text : "");
     return size != NO_ITEM && size > strip->item ? size : NO_ITEM;
