@@ -183,8 +183,8 @@ static struct spot middle_of_seams(const struct template *template)
     return sum;
 }
 
-/* How badly an edge serves as the one that lies on the straight grain when its blank is cut with the cloth: the short or
- * the long one of a triangle, or the one that lay along the strip. */
+/* How badly an edge serves as the one that lies on the straight grain when its blank is cut with the cloth: a short or
+ * the long one of a triangle, or one that lay along the strip. */
 static double misses_grain(const struct muslin_cut *cut, double length)
 {
     if (cut->grain == MUSLIN_GRAIN_SHORT_EDGES)
