@@ -17,9 +17,10 @@ from files import EVERYTHING, SAMPLES, Reader, Schema, load
 BEYOND = ("nothing in", "goes round in a ring", "rows are equally long", "an earlier size has this name",
           "stand within each other", "a length is 0 or more", "a length itself")
 
-WRONG = [None, True, 17, -1, 0, 2.5, 101, 10**10, 10**30, "", "plain", "No Name", "2 1/2", "2 1/2 in", "-2 in", "6 mm",
-         "#12345", "#00ff00", "2025-02-30", "x" * 41, "x" * 130, "ö" * 60, "left", "free", [], {}, ["1 in"], [[]],
-         {"patch": "red", "size": "1 in"}, {"times": 2, "of": "1 in"}, {"sum": ["1 in"]}, {"nothing": 1}]
+WRONG: "list[Any]" = [
+    None, True, 17, -1, 0, 2.5, 101, 10**10, 10**30, "", "plain", "No Name", "2 1/2", "2 1/2 in", "-2 in", "6 mm",
+    "#12345", "#00ff00", "2025-02-30", "x" * 41, "x" * 130, "ö" * 60, "left", "free", [], {}, ["1 in"], [[]],
+    {"patch": "red", "size": "1 in"}, {"times": 2, "of": "1 in"}, {"sum": ["1 in"]}, {"nothing": 1}]
 
 
 def places(value: Any, place: "tuple[Any, ...]" = ()) -> "Iterator[tuple[Any, ...]]":
