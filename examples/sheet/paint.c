@@ -241,13 +241,19 @@ static void paint_shown(const struct at *at, const struct shown *shown, double y
 
 /* ---- head and foot ----------------------------------------------------------------------------------------------- */
 
-static void put_foot(const struct at *at, const char *text, double y, double share)
+/* At a share of the measure; what is longer than `most` ends in dots. Returns its width. */
+static double put_foot(const struct at *at, const char *text, double y, double share, double most)
 {
     const struct page *page = &at->flow->page;
     PangoLayout *layout = type_set(at->flow->letters, FACE_FOOT, text, 0);
-    double x = page->left + (page_measure(page) - type_width(layout)) * share;
+    if (type_width(layout) > most) {
+        pango_layout_set_ellipsize(layout, PANGO_ELLIPSIZE_END);
+        pango_layout_set_width(layout, pango_units_from_double(most));
+    }
+    double width = type_width(layout), x = page->left + (page_measure(page) - width) * share;
     type_draw(at->cairo, at->flow->letters, FACE_FOOT, layout, x, y);
     g_object_unref(layout);
+    return width;
 }
 
 /* The size that is told of on a page: the last one begun before it or at its top. */
@@ -267,8 +273,8 @@ static void paint_head(const struct at *at)
     if (at->page == 1)
         return;
     ink(at->cairo, 0.25);
-    put_foot(at, at->flow->document->pattern->title, y, 0);
-    put_foot(at, size_of_page(at->flow, at->page), y, 1);
+    double taken = put_foot(at, size_of_page(at->flow, at->page), y, 1, page_measure(page) / 2);
+    put_foot(at, at->flow->document->pattern->title, y, 0, page_measure(page) - taken - 2 * PAGE_GUTTER);
     rule(at->cairo, page->left, page->width - page->right, y + 14, 0.4, 0.5);
 }
 
@@ -284,11 +290,11 @@ static void paint_foot(const struct at *at)
         used = snprintf(text, sizeof text, "Version %.40s", pattern->version);
     if (pattern->date != NULL)
         used += snprintf(text + used, sizeof text - (size_t)used, "%s%.40s", used > 0 ? ", " : "", pattern->date);
+    double taken = put_foot(at, "Print at 100 %; check the square.", y, 0.5, page_measure(page));
     if (used > 0)
-        put_foot(at, text, y, 0);
-    put_foot(at, "Print at 100 %; check the square.", y, 0.5);
+        put_foot(at, text, y, 0, (page_measure(page) - taken) / 2 - PAGE_GUTTER);
     snprintf(text, sizeof text, "Page %d of %d", at->page, at->flow->pages);
-    put_foot(at, text, y, 1);
+    put_foot(at, text, y, 1, page_measure(page));
 }
 
 /* ---- a page ------------------------------------------------------------------------------------------------------ */
