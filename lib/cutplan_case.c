@@ -8,7 +8,7 @@
 
 enum {
     STUCK = 4,        /* rounds in which the master came to no end, until the case is taken as it is */
-    PLUNGE = 24,      /* so many cases of ... */
+    PLUNGE = 8,       /* so many cases of ... */
     PLUNGE_EVERY = 64,/* ... each are solved straight down */
     ROUND_EVERY = 16  /* cases between plans made from levels */
 };

@@ -87,13 +87,13 @@ static int is_their_turn(const struct msl_workshop *workshop, int64_t repairing)
            (workshop->repair.tries < FIRST_REPAIRS || 2 * repairing < msl_work(whole));
 }
 
-/* Where there are sheets, the levels of the case just solved make a plan, then the best plan is repaired. */
+/* The levels of the case just solved make a plan, then the best plan is repaired. */
 static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
 {
     struct msl_search *whole = &workshop->whole;
     const int64_t before = msl_work(whole);
     int64_t done = *repairing;
-    if (workshop->has_sheets && is_their_turn(workshop, done))
+    if (is_their_turn(workshop, done))
         msl_repair_rounded(whole, &workshop->repair);
     done = *repairing + msl_work(whole) - before;
     while (whole->making.best.count > 0 && is_their_turn(workshop, done)) {
