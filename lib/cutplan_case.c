@@ -407,17 +407,24 @@ void msl_cases_begin(struct msl_search *search)
     put_into_heap(search, 0);
 }
 
+/* The case to be solved next, taken from where it waits; -1: none can hold a better plan. */
+static int32_t take_next(struct msl_search *search)
+{
+    const int64_t best = search->making.best.cost;
+    const int32_t next = search->next;
+    search->next = -1;
+    if (next >= 0 && search->cases[next].least < best)
+        return next;
+    if (search->heap_count == 0 || search->cases[search->heap[0]].least >= best)
+        return -1;
+    return take_from_heap(search);
+}
+
 int msl_cases_step(struct msl_search *search)
 {
-    int32_t number = search->next;
-    search->next = -1;
-    if (number < 0) {
-        if (search->heap_count == 0)
-            return 0;
-        number = take_from_heap(search);
-    }
-    if (search->cases[number].least >= search->making.best.cost)
-        return search->heap_count > 0;
+    const int32_t number = take_next(search);
+    if (number < 0)
+        return 0;
     msl_search_clear(search);
     load_case(search, number);
     search->solved++;
