@@ -62,6 +62,8 @@ struct msl_search {
     int32_t most_depth;          /* and how far it may be down */
     int32_t chain_count;         /* of the case that is being solved */
     int32_t stopped;             /* as in struct msl_found */
+    int32_t full;                /* 1: room gave out, and no case is split any more */
+    int32_t pad;
 };
 
 /* Steps taken so far, by all searches that share master and pricing. */

@@ -61,7 +61,7 @@ static void begin_cases(struct msl_workshop *workshop)
     struct msl_search *whole = &workshop->whole;
     whole->cases[0] = all;
     whole->case_count = 1;
-    whole->stopped = 0;
+    whole->stopped = whole->full = 0;
     if (workshop->has_master)
         msl_cases_begin(whole);
 }
@@ -131,8 +131,12 @@ static void repair_on(struct msl_workshop *workshop)
         if (!go_on(workshop))
             return;
     }
-    if (msl_cases_least(whole) < whole->making.best.cost && whole->stopped == 0)
-        whole->stopped = tries < LAST_REPAIRS ? MUSLIN_PLAN_STOPPED_WORK : MUSLIN_PLAN_STOPPED_NO_MORE;
+    if (msl_cases_least(whole) >= whole->making.best.cost || whole->stopped != 0)
+        return;
+    if (tries < LAST_REPAIRS)
+        whole->stopped = MUSLIN_PLAN_STOPPED_WORK;
+    else
+        whole->stopped = whole->full ? MUSLIN_PLAN_STOPPED_MEMORY : MUSLIN_PLAN_STOPPED_NO_MORE;
 }
 
 static void search_cases(struct msl_workshop *workshop)
