@@ -84,7 +84,7 @@ static void add_case(struct msl_search *search, int32_t parent, const struct msl
 {
     const int depth = parent < 0 ? 0 : search->open[parent].depth + 1;
     const struct msl_case made = { *limit, least, parent, 0, 0, 0, 0, 0 };
-    const struct msl_open open = { search->basic_count, (int16_t)search->master->row_count, (int16_t)depth };
+    const struct msl_open open = { 0, 0, search->basic_count, (int16_t)search->master->row_count, (int16_t)depth };
     search->cases[search->case_count] = made;
     search->open[search->case_count++] = open;
 }
@@ -131,6 +131,7 @@ static void split_case(struct msl_search *search, int32_t number, const struct m
     limit.at_least = 1;
     limit.wanted++;
     add_case(search, number, &limit, least);
+    search->open[number].part = split->part;
     keep_basis(search);
     search->cases[number].split = lower;
     if (search->solved % PLUNGE_EVERY >= PLUNGE) {
@@ -405,6 +406,8 @@ void msl_cases_begin(struct msl_search *search)
     search->stopped = search->full = 0;
     search->aside = INT64_MAX;
     search->next = -1;
+    for (int32_t i = 0; i < 2 * search->cutting->way_count; i++)
+        search->gains[i].sum = search->gains[i].count = 0;
     for (int32_t way = 0; way < search->cutting->way_count; way++)
         msl_pool_add(&search->pool, way, search->cutting->ways[way].along, NULL, NULL, 0);
     set_first_rows(search);
@@ -439,6 +442,7 @@ int msl_cases_step(struct msl_search *search)
         put_into_heap(search, number);
         return 0;
     }
+    msl_split_learn(search, number);
     if (search->cases[number].least < search->making.best.cost)
         go_on_from(search, number);
     return search->stopped == 0;
