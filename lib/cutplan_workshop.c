@@ -10,11 +10,11 @@
 
 enum {
     STATES = 1 << 16,  /* of the knapsack */
-    PATTERNS = 24576,
-    STRIPS = 32768,
-    LAID = 131072,
-    CASES = 32768,
-    WORTHS = 512 * 1024,
+    PATTERNS = 8192,
+    STRIPS = 24576,
+    LAID = 65536,
+    CASES = 40960,
+    WORTHS = 600 * 1024,
     BASICS = 768 * 1024,
     PACK_STEPS = 40000
 };
