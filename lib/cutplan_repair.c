@@ -15,7 +15,8 @@ enum {
     STEPS = 1000000, /* with sheets about so many steps at most, */
     WORK_PART = 16, /* ... and this part of what was done so far */
     NEAR = 2,      /* ways that count as near each other */
-    PART_BITS = 10 /* of a level, for rounding by chance */
+    PART_BITS = 10, /* of a level, for rounding by chance, */
+    ROUNDINGS = 4  /* ... of strips by turns from all of it to an eighth */
 };
 
 static int64_t next_chance(struct msl_repair *repair, int64_t below)
@@ -82,8 +83,8 @@ static int is_rounded(const struct msl_search *search, const struct msl_way *way
     return way->sheet || !msl_has_sheets(search->cutting);
 }
 
-/* What the master has some of, each level rounded by chance: of sheets up or down, of strips rather down, so that the
- * rest is a little more. */
+/* What the master has some of, each level rounded by chance: of sheets up or down, of strips mostly rather down, so that
+ * the rest is a little more. */
 static void round_levels(struct msl_search *search, struct msl_repair *repair)
 {
     const struct msl_master *master = search->master;
@@ -94,7 +95,7 @@ static void round_levels(struct msl_search *search, struct msl_repair *repair)
         if (column < 0 || master->basis[i].against)
             continue;
         const struct msl_way *way = &search->cutting->ways[search->pool.patterns[column].way];
-        const int64_t part = next_chance(repair, way->sheet ? 1 << PART_BITS : 1 << (PART_BITS - 2));
+        const int64_t part = next_chance(repair, 1 << (way->sheet ? PART_BITS : PART_BITS - repair->tries % ROUNDINGS));
         const int64_t times = (master->level[i] + (part << (master->point - PART_BITS))) >> master->point;
         if (!is_rounded(search, way) || times <= 0 || (way->stock >= 0 && making->in_hand[way->stock] == 0))
             continue;
