@@ -139,8 +139,8 @@ static int64_t gain_of(const struct msl_search *search, int32_t way, int64_t mor
     const int64_t step = step_at(search->cutting, way) * (1 + (search->cutting->ways[0].cost >> 16));
     int64_t gain = MOST_GAIN;
     int64_t rest = 0;
-    msl_wide_floor(msl_wide_multiply(more, 1 << GAIN_BITS), step * ((int64_t)1 << search->master->bits), &gain, &rest);
-    gain = gain < MOST_GAIN ? gain * ONE / away : MOST_GAIN;
+    msl_wide_floor(msl_wide_multiply(more, ((int64_t)ONE << GAIN_BITS) / away),
+                   step * ((int64_t)1 << search->master->bits), &gain, &rest);
     return gain < MOST_GAIN ? gain : MOST_GAIN;
 }
 
