@@ -83,8 +83,8 @@ static int is_rounded(const struct msl_search *search, const struct msl_way *way
     return way->sheet || !msl_has_sheets(search->cutting);
 }
 
-/* What the master has some of, each level rounded by chance: of sheets up or down, of strips mostly rather down, so that
- * the rest is a little more. */
+/* What the master has some of, each level rounded by chance: of sheets up or down, of strips mostly rather down, so
+ * that the rest is a little more. */
 static void round_levels(struct msl_search *search, struct msl_repair *repair)
 {
     const struct msl_master *master = search->master;

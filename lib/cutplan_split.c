@@ -4,8 +4,8 @@
  *
  * First on how many things there are of the ways down to one, the dearest first: of a bolt, how many strips are at
  * least so high. What is near one half, and where the next way is much cheaper, moves the bound most, and where both
- * parts have been proved to cost much more before. Then on how many pieces of a size lie in strips of a way. When all of
- * these are whole, what is left is to pack each way for itself. */
+ * parts have been proved to cost much more before. Then on how many pieces of a size lie in strips of a way. When all
+ * of these are whole, what is left is to pack each way for itself. */
 #include "cutplan_split.h"
 
 enum {
