@@ -22,7 +22,7 @@
  *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
  *     cutplan_workshop.c the search's memory              cutplan_most.c      most worth, for the check
  *     cutplan_repack.c   packing, for the check           cutplan_clear.c     room in the pool
- *     cutplan_blanks.c   each piece where it is cut */
+ *     cutplan_blanks.c   each piece where it is cut       cutplan_joined.c    strips from what is left */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 

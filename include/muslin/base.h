@@ -358,7 +358,8 @@ enum muslin_argument {
     MUSLIN_ARG_LONG_PIECES = 217,
     MUSLIN_ARG_YARDAGE = 218,
     MUSLIN_ARG_PIECE_WIDTH = 219,
-    MUSLIN_ARG_PIECE_LENGTH = 220
+    MUSLIN_ARG_PIECE_LENGTH = 220,
+    MUSLIN_ARG_LEAST_PART = 221
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:

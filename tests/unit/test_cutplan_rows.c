@@ -138,7 +138,7 @@ START_TEST(the_most_rows_are_planned)
     ck_ok(muslin_allocator_libc(&allocator));
     spec.work_limit = 0;
     for (int64_t i = 0; i < MUSLIN_CUTPLAN_ROWS_MAX; i++) {
-        const struct muslin_blank_spec row = { sizeof row, 0, 8128 + i % 7 * 1016, 8128 + i % 11 * 1016, 3, 0, 0, i, 1, 0 };
+        const struct muslin_blank_spec row = { sizeof row, 0, 8128 + i % 7 * 1016, 8128 + i % 11 * 1016, 3, 0, 0, i, 1, 0, 0 };
         rows[i] = row;
     }
     ck_ok(muslin_cutplan_create(&spec, rows, sizeof rows[0], MUSLIN_CUTPLAN_ROWS_MAX, NULL, 0, 0, &allocator, NULL, NULL,
