@@ -284,7 +284,8 @@ static uint32_t make_what_suffices(struct msl_check *check, struct muslin_cutpla
 }
 
 /* Leaves out what stock does not suffice for, where that is asked; else the problem says what is missing. */
-static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
+static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling,
+                      muslin_status why)
 {
     const uint32_t n = plan->blank_count;
     struct msl_rank *rows = msl_scratch(check, &plan->allocator, n, sizeof *rows);
@@ -298,7 +299,7 @@ static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, stru
     msl_scratch_free(&plan->allocator, spare, n, sizeof *spare);
     check->at = row;
     if (check->status == MUSLIN_OK && (plan->spec.flags & MUSLIN_CUTPLAN_BY_PRIORITY) == 0)
-        msl_fail(check, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_PIECES, plan->pieces[row].count, plan->made[row]);
+        msl_fail(check, why, MUSLIN_ARG_PIECES, plan->pieces[row].count, plan->made[row]);
     check->at = 0;
     const muslin_status status = check->status == MUSLIN_OK ? search(plan, telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
@@ -308,8 +309,8 @@ static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, stru
 static void find_plan(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
 {
     const muslin_status status = search_all(check, plan, telling);
-    if (status == MUSLIN_ERR_NOT_ENOUGH)
-        leave_out(check, plan, telling);
+    if (status == MUSLIN_ERR_NOT_ENOUGH || status == MUSLIN_ERR_WORK_LIMIT)
+        leave_out(check, plan, telling, status);
     else if (status != MUSLIN_OK)
         msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
 }

@@ -375,7 +375,7 @@ MUSLIN_API const char *muslin_argument_name(int32_t argument);
  * written only when a call fails, and is the one output written then; at MUSLIN_OK it is untouched. `limit` is the
  * bound that was broken; for MUSLIN_ERR_CHOICE the last known choice, for MUSLIN_ERR_FLAGS the sum of the known flags,
  * for MUSLIN_ERR_SEAM_TOO_WIDE what the seams take, for MUSLIN_ERR_WORK_LIMIT the work limit, with the work that it is
- * too little for as `value`. */
+ * too little for as `value`, or of pieces from stock how many of them a plan was found for. */
 struct muslin_problem {
     uint32_t size;    /* in: sizeof(struct muslin_problem) */
     uint32_t flags;   /* 0 */

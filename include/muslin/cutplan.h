@@ -143,14 +143,16 @@ typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t 
  * lie in strips as high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a
  * member outside its range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it
  * may lie; the problem names the side and the room for it, and in `at` its row, from 0. MUSLIN_ERR_NOT_ENOUGH: the
- * stock in hand does not suffice as far as the search saw, and MUSLIN_CUTPLAN_BY_PRIORITY is not set; rows being made
- * from the highest pieces down, the problem says at which row it ends, how many pieces that wants, and how many of them
- * the stock gives. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the dearest stock,
- * would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more where a
- * least_part is heeded, and 2 KiB for each row; time follows the work limit, up to five times that where stock does not
- * suffice: about a hundred looks at parts of the request, each a 32nd of the limit. Source: Gilmore and Gomory 1965 for
- * the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32
- * squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in, proven. Since 0.1. */
+ * stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set; MUSLIN_ERR_WORK_LIMIT: no plan from stock
+ * was found, and it was not shown that there is none; of both, rows being made from the highest pieces down, the
+ * problem says at which row it ends, how many pieces that wants, and for how many of them there is a plan.
+ * MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the dearest stock, would pass
+ * MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more where a least_part is
+ * heeded, and 2 KiB for each row; time follows the work limit, up to five times that where stock does not suffice:
+ * about a hundred looks at parts of the request, each a 32nd of the limit; and half as much again each where up to 16
+ * pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004,
+ * Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at
+ * 40 in usable: 60 in, proven. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
                                                const struct muslin_blank_spec *pieces, size_t row_size, size_t n,
                                                const struct muslin_plan_stock_spec *stock, size_t stock_size,

@@ -34,7 +34,7 @@ def answer(request):
     try:
         plan = made(request)
     except Failed as failed:
-        assert failed.status in (Status.ERR_NO_YIELD, Status.ERR_NOT_ENOUGH), failed
+        assert failed.status in (Status.ERR_NO_YIELD, Status.ERR_NOT_ENOUGH, Status.ERR_WORK_LIMIT), failed
         return None
     with plan:
         found = {name: plain(getattr(plan, name)()) for name in ("totals", "strips", "places", "sizes", "ways", "cases",
