@@ -141,11 +141,14 @@ static struct msl_wide area_of_stock(const struct msl_cutting *cutting, int32_t 
 int msl_area_suffices(const struct msl_cutting *cutting)
 {
     struct msl_wide left = msl_wide_from(0);
-    for (int32_t i = 0; i < cutting->stock_count; i++)
+    int32_t endless = cutting->stock_count == 0;
+    for (int32_t i = 0; i < cutting->stock_count; i++) {
+        endless |= cutting->available[i] == INT64_MAX;
         left = msl_wide_add(left, area_of_stock(cutting, i));
+    }
     for (int32_t i = 0; i < cutting->size_count; i++)
         left = msl_wide_add(left, msl_wide_multiply(-least_area(&cutting->sizes[i]), cutting->sizes[i].count));
-    return cutting->stock_count == 0 || msl_wide_compare(left, msl_wide_from(0)) >= 0;
+    return endless || msl_wide_compare(left, msl_wide_from(0)) >= 0;
 }
 
 int64_t msl_plain_bound(const struct msl_cutting *cutting, int32_t bits, int64_t *worths)

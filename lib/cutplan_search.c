@@ -10,6 +10,8 @@
 enum {
     FIRST_REPAIRS = 20, /* when the whole is solved; then as much work as the cases take */
     LAST_REPAIRS = 400, /* when no case is left */
+    FEWEST_STEPS = 1 << 24, /* for first plans, at least, */
+    MOST_STEPS = 1 << 28,   /* ... and at most: about a second */
     SUMS = 32           /* worths may be sums of so many prices of what must not be */
 };
 
@@ -49,6 +51,8 @@ static void begin(struct msl_workshop *workshop)
     const struct msl_cutting *cutting = whole->cutting;
     for (int32_t i = 0; i < cutting->size_count; i++)
         whole->making.wanted[i] = cutting->sizes[i].count;
+    const int64_t limit = whole->watch->work_limit;
+    whole->making.first_steps = limit < FEWEST_STEPS ? FEWEST_STEPS : limit < MOST_STEPS ? limit : MOST_STEPS;
     whole->making.best.cost = more_than_all(cutting);
     msl_plan_first(&whole->making);
     set_prices(workshop);
