@@ -214,7 +214,7 @@ static void give_bits(struct muslin_pressing_plan *plan)
         for (int64_t k = 0; k < places; k++) {
             const uint32_t number = msl_part(plan->solution, node, k).node;
             struct msl_pressed_node *part = msl_pressed(plan, number);
-            uint32_t *bit = &plan->place_bit[msl_place_of(plan, node, k)];
+            uint32_t *bit = &plan->place_bit[msl_pressing_place(plan, node, k)];
             const int is_held = part->choice == MSL_CHOICE_KEPT ||
                                 (part->stiff && plan->turnings == MSL_TURN_NO_HELD);
             part->trimmed |= pressed->trimmed | (msl_kind_of(plan, node) == MUSLIN_NODE_TRIM);
@@ -240,7 +240,7 @@ static void press_in_turn(const struct muslin_pressing_plan *plan, uint8_t *ways
         for (uint32_t k = 0; k < seams; k++)
             ways[pressed->first_seam + k] = pressed->reversed;
         for (int64_t k = 0; k < places; k++) {
-            const uint32_t bit = plan->place_bit[msl_place_of(plan, node, k)];
+            const uint32_t bit = plan->place_bit[msl_pressing_place(plan, node, k)];
             const struct msl_pressed_node *part = msl_pressed(plan, msl_part(plan->solution, node, k).node);
             if (bit != 0)
                 ways[bit] = !part->stiff && (in_turn(plan, node, k) ^ pressed->reversed ^ part->reversed);
@@ -304,7 +304,7 @@ void msl_count_parts_of(const struct muslin_pressing_plan *plan, uint32_t node)
         if (number == 0)
             continue;
         struct msl_pressed_node *part = msl_pressed(plan, number);
-        const int other = plan->place_way[msl_place_of(plan, node, k)];
+        const int other = plan->place_way[msl_pressing_place(plan, node, k)];
         part->as_shown += ways[other];
         part->other_way += ways[!other];
     }
@@ -405,7 +405,8 @@ static void show_reversed(const struct muslin_pressing_plan *plan)
         for (int64_t k = 0; k < places; k++) {
             const struct msl_pressed_node *part = msl_pressed(plan, msl_part(plan->solution, node, k).node);
             if (part->carries)
-                plan->place_way[msl_place_of(plan, node, k)] ^= msl_pressed(plan, node)->reversed ^ part->reversed;
+                plan->place_way[msl_pressing_place(plan, node, k)] ^=
+                    msl_pressed(plan, node)->reversed ^ part->reversed;
         }
     }
 }

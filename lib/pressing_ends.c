@@ -139,7 +139,7 @@ void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t 
     const struct box box = box_of(plan->solution, &part);
     const enum msl_edge before = msl_edge_before(part.turn, edge);
     const int reversed = msl_is_reversed(part.turn, before, edge);
-    const uint32_t bit = plan->place_bit[msl_place_of(plan, node, k)];
+    const uint32_t bit = plan->place_bit[msl_pressing_place(plan, node, k)];
     const uint32_t n = child->first_end[before + 1] - child->first_end[before];
     for (uint32_t i = 0; nesting->check->status == MUSLIN_OK && i < n; i++) {
         uint32_t which = child->first_end[before] + (reversed ? n - 1 - i : i);
@@ -250,7 +250,7 @@ static void drop_choices(const struct muslin_pressing_plan *plan, uint32_t node)
     const int64_t places = msl_own_places(plan, node);
     for (int64_t k = 0; k < places; k++)
         if (!msl_pressed(plan, msl_part(plan->solution, node, k).node)->flips)
-            plan->place_bit[msl_place_of(plan, node, k)] = 0;
+            plan->place_bit[msl_pressing_place(plan, node, k)] = 0;
 }
 
 void msl_find_ends(struct msl_nesting *nesting)

@@ -124,7 +124,7 @@ static inline uint32_t msl_own_places(const struct muslin_pressing_plan *plan, u
 }
 
 /* The place in which a node has its part k, which carries seams. */
-static inline uint32_t msl_place_of(const struct muslin_pressing_plan *plan, uint32_t node, int64_t k)
+static inline uint32_t msl_pressing_place(const struct muslin_pressing_plan *plan, uint32_t node, int64_t k)
 {
     return plan->node[node - 1].first_place + (uint32_t)(k % msl_own_places(plan, node));
 }

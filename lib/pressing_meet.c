@@ -260,7 +260,7 @@ static struct side side_of(const struct msl_nesting *nesting, uint32_t node, int
     side.ends = ends + child->first_end[edge];
     side.count = child->first_end[edge + 1] - child->first_end[edge];
     side.shift = edge == MSL_LEFT || edge == MSL_RIGHT ? part.y : part.x;
-    side.bit = plan->place_bit[msl_place_of(plan, node, k)];
+    side.bit = plan->place_bit[msl_pressing_place(plan, node, k)];
     return side;
 }
 

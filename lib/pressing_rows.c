@@ -133,7 +133,7 @@ muslin_status muslin_pressing_children(const struct muslin_pressing_plan *pressi
             if (!msl_pressed(pressing, part)->carries)
                 continue;
             const struct muslin_pressed_child row = { sizeof row, 0, id_of(pressing, node), id_of(pressing, part), k,
-                                                      pressing->place_way[msl_place_of(pressing, node, k)],
+                                                      pressing->place_way[msl_pressing_place(pressing, node, k)],
                                                       msl_pressed(pressing, part)->turn };
             msl_write_row(rows, row_size, at++, &row, sizeof row);
         }

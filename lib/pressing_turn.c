@@ -77,7 +77,7 @@ static void draw_edges(struct look *look)
     for (int64_t i = 0; look->nesting->check->status == MUSLIN_OK && i < patches; i++) {
         msl_draw_patch(&look->drawing, i, &look->drawn);
         const int32_t repeat = repeats_after(s, look->drawn.ring.fabric);
-        const struct msl_lying lying = msl_drawn_lying(&look->drawing, look->drawn.ring.turn);
+        const struct msl_print_lying lying = msl_drawn_lying(&look->drawing, look->drawn.ring.turn);
         add_edges(look, &look->as_it_is, 0, seen_lying(repeat, lying.eighths, lying.mirrored));
         add_edges(look, &look->turned, look->turn,
                   seen_lying(repeat, lying.eighths + 2 * look->turn, lying.mirrored));

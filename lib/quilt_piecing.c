@@ -7,39 +7,39 @@
 
 /* ---- corners and sides ------------------------------------------------------------------------------------------ */
 
-static int32_t x_of(const struct msl_pattern *pattern, int32_t corner)
+static int32_t x_of(const struct msl_piecing_pattern *pattern, int32_t corner)
 {
     return pattern->places[2 * corner];
 }
 
-static int32_t y_of(const struct msl_pattern *pattern, int32_t corner)
+static int32_t y_of(const struct msl_piecing_pattern *pattern, int32_t corner)
 {
     return pattern->places[2 * corner + 1];
 }
 
-static int32_t corner_after(const struct msl_pattern *pattern, int32_t piece, int32_t corner)
+static int32_t corner_after(const struct msl_piecing_pattern *pattern, int32_t piece, int32_t corner)
 {
     return corner + 1 == pattern->first[piece + 1] ? pattern->first[piece] : corner + 1;
 }
 
-static int32_t corner_before(const struct msl_pattern *pattern, int32_t piece, int32_t corner)
+static int32_t corner_before(const struct msl_piecing_pattern *pattern, int32_t piece, int32_t corner)
 {
     return corner == pattern->first[piece] ? pattern->first[piece + 1] - 1 : corner - 1;
 }
 
-static int in_line(const struct msl_pattern *pattern, int32_t a, int32_t b, int32_t c)
+static int in_line(const struct msl_piecing_pattern *pattern, int32_t a, int32_t b, int32_t c)
 {
     int64_t ax = x_of(pattern, a), ay = y_of(pattern, a);
     return (x_of(pattern, b) - ax) * (y_of(pattern, c) - ay) == (y_of(pattern, b) - ay) * (x_of(pattern, c) - ax);
 }
 
-static int in_a_side(const struct msl_pattern *pattern, int32_t piece, int32_t corner)
+static int in_a_side(const struct msl_piecing_pattern *pattern, int32_t piece, int32_t corner)
 {
     return in_line(pattern, corner_before(pattern, piece, corner), corner, corner_after(pattern, piece, corner));
 }
 
 /* Along any line: from below to above, on a level line from left to right. */
-static int comes_before(const struct msl_pattern *pattern, int32_t a, int32_t b)
+static int comes_before(const struct msl_piecing_pattern *pattern, int32_t a, int32_t b)
 {
     int32_t up = y_of(pattern, b) - y_of(pattern, a);
     return up > 0 || (up == 0 && x_of(pattern, a) < x_of(pattern, b));
@@ -53,7 +53,7 @@ struct stretch {
 
 /* The straight side of a piece that starts at this corner, in the piece's own direction; of no length where the corner
  * lies within a side. */
-static struct stretch side_at(const struct msl_pattern *pattern, int32_t piece, int32_t corner)
+static struct stretch side_at(const struct msl_piecing_pattern *pattern, int32_t piece, int32_t corner)
 {
     struct stretch side = { corner, corner };
     if (in_a_side(pattern, piece, corner))
@@ -70,13 +70,13 @@ static struct stretch turned_back(struct stretch stretch)
     return back;
 }
 
-static int rises(const struct msl_pattern *pattern, struct stretch stretch)
+static int rises(const struct msl_piecing_pattern *pattern, struct stretch stretch)
 {
     return comes_before(pattern, stretch.from, stretch.to);
 }
 
 /* What two rising stretches have in common; it does not rise where that is nothing. */
-static struct stretch common(const struct msl_pattern *pattern, struct stretch a, struct stretch b)
+static struct stretch common(const struct msl_piecing_pattern *pattern, struct stretch a, struct stretch b)
 {
     struct stretch both = { a.from, a.from };
     if (!in_line(pattern, a.from, a.to, b.from) || !in_line(pattern, a.from, a.to, b.to))
@@ -100,7 +100,7 @@ static void add_seam(int32_t *args, int32_t first, int32_t second, struct stretc
 
 /* A piece has its cloth on the left of its sides, so a seam lies where a rising side of the first piece meets a falling
  * one of the second. */
-static void sew_side(const struct msl_pattern *pattern, int32_t piece, struct stretch side, int32_t *args)
+static void sew_side(const struct msl_piecing_pattern *pattern, int32_t piece, struct stretch side, int32_t *args)
 {
     for (int32_t other = 0; other < pattern->pieces; other++)
         for (int32_t i = pattern->first[other]; i < pattern->first[other + 1]; i++) {
@@ -111,7 +111,7 @@ static void sew_side(const struct msl_pattern *pattern, int32_t piece, struct st
         }
 }
 
-static void find_seams(const struct msl_pattern *pattern, int32_t *args)
+static void find_seams(const struct msl_piecing_pattern *pattern, int32_t *args)
 {
     for (int32_t piece = 0; piece < pattern->pieces; piece++)
         for (int32_t i = pattern->first[piece]; i < pattern->first[piece + 1]; i++) {
@@ -129,14 +129,14 @@ static struct stretch seam_at(const int32_t *args, int32_t seam)
 }
 
 /* Whether the edge that starts at a corner lies along a seam of its piece, wholly or in part. */
-static int lies_along(const struct msl_pattern *pattern, int32_t piece, int32_t corner, struct stretch seam)
+static int lies_along(const struct msl_piecing_pattern *pattern, int32_t piece, int32_t corner, struct stretch seam)
 {
     struct stretch edge = { corner, corner_after(pattern, piece, corner) };
     return rises(pattern, common(pattern, seam, rises(pattern, edge) ? edge : turned_back(edge)));
 }
 
 /* The first seam along each edge. */
-static void number_edges(const struct msl_pattern *pattern, int32_t *args)
+static void number_edges(const struct msl_piecing_pattern *pattern, int32_t *args)
 {
     int32_t *edges = args + PIECING_FIRST + pattern->pieces + 1;
     for (int32_t i = 0; i < pattern->first[pattern->pieces]; i++)
@@ -152,13 +152,13 @@ static void number_edges(const struct msl_pattern *pattern, int32_t *args)
 
 /* ---- halves joined through the middle ---------------------------------------------------------------------------- */
 
-static int is_same_place(const struct msl_pattern *pattern, int32_t a, int32_t b)
+static int is_same_place(const struct msl_piecing_pattern *pattern, int32_t a, int32_t b)
 {
     return x_of(pattern, a) == x_of(pattern, b) && y_of(pattern, a) == y_of(pattern, b);
 }
 
 /* Whether the seam `upper` begins where `lower` ends, and runs on in its line. */
-static int runs_on(const struct msl_pattern *pattern, const int32_t *args, int32_t lower, int32_t upper)
+static int runs_on(const struct msl_piecing_pattern *pattern, const int32_t *args, int32_t lower, int32_t upper)
 {
     struct stretch below = seam_at(args, lower);
     struct stretch above = seam_at(args, upper);
@@ -166,7 +166,7 @@ static int runs_on(const struct msl_pattern *pattern, const int32_t *args, int32
 }
 
 /* The two become one, with the lower one's place among the seams; later seams and the edges' numbers follow. */
-static void make_one(const struct msl_pattern *pattern, int32_t *args, int32_t lower, int32_t upper)
+static void make_one(const struct msl_piecing_pattern *pattern, int32_t *args, int32_t lower, int32_t upper)
 {
     int32_t *edges = args + PIECING_FIRST + pattern->pieces + 1;
     int32_t *seams = args + (msl_piecing_seam(args, 0) - args);
@@ -181,7 +181,7 @@ static void make_one(const struct msl_pattern *pattern, int32_t *args, int32_t l
     }
 }
 
-static void join_halves(const struct msl_pattern *pattern, int32_t *args)
+static void join_halves(const struct msl_piecing_pattern *pattern, int32_t *args)
 {
     for (int32_t lower = 0; lower < args[PIECING_SEAMS]; lower++)
         for (int32_t upper = 0; upper < args[PIECING_SEAMS]; upper++)
@@ -199,7 +199,7 @@ static int32_t greater(int32_t a, int32_t b)
 }
 
 /* How far a seam reaches across, from left to right. */
-static struct stretch reach_across(const struct msl_pattern *pattern, const int32_t *args, int32_t seam)
+static struct stretch reach_across(const struct msl_piecing_pattern *pattern, const int32_t *args, int32_t seam)
 {
     struct stretch reach = seam_at(args, seam);
     return x_of(pattern, reach.from) <= x_of(pattern, reach.to) ? reach : turned_back(reach);
@@ -207,7 +207,7 @@ static struct stretch reach_across(const struct msl_pattern *pattern, const int3
 
 /* The most seams that a level line crosses, and an upright one. There are more only where a seam begins, so lines just
  * above the lower ends, and just right of the left ones, tell. */
-static void count_crossings(const struct msl_pattern *pattern, int32_t *args)
+static void count_crossings(const struct msl_piecing_pattern *pattern, int32_t *args)
 {
     args[PIECING_ACROSS] = args[PIECING_DOWN] = 0;
     for (int32_t i = 0; i < args[PIECING_SEAMS]; i++) {
@@ -227,7 +227,7 @@ static void count_crossings(const struct msl_pattern *pattern, int32_t *args)
 }
 
 /* Left, right, top, bottom. */
-static int on_edge(const struct msl_pattern *pattern, int32_t corner, int32_t edge)
+static int on_edge(const struct msl_piecing_pattern *pattern, int32_t corner, int32_t edge)
 {
     switch (edge) {
     case 0:
@@ -241,7 +241,7 @@ static int on_edge(const struct msl_pattern *pattern, int32_t corner, int32_t ed
     }
 }
 
-static int32_t count_along(const struct msl_pattern *pattern, int32_t edge)
+static int32_t count_along(const struct msl_piecing_pattern *pattern, int32_t edge)
 {
     int32_t along = 0;
     for (int32_t piece = 0; piece < pattern->pieces; piece++)
@@ -252,7 +252,7 @@ static int32_t count_along(const struct msl_pattern *pattern, int32_t edge)
     return along;
 }
 
-uint32_t msl_find_piecing(const struct msl_pattern *pattern, int32_t *args)
+uint32_t msl_find_piecing(const struct msl_piecing_pattern *pattern, int32_t *args)
 {
     args[PIECING_PIECES] = pattern->pieces;
     args[PIECING_SEAMS] = 0;

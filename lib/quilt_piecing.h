@@ -11,7 +11,7 @@
 #include "quilt_store.h"
 
 /* A pattern in whole numbers: of each piece its first corner, and one more; then x and y of each corner. */
-struct msl_pattern {
+struct msl_piecing_pattern {
     int32_t pieces;
     int32_t width;
     int32_t height;
@@ -42,7 +42,7 @@ static inline uint32_t msl_piecing_room(uint32_t pieces, uint32_t corners)
 
 /* Writes it from the pattern, whose `first` lies where it belongs: at args + PIECING_FIRST. Returns how many arguments
  * it takes. */
-uint32_t msl_find_piecing(const struct msl_pattern *pattern, int32_t *args);
+uint32_t msl_find_piecing(const struct msl_piecing_pattern *pattern, int32_t *args);
 
 static inline int32_t msl_first_corner(const int32_t *piecing, int64_t piece)
 {
@@ -50,7 +50,7 @@ static inline int32_t msl_first_corner(const int32_t *piecing, int64_t piece)
 }
 
 /* The first seam along an edge of a piece; -1 on the outside. */
-static inline int32_t msl_seam_along(const int32_t *piecing, int32_t corner)
+static inline int32_t msl_piecing_along(const int32_t *piecing, int32_t corner)
 {
     return piecing[PIECING_FIRST + piecing[PIECING_PIECES] + 1 + corner];
 }

@@ -96,7 +96,7 @@ static uint32_t put_args(struct msl_check *check, struct drawing *drawing, const
     read_pieces(check, drawing);
     if (check->status != MUSLIN_OK)
         return 0;
-    const struct msl_pattern pattern = { pieces, args[SHAPE_DRAWN_WIDTH], args[SHAPE_DRAWN_HEIGHT], 0,
+    const struct msl_piecing_pattern pattern = { pieces, args[SHAPE_DRAWN_WIDTH], args[SHAPE_DRAWN_HEIGHT], 0,
                                          drawing->first, drawing->places };
     return (uint32_t)(piecing - args) + msl_find_piecing(&pattern, piecing);
 }

@@ -129,7 +129,7 @@ static void put_args(struct msl_check *check, const struct muslin_quilt *quilt, 
 
 static uint32_t put_piecing(const struct model *model, int32_t *piecing)
 {
-    const struct msl_pattern pattern = { model->pieces, MODEL_WIDTH, model->height, 1, model->first,
+    const struct msl_piecing_pattern pattern = { model->pieces, MODEL_WIDTH, model->height, 1, model->first,
                                          model->places };
     for (int32_t i = 0; i <= model->pieces; i++)
         piecing[PIECING_FIRST + i] = model->first[i];

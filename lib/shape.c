@@ -46,9 +46,9 @@ void msl_fail_at(struct msl_check *check, muslin_status status, int32_t row)
 }
 
 /* The first row is the outline's or piece 0's, and each further one of the same piece or the next. */
-struct msl_drawing msl_shape_read(struct msl_check *check, const void *rows, size_t row_size, size_t n)
+struct msl_shape_drawing msl_shape_read(struct msl_check *check, const void *rows, size_t row_size, size_t n)
 {
-    struct msl_drawing drawing = { rows, row_size, 0 };
+    struct msl_shape_drawing drawing = { rows, row_size, 0 };
     int32_t before = MUSLIN_SHAPE_OUTLINE;
     msl_want_pointer(check, MUSLIN_ARG_ROWS, rows);
     msl_want_row_size(check, row_size, (uint32_t)sizeof(struct muslin_corner_spec));
@@ -68,15 +68,15 @@ struct msl_drawing msl_shape_read(struct msl_check *check, const void *rows, siz
 }
 
 /* A row that was checked before. */
-static struct muslin_corner_spec corner_of(const struct msl_drawing *drawing, int32_t row)
+static struct muslin_corner_spec corner_of(const struct msl_shape_drawing *drawing, int32_t row)
 {
     struct msl_check check = msl_check_start(NULL);
     return read_corner(&check, drawing->rows, drawing->row_size, row);
 }
 
-struct msl_ring msl_ring_of(const struct msl_drawing *drawing, int32_t piece)
+struct msl_shape_ring msl_ring_of(const struct msl_shape_drawing *drawing, int32_t piece)
 {
-    struct msl_ring ring = { 0, 0 };
+    struct msl_shape_ring ring = { 0, 0 };
     for (int32_t row = 0; row < drawing->n; row++) {
         int32_t here = corner_of(drawing, row).piece;
         ring.first += here < piece;
@@ -85,9 +85,9 @@ struct msl_ring msl_ring_of(const struct msl_drawing *drawing, int32_t piece)
     return ring;
 }
 
-struct msl_ring msl_ring_at(const struct msl_drawing *drawing, int32_t first)
+struct msl_shape_ring msl_ring_at(const struct msl_shape_drawing *drawing, int32_t first)
 {
-    struct msl_ring ring = { first, 0 };
+    struct msl_shape_ring ring = { first, 0 };
     if (first == drawing->n)
         return ring;
     int32_t piece = corner_of(drawing, first).piece;
@@ -96,9 +96,9 @@ struct msl_ring msl_ring_at(const struct msl_drawing *drawing, int32_t first)
     return ring;
 }
 
-struct msl_edge msl_edge_of(const struct msl_drawing *drawing, struct msl_ring ring, int32_t place)
+struct msl_shape_edge msl_edge_of(const struct msl_shape_drawing *drawing, struct msl_shape_ring ring, int32_t place)
 {
-    struct msl_edge edge = { 0 };
+    struct msl_shape_edge edge = { 0 };
     edge.row = ring.first + place % ring.count;
     edge.next = ring.first + (place + 1) % ring.count;
     struct muslin_corner_spec start = corner_of(drawing, edge.row);
@@ -120,7 +120,7 @@ struct msl_edge msl_edge_of(const struct msl_drawing *drawing, struct msl_ring r
 /* ---- one edge --------------------------------------------------------------------------------------------------- */
 
 /* Within a tick of the circle: (r - 1)^2 <= square of the distance <= (r + 1)^2. */
-static int reaches_circle(const struct msl_edge *arc, int64_t x, int64_t y)
+static int reaches_circle(const struct msl_shape_edge *arc, int64_t x, int64_t y)
 {
     int64_t square = (x - arc->cx) * (x - arc->cx) + (y - arc->cy) * (y - arc->cy);
     return square >= (arc->radius - 1) * (arc->radius - 1) && square <= (arc->radius + 1) * (arc->radius + 1);
@@ -128,7 +128,7 @@ static int reaches_circle(const struct msl_edge *arc, int64_t x, int64_t y)
 
 /* From end to end an arc turns left round its centre when it is convex, right when concave: by less than half a turn
  * where the cross product says so, by exactly half a turn where the ends lie opposite. */
-static int turns_half_at_most(const struct msl_edge *arc)
+static int turns_half_at_most(const struct msl_shape_edge *arc)
 {
     int64_t ax = arc->px - arc->cx, ay = arc->py - arc->cy;
     int64_t bx = arc->qx - arc->cx, by = arc->qy - arc->cy;
@@ -136,7 +136,7 @@ static int turns_half_at_most(const struct msl_edge *arc)
     return turn > 0 || (turn == 0 && ax * bx + ay * by < 0);
 }
 
-static int is_edge(const struct msl_edge *edge)
+static int is_edge(const struct msl_shape_edge *edge)
 {
     if (edge->px == edge->qx && edge->py == edge->qy)
         return 0;
@@ -149,7 +149,7 @@ static int is_edge(const struct msl_edge *edge)
 /* ---- one ring --------------------------------------------------------------------------------------------------- */
 
 /* Which way an edge leaves its first corner, or arrives at its last: along itself, or square to the arc's radius. */
-static void direction_at(const struct msl_edge *edge, int arriving, int64_t *dx, int64_t *dy)
+static void direction_at(const struct msl_shape_edge *edge, int arriving, int64_t *dx, int64_t *dy)
 {
     int32_t bulge = msl_bulge(edge);
     *dx = edge->qx - edge->px;
@@ -163,7 +163,7 @@ static void direction_at(const struct msl_edge *edge, int arriving, int64_t *dx,
 /* Two edges, one an arc, that leave a corner side by side or go on smoothly: their chords tell which way the ring
  * turns, or, where an arc lies inside the other's curve, their radii; the two halves of a disc turn as both of them do.
  * */
-static int32_t turn_where_they_touch(const struct msl_edge *in, const struct msl_edge *out)
+static int32_t turn_where_they_touch(const struct msl_shape_edge *in, const struct msl_shape_edge *out)
 {
     int64_t chords = msl_cross(in->qx - in->px, in->qy - in->py, out->qx - out->px, out->qy - out->py);
     if (msl_bulge(in) * msl_bulge(out) < 0)
@@ -178,7 +178,7 @@ static int64_t size_of(int64_t number)
 
 /* 1 where the ring turns left at a corner, -1 where it turns right. A corner may lie a tick off its circle, so that two
  * directions may be told apart only from a certain turn on. */
-static int32_t turn_at(const struct msl_edge *in, const struct msl_edge *out)
+static int32_t turn_at(const struct msl_shape_edge *in, const struct msl_shape_edge *out)
 {
     int64_t ax, ay, bx, by;
     direction_at(in, 1, &ax, &ay);
@@ -192,7 +192,7 @@ static int32_t turn_at(const struct msl_edge *in, const struct msl_edge *out)
 }
 
 /* Does the lowest point of the arc's circle lie on the arc? It does where it is on the chord's outer side. */
-static int has_bottom(const struct msl_edge *arc)
+static int has_bottom(const struct msl_shape_edge *arc)
 {
     int32_t bulge = msl_bulge(arc);
     int64_t side = msl_cross(arc->qx - arc->px, arc->qy - arc->py, arc->cx - arc->px, arc->cy - arc->radius - arc->py);
@@ -201,13 +201,13 @@ static int has_bottom(const struct msl_edge *arc)
 
 /* A simple shape runs counter-clockwise when it turns left at its lowest point: at the lowest corner (the leftmost of
  * them), or at the bottom of an arc that hangs below it. */
-static int runs_counter_clockwise(const struct msl_drawing *drawing, struct msl_ring ring)
+static int runs_counter_clockwise(const struct msl_shape_drawing *drawing, struct msl_shape_ring ring)
 {
     int64_t low_x = INT64_MAX, low_y = INT64_MAX;
     int32_t turn = 0;
     for (int32_t i = 0; i < ring.count; i++) {
-        struct msl_edge in = msl_edge_of(drawing, ring, i + ring.count - 1);
-        struct msl_edge out = msl_edge_of(drawing, ring, i);
+        struct msl_shape_edge in = msl_edge_of(drawing, ring, i + ring.count - 1);
+        struct msl_shape_edge out = msl_edge_of(drawing, ring, i);
         if (out.py < low_y || (out.py == low_y && out.px < low_x)) {
             low_x = out.px;
             low_y = out.py;
@@ -215,7 +215,7 @@ static int runs_counter_clockwise(const struct msl_drawing *drawing, struct msl_
         }
     }
     for (int32_t i = 0; i < ring.count; i++) {
-        struct msl_edge edge = msl_edge_of(drawing, ring, i);
+        struct msl_shape_edge edge = msl_edge_of(drawing, ring, i);
         if (has_bottom(&edge) && edge.cy - edge.radius < low_y - 1) {
             low_y = edge.cy - edge.radius;
             turn = msl_bulge(&edge);
@@ -224,12 +224,13 @@ static int runs_counter_clockwise(const struct msl_drawing *drawing, struct msl_
     return turn > 0;
 }
 
-static void want_edges_apart(struct msl_check *check, const struct msl_drawing *drawing, struct msl_ring ring)
+static void want_edges_apart(struct msl_check *check, const struct msl_shape_drawing *drawing,
+                             struct msl_shape_ring ring)
 {
     for (int32_t i = 0; i < ring.count; i++) {
-        struct msl_edge edge = msl_edge_of(drawing, ring, i);
+        struct msl_shape_edge edge = msl_edge_of(drawing, ring, i);
         for (int32_t j = i + 1; j < ring.count; j++) {
-            struct msl_edge other = msl_edge_of(drawing, ring, j);
+            struct msl_shape_edge other = msl_edge_of(drawing, ring, j);
             if (msl_edges_meet(&edge, &other)) {
                 msl_fail_at(check, MUSLIN_ERR_SHAPE, other.row);
                 return;
@@ -238,11 +239,11 @@ static void want_edges_apart(struct msl_check *check, const struct msl_drawing *
     }
 }
 
-void msl_want_ring(struct msl_check *check, const struct msl_drawing *drawing, struct msl_ring ring)
+void msl_want_ring(struct msl_check *check, const struct msl_shape_drawing *drawing, struct msl_shape_ring ring)
 {
     int32_t arcs = 0;
     for (int32_t i = 0; check->status == MUSLIN_OK && i < ring.count; i++) {
-        struct msl_edge edge = msl_edge_of(drawing, ring, i);
+        struct msl_shape_edge edge = msl_edge_of(drawing, ring, i);
         arcs += edge.curve != MUSLIN_CURVE_STRAIGHT;
         if (!is_edge(&edge))
             msl_fail_at(check, MUSLIN_ERR_SHAPE, edge.row);

@@ -17,7 +17,7 @@ int32_t msl_sign(int64_t number)
     return number < 0 ? -1 : number > 0;
 }
 
-int32_t msl_bulge(const struct msl_edge *edge)
+int32_t msl_bulge(const struct msl_shape_edge *edge)
 {
     if (edge->curve == MUSLIN_CURVE_STRAIGHT)
         return 0;
@@ -25,7 +25,7 @@ int32_t msl_bulge(const struct msl_edge *edge)
 }
 
 /* Above 0 where the point lies left of the edge, or of an arc's chord. */
-static int64_t side_of(const struct msl_edge *edge, int64_t x, int64_t y)
+static int64_t side_of(const struct msl_shape_edge *edge, int64_t x, int64_t y)
 {
     return msl_cross(edge->qx - edge->px, edge->qy - edge->py, x - edge->px, y - edge->py);
 }
@@ -35,19 +35,19 @@ static int is_between(int64_t number, int64_t end, int64_t other_end)
     return end < other_end ? end <= number && number <= other_end : other_end <= number && number <= end;
 }
 
-int msl_on_edge(const struct msl_edge *edge, int64_t x, int64_t y)
+int msl_on_edge(const struct msl_shape_edge *edge, int64_t x, int64_t y)
 {
     return side_of(edge, x, y) == 0 && is_between(x, edge->px, edge->qx) && is_between(y, edge->py, edge->qy);
 }
 
 /* ---- straight edges --------------------------------------------------------------------------------------------- */
 
-static int has_end_on(const struct msl_edge *edge, const struct msl_edge *other)
+static int has_end_on(const struct msl_shape_edge *edge, const struct msl_shape_edge *other)
 {
     return msl_on_edge(edge, other->px, other->py) || msl_on_edge(edge, other->qx, other->qy);
 }
 
-static int crosses(const struct msl_edge *a, const struct msl_edge *b)
+static int crosses(const struct msl_shape_edge *a, const struct msl_shape_edge *b)
 {
     int32_t apart_of_a = msl_sign(side_of(a, b->px, b->py)) * msl_sign(side_of(a, b->qx, b->qy));
     int32_t apart_of_b = msl_sign(side_of(b, a->px, a->py)) * msl_sign(side_of(b, a->qx, a->qy));
@@ -56,12 +56,12 @@ static int crosses(const struct msl_edge *a, const struct msl_edge *b)
 
 /* Two edges that share a corner, the one ending where the other starts: is the other end of either on the other edge?
  * */
-static int fold_back(const struct msl_edge *before, const struct msl_edge *after)
+static int fold_back(const struct msl_shape_edge *before, const struct msl_shape_edge *after)
 {
     return msl_on_edge(before, after->qx, after->qy) || msl_on_edge(after, before->px, before->py);
 }
 
-static int lines_meet(const struct msl_edge *a, const struct msl_edge *b)
+static int lines_meet(const struct msl_shape_edge *a, const struct msl_shape_edge *b)
 {
     if (a->next == b->row)
         return fold_back(a, b);
@@ -86,8 +86,8 @@ struct line_on_circle {
 };
 
 /* Does the line's point on the circle lie within the edge, and on the arc? */
-static int is_on_both(const struct msl_edge *arc, const struct msl_edge *line, const struct line_on_circle *at,
-                      int32_t sign)
+static int is_on_both(const struct msl_shape_edge *arc, const struct msl_shape_edge *line,
+                      const struct line_on_circle *at, int32_t sign)
 {
     int64_t start = side_of(arc, line->px, line->py);
     int64_t change = side_of(arc, line->qx, line->qy) - start;
@@ -109,7 +109,7 @@ static int32_t place_beside_middle(int64_t along, int64_t length2, int64_t radiu
 }
 
 /* Which of the two places is the one at the shared corner: 1 the later along the line, -1 the earlier; 0 both. */
-static int32_t place_at_corner(const struct msl_edge *arc, const struct msl_edge *line, int64_t length2)
+static int32_t place_at_corner(const struct msl_shape_edge *arc, const struct msl_shape_edge *line, int64_t length2)
 {
     int at_start = line->row == arc->next;
     int64_t vx = (at_start ? line->px : line->qx) - arc->cx;
@@ -117,7 +117,7 @@ static int32_t place_at_corner(const struct msl_edge *arc, const struct msl_edge
     return place_beside_middle(vx * (line->qx - line->px) + vy * (line->qy - line->py), length2, arc->radius);
 }
 
-int msl_arc_meets_line(const struct msl_edge *arc, const struct msl_edge *line)
+int msl_arc_meets_line(const struct msl_shape_edge *arc, const struct msl_shape_edge *line)
 {
     int64_t ux = line->px - arc->cx, uy = line->py - arc->cy;
     int64_t ex = line->qx - line->px, ey = line->qy - line->py;
@@ -137,7 +137,7 @@ int msl_arc_meets_line(const struct msl_edge *arc, const struct msl_edge *line)
 
 /* Arcs of one circle overlap where an end of one lies on the other; with both ends in common, where they bulge the same
  * way. */
-static int one_circle_meets(const struct msl_edge *a, const struct msl_edge *b)
+static int one_circle_meets(const struct msl_shape_edge *a, const struct msl_shape_edge *b)
 {
     if (a->next == b->row && b->next == a->row)
         return a->curve != b->curve;
@@ -147,8 +147,8 @@ static int one_circle_meets(const struct msl_edge *a, const struct msl_edge *b)
 
 /* Two circles a centre d apart meet at c + (s d +- sqrt(m) d') / (2 d^2), d' being d turned left, s = r^2 - q^2 + d^2,
  * m = 4 d^2 r^2 - s^2. Is one of those places on the arc? Its side of the chord times 2 d^2. */
-static int circle_place_is_on(const struct msl_edge *arc, const struct msl_edge *first, int64_t dx, int64_t dy,
-                              int64_t s, const struct msl_big *square, int32_t sign)
+static int circle_place_is_on(const struct msl_shape_edge *arc, const struct msl_shape_edge *first, int64_t dx,
+                              int64_t dy, int64_t s, const struct msl_big *square, int32_t sign)
 {
     int64_t chord_x = arc->qx - arc->px, chord_y = arc->qy - arc->py;
     int64_t centre = side_of(arc, first->cx, first->cy);
@@ -158,7 +158,7 @@ static int circle_place_is_on(const struct msl_edge *arc, const struct msl_edge 
     return sign_with(whole, part, sign) * msl_bulge(arc) < 0;
 }
 
-int msl_arcs_meet(const struct msl_edge *a, const struct msl_edge *b)
+int msl_arcs_meet(const struct msl_shape_edge *a, const struct msl_shape_edge *b)
 {
     int64_t dx = b->cx - a->cx, dy = b->cy - a->cy;
     int64_t d2 = dx * dx + dy * dy;
@@ -185,7 +185,7 @@ int msl_arcs_meet(const struct msl_edge *a, const struct msl_edge *b)
 
 /* ---- any two edges ---------------------------------------------------------------------------------------------- */
 
-int msl_edges_meet(const struct msl_edge *a, const struct msl_edge *b)
+int msl_edges_meet(const struct msl_shape_edge *a, const struct msl_shape_edge *b)
 {
     int32_t arcs = (msl_bulge(a) != 0 ? 1 : 0) + (msl_bulge(b) != 0 ? 2 : 0);
     int apart = a->next != b->row && b->next != a->row;
@@ -203,7 +203,7 @@ int msl_edges_meet(const struct msl_edge *a, const struct msl_edge *b)
     }
 }
 
-int msl_edge_lies_on(const struct msl_edge *edge, const struct msl_edge *other)
+int msl_edge_lies_on(const struct msl_shape_edge *edge, const struct msl_shape_edge *other)
 {
     if (edge->curve != other->curve)
         return 0;

@@ -15,10 +15,10 @@ struct terms {
     struct msl_big d;
 };
 
-static struct msl_sum sum_of(int64_t v, struct msl_big p, struct msl_big m, struct msl_big q, struct msl_big n,
+static struct msl_root_sum sum_of(int64_t v, struct msl_big p, struct msl_big m, struct msl_big q, struct msl_big n,
                              struct msl_big d)
 {
-    struct msl_sum sum;
+    struct msl_root_sum sum;
     sum.whole = msl_big_multiply(msl_big_of(2 * v), d);
     sum.first = msl_big_root(p, m);
     sum.second = msl_big_root(q, n);
@@ -26,7 +26,7 @@ static struct msl_sum sum_of(int64_t v, struct msl_big p, struct msl_big m, stru
     return sum;
 }
 
-static int64_t rounded(const struct msl_sum *sum, const struct muslin_rounding_spec *rounding)
+static int64_t rounded(const struct msl_root_sum *sum, const struct muslin_rounding_spec *rounding)
 {
     struct muslin_rounded result = { 0 };
     (void)msl_grid_round(msl_sum_exact(sum), rounding, &result); /* cannot overflow: the reach is below 2^26 */
@@ -35,8 +35,8 @@ static int64_t rounded(const struct msl_sum *sum, const struct muslin_rounding_s
 
 static void add_place(struct msl_joint *joint, const struct terms *t, const struct muslin_rounding_spec *rounding)
 {
-    struct msl_sum x = sum_of(t->vx, t->px, t->m, t->qx, t->n, t->d);
-    struct msl_sum y = sum_of(t->vy, t->py, t->m, t->qy, t->n, t->d);
+    struct msl_root_sum x = sum_of(t->vx, t->px, t->m, t->qx, t->n, t->d);
+    struct msl_root_sum y = sum_of(t->vy, t->py, t->m, t->qy, t->n, t->d);
     joint->x[joint->count] = rounded(&x, rounding);
     joint->y[joint->count] = rounded(&y, rounding);
     joint->count++;
@@ -59,7 +59,7 @@ static struct corner corner_of(int64_t a, int64_t b, int64_t c, int64_t d)
     return v;
 }
 
-static struct corner corner_between(const struct msl_edge *in, const struct msl_edge *out)
+static struct corner corner_between(const struct msl_shape_edge *in, const struct msl_shape_edge *out)
 {
     struct corner v = corner_of(in->qx - in->px, in->qy - in->py, out->qx - out->px, out->qy - out->py);
     v.vx = out->px;
@@ -168,7 +168,7 @@ static void add_step(struct msl_joint *joint, const struct corner *v, const stru
         add_place(joint, &second, rounding);
 }
 
-static void add_lines(struct msl_joint *joint, const struct msl_edge *in, const struct msl_edge *out,
+static void add_lines(struct msl_joint *joint, const struct msl_shape_edge *in, const struct msl_shape_edge *out,
                       const struct muslin_rounding_spec *rounding)
 {
     struct corner v = corner_between(in, out);
@@ -184,7 +184,7 @@ static void add_lines(struct msl_joint *joint, const struct msl_edge *in, const 
     add_place(joint, &tip, rounding);
 }
 
-static int64_t nearest(const struct msl_sum *sum, int32_t *exact)
+static int64_t nearest(const struct msl_root_sum *sum, int32_t *exact)
 {
     struct msl_exact value = msl_sum_exact(sum);
     *exact &= value.on_tick;
@@ -197,7 +197,7 @@ struct msl_moved msl_corner_moved(int64_t a, int64_t b, int64_t c, int64_t d, in
     struct corner v = corner_of(a, b, c, d);
     v.s = v.t = seam;
     struct terms t = v.cross == 0 ? past_arriving(&v, 0) : sharp(&v);
-    struct msl_sum sum = sum_of(0, t.px, t.m, t.qx, t.n, t.d);
+    struct msl_root_sum sum = sum_of(0, t.px, t.m, t.qx, t.n, t.d);
     moved.x = nearest(&sum, &moved.exact);
     sum = sum_of(0, t.py, t.m, t.qy, t.n, t.d);
     moved.y = nearest(&sum, &moved.exact);
@@ -206,13 +206,14 @@ struct msl_moved msl_corner_moved(int64_t a, int64_t b, int64_t c, int64_t d, in
 
 /* ---- an arc and a straight edge --------------------------------------------------------------------------------- */
 
-int64_t msl_cut_diameter(const struct msl_edge *arc)
+int64_t msl_cut_diameter(const struct msl_shape_edge *arc)
 {
     return 2 * arc->radius + msl_bulge(arc) * arc->seam;
 }
 
 /* Terms seen from the centre of an arc. */
-static struct terms from_centre(const struct msl_edge *arc, int64_t px, int64_t py, int64_t under, int64_t divisor)
+static struct terms from_centre(const struct msl_shape_edge *arc, int64_t px, int64_t py, int64_t under,
+                                int64_t divisor)
 {
     struct terms t = { 0 };
     t.vx = arc->cx;
@@ -226,8 +227,9 @@ static struct terms from_centre(const struct msl_edge *arc, int64_t px, int64_t 
 
 /* An edge along (dx, dy), one of the axes, stands `off` from the centre when moved; the corner lies on `side` of the
  * foot of that distance, the root of R^2 - off^2 along the edge. (vx, vy) is the finished corner from the centre. */
-static muslin_status add_parallel(struct msl_joint *joint, const struct msl_edge *arc, const struct msl_edge *line,
-                                  int64_t vx, int64_t vy, const struct muslin_rounding_spec *rounding)
+static muslin_status add_parallel(struct msl_joint *joint, const struct msl_shape_edge *arc,
+                                  const struct msl_shape_edge *line, int64_t vx, int64_t vy,
+                                  const struct muslin_rounding_spec *rounding)
 {
     int64_t dx = msl_sign(line->qx - line->px), dy = msl_sign(line->qy - line->py);
     int64_t radius = msl_cut_diameter(arc);
@@ -248,8 +250,9 @@ static muslin_status add_parallel(struct msl_joint *joint, const struct msl_edge
 
 /* An edge on the line from the centre through the corner (vx, vy): `way` is 1 where it runs outwards, -1 inwards.
  * Moved, it stands s off the centre: s x way (vy, -vx) / |v| + v / |v| x sqrt(R^2 - s^2). */
-static muslin_status add_radial(struct msl_joint *joint, const struct msl_edge *arc, const struct msl_edge *line,
-                                int64_t vx, int64_t vy, const struct muslin_rounding_spec *rounding)
+static muslin_status add_radial(struct msl_joint *joint, const struct msl_shape_edge *arc,
+                                const struct msl_shape_edge *line, int64_t vx, int64_t vy,
+                                const struct muslin_rounding_spec *rounding)
 {
     int64_t way = msl_sign(vx * (line->qx - line->px) + vy * (line->qy - line->py));
     int64_t radius = msl_cut_diameter(arc);
@@ -266,15 +269,16 @@ static muslin_status add_radial(struct msl_joint *joint, const struct msl_edge *
 }
 
 /* Does the edge's line pass the centre within a tick? */
-static int is_radial(const struct msl_edge *line, int64_t vx, int64_t vy)
+static int is_radial(const struct msl_shape_edge *line, int64_t vx, int64_t vy)
 {
     int64_t ex = line->qx - line->px, ey = line->qy - line->py;
     int64_t beside = msl_cross(vx, vy, ex, ey);
     return msl_big_cross(beside, beside, 1, ex * ex + ey * ey).sign <= 0;
 }
 
-static muslin_status add_arc_and_line(struct msl_joint *joint, const struct msl_edge *arc, const struct msl_edge *line,
-                                      const struct msl_edge *out, const struct muslin_rounding_spec *rounding)
+static muslin_status add_arc_and_line(struct msl_joint *joint, const struct msl_shape_edge *arc,
+                                      const struct msl_shape_edge *line, const struct msl_shape_edge *out,
+                                      const struct muslin_rounding_spec *rounding)
 {
     int64_t vx = out->px - arc->cx, vy = out->py - arc->cy;
     if (line->px == line->qx || line->py == line->qy)
@@ -287,7 +291,7 @@ static muslin_status add_arc_and_line(struct msl_joint *joint, const struct msl_
 /* ---- two arcs --------------------------------------------------------------------------------------------------- */
 
 /* Two arcs of one circle: the corner moves along its radius, with a step where the allowances differ. */
-static void add_along_radius(struct msl_joint *joint, const struct msl_edge *in, const struct msl_edge *out,
+static void add_along_radius(struct msl_joint *joint, const struct msl_shape_edge *in, const struct msl_shape_edge *out,
                              const struct muslin_rounding_spec *rounding)
 {
     int64_t vx = out->px - in->cx, vy = out->py - in->cy;
@@ -302,8 +306,8 @@ static void add_along_radius(struct msl_joint *joint, const struct msl_edge *in,
 
 /* Circles of radius R and Q whose centres are d apart meet at (s d +- sqrt(m) d') / (2 d^2) from the first centre, d'
  * being d turned left, s = R^2 - Q^2 + d^2, m = 4 d^2 R^2 - s^2; the corner says on which side. */
-static muslin_status add_arcs(struct msl_joint *joint, const struct msl_edge *in, const struct msl_edge *out,
-                              const struct muslin_rounding_spec *rounding)
+static muslin_status add_arcs(struct msl_joint *joint, const struct msl_shape_edge *in,
+                              const struct msl_shape_edge *out, const struct muslin_rounding_spec *rounding)
 {
     int64_t dx = 2 * (out->cx - in->cx), dy = 2 * (out->cy - in->cy);
     int64_t r = msl_cut_diameter(in), q = msl_cut_diameter(out);
@@ -331,13 +335,13 @@ static muslin_status add_arcs(struct msl_joint *joint, const struct msl_edge *in
 
 /* ---- any joint -------------------------------------------------------------------------------------------------- */
 
-static int is_too_tight(const struct msl_edge *edge)
+static int is_too_tight(const struct msl_shape_edge *edge)
 {
     return edge->curve == MUSLIN_CURVE_CONCAVE && msl_cut_diameter(edge) <= 0;
 }
 
-static muslin_status add_with_arc(struct msl_joint *joint, const struct msl_edge *in, const struct msl_edge *out,
-                                  const struct muslin_rounding_spec *rounding)
+static muslin_status add_with_arc(struct msl_joint *joint, const struct msl_shape_edge *in,
+                                  const struct msl_shape_edge *out, const struct muslin_rounding_spec *rounding)
 {
     if (is_too_tight(in) || is_too_tight(out))
         return MUSLIN_ERR_SEAM_TOO_WIDE;
@@ -353,8 +357,8 @@ static int is_far(int64_t coordinate)
     return coordinate > MUSLIN_TEMPLATE_REACH || coordinate < -MUSLIN_TEMPLATE_REACH;
 }
 
-struct msl_joint msl_joint_of(struct msl_check *check, const struct msl_edge *in, const struct msl_edge *out,
-                              const struct muslin_rounding_spec *rounding)
+struct msl_joint msl_joint_of(struct msl_check *check, const struct msl_shape_edge *in,
+                              const struct msl_shape_edge *out, const struct muslin_rounding_spec *rounding)
 {
     struct msl_joint joint = { 0 };
     if (msl_bulge(in) == 0 && msl_bulge(out) == 0) {
@@ -373,7 +377,7 @@ struct msl_joint msl_joint_of(struct msl_check *check, const struct msl_edge *in
     return joint;
 }
 
-void msl_want_cut_edge(struct msl_check *check, const struct msl_edge *edge, const struct msl_joint *from,
+void msl_want_cut_edge(struct msl_check *check, const struct msl_shape_edge *edge, const struct msl_joint *from,
                        const struct msl_joint *to)
 {
     int32_t last = from->count - 1;

@@ -3,27 +3,27 @@
  * SPDX-License-Identifier: MIT */
 #include "shape_inside.h"
 
-struct msl_reach msl_reach_start(int64_t gx, int64_t gy)
+struct msl_shape_reach msl_reach_start(int64_t gx, int64_t gy)
 {
-    struct msl_reach reach = { gx, gy, { 0 }, { 0 }, 0, 0 };
+    struct msl_shape_reach reach = { gx, gy, { 0 }, { 0 }, 0, 0 };
     return reach;
 }
 
 /* The four directions: 0: g, 1: -g, 2: g turned left, 3: that turned back. */
-static void direction_of(const struct msl_reach *reach, int32_t which, int64_t *dx, int64_t *dy)
+static void direction_of(const struct msl_shape_reach *reach, int32_t which, int64_t *dx, int64_t *dy)
 {
     int32_t sign = which % 2 == 0 ? 1 : -1;
     *dx = sign * (which < 2 ? reach->gx : -reach->gy);
     *dy = sign * (which < 2 ? reach->gy : reach->gx);
 }
 
-static int64_t square_of(const struct msl_reach *reach)
+static int64_t square_of(const struct msl_shape_reach *reach)
 {
     return reach->gx * reach->gx + reach->gy * reach->gy;
 }
 
 /* dot / |g| + radius against the farthest yet, both times |g|. */
-static void offer(struct msl_reach *reach, int32_t which, int64_t dot, int64_t radius)
+static void offer(struct msl_shape_reach *reach, int32_t which, int64_t dot, int64_t radius)
 {
     struct msl_big more = msl_big_of(dot - reach->dot[which]);
     struct msl_big root = msl_big_root(msl_big_of(radius - reach->radius[which]), msl_big_of(square_of(reach)));
@@ -33,7 +33,7 @@ static void offer(struct msl_reach *reach, int32_t which, int64_t dot, int64_t r
     reach->radius[which] = radius;
 }
 
-void msl_reach_point(struct msl_reach *reach, int64_t x, int64_t y)
+void msl_reach_point(struct msl_shape_reach *reach, int64_t x, int64_t y)
 {
     for (int32_t which = 0; which < 4; which++) {
         int64_t dx, dy;
@@ -45,7 +45,7 @@ void msl_reach_point(struct msl_reach *reach, int64_t x, int64_t y)
 
 /* The circle's farthest point, centre + r d / |d|, is on the arc where it lies on the chord's outer side: there
  * chord x (centre - p) |d| + r (chord x d) is below 0. A concave arc reaches no farther than its corners. */
-void msl_reach_arc(struct msl_reach *reach, const struct msl_edge *arc)
+void msl_reach_arc(struct msl_shape_reach *reach, const struct msl_shape_edge *arc)
 {
     int64_t chord_x = arc->qx - arc->px, chord_y = arc->qy - arc->py;
     int64_t centre = msl_cross(chord_x, chord_y, arc->cx - arc->px, arc->cy - arc->py);
@@ -62,11 +62,11 @@ void msl_reach_arc(struct msl_reach *reach, const struct msl_edge *arc)
 }
 
 /* (dot + dot) / |g| + radius + radius, with |g| squared below the line. */
-muslin_len msl_reach_size(const struct msl_reach *reach, int32_t across)
+muslin_len msl_reach_size(const struct msl_shape_reach *reach, int32_t across)
 {
     int32_t which = 2 * across;
     int64_t square = square_of(reach);
-    struct msl_sum sum;
+    struct msl_root_sum sum;
     sum.whole = msl_big_product(reach->radius[which] + reach->radius[which + 1], square);
     sum.first = msl_big_root(msl_big_of(reach->dot[which] + reach->dot[which + 1]), msl_big_of(square));
     sum.second = msl_big_of(0);

@@ -137,13 +137,13 @@ int32_t msl_sum_sign(struct msl_big whole, struct msl_big first, struct msl_big 
 }
 
 /* The sign of the sum over its divisor, less a number of half ticks. */
-static int32_t sign_against(const struct msl_sum *sum, int64_t number)
+static int32_t sign_against(const struct msl_root_sum *sum, int64_t number)
 {
     struct msl_big less = msl_big_multiply(sum->divisor, msl_big_of(number));
     return msl_sum_sign(msl_big_subtract(sum->whole, less), sum->first, sum->second) * sum->divisor.sign;
 }
 
-struct msl_exact msl_sum_exact(const struct msl_sum *sum)
+struct msl_exact msl_sum_exact(const struct msl_root_sum *sum)
 {
     struct msl_exact exact;
     int64_t low = -MSL_SUM_REACH;

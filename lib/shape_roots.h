@@ -34,7 +34,7 @@ struct msl_big msl_big_root(struct msl_big p, struct msl_big under);
 int32_t msl_sum_sign(struct msl_big whole, struct msl_big first, struct msl_big second);
 
 /* (whole + first + second) / divisor, divisor not 0, in half ticks. */
-struct msl_sum {
+struct msl_root_sum {
     struct msl_big whole;
     struct msl_big first;
     struct msl_big second;
@@ -45,6 +45,6 @@ struct msl_sum {
 #define MSL_SUM_REACH (INT64_C(1) << 26)
 
 /* The value as far as rounding to ticks needs to know it. */
-struct msl_exact msl_sum_exact(const struct msl_sum *sum);
+struct msl_exact msl_sum_exact(const struct msl_root_sum *sum);
 
 #endif

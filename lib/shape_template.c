@@ -8,17 +8,17 @@
 
 /* One cut edge with the joints at both ends. */
 struct cut {
-    struct msl_edge edge;
+    struct msl_shape_edge edge;
     struct msl_joint from;
     struct msl_joint to;
 };
 
-static struct cut cut_at(struct msl_check *check, const struct msl_drawing *drawing, struct msl_ring ring,
+static struct cut cut_at(struct msl_check *check, const struct msl_shape_drawing *drawing, struct msl_shape_ring ring,
                          int32_t place, const struct muslin_rounding_spec *rounding)
 {
     struct cut cut;
-    struct msl_edge before = msl_edge_of(drawing, ring, place + ring.count - 1);
-    struct msl_edge after = msl_edge_of(drawing, ring, place + 1);
+    struct msl_shape_edge before = msl_edge_of(drawing, ring, place + ring.count - 1);
+    struct msl_shape_edge after = msl_edge_of(drawing, ring, place + 1);
     cut.edge = msl_edge_of(drawing, ring, place);
     cut.from = msl_joint_of(check, &before, &cut.edge, rounding);
     cut.to = msl_joint_of(check, &cut.edge, &after, rounding);
@@ -28,15 +28,15 @@ static struct cut cut_at(struct msl_check *check, const struct msl_drawing *draw
 }
 
 /* The ring of a piece, checked. */
-static struct msl_ring read_piece(struct msl_check *check, const struct msl_drawing *drawing, int32_t piece)
+static struct msl_shape_ring read_piece(struct msl_check *check, const struct msl_shape_drawing *drawing, int32_t piece)
 {
-    struct msl_ring ring = { 0, 0 };
+    struct msl_shape_ring ring = { 0, 0 };
     if (check->status != MUSLIN_OK)
         return ring;
     if (piece >= 0)
         ring = msl_ring_of(drawing, piece);
     if (ring.count == 0) {
-        struct msl_ring last = { drawing->n - 1, 1 };
+        struct msl_shape_ring last = { drawing->n - 1, 1 };
         msl_fail(check, MUSLIN_ERR_INDEX, MUSLIN_ARG_PIECE, piece, msl_edge_of(drawing, last, 0).piece);
         return ring;
     }
@@ -45,8 +45,8 @@ static struct msl_ring read_piece(struct msl_check *check, const struct msl_draw
 }
 
 /* Every corner of the template can be found; how many rows it has. */
-static size_t count_corners(struct msl_check *check, const struct msl_drawing *drawing, struct msl_ring ring,
-                            const struct muslin_rounding_spec *rounding)
+static size_t count_corners(struct msl_check *check, const struct msl_shape_drawing *drawing,
+                            struct msl_shape_ring ring, const struct muslin_rounding_spec *rounding)
 {
     size_t count = 0;
     for (int32_t i = 0; check->status == MUSLIN_OK && i < ring.count; i++)
@@ -78,9 +78,9 @@ muslin_status muslin_shape_template(const struct muslin_corner_spec *corners, si
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_rounding_spec to = { 0 };
-    struct msl_drawing drawing = msl_shape_read(&check, corners, corner_size, n);
+    struct msl_shape_drawing drawing = msl_shape_read(&check, corners, corner_size, n);
     msl_read_rounding(&check, &to, rounding);
-    struct msl_ring ring = read_piece(&check, &drawing, piece);
+    struct msl_shape_ring ring = read_piece(&check, &drawing, piece);
     size_t needed = count_corners(&check, &drawing, ring, &to);
     size_t row = 0;
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
@@ -99,9 +99,9 @@ muslin_status muslin_shape_template(const struct muslin_corner_spec *corners, si
 /* ---- the rectangle that holds it -------------------------------------------------------------------------------- */
 
 /* The cut arc from its rounded ends, in half ticks. */
-static struct msl_edge cut_arc(const struct cut *cut)
+static struct msl_shape_edge cut_arc(const struct cut *cut)
 {
-    struct msl_edge arc = cut->edge;
+    struct msl_shape_edge arc = cut->edge;
     int32_t last = cut->from.count - 1;
     arc.px = 2 * cut->from.x[last];
     arc.py = 2 * cut->from.y[last];
@@ -114,17 +114,18 @@ static struct msl_edge cut_arc(const struct cut *cut)
 }
 
 /* How far the template reaches along (gx, gy) and across, and the area of its corners' polygon. */
-static struct msl_reach reach_of(struct msl_check *check, const struct msl_drawing *drawing, struct msl_ring ring,
-                                 const struct muslin_rounding_spec *to, int64_t gx, int64_t gy, int64_t *area)
+static struct msl_shape_reach reach_of(struct msl_check *check, const struct msl_shape_drawing *drawing,
+                                       struct msl_shape_ring ring, const struct muslin_rounding_spec *to, int64_t gx,
+                                       int64_t gy, int64_t *area)
 {
-    struct msl_reach reach = msl_reach_start(gx, gy);
+    struct msl_shape_reach reach = msl_reach_start(gx, gy);
     *area = 0;
     for (int32_t i = 0; check->status == MUSLIN_OK && i < ring.count; i++) {
         struct cut cut = cut_at(check, drawing, ring, i, to);
         if (check->status != MUSLIN_OK)
             return reach;
         int32_t last = cut.from.count - 1;
-        struct msl_edge arc = cut_arc(&cut);
+        struct msl_shape_edge arc = cut_arc(&cut);
         for (int32_t which = 0; which <= last; which++)
             msl_reach_point(&reach, 2 * cut.from.x[which], 2 * cut.from.y[which]);
         msl_reach_arc(&reach, &arc);
@@ -140,8 +141,8 @@ muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, 
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_rounding_spec to = { 0 };
-    struct msl_drawing drawing = msl_shape_read(&check, corners, row_size, n);
-    struct msl_ring row = { corner, 1 };
+    struct msl_shape_drawing drawing = msl_shape_read(&check, corners, row_size, n);
+    struct msl_shape_ring row = { corner, 1 };
     int64_t area;
     msl_want_between(&check, MUSLIN_ARG_MARGIN, margin, 0, MUSLIN_SHAPE_MAX);
     msl_read_rounding(&check, &to, rounding);
@@ -151,14 +152,14 @@ muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, 
         msl_fail(&check, MUSLIN_ERR_INDEX, MUSLIN_ARG_CORNER_ROW, corner, drawing.n - 1);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct msl_edge laid = msl_edge_of(&drawing, row, 0);
-    struct msl_ring ring = read_piece(&check, &drawing, laid.piece);
+    struct msl_shape_edge laid = msl_edge_of(&drawing, row, 0);
+    struct msl_shape_ring ring = read_piece(&check, &drawing, laid.piece);
     if (check.status == MUSLIN_OK && laid.curve != MUSLIN_CURVE_STRAIGHT)
         msl_fail_at(&check, MUSLIN_ERR_SHAPE, corner);
     if (check.status != MUSLIN_OK)
         return check.status;
     laid = msl_edge_of(&drawing, ring, corner - ring.first);
-    struct msl_reach reach = reach_of(&check, &drawing, ring, &to, laid.qx - laid.px, laid.qy - laid.py, &area);
+    struct msl_shape_reach reach = reach_of(&check, &drawing, ring, &to, laid.qx - laid.px, laid.qy - laid.py, &area);
     if (check.status != MUSLIN_OK)
         return check.status;
     *along = msl_reach_size(&reach, 0) + 2 * margin;
@@ -176,17 +177,17 @@ muslin_status muslin_shape_piece_spec_init(struct muslin_shape_piece_spec *spec,
 
 /* The longest straight edge, and the longest on the outline; the first of equals. */
 struct longest {
-    struct msl_edge edge;
+    struct msl_shape_edge edge;
     int64_t length2; /* 0: there is none */
 };
 
-static int64_t length2_of(const struct msl_edge *edge)
+static int64_t length2_of(const struct msl_shape_edge *edge)
 {
     int64_t x = edge->qx - edge->px, y = edge->qy - edge->py;
     return x * x + y * y;
 }
 
-static void offer(struct longest *longest, const struct msl_edge *edge)
+static void offer(struct longest *longest, const struct msl_shape_edge *edge)
 {
     if (length2_of(edge) <= longest->length2)
         return;
@@ -194,11 +195,11 @@ static void offer(struct longest *longest, const struct msl_edge *edge)
     longest->length2 = length2_of(edge);
 }
 
-static void look_at_edges(const struct msl_drawing *drawing, struct msl_ring ring, struct muslin_shape_piece *piece,
-                          struct longest *longest, struct longest *outside)
+static void look_at_edges(const struct msl_shape_drawing *drawing, struct msl_shape_ring ring,
+                          struct muslin_shape_piece *piece, struct longest *longest, struct longest *outside)
 {
     for (int32_t i = 0; i < ring.count; i++) {
-        struct msl_edge edge = msl_edge_of(drawing, ring, i);
+        struct msl_shape_edge edge = msl_edge_of(drawing, ring, i);
         int is_arc = edge.curve != MUSLIN_CURVE_STRAIGHT;
         int is_outside = msl_is_outside(drawing, &edge);
         piece->has_arcs |= is_arc;
@@ -228,7 +229,7 @@ static void find_grain(const struct muslin_shape_piece_spec *spec, const struct 
 }
 
 /* Neither along nor across the straight grain. */
-static int is_bias(const struct msl_edge *edge, const struct muslin_shape_piece *piece)
+static int is_bias(const struct msl_shape_edge *edge, const struct muslin_shape_piece *piece)
 {
     int64_t x = edge->qx - edge->px, y = edge->qy - edge->py;
     if (edge->curve != MUSLIN_CURVE_STRAIGHT)
@@ -236,10 +237,11 @@ static int is_bias(const struct msl_edge *edge, const struct muslin_shape_piece 
     return msl_cross(x, y, piece->grain_x, piece->grain_y) != 0 && x * piece->grain_x + y * piece->grain_y != 0;
 }
 
-static void count_bias(const struct msl_drawing *drawing, struct msl_ring ring, struct muslin_shape_piece *piece)
+static void count_bias(const struct msl_shape_drawing *drawing, struct msl_shape_ring ring,
+                       struct muslin_shape_piece *piece)
 {
     for (int32_t i = 0; i < ring.count; i++) {
-        struct msl_edge edge = msl_edge_of(drawing, ring, i);
+        struct msl_shape_edge edge = msl_edge_of(drawing, ring, i);
         piece->bias_edges += msl_is_outside(drawing, &edge) && is_bias(&edge, piece);
     }
     piece->warnings = piece->bias_edges != 0 ? MUSLIN_WARN_BIAS_EDGE : 0;
@@ -252,8 +254,8 @@ static muslin_len length_of(int64_t length2)
     return (muslin_len)(root + (rest > root ? 1 : 0));
 }
 
-static struct muslin_shape_piece piece_of(struct msl_check *check, const struct msl_drawing *drawing,
-                                          struct msl_ring ring, const struct muslin_shape_piece_spec *spec,
+static struct muslin_shape_piece piece_of(struct msl_check *check, const struct msl_shape_drawing *drawing,
+                                          struct msl_shape_ring ring, const struct muslin_shape_piece_spec *spec,
                                           const struct muslin_rounding_spec *to)
 {
     struct muslin_shape_piece piece = { 0 };
@@ -265,8 +267,8 @@ static struct muslin_shape_piece piece_of(struct msl_check *check, const struct 
     piece.longest = length_of(longest.length2);
     piece.longest_corner = longest.length2 != 0 ? longest.edge.row : -1;
     piece.finished_area = msl_finished_area(drawing, ring);
-    struct msl_reach upright = reach_of(check, drawing, ring, to, 1, 0, &piece.cut_area);
-    struct msl_reach laid = reach_of(check, drawing, ring, to, piece.grain_x, piece.grain_y, &piece.cut_area);
+    struct msl_shape_reach upright = reach_of(check, drawing, ring, to, 1, 0, &piece.cut_area);
+    struct msl_shape_reach laid = reach_of(check, drawing, ring, to, piece.grain_x, piece.grain_y, &piece.cut_area);
     piece.cut_width = msl_reach_size(&upright, 0);
     piece.cut_height = msl_reach_size(&upright, 1);
     piece.rectangle_along = msl_reach_size(&laid, 0) + 2 * spec->margin;
@@ -282,7 +284,7 @@ muslin_status muslin_shape_measure(const struct muslin_corner_spec *corners, siz
     struct msl_check check = msl_check_start(problem);
     struct muslin_shape_piece_spec in = { 0 };
     struct muslin_rounding_spec to = { 0 };
-    struct msl_drawing drawing = msl_shape_read(&check, corners, row_size, n);
+    struct msl_shape_drawing drawing = msl_shape_read(&check, corners, row_size, n);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, (uint32_t)sizeof in, (uint32_t)sizeof in, 0, spec);
     msl_want_pad(&check, in.pad);
     msl_want_between(&check, MUSLIN_ARG_GRAIN, in.grain_x, -MUSLIN_SHAPE_MAX, MUSLIN_SHAPE_MAX);
@@ -290,7 +292,7 @@ muslin_status muslin_shape_measure(const struct muslin_corner_spec *corners, siz
     msl_want_between(&check, MUSLIN_ARG_MARGIN, in.margin, 0, MUSLIN_SHAPE_MAX);
     msl_read_rounding(&check, &to, rounding);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
-    struct msl_ring ring = read_piece(&check, &drawing, in.piece);
+    struct msl_shape_ring ring = read_piece(&check, &drawing, in.piece);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct muslin_shape_piece piece = piece_of(&check, &drawing, ring, &in, &to);

@@ -9,26 +9,26 @@
 #include "shape_inside.h"
 
 /* Place of a point along a straight edge, as a multiple of its length squared. */
-static int64_t along(const struct msl_edge *edge, int64_t x, int64_t y)
+static int64_t along(const struct msl_shape_edge *edge, int64_t x, int64_t y)
 {
     return (x - edge->px) * (edge->qx - edge->px) + (y - edge->py) * (edge->qy - edge->py);
 }
 
 /* What follows is done for every edge of the drawing: rows one after the other, ring by ring. */
 struct walk {
-    struct msl_ring ring;
+    struct msl_shape_ring ring;
     int32_t piece;
     int32_t place;
 };
 
-static struct walk walk_start(const struct msl_drawing *drawing)
+static struct walk walk_start(const struct msl_shape_drawing *drawing)
 {
     struct walk walk = { msl_ring_at(drawing, 0), MUSLIN_SHAPE_OUTLINE, 0 };
     return walk;
 }
 
 /* 1 and the next edge, or 0 after the last. */
-static int walk_on(const struct msl_drawing *drawing, struct walk *walk, struct msl_edge *edge)
+static int walk_on(const struct msl_shape_drawing *drawing, struct walk *walk, struct msl_shape_edge *edge)
 {
     if (walk->place == walk->ring.count) {
         walk->piece++;
@@ -43,10 +43,10 @@ static int walk_on(const struct msl_drawing *drawing, struct walk *walk, struct 
 }
 
 /* The nearest corner on a straight edge behind `from`, as its place along it; the end at last. */
-static int64_t next_corner(const struct msl_drawing *drawing, const struct msl_edge *edge, int64_t from)
+static int64_t next_corner(const struct msl_shape_drawing *drawing, const struct msl_shape_edge *edge, int64_t from)
 {
     struct walk walk = walk_start(drawing);
-    struct msl_edge other;
+    struct msl_shape_edge other;
     int64_t nearest = along(edge, edge->qx, edge->qy);
     while (walk_on(drawing, &walk, &other)) {
         int64_t place = along(edge, other.px, other.py);
@@ -58,7 +58,8 @@ static int64_t next_corner(const struct msl_drawing *drawing, const struct msl_e
 
 /* How a straight edge runs through the stretch [from, to] of another: 1 the same way, -1 the other way, 0 not at all.
  * */
-static int32_t runs_through(const struct msl_edge *edge, const struct msl_edge *other, int64_t from, int64_t to)
+static int32_t runs_through(const struct msl_shape_edge *edge, const struct msl_shape_edge *other, int64_t from,
+                            int64_t to)
 {
     int64_t ex = edge->qx - edge->px, ey = edge->qy - edge->py;
     int64_t start = along(edge, other->px, other->py);
@@ -74,9 +75,9 @@ static int32_t runs_through(const struct msl_edge *edge, const struct msl_edge *
 }
 
 /* The same for two arcs, which have only one stretch. */
-static int32_t runs_as(const struct msl_edge *arc, const struct msl_edge *other)
+static int32_t runs_as(const struct msl_shape_edge *arc, const struct msl_shape_edge *other)
 {
-    struct msl_edge back = *other;
+    struct msl_shape_edge back = *other;
     if (msl_edge_lies_on(arc, other))
         return 1;
     back.px = other->qx;
@@ -88,10 +89,11 @@ static int32_t runs_as(const struct msl_edge *arc, const struct msl_edge *other)
 }
 
 /* Sum of the ways in which all edges run through a stretch of one, the outline's counted the other way round. */
-static int32_t balance_of(const struct msl_drawing *drawing, const struct msl_edge *edge, int64_t from, int64_t to)
+static int32_t balance_of(const struct msl_shape_drawing *drawing, const struct msl_shape_edge *edge, int64_t from,
+                          int64_t to)
 {
     struct walk walk = walk_start(drawing);
-    struct msl_edge other;
+    struct msl_shape_edge other;
     int32_t balance = 0;
     while (walk_on(drawing, &walk, &other)) {
         int32_t way = edge->curve == MUSLIN_CURVE_STRAIGHT ? runs_through(edge, &other, from, to)
@@ -101,7 +103,7 @@ static int32_t balance_of(const struct msl_drawing *drawing, const struct msl_ed
     return balance;
 }
 
-static int is_answered(const struct msl_drawing *drawing, const struct msl_edge *edge)
+static int is_answered(const struct msl_shape_drawing *drawing, const struct msl_shape_edge *edge)
 {
     int64_t end = along(edge, edge->qx, edge->qy);
     if (edge->curve != MUSLIN_CURVE_STRAIGHT)
@@ -115,10 +117,10 @@ static int is_answered(const struct msl_drawing *drawing, const struct msl_edge 
     return 1;
 }
 
-static void want_tiled(struct msl_check *check, const struct msl_drawing *drawing)
+static void want_tiled(struct msl_check *check, const struct msl_shape_drawing *drawing)
 {
     struct walk walk = walk_start(drawing);
-    struct msl_edge edge;
+    struct msl_shape_edge edge;
     while (walk_on(drawing, &walk, &edge))
         if (!is_answered(drawing, &edge)) {
             msl_fail_at(check, MUSLIN_ERR_NOT_TILED, edge.row);
@@ -128,33 +130,34 @@ static void want_tiled(struct msl_check *check, const struct msl_drawing *drawin
 
 /* ---- the unit as a whole ---------------------------------------------------------------------------------------- */
 
-static int is_outside(const struct msl_drawing *drawing, struct msl_ring outline, const struct msl_edge *edge)
+static int is_outside(const struct msl_shape_drawing *drawing, struct msl_shape_ring outline,
+                      const struct msl_shape_edge *edge)
 {
     for (int32_t i = 0; i < outline.count; i++) {
-        struct msl_edge outside = msl_edge_of(drawing, outline, i);
+        struct msl_shape_edge outside = msl_edge_of(drawing, outline, i);
         if (msl_edge_lies_on(edge, &outside))
             return 1;
     }
     return 0;
 }
 
-int msl_is_outside(const struct msl_drawing *drawing, const struct msl_edge *edge)
+int msl_is_outside(const struct msl_shape_drawing *drawing, const struct msl_shape_edge *edge)
 {
     return is_outside(drawing, msl_ring_of(drawing, MUSLIN_SHAPE_OUTLINE), edge);
 }
 
-int64_t msl_finished_area(const struct msl_drawing *drawing, struct msl_ring ring)
+int64_t msl_finished_area(const struct msl_shape_drawing *drawing, struct msl_shape_ring ring)
 {
     int64_t area = 0;
     for (int32_t i = 0; i < ring.count; i++) {
-        struct msl_edge edge = msl_edge_of(drawing, ring, i);
+        struct msl_shape_edge edge = msl_edge_of(drawing, ring, i);
         area += msl_cross(edge.px, edge.py, edge.qx, edge.qy);
     }
     return area;
 }
 
 /* In half ticks. */
-static struct msl_edge doubled(struct msl_edge edge)
+static struct msl_shape_edge doubled(struct msl_shape_edge edge)
 {
     edge.px *= 2;
     edge.py *= 2;
@@ -166,11 +169,12 @@ static struct msl_edge doubled(struct msl_edge edge)
     return edge;
 }
 
-static void measure_outline(const struct msl_drawing *drawing, struct msl_ring outline, struct muslin_shape *shape)
+static void measure_outline(const struct msl_shape_drawing *drawing, struct msl_shape_ring outline,
+                            struct muslin_shape *shape)
 {
-    struct msl_reach reach = msl_reach_start(1, 0);
+    struct msl_shape_reach reach = msl_reach_start(1, 0);
     for (int32_t i = 0; i < outline.count; i++) {
-        struct msl_edge edge = doubled(msl_edge_of(drawing, outline, i));
+        struct msl_shape_edge edge = doubled(msl_edge_of(drawing, outline, i));
         msl_reach_point(&reach, edge.px, edge.py);
         msl_reach_arc(&reach, &edge);
     }
@@ -179,11 +183,11 @@ static void measure_outline(const struct msl_drawing *drawing, struct msl_ring o
     shape->finished_area = msl_finished_area(drawing, outline);
 }
 
-static struct muslin_shape shape_of(const struct msl_drawing *drawing, struct msl_ring outline)
+static struct muslin_shape shape_of(const struct msl_shape_drawing *drawing, struct msl_shape_ring outline)
 {
     struct muslin_shape shape = { 0 };
     struct walk walk = walk_start(drawing);
-    struct msl_edge edge;
+    struct msl_shape_edge edge;
     measure_outline(drawing, outline, &shape);
     while (walk_on(drawing, &walk, &edge)) {
         shape.has_arcs |= edge.curve != MUSLIN_CURVE_STRAIGHT;
@@ -203,12 +207,12 @@ muslin_status muslin_shape_check(const struct muslin_corner_spec *corners, size_
                                  struct muslin_shape *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_drawing drawing = msl_shape_read(&check, corners, row_size, n);
+    struct msl_shape_drawing drawing = msl_shape_read(&check, corners, row_size, n);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct msl_ring outline = msl_ring_of(&drawing, MUSLIN_SHAPE_OUTLINE);
-    struct msl_ring ring = outline;
+    struct msl_shape_ring outline = msl_ring_of(&drawing, MUSLIN_SHAPE_OUTLINE);
+    struct msl_shape_ring ring = outline;
     if (outline.count == 0)
         return msl_fail(&check, MUSLIN_ERR_SHAPE, MUSLIN_ARG_PIECE, 0, MUSLIN_SHAPE_OUTLINE);
     if (outline.count == drawing.n)

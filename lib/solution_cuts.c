@@ -161,7 +161,7 @@ static void cut_strip(struct msl_solving *solving, const struct muslin_strip_set
 {
     const struct muslin_solution *s = solving->solution;
     const uint32_t join = (uint32_t)muslin_id_number(set->node);
-    struct msl_strip strip = msl_strip_of(s, join, k);
+    struct msl_set_strip strip = msl_set_strip_of(s, join, k);
     struct muslin_cut cut = msl_new_cut(s, join, strip.fabric, MUSLIN_CUT_SET_STRIP);
     cut.cut_width = s->widths[strip.fabric - 1];
     cut.cut_height = strip.cut;

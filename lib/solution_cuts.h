@@ -44,14 +44,14 @@ uint32_t msl_patch_under(const struct muslin_solution *solution, uint32_t node);
 /* The strip for child k of a join that is strip-pieced. It is cut across the cloth and lies in the join turned by an
  * odd number of quarters when joined across, by an even one when joined down: as the print of the patch would lie, or,
  * where that cannot be, a quarter further. */
-struct msl_strip {
+struct msl_set_strip {
     uint32_t fabric;
     int32_t turn;
     int32_t shows;             /* 1: one sees that its print lies otherwise than in a patch cut by itself */
     muslin_len cut;            /* height of the strip */
     muslin_len edge[MSL_EDGES]; /* allowances, as it is cut */
 };
-struct msl_strip msl_strip_of(const struct muslin_solution *solution, uint32_t join, int64_t k);
+struct msl_set_strip msl_set_strip_of(const struct muslin_solution *solution, uint32_t join, int64_t k);
 
 /* ---- each kind of node ------------------------------------------------------------------------------------------ */
 

@@ -476,18 +476,18 @@ int64_t msl_ring_area(const struct msl_ring *ring)
 
 /* ---- prints ----------------------------------------------------------------------------------------------------- */
 
-static struct msl_lying lying_in(struct msl_lying inner, int32_t turn)
+static struct msl_print_lying lying_in(struct msl_print_lying inner, int32_t turn)
 {
     int32_t mirrored = (turn & MSL_TURN_MIRRORED) != 0;
-    struct msl_lying lying = { 2 * (turn & MSL_TURN_QUARTERS), inner.mirrored ^ mirrored };
+    struct msl_print_lying lying = { 2 * (turn & MSL_TURN_QUARTERS), inner.mirrored ^ mirrored };
     lying.eighths = (lying.eighths + (mirrored ? 8 - inner.eighths : inner.eighths)) & 7;
     return lying;
 }
 
-struct msl_lying msl_drawn_lying(const struct msl_drawing *drawing, int32_t print)
+struct msl_print_lying msl_drawn_lying(const struct msl_drawing *drawing, int32_t print)
 {
-    const struct msl_lying upright = { print == MSL_TURN_EIGHTH, 0 };
-    struct msl_lying lying = lying_in(lying_in(upright, print), drawing->at.turn);
+    const struct msl_print_lying upright = { print == MSL_TURN_EIGHTH, 0 };
+    struct msl_print_lying lying = lying_in(lying_in(upright, print), drawing->at.turn);
     for (int32_t level = drawing->level; level > 0; level--) {
         lying.eighths = (lying.eighths + 1) & 7;
         lying = lying_in(lying, drawing->frames[level].field.turn);

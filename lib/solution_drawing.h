@@ -73,12 +73,12 @@ void msl_draw_patch(struct msl_drawing *drawing, int64_t patch, struct msl_drawn
 
 /* How a print lies after all frames, in eighths of a turn, clockwise, and whether it is mirrored first. A field turns
  * by one eighth; what is mirrored turns the other way. */
-struct msl_lying {
+struct msl_print_lying {
     int32_t eighths;
     int32_t mirrored;
 };
 /* Of a piece of the node reached, whose print lies so in it. */
-struct msl_lying msl_drawn_lying(const struct msl_drawing *drawing, int32_t print);
+struct msl_print_lying msl_drawn_lying(const struct msl_drawing *drawing, int32_t print);
 
 /* Doubled area of a ring. */
 int64_t msl_ring_area(const struct msl_ring *ring);

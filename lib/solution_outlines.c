@@ -31,7 +31,7 @@ static void write_corners(const struct muslin_quilt *quilt, const struct msl_dra
 static void write_outline(const struct msl_drawing *drawing, const struct msl_drawn *drawn, struct page *page)
 {
     const struct muslin_quilt *quilt = drawing->solution->quilt;
-    const struct msl_lying lying = msl_drawn_lying(drawing, drawn->ring.turn);
+    const struct msl_print_lying lying = msl_drawn_lying(drawing, drawn->ring.turn);
     const struct muslin_outline row = {
         sizeof row, 0, msl_id(quilt, MUSLIN_ID_NODE, drawing->at.node),
         msl_id(quilt, MUSLIN_ID_FABRIC, drawn->ring.fabric), (int64_t)page->corners_given, drawn->ring.corners,

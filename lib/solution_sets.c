@@ -60,14 +60,14 @@ static int32_t turn_of(const struct muslin_solution *solution, uint32_t node)
     return turned ? msl_node_args(solution->quilt, node)[TURN_HOW] & MSL_TURN_QUARTERS : 0;
 }
 
-struct msl_strip msl_strip_of(const struct muslin_solution *solution, uint32_t join, int64_t k)
+struct msl_set_strip msl_set_strip_of(const struct muslin_solution *solution, uint32_t join, int64_t k)
 {
     const uint32_t child = child_of(solution, join, k);
     const struct msl_size *size = msl_size_of(solution, child);
     const int32_t axis = axis_of(solution, join);
     const struct msl_edges edges = msl_edges_along(axis);
     const int32_t odd = axis == MUSLIN_ACROSS;
-    struct msl_strip strip = { 0, turn_of(solution, child), 0, 0, { 0 } };
+    struct msl_set_strip strip = { 0, turn_of(solution, child), 0, 0, { 0 } };
     strip.fabric = (uint32_t)msl_node_args(solution->quilt, msl_patch_under(solution, child))[PATCH_FABRIC];
     strip.cut = reach(size, axis) + msl_allowances(solution, size->edge[edges.first], size->edge[edges.last]);
     if ((strip.turn & 1) != odd) {
@@ -109,7 +109,7 @@ static int look_at_strips(const struct muslin_solution *s, uint32_t join, struct
 {
     int shows = 0;
     for (int64_t k = 0; k < set->strips; k++) {
-        struct msl_strip strip = msl_strip_of(s, join, k);
+        struct msl_set_strip strip = msl_set_strip_of(s, join, k);
         muslin_len width = width_of(s, strip.fabric);
         if (k > 0 && width != set->strip_length)
             set->warnings |= MUSLIN_WARN_MIXED_WIDTHS;
@@ -132,8 +132,8 @@ static int may_turn(const struct muslin_solution *s, uint32_t join, const struct
         size->edge[edges.side] != size->edge[edges.other_side])
         return 0;
     for (int64_t k = 0; k < set->strips; k++) {
-        struct msl_strip strip = msl_strip_of(s, join, k);
-        struct msl_strip other = msl_strip_of(s, join, set->strips - 1 - k);
+        struct msl_set_strip strip = msl_set_strip_of(s, join, k);
+        struct msl_set_strip other = msl_set_strip_of(s, join, set->strips - 1 - k);
         const struct msl_size *here = msl_size_of(s, child_of(s, join, k));
         const struct msl_size *there = msl_size_of(s, child_of(s, join, set->strips - 1 - k));
         if (strip.fabric != other.fabric || strip.cut != other.cut ||

@@ -147,7 +147,7 @@ void msl_shape_outline(const struct muslin_solution *solution, uint32_t node, in
             moved = msl_corner_moved(turn.a, turn.b, turn.c, turn.d, seam);
         ring->x[k] = turn.at.x + moved.x;
         ring->y[k] = turn.at.y + moved.y;
-        ring->seam[k] = msl_seam_along(shape.piecing, first + k);
+        ring->seam[k] = msl_piecing_along(shape.piecing, first + k);
         ring->exact &= turn.exact & moved.exact;
     }
 }

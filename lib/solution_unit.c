@@ -76,7 +76,7 @@ void msl_unit_outline(const struct muslin_solution *solution, uint32_t node, int
     ring->turn = 0;
     int32_t edge = msl_first_corner(piecing, piece);
     for (int32_t k = 0; k < patch.corners; k++)
-        ring->seam[k] = k == patch.tip ? -1 : msl_seam_along(piecing, edge++);
+        ring->seam[k] = k == patch.tip ? -1 : msl_piecing_along(piecing, edge++);
 }
 
 /* ---- seams ------------------------------------------------------------------------------------------------------ */

@@ -7,7 +7,7 @@
 #include "command.h"
 
 /* What a command's words ask for. `request` has the members that a line of a batch would have; `front` holds what
- * concerns the front end alone: json, output, force, svg, progress. */
+ * concerns the front end alone: json, output, force, svg. */
 struct args {
     json_t *request;
     json_t *front;
@@ -16,7 +16,6 @@ struct args {
 /* The options of the front end, which no line of a batch can name. */
 extern const struct option_row front_options[];
 extern const struct option_row drawing_front_options[]; /* of a command that can draw its answer */
-extern const struct option_row batch_front_options[];
 
 /* Those of a command. */
 const struct option_row *front_of(const struct command *command);

@@ -1,81 +1,27 @@
-/* batch.c - many requests in, many answers out.
+/* batch.c - many requests in, many answers out, several at the same time.
  *
- * SPDX-License-Identifier: MIT */
-#define _POSIX_C_SOURCE 200809L
+ * SPDX-License-Identifier: MIT
+ *
+ * Every worker takes the next line, answers it and puts the answer in its place; whoever puts the one that is waited
+ * for writes it and all that stand ready behind it. So no answer overtakes another, and no more lines are in hand than
+ * there are places. Workers share nothing else: each has its own line, its own JSON, and the library keeps nothing. */
+#define _GNU_SOURCE
 #include "batch.h"
 
-#include <errno.h>
-#include <fcntl.h>
+#include <inttypes.h>
+#include <pthread.h>
+#include <sched.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/stat.h>
-#include <unistd.h>
 
 #include "interrupt.h"
+#include "lines.h"
 #include "memory.h"
 #include "output.h"
+#include "patterns.h"
 #include "progress.h"
-
-/* ---- lines ------------------------------------------------------------------------------------------------------ */
-
-#define LINE_BYTES_MAX (1024 * 1024)
-#define BLOCK_BYTES (64 * 1024)
-
-struct reader {
-    int descriptor;
-    char *block;
-    size_t used;
-    size_t filled;
-    char *line;
-    size_t length;   /* of the line in hand */
-    bool too_long;
-    int64_t bytes;   /* consumed */
-    int error;       /* errno of a failed read */
-};
-
-/* The next byte, or -1 at the end, at an interruption, or at an error. */
-static int next_byte(struct reader *reader)
-{
-    if (reader->used == reader->filled) {
-        ssize_t got = interrupted() ? 0 : read(reader->descriptor, reader->block, BLOCK_BYTES);
-        while (got < 0 && errno == EINTR && !interrupted())
-            got = read(reader->descriptor, reader->block, BLOCK_BYTES);
-        if (got < 0 && errno != EINTR)
-            reader->error = errno;
-        if (got <= 0)
-            return -1;
-        reader->used = 0;
-        reader->filled = (size_t)got;
-    }
-    reader->bytes++;
-    return (unsigned char)reader->block[reader->used++];
-}
-
-/* False at the end. Of a line longer than the limit only the beginning is kept, and it is marked. */
-static bool read_line(struct reader *reader)
-{
-    reader->length = 0;
-    reader->too_long = false;
-    int byte = next_byte(reader);
-    if (byte < 0)
-        return false;
-    for (; byte >= 0 && byte != '\n'; byte = next_byte(reader)) {
-        if (reader->length < LINE_BYTES_MAX)
-            reader->line[reader->length++] = (char)byte;
-        else
-            reader->too_long = true;
-    }
-    return byte == '\n' || !interrupted(); /* a line cut off by Ctrl-C is no line */
-}
-
-static bool is_blank(const struct reader *reader)
-{
-    for (size_t i = 0; i < reader->length; i++)
-        if (strchr(" \t\r", reader->line[i]) == NULL || reader->line[i] == '\0')
-            return false;
-    return !reader->too_long;
-}
+#include "resume.h"
 
 /* ---- one line --------------------------------------------------------------------------------------------------- */
 
@@ -94,14 +40,14 @@ static json_t *answer_object(json_t *request, const struct common *defaults, str
     return NULL;
 }
 
-static json_t *read_request(const struct reader *reader, struct failure *failure)
+static json_t *read_request(const struct line *line, struct failure *failure)
 {
     json_error_t error;
-    if (reader->too_long) {
+    if (line->too_long) {
         failure_say(failure, NULL, "The line is longer than %d bytes.", LINE_BYTES_MAX);
         return NULL;
     }
-    json_t *request = json_loadb(reader->line, reader->length, JSON_REJECT_DUPLICATES, &error);
+    json_t *request = json_loadb(line->text, line->length, JSON_REJECT_DUPLICATES, &error);
     if (request == NULL)
         failure_say(failure, NULL, "The line is not JSON: %s, at column %d.", error.text, error.column);
     else if (!json_is_object(request)) {
@@ -112,138 +58,305 @@ static json_t *read_request(const struct reader *reader, struct failure *failure
     return request;
 }
 
-/* {"line": 7, "id": ..., "answer": {...}} or {"line": 7, "error": {...}}. */
-static json_t *reply_to(const struct reader *reader, int64_t line, const struct common *defaults, bool *answered)
+/* {"line": 7, "check": "...", "id": ..., "answer": {...}}, or "error" in place of "answer"; of several files, also
+ * which "file" the line is in. */
+static json_t *start_reply(const struct line *line, json_t *id)
 {
-    struct failure failure = { .exit_code = EXIT_ANSWERED };
-    json_t *request = read_request(reader, &failure);
-    json_t *answer = request != NULL ? answer_object(request, defaults, &failure) : NULL;
-    json_t *reply = json_pack("{s:I}", "line", (json_int_t)line);
-    json_t *id = json_object_get(request, "id");
+    char check[20];
+    json_t *reply = json_object();
+    snprintf(check, sizeof check, "%016" PRIx64, line->check);
+    if (line->file != NULL)
+        json_object_set_new(reply, "file", json_string(line->file));
+    json_object_set_new(reply, "line", json_integer(line->number));
+    json_object_set_new(reply, "check", json_string(check));
     if (id != NULL)
         json_object_set(reply, "id", id);
+    return reply;
+}
+
+static json_t *reply_to(const struct line *line, const struct common *defaults, bool *answered)
+{
+    struct failure failure = { .exit_code = EXIT_ANSWERED };
+    json_t *request = read_request(line, &failure);
+    json_t *answer = request != NULL ? answer_object(request, defaults, &failure) : NULL;
+    json_t *reply = start_reply(line, json_object_get(request, "id"));
     *answered = answer != NULL;
     if (answer != NULL)
         json_object_set_new(reply, "answer", answer);
     else
         json_object_set_new(reply, "error", failure_as_json(&failure));
+    json_decref(failure.complaints);
     json_decref(request);
     return reply;
 }
 
-static bool write_reply(struct output *output, json_t *reply, struct failure *failure)
+/* ---- places ----------------------------------------------------------------------------------------------------- */
+
+/* An answer that waits for those before it. */
+struct place {
+    char *text; /* null while it is not ready */
+    size_t length;
+    int64_t bytes; /* of the input, up to the end of its line */
+    bool failed;
+};
+
+enum { PLACES_A_JOB = 16 };
+
+struct hall {
+    const struct common *defaults;
+    pthread_mutex_t at_input;  /* held to take a line; who needs both takes this first */
+    struct lines *lines;
+    int64_t taken;             /* lines, since this run began */
+    pthread_mutex_t at_output; /* held for all that is below */
+    pthread_cond_t room;       /* there is a place again, or no more lines are to be taken */
+    struct output *output;
+    struct failure *failure;
+    struct progress progress;
+    struct tally tally;
+    struct place *places;
+    int64_t place_count;
+    int64_t written;           /* answers, since this run began */
+    bool broken;               /* the output */
+};
+
+/* False when no more lines are to be taken. */
+static bool wait_for_room(struct hall *hall)
 {
-    char *text = json_dumps(reply, JSON_COMPACT);
-    size_t length = strlen(text);
-    text[length] = '\n'; /* in place of the terminator: the line goes out in one piece */
-    bool fine = output_write(output, text, length + 1, failure);
-    free(text);
+    pthread_mutex_lock(&hall->at_output);
+    while (hall->taken - hall->written >= hall->place_count && !hall->broken && !is_awake())
+        pthread_cond_wait(&hall->room, &hall->at_output);
+    bool fine = !hall->broken && !is_awake();
+    pthread_mutex_unlock(&hall->at_output);
     return fine;
 }
 
-/* ---- all lines -------------------------------------------------------------------------------------------------- */
-
-struct tally {
-    int64_t lines;
-    int64_t failed;
-};
-
-/* False when the output failed. */
-static bool answer_lines(struct reader *reader, const struct batch *batch, struct output *output,
-                         struct progress *progress, struct tally *tally, struct failure *failure)
+/* Takes the next line and with it the number of its place; -1 when there is none. */
+static int64_t take_line(struct hall *hall, struct line *line)
 {
-    for (int64_t line = 1; !interrupted() && read_line(reader); line++) {
-        if (is_blank(reader))
-            continue;
-        bool answered = false;
-        json_t *reply = reply_to(reader, line, &batch->defaults, &answered);
-        bool fine = write_reply(output, reply, failure);
-        json_decref(reply);
-        if (!fine)
-            return false;
-        tally->lines++;
-        tally->failed += !answered;
-        progress_step(progress, reader->bytes, tally->lines, tally->failed);
-    }
-    return true;
+    pthread_mutex_lock(&hall->at_input);
+    int64_t number = wait_for_room(hall) && next_line(hall->lines, line) ? hall->taken++ : -1;
+    pthread_mutex_unlock(&hall->at_input);
+    return number;
 }
 
-static bool open_input(struct reader *reader, const char *name, int64_t *total, struct failure *failure)
+/* Writes the answer that is next, if it is ready. */
+static bool write_next(struct hall *hall)
 {
-    struct stat found;
-    *reader = (struct reader){ .descriptor = STDIN_FILENO };
-    if (name != NULL && strcmp(name, "-") != 0)
-        reader->descriptor = open(name, O_RDONLY | O_CLOEXEC);
-    if (reader->descriptor < 0) {
-        failure_say(failure, NULL, "Cannot read %s: %s.", name, strerror(errno));
-        failure->exit_code = EXIT_FILE_TROUBLE;
+    struct place *place = &hall->places[hall->written % hall->place_count];
+    if (hall->broken || place->text == NULL)
         return false;
-    }
-    bool sized = fstat(reader->descriptor, &found) == 0 && S_ISREG(found.st_mode);
-    *total = sized ? (int64_t)found.st_size : 0;
-    reader->block = need_memory(BLOCK_BYTES);
-    reader->line = need_memory(LINE_BYTES_MAX);
+    hall->broken = !output_write(hall->output, place->text, place->length, hall->failure);
+    free(place->text);
+    place->text = NULL;
+    if (hall->broken)
+        return false;
+    hall->written++;
+    hall->tally.lines++;
+    hall->tally.failed += place->failed;
+    progress_step(&hall->progress, place->bytes, hall->tally.lines, hall->tally.failed);
     return true;
 }
 
-static void close_input(struct reader *reader)
+static void put_answer(struct hall *hall, int64_t number, const struct place *answer)
 {
-    if (reader->descriptor != STDIN_FILENO)
-        close(reader->descriptor);
-    free(reader->block);
-    free(reader->line);
+    pthread_mutex_lock(&hall->at_output);
+    hall->places[number % hall->place_count] = *answer;
+    while (write_next(hall))
+        continue;
+    if (hall->broken)
+        wake(); /* nobody need wait for more input */
+    pthread_cond_broadcast(&hall->room);
+    pthread_mutex_unlock(&hall->at_output);
 }
 
-/* The run ended early, for the reason given: what is finished stays, under the .part name. */
-static enum exit_code keep_what_is_finished(struct output *output, const struct tally *tally, enum exit_code code,
-                                            const char *reason, struct failure *failure)
+/* ---- workers ---------------------------------------------------------------------------------------------------- */
+
+/* An answer that an interruption may have cut short is none: it is worked out again when the batch goes on. */
+static void *work(void *context)
+{
+    struct hall *hall = context;
+    struct line line = new_line();
+    int64_t number;
+    while ((number = take_line(hall, &line)) >= 0) {
+        bool answered = false;
+        json_t *reply = reply_to(&line, hall->defaults, &answered);
+        struct place place = { .text = json_dumps(reply, JSON_COMPACT), .bytes = line.bytes, .failed = !answered };
+        json_decref(reply);
+        if (interrupted()) {
+            free(place.text);
+            break;
+        }
+        place.length = strlen(place.text) + 1;
+        place.text[place.length - 1] = '\n'; /* in place of the terminator: the line goes out in one piece */
+        put_answer(hall, number, &place);
+    }
+    pthread_mutex_lock(&hall->at_output);
+    pthread_cond_broadcast(&hall->room);
+    pthread_mutex_unlock(&hall->at_output);
+    free_line(&line);
+    return NULL;
+}
+
+static int64_t cores_to_use(void)
+{
+    cpu_set_t cores;
+    int count = sched_getaffinity(0, sizeof cores, &cores) == 0 ? CPU_COUNT(&cores) : 1;
+    return count < 1 ? 1 : count > JOBS_MAX ? JOBS_MAX : count;
+}
+
+/* The main thread is one of the workers; where another cannot be had, the work goes on without. */
+static void work_together(struct hall *hall, int64_t jobs)
+{
+    pthread_t others[JOBS_MAX];
+    int64_t count = 0;
+    while (count < jobs - 1 && pthread_create(&others[count], NULL, work, hall) == 0)
+        count++;
+    work(hall);
+    for (int64_t i = 0; i < count; i++)
+        pthread_join(others[i], NULL);
+}
+
+static void answer_lines(struct hall *hall, const struct batch *batch)
+{
+    int64_t jobs = batch->jobs > 0 ? batch->jobs : cores_to_use();
+    hall->place_count = jobs * PLACES_A_JOB;
+    hall->places = need_memory((size_t)hall->place_count * sizeof *hall->places);
+    pthread_mutex_init(&hall->at_input, NULL);
+    pthread_mutex_init(&hall->at_output, NULL);
+    pthread_cond_init(&hall->room, NULL);
+    work_together(hall, jobs);
+    for (int64_t i = 0; i < hall->place_count; i++)
+        free(hall->places[i].text); /* behind one that was given up */
+    pthread_cond_destroy(&hall->room);
+    pthread_mutex_destroy(&hall->at_output);
+    pthread_mutex_destroy(&hall->at_input);
+    free(hall->places);
+}
+
+/* ---- the end ---------------------------------------------------------------------------------------------------- */
+
+/* The run ended early, for the reason given: what is finished stays, in the part. */
+static enum exit_code keep_what_is_finished(struct hall *hall, enum exit_code code, const char *reason,
+                                            struct failure *failure)
 {
     char kept[300] = "";
-    if (output->target != NULL)
-        snprintf(kept, sizeof kept, " They are in %.200s.", output->part);
-    if (!output_keep_part(output, failure))
+    if (hall->output->target != NULL)
+        snprintf(kept, sizeof kept, " They are in %.200s; --resume goes on with them.", hall->output->temporary);
+    if (!output_keep_part(hall->output, failure))
         return EXIT_FILE_TROUBLE;
-    failure_say(failure, NULL, "%s after %lld finished lines.%s", reason, (long long)tally->lines, kept);
+    failure_say(failure, NULL, "%.200s after %lld finished lines.%s", reason, (long long)hall->tally.lines, kept);
     failure->exit_code = code;
     return code;
 }
 
-static enum exit_code end_batch(const struct reader *reader, struct output *output, const struct tally *tally,
-                                bool written, struct failure *failure)
+/* "Cannot write answers.jsonl: No space left on device." without its full stop, to go on with "after 7 lines". */
+static void without_full_stop(char *sentence)
 {
-    if (!written) {
-        output_drop(output);
-        return EXIT_FILE_TROUBLE;
+    size_t length = strlen(sentence);
+    if (length > 0 && sentence[length - 1] == '.')
+        sentence[length - 1] = '\0';
+}
+
+static enum exit_code end_batch(struct hall *hall, struct failure *failure)
+{
+    char reason[300];
+    if (hall->broken) {
+        snprintf(reason, sizeof reason, "%.200s", failure->sentence);
+        without_full_stop(reason);
+        return keep_what_is_finished(hall, EXIT_FILE_TROUBLE, reason, failure);
     }
     if (interrupted())
-        return keep_what_is_finished(output, tally, EXIT_INTERRUPTED, "Stopped", failure);
-    if (reader->error != 0)
-        return keep_what_is_finished(output, tally, EXIT_FILE_TROUBLE, strerror(reader->error), failure);
-    if (!output_finish(output, failure))
+        return keep_what_is_finished(hall, EXIT_INTERRUPTED, "Stopped", failure);
+    if (hall->lines->error != 0) {
+        snprintf(reason, sizeof reason, "Cannot read %.200s: %s", hall->lines->name, strerror(hall->lines->error));
+        return keep_what_is_finished(hall, EXIT_FILE_TROUBLE, reason, failure);
+    }
+    if (!output_finish(hall->output, failure))
         return EXIT_FILE_TROUBLE;
-    return tally->failed > 0 ? EXIT_NO_ANSWER : EXIT_ANSWERED;
+    return hall->tally.failed > 0 ? EXIT_NO_ANSWER : EXIT_ANSWERED;
+}
+
+/* ---- all of it -------------------------------------------------------------------------------------------------- */
+
+/* Finds the place where an earlier run stopped. An interruption while it looks changes nothing. */
+static enum exit_code find_place(struct hall *hall, struct failure *failure)
+{
+    bool fine = go_on(hall->output, hall->lines, &hall->tally, failure);
+    if (fine && !interrupted())
+        return EXIT_ANSWERED;
+    if (fine)
+        failure_say(failure, NULL, "Stopped before anything was changed.");
+    failure->exit_code = fine ? EXIT_INTERRUPTED : EXIT_FILE_TROUBLE;
+    output_drop(hall->output);
+    return failure->exit_code;
+}
+
+static enum exit_code run_with(const struct batch *batch, struct lines *lines, struct output *output,
+                               struct failure *failure)
+{
+    struct hall hall = { .defaults = &batch->defaults, .lines = lines, .output = output, .failure = failure };
+    if (batch->resume) {
+        enum exit_code found = find_place(&hall, failure);
+        if (found != EXIT_ANSWERED)
+            return found;
+    }
+    progress_start(&hall.progress, batch->progress, lines->total_bytes);
+    hall.progress.bytes_before = lines->bytes;
+    hall.progress.lines_before = hall.tally.lines;
+    answer_lines(&hall, batch);
+    progress_end(&hall.progress, lines->bytes, hall.tally.lines, hall.tally.failed);
+    enum exit_code code = end_batch(&hall, failure);
+    if (code == EXIT_NO_ANSWER)
+        fprintf(stderr, "muslin: %lld of %lld lines failed; their errors are among the answers.\n",
+                (long long)hall.tally.failed, (long long)hall.tally.lines);
+    return code;
+}
+
+/* What decides the answers beside the lines: a batch cannot go on where this has changed. */
+static void write_start(const struct batch *batch, uint64_t contents, char *text, size_t cap)
+{
+    const struct common *common = &batch->defaults;
+    snprintf(text, cap, "%s %d %d %d %016" PRIx64, muslin_version_text(), common->units, common->bare_unit,
+             common->decimal_comma, contents);
+}
+
+static enum exit_code run_over(const struct batch *batch, struct lines *lines, struct failure *failure)
+{
+    struct output output;
+    const enum part part = batch->resume ? PART_GO_ON : batch->replace ? PART_AGAIN : PART_NEW;
+    return output_open_part(&output, batch->output, part, batch->replace, failure)
+               ? run_with(batch, lines, &output, failure)
+               : EXIT_FILE_TROUBLE;
+}
+
+static enum exit_code run_over_patterns(const struct batch *batch, struct failure *failure)
+{
+    char start[80];
+    struct lines lines;
+    struct pattern_requests requests;
+    enum exit_code code = EXIT_FILE_TROUBLE;
+    if (ask_for_patterns(batch->inputs, &requests, failure)) {
+        write_start(batch, requests.check, start, sizeof start);
+        open_lines_of(&lines, requests.text, requests.length, start);
+        code = run_over(batch, &lines, failure);
+    }
+    free(requests.text);
+    return code;
 }
 
 enum exit_code run_batch(const struct batch *batch, struct failure *failure)
 {
-    struct reader reader;
-    struct output output;
-    struct progress progress;
-    struct tally tally = { 0, 0 };
-    int64_t total = 0;
-    if (!open_input(&reader, batch->input, &total, failure))
-        return EXIT_FILE_TROUBLE;
-    if (!output_open(&output, batch->output, batch->replace, true, failure)) {
-        close_input(&reader);
-        return EXIT_FILE_TROUBLE;
+    char start[80];
+    struct lines lines;
+    enum exit_code code = EXIT_FILE_TROUBLE;
+    if (batch->patterns)
+        return run_over_patterns(batch, failure);
+    json_t *names = batch->inputs != NULL ? json_incref(batch->inputs) : json_pack("[s]", "-");
+    write_start(batch, 0, start, sizeof start);
+    if (open_lines(&lines, names, start, failure)) {
+        code = run_over(batch, &lines, failure);
+        close_lines(&lines);
     }
-    progress_start(&progress, batch->progress, total);
-    bool written = answer_lines(&reader, batch, &output, &progress, &tally, failure);
-    progress_end(&progress, reader.bytes, tally.lines, tally.failed);
-    enum exit_code code = end_batch(&reader, &output, &tally, written, failure);
-    close_input(&reader);
-    if (code == EXIT_NO_ANSWER)
-        fprintf(stderr, "muslin: %lld of %lld lines failed; their errors are among the answers.\n",
-                (long long)tally.failed, (long long)tally.lines);
+    json_decref(names);
     return code;
 }

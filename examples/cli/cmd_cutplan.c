@@ -32,6 +32,7 @@ struct cutplan_request {
     int32_t no_panels;
     int32_t one_height;
     int32_t own_strips;
+    int32_t stacked;
     int32_t folded;
     int32_t as_far;
     int32_t progress;
@@ -91,11 +92,18 @@ static bool read_piece(struct desk *desk, const struct cutplan_request *wanted, 
         return not_a_piece(desk, text);
     size_t length = strlen(sizes);
     piece->kind = kind_of(sizes, &length, &piece->flags);
-    if (!read_sizes(desk, "piece", sizes, length, &piece->cut_width, &piece->cut_length)) /* another word behind them? */
-        return desk->problem.status == MUSLIN_ERR_TEXT_TRAILING ? not_a_piece(desk, text) : false;
+    if (!read_sizes(desk, "piece", sizes, length, &piece->cut_width, &piece->cut_length))
+        return is_other_word(desk) ? not_a_piece(desk, text) : false;
     return piece->kind != MUSLIN_BLANK_JOINED ||
            worked(desk, muslin_join_loss(wanted->join, piece->cut_length, wanted->allowance, &piece->join_loss,
                                          &desk->problem));
+}
+
+static bool no_stock(struct desk *desk, const char *text)
+{
+    return not_understood(desk, "stock", text,
+                          "how many there are of what size, across the cloth, x, along it, such as \"6 of 21 x 18 in\" "
+                          "or \"any of 21 x 18 in at 3\", each at a cost of 3");
 }
 
 /* "6 of 21 x 18 in", "any of 21 x 18 in", and at what cost. */
@@ -112,10 +120,9 @@ static bool read_stock(struct desk *desk, const char *text, struct muslin_plan_s
         length = (size_t)(at - sizes);
     }
     if (length == 0 || length > 80 || (at != NULL && (end == at + 4 || *end != '\0')))
-        return not_understood(desk, "stock", text,
-                              "how many there are of what size, across the cloth, x, along it, such as \"6 of 21 x 18 "
-                              "in\" or \"any of 21 x 18 in at 3\"");
-    return read_sizes(desk, "stock", sizes, length, &stock->width, &stock->length);
+        return no_stock(desk, text);
+    return read_sizes(desk, "stock", sizes, length, &stock->width, &stock->length) ||
+           (is_other_word(desk) ? no_stock(desk, text) : false);
 }
 
 static bool read_list(struct desk *desk, const struct cutplan_request *wanted, struct list *list)
@@ -193,7 +200,8 @@ static struct watch start_watch(const struct desk *desk, const struct cutplan_re
 {
     const bool always = wanted->progress == 2;
     return (struct watch){ .desk = desk,
-                           .shown = always || (wanted->progress == 1 && isatty(STDERR_FILENO) == 1),
+                           .shown = !desk->common.among_others &&
+                                    (always || (wanted->progress == 1 && isatty(STDERR_FILENO) == 1)),
                            .from_stock = wanted->stock.count > 0,
                            .last_ms = now_ms() + (always ? -BETWEEN_MS : FIRST_AFTER_MS) };
 }
@@ -227,7 +235,8 @@ static bool search(struct desk *desk, const struct cutplan_request *wanted, cons
     struct watch watch = start_watch(desk, wanted);
     spec.flags = (wanted->no_panels ? MUSLIN_CUTPLAN_NO_PANELS : 0) |
                  (wanted->one_height ? MUSLIN_CUTPLAN_ONE_HEIGHT : 0) |
-                 (wanted->own_strips ? MUSLIN_CUTPLAN_OWN_STRIPS : 0) | (wanted->folded ? MUSLIN_CUTPLAN_FOLDED : 0) |
+                 (wanted->own_strips ? MUSLIN_CUTPLAN_OWN_STRIPS : 0) |
+                 (wanted->stacked ? MUSLIN_CUTPLAN_STACKED : 0) | (wanted->folded ? MUSLIN_CUTPLAN_FOLDED : 0) |
                  (wanted->as_far ? MUSLIN_CUTPLAN_BY_PRIORITY : 0);
     if (list->stock_n > 0)
         spec.usable_width = 0;
@@ -317,6 +326,13 @@ static bool is_square(const struct muslin_blank_spec *piece)
     return piece->kind == MUSLIN_BLANK_PIECE && piece->cut_width == piece->cut_length;
 }
 
+/* Another piece lies above it or below it, cut from the same blank. */
+static bool is_in_a_stack(const struct rows *rows, const struct muslin_plan_strip *strip, int64_t at)
+{
+    const struct muslin_plan_place *place = &rows->places[strip->first_place + at];
+    return place->y > 0 || (at + 1 < strip->places && place[1].y > 0);
+}
+
 static void put_places(json_t *strip_of, const struct desk *desk, const struct list *pieces, const struct rows *rows,
                        const struct muslin_plan_strip *strip)
 {
@@ -333,6 +349,7 @@ static void put_places(json_t *strip_of, const struct desk *desk, const struct l
         put_length(one, desk, "pitch", place->pitch);
         put_truth(one, "square", is_square(&pieces->pieces[place->piece]));
         put_truth(one, "turned", is_turned(rows, strip, place, &pieces->pieces[place->piece]));
+        put_truth(one, "in_a_stack", is_in_a_stack(rows, strip, i));
         put_truth(one, "trimmed", place->trimmed == 1);
         if (place->trimmed == 1)
             put_length(one, desk, "trimmed_from", strip->height);
@@ -566,6 +583,7 @@ static bool put_totals(json_t *answer, struct desk *desk, const struct cutplan_r
     put_text(answer, "print", word_of(print_words, wanted->cloth.print));
     put_truth(answer, "folded", wanted->folded == 1);
     put_truth(answer, "own_strips", wanted->own_strips == 1);
+    put_truth(answer, "stacked", wanted->stacked == 1);
     put_truth(answer, "one_height", wanted->one_height == 1);
     put_truth(answer, "no_panels", wanted->no_panels == 1);
     if (wanted->stock.count == 0)
@@ -644,6 +662,8 @@ static const struct option_row cutplan_options[] = {
       "the bolt is cut in two layers, folded lengthwise: each cut gives two pieces" },
     { "one-height", KIND_SWITCH, offsetof(struct cutplan_request, one_height), 0, 0, NULL,
       "a strip holds only pieces of just its height: nothing is trimmed" },
+    { "stacked", KIND_SWITCH, offsetof(struct cutplan_request, stacked), 0, 0, NULL,
+      "what is cross-cut from a strip may be cut once more, into pieces of one width one above the other" },
     { "no-panels", KIND_SWITCH, offsetof(struct cutplan_request, no_panels), 0, 0, NULL,
       "nothing is slit from panels" },
     { "as-far", KIND_SWITCH, offsetof(struct cutplan_request, as_far), 0, 0, NULL,

@@ -37,12 +37,18 @@ struct failure {
     int64_t limit;
     char option[32];       /* without dashes; empty when none can be named */
     char sentence[500];
+    json_t *complaints;    /* of a file in which more may be wrong: {place, line, column, value, sentence} each; its
+                              owner's; else null */
 };
 
 /* Fills the failure with a sentence of the front end's own. `option` may be null. */
 void failure_say(struct failure *failure, const char *option, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
+/* "muslin plan: --columns: ..." on standard error. */
+void tell_failure(const char *program, const struct failure *failure);
 json_t *failure_as_json(const struct failure *failure);
+/* Is it the question that is wrong, or is there just no quilt in it? */
+enum exit_code exit_code_of(muslin_status status);
 
 /* ---- words ------------------------------------------------------------------------------------------------------ */
 
@@ -63,7 +69,9 @@ enum kind {
     KIND_CHOICE,  /* int32_t, one of `words` */
     KIND_SWITCH,  /* int32_t, 0 or 1 */
     KIND_TEXT,    /* const char *, which lives as long as the request */
-    KIND_TEXTS    /* struct texts, repeatable, read further by the command */
+    KIND_FILE,    /* the same: the name of a file */
+    KIND_TEXTS,   /* struct texts, repeatable, read further by the command */
+    KIND_FILES    /* json_t *, a list of texts of any length, which lives as long as the request */
 };
 
 #define LIST_MAX 200
@@ -119,7 +127,9 @@ struct common {
     int32_t units;         /* how lengths are written; never how they are read */
     int32_t bare_unit;     /* enum muslin_length_unit of a number that names none */
     int32_t decimal_comma;
+    bool among_others;     /* a line of a batch: shows no progress of its own */
 };
+extern const struct common usual_common;
 
 /* What a command works at: how to read and write lengths, and where to put a complaint. */
 struct desk {
@@ -167,12 +177,17 @@ extern const struct option_row common_options[];
 const struct command *find_command(const char *name);
 /* The known name nearest to what was written, or null when none is near. */
 const char *nearest_command(const char *written);
+/* A list of those that may be meant: "plan", "border or pieced-border"; empty when none is near. */
+void suggest_commands(const char *written, char *buf, size_t cap);
 const char *nearest_option(const struct command *command, const char *written);
 /* The row of an option, also among the common ones; '_' counts as '-'. Null when there is none. */
 const struct option_row *find_option(const struct option_row *options, const char *name);
 
 /* Reads the common options of a request over what *common holds; false leaves a failure. */
 bool read_common(json_t *request, struct common *common, struct failure *failure);
+
+/* Reads an object by a table of options into the struct that the table is for; false leaves a failure. */
+bool read_by_table(json_t *object, const struct option_row *options, void *target, struct failure *failure);
 
 /* The one way from a request to an answer, for the command line and for batch lines alike. `defaults` are the common
  * options to start from. Null leaves a failure. The caller owns the answer. */

@@ -18,6 +18,30 @@ void failure_say(struct failure *failure, const char *option, const char *format
     va_end(arguments);
 }
 
+/* "  /parts/lamp/size, line 12: ..." */
+static void tell_complaint(json_t *complaint)
+{
+    const char *place = json_string_value(json_object_get(complaint, "place"));
+    const char *value = json_string_value(json_object_get(complaint, "value"));
+    const json_int_t line = json_integer_value(json_object_get(complaint, "line"));
+    const json_int_t column = json_integer_value(json_object_get(complaint, "column"));
+    fprintf(stderr, "  %s", place != NULL && place[0] != '\0' ? place : "the file");
+    if (line > 0)
+        fprintf(stderr, ", line %" JSON_INTEGER_FORMAT ", column %" JSON_INTEGER_FORMAT, line, column);
+    if (value != NULL)
+        fprintf(stderr, ", %s", value);
+    fprintf(stderr, ": %s\n", json_string_value(json_object_get(complaint, "sentence")));
+}
+
+void tell_failure(const char *program, const struct failure *failure)
+{
+    bool named = failure->option[0] != '\0';
+    fprintf(stderr, "%s: %s%s%s%s\n", program, named ? "--" : "", failure->option, named ? ": " : "",
+            failure->sentence);
+    for (size_t i = 0; i < json_array_size(failure->complaints); i++)
+        tell_complaint(json_array_get(failure->complaints, i));
+}
+
 /* JSON text must be UTF-8; a file's name, or a sentence cut short, need not be. */
 static json_t *text_as_json(const char *text)
 {
@@ -39,6 +63,8 @@ json_t *failure_as_json(const struct failure *failure)
     json_object_set_new(error, "name", json_string(own ? "REQUEST" : muslin_status_name(failure->status)));
     json_object_set_new(error, "sentence", text_as_json(failure->sentence));
     json_object_set_new(error, "option", failure->option[0] != '\0' ? text_as_json(failure->option) : json_null());
+    if (failure->complaints != NULL)
+        json_object_set(error, "complaints", failure->complaints);
     if (own)
         return error;
     json_object_set_new(error, "argument", json_string(muslin_argument_name(failure->argument)));
@@ -48,8 +74,7 @@ json_t *failure_as_json(const struct failure *failure)
     return error;
 }
 
-/* Is it the question that is wrong, or is there just no quilt in it? */
-static enum exit_code exit_code_of(muslin_status status)
+enum exit_code exit_code_of(muslin_status status)
 {
     switch (status) {
     case MUSLIN_ERR_SEAM_TOO_WIDE:

@@ -16,16 +16,7 @@
 #include "output.h"
 #include "sheet.h"
 
-static const struct common usual = { .units = UNITS_INCH, .bare_unit = MUSLIN_LENGTH_UNIT_INCH, .decimal_comma = 0 };
-
 /* ---- complaints ------------------------------------------------------------------------------------------------- */
-
-static void complain(const char *program, const struct failure *failure)
-{
-    bool named = failure->option[0] != '\0';
-    fprintf(stderr, "%s: %s%s%s%s\n", program, named ? "--" : "", failure->option, named ? ": " : "",
-            failure->sentence);
-}
 
 /* With --json the complaint is also an answer that a script can read. */
 static void complain_in_json(const struct failure *failure)
@@ -72,7 +63,7 @@ static bool deliver(const char *text, const char *target, const struct args *arg
 {
     struct output output;
     bool replace = json_is_true(json_object_get(args->front, "force"));
-    if (!output_open(&output, target, replace, false, failure))
+    if (!output_open(&output, target, replace, failure))
         return false;
     if (!output_write(&output, text, strlen(text), failure)) {
         output_drop(&output);
@@ -100,7 +91,7 @@ static bool deliver_drawing(const struct command *command, json_t *answer, const
 
 static bool answer_and_deliver(const struct command *command, const struct args *args, struct failure *failure)
 {
-    json_t *answer = answer_request(command, args->request, &usual, failure);
+    json_t *answer = answer_request(command, args->request, &usual_common, failure);
     if (answer == NULL)
         return false;
     char *text = text_of(command, answer, json_is_true(json_object_get(args->front, "json")));
@@ -114,72 +105,20 @@ static bool answer_and_deliver(const struct command *command, const struct args 
 static enum exit_code run_command(const struct command *command, int argc, char **argv)
 {
     struct args args;
-    struct failure failure;
+    struct failure failure = { .exit_code = EXIT_ANSWERED };
     bool fine = read_args(command, front_of(command), argc, argv, &args, &failure) &&
                 answer_and_deliver(command, &args, &failure);
     if (!fine) {
-        complain(argv[0], &failure);
+        tell_failure(argv[0], &failure);
         if (json_is_true(json_object_get(args.front, "json")))
             complain_in_json(&failure);
+        json_decref(failure.complaints);
     }
     json_decref(args.request);
     json_decref(args.front);
     if (fine)
         return interrupted() ? EXIT_INTERRUPTED : EXIT_ANSWERED;
     return failure.exit_code;
-}
-
-/* ---- batch ------------------------------------------------------------------------------------------------------ */
-
-static const struct option_row no_options[] = { OPTION_END };
-
-static const struct command batch_command = {
-    .name = "batch",
-    .about = "many requests in, many answers out, one JSON object a line",
-    .operands = "[FILE]",
-    .examples = "  muslin batch requests.jsonl --output answers.jsonl\n"
-                "\n"
-                "A request names its command and its options: {\"command\": \"plan\", \"strips\": 42, \"columns\": 3, "
-                "\"rows\": 3}. An \"id\" comes back with its answer. A line that fails gets an \"error\" and loses "
-                "nothing else. Blank lines are passed over. Ctrl-C keeps the finished lines in FILE.part.",
-    .options = no_options
-};
-
-static const char *front_text(const struct args *args, const char *option)
-{
-    return json_string_value(json_object_get(args->front, option));
-}
-
-static bool batch_of(const struct args *args, struct batch *batch, struct failure *failure)
-{
-    const char *progress = front_text(args, "progress");
-    *batch = (struct batch){ .input = front_text(args, "input"), .output = front_text(args, "output") };
-    batch->progress = progress != NULL ? progress : "auto";
-    batch->replace = json_is_true(json_object_get(args->front, "force"));
-    batch->defaults = usual;
-    if (!read_common(args->request, &batch->defaults, failure))
-        return false;
-    if (strcmp(batch->progress, "auto") == 0 || strcmp(batch->progress, "always") == 0 ||
-        strcmp(batch->progress, "never") == 0)
-        return true;
-    failure_say(failure, "progress", "Choose one of auto, always or never.");
-    return false;
-}
-
-static enum exit_code run_batch_command(int argc, char **argv)
-{
-    struct args args;
-    struct batch batch;
-    struct failure failure;
-    enum exit_code code = EXIT_WRONG_INPUT;
-    if (read_args(&batch_command, batch_front_options, argc, argv, &args, &failure) &&
-        batch_of(&args, &batch, &failure))
-        code = run_batch(&batch, &failure);
-    if (code > EXIT_NO_ANSWER)
-        complain(argv[0], &failure);
-    json_decref(args.request);
-    json_decref(args.front);
-    return code;
 }
 
 /* ---- muslin itself ---------------------------------------------------------------------------------------------- */
@@ -219,7 +158,7 @@ static char *list_commands(void)
     }
     fputs("For scripts:\n", out);
     list_command(out, "batch", batch_command.about);
-    list_command(out, "completion", "a completion script for bash");
+    list_command(out, "completion", completion_command.about);
     fputc('\n', out);
     fputs("muslin COMMAND --help tells more, with examples. Exit status: 0 answered, 1 the sum has no answer, 2 wrong "
           "input, 3 trouble with a file, 130 interrupted.", out);
@@ -255,9 +194,10 @@ static int find_command_word(int argc, char **argv)
 
 static enum exit_code unknown_command(const char *name)
 {
-    const char *near = nearest_command(name);
+    char meant[200];
+    suggest_commands(name, meant, sizeof meant);
     fprintf(stderr, "muslin: There is no command \"%s\".%s%s%s See muslin --help.\n", name,
-            near != NULL ? " Did you mean " : "", near != NULL ? near : "", near != NULL ? "?" : "");
+            meant[0] != '\0' ? " Did you mean " : "", meant, meant[0] != '\0' ? "?" : "");
     return EXIT_WRONG_INPUT;
 }
 
@@ -272,24 +212,32 @@ static enum exit_code run_named(const char *name, int argc, char **argv)
         return run_command(command, argc, argv);
     if (strcmp(name, "batch") == 0)
         return run_batch_command(argc, argv);
+    if (strcmp(name, "completion") == 0)
+        return run_completion_command(argc, argv);
     return unknown_command(name);
 }
 
-static enum exit_code print_completion(void)
+/* -h is what many try first. A length behind a lone -- is none. */
+static void as_help(int argc, char **argv)
 {
-    write_completion(stdout);
-    return fflush(stdout) == 0 ? EXIT_ANSWERED : EXIT_FILE_TROUBLE;
+    static char help[] = "--help";
+    for (int i = 1; i < argc && strcmp(argv[i], "--") != 0; i++)
+        if (strcmp(argv[i], "-h") == 0)
+            argv[i] = help;
 }
 
 int main(int argc, char **argv)
 {
     char version[40];
     char help[] = "--help";
+    char name_of_program[] = "muslin";
     snprintf(version, sizeof version, "muslin %s", muslin_version_text());
     argp_program_version = version;
     argp_err_exit_status = EXIT_WRONG_INPUT;
     use_memory_for_json();
     watch_for_interrupt();
+    argv[0] = name_of_program;
+    as_help(argc, argv);
     int at = find_command_word(argc, argv);
     if (at >= argc) {
         fputs("muslin: Say what to work out, for instance muslin plan 42 --columns 3 --rows 3. See muslin --help.\n",
@@ -297,8 +245,8 @@ int main(int argc, char **argv)
         return EXIT_WRONG_INPUT;
     }
     const char *name = argv[at];
-    if (strcmp(name, "completion") == 0)
-        return (int)print_completion();
+    if (strcmp(name, "version") == 0)
+        return puts(version) >= 0 && fflush(stdout) == 0 ? EXIT_ANSWERED : EXIT_FILE_TROUBLE;
     if (strcmp(name, "help") == 0) {
         char *shifted[] = { argv[0], help, NULL };
         if (at + 1 < argc)

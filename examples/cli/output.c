@@ -9,6 +9,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -53,25 +54,89 @@ static void free_names(struct output *output)
 {
     free(output->target);
     free(output->temporary);
-    free(output->part);
 }
 
-bool output_open(struct output *output, const char *target, bool replace, bool may_keep_part, struct failure *failure)
+bool output_open(struct output *output, const char *target, bool replace, struct failure *failure)
 {
-    *output = (struct output){ .descriptor = STDOUT_FILENO, .replace = replace };
+    *output = (struct output){ .descriptor = STDOUT_FILENO, .earlier = -1, .replace = replace, .is_new = true };
     if (target == NULL)
         return true;
+    if (!may_take_place(target, replace, failure))
+        return false;
     output->target = name_with(target, "");
     output->temporary = name_with(target, ".XXXXXX");
-    output->part = name_with(target, ".part");
-    bool fine = may_take_place(target, replace, failure) &&
-                (!may_keep_part || may_take_place(output->part, replace, failure));
-    if (fine) {
-        output->descriptor = mkostemp(output->temporary, O_CLOEXEC);
-        fine = output->descriptor >= 0 || trouble(failure, "Cannot write", target, strerror(errno));
-    }
-    if (fine && fchmod(output->descriptor, usual_mode()) == 0)
+    output->descriptor = mkostemp(output->temporary, O_CLOEXEC);
+    if (output->descriptor >= 0 && fchmod(output->descriptor, usual_mode()) == 0)
         return true;
+    trouble(failure, "Cannot write", target, strerror(errno));
+    free_names(output);
+    return false;
+}
+
+/* ---- a part ----------------------------------------------------------------------------------------------------- */
+
+/* The file is ours alone and still has its name: who wrote it before may have renamed it while we waited. */
+static bool is_ours(int descriptor, const char *name)
+{
+    struct stat held;
+    struct stat named;
+    return flock(descriptor, LOCK_EX | LOCK_NB) == 0 && fstat(descriptor, &held) == 0 && lstat(name, &named) == 0 &&
+           held.st_dev == named.st_dev && held.st_ino == named.st_ino;
+}
+
+static bool open_temporary(struct output *output, enum part part, struct failure *failure)
+{
+    const char *name = output->temporary;
+    struct stat found;
+    output->is_new = lstat(name, &found) != 0;
+    if (!output->is_new && part == PART_NEW)
+        return trouble(failure, "Will not overwrite", name,
+                       "it holds the finished lines of an earlier run; go on with it by --resume, or use --force to "
+                       "start anew");
+    if (!output->is_new && !S_ISREG(found.st_mode))
+        return trouble(failure, "Cannot write", name, "it is there and is no ordinary file");
+    output->descriptor = open(name, O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW | (output->is_new ? O_EXCL : 0), 0666);
+    if (output->descriptor < 0)
+        return trouble(failure, "Cannot write", name, strerror(errno));
+    if (!is_ours(output->descriptor, name)) {
+        close(output->descriptor);
+        return trouble(failure, "Cannot write", name, "another run is writing it");
+    }
+    if (part == PART_AGAIN && ftruncate(output->descriptor, 0) != 0) {
+        close(output->descriptor);
+        return trouble(failure, "Cannot write", name, strerror(errno));
+    }
+    return true;
+}
+
+/* Where there is no part, the target may be one that was cut off: its lines go on in a new part, and it stays until
+ * that is finished. */
+static bool open_earlier(struct output *output, bool *may_replace, struct failure *failure)
+{
+    struct stat found;
+    if (lstat(output->temporary, &found) == 0 || lstat(output->target, &found) != 0)
+        return true;
+    if (!S_ISREG(found.st_mode))
+        return trouble(failure, "Cannot write", output->target, "it is there and is no ordinary file");
+    output->earlier = open(output->target, O_RDONLY | O_CLOEXEC);
+    *may_replace = true;
+    return output->earlier >= 0 || trouble(failure, "Cannot read", output->target, strerror(errno));
+}
+
+bool output_open_part(struct output *output, const char *target, enum part part, bool replace,
+                      struct failure *failure)
+{
+    *output = (struct output){ .descriptor = STDOUT_FILENO, .earlier = -1, .replace = replace, .is_new = true };
+    if (target == NULL)
+        return true;
+    output->is_part = true;
+    output->target = name_with(target, "");
+    output->temporary = name_with(target, ".part");
+    if ((part != PART_GO_ON || open_earlier(output, &output->replace, failure)) &&
+        may_take_place(target, output->replace, failure) && open_temporary(output, part, failure))
+        return true;
+    if (output->earlier >= 0)
+        close(output->earlier);
     free_names(output);
     return false;
 }
@@ -85,6 +150,7 @@ static const char *name_of(const struct output *output)
 
 bool output_write(struct output *output, const char *text, size_t length, struct failure *failure)
 {
+    const int64_t whole = output->whole + (int64_t)length;
     while (length > 0) {
         ssize_t written = write(output->descriptor, text, length);
         if (written < 0 && errno == EINTR)
@@ -94,6 +160,7 @@ bool output_write(struct output *output, const char *text, size_t length, struct
         text += written;
         length -= (size_t)written;
     }
+    output->whole = whole;
     return true;
 }
 
@@ -128,36 +195,50 @@ static int rename_to(const char *from, const char *to, bool replace)
     return unlink(from);
 }
 
-static bool put_in_place(struct output *output, const char *name, struct failure *failure)
+/* Closes and frees; the failure says what `fine` is the last of. */
+static bool leave(struct output *output, bool fine, struct failure *failure)
 {
-    bool settled = fsync(output->descriptor) == 0;
-    settled = close(output->descriptor) == 0 && settled;
-    bool fine = settled && rename_to(output->temporary, name, output->replace) == 0;
-    if (fine) {
-        settle_directory(name);
-    } else {
-        trouble(failure, "Cannot write", name, strerror(errno));
-        unlink(output->temporary);
-    }
+    if (!fine)
+        trouble(failure, "Cannot write", output->target, strerror(errno));
+    if (output->earlier >= 0)
+        close(output->earlier);
     free_names(output);
     return fine;
 }
 
 bool output_finish(struct output *output, struct failure *failure)
 {
-    return output->target == NULL || put_in_place(output, output->target, failure);
+    if (output->target == NULL)
+        return true;
+    bool fine = fsync(output->descriptor) == 0 && rename_to(output->temporary, output->target, output->replace) == 0;
+    const int why = errno;
+    close(output->descriptor);
+    if (fine)
+        settle_directory(output->target);
+    else if (!output->is_part)
+        unlink(output->temporary);
+    errno = why;
+    return leave(output, fine, failure);
 }
 
 bool output_keep_part(struct output *output, struct failure *failure)
 {
-    return output->target == NULL || put_in_place(output, output->part, failure);
+    if (output->target == NULL)
+        return true;
+    bool fine = ftruncate(output->descriptor, (off_t)output->whole) == 0 && fsync(output->descriptor) == 0;
+    const int why = errno;
+    close(output->descriptor);
+    errno = why;
+    return leave(output, fine, failure);
 }
 
 void output_drop(struct output *output)
 {
+    struct failure unused;
     if (output->target == NULL)
         return;
     close(output->descriptor);
-    unlink(output->temporary);
-    free_names(output);
+    if (output->is_new)
+        unlink(output->temporary);
+    leave(output, true, &unused);
 }

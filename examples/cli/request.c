@@ -29,6 +29,8 @@ const struct option_row common_options[] = {
     OPTION_END
 };
 
+const struct common usual_common = { .units = UNITS_INCH, .bare_unit = MUSLIN_LENGTH_UNIT_INCH };
+
 /* ---- finding options -------------------------------------------------------------------------------------------- */
 
 static bool same_name(const char *name, const char *written)
@@ -68,7 +70,7 @@ const char *nearest_option(const struct command *command, const char *written)
 
 /* ---- reading one value ------------------------------------------------------------------------------------------ */
 
-static bool complain(struct desk *desk, const struct option_row *row, const char *wanted)
+static bool refuse(struct desk *desk, const struct option_row *row, const char *wanted)
 {
     failure_say(desk->failure, row->name, "%s", wanted);
     return false;
@@ -86,7 +88,7 @@ static bool length_value(struct desk *desk, const struct option_row *row, const 
     }
     const json_t *ticks = json_object_get(value, "ticks");
     if (!json_is_integer(ticks))
-        return complain(desk, row, "Write a length in quotes, such as \"2 1/2 in\" or \"6.35 cm\".");
+        return refuse(desk, row, "Write a length in quotes, such as \"2 1/2 in\" or \"6.35 cm\".");
     *out = json_integer_value(ticks);
     return true;
 }
@@ -99,14 +101,14 @@ static bool count_value(struct desk *desk, const struct option_row *row, const j
     }
     const char *text = json_string_value(value);
     if (text == NULL || text[0] == '\0')
-        return complain(desk, row, "Give a whole number.");
+        return refuse(desk, row, "Give a whole number.");
     char *end = NULL;
     errno = 0;
     long long number = strtoll(text, &end, 10);
     if (errno == ERANGE)
-        return complain(desk, row, "This number is too large to count with.");
+        return refuse(desk, row, "This number is too large to count with.");
     if (end == text || *end != '\0')
-        return complain(desk, row, "Give a whole number, in digits only.");
+        return refuse(desk, row, "Give a whole number, in digits only.");
     *out = number;
     return true;
 }
@@ -117,7 +119,7 @@ static bool share_value(struct desk *desk, const struct option_row *row, const j
     static const char wanted[] = "Write a share in per cent with at most four decimals, such as \"3 %\" or \"2.5%\".";
     const char *text = json_string_value(value);
     if (text == NULL)
-        return complain(desk, row, wanted);
+        return refuse(desk, row, wanted);
     char sign = desk->common.decimal_comma ? ',' : '.';
     int64_t ppm = 0;
     int decimals = -1;
@@ -131,14 +133,14 @@ static bool share_value(struct desk *desk, const struct option_row *row, const j
         digits++;
         decimals += decimals >= 0;
         if (ppm > INT32_MAX || decimals > 4)
-            return complain(desk, row, wanted);
+            return refuse(desk, row, wanted);
     }
     for (int i = decimals < 0 ? 0 : decimals; i < 4; i++)
         ppm *= 10;
     while (*text == ' ')
         text++;
     if (digits == 0 || strcmp(text, "%") != 0 || ppm > INT32_MAX)
-        return complain(desk, row, wanted);
+        return refuse(desk, row, wanted);
     *out = (int32_t)ppm;
     return true;
 }
@@ -152,8 +154,15 @@ static bool choice_value(struct desk *desk, const struct option_row *row, const 
         return true;
     }
     char list[300];
+    struct nearest nearest = nearest_start(text != NULL ? text : "");
+    for (word = row->words; word->word != NULL; word++)
+        nearest_offer(&nearest, word->word);
     list_words(row->words, list, sizeof list);
-    failure_say(desk->failure, row->name, "Choose one of %s.", list);
+    if (nearest.word != NULL)
+        failure_say(desk->failure, row->name, "\"%.40s\" is not known here. Did you mean %s? Choose one of %s.", text,
+                    nearest.word, list);
+    else
+        failure_say(desk->failure, row->name, "Choose one of %s.", list);
     return false;
 }
 
@@ -161,7 +170,7 @@ static bool choice_value(struct desk *desk, const struct option_row *row, const 
 static bool switch_value(struct desk *desk, const struct option_row *row, const json_t *value, int32_t *out)
 {
     if (!json_is_boolean(value))
-        return complain(desk, row, "This is a switch: true or false.");
+        return refuse(desk, row, "This is a switch: true or false.");
     *out = json_is_true(value);
     return true;
 }
@@ -169,14 +178,14 @@ static bool switch_value(struct desk *desk, const struct option_row *row, const 
 static bool text_value(struct desk *desk, const struct option_row *row, const json_t *value, const char **out)
 {
     *out = json_string_value(value);
-    return *out != NULL || complain(desk, row, "Write this as text in quotes.");
+    return *out != NULL || refuse(desk, row, "Write this as text in quotes.");
 }
 
 static bool one_length_of_list(struct desk *desk, const struct option_row *row, const json_t *value,
                                struct lengths *list)
 {
     if (list->count == LIST_MAX)
-        return complain(desk, row, "Give at most 200 of these.");
+        return refuse(desk, row, "Give at most 200 of these.");
     if (!length_value(desk, row, value, &list->values[list->count]))
         return false;
     list->count++;
@@ -186,9 +195,9 @@ static bool one_length_of_list(struct desk *desk, const struct option_row *row, 
 static bool one_text_of_list(struct desk *desk, const struct option_row *row, const json_t *value, struct texts *list)
 {
     if (list->count == TEXTS_MAX)
-        return complain(desk, row, "Give at most 40 of these.");
+        return refuse(desk, row, "Give at most 40 of these.");
     if (!json_is_string(value))
-        return complain(desk, row, "Write this as text in quotes.");
+        return refuse(desk, row, "Write this as text in quotes.");
     list->texts[list->count++] = json_string_value(value);
     return true;
 }
@@ -208,7 +217,18 @@ static bool list_value(struct desk *desk, const struct option_row *row, const js
     return true;
 }
 
-static bool read_value(struct desk *desk, const struct option_row *row, const json_t *value, void *target)
+static bool files_value(struct desk *desk, const struct option_row *row, json_t *value, json_t **out)
+{
+    size_t i;
+    json_t *name;
+    *out = value;
+    json_array_foreach(value, i, name)
+        if (!json_is_string(name))
+            return refuse(desk, row, "Write each of these as text in quotes.");
+    return json_is_array(value) || refuse(desk, row, "Write these as a list of texts in quotes.");
+}
+
+static bool read_value(struct desk *desk, const struct option_row *row, json_t *value, void *target)
 {
     void *field = (char *)target + row->offset;
     switch (row->kind) {
@@ -223,10 +243,13 @@ static bool read_value(struct desk *desk, const struct option_row *row, const js
     case KIND_SWITCH:
         return switch_value(desk, row, value, field);
     case KIND_TEXT:
+    case KIND_FILE:
         return text_value(desk, row, value, field);
     case KIND_LENGTHS:
     case KIND_TEXTS:
         return list_value(desk, row, value, field);
+    case KIND_FILES:
+        return files_value(desk, row, value, field);
     case KIND_HEADING:
         break;
     }
@@ -266,7 +289,7 @@ static json_t *request_in_table_words(const struct command *command, json_t *req
 static bool read_options(struct desk *desk, const struct option_row *options, void *target)
 {
     for (const struct option_row *row = options; row->name != NULL; row++) {
-        const json_t *value = row->kind != KIND_HEADING ? json_object_get(desk->request, row->name) : NULL;
+        json_t *value = row->kind != KIND_HEADING ? json_object_get(desk->request, row->name) : NULL;
         if (value != NULL && !read_value(desk, row, value, target))
             return false;
         if (value == NULL && (row->flags & OPTION_REQUIRED) != 0) {
@@ -290,13 +313,19 @@ static json_t *answer_at_desk(const struct command *command, struct desk *desk)
     return answer;
 }
 
+bool read_by_table(json_t *object, const struct option_row *options, void *target, struct failure *failure)
+{
+    struct desk desk = { .common = usual_common,
+                         .failure = failure,
+                         .options = options,
+                         .request = object };
+    desk.problem.size = sizeof desk.problem;
+    return read_options(&desk, options, target);
+}
+
 bool read_common(json_t *request, struct common *common, struct failure *failure)
 {
-    struct desk desk = { .common = *common, .failure = failure, .options = common_options, .request = request };
-    desk.problem.size = sizeof desk.problem;
-    bool fine = read_options(&desk, common_options, &desk.common);
-    *common = desk.common;
-    return fine;
+    return read_by_table(request, common_options, common, failure);
 }
 
 json_t *answer_request(const struct command *command, json_t *request, const struct common *defaults,

@@ -230,6 +230,24 @@ void sheet_under(struct sheet *sheet, json_t *answer, const char *template)
     say(sheet, answer, template, "      ", 8);
 }
 
+void sheet_hanging(struct sheet *sheet, const char *first, size_t indent, const char *text)
+{
+    char *copy = need_memory(strlen(text) + 1);
+    size_t used = 0;
+    for (size_t i = 0; text[i] != '\0'; i++) {
+        const bool no_break = strncmp(text + i, "\xC2\xA0", 2) == 0;
+        copy[used++] = no_break ? TIED : text[i];
+        i += no_break;
+    }
+    write_wrapped(sheet->out, copy, first, indent);
+    free(copy);
+}
+
+size_t sheet_columns(const char *text)
+{
+    return columns_of(text, strlen(text));
+}
+
 void sheet_line(struct sheet *sheet, const char *text)
 {
     fprintf(sheet->out, "%s\n", text);

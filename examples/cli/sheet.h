@@ -25,6 +25,11 @@ void sheet_step(struct sheet *sheet, const char *words);
 void sheet_say(struct sheet *sheet, json_t *answer, const char *template);
 void sheet_point(struct sheet *sheet, json_t *answer, const char *template);
 void sheet_under(struct sheet *sheet, json_t *answer, const char *template);
+/* A text as it is, without places to fill; `first` begins its first line, `indent` blanks the others. A no-break space in
+ * it is a blank at which no line breaks. */
+void sheet_hanging(struct sheet *sheet, const char *first, size_t indent, const char *text);
+/* How many columns such a text takes. */
+size_t sheet_columns(const char *text);
 /* A line that is not wrapped, and an empty one. */
 void sheet_line(struct sheet *sheet, const char *text);
 void sheet_gap(struct sheet *sheet);
@@ -86,6 +91,11 @@ void show_weight(struct sheet *sheet, json_t *answer);
 /* A pieced unit as one works, and what cloth can become as a table. */
 void show_unit(struct sheet *sheet, json_t *answer);
 void show_makes(struct sheet *sheet, json_t *answer);
+/* What people call the unit, and the way it is made, that a member names. */
+const char *called_unit(json_t *object, const char *member);
+const char *called_way(json_t *object, const char *member);
+/* What can be made from what there is, in the order asked for. */
+void show_from_stock(struct sheet *sheet, json_t *answer);
 void show_sashing(struct sheet *sheet, json_t *answer);
 void show_on_point(struct sheet *sheet, json_t *answer);
 void show_log_cabin(struct sheet *sheet, json_t *answer);
@@ -96,6 +106,8 @@ void show_pieced_border(struct sheet *sheet, json_t *answer);
 void show_nothing_allowed(struct sheet *sheet);
 /* The sentences of a list, each a point. */
 void show_sentences(struct sheet *sheet, json_t *sentences);
+/* A pattern from its file, as text or as a table of comma-separated values. */
+void show_pattern(struct sheet *sheet, json_t *answer);
 /* A whole quilt as a written pattern. */
 void show_plan(struct sheet *sheet, json_t *answer);
 

@@ -57,24 +57,45 @@ static bool may_be_cut_along(json_t *answer)
     return says(answer, "print", "none");
 }
 
+/* Adds to a list of what stands in a sentence, after "; ". */
+static void add_words(char *list, size_t cap, const char *words)
+{
+    size_t used = strlen(list);
+    snprintf(list + used, cap - used, "%s%s", used == 0 ? "" : "; ", words);
+}
+
+/* What plans of two steps leave out. */
+static void list_left_out(json_t *answer, char *list, size_t cap)
+{
+    const bool stock = says(answer, "from", "stock");
+    if (!is_true(answer, "stacked"))
+        add_words(list, cap, "pieces stacked one above the other in a strip (--stacked looks at those)");
+    if (is_wanted(answer, "joined"))
+        add_words(list, cap, stock ? "strips to join that are not as long as the stock lets them be"
+                                   : "strips to join that do not go right across the cloth, but for the last");
+    if (stock && !may_be_cut_along(answer))
+        add_words(list, cap, "first cuts along the stock, since some pieces may not turn");
+    if (is_true(answer, "folded"))
+        add_words(list, cap, "cloth in a single layer");
+}
+
 /* What is meant by two steps, and what such plans leave out. */
 static void show_two_steps(struct sheet *sheet, json_t *answer)
 {
     const bool stock = says(answer, "from", "stock");
-    const bool joined = is_wanted(answer, "joined");
     const bool panels = !stock && is_wanted(answer, "lengthwise") && !is_true(answer, "no_panels");
-    char words[600];
-    snprintf(words, sizeof words, "Two steps: first strips %s%s; then pieces side by side from each strip%s%s. Not "
-             "looked at, and perhaps less: pieces stacked one above the other in a strip%s%s%s.",
+    char left_out[400] = "";
+    char words[900];
+    list_left_out(answer, left_out, sizeof left_out);
+    snprintf(words, sizeof words, "Two steps: first strips %s%s; then pieces side by side from each strip%s%s%s.%s%s%s",
              stock ? "from edge to edge, all one way in each piece of stock"
                    : is_true(answer, "folded") ? "right across the folded cloth" : "right across the cloth",
              panels ? ", or panels from which long pieces are slit" : "",
              is_true(answer, "own_strips") ? ", each size from strips of its own" : "",
              is_true(answer, "one_height") ? ", all of them as high as it is" : "",
-             joined ? (stock ? "; strips to join that are not as long as the stock lets them be"
-                             : "; strips to join that do not go right across the cloth, but for the last") : "",
-             stock && !may_be_cut_along(answer) ? "; first cuts along the stock, since some pieces may not turn" : "",
-             is_true(answer, "folded") ? "; cloth in a single layer" : "");
+             is_true(answer, "stacked") ? "; of those some are cut once more, into pieces of one width one above the "
+                                          "other" : "",
+             left_out[0] != '\0' ? " Not looked at, and perhaps less: " : "", left_out, left_out[0] != '\0' ? "." : "");
     sheet_point(sheet, answer, words);
 }
 
@@ -214,6 +235,15 @@ static void show_stock(struct sheet *sheet, json_t *answer)
 
 /* ---- strip by strip --------------------------------------------------------------------------------------------- */
 
+/* Of a stack: what lies on the strip's lower edge is cut to its height first, then what lies on that, and so on. */
+static const char *stack_template(json_t *place)
+{
+    if (number(place, "y") == 0)
+        return "{pieces} {label}: cross-cut at {cut_across}, then cut each to {cut_along} from its lower edge";
+    return is_true(place, "trimmed") ? "{pieces} {label}: cut from what is left of those, at {cut_along}"
+                                     : "{pieces} {label}: what is left of those, {cut_across} x {cut_along}";
+}
+
 static const char *name_template(json_t *place, bool slit)
 {
     if (is_true(place, "joined"))
@@ -244,8 +274,10 @@ static void show_pieces(struct sheet *sheet, json_t *strip, bool folded)
         json_t *place = json_array_get(places, i);
         char words[200];
         const bool slit = says(strip, "kind", "slit");
+        const bool stacked = is_true(place, "in_a_stack");
         snprintf(words, sizeof words, "%s%s%s", folded && !is_true(place, "round_the_fold") ? "in each layer " : "",
-                 name_template(place, slit), trim_template(place, slit));
+                 stacked ? stack_template(place) : name_template(place, slit),
+                 stacked ? "" : trim_template(place, slit));
         sheet_under(sheet, place, words);
     }
 }

@@ -6,6 +6,7 @@
                          each constant: the table recorded in layout.txt, which must come out the same on every target
     layout.py inits      a file, valid as C99 and C++11, that starts a struct from each ..._SPEC_INIT
     layout.py members    the members of each struct as a string of their widths, for tests/golden
+    layout.py asserts    a file that compiles only where the table is as recorded: for targets whose programs are not run
     layout.py rules      no C: says which struct breaks the layout rules
 
 The table leaves out the library's version, which changes with every release, and struct muslin_allocator, whose
@@ -46,6 +47,24 @@ def layout(api: Record) -> List[str]:
     lines += [f"    NUMBER({constant['name']})" for constant in api["constants"]
               if not constant["name"].startswith("MUSLIN_VERSION")]
     return lines + ["    return 0;", "}"]
+
+
+def asserts(_: Record) -> List[str]:
+    lines = ["#include <muslin/muslin.h>", "#include <stddef.h>", "",
+             "#define HOLDS(what) _Static_assert(what, #what);"]
+    of = ""
+    for line in (ROOT / "tests" / "abi" / "layout.txt").read_text(encoding="utf-8").splitlines():
+        words = line.split()
+        if line.startswith("  ") and len(words) == 3:
+            offset, width, member = words
+            lines.append(f"HOLDS(offsetof(struct {of}, {member}) == {offset} && "
+                         f"sizeof((struct {of} *)0)->{member} == {width})")
+        elif line.startswith("  "):
+            lines.append(f"HOLDS({words[1]} == {words[0]})")
+        elif len(words) == 2:
+            of = words[0]
+            lines.append(f"HOLDS(sizeof(struct {of}) == {words[1]})")
+    return lines
 
 
 def inits(api: Record) -> List[str]:
@@ -108,7 +127,7 @@ def main(arguments: List[str]) -> int:
             wrong.append(f"structs with pointers: {frozen}; only muslin_allocator may be one")
         print("\n".join(wrong + [f"{len(sized_structs(api))} structs, {len(wrong)} wrong"]))
         return 1 if wrong else 0
-    writers = {"layout": layout, "inits": inits, "members": members}
+    writers = {"layout": layout, "inits": inits, "members": members, "asserts": asserts}
     which, = arguments
     print(LICENCE + "\n".join(writers[which](api)))
     return 0

@@ -53,7 +53,8 @@ def test_the_sheet_says_how_little_can_do_and_then_the_cuts(muslin: Muslin) -> N
     words = muslin.words(*SQUARES)
     assert words.startswith("56 pieces take 1 2/3 yd (60 in) of cloth 40 in wide (usable), off the bolt: 9 strips, ")
     assert "cut in two steps like this one needs less than 1 2/3 yd (60 in): that is proven." in words
-    assert "Not looked at, and perhaps less: pieces stacked one above the other in a strip." in words
+    assert ("Not looked at, and perhaps less: pieces stacked one above the other in a strip (--stacked looks at "
+            "those).") in words
     # 18 squares of 5 1/2 in lie in strips of 6 in: 2 beside four of 6 in, 4 beside three of them in four strips.
     assert "it would be 64 1/2 in: this plan saves 4 1/2 in and has 18 trims." in words
     # 64 1/2 in are 1 7/8 yd in a shop, 60 in 1 3/4 yd.
@@ -219,6 +220,10 @@ def test_complaints_name_the_row(muslin: Muslin) -> None:
     assert "--piece" in muslin.complaint(2, "cutplan", "5 of 4 parsecs")
     assert "--piece" in muslin.complaint(2, "cutplan", "5 of 4 x in")
     assert "lengthwise" in muslin.complaint(2, "cutplan", "5 of 4 x 6 in sideways")
+    assert '"5 of 4 x 6 sideways" is no row' in muslin.complaint(2, "cutplan", "5 of 4 x 6 sideways")
+    for text in ("3 of 21 in sideways", "3 of 21 x 18 in sideways", "3 of 21 sideways", "any of 21 cubits at 3"):
+        said = muslin.complaint(2, "cutplan", "5 of 4 in", "--stock", text)
+        assert f'--stock: "{text}" is no row of this list: write how many' in said
     assert "--stock" in muslin.complaint(2, "cutplan", "5 of 4 in", "--stock", "some of 21 x 18 in")
     assert "--stock" in muslin.complaint(2, "cutplan", "5 of 4 in", "--stock", "3 of 21 x 18 in at home")
     assert '"2 of 50 x 50 in"' in muslin.complaint(1, "cutplan", "5 of 4 in", "2 of 50 x 50 in")
@@ -251,3 +256,37 @@ def test_an_interrupt_ends_the_search_with_the_best_plan(muslin: Muslin) -> None
         assert "You ended the search; this is the best plan up to then." in " ".join(text.split())
     else:
         assert search.returncode == 0 and "that is proven" in " ".join(text.split())
+
+
+# ---- stacks ---------------------------------------------------------------------------------------------------------
+
+STACK = ("cutplan", "4 of 4 x 9 in", "12 of 4 x 4 1/2 in", "--usable", "40 in")
+
+
+def test_pieces_of_one_width_lie_one_above_the_other_where_that_is_wanted(muslin: Muslin) -> None:
+    """A strip of 9 in holds ten that are 4 in wide: four A, and six that give two B each. Without stacks the strip holds
+    four A and six B, and the other six B take 4 1/2 in more."""
+    assert inches(muslin.answer(*STACK)["cloth_length"]) == 13.5
+    found = muslin.answer(*STACK, "--stacked")
+    assert inches(found["cloth_length"]) == 9 and found["certainly_the_least"]
+    places = found["strips_in_order"][0]["places"]
+    assert [(place["label"], place["pieces"], inches(place["x"]), inches(place["y"]), place["in_a_stack"])
+            for place in places] == [("A", 4, 0, 0, False), ("B", 6, 16, 0, True), ("B", 6, 16, 4.5, True)]
+
+
+def test_a_stack_is_told_from_below(muslin: Muslin) -> None:
+    words = muslin.words(*STACK, "--stacked")
+    assert ("6 B: cross-cut at 4 in, then cut each to 4 1/2 in from its lower edge "
+            "6 B: what is left of those, 4 in x 4 1/2 in") in words
+    assert "some are cut once more" in words and "--stacked looks at those" not in words
+    assert "--stacked looks at those" in muslin.words(*STACK)
+
+
+def test_what_lies_on_top_of_a_stack_may_be_trimmed(muslin: Muslin) -> None:
+    """Beside four A there is room for six: each must hold a B and, above it, a C; 1 in of the 9 in is left."""
+    words = muslin.words("cutplan", "4 of 4 x 9 in", "6 of 4 x 5 in", "6 of 4 x 3 in", "--usable", "40", "--stacked")
+    lower, upper = ("B", "5 in"), ("C", "3 in")
+    if "B: cut from what is left" in words:
+        lower, upper = upper, lower
+    assert (f"6 {lower[0]}: cross-cut at 4 in, then cut each to {lower[1]} from its lower edge "
+            f"6 {upper[0]}: cut from what is left of those, at {upper[1]}") in words

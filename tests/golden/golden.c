@@ -282,7 +282,7 @@ void shelf_refuse(struct golden *g, struct shelf *shelf, int64_t n, int64_t most
 
 /* ---- the whole corpus -------------------------------------------------------------------------------------------- */
 
-void golden_run(struct golden *g)
+void golden_arithmetic(struct golden *g)
 {
     g->state = MUSLIN_TICKS_PER_INCH;
     g->figures = FNV_START;
@@ -308,6 +308,12 @@ void golden_run(struct golden *g)
     golden_fit(g);
     golden_supplies(g);
     golden_setting_more(g);
+    g->arithmetic = g->figures;
+}
+
+void golden_run(struct golden *g)
+{
+    golden_arithmetic(g);
     golden_scatter(g);
     golden_quilt(g);
     golden_solution(g);

@@ -1,0 +1,214 @@
+/* units.c - units by their recipe, units of one's own, rows of triangles.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <stdlib.h>
+#include <string.h>
+
+#include "inside.h"
+
+/* ---- by recipe --------------------------------------------------------------------------------------------------- */
+
+enum { FABRICS_MOST = 3 };
+
+/* How a kind is made where nothing is said: the first way that the library lists. */
+static int32_t usual_method(int32_t kind)
+{
+    int32_t listed;
+    int32_t method;
+    for (int32_t i = 0; muslin_unit_recipe_at(i, &listed, &method, NULL) == MUSLIN_OK; i++)
+        if (listed == kind)
+            return method;
+    return MUSLIN_METHOD_PIECES;
+}
+
+/* A unit that was asked for before has a smaller number than the last new one. */
+static bool is_noted(const struct design *design, muslin_id id)
+{
+    const struct unit_asked *last = design->units + design->units_used;
+    return design->units_used > 0 && muslin_id_number(id) <= muslin_id_number(last[-1].id) &&
+           unit_of(design, id) != NULL;
+}
+
+static void note_unit(struct design *design, muslin_id id, const struct muslin_quilt_unit_spec *spec,
+                      const muslin_id fabrics[FABRICS_MOST])
+{
+    if (is_noted(design, id))
+        return;
+    design->units = room_for_one(design->units, design->units_used, sizeof *design->units);
+    struct unit_asked *asked = &design->units[design->units_used++];
+    *asked = (struct unit_asked){ .id = id, .spec = *spec };
+    memcpy(asked->fabrics, fabrics, sizeof asked->fabrics);
+}
+
+muslin_id make_unit(struct making *making, const struct place *place, json_t *value)
+{
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    json_t *names = json_object_get(value, "fabrics");
+    json_t *hand = json_object_get(value, "hand");
+    bool has_size = json_object_get(value, "size") != NULL;
+    muslin_id fabrics[FABRICS_MOST] = { 0 };
+    muslin_id id = 0;
+    bool width = measure_of(making, place, value, has_size ? "size" : "width", &spec.width);
+    bool height = measure_of(making, place, value, "height", &spec.height);
+    bool corner = measure_of(making, place, value, "corner", &spec.corner);
+    if (!width || !height || !corner)
+        return 0;
+    spec.kind = word_of(value, "unit", unit_words, 0);
+    spec.method = word_of(value, "method", method_words, usual_method(spec.kind));
+    spec.hand = hand != NULL ? (int32_t)json_integer_value(hand) : 1;
+    for (size_t i = 0; i < json_array_size(names); i++)
+        fabrics[i] = fabric_called(making, json_array_get(names, i));
+    muslin_status status =
+        muslin_quilt_unit(making->design->quilt, &spec, fabrics, json_array_size(names), &id, &problem);
+    if (!went_well(making, place, value, status, &problem))
+        return 0;
+    note_unit(making->design, id, &spec, fabrics);
+    return id;
+}
+
+/* ---- of one's own ------------------------------------------------------------------------------------------------ */
+
+struct drawing {
+    struct muslin_corner_spec *corners;
+    size_t used;
+};
+
+static bool add_corners(struct making *making, const struct place *place, json_t *list, int32_t piece,
+                        struct drawing *drawing)
+{
+    bool all = true;
+    size_t index;
+    json_t *item;
+    json_array_foreach(list, index, item)
+    {
+        struct place corner = place_at(place, index);
+        struct place x = place_at(&corner, 0);
+        struct place y = place_at(&corner, 1);
+        struct muslin_corner_spec *spec = &drawing->corners[drawing->used++];
+        must(muslin_corner_spec_init(spec, sizeof *spec));
+        spec->piece = piece;
+        all &= read_length(making->complaints, &x, json_array_get(item, 0), &spec->x);
+        all &= read_length(making->complaints, &y, json_array_get(item, 1), &spec->y);
+    }
+    return all;
+}
+
+/* The outline's corners, then those of each piece. */
+static bool draw(struct making *making, const struct place *place, json_t *value, struct drawing *drawing)
+{
+    json_t *pieces = json_object_get(value, "pieces");
+    const struct place outline = place_in(place, "shape");
+    const struct place list = place_in(place, "pieces");
+    bool all = add_corners(making, &outline, json_object_get(value, "shape"), MUSLIN_SHAPE_OUTLINE, drawing);
+    for (size_t i = 0; i < json_array_size(pieces); i++) {
+        struct place piece = place_at(&list, i);
+        struct place corners = place_in(&piece, "corners");
+        all &=
+            add_corners(making, &corners, json_object_get(json_array_get(pieces, i), "corners"), (int32_t)i, drawing);
+    }
+    return all;
+}
+
+muslin_id make_shape(struct making *making, const struct place *place, json_t *value)
+{
+    enum { PIECES_MOST = 64, CORNERS_MOST = 32 };
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct drawing drawing = { kept(calloc((PIECES_MOST + 1) * CORNERS_MOST, sizeof *drawing.corners)), 0 };
+    json_t *pieces = json_object_get(value, "pieces");
+    size_t count = json_array_size(pieces);
+    muslin_id fabrics[PIECES_MOST];
+    muslin_id measures[2];
+    muslin_id id = 0;
+    for (size_t i = 0; i < count; i++)
+        fabrics[i] = fabric_of(making, json_array_get(pieces, i), "fabric");
+    bool is_drawn = draw(making, place, value, &drawing);
+    bool width = measure_of(making, place, value, "width", &measures[0]);
+    bool height = measure_of(making, place, value, "height", &measures[1]);
+    if (is_drawn && width && height)
+        went_well(making, place, NULL,
+                  muslin_quilt_shape(making->design->quilt, drawing.corners, sizeof *drawing.corners, drawing.used,
+                                     fabrics, count, measures[0], measures[1], &id, &problem),
+                  &problem);
+    free(drawing.corners);
+    return id;
+}
+
+/* ---- rows of triangles ------------------------------------------------------------------------------------------- */
+
+static int64_t triangles_in(json_t *piece)
+{
+    return json_is_string(piece) ? 1 : json_integer_value(json_object_get(piece, "triangles"));
+}
+
+static size_t count_pieces(json_t *rows)
+{
+    size_t pieces = 0;
+    for (size_t i = 0; i < json_array_size(rows); i++)
+        pieces += json_array_size(json_array_get(rows, i));
+    return pieces;
+}
+
+static void list_pieces(struct making *making, json_t *rows, struct muslin_sixty_piece_spec *spec)
+{
+    size_t row;
+    size_t index;
+    json_t *pieces;
+    json_t *piece;
+    json_array_foreach(rows, row, pieces) json_array_foreach(pieces, index, piece)
+    {
+        must(muslin_sixty_piece_spec_init(spec, sizeof *spec));
+        spec->cells = triangles_in(piece);
+        spec->fabric = json_is_string(piece) ? fabric_called(making, piece) : fabric_of(making, piece, "fabric");
+        spec++;
+    }
+}
+
+/* How many triangles a row has, ends not counted; false where the rows differ. */
+static bool count_triangles(struct making *making, const struct place *place, json_t *rows, int64_t *cells)
+{
+    const struct place list = place_in(place, "triangle rows");
+    bool are_alike = true;
+    size_t row;
+    size_t index;
+    json_t *pieces;
+    json_t *piece;
+    json_array_foreach(rows, row, pieces)
+    {
+        struct place here = place_at(&list, row);
+        int64_t count = 0;
+        json_array_foreach(pieces, index, piece) count += triangles_in(piece);
+        if (row == 0)
+            *cells = count;
+        else if (count != *cells) {
+            complain_at(making->complaints, &here, NULL, -1,
+                        "this row has room for %lld triangles, the first one for "
+                        "%lld; rows are equally long",
+                        (long long)count, (long long)*cells);
+            are_alike = false;
+        }
+    }
+    return are_alike;
+}
+
+muslin_id make_triangle_rows(struct making *making, const struct place *place, json_t *value)
+{
+    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    json_t *rows = json_object_get(value, "triangle rows");
+    size_t count = count_pieces(rows);
+    muslin_id id = 0;
+    bool are_alike = count_triangles(making, place, rows, &spec.cells);
+    bool height = measure_of(making, place, value, "height", &spec.height);
+    if (!are_alike || !height)
+        return 0;
+    struct muslin_sixty_piece_spec *pieces = kept(calloc(count, sizeof *pieces));
+    list_pieces(making, rows, pieces);
+    spec.rows = (int64_t)json_array_size(rows);
+    spec.end_fabric = fabric_of(making, value, "end fabric");
+    spec.first = word_of(value, "first", first_words, 1);
+    muslin_status status =
+        muslin_quilt_sixty(making->design->quilt, &spec, pieces, sizeof *pieces, count, &id, &problem);
+    free(pieces);
+    return went_well(making, place, NULL, status, &problem) ? id : 0;
+}

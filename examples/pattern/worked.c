@@ -1,0 +1,558 @@
+/* worked.c - one size of a pattern asked through: solved, cut, sewn, pressed, finished, bought.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * What can fail as the pattern wishes it becomes a complaint with the library's sentence; what can only fail for want
+ * of memory stops the program. */
+#include <stdlib.h>
+
+#include "worked.h"
+
+void *rows_for(size_t count, size_t size)
+{
+    return kept(calloc(count + 1, size));
+}
+
+/* ---- complaints -------------------------------------------------------------------------------------------------- */
+
+/* True when the call went well; else its sentence is told at the place. */
+static bool went_well(muslin_status status, const struct muslin_problem *problem, const char *place,
+                      struct complaints *complaints)
+{
+    if (status == MUSLIN_OK)
+        return true;
+    if (status == MUSLIN_ERR_NO_MEMORY)
+        must(status);
+    complain(complaints, place, NULL, status, "%s",
+             problem->status == status ? problem->text : muslin_status_sentence(status));
+    return false;
+}
+
+/* Where the node stands in the file that could not be solved; the library tells its number. */
+static const char *place_of_node(const struct design *design, const struct muslin_problem *problem)
+{
+    muslin_id id;
+    if (problem->argument == MUSLIN_ARG_MEASURE ||
+        muslin_quilt_id(design->quilt, MUSLIN_ID_NODE, problem->at, &id, NULL) != MUSLIN_OK)
+        return "";
+    const struct named *named = named_of(design, id);
+    return named == NULL || named->place == NULL ? "/top" : named->place;
+}
+
+/* ---- sizes and cuts ---------------------------------------------------------------------------------------------- */
+
+static bool solve(struct worked *worked, struct complaints *complaints)
+{
+    const struct design *design = worked->design;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    muslin_status status = muslin_solution_create(design->quilt, design->top, &design->solve, NULL, 0, 0,
+                                                  &worked->solution, &problem);
+    if (!went_well(status, &problem, place_of_node(design, &problem), complaints))
+        return false;
+    worked->totals.size = sizeof worked->totals;
+    must(muslin_solution_totals(worked->solution, &worked->totals, NULL));
+    worked->top = size_of(worked, design->top);
+    size_t *count = &worked->misfits_count;
+    must(muslin_solution_misfits(worked->solution, NULL, 0, 0, count, NULL));
+    worked->misfits = rows_for(*count, sizeof *worked->misfits);
+    must(muslin_solution_misfits(worked->solution, worked->misfits, sizeof *worked->misfits, *count, count, NULL));
+    return true;
+}
+
+/* The four strips of a mitred border are cut alike: one number. */
+static bool shares_number(const struct muslin_cut *a, const struct muslin_cut *b)
+{
+    return a->source == MUSLIN_CUT_MITRED && b->source == MUSLIN_CUT_MITRED && a->fabric == b->fabric &&
+           a->cut_width == b->cut_width && a->cut_height == b->cut_height;
+}
+
+/* How long the cloth must be for it; strips are cut across all of it. */
+static muslin_len length_of(const struct worked *worked, const struct muslin_cut *cut)
+{
+    if (cut->source == MUSLIN_CUT_SET_STRIP || cut->pitch > 0)
+        return cloth_of(worked->design, cut->fabric)->usable_width;
+    return cut->cut_width > cut->cut_height ? cut->cut_width : cut->cut_height;
+}
+
+/* Of one fabric first what is cut from strips joined end to end, the widest first, then the longest first. */
+static bool is_cut_before(const struct worked *worked, size_t one, size_t other)
+{
+    const struct muslin_cut *a = &worked->cuts[one];
+    const struct muslin_cut *b = &worked->cuts[other];
+    if (a->fabric != b->fabric)
+        return false;
+    if (is_joined(worked, one) != is_joined(worked, other))
+        return is_joined(worked, one);
+    if (is_joined(worked, one) && a->cut_height != b->cut_height)
+        return a->cut_height > b->cut_height;
+    return length_of(worked, a) > length_of(worked, b);
+}
+
+/* Cuts of one fabric stand together: each moves up among them as far as it goes. */
+static void put_in_order(struct worked *worked)
+{
+    size_t *order = worked->order = rows_for(worked->cuts_count, sizeof *order);
+    int number = 0;
+    for (size_t i = 0; i < worked->cuts_count; i++) {
+        size_t place = i;
+        for (; place > 0 && is_cut_before(worked, i, order[place - 1]); place--)
+            order[place] = order[place - 1];
+        order[place] = i;
+    }
+    worked->piece = rows_for(worked->cuts_count, sizeof *worked->piece);
+    for (size_t i = 0; i < worked->cuts_count; i++) {
+        number += i == 0 || !shares_number(&worked->cuts[order[i - 1]], &worked->cuts[order[i]]);
+        worked->piece[order[i]] = number;
+    }
+}
+
+static struct muslin_blank_spec *request_of(const struct worked *worked, const struct cloth *cloth,
+                                            const struct muslin_yardage_spec *spec, size_t *count)
+{
+    must(muslin_yardage_pieces(worked->solution, cloth->id, spec, NULL, 0, 0, count, NULL));
+    struct muslin_blank_spec *rows = rows_for(*count + 2, sizeof *rows);
+    must(muslin_yardage_pieces(worked->solution, cloth->id, spec, rows, sizeof *rows, *count, count, NULL));
+    return rows;
+}
+
+/* Strips cannot be slit: what is too long for one is joined. */
+static struct muslin_yardage_spec buying_of(const struct design *design, const struct cloth *cloth)
+{
+    struct muslin_yardage_spec spec = design->buying;
+    if (cloth->strip_cut > 0)
+        spec.long_pieces = MUSLIN_LONG_JOINED;
+    return spec;
+}
+
+/* How each cut is laid out, as the library asks for it. */
+static void read_laid(struct worked *worked)
+{
+    worked->laid = rows_for(worked->cuts_count, sizeof *worked->laid);
+    for (size_t i = 0; i < worked->design->cloths_used; i++) {
+        const struct cloth *cloth = &worked->design->cloths[i];
+        const struct muslin_yardage_spec spec = buying_of(worked->design, cloth);
+        size_t count;
+        struct muslin_blank_spec *rows = request_of(worked, cloth, &spec, &count);
+        for (size_t k = 0; k < count; k++)
+            worked->laid[rows[k].label] = rows[k].kind;
+        free(rows);
+    }
+}
+
+static void read_cuts(struct worked *worked)
+{
+    size_t *count = &worked->cuts_count;
+    must(muslin_solution_cuts(worked->solution, NULL, 0, 0, count, NULL));
+    worked->cuts = rows_for(*count, sizeof *worked->cuts);
+    must(muslin_solution_cuts(worked->solution, worked->cuts, sizeof *worked->cuts, *count, count, NULL));
+    count = &worked->sets_count;
+    must(muslin_solution_strip_sets(worked->solution, NULL, 0, 0, count, NULL));
+    worked->sets = rows_for(*count, sizeof *worked->sets);
+    must(muslin_solution_strip_sets(worked->solution, worked->sets, sizeof *worked->sets, *count, count, NULL));
+}
+
+/* ---- sewing and pressing ----------------------------------------------------------------------------------------- */
+
+static void read_feeds(struct worked *worked, size_t step)
+{
+    struct feeds *feeds = &worked->feeds[step];
+    size_t *count = &feeds->count;
+    const int64_t row = (int64_t)step;
+    must(muslin_sewing_feeds(worked->solution, row, NULL, 0, 0, count, NULL));
+    feeds->rows = rows_for(*count, sizeof *feeds->rows);
+    must(muslin_sewing_feeds(worked->solution, row, feeds->rows, sizeof *feeds->rows, *count, count, NULL));
+}
+
+/* An allowance that is 1/64 in off makes each seam 1/32 in off. */
+static void read_steps(struct worked *worked)
+{
+    const muslin_len seam_error = MUSLIN_TICKS_PER_INCH / 32;
+    size_t *count = &worked->steps_count;
+    must(muslin_sewing_steps(worked->solution, NULL, 0, 0, count, NULL));
+    worked->steps = rows_for(*count, sizeof *worked->steps);
+    must(muslin_sewing_steps(worked->solution, worked->steps, sizeof *worked->steps, *count, count, NULL));
+    worked->feeds = rows_for(*count, sizeof *worked->feeds);
+    for (size_t i = 0; i < *count; i++)
+        read_feeds(worked, i);
+    worked->sewn.size = sizeof worked->sewn;
+    must(muslin_sewing_totals(worked->solution, seam_error, 0, &worked->sewn, NULL));
+}
+
+static bool press(struct worked *worked, struct complaints *complaints)
+{
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    size_t *count = &worked->seams_count;
+    muslin_status status = muslin_pressing_create(worked->solution, &worked->design->pressing, &worked->pressing,
+                                                  &problem);
+    if (!went_well(status, &problem, "/pressing", complaints))
+        return false;
+    const struct muslin_pressing_plan *plan = worked->pressing;
+    worked->pressed.size = sizeof worked->pressed;
+    must(muslin_pressing_totals(plan, &worked->pressed, NULL));
+    must(muslin_pressing_seams(plan, NULL, 0, 0, count, NULL));
+    worked->seams = rows_for(*count, sizeof *worked->seams);
+    must(muslin_pressing_seams(plan, worked->seams, sizeof *worked->seams, *count, count, NULL));
+    count = &worked->children_count;
+    must(muslin_pressing_children(plan, NULL, 0, 0, count, NULL));
+    worked->children = rows_for(*count, sizeof *worked->children);
+    must(muslin_pressing_children(plan, worked->children, sizeof *worked->children, *count, count, NULL));
+    count = &worked->exceptions_count;
+    must(muslin_pressing_exceptions(plan, NULL, 0, 0, count, NULL));
+    worked->exceptions = rows_for(*count, sizeof *worked->exceptions);
+    must(muslin_pressing_exceptions(plan, worked->exceptions, sizeof *worked->exceptions, *count, count, NULL));
+    return true;
+}
+
+/* ---- finishing --------------------------------------------------------------------------------------------------- */
+
+/* Ten inches more than round will do for the corners and for joining the ends; more is reckoned at first. */
+enum { ENDS_LEAST = 10 * MUSLIN_TICKS_PER_INCH };
+
+/* A last strip of which the join takes more than half is not cut, where the others go round with enough to spare. */
+static muslin_len without_stub(const struct muslin_binding *binding, muslin_len whole)
+{
+    const muslin_len adds = whole - binding->loss_per_join;
+    const muslin_len others = binding->joined - adds;
+    const bool is_stub = binding->length - others < binding->loss_per_join;
+    return binding->joins > 0 && is_stub && others - binding->perimeter >= ENDS_LEAST ? others : binding->length;
+}
+
+static bool bind(struct worked *worked, struct complaints *complaints)
+{
+    const struct design *design = worked->design;
+    struct muslin_extra_cut_spec cut = MUSLIN_EXTRA_CUT_SPEC_INIT;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_binding_spec spec = design->binding;
+    spec.quilt_width = worked->top.finished_width;
+    spec.quilt_length = worked->top.finished_height;
+    spec.strip_length = cloth_of(design, design->binding_fabric)->usable_width;
+    worked->binding.size = sizeof worked->binding;
+    if (!went_well(muslin_binding_plan(&spec, &worked->binding, &problem), &problem, "/binding", complaints))
+        return false;
+    worked->binding_reckoned = without_stub(&worked->binding, spec.strip_length);
+    cut.fabric = design->binding_fabric;
+    cut.kind = MUSLIN_BLANK_JOINED;
+    cut.cut_width = worked->binding_reckoned;
+    cut.cut_length = spec.binding_cut;
+    cut.join_loss = worked->binding.loss_per_join;
+    cut.count = design->solve.tops;
+    worked->extras[worked->extras_count++] = cut;
+    return true;
+}
+
+static bool hang(struct worked *worked, struct complaints *complaints)
+{
+    const struct design *design = worked->design;
+    struct muslin_extra_cut_spec cut = MUSLIN_EXTRA_CUT_SPEC_INIT;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_hanging_spec spec = design->sleeve;
+    spec.quilt_width = worked->top.finished_width;
+    worked->sleeve.size = sizeof worked->sleeve;
+    if (!went_well(muslin_hanging_plan(&spec, &worked->sleeve, &problem), &problem, "/sleeve", complaints))
+        return false;
+    if (worked->sleeve.sleeves == 0)
+        return true;
+    const bool is_long = worked->sleeve.sleeve_cut_length > cloth_of(design, design->sleeve_fabric)->usable_width;
+    cut.fabric = design->sleeve_fabric;
+    cut.kind = is_long ? MUSLIN_BLANK_JOINED : MUSLIN_BLANK_PIECE;
+    cut.cut_width = worked->sleeve.sleeve_cut_length;
+    cut.cut_length = worked->sleeve.sleeve_cut_width;
+    cut.join_loss = is_long ? 2 * spec.allowance : 0;
+    cut.count = worked->sleeve.sleeves * design->solve.tops;
+    worked->extras[worked->extras_count++] = cut;
+    return true;
+}
+
+static bool pad_and_back(struct worked *worked, struct complaints *complaints)
+{
+    const struct design *design = worked->design;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_batting_spec batting = design->batting;
+    struct muslin_backing_spec backing = design->backing;
+    size_t *count = &worked->backings_count;
+    bool fine = true;
+    batting.quilt_width = backing.quilt_width = worked->top.finished_width;
+    batting.quilt_length = backing.quilt_length = worked->top.finished_height;
+    worked->batting.size = sizeof worked->batting;
+    if (design->has_batting)
+        fine = went_well(muslin_batting_plan(&batting, &worked->batting, &problem), &problem, "/batting", complaints);
+    if (!design->has_backing)
+        return fine;
+    muslin_status status = muslin_backing_layouts(&backing, NULL, 0, 0, count, &problem);
+    if (!went_well(status, &problem, "/backing", complaints))
+        return false;
+    worked->backings = rows_for(*count, sizeof *worked->backings);
+    must(muslin_backing_layouts(&backing, worked->backings, sizeof *worked->backings, *count, count, NULL));
+    for (size_t i = 1; i < *count; i++)
+        if (worked->backings[i].best) {
+            const struct muslin_backing best = worked->backings[i];
+            for (size_t k = i; k > 0; k--)
+                worked->backings[k] = worked->backings[k - 1];
+            worked->backings[0] = best;
+        }
+    count = &worked->panels_count;
+    const int32_t layout = worked->backings[0].layout;
+    must(muslin_backing_panels(&backing, layout, NULL, 0, 0, count, NULL));
+    worked->panels = rows_for(*count, sizeof *worked->panels);
+    must(muslin_backing_panels(&backing, layout, worked->panels, sizeof *worked->panels, *count, count, NULL));
+    return fine;
+}
+
+static bool lay(struct worked *worked, struct complaints *complaints)
+{
+    const struct design *design = worked->design;
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_bed_covered_spec spec = MUSLIN_BED_COVERED_SPEC_INIT;
+    char place[40];
+    spec.quilt_width = worked->top.finished_width;
+    spec.quilt_length = worked->top.finished_height;
+    spec.mattress_width = design->bed_width;
+    spec.mattress_length = design->bed_length;
+    spec.mattress_depth = design->bed_depth;
+    worked->cover.size = sizeof worked->cover;
+    snprintf(place, sizeof place, "/sizes/%zu/bed", design->size);
+    return went_well(muslin_bed_covered(&spec, &worked->cover, &problem), &problem, place, complaints);
+}
+
+static bool finish(struct worked *worked, struct complaints *complaints)
+{
+    bool fine = !worked->design->has_binding || bind(worked, complaints);
+    fine = (!worked->design->has_sleeve || hang(worked, complaints)) && fine;
+    fine = (!worked->design->has_bed || lay(worked, complaints)) && fine;
+    return pad_and_back(worked, complaints) && fine;
+}
+
+/* ---- cloth ------------------------------------------------------------------------------------------------------- */
+
+/* Pieces of cloth from so wide on are told as left over. */
+static muslin_len least_left_over(const struct design *design)
+{
+    return design->pattern->units == PATTERN_INCH ? 2 * MUSLIN_TICKS_PER_INCH : 50 * MUSLIN_TICKS_PER_MM;
+}
+
+static void read_bolt(struct worked *worked, size_t row)
+{
+    struct bolt *bolt = &worked->bolts[row];
+    const muslin_len least = least_left_over(worked->design);
+    const struct muslin_cutplan *plan = bolt->from_strips;
+    size_t *count = &bolt->strips_count;
+    if (plan == NULL)
+        must(muslin_yardage_plan(worked->yardage, (int64_t)row, &plan, NULL));
+    must(muslin_cutplan_strips(plan, NULL, 0, 0, count, NULL));
+    bolt->strips = rows_for(*count, sizeof *bolt->strips);
+    must(muslin_cutplan_strips(plan, bolt->strips, sizeof *bolt->strips, *count, count, NULL));
+    count = &bolt->places_count;
+    must(muslin_cutplan_places(plan, NULL, 0, 0, count, NULL));
+    bolt->places = rows_for(*count, sizeof *bolt->places);
+    must(muslin_cutplan_places(plan, bolt->places, sizeof *bolt->places, *count, count, NULL));
+    count = &bolt->pieces_count;
+    must(muslin_cutplan_pieces(plan, NULL, 0, 0, count, NULL));
+    bolt->pieces = rows_for(*count, sizeof *bolt->pieces);
+    must(muslin_cutplan_pieces(plan, bolt->pieces, sizeof *bolt->pieces, *count, count, NULL));
+    count = &bolt->left_over_count;
+    must(muslin_cutplan_left_over(plan, least, NULL, 0, 0, count, NULL));
+    bolt->left_over = rows_for(*count, sizeof *bolt->left_over);
+    must(muslin_cutplan_left_over(plan, least, bolt->left_over, sizeof *bolt->left_over, *count, count, NULL));
+}
+
+struct muslin_blank_spec *pieces_of(const struct worked *worked, const struct cloth *cloth,
+                                    const struct muslin_yardage_spec *buying, size_t *count)
+{
+    struct muslin_blank_spec *rows = request_of(worked, cloth, buying, count);
+    for (size_t i = 0; i < worked->extras_count; i++) {
+        const struct muslin_extra_cut_spec *extra = &worked->extras[i];
+        struct muslin_blank_spec row = MUSLIN_BLANK_SPEC_INIT;
+        if (extra->fabric != cloth->id)
+            continue;
+        row.cut_width = extra->cut_width;
+        row.cut_length = extra->cut_length;
+        row.count = extra->count;
+        row.join_loss = extra->join_loss;
+        row.kind = extra->kind;
+        row.label = (int64_t)(worked->cuts_count + i);
+        rows[(*count)++] = row;
+    }
+    return rows;
+}
+
+/* A plan from strips as they are bought, as many as it takes. */
+static muslin_status plan_strips(const struct worked *worked, const struct cloth *cloth, struct muslin_cutplan **plan,
+                                 struct muslin_problem *problem)
+{
+    const struct muslin_yardage_spec buying = buying_of(worked->design, cloth);
+    struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
+    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    struct muslin_allocator allocator;
+    size_t count;
+    struct muslin_blank_spec *rows = pieces_of(worked, cloth, &buying, &count);
+    spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
+    spec.usable_width = 0;
+    spec.print = cloth->print;
+    spec.work_limit = buying.work_limit;
+    stock.width = cloth->usable_width;
+    stock.length = cloth->strip_cut;
+    must(muslin_allocator_libc(&allocator));
+    muslin_status status = muslin_cutplan_create(&spec, rows, sizeof *rows, count, &stock, sizeof stock, 1, &allocator,
+                                                 NULL, NULL, plan, problem);
+    free(rows);
+    return status;
+}
+
+static int64_t strips_of(const struct muslin_cutplan *plan)
+{
+    struct muslin_plan_totals totals = { .size = sizeof totals };
+    must(muslin_cutplan_totals(plan, &totals, NULL));
+    return totals.stock_pieces;
+}
+
+/* How many strips so many tops take; -1 where that cannot be worked out. What is not of the tops is as it is. */
+static int64_t strips_for_tops(const struct worked *worked, const struct cloth *cloth, int64_t tops)
+{
+    struct worked other = { .design = worked->design, .cuts_count = worked->cuts_count };
+    struct muslin_solve_spec spec = worked->design->solve;
+    struct muslin_cutplan *plan = NULL;
+    int64_t strips = -1;
+    spec.tops = tops;
+    if (muslin_solution_create(worked->design->quilt, worked->design->top, &spec, NULL, 0, 0, &other.solution, NULL) !=
+        MUSLIN_OK)
+        return strips;
+    for (size_t i = 0; i < worked->extras_count; i++) {
+        other.extras[i] = worked->extras[i];
+        other.extras[i].count = worked->extras[i].count / worked->design->solve.tops * tops;
+    }
+    other.extras_count = worked->extras_count;
+    if (plan_strips(&other, cloth, &plan, NULL) == MUSLIN_OK)
+        strips = strips_of(plan);
+    muslin_cutplan_free(plan);
+    muslin_solution_free(other.solution);
+    return strips;
+}
+
+static bool read_strips(struct worked *worked, size_t row, struct complaints *complaints)
+{
+    const struct cloth *cloth = cloth_of(worked->design, worked->bill[row].fabric);
+    struct bolt *bolt = &worked->bolts[row];
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    char place[80];
+    if (cloth->strip_cut == 0)
+        return true;
+    snprintf(place, sizeof place, "/fabrics/%s", cloth->key);
+    if (!went_well(plan_strips(worked, cloth, &bolt->from_strips, &problem), &problem, place, complaints))
+        return false;
+    bolt->strips_needed = strips_of(bolt->from_strips);
+    for (int64_t tops = 1; cloth->strips_have > 0 && tops <= TOPS_TRIED; tops++) {
+        const int64_t strips = strips_for_tops(worked, cloth, tops);
+        if (strips < 0 || strips > cloth->strips_have)
+            break;
+        bolt->tops_given = tops;
+    }
+    return true;
+}
+
+struct stopper {
+    bool (*stop)(void *);
+    void *with;
+};
+
+static int32_t ask_to_stop(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    const struct stopper *stopper = context;
+    (void)work;
+    (void)best;
+    (void)bound;
+    return stopper->stop != NULL && stopper->stop(stopper->with);
+}
+
+/* Where in the file the fabric stands of which no plan can be made. */
+static void place_of_fabric(const struct worked *worked, const struct muslin_problem *problem, char *place, size_t room)
+{
+    muslin_id id;
+    snprintf(place, room, "/buying");
+    if (muslin_quilt_id(worked->design->quilt, MUSLIN_ID_FABRIC, problem->at, &id, NULL) == MUSLIN_OK)
+        snprintf(place, room, "/fabrics/%s", cloth_of(worked->design, id)->key);
+}
+
+static bool buy(struct worked *worked, const struct stopper *stopper, struct complaints *complaints)
+{
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_allocator allocator;
+    size_t *count = &worked->bill_count;
+    char place[80];
+    bool fine = true;
+    must(muslin_allocator_libc(&allocator));
+    muslin_status status = muslin_yardage_create(worked->solution, &worked->design->buying, worked->extras,
+                                                 sizeof worked->extras[0], worked->extras_count, &allocator,
+                                                 ask_to_stop, (void *)(uintptr_t)stopper, &worked->yardage, &problem);
+    place_of_fabric(worked, &problem, place, sizeof place);
+    if (!went_well(status, &problem, place, complaints))
+        return false;
+    must(muslin_yardage_fabrics(worked->yardage, NULL, 0, 0, count, NULL));
+    worked->bill = rows_for(*count, sizeof *worked->bill);
+    worked->bolts = rows_for(*count, sizeof *worked->bolts);
+    must(muslin_yardage_fabrics(worked->yardage, worked->bill, sizeof *worked->bill, *count, count, NULL));
+    for (size_t i = 0; i < *count; i++) {
+        fine = read_strips(worked, i, complaints) && fine;
+        read_bolt(worked, i);
+    }
+    return fine;
+}
+
+/* ---- all --------------------------------------------------------------------------------------------------------- */
+
+static bool work_out(struct worked *worked, const struct stopper *stopper, struct complaints *complaints)
+{
+    if (!solve(worked, complaints))
+        return false;
+    read_cuts(worked);
+    read_laid(worked);
+    put_in_order(worked);
+    read_steps(worked);
+    bool fine = press(worked, complaints);
+    fine = finish(worked, complaints) && fine;
+    fine = fine && buy(worked, stopper, complaints);
+    if (stopper->stop != NULL && stopper->stop(stopper->with)) {
+        complain(complaints, "", NULL, -1, "It was interrupted before all was worked out.");
+        return false;
+    }
+    return fine;
+}
+
+struct worked *worked_create(const struct design *design, bool (*stop)(void *), void *with,
+                             struct complaints *complaints)
+{
+    const struct stopper stopper = { stop, with };
+    struct worked *worked = rows_for(1, sizeof *worked);
+    worked->design = design;
+    if (work_out(worked, &stopper, complaints))
+        return worked;
+    worked_free(worked);
+    return NULL;
+}
+
+static void bolt_free(struct bolt *bolt)
+{
+    free(bolt->strips);
+    free(bolt->places);
+    free(bolt->pieces);
+    free(bolt->left_over);
+    muslin_cutplan_free(bolt->from_strips);
+}
+
+void worked_free(struct worked *worked)
+{
+    if (worked == NULL)
+        return;
+    for (size_t i = 0; worked->bolts != NULL && i < worked->bill_count; i++)
+        bolt_free(&worked->bolts[i]);
+    for (size_t i = 0; worked->feeds != NULL && i < worked->steps_count; i++)
+        free(worked->feeds[i].rows);
+    void *const rows[] = { worked->misfits, worked->cuts,       worked->order, worked->piece, worked->laid,
+                           worked->sets,    worked->steps,      worked->feeds, worked->seams, worked->children,
+                           worked->exceptions, worked->bill,    worked->bolts, worked->backings, worked->panels };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
+        free(rows[i]);
+    muslin_yardage_free(worked->yardage);
+    muslin_pressing_free(worked->pressing);
+    muslin_solution_free(worked->solution);
+    free(worked);
+}

@@ -1,0 +1,223 @@
+/* write_buying.c - what to buy: a table of cloth and of what goes inside and behind, and where that is near its edge.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <inttypes.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "wording.h"
+
+/* ---- what it is for ---------------------------------------------------------------------------------------------- */
+
+static void add_uses(struct line *line, const struct worked *worked, muslin_id fabric)
+{
+    bool in_top = false;
+    size_t uses = 0;
+    for (size_t i = 0; i < worked->cuts_count; i++)
+        in_top = in_top || worked->cuts[i].fabric == fabric;
+    if (in_top)
+        add(line, "%stop", comma(uses++, 9));
+    if (worked->design->has_binding && worked->design->binding_fabric == fabric)
+        add(line, "%sbinding", comma(uses++, 9));
+    if (worked->sleeve.sleeves > 0 && worked->design->sleeve_fabric == fabric)
+        add(line, "%ssleeve", comma(uses++, 9));
+}
+
+/* ---- rows -------------------------------------------------------------------------------------------------------- */
+
+static void write_strips_row(struct table *table, const struct worked *worked, const struct cloth *cloth,
+                             const struct bolt *bolt)
+{
+    char text[WORD_ROOM];
+    add_cell(table, "%" PRId64 " strips", bolt->strips_needed);
+    measured_by(worked, cloth->usable_width, cloth->strip_cut, text);
+    if (cloth->strips_have == 0)
+        add_cell(table, "%" PRId64 " strips of %s", bolt->strips_needed, text);
+    else
+        add_cell(table, "there are %" PRId64 " strips of %s", cloth->strips_have, text);
+    if (cloth->strips_have >= bolt->strips_needed)
+        add_cell(table, "%" PRId64 " strips", cloth->strips_have - bolt->strips_needed);
+    else
+        add_cell(table, cloth->strips_have == 0 ? "none" : "too few");
+}
+
+static void write_bolt_row(struct table *table, const struct worked *worked, const struct muslin_fabric_yardage *row)
+{
+    char text[WORD_ROOM];
+    add_cell(table, "%s", at_least(worked, row->cloth_length, text));
+    add_cell(table, "%s", to_buy(worked, row->bought, text));
+    if (is_nothing(worked, row->spare))
+        add_cell(table, "none");
+    else
+        add_cell(table, "%s", at_most(worked, row->spare, text));
+}
+
+static void write_cloth_row(struct table *table, const struct worked *worked, size_t fabric)
+{
+    const struct muslin_fabric_yardage *row = &worked->bill[fabric];
+    const struct cloth *cloth = cloth_of(worked->design, row->fabric);
+    struct line uses = { NULL, 0, 0 };
+    add_cell(table, "%s, %s", cloth->letter, cloth->name);
+    if (cloth->strip_cut > 0)
+        write_strips_row(table, worked, cloth, &worked->bolts[fabric]);
+    else
+        write_bolt_row(table, worked, row);
+    add_uses(&uses, worked, row->fabric);
+    add_cell(table, "%s", uses.text == NULL ? "" : uses.text);
+    free(uses.text);
+}
+
+static void write_backing_row(struct table *table, const struct worked *worked)
+{
+    const struct design *design = worked->design;
+    const struct muslin_backing *best = &worked->backings[0];
+    const char *name = design->backing_fabric != 0 ? fabric_name(worked, design->backing_fabric) : design->backing_name;
+    char text[WORD_ROOM];
+    muslin_len spare;
+    add_cell(table, "backing%s%s", name == NULL ? "" : ": ", name == NULL ? "" : name);
+    add_cell(table, "%s", at_least(worked, best->cloth_with_repeat, text));
+    add_cell(table, "%s", to_buy(worked, best->bought, text));
+    must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
+    if (is_nothing(worked, spare))
+        add_cell(table, "none");
+    else
+        add_cell(table, "%s", at_most(worked, spare, text));
+    add_cell(table, "back of each quilt, %" PRId64 " panel%s", best->panels, plural(best->panels));
+}
+
+static void write_batting_row(struct table *table, const struct worked *worked)
+{
+    const struct muslin_batting *batting = &worked->batting;
+    char text[WORD_ROOM];
+    add_cell(table, "%s", word(worked, WORD_BATTING));
+    add_cell(table, "%s", measured_by(worked, batting->width, batting->length, text));
+    if (batting->package >= 0)
+        add_cell(table, "a package of %s", measured_by(worked, batting->package_width, batting->package_length, text));
+    else if (batting->joined_pieces > 0)
+        add_cell(table, "%s of the roll", to_buy(worked, batting->joined_length, text));
+    else
+        add_cell(table, "from a roll");
+    add_cell(table, "%s", "");
+    add_cell(table, "middle of each quilt");
+}
+
+static void write_table(struct document *document, const struct worked *worked)
+{
+    static const char *const heads[] = { "What", "Needed", "Buy", "To spare", "For" };
+    struct table *table = put_table(document, "To buy", heads, 5);
+    for (size_t i = 0; i < worked->bill_count; i++)
+        write_cloth_row(table, worked, i);
+    if (worked->design->has_backing)
+        write_backing_row(table, worked);
+    if (worked->design->has_batting)
+        write_batting_row(table, worked);
+}
+
+/* ---- near the edge ----------------------------------------------------------------------------------------------- */
+
+static void write_no_spare(struct document *document, const struct worked *worked, const char *name,
+                           muslin_len bought, muslin_len spare)
+{
+    char text[WORD_ROOM];
+    char left[WORD_ROOM];
+    char safer[WORD_ROOM];
+    muslin_len more;
+    must(muslin_length_add(bought, worked->design->buying.step, &more));
+    to_buy(worked, bought, text);
+    to_buy(worked, more, safer);
+    if (is_nothing(worked, spare))
+        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves nothing to spare, %s is safer.", name,
+            text, safer);
+    else
+        say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves only %s to spare, %s is safer.", name,
+            text, at_most(worked, spare, left), safer);
+}
+
+/* Too few strips of one fabric are told; the fabric that gives the fewest tops says how many there are. */
+static void write_strip_counts(struct document *document, const struct worked *worked)
+{
+    int64_t fewest = -1;
+    for (size_t i = 0; i < worked->bill_count; i++) {
+        const struct cloth *cloth = cloth_of(worked->design, worked->bill[i].fabric);
+        const struct bolt *bolt = &worked->bolts[i];
+        if (cloth->strip_cut == 0 || cloth->strips_have == 0)
+            continue;
+        fewest = fewest < 0 || bolt->tops_given < fewest ? bolt->tops_given : fewest;
+        if (cloth->strips_have < bolt->strips_needed)
+            say(document, ITEM_CAUTION, 0, NULL, "%s: %" PRId64 " strips are needed, and there are only %" PRId64 ".",
+                cloth->name, bolt->strips_needed, cloth->strips_have);
+    }
+    if (fewest == 0)
+        say(document, ITEM_CAUTION, 0, NULL, "The strips that there are do not suffice for one top of this size.");
+    if (fewest > 0)
+        say(document, ITEM_POINT, 0, NULL, "The strips that there are suffice for %" PRId64 " top%s of this size%s.",
+            fewest, plural(fewest), fewest == TOPS_TRIED ? " or more" : "");
+}
+
+static void write_edges(struct document *document, const struct worked *worked, size_t fabric)
+{
+    enum { FAT_QUARTER = 9 * MUSLIN_TICKS_PER_INCH };
+    const struct muslin_fabric_yardage *row = &worked->bill[fabric];
+    const struct cloth *cloth = cloth_of(worked->design, row->fabric);
+    if (cloth->strip_cut > 0)
+        return;
+    if (is_little(worked, row->spare))
+        write_no_spare(document, worked, cloth->name, row->bought, row->spare);
+    if (row->bought <= FAT_QUARTER)
+        say(document, ITEM_POINT, 0, NULL, "%s: off the bolt, no fat quarter: strips go right across it.", cloth->name);
+}
+
+static void write_backing_edge(struct document *document, const struct worked *worked)
+{
+    const struct muslin_backing *best = &worked->backings[0];
+    muslin_len spare;
+    must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
+    if (is_little(worked, spare))
+        write_no_spare(document, worked, "backing", best->bought, spare);
+}
+
+static void write_added(struct document *document, const struct worked *worked)
+{
+    const struct muslin_yardage_spec *buying = &worked->design->buying;
+    char text[WORD_ROOM];
+    if (buying->shrinkage > 0)
+        say(document, ITEM_POINT, 0, NULL, "For shrinking along the cloth %d.%02d per cent are counted: needed is what "
+            "must be left after washing.", buying->shrinkage / 10000, buying->shrinkage / 100 % 100);
+    else
+        say(document, ITEM_POINT, 0, NULL, "Shrinkage is not counted: of cloth that will be washed first buy more.");
+    if (buying->extra > 0)
+        say(document, ITEM_POINT, 0, NULL, "%s more of each is bought, for mistakes.",
+            measured(worked, buying->extra, text));
+}
+
+/* One cloth for front and back: bought in one length. */
+static void write_same_cloth(struct document *document, const struct worked *worked)
+{
+    const muslin_id fabric = worked->design->backing_fabric;
+    char text[WORD_ROOM];
+    for (size_t i = 0; worked->design->has_backing && fabric != 0 && i < worked->bill_count; i++) {
+        const muslin_len lengths[] = { worked->bill[i].bought, worked->backings[0].bought };
+        muslin_len both;
+        if (worked->bill[i].fabric != fabric)
+            continue;
+        must(muslin_length_sum(lengths, 2, &both));
+        say(document, ITEM_POINT, 0, NULL, "%s is bought for the top and for the back: %s in all.",
+            fabric_name(worked, fabric), to_buy(worked, both, text));
+    }
+}
+
+void write_buying(struct document *document, const struct worked *worked)
+{
+    say(document, ITEM_HEADING, 0, NULL, "What to buy");
+    write_table(document, worked);
+    for (size_t i = 0; i < worked->bill_count; i++)
+        write_edges(document, worked, i);
+    if (worked->design->has_backing)
+        write_backing_edge(document, worked);
+    write_strip_counts(document, worked);
+    write_same_cloth(document, worked);
+    if (worked->design->has_batting && worked->batting.package < 0 && worked->batting.joined_pieces == 0)
+        say(document, ITEM_POINT, 0, NULL, "No usual package of %s is large enough: join pieces edge to edge, without "
+            "overlapping.", word(worked, WORD_BATTING));
+    write_added(document, worked);
+}

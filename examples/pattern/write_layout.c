@@ -1,0 +1,351 @@
+/* write_layout.c - how the cuts are laid out on the cloth, fabric by fabric, strip by strip, and what is left.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <inttypes.h>
+#include <stdlib.h>
+
+#include "wording.h"
+
+struct laying {
+    const struct worked *worked;
+    const struct bolt *bolt;
+    const struct cloth *cloth;
+};
+
+static int64_t label_of(const struct laying *laying, size_t place)
+{
+    return laying->bolt->pieces[laying->bolt->places[place].piece].label;
+}
+
+/* The cut that lies there, or null: binding or a sleeve. */
+static const struct muslin_cut *cut_at(const struct laying *laying, size_t place)
+{
+    const int64_t label = label_of(laying, place);
+    return laid_for(laying->worked, label) == LAID_CUT ? &laying->worked->cuts[label] : NULL;
+}
+
+static bool joined_at(const struct laying *laying, size_t place)
+{
+    const int64_t label = label_of(laying, place);
+    if (laid_for(laying->worked, label) == LAID_CUT)
+        return is_joined(laying->worked, (size_t)label);
+    return laying->worked->extras[(size_t)label - laying->worked->cuts_count].kind == MUSLIN_BLANK_JOINED;
+}
+
+/* A strip that is told by its length: taken whole, for a strip set or to be joined. */
+static bool is_whole(const struct laying *laying, size_t place)
+{
+    const struct muslin_cut *cut = cut_at(laying, place);
+    return joined_at(laying, place) || (cut != NULL && cut->source == MUSLIN_CUT_SET_STRIP);
+}
+
+static bool is_square(const struct laying *laying, size_t place)
+{
+    const struct muslin_cut *cut = cut_at(laying, place);
+    return cut != NULL && cut->shape == MUSLIN_CUT_RECTANGLE && cut->cut_width == cut->cut_height;
+}
+
+/* ---- places ------------------------------------------------------------------------------------------------------ */
+
+static void add_place(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip,
+                      size_t place)
+{
+    const struct worked *worked = laying->worked;
+    const struct muslin_plan_place *row = &laying->bolt->places[place];
+    char text[WORD_ROOM];
+    char name[32];
+    label_name(worked, label_of(laying, place), name);
+    if (is_whole(laying, place) && row->count > 1)
+        add(line, "%" PRId64 " pieces %s long for %s", row->count, measured(worked, row->width, text), name);
+    else if (is_whole(laying, place))
+        add(line, "%s long for %s", measured(worked, row->width, text), name);
+    else if (is_square(laying, place))
+        add(line, "%" PRId64 " square%s %s", row->count, plural(row->count), name);
+    else if (cut_at(laying, place) == NULL)
+        add(line, "%" PRId64 " piece%s for the %s", row->count, plural(row->count), name);
+    else
+        add(line, "%" PRId64 " of %s", row->count, name);
+    if (row->turned && !is_whole(laying, place) && !is_square(laying, place))
+        add(line, ", turned: cross-cut at %s", measured(worked, row->width, text));
+    if (row->trimmed) {
+        add(line, ", trimmed from %s", measured(worked, strip->height, text));
+        add(line, " to %s high", measured(worked, row->height, text));
+    }
+}
+
+/* Whether a piece to be joined for a border lies there that is shorter than its strip. */
+static bool may_be_longer(const struct laying *laying, const struct muslin_plan_strip *strip, size_t place)
+{
+    return cut_at(laying, place) != NULL && joined_at(laying, place) &&
+           laying->bolt->places[place].width < strip->width;
+}
+
+/* Pieces to be joined for a border: how much longer they may be left. */
+static void add_free(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
+{
+    const struct worked *worked = laying->worked;
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    const muslin_len enough = in_inches ? 4 * MUSLIN_TICKS_PER_INCH : 100 * MUSLIN_TICKS_PER_MM;
+    struct line names = { NULL, 0, 0 };
+    char text[WORD_ROOM];
+    char name[32];
+    muslin_len left;
+    must(muslin_length_subtract(strip->width, strip->used, &left));
+    for (int64_t i = 0; !is_nothing(worked, left) && i < strip->places; i++)
+        if (may_be_longer(laying, strip, (size_t)(strip->first_place + i)))
+            add(&names, "%s%s", names.used > 0 ? " and " : "",
+                label_name(worked, label_of(laying, (size_t)(strip->first_place + i)), name));
+    if (names.used == 0)
+        return;
+    add(line, left >= enough ? ". %s of this strip are free: cut those for %s longer, so that their seam is not by a "
+                               "corner, and trim when the top is measured"
+                             : ". Only %s of this strip are free to leave those for %s longer",
+        at_most(worked, left, text), names.text);
+    free(names.text);
+}
+
+static void add_strip(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
+{
+    char text[WORD_ROOM];
+    measured(laying->worked, strip->height, text);
+    switch (strip->kind) {
+    case MUSLIN_PLAN_PANEL:
+        add(line, "%" PRId64 " length%s of %s across the whole width, to be slit along the cloth", strip->times,
+            plural(strip->times), text);
+        break;
+    case MUSLIN_PLAN_SLIT:
+        add(line, "from the left edge, slit along the cloth");
+        break;
+    case MUSLIN_PLAN_WITHIN:
+        if (laying->cloth->strip_cut > 0) {
+            add(line, "%" PRId64 " strip%s as bought", laying->bolt->strips[strip->holder].times,
+                plural(laying->bolt->strips[strip->holder].times));
+            break;
+        }
+        add(line, "across what is left beside: %" PRId64 " strip%s %s wide", strip->times, plural(strip->times), text);
+        break;
+    case MUSLIN_PLAN_STOCK:
+        add(line, "%" PRId64 " strip%s as bought", strip->times, plural(strip->times));
+        break;
+    default:
+        add(line, "%" PRId64 " strip%s %s wide", strip->times, plural(strip->times), text);
+        break;
+    }
+    const bool is_many = strip->times > 1 ||
+                         (laying->cloth->strip_cut > 0 && strip->holder >= 0 &&
+                          laying->bolt->strips[strip->holder].times > 1);
+    if (is_many && strip->places > 0)
+        add(line, ", from each");
+}
+
+/* A strip for a set is taken right across the bought one. */
+static void write_strip(struct document *document, const struct laying *laying, const struct muslin_plan_strip *strip)
+{
+    const bool is_bought_strip = laying->cloth->strip_cut > 0;
+    struct line line = { NULL, 0, 0 };
+    if (is_bought_strip && strip->places == 0)
+        return;
+    add_strip(&line, laying, strip);
+    for (int64_t i = 0; i < strip->places; i++) {
+        add(&line, "%s", i == 0 ? ": " : "; ");
+        add_place(&line, laying, strip, (size_t)(strip->first_place + i));
+    }
+    add_free(&line, laying, strip);
+    put(document, ITEM_POINT, strip->holder >= 0 && !is_bought_strip ? 1 : 0, NULL, &line);
+}
+
+/* ---- warnings ---------------------------------------------------------------------------------------------------- */
+
+/* How much shorter the strips of all sets may be that this row of the cut list goes into. */
+static muslin_len shorter_by(const struct worked *worked, size_t cut)
+{
+    muslin_len least = MUSLIN_LENGTH_MAX;
+    for (size_t i = 0; i < worked->sets_count; i++)
+        if (worked->sets[i].used && worked->sets[i].shorter_by < least && is_cut_for(worked, cut, worked->sets[i].node))
+            least = worked->sets[i].shorter_by;
+    return least == MUSLIN_LENGTH_MAX ? 0 : least;
+}
+
+/* The narrowest cloth that it can be cut from as it is laid out; a strip for a set need only be as long as its segments
+ * take. */
+static muslin_len narrowest(const struct laying *laying, const struct muslin_fabric_yardage *row)
+{
+    muslin_len most = 0;
+    for (size_t i = 0; i < laying->bolt->strips_count; i++) {
+        const struct muslin_plan_strip *strip = &laying->bolt->strips[i];
+        if (strip->kind != MUSLIN_PLAN_STRIP || strip->places == 0)
+            return row->narrowest_width;
+        const struct muslin_cut *cut = cut_at(laying, (size_t)strip->first_place);
+        muslin_len needed = strip->used;
+        if (cut != NULL && cut->source == MUSLIN_CUT_SET_STRIP)
+            needed -= shorter_by(laying->worked, (size_t)label_of(laying, (size_t)strip->first_place));
+        most = needed > most ? needed : most;
+    }
+    return most;
+}
+
+static void write_proof(struct document *document, const struct laying *laying, const struct muslin_fabric_yardage *row)
+{
+    struct line line = { NULL, 0, 0 };
+    const struct worked *worked = laying->worked;
+    const muslin_len least_width = narrowest(laying, row);
+    char text[WORD_ROOM];
+    add(&line, "%s are needed, cut like this. ", at_least(worked, row->cloth_length, text));
+    if (row->proven)
+        add(&line, "Cut in this way, no plan needs less. ");
+    else
+        add(&line, "Cut in this way, no plan needs less than %s. ", at_most(worked, row->least, text));
+    if (least_width < row->usable_width)
+        add(&line, "It works down to %s of usable width.", at_least(worked, least_width, text));
+    else
+        add(&line, "It takes all of the %s across, with nothing to spare.", measured(worked, row->usable_width, text));
+    put(document, ITEM_SAY, 0, NULL, &line);
+}
+
+/* Whether pieces of this row lie turned in one strip and not in another. */
+static bool lies_both_ways(const struct bolt *bolt, int64_t piece)
+{
+    int ways = 0;
+    for (size_t i = 0; i < bolt->places_count; i++)
+        if (bolt->places[i].piece == piece && bolt->places[i].width != bolt->places[i].height)
+            ways |= bolt->places[i].turned ? 2 : 1;
+    return ways == 3;
+}
+
+static void write_both_ways(struct document *document, const struct laying *laying)
+{
+    struct line line = { NULL, 0, 0 };
+    char name[32];
+    size_t found = 0;
+    for (size_t i = 0; i < laying->bolt->pieces_count; i++)
+        if (laid_for(laying->worked, laying->bolt->pieces[i].label) == LAID_CUT &&
+            lies_both_ways(laying->bolt, (int64_t)i))
+            add(&line, "%s%s", found++ > 0 ? " and " : "",
+                label_name(laying->worked, laying->bolt->pieces[i].label, name));
+    if (found == 0)
+        return;
+    add(&line, ": some lie along the cloth, some across it. Where a print would show that, or stretch matter, cut all "
+        "of them alike; that may take more cloth.");
+    put(document, ITEM_POINT, 0, NULL, &line);
+}
+
+static bool is_of_one_size(const struct muslin_plan_left_over *a, const struct muslin_plan_left_over *b)
+{
+    return a->width == b->width && a->height == b->height;
+}
+
+/* Pieces of one size are told once. */
+static int64_t count_of_size(const struct bolt *bolt, size_t row)
+{
+    int64_t count = 0;
+    for (size_t i = 0; i < bolt->left_over_count; i++) {
+        if (!is_of_one_size(&bolt->left_over[i], &bolt->left_over[row]))
+            continue;
+        if (i < row)
+            return 0;
+        count += bolt->left_over[i].count;
+    }
+    return count;
+}
+
+static void write_left_over(struct document *document, const struct laying *laying)
+{
+    enum { TOLD = 6 };
+    struct line line = { NULL, 0, 0 };
+    char text[WORD_ROOM];
+    const struct bolt *bolt = laying->bolt;
+    size_t told = 0;
+    for (size_t i = 0; i < bolt->left_over_count; i++) {
+        const struct muslin_plan_left_over *row = &bolt->left_over[i];
+        const int64_t count = count_of_size(bolt, i);
+        if (count == 0 || told++ >= TOLD)
+            continue;
+        add(&line, "%s%" PRId64 " piece%s of ", told == 1 ? "Left over: " : ", ", count, plural(count));
+        add(&line, "%s", measured_by(laying->worked, row->width, row->height, text));
+    }
+    if (told == 0)
+        return;
+    add(&line, "%s.", told > TOLD ? ", and smaller ones" : "");
+    put(document, ITEM_POINT, 0, NULL, &line);
+}
+
+/* ---- all --------------------------------------------------------------------------------------------------------- */
+
+/* Strips that go into strip sets as they were bought. */
+static bool is_taken_whole(const struct worked *worked, size_t fabric)
+{
+    const struct laying laying = { worked, &worked->bolts[fabric],
+                                   cloth_of(worked->design, worked->bill[fabric].fabric) };
+    for (size_t i = 0; i < laying.bolt->places_count; i++) {
+        const struct muslin_cut *cut = cut_at(&laying, i);
+        if (cut == NULL || cut->source != MUSLIN_CUT_SET_STRIP || cut->cut_height != laying.cloth->strip_cut)
+            return false;
+    }
+    return laying.cloth->strip_cut > 0;
+}
+
+static void write_whole_strips(struct document *document, const struct worked *worked)
+{
+    struct line line = { NULL, 0, 0 };
+    size_t told = 0;
+    for (size_t i = 0; i < worked->bill_count; i++)
+        if (is_taken_whole(worked, i))
+            add(&line, "%s%s", told++ == 0 ? "Strips that are taken whole and not cut before they are sewn into sets: "
+                                           : ", ", fabric_name(worked, worked->bill[i].fabric));
+    if (told == 0)
+        return;
+    add(&line, ".");
+    put(document, ITEM_SAY, 0, NULL, &line);
+}
+
+static void write_bolt(struct document *document, const struct worked *worked, size_t fabric)
+{
+    const struct muslin_fabric_yardage *row = &worked->bill[fabric];
+    const struct laying laying = { worked, &worked->bolts[fabric], cloth_of(worked->design, row->fabric) };
+    char text[WORD_ROOM];
+    write_fabric_heading(document, worked, row->fabric);
+    if (laying.cloth->strip_cut > 0)
+        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " strips, each %s, are cut into:", laying.bolt->strips_needed,
+            measured_by(worked, laying.cloth->usable_width, laying.cloth->strip_cut, text));
+    else
+        write_proof(document, &laying, row);
+    put_picture(document, PICTURE_CLOTH, worked, (int64_t)fabric, "As it is laid out; dashed: left over");
+    for (size_t i = 0; i < laying.bolt->strips_count; i++)
+        write_strip(document, &laying, &laying.bolt->strips[i]);
+    write_both_ways(document, &laying);
+    write_left_over(document, &laying);
+}
+
+static bool has_panels(const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->bill_count; i++)
+        for (size_t k = 0; k < worked->bolts[i].strips_count; k++)
+            if (worked->bolts[i].strips[k].kind == MUSLIN_PLAN_PANEL)
+                return true;
+    return false;
+}
+
+void write_layout(struct document *document, const struct worked *worked)
+{
+    struct line line = { NULL, 0, 0 };
+    char text[WORD_ROOM];
+    say(document, ITEM_HEADING, 0, NULL, "On the cloth");
+    add(&line, "Strips go right across the cloth, the widest first. Fold the cloth lengthwise, selvage on selvage, and "
+        "straighten its end square to the fold%s. Cut strips through both layers, trim the selvages off and open each "
+        "strip flat; then cut its pieces from the left end, in the order said. Sizes are cut sizes.",
+        worked->design->buying.straightening > 0 ? "" : " (nothing is counted for that)");
+    if (worked->design->buying.straightening > 0)
+        add(&line, " For straightening the end %s is counted.",
+            measured(worked, worked->design->buying.straightening, text));
+    put(document, ITEM_SAY, 0, NULL, &line);
+    say(document, ITEM_SAY, 0, NULL, "Two steps: strips right across the cloth, then pieces side by side from each. "
+        "What is said of other plans is said of such ones: not of pieces stacked one above the other in a strip.");
+    if (has_panels(worked))
+        say(document, ITEM_SAY, 0, NULL, "Pieces longer than the cloth is wide are slit along it: unfold the cloth for "
+            "the length that they come from, slit them off side by side from its left edge, and cut what is left "
+            "beside them strip by strip.");
+    write_whole_strips(document, worked);
+    for (size_t i = 0; i < worked->bill_count; i++)
+        if (!is_taken_whole(worked, i))
+            write_bolt(document, worked, i);
+}

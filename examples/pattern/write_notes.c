@@ -1,0 +1,224 @@
+/* write_notes.c - what is read first: sizes, seam, cloth, what letters and numbers mean, the test block.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <inttypes.h>
+#include <stdlib.h>
+
+#include "wording.h"
+
+/* ---- what does not meet ------------------------------------------------------------------------------------------ */
+
+/* "child 3, then child 1", from the top down. */
+static void add_path(struct line *line, const struct worked *worked, muslin_id node)
+{
+    size_t count;
+    must(muslin_solution_path(worked->solution, node, NULL, 0, &count, NULL));
+    int64_t *steps = rows_for(count, sizeof *steps);
+    must(muslin_solution_path(worked->solution, node, steps, count, &count, NULL));
+    for (size_t i = 0; i < count; i++)
+        add(line, "%spart %" PRId64, i == 0 ? ", from the top down: " : ", of that ", steps[i] + 1);
+    free(steps);
+}
+
+static void add_side(struct line *line, int64_t child)
+{
+    if (child < 0)
+        add(line, "a setting triangle or sash");
+    else
+        add(line, "part %" PRId64, child + 1);
+}
+
+/* In words for people: where, both sizes, the difference, how often. */
+static void write_misfit(struct document *document, const struct worked *worked, const struct muslin_misfit *misfit)
+{
+    struct line line = { NULL, 0, 0 };
+    char letter[16];
+    char text[WORD_ROOM];
+    const bool is_eased = misfit->kind == MUSLIN_MISFIT_EASED;
+    add(&line, "In %s (", letter_of(worked, misfit->node, letter));
+    add_name(&line, worked, misfit->node);
+    add_path(&line, worked, misfit->node);
+    add(&line, "): ");
+    add_side(&line, misfit->first);
+    if (misfit->kind == MUSLIN_MISFIT_ALLOWANCE) {
+        add(&line, " and ");
+        add_side(&line, misfit->second);
+        add(&line, " have different seam allowances where they are sewn together");
+    } else {
+        add(&line, " measures %s finished, ", measured(worked, misfit->first_size, text));
+        add_side(&line, misfit->second);
+        add(&line, " %s", measured(worked, misfit->second_size, text));
+        add(&line, ", where they are sewn together: they differ by %s",
+            measured(worked, misfit->difference < 0 ? -misfit->difference : misfit->difference, text));
+    }
+    if (is_eased)
+        add(&line, ". Ease them to each other, %s over each of %" PRId64 " piece%s",
+            measured(worked, misfit->ease_each < 0 ? -misfit->ease_each : misfit->ease_each, text), misfit->pieces,
+            plural(misfit->pieces));
+    add(&line, " (%" PRId64 " time%s).", misfit->count, plural(misfit->count));
+    put(document, is_eased ? ITEM_POINT : ITEM_CAUTION, 0, NULL, &line);
+}
+
+static void write_misfits(struct document *document, const struct worked *worked)
+{
+    if (worked->totals.misfits > 0)
+        say(document, ITEM_CAUTION, 0, NULL, "%" PRId64 " pair%s of edges do not meet: change the design before you "
+            "cut.", worked->totals.misfits, plural(worked->totals.misfits));
+    for (size_t i = 0; i < worked->misfits_count; i++)
+        write_misfit(document, worked, &worked->misfits[i]);
+}
+
+/* ---- notes ------------------------------------------------------------------------------------------------------- */
+
+static void write_sizes(struct document *document, const struct worked *worked)
+{
+    char text[WORD_ROOM];
+    const int64_t tops = worked->design->solve.tops;
+    say(document, ITEM_SAY, 0, NULL, "Top, finished: %s.",
+        measured_by(worked, worked->top.finished_width, worked->top.finished_height, text));
+    say(document, ITEM_SAY, 0, NULL, "Top, unfinished: %s.",
+        measured_by(worked, worked->top.unfinished_width, worked->top.unfinished_height, text));
+    if (tops > 1)
+        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patches in %" PRId64 " tops, which are made at once: all numbers "
+            "of pieces and all cloth are for %" PRId64 ".", worked->totals.patches, tops, tops);
+    else
+        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patch%s.", worked->totals.patches,
+            worked->totals.patches == 1 ? "" : "es");
+}
+
+static void write_seam(struct document *document, const struct worked *worked)
+{
+    struct line line = { NULL, 0, 0 };
+    char text[WORD_ROOM];
+    muslin_id allowance;
+    muslin_id take_up;
+    muslin_len value;
+    must(muslin_quilt_seam(worked->design->quilt, &allowance, &take_up, NULL));
+    must(muslin_solution_value(worked->solution, allowance, &value, NULL));
+    add(&line, "Seam allowance %s", measured(worked, value, text));
+    must(muslin_solution_value(worked->solution, take_up, &value, NULL));
+    if (value == 0)
+        add(&line, ", a scant one, so that the fold is in it. It is");
+    else
+        add(&line, ", as stitched; fold and thread of a pressed seam are reckoned to take %s more. Both are",
+            measured_fine(worked, value, text));
+    add(&line, " included in all sizes to cut and in all unfinished sizes.");
+    put(document, ITEM_POINT, 0, NULL, &line);
+}
+
+static bool is_of_one_sort(const struct cloth *a, const struct cloth *b)
+{
+    return a->usable_width == b->usable_width && a->strip_cut == b->strip_cut;
+}
+
+static size_t first_of_sort(const struct design *design, size_t cloth)
+{
+    size_t first = 0;
+    while (!is_of_one_sort(&design->cloths[first], &design->cloths[cloth]))
+        first++;
+    return first;
+}
+
+/* The names of all cloths of the sort. */
+static void add_sort(struct line *line, const struct design *design, size_t first)
+{
+    size_t count = 0;
+    size_t told = 0;
+    for (size_t i = first; i < design->cloths_used; i++)
+        count += is_of_one_sort(&design->cloths[first], &design->cloths[i]);
+    for (size_t i = first; i < design->cloths_used; i++)
+        if (is_of_one_sort(&design->cloths[first], &design->cloths[i]))
+            add(line, "%s%s", comma(told++, count), design->cloths[i].name);
+}
+
+/* Cloth of one width is told once. */
+static void write_widths(struct document *document, const struct worked *worked)
+{
+    const struct design *design = worked->design;
+    char text[WORD_ROOM];
+    for (size_t i = 0; i < design->cloths_used; i++) {
+        const struct cloth *cloth = &design->cloths[i];
+        struct line line = { NULL, 0, 0 };
+        if (first_of_sort(design, i) != i)
+            continue;
+        measured(worked, cloth->usable_width, text);
+        add(&line, cloth->strip_cut > 0 ? "Strips, reckoned %s long, selvages off: " : "Cloth reckoned %s wide, "
+            "selvages off, which is its \"width of %s\": ", text, word(worked, WORD_FABRIC));
+        add_sort(&line, design, i);
+        add(&line, cloth->strip_cut > 0 ? ". Do not wash strips before they are sewn: they fray and lose their size."
+                                        : ". Wash or steam test it first if you will wash the quilt.");
+        put(document, ITEM_POINT, 0, NULL, &line);
+    }
+}
+
+/* Blocks of which there are more: one of each is finished before the rest of their parts. */
+static void write_test_blocks(struct document *document, const struct worked *worked)
+{
+    struct line line = { NULL, 0, 0 };
+    char text[WORD_ROOM];
+    char letter[16];
+    size_t found = 0;
+    for (size_t i = 0; i < worked->steps_count; i++) {
+        const struct muslin_sewing_row *step = &worked->steps[i];
+        const struct named *named = named_of(worked->design, step->node);
+        if (named == NULL || !named->is_block || step->alike == 1 || step->kind == MUSLIN_SEWING_SET)
+            continue;
+        add(&line, "%s%s %s, ", found++ > 0 ? "; " : "Test block: first cut and sew what one block needs, step by "
+            "step, and measure it: ", named->name, letter_of(worked, step->node, letter));
+        add(&line, "%s unfinished", measured_by(worked, step->unfinished_width, step->unfinished_height, text));
+    }
+    if (found == 0)
+        return;
+    add(&line, ". Only then sew all parts of a step in a chain.");
+    put(document, ITEM_POINT, 0, NULL, &line);
+}
+
+static void write_letters(struct document *document, const struct worked *worked)
+{
+    say(document, ITEM_POINT, 0, NULL, "Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks "
+        "and rows of one letter are sewn one after the other in a chain.");
+    if (has_other_way(worked, false))
+        say(document, ITEM_POINT, 0, NULL, "A* is the same as A with all its seams, also those of its parts, pressed "
+            "the other way, so that seams lie opposite ways where they meet: in A* a part B is a B*, and a B* is a B.");
+    if (has_other_way(worked, true))
+        say(document, ITEM_POINT, 0, NULL, "Where a step says that A* is turned, sew and press it like any A, with the "
+            "same parts, and only turn it when it is sewn in: it looks the same, and its seams lie opposite ways to "
+            "those they meet.");
+    say(document, ITEM_POINT, 0, NULL, "\"About\": the exact length lies between two marks of a ruler, as of squares "
+        "on point; it is told to the nearest %s.",
+        worked->design->pattern->units == PATTERN_INCH ? "1/8 in" : "millimetre");
+    say(document, ITEM_POINT, 0, NULL, "The drawing shows the top with its upper edge above. On it are the letters of "
+        "blocks and of rows that run across%s.",
+        worked->design->fields_used > 0 ? "; on point, the numbers of the diagonal rows" : "");
+}
+
+/* The cover of one size alone has its top already. */
+static bool is_drawn_alone(const struct document *document)
+{
+    size_t tops = 0;
+    size_t sizes = 0;
+    for (size_t i = 0; i < document->used; i++) {
+        sizes += document->items[i].kind == ITEM_SIZE;
+        tops += document->items[i].kind == ITEM_PICTURE && document->items[i].picture.kind == PICTURE_TOP;
+    }
+    return sizes == 1 && tops == 1;
+}
+
+void write_notes(struct document *document, const struct worked *worked)
+{
+    say(document, ITEM_HEADING, 0, NULL, "Read this first");
+    write_sizes(document, worked);
+    write_misfits(document, worked);
+    if (!is_drawn_alone(document))
+        put_picture(document, PICTURE_TOP, worked, 0, "The top, finished, in its fabrics");
+    put_picture(document, PICTURE_KEY, worked, 0, "Fabrics: glue a snippet of your own beside each");
+    write_seam(document, worked);
+    write_widths(document, worked);
+    say(document, ITEM_POINT, 0, NULL, "The cutting list says what there is to cut. Cut it strip by strip, in the "
+        "order in which the cloth is laid out behind it.");
+    if (worked->design->borders_used > 0)
+        say(document, ITEM_POINT, 0, NULL, "Lay cloth aside for border strips: they are cut after the top is "
+            "measured.");
+    write_test_blocks(document, worked);
+    write_letters(document, worked);
+}

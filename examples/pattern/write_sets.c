@@ -1,0 +1,211 @@
+/* write_sets.c - strip sets and their segments: what is sewn long side to long side, and cut across again.
+ *
+ * SPDX-License-Identifier: MIT */
+#include <inttypes.h>
+#include <stdlib.h>
+
+#include "wording.h"
+
+static const struct muslin_strip_set *set_of(const struct worked *worked, muslin_id join)
+{
+    for (size_t i = 0; i < worked->sets_count; i++)
+        if (worked->sets[i].node == join)
+            return &worked->sets[i];
+    return NULL;
+}
+
+/* ---- sets -------------------------------------------------------------------------------------------------------- */
+
+/* The first strip has the label: which end of a segment is which is seen from it. */
+static void write_label(struct document *document, const struct worked *worked, const struct muslin_sewing_row *step)
+{
+    const struct muslin_strip_set *set = set_of(worked, step->node);
+    const bool is_across = node_of(worked, step->node).axis == MUSLIN_ACROSS;
+    if (set != NULL && set->turns)
+        return;
+    say(document, ITEM_POINT, 0, NULL, "Pin a label to the %s strip of each set, and to that end of each segment as it "
+        "is cut, so that nothing gets turned: it is the %s end.", is_across ? "left" : "top",
+        is_across ? "left" : "upper");
+}
+
+/* Strips: their fabrics, in the order in which they lie. */
+void write_set(struct document *document, const struct worked *worked, size_t number)
+{
+    const struct muslin_sewing_row *step = &worked->steps[number];
+    struct line line = { NULL, 0, 0 };
+    char text[WORD_ROOM];
+    size_t count;
+    muslin_id *children = children_of(worked, step->node, &count);
+    add(&line, "Sew strips long side to long side, from %s: ",
+        node_of(worked, step->node).axis == MUSLIN_ACROSS ? "left to right" : "top to bottom");
+    for (size_t i = 0, next; i < count; i = next) {
+        int64_t cut = cut_of_strip(worked, step->node, lying_at(worked, step->node, i, children[i]).node);
+        for (next = i + 1; next < count; next++)
+            if (cut_of_strip(worked, step->node, lying_at(worked, step->node, next, children[next]).node) != cut)
+                break;
+        add(&line, "%s", i == 0 ? "" : ", ");
+        if (next - i > 1)
+            add(&line, "%zu strips ", next - i);
+        add(&line, "[%d] %s", worked->piece[cut], fabric_name(worked, worked->cuts[cut].fabric));
+    }
+    const bool is_across = node_of(worked, step->node).axis == MUSLIN_ACROSS;
+    add(&line, ". The set is %s wide unfinished.",
+        measured(worked, is_across ? step->unfinished_width : step->unfinished_height, text));
+    put(document, ITEM_POINT, 0, NULL, &line);
+    free(children);
+    write_join_pressing(document, worked, step->node);
+    write_label(document, worked, step);
+}
+
+/* ---- stacks ------------------------------------------------------------------------------------------------------ */
+
+/* All strips of the set come from one bundle, in which every strip is another print. */
+static const struct cloth *bundle_of(const struct worked *worked, muslin_id join)
+{
+    const struct cloth *found = NULL;
+    for (size_t i = 0; i < worked->cuts_count; i++) {
+        if (worked->cuts[i].source != MUSLIN_CUT_SET_STRIP || !is_cut_for(worked, i, join))
+            continue;
+        const struct cloth *cloth = cloth_of(worked->design, worked->cuts[i].fabric);
+        if (cloth->strip_cut == 0 || (found != NULL && found != cloth))
+            return NULL;
+        found = cloth;
+    }
+    return found;
+}
+
+/* The step that joins segments of this set alone, side by side, or -1; of how many in each. */
+static int64_t step_of_pairs(const struct worked *worked, muslin_id join, int64_t *each)
+{
+    for (size_t i = 0; i < worked->steps_count; i++) {
+        const struct feeds *feeds = &worked->feeds[i];
+        if (worked->steps[i].kind != MUSLIN_SEWING_JOIN || feeds->count != 1 || feeds->rows[0].node != join)
+            continue;
+        *each = feeds->rows[0].each;
+        return (int64_t)i;
+    }
+    return -1;
+}
+
+static bool ask_for_stacks(const struct worked *worked, const struct muslin_strip_set *set,
+                           struct muslin_stripquilt_spec *spec)
+{
+    const struct muslin_solve_spec *solve = &worked->design->solve;
+    const struct cloth *bundle = bundle_of(worked, set->node);
+    muslin_id allowance;
+    muslin_id take_up;
+    const int64_t step = bundle == NULL ? -1 : step_of_pairs(worked, set->node, &spec->segments_per_block);
+    if (step < 0 || spec->segments_per_block > MUSLIN_BLOCK_SEGMENTS_MAX)
+        return false;
+    must(muslin_quilt_seam(worked->design->quilt, &allowance, &take_up, NULL));
+    must(muslin_solution_value(worked->solution, allowance, &spec->allowance, NULL));
+    must(muslin_solution_value(worked->solution, take_up, &spec->take_up, NULL));
+    spec->strips = set->sets * set->strips;
+    spec->strips_per_set = set->strips;
+    spec->columns = worked->steps[step].alike;
+    spec->tops = 1;
+    spec->strip_cut = bundle->strip_cut;
+    spec->usable_length = set->strip_length;
+    spec->segment_cut = set->segment_cut;
+    spec->end_trim = solve->end_trim;
+    spec->resquare_loss = solve->resquare_loss;
+    spec->resquare_every = solve->resquare_every;
+    spec->fold_clear = solve->fold_clear;
+    spec->turning = MUSLIN_TURNING_NONE;
+    spec->nesting = MUSLIN_NESTING_NAME;
+    return true;
+}
+
+static void write_group(struct document *document, const struct muslin_block_group *group)
+{
+    struct line line = { NULL, 0, 0 };
+    const int64_t last = group->first_block + group->blocks - 1;
+    if (last == group->first_block)
+        add(&line, "block %" PRId64, last);
+    else
+        add(&line, "blocks %" PRId64 " to %" PRId64, group->first_block, last);
+    add(&line, ": one segment each of stack");
+    for (int32_t i = 0; i < group->segments; i++)
+        add(&line, "%s %" PRId64, i == 0 ? "s" : i + 1 == group->segments ? " and" : ",", group->sets[i]);
+    add(&line, "%s.", group->repeats ? "; a print meets itself in these" : "");
+    put(document, ITEM_POINT, 1, NULL, &line);
+}
+
+/* Which stacks meet in which blocks, so that no block has a print twice. */
+static void write_stacks(struct document *document, const struct worked *worked, const struct muslin_strip_set *set)
+{
+    struct muslin_stripquilt_spec spec = MUSLIN_STRIPQUILT_SPEC_INIT;
+    size_t count;
+    if (set->sets < 2 || !ask_for_stacks(worked, set, &spec) ||
+        muslin_stripquilt_groups(&spec, NULL, 0, 0, &count, NULL) != MUSLIN_OK)
+        return;
+    struct muslin_block_group *groups = rows_for(count, sizeof *groups);
+    must(muslin_stripquilt_groups(&spec, groups, sizeof *groups, count, &count, NULL));
+    say(document, ITEM_POINT, 0, NULL, "Lay the segments of each set on a stack of its own, sets 1 to %" PRId64 ". So "
+        "that no block has a print twice, take for", set->sets);
+    for (size_t i = 0; i < count; i++)
+        write_group(document, &groups[i]);
+    free(groups);
+}
+
+/* ---- segments ---------------------------------------------------------------------------------------------------- */
+
+/* A last set for one or two segments can be sewn of short strips. */
+static void add_short_set(struct line *line, const struct worked *worked, const struct muslin_strip_set *set)
+{
+    char text[WORD_ROOM];
+    muslin_len length;
+    const int64_t last = set->segments - (set->sets - 1) * set->segments_per_set;
+    const muslin_len lengths[] = { set->segment_cut, worked->design->solve.end_trim };
+    const int64_t counts[] = { last, 2 };
+    if (set->sets < 2 || last > 2)
+        return;
+    must(muslin_length_dot(lengths, counts, 2, &length));
+    add(line, " The last set is sewn for only %" PRId64 " of them: strips %s long are enough for it.", last,
+        at_least(worked, length, text));
+}
+
+static void add_ends(struct line *line, const struct worked *worked, const struct muslin_strip_set *set)
+{
+    const struct muslin_solve_spec *solve = &worked->design->solve;
+    char text[WORD_ROOM];
+    char cut[WORD_ROOM];
+    measured(worked, set->segment_cut, cut);
+    add(line, "Square %s of each set", solve->fold_clear > 0 ? "both ends" : "one end");
+    if (solve->end_trim > 0)
+        add(line, " (%s is reckoned at either end)", measured(worked, solve->end_trim, text));
+    add(line, " and cut segments %s wide across it", cut);
+    if (solve->fold_clear > 0)
+        add(line, ", from both ends towards the fold: keep %s on either side of the fold clear",
+            measured(worked, solve->fold_clear, text));
+    add(line, ". ");
+    if (solve->resquare_every > 0)
+        add(line, "Square the end again after every %" PRId64 " cut%s: %s is reckoned for that. ",
+            solve->resquare_every, plural(solve->resquare_every), measured(worked, solve->resquare_loss, text));
+}
+
+void write_segments(struct document *document, const struct worked *worked, size_t number)
+{
+    const struct muslin_strip_set *set = set_of(worked, worked->steps[number].node);
+    struct line line = { NULL, 0, 0 };
+    char text[WORD_ROOM];
+    if (set == NULL)
+        return;
+    add_ends(&line, worked, set);
+    add(&line, "A set gives %" PRId64, set->segments_per_set);
+    if (set->sets > 1)
+        add(&line, ", %" PRId64 " sets give %" PRId64, set->sets, set->sets * set->segments_per_set);
+    if (set->spare > 0)
+        add(&line, "; %" PRId64 " needed, %" PRId64 " over.", set->segments, set->spare);
+    else
+        add(&line, "; %" PRId64 " needed, none over: there is none to spoil.", set->segments);
+    add_short_set(&line, worked, set);
+    put(document, ITEM_POINT, 0, NULL, &line);
+    write_stacks(document, worked, set);
+    if (is_nothing(worked, set->shorter_by))
+        say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives a "
+            "segment less.");
+    else
+        say(document, ITEM_POINT, 0, NULL, "Strips may be up to %s shorter before a set gives less.",
+            at_most(worked, set->shorter_by, text));
+}

@@ -1,0 +1,308 @@
+/* draw_cloth.c - the cutting plan of a fabric: strips across the cloth, pieces with numbers and sizes, what is left.
+ *
+ * SPDX-License-Identifier: MIT
+ *
+ * The straightened end is at the top. Strips that are alike are drawn once; high ones are drawn lower than they are. */
+#include <inttypes.h>
+#include <math.h>
+#include <stdlib.h>
+
+#include "picture.h"
+
+enum { SIDE = 62, OTHER_SIDE = 34, STRIP_HIGH = 130, STRIP_LOW = 13, STRIPS_APART = 4 };
+
+struct plan {
+    const struct canvas *canvas;
+    const struct muslin_fabric_yardage *bill;
+    const struct bolt *bolt;
+    const struct cloth *cloth;
+    bool is_folded;
+    double across; /* points a tick across the cloth */
+    double along;  /* ... along it, within the strip that is being drawn */
+};
+
+/* ---- pieces ------------------------------------------------------------------------------------------------------ */
+
+static const struct muslin_cut *cut_of_place(const struct plan *plan, const struct muslin_plan_place *place)
+{
+    const size_t label = (size_t)plan->bolt->pieces[place->piece].label;
+    return label < plan->canvas->worked->cuts_count ? &plan->canvas->worked->cuts[label] : NULL;
+}
+
+static const char *name_of_place(const struct plan *plan, const struct muslin_plan_place *place, char text[32])
+{
+    return label_name(plan->canvas->worked, plan->bolt->pieces[place->piece].label, text);
+}
+
+/* Whether it is told by its number alone: strips taken whole, and what is no rectangle. */
+static bool has_size(const struct plan *plan, const struct muslin_plan_place *place)
+{
+    const struct muslin_cut *cut = cut_of_place(plan, place);
+    return cut != NULL && cut->pitch == 0 && cut->source != MUSLIN_CUT_SET_STRIP;
+}
+
+static bool fits(const struct plan *plan, const char *words, double size, double width, double height)
+{
+    const struct room room = plate_room(plan->canvas->cairo, words, size, PLATE_BOX);
+    return room.width <= width - 1 && room.height <= height + 2;
+}
+
+/* Strips that are sewn end to end are not as large as what is sewn from them. */
+static bool is_to_join(const struct plan *plan, const struct muslin_plan_place *place)
+{
+    const size_t label = (size_t)plan->bolt->pieces[place->piece].label;
+    return cut_of_place(plan, place) != NULL && is_joined(plan->canvas->worked, label);
+}
+
+/* Number and size, on as few lines as have room; else the number; smaller where there is no room. Of pieces side by
+ * side the first one has its size. */
+static void write_piece(const struct plan *plan, const struct muslin_plan_place *place, bool is_first, struct box box)
+{
+    enum { WAYS = 4 };
+    char name[32];
+    char text[2][WORD_ROOM];
+    char words[WAYS][3 * WORD_ROOM];
+    const char *number = name_of_place(plan, place, name);
+    const char *what = is_to_join(plan, place) ? " to join" : "";
+    const bool is_sized = is_first && has_size(plan, place);
+    const struct worked *worked = plan->canvas->worked;
+    snprintf(words[0], sizeof words[0], "%s%s\n%s", number, what,
+             measured_by(worked, place->width, place->height, text[0]));
+    snprintf(words[1], sizeof words[1], "%s%s  %s", number, what, text[0]);
+    snprintf(words[2], sizeof words[2], "%s%s\n%s\nx %s", number, what, measured(worked, place->width, text[0]),
+             measured(worked, place->height, text[1]));
+    snprintf(words[3], sizeof words[3], "%s", number);
+    for (double size = TEXT_SIZE; size >= LEAST_SIZE; size -= 0.5)
+        for (int i = is_sized ? 0 : 3; i < WAYS; i++)
+            if ((i < 3 || !is_sized || size <= LEAST_SIZE) &&
+                fits(plan, words[i], size, box.right - box.left, box.bottom - box.top)) {
+                write_words(plan->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, words[i], size,
+                            PLATE_BOX);
+                return;
+            }
+    write_words(plan->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, words[3], LEAST_SIZE,
+                PLATE_BOX);
+}
+
+/* Slanted pieces lie one against the other, diamonds all alike, others alternately up and down. */
+static void trace_piece(const struct plan *plan, const struct muslin_cut *cut, double x, double y, double width,
+                        double height, double pitch, bool is_down)
+{
+    cairo_t *cairo = plan->canvas->cairo;
+    const double slant = width - pitch;
+    cairo_new_path(cairo);
+    if (cut == NULL || cut->pitch == 0 || slant <= 0)
+        cairo_rectangle(cairo, x, y, width, height);
+    else if (cut->shape == MUSLIN_CUT_DIAMONDS) {
+        cairo_move_to(cairo, x + slant, y);
+        cairo_line_to(cairo, x + width, y);
+        cairo_line_to(cairo, x + pitch, y + height);
+        cairo_line_to(cairo, x, y + height);
+        cairo_close_path(cairo);
+    } else {
+        const double wide = is_down ? y : y + height;
+        const double narrow = is_down ? y + height : y;
+        cairo_move_to(cairo, x, wide);
+        cairo_line_to(cairo, x + width, wide);
+        cairo_line_to(cairo, x + fmin(width, pitch), narrow);
+        cairo_line_to(cairo, x + fmax(0, slant), narrow);
+        cairo_close_path(cairo);
+    }
+}
+
+static void draw_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
+                       double right)
+{
+    const struct muslin_cut *cut = cut_of_place(plan, place);
+    const double pitch = (double)place->pitch * plan->across;
+    const double height = (double)place->height * plan->along;
+    const double y = top + (double)place->y * plan->along;
+    const bool is_sloped = cut != NULL && cut->pitch > 0;
+    for (int64_t i = 0; i < place->count; i++) {
+        const double x = left + (double)place->x * plan->across + (double)i * pitch;
+        const double width = fmin((double)place->width * plan->across, right - x);
+        trace_piece(plan, cut, x, y, width, height, is_sloped ? pitch : width, (i & 1) != 0);
+        fill_cloth(plan->canvas->cairo, plan->canvas->worked->design, plan->cloth->id);
+        trace_piece(plan, cut, x, y, width, height, is_sloped ? pitch : width, (i & 1) != 0);
+        stroke_seam(plan->canvas->cairo);
+        write_piece(plan, place, i == 0, (struct box){ x, x + width, y, y + height });
+    }
+}
+
+/* ---- strips ------------------------------------------------------------------------------------------------------ */
+
+static void draw_left_over(const struct plan *plan, size_t strip, double left, double top)
+{
+    char text[WORD_ROOM];
+    char words[WORD_ROOM + 8];
+    for (size_t i = 0; i < plan->bolt->left_over_count; i++) {
+        const struct muslin_plan_left_over *rest = &plan->bolt->left_over[i];
+        if (rest->strip != (int64_t)strip)
+            continue;
+        const double width = (double)rest->width * plan->across / (plan->is_folded ? 2 : 1);
+        const double height = (double)rest->height * plan->along;
+        const double x = left + (double)rest->x * plan->across + width / 2;
+        const double y = top + (double)rest->y * plan->along + height / 2;
+        snprintf(words, sizeof words, "left\n%s", measured_by(plan->canvas->worked, rest->width, rest->height, text));
+        if (!fits(plan, words, LEAST_SIZE + 1, width, height))
+            snprintf(words, sizeof words, "%s", text);
+        if (fits(plan, words, LEAST_SIZE + 1, width, height))
+            write_words(plan->canvas->cairo, x, y, words, LEAST_SIZE + 1, PLATE_BOX);
+    }
+}
+
+static void draw_ground(const struct plan *plan, const struct muslin_plan_strip *strip, double left, double top)
+{
+    cairo_t *cairo = plan->canvas->cairo;
+    const double width = (double)strip->width * plan->across;
+    const double height = (double)strip->height * plan->along;
+    cairo_new_path(cairo);
+    cairo_rectangle(cairo, left, top, width, height);
+    fill_left_over(cairo);
+    cairo_rectangle(cairo, left, top, width, height);
+    stroke_thin(cairo);
+}
+
+static void draw_strip(const struct plan *plan, size_t number, double left, double top)
+{
+    const struct muslin_plan_strip *strip = &plan->bolt->strips[number];
+    const double right = left + (double)strip->width * plan->across;
+    if (strip->kind != MUSLIN_PLAN_SLIT)
+        draw_ground(plan, strip, left, top);
+    for (int64_t i = 0; i < strip->places; i++)
+        draw_place(plan, &plan->bolt->places[strip->first_place + i], left, top, right);
+    draw_left_over(plan, number, left, top);
+}
+
+/* What is slit from a panel, and strips across its rest. */
+static void draw_within(const struct plan *plan, size_t holder, double top)
+{
+    for (size_t i = 0; i < plan->bolt->strips_count; i++) {
+        const struct muslin_plan_strip *strip = &plan->bolt->strips[i];
+        if (strip->holder != (int64_t)holder)
+            continue;
+        for (int64_t k = 0; k < strip->times; k++)
+            draw_strip(plan, i, (double)strip->x * plan->across,
+                       top + (double)(strip->y + k * strip->height) * plan->along);
+    }
+}
+
+static bool is_outermost(const struct muslin_plan_strip *strip)
+{
+    return strip->kind != MUSLIN_PLAN_SLIT && strip->kind != MUSLIN_PLAN_WITHIN;
+}
+
+/* High enough for words, and low enough for a page; what holds strips of its own may be higher. */
+static double height_of(const struct plan *plan, size_t number)
+{
+    const struct muslin_plan_strip *strip = &plan->bolt->strips[number];
+    double most = STRIP_HIGH;
+    for (size_t i = 0; i < plan->bolt->strips_count; i++)
+        if (plan->bolt->strips[i].holder == (int64_t)number && plan->bolt->strips[i].kind == MUSLIN_PLAN_WITHIN)
+            most = fmax(STRIP_HIGH, plan->canvas->height * 0.6);
+    return fmin(most, fmax(STRIP_LOW, (double)strip->height * plan->across));
+}
+
+/* At the edges of a strip that is drawn lower than it is. */
+static void mark_lower(const struct plan *plan, double width, double y)
+{
+    draw_break_across(plan->canvas->cairo, -6, 6, y);
+    draw_break_across(plan->canvas->cairo, width - 6, width + 6, y);
+}
+
+/* How high a strip is cut, to the left of it; how many of them, to the right. */
+static void label_strip(const struct plan *plan, const struct muslin_plan_strip *strip, double top, double height,
+                        double width)
+{
+    char text[WORD_ROOM];
+    char words[WORD_ROOM + 24];
+    const bool is_panel = strip->kind == MUSLIN_PLAN_PANEL;
+    const char *size = measured(plan->canvas->worked, strip->height, text);
+    const char *what = is_panel ? "panel" : strip->kind == MUSLIN_PLAN_STOCK ? "strip" : "cut";
+    snprintf(words, sizeof words, height > 26 ? "%s\n%s" : "%s %s", what, size);
+    write_up_to(plan->canvas->cairo, -6, top + height / 2, words, SMALL_SIZE);
+    if (strip->times == 1)
+        return;
+    snprintf(words, sizeof words, "x %" PRId64, strip->times);
+    write_from(plan->canvas->cairo, width + 6, top + height / 2, words, LETTER_SIZE);
+}
+
+static double draw_strips(struct plan *plan, double width)
+{
+    double top = 0;
+    for (size_t i = 0; i < plan->bolt->strips_count; i++) {
+        const struct muslin_plan_strip *strip = &plan->bolt->strips[i];
+        if (!is_outermost(strip))
+            continue;
+        const double height = height_of(plan, i);
+        plan->along = height / (double)strip->height;
+        draw_strip(plan, i, 0, top);
+        draw_within(plan, i, top);
+        label_strip(plan, strip, top, height, width);
+        if (height < (double)strip->height * plan->across - 1)
+            mark_lower(plan, width, top + height * 0.75);
+        top += height + (strip->times > 1 || strip->kind == MUSLIN_PLAN_STOCK ? STRIPS_APART : 0);
+    }
+    return top;
+}
+
+/* ---- the cloth --------------------------------------------------------------------------------------------------- */
+
+/* The end that is straightened; selvages, or selvages and fold, at the sides. */
+static void draw_edges(const struct plan *plan, double width, double bottom)
+{
+    cairo_t *cairo = plan->canvas->cairo;
+    char text[WORD_ROOM];
+    char words[WORD_ROOM + 24];
+    const muslin_len end = plan->canvas->worked->design->buying.straightening;
+    if (end > 0) {
+        cairo_new_path(cairo);
+        cairo_rectangle(cairo, 0, -6, width, 5);
+        fill_left_over(cairo);
+        cairo_rectangle(cairo, 0, -6, width, 5);
+        stroke_thin(cairo);
+        snprintf(words, sizeof words, "%s straightened", measured(plan->canvas->worked, end, text));
+        write_up_to(cairo, -6, -4, words, LEAST_SIZE + 1);
+    }
+    for (int side = 0; side < 2; side++) {
+        cairo_move_to(cairo, side * width, -16);
+        cairo_line_to(cairo, side * width, bottom + 8);
+        stroke_dashed(cairo, 6, 3);
+    }
+    write_words(cairo, 0, -22, plan->is_folded ? "selvages" : "selvage", SMALL_SIZE, PLATE_NONE);
+    write_words(cairo, width, -22, plan->is_folded ? "fold" : "selvage", SMALL_SIZE, PLATE_NONE);
+}
+
+static bool is_from_bolt(const struct plan *plan)
+{
+    return plan->bolt->strips_count == 0 || plan->bolt->strips[0].kind != MUSLIN_PLAN_STOCK;
+}
+
+static muslin_len width_of(const struct plan *plan)
+{
+    muslin_len width = plan->bill->usable_width;
+    if (plan->is_folded && plan->bolt->strips_count > 0)
+        width = plan->bolt->strips[0].width;
+    return width;
+}
+
+void draw_cloth(const struct canvas *canvas)
+{
+    const struct worked *worked = canvas->worked;
+    struct plan plan = { .canvas = canvas, .bill = &worked->bill[canvas->which],
+                         .bolt = &worked->bolts[canvas->which] };
+    char text[WORD_ROOM];
+    char words[WORD_ROOM + 24];
+    plan.cloth = cloth_of(worked->design, plan.bill->fabric);
+    plan.is_folded = (worked->design->buying.flags & MUSLIN_CUTPLAN_FOLDED) != 0;
+    plan.across = (canvas->width - SIDE - OTHER_SIDE) * (plan.is_folded ? 0.6 : 1) / (double)width_of(&plan);
+    const double width = (double)width_of(&plan) * plan.across;
+    const double bottom = draw_strips(&plan, width);
+    if (is_from_bolt(&plan))
+        draw_edges(&plan, width, bottom);
+    const char *what = is_from_bolt(&plan) ? "usable width" : "usable length";
+    what = plan.is_folded ? "from selvages to fold" : what;
+    snprintf(words, sizeof words, "%s %s", measured(worked, width_of(&plan), text), what);
+    dimension_across(canvas->cairo, 0, width, bottom + 16, words);
+    write_words(canvas->cairo, -SIDE + 10, -22, plan.cloth->letter, LETTER_SIZE, PLATE_RING);
+}
