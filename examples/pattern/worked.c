@@ -355,16 +355,10 @@ static void read_bolt(struct worked *worked, size_t row)
     must(muslin_cutplan_left_over(plan, least, bolt->left_over, sizeof *bolt->left_over, *count, count, NULL));
 }
 
-/* A plan from strips as they are bought, as many as it takes. */
-static muslin_status plan_strips(const struct worked *worked, const struct cloth *cloth, struct muslin_cutplan **plan,
-                                 struct muslin_problem *problem)
+struct muslin_blank_spec *pieces_of(const struct worked *worked, const struct cloth *cloth,
+                                    const struct muslin_yardage_spec *buying, size_t *count)
 {
-    const struct muslin_yardage_spec buying = buying_of(worked->design, cloth);
-    struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
-    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
-    struct muslin_allocator allocator;
-    size_t count;
-    struct muslin_blank_spec *rows = request_of(worked, cloth, &buying, &count);
+    struct muslin_blank_spec *rows = request_of(worked, cloth, buying, count);
     for (size_t i = 0; i < worked->extras_count; i++) {
         const struct muslin_extra_cut_spec *extra = &worked->extras[i];
         struct muslin_blank_spec row = MUSLIN_BLANK_SPEC_INIT;
@@ -376,8 +370,21 @@ static muslin_status plan_strips(const struct worked *worked, const struct cloth
         row.join_loss = extra->join_loss;
         row.kind = extra->kind;
         row.label = (int64_t)(worked->cuts_count + i);
-        rows[count++] = row;
+        rows[(*count)++] = row;
     }
+    return rows;
+}
+
+/* A plan from strips as they are bought, as many as it takes. */
+static muslin_status plan_strips(const struct worked *worked, const struct cloth *cloth, struct muslin_cutplan **plan,
+                                 struct muslin_problem *problem)
+{
+    const struct muslin_yardage_spec buying = buying_of(worked->design, cloth);
+    struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
+    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    struct muslin_allocator allocator;
+    size_t count;
+    struct muslin_blank_spec *rows = pieces_of(worked, cloth, &buying, &count);
     spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
     spec.usable_width = 0;
     spec.print = cloth->print;

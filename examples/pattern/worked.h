@@ -101,6 +101,10 @@ struct lying {
 };
 struct lying lying_at(const struct worked *worked, muslin_id parent, size_t place, muslin_id child);
 
+/* What is cut from a cloth, binding and sleeve too, as a cutting plan is asked for it: give it back with free(). */
+struct muslin_blank_spec *pieces_of(const struct worked *worked, const struct cloth *cloth,
+                                    const struct muslin_yardage_spec *buying, size_t *count);
+
 /* What a piece of a plan is for. */
 enum laid_for { LAID_CUT, LAID_BINDING, LAID_SLEEVE };
 enum laid_for laid_for(const struct worked *worked, int64_t label);

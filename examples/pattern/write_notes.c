@@ -82,7 +82,8 @@ static void write_sizes(struct document *document, const struct worked *worked)
         say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patches in %" PRId64 " tops, which are made at once: all numbers "
             "of pieces and all cloth are for %" PRId64 ".", worked->totals.patches, tops, tops);
     else
-        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patches.", worked->totals.patches);
+        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patch%s.", worked->totals.patches,
+            worked->totals.patches == 1 ? "" : "es");
 }
 
 static void write_seam(struct document *document, const struct worked *worked)
@@ -191,12 +192,25 @@ static void write_letters(struct document *document, const struct worked *worked
         worked->design->fields_used > 0 ? "; on point, the numbers of the diagonal rows" : "");
 }
 
+/* The cover of one size alone has its top already. */
+static bool is_drawn_alone(const struct document *document)
+{
+    size_t tops = 0;
+    size_t sizes = 0;
+    for (size_t i = 0; i < document->used; i++) {
+        sizes += document->items[i].kind == ITEM_SIZE;
+        tops += document->items[i].kind == ITEM_PICTURE && document->items[i].picture.kind == PICTURE_TOP;
+    }
+    return sizes == 1 && tops == 1;
+}
+
 void write_notes(struct document *document, const struct worked *worked)
 {
     say(document, ITEM_HEADING, 0, NULL, "Read this first");
     write_sizes(document, worked);
     write_misfits(document, worked);
-    put_picture(document, PICTURE_TOP, worked, 0, "The top, finished, in its fabrics");
+    if (!is_drawn_alone(document))
+        put_picture(document, PICTURE_TOP, worked, 0, "The top, finished, in its fabrics");
     put_picture(document, PICTURE_KEY, worked, 0, "Fabrics: glue a snippet of your own beside each");
     write_seam(document, worked);
     write_widths(document, worked);

@@ -173,7 +173,7 @@ static void choose_shown(struct apart *apart, double along)
     apart->gap = along < 200 ? GAP_NARROW : GAP_WIDE;
     int most = (int)fmax(3, fmin(SHOWN_MOST, along / (apart->gap + PART_LEAST)));
     apart->shown_first = apart->parts_count;
-    if (apart->parts_count <= most)
+    if (apart->parts_count <= most + 1)
         return;
     most = most > SHOWN_OF_MANY ? SHOWN_OF_MANY : most;
     apart->shown_last = most / 3;

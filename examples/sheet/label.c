@@ -5,6 +5,15 @@
 
 #include "ink.h"
 
+/* No letters are drawn as one, so that words can be searched for. */
+static void part_letters(PangoLayout *layout)
+{
+    PangoAttrList *attributes = pango_attr_list_new();
+    pango_attr_list_insert(attributes, pango_attr_font_features_new("liga=0, clig=0"));
+    pango_layout_set_attributes(layout, attributes);
+    pango_attr_list_unref(attributes);
+}
+
 /* Sizes are points whatever is drawn on, and letters take the same room on every kind of page. */
 static PangoLayout *layout_of(cairo_t *cairo, const char *words, double size)
 {
@@ -19,6 +28,7 @@ static PangoLayout *layout_of(cairo_t *cairo, const char *words, double size)
     pango_font_description_set_absolute_size(font, size * PANGO_SCALE);
     pango_layout_set_font_description(layout, font);
     pango_layout_set_text(layout, words, -1);
+    part_letters(layout);
     cairo_font_options_destroy(options);
     pango_font_description_free(font);
     return layout;
