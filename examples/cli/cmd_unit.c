@@ -78,19 +78,11 @@ static int32_t usual_method(int32_t kind)
 /* The ways in which a kind is made, but for one. */
 static void list_ways(int32_t kind, int32_t but, char *buf, size_t cap)
 {
-<<<<<<< HEAD
-    enum { WAYS_MOST = 16 };
-    struct word ways[WAYS_MOST + 1];
-    size_t count = 0;
-    for (const struct word *word = unit_method_words; word->word != NULL; word++)
-        if (word->value != but && is_made_by(kind, word->value) && count < WAYS_MOST)
-=======
     enum { WAYS_MAX = 16 };
     struct word ways[WAYS_MAX];
     size_t count = 0;
     for (const struct word *word = unit_method_words; word->word != NULL && count < WAYS_MAX - 1; word++)
         if (word->value != but && is_made_by(kind, word->value))
->>>>>>> 1096704a091c2ad884866bb32015b026fc2ad925
             ways[count++] = *word;
     ways[count] = (struct word){ NULL, 0 };
     list_words(ways, buf, cap);

@@ -38,9 +38,6 @@ extern const struct word care_words[];
 extern const struct word governing_words[];
 extern const struct word unit_kind_words[];
 extern const struct word unit_method_words[];
-<<<<<<< HEAD
 extern const struct word again_words[];
-=======
->>>>>>> 1096704a091c2ad884866bb32015b026fc2ad925
 
 #endif
