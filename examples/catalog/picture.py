@@ -54,12 +54,12 @@ def yards(ticks: int) -> str:
 
 
 def draw_cloth(axes: Any, rows: "list[dict[str, Any]]") -> None:
-    widths = sorted(rows[0]["at"])
+    widths = sorted({width for row in rows for width in row["at"]})
     step = (widths[1] - widths[0]) / INCH if len(widths) > 1 else 1.0
     for y, row in enumerate(rows):
         least = min(at["cloth_bought"] for at in row["at"].values())
-        for width in widths:
-            bought = row["at"][width]["cloth_bought"]
+        for width, at in row["at"].items():
+            bought = at["cloth_bought"]
             more = 0 if least == 0 else (bought - least) / least
             axes.barh(y, step, left=width / INCH - step / 2, height=0.9, color=SHADES(min(1.0, more / MOST)),
                       edgecolor="#bbbbbb", linewidth=0.4, zorder=1)

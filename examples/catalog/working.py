@@ -66,15 +66,15 @@ def is_cut_from_strips(cut: "dict[str, Any]") -> bool:
     return not cut["joined"] and cut["source"] in ("patch", "unit", "setting")
 
 
-def edges_of_cut(cut: "dict[str, Any]", widths: "tuple[int, ...]") -> "list[dict[str, Any]]":
+def edges_of_cut(cut: "dict[str, Any]", least: int, most: int) -> "list[dict[str, Any]]":
     """Every width within the range below which each strip holds one piece less; and what that does to the strips."""
     edges = []
-    width = widths[-1]
+    width = most
     piece = Length(cut["cut"]["width"]["ticks"])
-    while width >= widths[0]:
+    while width >= least:
         across = muslin.fabric_pieces(width=Length(width), length="1 in", piece_width=piece, piece_length="1 in")
         at = width - across.narrower_by.ticks
-        if across.across < 1 or at <= widths[0]:
+        if across.across < 1 or at <= least:
             break
         edges.append({**edge("piece", f"[{cut['piece']}] {cut['fabric']}", at), "cut_width": piece.ticks,
                       "above": across.across, "below": across.across - 1,
@@ -108,12 +108,13 @@ def edges_at(facts: "dict[str, Any]", width: int) -> "Iterator[dict[str, Any]]":
             yield edge("plan", cloth["fabric"], cloth["narrowest_width"]["ticks"])
 
 
-def all_edges(job: Job, worked: "dict[int, list[dict[str, Any]]]") -> "list[dict[str, Any]]":
+def all_edges(worked: "dict[int, list[dict[str, Any]]]") -> "list[dict[str, Any]]":
     """The cut list is that of the widest cloth."""
-    edges = [{"size": facts["size"], **found} for facts in worked[job.widths[-1]] for cut in facts["cuts"]
-             if is_cut_from_strips(cut) for found in edges_of_cut(cut, job.widths)]
+    least, most = min(worked), max(worked)
+    edges = [{"size": facts["size"], **found} for facts in worked[most] for cut in facts["cuts"]
+             if is_cut_from_strips(cut) for found in edges_of_cut(cut, least, most)]
     edges += [{"size": facts["size"], **found} for width, sizes in worked.items() for facts in sizes
-              for found in edges_at(facts, width) if job.widths[0] < found["edge"] <= job.widths[-1]]
+              for found in edges_at(facts, width) if least < found["edge"] <= most]
     different = {json.dumps(found, sort_keys=True): found for found in edges}
     return sorted(different.values(), key=lambda found: (found["size"], -found["edge"], found["what"], found["of"]))
 
@@ -155,15 +156,24 @@ def size_row(width: int, facts: "dict[str, Any]") -> "dict[str, Any]":
 
 # ---- all of it -------------------------------------------------------------------------------------------------------
 
+FAILURES = (sqlite3.Error, muslin.MuslinError, ValueError, KeyError, AttributeError, TypeError)
+
+
 def work(job: Job) -> "dict[str, Any]":
-    """The answer as JSON has it; or, of a pattern that is none, a complaint."""
+    """The answer as JSON has it: `not_at` says why some widths have none. Or, where none has, a complaint."""
     answer: "dict[str, Any]" = {"name": job.name, "seam": job.seam}
-    try:
-        worked = {width: facts_of(varied(job, width)) for width in job.widths}
-        return {**answer, "sizes": [size_row(width, facts) for width, sizes in worked.items() for facts in sizes],
-                "edges": all_edges(job, worked), "off_grid": off_grid(job, worked[job.widths[-1]])}
-    except (sqlite3.Error, muslin.MuslinError, ValueError, KeyError, AttributeError, TypeError) as error:
-        return {**answer, "complaint": sentence(job, error)}
+    worked: "dict[int, list[dict[str, Any]]]" = {}
+    failed: "dict[int, str]" = {}
+    for width in job.widths:
+        try:
+            worked[width] = facts_of(varied(job, width))
+        except FAILURES as error:
+            failed[width] = sentence(job, error)
+    if not worked:
+        return {**answer, "complaint": failed[job.widths[-1]]}
+    return {**answer, "not_at": [{"width": width, "why": why} for width, why in failed.items()],
+            "sizes": [size_row(width, facts) for width, sizes in worked.items() for facts in sizes],
+            "edges": all_edges(worked), "off_grid": off_grid(job, worked[max(worked)])}
 
 
 def sentence(job: Job, error: Exception) -> str:

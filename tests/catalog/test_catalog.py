@@ -118,6 +118,19 @@ def test_complaints(tmp_path: Path) -> None:
     assert {row["pattern"] for row in table(tmp_path / "out", "sizes")} == {"moss"}
 
 
+def test_what_fits_some_widths_only(tmp_path: Path) -> None:
+    """Triangles of 41 in are cut from squares of 41 7/8 in, which cloth of 41 in does not give."""
+    wide = pattern("Wide", "41 in", 2)
+    wide["parts"]["dark"] = {"unit": "half-square", "method": "pieces", "size": "square", "fabrics": ["moss", "chalk"]}
+    patterns = write_patterns(tmp_path / "patterns", wide=wide, moss=pattern("Moss"))
+    words = (patterns, "--output", tmp_path / "out", "--from", "41 in", "--to", "43 in")
+    for finished in run(*words), run(*words):  # told again when nothing is left to do
+        assert finished.returncode == 1, finished.stderr
+        assert "wide, usable width 41 in" in finished.stderr and "Traceback" not in finished.stderr
+    widths = {row["usable width (in)"] for row in table(tmp_path / "out", "sizes") if row["pattern"] == "wide"}
+    assert "43" in widths and "41" not in widths
+
+
 @pytest.mark.parametrize("words, says", [
     (["nowhere"], "there is nothing of this name"), ([str(ROOT / "include")], "no pattern file"),
     ([str(ROOT / "README.md")], "nor a database to ask"), (["x", "--from", "40"], '"40" has no unit'),

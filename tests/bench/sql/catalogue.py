@@ -20,7 +20,7 @@ ROOT = Path(__file__).resolve().parents[3]
 
 def seconds(jobs: "list[Job]", workers: int) -> "tuple[float, int]":
     began = time.monotonic()
-    sizes = sum(len(answer["sizes"]) for _, answer in over_processes(jobs, workers))
+    sizes = sum(len(answer.get("sizes", [])) for _, answer in over_processes(jobs, workers))
     return time.monotonic() - began, sizes
 
 
