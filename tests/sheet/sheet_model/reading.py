@@ -7,9 +7,11 @@ from typing import Any
 
 from .account import Account
 from .cutting import CuttingList, Facts, expected_squares, sizes_first
+from .finishing import Finishing
 from .layout import Layout
 from .quilt import Quilt
 from .sewing import Sewing
+from .whole import Whole
 
 
 def read_size(quilt: Quilt, sections: "dict[str, Any]") -> "tuple[Account, Facts]":
@@ -21,4 +23,9 @@ def read_size(quilt: Quilt, sections: "dict[str, Any]") -> "tuple[Account, Facts
     account.open(sections["Sewing"])
     sewing.read(sections["Sewing"])
     account.close()
+    finishing = Finishing(account, facts, sewing)
+    if "Borders" in sections:
+        finishing.borders(sections["Borders"])
+    Whole(account, facts, sewing).check()
+    finishing.read(sections["Finishing"])
     return account, facts

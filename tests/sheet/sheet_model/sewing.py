@@ -351,6 +351,9 @@ class Sewing:
         seam, ruler = self.quilt.seam, self.ruler
         unfinished = ruler.by(step.size[0] + seam, step.size[1] + seam)
         self.take(step, "= <size:S> unfinished", lambda m: self.account.same(m, "size", unfinished))
+        sides = [ruler.measured(side + seam) for side in step.size]
+        self.take(step, "= <a:L> unfinished <b:L> unfinished",
+                  lambda m: (self.account.same(m, "a", sides[0]), self.account.same(m, "b", sides[1])))
         block = [ruler.measured(side) for side in step.size]
         told = re.findall(r"(?<![\d/] )(?<!x )(" + r"(?:about )?\d[\d /.]* (?:in|cm|mm)) finished(?= )",
                           self.account.rest[step.start:step.end])
