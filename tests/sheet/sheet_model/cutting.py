@@ -59,7 +59,7 @@ class Facts:
         self.by_key = {cloth.key: cloth for cloth in self.cloths}
         self.names = {cloth.name: cloth for cloth in self.cloths}
         self.pieces: "dict[int, Piece]" = {}
-        self.recipes = quilt.recipes()
+        self.recipes = quilt.once("recipes", quilt.recipes)
         self.needed: "dict[str, Fraction]" = {}
         self.strips_taken: "dict[str, int]" = {}
         self.bills: "dict[str, Any]" = {}

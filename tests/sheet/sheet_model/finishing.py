@@ -56,7 +56,7 @@ class Finishing:
                 account.holds(match, [letter for letter in piece.uses if letter in letters] == letters, "for other steps")
         account.take("[<p:n>] " + names + " <uses:w> <fin:S> <cut:S>", row)
         self.border_drawing()
-        self.sewing.read(passage)
+        self.sewing.read()
         account.close()
 
     def border_drawing(self) -> None:
@@ -101,7 +101,7 @@ class Finishing:
             selvage=length("selvage", "0 in", "0 mm"), seam=length("seam", "1/2 in", "12 mm"), end_trim=0,
             repeat=length("repeat", "0 in", "0 mm"), step=int(self.quilt.step), print=prints.index(kind))
         self.back = spec
-        rows = [row for row in backings.layouts(spec, 0) if row]
+        rows = self.quilt.once("backings", lambda: [row for row in backings.layouts(spec, 0) if row])
         return sorted(rows, key=lambda row: (not row["best"], row["layout"]))
 
     def backing(self) -> None:

@@ -79,6 +79,13 @@ class Quilt:
         self.centre = self.node(file["top"])
         self.top = self.with_borders(self.centre, file.get("borders", []))
         self.counts = self.count_all()
+        self.found: "dict[str, Any]" = {}
+
+    def once(self, name: str, work: Any) -> Any:
+        """What is worked out once and asked for often."""
+        if name not in self.found:
+            self.found[name] = work()
+        return self.found[name]
 
     def length(self, holder: Any, name: str, inches: str, metric: str) -> Fraction:
         return ticks(holder.get(name, metric if self.metric else inches))

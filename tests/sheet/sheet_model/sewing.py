@@ -65,8 +65,8 @@ class Sewing:
         self.sets: "dict[str, Step]" = {}
         self.order: "list[Step]" = []
 
-    def read(self, passage: Any, close: bool = True) -> None:
-        """All steps of an open passage."""
+    def read(self) -> None:
+        """All steps of the passage that is open."""
         account = self.account
         heads = [head for head in HEAD.finditer(account.rest)]
         ends = [head.start() for head in heads[1:]] + [len(account.rest)]
@@ -184,6 +184,7 @@ class Sewing:
         account = self.account
         gives = stripset.yield_of(spec, not spec.fold_clear)
         sets = -(-step.make // gives["segments"]) if gives["segments"] else 0
+        step.gives = gives["segments"]  # type: ignore[attr-defined]
         account.same(match, "gives", gives["segments"])
         account.same(match, "sets", strip_set.make)
         account.holds(match, sets == strip_set.make, f"{sets} sets are enough")
