@@ -8,6 +8,7 @@
 
 /* ---- what it is for --------------------------------------------------------------------------------------------- */
 
+/* A strip goes into the set that is cut apart again; a patch of which a set gives some goes into the other steps. */
 static bool goes_into(const struct worked *worked, size_t step, const muslin_id *ids, size_t count)
 {
     const struct muslin_sewing_row *row = &worked->steps[step];
@@ -15,7 +16,7 @@ static bool goes_into(const struct worked *worked, size_t step, const muslin_id 
     for (size_t i = 0; i < count; i++) {
         if (row->node == ids[i] && row->kind != MUSLIN_SEWING_SEGMENTS)
             return true;
-        for (size_t k = 0; k < feeds->count; k++)
+        for (size_t k = 0; k < feeds->count && row->kind != MUSLIN_SEWING_SET; k++)
             if (feeds->rows[k].step < 0 && feeds->rows[k].node == ids[i])
                 return true;
     }

@@ -176,7 +176,7 @@ static void add_ends(struct line *line, const struct worked *worked, const struc
         add(line, " (%s is reckoned at either end)", measured(worked, solve->end_trim, text));
     add(line, " and cut segments %s wide across it", cut);
     if (solve->fold_clear > 0)
-        add(line, ", from both ends towards the fold: keep %s on either side of the fold clear",
+        add(line, ", from both ends towards the fold: keep %s clear there, half of it on either side",
             measured(worked, solve->fold_clear, text));
     add(line, ". ");
     if (solve->resquare_every > 0)
