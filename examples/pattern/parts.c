@@ -153,6 +153,19 @@ int64_t cut_of_patch(const struct worked *worked, muslin_id patch)
     return -1;
 }
 
+enum mitred_sides mitred_sides(const struct worked *worked, size_t cut, muslin_id node)
+{
+    const struct muslin_node_size size = size_of(worked, node);
+    bool is_longest = true;
+    for (size_t i = 0; i < worked->cuts_count; i++)
+        if (worked->cuts[i].source == MUSLIN_CUT_MITRED && worked->cuts[i].cut_width > worked->cuts[cut].cut_width &&
+            is_cut_for(worked, i, node))
+            is_longest = false;
+    if (size.finished_width == size.finished_height)
+        return MITRED_ALL;
+    return is_longest == (size.finished_height > size.finished_width) ? MITRED_BESIDE : MITRED_ACROSS;
+}
+
 /* Strips lie along the seams of their set. */
 int64_t cut_of_strip(const struct worked *worked, muslin_id join, muslin_id patch)
 {

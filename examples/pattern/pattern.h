@@ -136,6 +136,7 @@ struct design {
     size_t units_used;
     struct point_field *fields;
     size_t fields_used;
+    bool has_sashes;
     struct border_asked *borders;
     size_t borders_used;
 

@@ -147,6 +147,7 @@ muslin_id make_sashed(struct making *making, const struct place *place, json_t *
     struct field field = { 0, 0, 0, NULL };
     muslin_id id = 0;
     bool sash = measure_of(making, place, value, "sash", &spec.sash);
+    making->design->has_sashes = true;
     if (!fill_field(making, place, value, "sashed", &field))
         return 0;
     spec.columns = field.columns;

@@ -125,6 +125,9 @@ int64_t step_of(const struct worked *worked, muslin_id node);
 const char *letter_of(const struct worked *worked, muslin_id node, char text[16]);
 /* Whether a row of the cut list goes into a node; the row of a patch, or of a patch in a strip set, or -1. */
 bool is_cut_for(const struct worked *worked, size_t cut, muslin_id node);
+/* Which sides of a node a mitred strip of it is for. */
+enum mitred_sides { MITRED_ALL, MITRED_BESIDE, MITRED_ACROSS };
+enum mitred_sides mitred_sides(const struct worked *worked, size_t cut, muslin_id node);
 int64_t cut_of_patch(const struct worked *worked, muslin_id patch);
 int64_t cut_of_strip(const struct worked *worked, muslin_id join, muslin_id patch);
 /* The seams of a node, in their order. */

@@ -151,6 +151,21 @@ static void write_widths(struct document *document, const struct worked *worked)
     }
 }
 
+bool is_test_step(const struct worked *worked, size_t step)
+{
+    const struct muslin_sewing_row *row = &worked->steps[step];
+    const struct named *named = named_of(worked->design, row->node);
+    return named != NULL && named->is_block && row->alike > 1 && row->kind != MUSLIN_SEWING_SET;
+}
+
+bool has_test_block(const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->steps_count; i++)
+        if (is_test_step(worked, i))
+            return true;
+    return false;
+}
+
 static bool has_sets(const struct worked *worked)
 {
     for (size_t i = 0; i < worked->steps_count; i++)
@@ -169,7 +184,7 @@ static void write_test_blocks(struct document *document, const struct worked *wo
     for (size_t i = 0; i < worked->steps_count; i++) {
         const struct muslin_sewing_row *step = &worked->steps[i];
         const struct named *named = named_of(worked->design, step->node);
-        if (named == NULL || !named->is_block || step->alike == 1 || step->kind == MUSLIN_SEWING_SET)
+        if (!is_test_step(worked, i))
             continue;
         add(&line, "%s%s %s, ", found++ > 0 ? "; " : "Test block: first cut and sew what one block needs, step by "
             "step, and measure it: ", named->name, letter_of(worked, step->node, letter));
@@ -179,8 +194,8 @@ static void write_test_blocks(struct document *document, const struct worked *wo
         return;
     add(&line, ". It counts as one of those needed. ");
     if (has_sets(worked))
-        add(&line, "Of strip sets sew one of each and cut from it what the block takes; the rest of that set is cut later. ");
-    add(&line, "Only when it measures right, cut the rest, and sew all parts of a step in a chain.");
+        add(&line, "Of strip sets sew one of each for it, and keep what the block does not take. ");
+    add(&line, "When it measures right, cut the rest, and sew all parts of a step in a chain.");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
@@ -222,6 +237,10 @@ void write_notes(struct document *document, const struct worked *worked)
     if (!is_drawn_alone(document))
         put_picture(document, PICTURE_TOP, worked, 0, "The top, finished, in its fabrics");
     put_picture(document, PICTURE_KEY, worked, 0, "Fabrics: glue a snippet of your own beside each");
+    say(document, ITEM_POINT, 0, NULL, "Where you take other %ss, keep dark and pale where they are on the drawing: "
+        "look at yours together with half-closed eyes.", word(worked, WORD_FABRIC));
+    say(document, ITEM_POINT, 0, NULL, "Tools: rotary cutter, mat and a long ruler; sewing machine, thread, pins, iron; "
+        "labels, and a marker that washes out.");
     write_seam(document, worked);
     write_widths(document, worked);
     say(document, ITEM_POINT, 0, NULL, "The cutting list says what there is to cut. Cut it strip by strip, in the "

@@ -113,7 +113,8 @@ static void describe(const struct borders *borders, const struct strip *strip, c
             break;
         used += (size_t)snprintf(words + used, WORDS - used, "%s[%d] %s %s, cut %s", used > 0 ? "; " : "",
                                  worked->piece[borders->cuts[row]], worked->design->pattern->words[WORD_FABRIC],
-                                 cloth->letter, measured_by(worked, cut->cut_width, cut->cut_height, text));
+                                 cloth->letter, measured_by(worked, cut_length(worked, (size_t)borders->cuts[row]), cut->cut_height,
+                                                            text));
     }
     if (told > LINES_MOST || told == 0)
         snprintf(words, WORDS, "pieced: %s", part_name(worked, strip->node, false, text));
