@@ -1,7 +1,7 @@
 /* write_glossary.c - words that a size uses, each with what it means.
  *
  * SPDX-License-Identifier: MIT */
-#include <stdlib.h>
+#include <ctype.h>
 #include <string.h>
 
 #include "wording.h"
@@ -21,13 +21,17 @@ static const struct meaning meanings[] = {
     { "on point", "standing on a corner" },
     { "segment", "what is cut across from a strip set" },
     { "selvage", "the woven edge of cloth, which is cut off" },
-    { "set", "a strip set: strips sewn long side to long side, to be cut across" },
+    { "strip set", "strips sewn long side to long side, to be cut across" },
     { "unfinished", "as it measures before it is sewn in, with the allowances round it" },
 };
 
+/* Whether a word of the text begins so. */
 static bool says(const char *text, const char *word)
 {
-    return text != NULL && strstr(text, word) != NULL;
+    for (const char *at = text; at != NULL && (at = strstr(at, word)) != NULL; at++)
+        if (at == text || !isalpha((unsigned char)at[-1]))
+            return true;
+    return false;
 }
 
 static bool is_said_in(const struct item *item, const char *word)

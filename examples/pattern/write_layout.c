@@ -73,6 +73,13 @@ static void add_place(struct line *line, const struct laying *laying, const stru
     }
 }
 
+/* A seam nearer to a corner than a hand is wide is better not there. */
+static muslin_len hand_of(const struct worked *worked)
+{
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    return in_inches ? 4 * MUSLIN_TICKS_PER_INCH : 100 * MUSLIN_TICKS_PER_MM;
+}
+
 /* Whether a piece to be joined for a border lies there that is shorter than its strip. */
 static bool may_be_longer(const struct laying *laying, const struct muslin_plan_strip *strip, size_t place)
 {
@@ -84,8 +91,7 @@ static bool may_be_longer(const struct laying *laying, const struct muslin_plan_
 static void add_free(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
 {
     const struct worked *worked = laying->worked;
-    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
-    const muslin_len enough = in_inches ? 4 * MUSLIN_TICKS_PER_INCH : 100 * MUSLIN_TICKS_PER_MM;
+    const muslin_len enough = hand_of(worked);
     struct line names = { NULL, 0, 0 };
     char text[WORD_ROOM];
     char name[32];
@@ -257,18 +263,29 @@ static void write_both_ways(struct document *document, const struct laying *layi
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
-/* Pieces that are joined with one so short that its seam lies by a corner, or is hard to sew in. */
-static bool has_stub(const struct laying *laying, int64_t piece, muslin_len *stub)
+/* Where the shortest strip lies of a piece that is joined with one so short that its seam lies by a corner; or -1. */
+static int64_t place_of_stub(const struct laying *laying, int64_t piece)
 {
-    const struct worked *worked = laying->worked;
-    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
-    const muslin_len least = in_inches ? 4 * MUSLIN_TICKS_PER_INCH : 100 * MUSLIN_TICKS_PER_MM;
     const int64_t label = laying->bolt->pieces[piece].label;
-    *stub = least;
+    muslin_len shortest = hand_of(laying->worked);
+    int64_t found = -1;
+    if (laid_for(laying->worked, label) != LAID_CUT || !is_joined(laying->worked, (size_t)label))
+        return found;
     for (size_t i = 0; i < laying->bolt->places_count; i++)
-        if (laying->bolt->places[i].piece == piece && laying->bolt->places[i].width < *stub)
-            *stub = laying->bolt->places[i].width;
-    return laid_for(worked, label) == LAID_CUT && is_joined(worked, (size_t)label) && *stub < least;
+        if (laying->bolt->places[i].piece == piece && laying->bolt->places[i].width < shortest) {
+            shortest = laying->bolt->places[i].width;
+            found = (int64_t)i;
+        }
+    return found;
+}
+
+/* Whether so much of its strip is free that it is told with the strip to leave it longer. */
+static bool may_grow(const struct laying *laying, int64_t place)
+{
+    const struct muslin_plan_strip *strip = &laying->bolt->strips[laying->bolt->places[place].strip];
+    muslin_len left;
+    must(muslin_length_subtract(strip->width, strip->used, &left));
+    return left >= hand_of(laying->worked);
 }
 
 static void write_stubs(struct document *document, const struct laying *laying)
@@ -276,15 +293,16 @@ static void write_stubs(struct document *document, const struct laying *laying)
     char text[WORD_ROOM];
     char whole[WORD_ROOM];
     char name[32];
-    muslin_len stub;
     for (size_t i = 0; i < laying->bolt->pieces_count; i++) {
-        if (!has_stub(laying, (int64_t)i, &stub))
+        const int64_t place = place_of_stub(laying, (int64_t)i);
+        if (place < 0)
             continue;
         const int64_t label = laying->bolt->pieces[i].label;
-        say(document, ITEM_POINT, 0, NULL, "%s is joined with a piece only %s long, its seam close to a corner: where "
-            "cloth is left, cut that piece longer and the one it is joined to as much shorter, so that both are nearer "
-            "equal. On cloth usable over %s it is cut in one, without a join.",
-            label_name(laying->worked, label, name), measured(laying->worked, stub, text),
+        say(document, ITEM_POINT, 0, NULL, "%s is joined with a piece only %s long%s. On cloth usable over at least %s "
+            "it is cut in one, without a join.", label_name(laying->worked, label, name),
+            measured(laying->worked, laying->bolt->places[place].width, text), may_grow(laying, place) ? "" :
+            ", its seam close to a corner: where cloth is left, cut that piece longer and the one that it is joined to "
+            "as much shorter, so that both are nearer equal",
             at_least(laying->worked, cut_length(laying->worked, (size_t)label), whole));
     }
 }
@@ -399,8 +417,7 @@ void write_layout(struct document *document, const struct worked *worked)
         add(&line, " For straightening the end %s is counted.",
             measured(worked, worked->design->buying.straightening, text));
     put(document, ITEM_SAY, 0, NULL, &line);
-    say(document, ITEM_SAY, 0, NULL, "Where it is said that no plan needs less, plans are meant that cut strips right "
-        "across the cloth and then pieces side by side from each. Stacking pieces in one strip%s may need less.",
+    say(document, ITEM_SAY, 0, NULL, "Stacking pieces in one strip%s may need less.",
         worked->design->buying.long_pieces == MUSLIN_LONG_JOINED ? ", or cutting borders along the cloth," : "");
     if (has_panels(worked))
         say(document, ITEM_SAY, 0, NULL, "Pieces longer than the cloth is wide are slit along it: unfold the cloth for "

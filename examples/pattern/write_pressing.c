@@ -32,8 +32,22 @@ static bool all_alike(const struct muslin_pressed_seam *seams, size_t count)
     return true;
 }
 
+static bool takes_turns(const struct muslin_pressed_seam *seams, size_t count)
+{
+    enum { FEW = 4 };
+    for (size_t i = 2; i < count; i++)
+        if (seams[i].press != seams[i - 2].press)
+            return false;
+    return count > FEW && seams[0].press != seams[1].press;
+}
+
 void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count)
 {
+    if (takes_turns(seams, count)) {
+        add(line, "seams 1, 3, 5 and so on %s; seams 2, 4, 6 and so on %s", direction_name(seams[0].press),
+            direction_name(seams[1].press));
+        return;
+    }
     for (size_t i = 0, next; i < count; i = next) {
         for (next = i + 1; next < count && seams[next].press == seams[i].press; next++) {
         }
@@ -42,6 +56,17 @@ void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t
             add(line, " to %zu", next);
         add(line, " %s", direction_name(seams[i].press));
     }
+}
+
+/* Whether all go to the paler side because nesting wants it; in a cabin they go to the log. */
+static bool goes_to_pale(const struct worked *worked, const struct muslin_pressed_seam *seams, size_t count)
+{
+    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    must(muslin_quilt_read_join(worked->design->quilt, seams->node, &spec, NULL));
+    for (size_t i = 0; i < count; i++)
+        if (seams[i].preferred != 2)
+            return false;
+    return spec.press == MUSLIN_SEAM_PRESS_FREE;
 }
 
 void write_join_pressing(struct document *document, const struct worked *worked, muslin_id join)
@@ -59,6 +84,8 @@ void write_join_pressing(struct document *document, const struct worked *worked,
         add_runs(&line, seams, count);
     if (count == 1)
         add_towards(&line, worked, seams);
+    if (goes_to_pale(worked, seams, count))
+        add(&line, "; that is the paler side, so that they lock with what they meet");
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
 }

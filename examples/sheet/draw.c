@@ -186,7 +186,7 @@ static const char *sentence_of(enum picture_kind kind)
     case PICTURE_TOP:
         return "The top in its fabrics, with the letters of blocks and rows";
     case PICTURE_TOP_BLANK:
-        return "The top in outlines, to colour";
+        return "The top in outlines, to color";
     case PICTURE_KEY:
         return "The fabrics: letter, name, a swatch, and a box for one's own.";
     case PICTURE_BORDERS:

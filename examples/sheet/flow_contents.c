@@ -8,7 +8,8 @@
 
 #include "flow.h"
 
-static char nothing[] = "", page_word[] = "Page", widest[] = "000";
+static char nothing[] = "", page_word[] = "Page", print_words[] = "pages to print", widest[] = "000",
+            widest_range[] = "000 to 000";
 
 static size_t count_of(const struct document *document, enum item_kind kind)
 {
@@ -66,7 +67,7 @@ const struct table *flow_with_pages(struct flow *flow, size_t item)
     memcpy(more->cells, table->cells, table->columns * table->rows * sizeof *more->cells);
     for (size_t i = 0; i < table->columns; i++)
         more->cells[table->rows * table->columns + i] =
-            i == 0 ? page_word : flow_size_named(flow, table->heads[i]) != NO_ITEM ? widest : nothing;
+            i == 0 ? print_words : flow_size_named(flow, table->heads[i]) != NO_ITEM ? widest_range : nothing;
     return more;
 }
 
@@ -121,6 +122,19 @@ static int page_of_item(const struct flow *flow, size_t item)
     return 0;
 }
 
+/* A size ends where the next one begins, or with the last page. */
+static int last_page_of_size(const struct flow *flow, size_t item)
+{
+    for (size_t next = item + 1; next < flow->document->used; next++)
+        if (flow->document->items[next].kind == ITEM_SIZE)
+            return page_of_item(flow, next) - 1;
+    int last = 0;
+    for (size_t i = 0; i < flow->used; i++)
+        if (flow->strips[i].page > last)
+            last = flow->strips[i].page;
+    return last;
+}
+
 /* What a cell of the table that has the pages leads to, or NO_ITEM. */
 size_t flow_leads_to(const struct flow *flow, const struct grid *grid, size_t row, size_t column)
 {
@@ -145,11 +159,14 @@ void flow_number_contents(struct flow *flow)
         if (strip->grid == NULL || strip->grid->table != flow->contents)
             continue;
         for (size_t column = 0; column < strip->grid->columns; column++) {
-            char number[16];
+            char number[32];
             size_t item = flow_leads_to(flow, strip->grid, strip->count, column);
             if (item == NO_ITEM || !is_number(flow, strip->grid, column))
                 continue;
-            snprintf(number, sizeof number, "%d", page_of_item(flow, item));
+            if (flow->contents_items != NULL)
+                snprintf(number, sizeof number, "%d", page_of_item(flow, item));
+            else
+                snprintf(number, sizeof number, "%d to %d", page_of_item(flow, item), last_page_of_size(flow, item));
             pango_layout_set_text(strip->grid->cells[strip->count * strip->grid->columns + column], number, -1);
         }
     }
