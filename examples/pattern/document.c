@@ -189,9 +189,9 @@ static void write_size(struct document *document, const struct worked *worked)
     write_pressing(document, worked);
     write_borders(document, worked);
     write_finishing(document, worked);
-    write_templates(document, worked);
     write_cautions(document, worked);
     write_glossary(document, worked, first);
+    write_templates(document, worked);
 }
 
 struct document *document_create(const struct pattern *pattern, struct worked *const *sizes, size_t count)

@@ -16,7 +16,8 @@ static void write_assumptions(struct document *document, const struct worked *wo
 {
     char text[WORD_ROOM];
     say(document, ITEM_HEADING, 0, NULL, "What is assumed");
-    say(document, ITEM_POINT, 0, NULL, "Every seam takes its allowance, fold included, and every piece is cut as said%s.",
+    say(document, ITEM_POINT, 0, NULL, "Every seam takes its allowance, fold included, and every piece is cut as "
+        "said%s.",
         has_test_block(worked) ? ": the test block shows whether yours do" : "");
     say(document, ITEM_POINT, 0, NULL, "Cloth is usable over the width said from end to end, without flaws.");
     if (worked->design->solve.end_trim > 0 && worked->sets_count > 0)
@@ -33,8 +34,8 @@ void write_before(struct document *document, const struct worked *worked)
     say(document, ITEM_CAUTION, 0, NULL, "Rotary cutters, irons, needles and pins hurt: close the blade each time you "
         "put the cutter down, cut away from yourself with the hand flat on the ruler, let no iron stand hot alone, "
         "count the pins, and keep all of it from children.");
-    say(document, ITEM_CAUTION, 0, NULL, "Cutting cannot be undone: %s.", has_test_block(worked)
-        ? "cut for the test block first" : "cut for one unit first, sew it and measure it, as far as its method lets you");
+    say(document, ITEM_CAUTION, 0, NULL, "Cutting cannot be undone: cut for %s.", has_test_block(worked)
+        ? "the test block first" : "one unit first, sew it and measure it, as far as its method lets you");
     say(document, ITEM_CAUTION, 0, NULL, "Cloth cut folded must lie smooth and square to the fold, or strips come out "
         "with a bend in the middle: open the first strip and look.");
 }

@@ -169,8 +169,8 @@ static void add_short_strips(struct line *line, const struct worked *worked, siz
     muslin_len length;
     for (size_t i = 0; i < worked->sets_count; i++)
         if (is_cut_for(worked, cut, worked->sets[i].node) && short_set(worked, &worked->sets[i], &length) > 0)
-            add(line, "; for the last set of %s strips %s long are enough", letter_of(worked, worked->sets[i].node, letter),
-                at_least(worked, length, text));
+            add(line, "; for the last set of %s strips %s long are enough",
+                letter_of(worked, worked->sets[i].node, letter), at_least(worked, length, text));
 }
 
 static bool is_taken_for_it(const struct muslin_cut *a, const struct muslin_cut *b)

@@ -248,8 +248,8 @@ static void write_trim(struct document *document, const struct field *field)
     if (solve->policy == MUSLIN_ALLOWANCE_OVERSIZE && solve->trim > 0)
         add(&line, "Setting triangles are cut larger than they need be, by %s, to be trimmed. ",
             measured(worked, solve->trim, text));
-    add(&line, "Lay a side triangle with its right angle flush with the corner of the block, so that what is over hangs "
-        "out beyond the row; lay the middle of a corner triangle's long side on the middle of the row's end. ");
+    add(&line, "Lay a side triangle with its right angle flush with the corner of the block, so that what is over "
+        "hangs out beyond the row; lay the middle of a corner triangle's long side on the middle of the row's end. ");
     add(&line, "Side triangles were cut twice: their long side, on the outside, lies on the straight grain, their "
         "short sides stretch. Corner triangles were cut once: their two short sides, on the outside, lie on the "
         "straight grain; the long side, which you sew, stretches.");

@@ -70,8 +70,8 @@ static void write_insert(struct document *document, const struct worked *worked)
     enum { INSERT = 5 };
     for (size_t i = 0; i < worked->panels_count; i++)
         if (worked->panels[i].role == INSERT && worked->panels[i].count > 1)
-            say(document, ITEM_POINT, 0, NULL, "Join the %" PRId64 " pieces of the insert end to end first, and trim it "
-                "to the length of the halves.", worked->panels[i].count);
+            say(document, ITEM_POINT, 0, NULL, "Join the %" PRId64 " pieces of the insert end to end first, and trim "
+                "it to the length of the halves.", worked->panels[i].count);
 }
 
 static void write_backing(struct document *document, const struct worked *worked)
@@ -119,8 +119,8 @@ static void write_batting(struct document *document, const struct worked *worked
             package_size(worked, text),
             batting->turned ? ", turned a quarter" : "");
     if (batting->joined_pieces > 1)
-        say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: %" PRId64 " pieces laid edge to edge %s, sewn without "
-            "overlapping; %s of the roll in all.", measured(worked, roll, wide), batting->joined_pieces,
+        say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: %" PRId64 " pieces laid edge to edge %s, sewn "
+            "without overlapping; %s of the roll in all.", measured(worked, roll, wide), batting->joined_pieces,
             batting->joined_turned ? "across the quilt" : "along the quilt",
             to_buy(worked, batting->joined_length, text));
     if (batting->joined_pieces == 1)
@@ -133,8 +133,8 @@ static void write_batting(struct document *document, const struct worked *worked
 static void write_layers(struct document *document, const struct worked *worked)
 {
     say(document, ITEM_SUBHEADING, 0, NULL, "Layers and quilting");
-    say(document, ITEM_POINT, 0, NULL, "Layer: spread the back on a flat floor or table, right side down and taut; on it "
-        "the %s, and on that the top, right side up, pressed, in the middle of both.", word(worked, WORD_BATTING));
+    say(document, ITEM_POINT, 0, NULL, "Layer: spread the back on a flat floor or table, right side down and taut; on "
+        "it the %s, and on that the top, right side up, pressed, in the middle of both.", word(worked, WORD_BATTING));
     say(document, ITEM_POINT, 0, NULL, "Baste: from the middle outwards, with long stitches or safety pins, a hand's "
         "breadth apart.");
     say(document, ITEM_POINT, 0, NULL, "Quilt: from the middle outwards, by hand or machine, no further apart than the "

@@ -203,8 +203,8 @@ static void write_letters(struct document *document, const struct worked *worked
 {
     char text[WORD_ROOM];
     say(document, ITEM_POINT, 0, NULL, "%ss have F and a number, F1; pieces have numbers, [1]; what is sewn of them "
-        "has letters, A, and is called a step. Numbers of pieces and letters are those of this size. Within a step, what "
-        "was told once is then called by its number or letter alone.", capital(worked, WORD_FABRIC, text));
+        "has letters, A, and is called a step. Numbers of pieces and letters are those of this size. Within a step, "
+        "what was told once is then called by its number or letter alone.", capital(worked, WORD_FABRIC, text));
     if (has_other_way(worked, false))
         say(document, ITEM_POINT, 0, NULL, "A* is the same as A with all its seams, also those of its parts, pressed "
             "the other way, so that seams lie opposite ways where they meet: in A* a part B is a B*, and a B* is a B.");
@@ -239,8 +239,8 @@ void write_notes(struct document *document, const struct worked *worked)
     put_picture(document, PICTURE_KEY, worked, 0, "Fabrics: glue a snippet of your own beside each");
     say(document, ITEM_POINT, 0, NULL, "Where you take other %ss, keep dark and pale where they are on the drawing: "
         "look at yours together with half-closed eyes.", word(worked, WORD_FABRIC));
-    say(document, ITEM_POINT, 0, NULL, "Tools: rotary cutter, mat and a long ruler; sewing machine, thread, pins, iron; "
-        "labels, and a marker that washes out.");
+    say(document, ITEM_POINT, 0, NULL, "Tools: rotary cutter, mat and a long ruler; sewing machine, thread, pins, "
+        "iron; labels, and a marker that washes out.");
     write_seam(document, worked);
     write_widths(document, worked);
     say(document, ITEM_POINT, 0, NULL, "The cutting list says what there is to cut. Cut it strip by strip, in the "

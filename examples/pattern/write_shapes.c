@@ -79,14 +79,14 @@ void write_pinwheel(struct document *document, const struct worked *worked, size
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
     free(children);
-    say(document, ITEM_POINT, 0, NULL, "A seam that is sewn in part comes first: sew the top piece to the middle piece, "
-        "right ends even, from there only about halfway. Then sew the right piece to the middle piece and the top, the "
-        "bottom piece to the middle piece and the right, the left piece to the middle piece and the bottom. Last finish "
-        "the first seam, over the middle piece and the left.");
+    say(document, ITEM_POINT, 0, NULL, "A seam that is sewn in part comes first: sew the top piece to the middle "
+        "piece, right ends even, from there only about halfway. Then sew the right piece to the middle piece and the "
+        "top, the bottom piece to the middle piece and the right, the left piece to the middle piece and the bottom. "
+        "Last finish the first seam, over the middle piece and the left.");
     say(document, ITEM_POINT, 0, NULL, "Press as the arrows on the drawing show.");
 }
 
-/* "a strip [7] to the left and the right side and a strip [8] to the top and the bottom"; "a strip [7] to each side". */
+/* "a strip [7] to the left and the right side and a strip [8] to the top and the bottom", or "to each side". */
 static void add_strips(struct line *line, const struct worked *worked, muslin_id node)
 {
     static const char *const where[] = { "each side", "the left and the right side", "the top and the bottom" };

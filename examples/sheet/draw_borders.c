@@ -111,10 +111,10 @@ static void describe(const struct borders *borders, const struct strip *strip, c
         const struct cloth *cloth = cloth_of(worked->design, cut->fabric);
         if (++told > LINES_MOST)
             break;
+        measured_by(worked, cut_length(worked, (size_t)borders->cuts[row]), cut->cut_height, text);
         used += (size_t)snprintf(words + used, WORDS - used, "%s[%d] %s %s, cut %s", used > 0 ? "; " : "",
                                  worked->piece[borders->cuts[row]], worked->design->pattern->words[WORD_FABRIC],
-                                 cloth->letter, measured_by(worked, cut_length(worked, (size_t)borders->cuts[row]), cut->cut_height,
-                                                            text));
+                                 cloth->letter, text);
     }
     if (told > LINES_MOST || told == 0)
         snprintf(words, WORDS, "pieced: %s", part_name(worked, strip->node, false, text));

@@ -168,7 +168,8 @@ def test_squaring_is_allowed_for_where_nothing_is_said(written: Written, muslin:
     pattern = quilt("hearth")
     del pattern["cutting"], pattern["buying"]
     text = written.words(pattern)
-    assert "A set gives 15, 2 sets give 30; 16 needed" in text and "For straightening the end 1/2 in is counted." in text
+    assert "A set gives 15, 2 sets give 30; 16 needed" in text
+    assert "For straightening the end 1/2 in is counted." in text
     # Nothing is squared where that is said: sixteen of 2 1/2 in take all of 40 in.
     pattern["cutting"] = {"end trim": "0 in"}
     assert "A set gives 16; 16 needed, none over" in written.words(pattern)
@@ -349,7 +350,7 @@ def test_what_does_not_lock_is_named(written: Written) -> None:
     assert "at all but 12 of them" in text
     assert "M (block row), seam 1, seam 3: 8 places, a seam of L and one of J" in text
     assert "N (block row), seam 2: 4 places, a seam of L and one of J" in text
-    assert "These do not lock: seams of L and of J, at seam 1, seam 3. Where they meet press one of the two open" in text
+    assert "These do not lock: seams of L and of J, at seam 1, seam 3. Where they meet press one" in text
     # Stars: both seams of a goose and both of the square in a square go to the brass where their points meet: twice 4
     # in each of 12 blocks. Nowhere else.
     stars = written.words(quilt("stars"))
@@ -393,8 +394,8 @@ def test_border_strips_are_told_in_pairs_finished_and_cut(written: Written) -> N
 
 
 def test_strips_of_a_mitred_border_say_where_they_go(written: Written) -> None:
-    # 155 and 125 cm long at the outer edge, and 1.2 cm of seams and 8.5 mm (sqrt 2 times 6 mm) of mitre: 157.05, 127.05;
-    # with 5 cm to hold up to whole centimetres of the longer one.
+    # Raw edges of 140.2 and 110.2 cm, twice 8 cm, and twice sqrt 2 times 6 mm: 157.9 and 127.9 cm. With 5 cm to hold, up
+    # to a whole centimetre of the longer one, 163 cm.
     pattern = sample("slipway-pebbles")
     pattern["sizes"] = pattern["sizes"][:1]
     text = written.words(pattern)

@@ -79,7 +79,8 @@ def test_strips_of_a_border_are_told_apart(reader: Reader) -> None:
     assert [row["side"] for row in named(lap, "border")] == [SIDE_LEFT, SIDE_RIGHT, SIDE_TOP, SIDE_BOTTOM]
     kites = sample_size(reader, "a-kite-each", "lap")
     assert [row["side"] for row in named(kites, "outer border")] == [SIDE_LEFT, SIDE_RIGHT, SIDE_TOP, SIDE_BOTTOM]
-    shown = reader.value({"muslin_pattern": 1, "title": "T", "fabrics": {"a": {}}, "top": {"patch": "a", "size": "9 in"},
+    shown = reader.value({"muslin_pattern": 1, "title": "T", "fabrics": {"a": {}},
+                          "top": {"patch": "a", "size": "9 in"},
                           "borders": [{"fabric": "a", "width": "2 in", "corners": "top and bottom first"}]})
     assert [row["side"] for row in named(shown["sizes"][0], "border")] == [SIDE_TOP, SIDE_BOTTOM, SIDE_LEFT, SIDE_RIGHT]
     assert [border["name"] for border in kites["borders"]] == ["inner border", "outer border"]
