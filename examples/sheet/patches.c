@@ -61,7 +61,7 @@ double view_y(const struct view *view, muslin_len y)
     return view->y - (double)y * view->unit;
 }
 
-static struct spot corner_of(const struct patches *patches, size_t row, int64_t corner, const struct view *view)
+struct spot corner_of(const struct patches *patches, size_t row, int64_t corner, const struct view *view)
 {
     const struct muslin_outline *patch = &patches->rows[row];
     const struct muslin_outline_corner *at = patches->corners + patch->first_corner + corner % patch->corners;
@@ -127,7 +127,7 @@ static void trace_some(cairo_t *cairo, const struct patches *patches, size_t fir
 {
     cairo_new_path(cairo);
     for (size_t row = first; row < end; row++)
-        if (patches->rows[row].corners > 0 && (fabric == 0 || patches->rows[row].fabric == fabric))
+        if (patches->rows[row].corners > 0 && patches->rows[row].fabric == fabric)
             trace_moved(cairo, patches, row, view, moved == NULL ? (struct spot){ 0, 0 } : moved[row]);
 }
 
@@ -138,15 +138,17 @@ void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patc
         trace_some(cairo, patches, first, end, view, moved, worked->design->cloths[i].id);
         fill_cloth(cairo, worked->design, worked->design->cloths[i].id);
     }
-    trace_some(cairo, patches, first, end, view, moved, 0);
+    trace_seams(cairo, patches, first, end, view, moved);
     stroke_seam(cairo);
 }
 
 void outline_patches(cairo_t *cairo, const struct patches *patches, const struct view *view)
 {
-    trace_some(cairo, patches, 0, patches->count, view, NULL, 0);
-    cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
+    trace_seams(cairo, patches, 0, patches->count, view, NULL);
+    cairo_save(cairo);
+    cairo_set_line_cap(cairo, CAIRO_LINE_CAP_ROUND);
     stroke_thin(cairo);
+    cairo_restore(cairo);
 }
 
 /* ---- words in them ----------------------------------------------------------------------------------------------- */

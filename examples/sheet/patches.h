@@ -35,6 +35,8 @@ struct box {
     double top;
     double bottom;
 };
+/* Counted round the patch: the one after the last is the first. */
+struct spot corner_of(const struct patches *patches, size_t row, int64_t corner, const struct view *view);
 /* Round patches `first` to `end`, the latter not included. */
 struct box box_of(const struct patches *patches, size_t first, size_t end, const struct view *view);
 /* The middle of a patch's area. */
@@ -45,6 +47,9 @@ void trace_patch(cairo_t *cairo, const struct patches *patches, size_t row, cons
 /* Patches in their fabrics' colours, each moved by its place in `moved`, which may be null. */
 void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patches *patches, size_t first, size_t end,
                   const struct view *view, const struct spot *moved);
+/* Adds all their edges to the path: seams.c. */
+void trace_seams(cairo_t *cairo, const struct patches *patches, size_t first, size_t end, const struct view *view,
+                 const struct spot *moved);
 /* Outlines only. */
 void outline_patches(cairo_t *cairo, const struct patches *patches, const struct view *view);
 
