@@ -239,7 +239,7 @@ static void write_on(const struct canvas *canvas, const struct template *templat
     if (fmin(template->width, template->height) < 50)
         return;
     piece_name(canvas->worked, canvas->which, text);
-    const struct room room = words_room(canvas->cairo, text, LETTER_SIZE);
+    const struct room room = words_room(text, LETTER_SIZE);
     const double x = fabs(sin(angle)) * (6 + room.width / 2);
     const double y = cos(angle) * (sin(angle) * cos(angle) > 0 ? -1 : 1) * (6 + room.height / 2);
     write_words(canvas->cairo, middle.x - x, middle.y - y, text, LETTER_SIZE, PLATE_NONE);

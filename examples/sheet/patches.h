@@ -6,6 +6,15 @@
 
 #include "ink.h"
 
+/* A size of a pattern, to know it again: another one may lie where it lay, whose totals differ. */
+struct whose {
+    const struct worked *worked;
+    struct muslin_totals totals;
+    struct muslin_node_size top;
+};
+struct whose whose(const struct worked *worked);
+bool is_whose(const struct whose *whose, const struct worked *worked);
+
 /* The outlines under a node, in the order of the tree; give them back with patches_free(). */
 struct patches {
     struct muslin_outline *rows;
