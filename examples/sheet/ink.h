@@ -47,6 +47,7 @@ void write_from(cairo_t *cairo, double x, double y, const char *words, double si
 void write_up_to(cairo_t *cairo, double x, double y, const char *words, double size);
 /* From x on, broken where they would be wider; y is their top. Returns how high they are. */
 double write_wrapped(cairo_t *cairo, double x, double y, double width, const char *words, double size);
+double wrapped_height(double width, const char *words, double size);
 
 /* ---- lines: line.c ----------------------------------------------------------------------------------------------- */
 

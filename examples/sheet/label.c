@@ -136,6 +136,15 @@ void write_up_to(cairo_t *cairo, double x, double y, const char *words, double s
     write_words(cairo, x - room.width / 2, y, words, size, PLATE_NONE);
 }
 
+double wrapped_height(double width, const char *words, double size)
+{
+    PangoLayout *layout = layout_of(words, size);
+    pango_layout_set_width(layout, (int)(width * PANGO_SCALE));
+    struct room room = room_of(layout);
+    g_object_unref(layout);
+    return room.height;
+}
+
 double write_wrapped(cairo_t *cairo, double x, double y, double width, const char *words, double size)
 {
     PangoLayout *layout = layout_of(words, size);
