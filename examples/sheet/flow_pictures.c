@@ -25,7 +25,7 @@ static void limits(const struct flow *flow, enum picture_kind kind, double *widt
     switch (kind) {
     case PICTURE_TOP:
         *width = indented;
-        *height = depth * (flow->marks_used == 0 ? 0.3 : 0.46); /* on the cover, in its size */
+        *height = depth * (flow->sizes == 1 ? 0.42 : flow->marks_used == 0 ? 0.3 : 0.46); /* on the cover, in its size */
         return;
     case PICTURE_TOP_BLANK:
         *width = measure;
@@ -185,8 +185,6 @@ size_t flow_pictures(struct flow *flow, size_t item)
     end_row(flow, &filling);
     return item;
 }
-
-
 
 /* Smaller ones share a height. */
 bool flow_shrink(const struct flow *flow, struct strip *strip, double height)

@@ -88,7 +88,7 @@ static bool has_dots(const struct hatch *hatch)
     return hatch->dash > 0 && hatch->dash < 1;
 }
 
-static double round_of(const struct hatch *hatch)
+static double turn_of(const struct hatch *hatch)
 {
     return has_dots(hatch) ? hatch->apart : 2 * hatch->dash;
 }
@@ -101,7 +101,7 @@ static void trace_stretch(cairo_t *cairo, const struct level *level, double y, d
     cairo_line_to(cairo, b.x, b.y);
 }
 
-/* Dashes lie in the grid too, those of every second line half a round later: what begins within a dash has the rest of
+/* Dashes lie in the grid too, those of every second line half a turn later: what begins within a dash has the rest of
  * it before the others. */
 static void trace_line(cairo_t *cairo, const struct level *level, int line, double from, double to)
 {
@@ -110,20 +110,29 @@ static void trace_line(cairo_t *cairo, const struct level *level, int line, doub
         trace_stretch(cairo, level, y, from, to);
         return;
     }
-    const double round = round_of(level->hatch);
-    const double later = (line & 1) != 0 ? round / 2 : 0;
-    const double first = ceil((from - later) / round) * round + later;
-    const double before = first - round + level->hatch->dash;
+    const double turn = turn_of(level->hatch);
+    const double later = (line & 1) != 0 ? turn / 2 : 0;
+    const double first = ceil((from - later) / turn) * turn + later;
+    const double last = floor((to - later) / turn) * turn + later;
+    const double before = first - turn + level->hatch->dash;
     if (before > from && !has_dots(level->hatch))
         trace_stretch(cairo, level, y, from, fmin(before, to));
     if (first < to)
-        trace_stretch(cairo, level, y, first, to);
+        trace_stretch(cairo, level, y, first, fmin(to, last + level->hatch->dash));
 }
 
-/* From where the cloth begins to where it ends: pieces side by side are one stretch. */
+/* Ends lie below seams, which are wider than this. In a grid there are fewer numbers to print, and files are smaller. */
+static double snapped(double at)
+{
+    const double steps = 2; /* a point */
+    return round(at * steps) / steps;
+}
+
+/* From where the cloth begins to where it ends: pieces side by side are one stretch. What is hardly seen between two
+ * seams is left out. */
 static void trace_crossings(cairo_t *cairo, const struct level *level, const struct crossings *crossings)
 {
-    const double hair = 0.05;
+    const double hair = 0.05, least = 1.3;
     const struct crossing *rows = crossings->rows;
     for (size_t i = 0; i < crossings->used;) {
         const size_t first = i;
@@ -132,8 +141,8 @@ static void trace_crossings(cairo_t *cairo, const struct level *level, const str
             inside += rows[i++].turn;
         while (i < crossings->used && rows[i].line == rows[first].line &&
                (inside != 0 || rows[i].at < rows[i - 1].at + hair));
-        if (rows[i - 1].at > rows[first].at + hair)
-            trace_line(cairo, level, rows[first].line, rows[first].at, rows[i - 1].at);
+        if (rows[i - 1].at > rows[first].at + least)
+            trace_line(cairo, level, rows[first].line, snapped(rows[first].at), snapped(rows[i - 1].at));
     }
 }
 
@@ -153,7 +162,7 @@ void hatch_trace(cairo_t *cairo, const struct hatch *hatch, const cairo_path_t *
 
 void hatch_stroke(cairo_t *cairo, const struct hatch *hatch)
 {
-    const double dashes[] = { hatch->dash, round_of(hatch) - hatch->dash };
+    const double dashes[] = { hatch->dash, turn_of(hatch) - hatch->dash };
     cairo_save(cairo);
     cairo_set_line_width(cairo, has_dots(hatch) ? 1.2 : 0.6);
     cairo_set_line_cap(cairo, has_dots(hatch) ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);

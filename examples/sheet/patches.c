@@ -174,14 +174,22 @@ void trace_patch(cairo_t *cairo, const struct patches *patches, size_t row, cons
         trace_moved(cairo, patches, row, view, (struct spot){ 0, 0 });
 }
 
-/* All patches of a fabric at once: its hatching then runs on from one to the next. */
+/* All patches of a fabric at once, so that its hatching runs on from one to the next; or of all. */
 static void trace_some(cairo_t *cairo, const struct patches *patches, size_t first, size_t end,
                        const struct view *view, const struct spot *moved, muslin_id fabric)
 {
     cairo_new_path(cairo);
     for (size_t row = first; row < end; row++)
-        if (patches->rows[row].corners > 0 && patches->rows[row].fabric == fabric)
+        if (patches->rows[row].corners > 0 && (fabric == 0 || patches->rows[row].fabric == fabric))
             trace_moved(cairo, patches, row, view, moved == NULL ? (struct spot){ 0, 0 } : moved[row]);
+}
+
+static void trace_edges(cairo_t *cairo, const struct patches *patches, size_t first, size_t end,
+                        const struct view *view, const struct spot *moved)
+{
+    cairo_new_path(cairo);
+    if (!trace_seams(cairo, patches, first, end, view, moved))
+        trace_some(cairo, patches, first, end, view, moved, 0);
 }
 
 void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patches *patches, size_t first, size_t end,
@@ -191,14 +199,15 @@ void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patc
         trace_some(cairo, patches, first, end, view, moved, worked->design->cloths[i].id);
         fill_cloth(cairo, worked->design, worked->design->cloths[i].id);
     }
-    trace_seams(cairo, patches, first, end, view, moved);
+    trace_edges(cairo, patches, first, end, view, moved);
     stroke_seam(cairo);
 }
 
 void outline_patches(cairo_t *cairo, const struct patches *patches, const struct view *view)
 {
-    trace_seams(cairo, patches, 0, patches->count, view, NULL);
+    trace_edges(cairo, patches, 0, patches->count, view, NULL);
     cairo_save(cairo);
+    cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
     cairo_set_line_cap(cairo, CAIRO_LINE_CAP_ROUND);
     stroke_thin(cairo);
     cairo_restore(cairo);

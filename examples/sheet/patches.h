@@ -56,8 +56,8 @@ void trace_patch(cairo_t *cairo, const struct patches *patches, size_t row, cons
 /* Patches in their fabrics' colours, each moved by its place in `moved`, which may be null. */
 void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patches *patches, size_t first, size_t end,
                   const struct view *view, const struct spot *moved);
-/* Adds all their edges to the path: seams.c. */
-void trace_seams(cairo_t *cairo, const struct patches *patches, size_t first, size_t end, const struct view *view,
+/* Adds all their edges to the path as lines: seams.c. False, and nothing is added, where those are more than outlines. */
+bool trace_seams(cairo_t *cairo, const struct patches *patches, size_t first, size_t end, const struct view *view,
                  const struct spot *moved);
 /* Outlines only. */
 void outline_patches(cairo_t *cairo, const struct patches *patches, const struct view *view);

@@ -54,24 +54,36 @@ static size_t read_edges(const struct patches *patches, size_t first, size_t end
     return used;
 }
 
-void trace_seams(cairo_t *cairo, const struct patches *patches, size_t first, size_t end, const struct view *view,
-                 const struct spot *moved)
+/* Makes whole lines of edges that follow each other on one; tells how many there are then. */
+static size_t join_edges(struct edge *edges, size_t count)
 {
     const double hair = 0.01;
+    size_t used = 0;
+    qsort(edges, count, sizeof *edges, compare);
+    for (size_t i = 0; i < count; i++) {
+        struct edge *last = used > 0 ? &edges[used - 1] : NULL;
+        if (last == NULL || edges[i].angle != last->angle || edges[i].beside != last->beside ||
+            edges[i].from > last->to + hair)
+            edges[used++] = edges[i];
+        else if (edges[i].to > last->to) {
+            last->to = edges[i].to;
+            last->end = edges[i].end;
+        }
+    }
+    return used;
+}
+
+bool trace_seams(cairo_t *cairo, const struct patches *patches, size_t first, size_t end, const struct view *view,
+                 const struct spot *moved)
+{
     struct edge *edges = rows_for(patches->corners_count, sizeof *edges);
     const size_t count = read_edges(patches, first, end, view, moved, edges);
-    qsort(edges, count, sizeof *edges, compare);
-    cairo_new_path(cairo);
-    for (size_t i = 0; i < count;) {
-        struct edge whole = edges[i++];
-        for (; i < count && edges[i].angle == whole.angle && edges[i].beside == whole.beside &&
-               edges[i].from < whole.to + hair; i++)
-            if (edges[i].to > whole.to) {
-                whole.to = edges[i].to;
-                whole.end = edges[i].end;
-            }
-        cairo_move_to(cairo, whole.start.x, whole.start.y);
-        cairo_line_to(cairo, whole.end.x, whole.end.y);
+    const size_t lines = join_edges(edges, count);
+    const bool is_shorter = 2 * lines < count;
+    for (size_t i = 0; i < lines && is_shorter; i++) {
+        cairo_move_to(cairo, edges[i].start.x, edges[i].start.y);
+        cairo_line_to(cairo, edges[i].end.x, edges[i].end.y);
     }
     free(edges);
+    return is_shorter;
 }
