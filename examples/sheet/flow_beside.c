@@ -20,12 +20,20 @@ static bool is_on_point(const struct picture *picture)
            picture->worked->steps[picture->which].kind == MUSLIN_SEWING_DIAGONAL;
 }
 
+/* How high, as a share of the page: strips on a top are simple to see, and so is what is finished. */
+static double highest(const struct picture *picture)
+{
+    if (picture->kind == PICTURE_NODE)
+        return 0.17;
+    return (size_t)picture->which >= first_border_step(picture->worked) ? 0.16 : 0.21;
+}
+
 static bool measure(const struct flow *flow, struct shown *shown, double column)
 {
     if (is_on_point(&shown->picture) || picture_pages(&shown->picture, column, page_depth(&flow->page)) > 1)
         return false;
     shown->most_width = column;
-    shown->most_height = page_depth(&flow->page) * (shown->picture.kind == PICTURE_NODE ? 0.17 : 0.21);
+    shown->most_height = page_depth(&flow->page) * highest(&shown->picture);
     picture_size(&shown->picture, 0, shown->most_width, shown->most_height, &shown->width, &shown->height);
     return shown->width <= column && !is_too_wide(shown);
 }
