@@ -132,7 +132,7 @@ void flow_table(struct flow *flow, size_t item);                               /
 void flow_grid(struct flow *flow, size_t item, const struct table *table, bool is_contents);
 void flow_grid_free(struct grid *grid);
 size_t flow_pictures(struct flow *flow, size_t item); /* flow_pictures.c: a run of them; tells the item after it */
-bool flow_shrink(const struct flow *flow, struct strip *strip, double height); /* false: that would be too small */
+bool flow_shrink(struct strip *strip, double height); /* false: that would be too small */
 void flow_shown_free(struct shown *shown, size_t count);
 void flow_choose_beside(struct flow *flow, size_t step);                       /* flow_beside.c */
 void flow_put_beside(struct flow *flow, size_t step);

@@ -27,7 +27,7 @@ static size_t begin_of_next(const struct flow *flow, size_t top, size_t strip)
 static bool made_to_fit(const struct flow *flow, struct strip *strip, double y)
 {
     double room = page_depth(&flow->page) - y - strip->before;
-    return strip->kind == STRIP_PICTURES && room < strip->height && flow_shrink(flow, strip, room);
+    return strip->kind == STRIP_PICTURES && room < strip->height && flow_shrink(strip, room);
 }
 
 static double place(struct strip *strip, int page, double y, bool at_top)
@@ -90,7 +90,7 @@ static bool squeeze_cover(struct flow *flow)
     double over = lacking_on_cover(flow);
     for (size_t i = 0; over > 0 && i < flow->used && flow->strips[i].page == 1; i++)
         if (flow->strips[i].kind == STRIP_PICTURES &&
-            flow_shrink(flow, &flow->strips[i], flow->strips[i].height - over - spare))
+            flow_shrink(&flow->strips[i], flow->strips[i].height - over - spare))
             return true;
     return false;
 }
