@@ -25,7 +25,7 @@ static void limits(const struct flow *flow, enum picture_kind kind, double *widt
     switch (kind) {
     case PICTURE_TOP:
         *width = indented;
-        *height = depth * (flow->marks_used == 0 ? 0.3 : 0.46); /* on the cover, in its size */
+        *height = depth * (flow->sizes == 1 ? 0.42 : flow->marks_used == 0 ? 0.3 : 0.46); /* on the cover, in its size */
         return;
     case PICTURE_TOP_BLANK:
         *width = measure;
@@ -186,18 +186,29 @@ size_t flow_pictures(struct flow *flow, size_t item)
     return item;
 }
 
+/* How much of its height a picture keeps at least: of one with many words beside it the drawing shrinks more. */
+static double least_of(enum picture_kind kind)
+{
+    return kind == PICTURE_BACKING || kind == PICTURE_BORDERS || kind == PICTURE_STEP ? 0.85 : 0.6;
+}
 
+static bool may_shrink(const struct strip *strip, double height)
+{
+    for (size_t i = 0; i < strip->count; i++) {
+        const struct shown *shown = &strip->shown[i];
+        const enum picture_kind kind = shown->picture.kind;
+        if (is_true_size(kind) || height - caption_height(shown) < shown->height * least_of(kind))
+            return false;
+    }
+    return strip->rise <= 0;
+}
 
 /* Smaller ones share a height. */
-bool flow_shrink(const struct flow *flow, struct strip *strip, double height)
+bool flow_shrink(struct strip *strip, double height)
 {
-    const double least = 0.6;
     double highest = 0;
-    (void)flow;
-    for (size_t i = 0; i < strip->count; i++)
-        if (strip->rise > 0 || is_true_size(strip->shown[i].picture.kind) ||
-            height - caption_height(&strip->shown[i]) < strip->shown[i].height * least)
-            return false;
+    if (!may_shrink(strip, height))
+        return false;
     for (size_t i = 0; i < strip->count; i++) {
         struct shown *shown = &strip->shown[i];
         shown->most_height = height - caption_height(shown);
