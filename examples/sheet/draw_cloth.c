@@ -41,9 +41,9 @@ static bool has_size(const struct plan *plan, const struct muslin_plan_place *pl
     return cut != NULL && cut->pitch == 0 && cut->source != MUSLIN_CUT_SET_STRIP;
 }
 
-static bool fits(const struct plan *plan, const char *words, double size, double width, double height)
+static bool fits(const char *words, double size, double width, double height)
 {
-    const struct room room = plate_room(plan->canvas->cairo, words, size, PLATE_BOX);
+    const struct room room = plate_room(words, size, PLATE_BOX);
     return room.width <= width - 1 && room.height <= height + 2;
 }
 
@@ -75,7 +75,7 @@ static void write_piece(const struct plan *plan, const struct muslin_plan_place 
     for (double size = TEXT_SIZE; size >= LEAST_SIZE; size -= 0.5)
         for (int i = is_sized ? 0 : 3; i < WAYS; i++)
             if ((i < 3 || !is_sized || size <= LEAST_SIZE) &&
-                fits(plan, words[i], size, box.right - box.left, box.bottom - box.top)) {
+                fits(words[i], size, box.right - box.left, box.bottom - box.top)) {
                 write_words(plan->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, words[i], size,
                             PLATE_BOX);
                 return;
@@ -84,13 +84,13 @@ static void write_piece(const struct plan *plan, const struct muslin_plan_place 
                 PLATE_BOX);
 }
 
-/* Slanted pieces lie one against the other, diamonds all alike, others alternately up and down. */
+/* Adds a piece to the path: slanted ones lie one against the other, diamonds all alike, others alternately up and
+ * down. */
 static void trace_piece(const struct plan *plan, const struct muslin_cut *cut, double x, double y, double width,
                         double height, double pitch, bool is_down)
 {
     cairo_t *cairo = plan->canvas->cairo;
     const double slant = width - pitch;
-    cairo_new_path(cairo);
     if (cut == NULL || cut->pitch == 0 || slant <= 0)
         cairo_rectangle(cairo, x, y, width, height);
     else if (cut->shape == MUSLIN_CUT_DIAMONDS) {
@@ -110,23 +110,39 @@ static void trace_piece(const struct plan *plan, const struct muslin_cut *cut, d
     }
 }
 
+/* Of pieces side by side, the box of one of them. */
+static struct box box_of_piece(const struct plan *plan, const struct muslin_plan_place *place, int64_t number,
+                               double left, double top, double right)
+{
+    const double x = left + (double)(place->x + number * place->pitch) * plan->across;
+    const double y = top + (double)place->y * plan->along;
+    return (struct box){ x, x + fmin((double)place->width * plan->across, right - x), y,
+                         y + (double)place->height * plan->along };
+}
+
+static void trace_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
+                        double right)
+{
+    const struct muslin_cut *cut = cut_of_place(plan, place);
+    const bool is_sloped = cut != NULL && cut->pitch > 0;
+    cairo_new_path(plan->canvas->cairo);
+    for (int64_t i = 0; i < place->count; i++) {
+        const struct box box = box_of_piece(plan, place, i, left, top, right);
+        const double width = box.right - box.left;
+        trace_piece(plan, cut, box.left, box.top, width, box.bottom - box.top,
+                    is_sloped ? (double)place->pitch * plan->across : width, (i & 1) != 0);
+    }
+}
+
 static void draw_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
                        double right)
 {
-    const struct muslin_cut *cut = cut_of_place(plan, place);
-    const double pitch = (double)place->pitch * plan->across;
-    const double height = (double)place->height * plan->along;
-    const double y = top + (double)place->y * plan->along;
-    const bool is_sloped = cut != NULL && cut->pitch > 0;
-    for (int64_t i = 0; i < place->count; i++) {
-        const double x = left + (double)place->x * plan->across + (double)i * pitch;
-        const double width = fmin((double)place->width * plan->across, right - x);
-        trace_piece(plan, cut, x, y, width, height, is_sloped ? pitch : width, (i & 1) != 0);
-        fill_cloth(plan->canvas->cairo, plan->canvas->worked->design, plan->cloth->id);
-        trace_piece(plan, cut, x, y, width, height, is_sloped ? pitch : width, (i & 1) != 0);
-        stroke_seam(plan->canvas->cairo);
-        write_piece(plan, place, i == 0, (struct box){ x, x + width, y, y + height });
-    }
+    trace_place(plan, place, left, top, right);
+    fill_cloth(plan->canvas->cairo, plan->canvas->worked->design, plan->cloth->id);
+    trace_place(plan, place, left, top, right);
+    stroke_seam(plan->canvas->cairo);
+    for (int64_t i = 0; i < place->count; i++)
+        write_piece(plan, place, i == 0, box_of_piece(plan, place, i, left, top, right));
 }
 
 /* ---- strips ------------------------------------------------------------------------------------------------------ */
@@ -144,9 +160,9 @@ static void draw_left_over(const struct plan *plan, size_t strip, double left, d
         const double x = left + (double)rest->x * plan->across + width / 2;
         const double y = top + (double)rest->y * plan->along + height / 2;
         snprintf(words, sizeof words, "left\n%s", measured_by(plan->canvas->worked, rest->width, rest->height, text));
-        if (!fits(plan, words, LEAST_SIZE + 1, width, height))
+        if (!fits(words, LEAST_SIZE + 1, width, height))
             snprintf(words, sizeof words, "%s", text);
-        if (fits(plan, words, LEAST_SIZE + 1, width, height))
+        if (fits(words, LEAST_SIZE + 1, width, height))
             write_words(plan->canvas->cairo, x, y, words, LEAST_SIZE + 1, PLATE_BOX);
     }
 }

@@ -83,7 +83,7 @@ static void name_part(const struct apart *apart, const struct part *part)
     const struct box box = box_of_part(apart, part);
     char text[WORD_ROOM];
     name_of_part(apart, part, text);
-    const struct room room = words_room(cairo, text, LETTER_SIZE);
+    const struct room room = words_room(text, LETTER_SIZE);
     if (text[0] == '\0')
         return;
     if (apart->kind.kind != MUSLIN_NODE_JOIN)

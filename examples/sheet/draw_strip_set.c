@@ -53,7 +53,7 @@ static double scale_across(const struct set *set)
     for (size_t i = 0; i < set->count; i++) {
         const muslin_len width = cut_across(set, i);
         const char *size = measured(set->canvas->worked, width, text);
-        words = set->is_standing ? fmax(words, words_room(set->canvas->cairo, size, SMALL_SIZE).width + 5) : words;
+        words = set->is_standing ? fmax(words, words_room(size, SMALL_SIZE).width + 5) : words;
         least = width < least ? width : least;
         all += (double)width;
     }
@@ -93,9 +93,9 @@ static void label_strip(const struct set *set, size_t i, double across, double w
     snprintf(words, sizeof words, set->is_standing ? "[%d]\n%s\ncut" : "[%d]  %s cut", worked->piece[cut], size);
     if (set->is_standing) {
         double size_of_words = SMALL_SIZE;
-        while (size_of_words > 4 && words_room(set->canvas->cairo, words, size_of_words).width > width - 2)
+        while (size_of_words > 4 && words_room(words, size_of_words).width > width - 2)
             size_of_words -= 0.5;
-        const struct room room = words_room(set->canvas->cairo, words, size_of_words);
+        const struct room room = words_room(words, size_of_words);
         write_words(set->canvas->cairo, middle, -4 - room.height / 2, words, size_of_words, PLATE_NONE);
         write_words(set->canvas->cairo, middle, -12 - room.height, letter, SMALL_SIZE, PLATE_RING);
     } else {

@@ -33,7 +33,7 @@ static void label_block(const struct labels *labels, const struct place *place, 
     double size = LETTER_SIZE + 1;
     part_name(labels->canvas->worked, place->node, place->other_way, text);
     while (size > LEAST_SIZE &&
-           plate_room(labels->canvas->cairo, text, size, PLATE_BOX).width > (box->right - box->left) * 0.8)
+           plate_room(text, size, PLATE_BOX).width > (box->right - box->left) * 0.8)
         size -= 0.5;
     if (text[0] != '\0')
         write_words(labels->canvas->cairo, (box->left + box->right) / 2, (box->top + box->bottom) / 2, text, size,
@@ -59,7 +59,7 @@ static void label_rows(const struct labels *labels)
         const struct place *row = &labels->rows[i];
         const struct box box = box_of(labels->patches, row->first, row->end, labels->view);
         part_name(labels->canvas->worked, row->node, row->other_way, text);
-        const struct room room = words_room(cairo, text, LETTER_SIZE);
+        const struct room room = words_room(text, LETTER_SIZE);
         const double y = (box.top + box.bottom) / 2;
         if (text[0] == '\0' || holds_rows(labels, i) || y - room.height / 2 < end)
             continue;

@@ -92,7 +92,7 @@ static void draw_tick(cairo_t *cairo, double x, double y, bool is_down)
 /* Words that are longer than the line stand below it. */
 void dimension_across(cairo_t *cairo, double left, double right, double y, const char *words)
 {
-    const struct room room = words_room(cairo, words, SMALL_SIZE);
+    const struct room room = words_room(words, SMALL_SIZE);
     const double middle = (left + right) / 2;
     const double gap = right - left > room.width + 14 ? room.width / 2 + 2 : 0;
     cairo_new_path(cairo);
