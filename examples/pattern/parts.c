@@ -100,6 +100,14 @@ const struct muslin_pressed_seam *seams_of(const struct worked *worked, muslin_i
 
 /* ---- pieces ------------------------------------------------------------------------------------------------------ */
 
+muslin_len cut_length(const struct worked *worked, size_t cut)
+{
+    muslin_len length = worked->cuts[cut].cut_width;
+    if (worked->cuts[cut].source == MUSLIN_CUT_MITRED)
+        must(muslin_length_add(length, worked->mitre_extra, &length));
+    return length;
+}
+
 bool is_joined(const struct worked *worked, size_t cut)
 {
     const int32_t source = worked->cuts[cut].source;

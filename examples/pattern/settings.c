@@ -174,7 +174,7 @@ static bool describe_point(struct making *making, const struct place *place, jso
     spec->sash_fabric = fabric_of(making, value, "fabric");
     spec->cornerstone = fabric_of(making, value, "cornerstone");
     if (json_object_get(value, "sash") != NULL)
-        spec->layout = word_of(value, "sashes end", sashes_words, MUSLIN_POINT_SASH_OUTER);
+        spec->layout = value_of_word(value, "sashes end", sashes_words, MUSLIN_POINT_SASH_OUTER);
     return set_off && sash;
 }
 

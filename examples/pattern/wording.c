@@ -66,6 +66,13 @@ const char *sashes(const struct worked *worked)
     return strcmp(word(worked, WORD_SASHING), "lattice") == 0 ? "lattice strips" : "sashes";
 }
 
+const char *spelt(const struct worked *worked, enum spelt which)
+{
+    static const char *const colour[] = { "mitre", "mitred", "centre", "neighbours" };
+    static const char *const color[] = { "miter", "mitered", "center", "neighbors" };
+    return strcmp(word(worked, WORD_COLOR), "colour") == 0 ? colour[which] : color[which];
+}
+
 void write_fabric_heading(struct document *document, const struct worked *worked, muslin_id fabric)
 {
     const struct cloth *cloth = cloth_of(worked->design, fabric);

@@ -102,7 +102,7 @@ static void write_batting(struct document *document, const struct worked *worked
         measured_by(worked, batting->width, batting->length, text));
     if (batting->package >= 0)
         say(document, ITEM_POINT, 0, NULL, "A package of %s covers that%s.",
-            measured_by(worked, batting->package_width, batting->package_length, text),
+            package_size(worked, text),
             batting->turned ? ", turned a quarter" : "");
     if (batting->joined_pieces > 1)
         say(document, ITEM_POINT, 0, NULL, "From the roll: %" PRId64 " pieces laid edge to edge %s, sewn without "
@@ -117,10 +117,10 @@ static void write_batting(struct document *document, const struct worked *worked
 /* ---- binding ----------------------------------------------------------------------------------------------------- */
 
 /* What the strips come to, counted where they are laid out. */
-static int64_t count_strips(const struct worked *worked, muslin_len *together)
+int64_t count_binding_strips(const struct worked *worked, muslin_len *together)
 {
     int64_t strips = 0;
-    *together = 0;
+    muslin_len sum = 0;
     for (size_t i = 0; i < worked->bill_count; i++) {
         const struct bolt *bolt = &worked->bolts[i];
         for (size_t k = 0; k < bolt->places_count; k++) {
@@ -128,12 +128,14 @@ static int64_t count_strips(const struct worked *worked, muslin_len *together)
             if (laid_for(worked, bolt->pieces[place->piece].label) != LAID_BINDING)
                 continue;
             const int64_t count = place->count * bolt->strips[place->strip].times;
-            const muslin_len lengths[] = { *together, place->width };
+            const muslin_len lengths[] = { sum, place->width };
             const int64_t counts[] = { 1, count };
             strips += count;
-            must(muslin_length_dot(lengths, counts, 2, together));
+            must(muslin_length_dot(lengths, counts, 2, &sum));
         }
     }
+    if (together != NULL)
+        *together = sum;
     return strips;
 }
 
@@ -145,7 +147,7 @@ static void write_binding_length(struct document *document, const struct worked 
     char text[WORD_ROOM];
     muslin_len together;
     muslin_len ends;
-    const int64_t strips = count_strips(worked, &together);
+    const int64_t strips = count_binding_strips(worked, &together);
     must(muslin_length_subtract(worked->binding_reckoned, worked->binding.perimeter, &ends));
     add(&line, "%" PRId64 " strips cut %s wide, ", strips, measured(worked, spec->binding_cut, text));
     add(&line, "%s together; ", measured(worked, together, text));

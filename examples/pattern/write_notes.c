@@ -151,6 +151,14 @@ static void write_widths(struct document *document, const struct worked *worked)
     }
 }
 
+static bool has_sets(const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->steps_count; i++)
+        if (worked->steps[i].kind == MUSLIN_SEWING_SET)
+            return true;
+    return false;
+}
+
 /* Blocks of which there are more: one of each is finished before the rest of their parts. */
 static void write_test_blocks(struct document *document, const struct worked *worked)
 {
@@ -169,14 +177,19 @@ static void write_test_blocks(struct document *document, const struct worked *wo
     }
     if (found == 0)
         return;
-    add(&line, ". Only then sew all parts of a step in a chain.");
+    add(&line, ". It counts as one of those needed. ");
+    if (has_sets(worked))
+        add(&line, "Of strip sets sew one of each and cut from it what the block takes; the rest of that set is cut later. ");
+    add(&line, "Only when it measures right, cut the rest, and sew all parts of a step in a chain.");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
 static void write_letters(struct document *document, const struct worked *worked)
 {
-    say(document, ITEM_POINT, 0, NULL, "Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks "
-        "and rows of one letter are sewn one after the other in a chain.");
+    char text[WORD_ROOM];
+    say(document, ITEM_POINT, 0, NULL, "%ss have F and a number, F1; pieces have numbers, [1]; what is sewn of them "
+        "has letters, A, and is called a step. Numbers of pieces and letters are those of this size. Within a step, what "
+        "was told once is then called by its number or letter alone.", capital(worked, WORD_FABRIC, text));
     if (has_other_way(worked, false))
         say(document, ITEM_POINT, 0, NULL, "A* is the same as A with all its seams, also those of its parts, pressed "
             "the other way, so that seams lie opposite ways where they meet: in A* a part B is a B*, and a B* is a B.");
@@ -184,9 +197,6 @@ static void write_letters(struct document *document, const struct worked *worked
         say(document, ITEM_POINT, 0, NULL, "Where a step says that A* is turned, sew and press it like any A, with the "
             "same parts, and only turn it when it is sewn in: it looks the same, and its seams lie opposite ways to "
             "those they meet.");
-    say(document, ITEM_POINT, 0, NULL, "\"About\": the exact length lies between two marks of a ruler, as of squares "
-        "on point; it is told to the nearest %s.",
-        worked->design->pattern->units == PATTERN_INCH ? "1/8 in" : "millimetre");
     say(document, ITEM_POINT, 0, NULL, "The drawing shows the top with its upper edge above. On it are the letters of "
         "blocks and of rows that run across%s.",
         worked->design->fields_used > 0 ? "; on point, the numbers of the diagonal rows" : "");

@@ -149,10 +149,10 @@ static void write_errors(struct document *document, const struct worked *worked)
     in_whole_yards(worked, worked->sewn.sewn, text);
     add(&line, "About %s of seams in all. An allowance that is %s off makes each seam twice that off: if all seams are "
         "off the same way, the top comes out off by no more than ", text, in_inches ? "1/64 in" : "0.4 mm");
-    add(&line, "%s across ", measured(worked, worked->sewn.width_worst, text));
+    add(&line, "%s across ", at_least(worked, worked->sewn.width_worst, text));
     add(&line, "and %s down. That adds up the part with the most seams of each row, and slanting seams in full: it is "
         "less where rows are eased to each other and where units are trimmed to size.",
-        measured(worked, worked->sewn.height_worst, text));
+        at_least(worked, worked->sewn.height_worst, text));
     put(document, ITEM_SAY, 0, NULL, &line);
 }
 
