@@ -7,7 +7,7 @@
 
 #include "apart.h"
 
-enum { RESULT = 96, APART_HIGH = 250, APART_SMALL = 150, FIELD_HIGH = 420, ROW_HIGH = 90, ASIDE = 30 };
+enum { PART_WIDE = 34, ROW_LEAST = 200, RESULT = 96, APART_HIGH = 250, APART_SMALL = 150, ROW_HIGH = 90, ASIDE = 30 };
 
 /* ---- parts ------------------------------------------------------------------------------------------------------- */
 
@@ -315,6 +315,15 @@ static double note_turned(const struct apart *apart, double y, double width)
     return write_wrapped(apart->canvas->cairo, 12, y, width - 12, "upper edge of a part that lies turned", SMALL_SIZE);
 }
 
+/* Many parts that are joined are not all drawn. */
+static double note_left_out(const struct apart *apart, double y, double width)
+{
+    char text[WORD_ROOM];
+    const int count = apart->parts_count - apart->shown_first - apart->shown_last;
+    snprintf(text, sizeof text, "zigzag: %d parts more, not drawn", count);
+    return write_wrapped(apart->canvas->cairo, 0, y, width, text, SMALL_SIZE);
+}
+
 static void note_copies(const struct apart *apart, double y, double width)
 {
     size_t count;
@@ -387,13 +396,17 @@ static struct room room_for(const struct apart *apart)
     const bool is_field = rows_of_field(apart) > 0;
     const bool is_row = apart->kind.axis == MUSLIN_ACROSS;
     const double beside = canvas->width > 380 && apart->kind.axis == MUSLIN_DOWN ? 120 : 0;
-    const double words = has_turned(apart) ? 36 : 26;
+    const double words = 26 + (has_turned(apart) ? 10 : 0) + (apart->parts_count > 6 && !is_field ? 9 : 0);
     if (is_small(canvas))
         return (struct room){ canvas->width - (is_row ? 4 : 20), canvas->height - words - (is_row ? 12 : 0) };
     if (!is_field && apart->kind.kind != MUSLIN_NODE_JOIN)
         return (struct room){ fmin(canvas->width - ASIDE, APART_SMALL * 1.3), APART_SMALL };
-    const double high = is_field ? FIELD_HIGH : is_row && apart->patches.count <= 40 ? ROW_HIGH : APART_HIGH;
-    return (struct room){ canvas->width - 2 * ASIDE - beside, fmin(canvas->height * 0.6, high) };
+    if (is_field)
+        return (struct room){ canvas->width - 2 * ASIDE, canvas->height - 3 * ASIDE };
+    const double high = is_row && apart->patches.count <= 40 ? ROW_HIGH : APART_HIGH;
+    const double width = canvas->width - 2 * ASIDE - beside;
+    return (struct room){ is_row ? fmin(width, fmax(ROW_LEAST, PART_WIDE * apart->parts_count)) : width,
+                          fmin(canvas->height * 0.6, high) };
 }
 
 static void draw_made(const struct canvas *canvas, muslin_id node)
@@ -407,9 +420,12 @@ static void draw_made(const struct canvas *canvas, muslin_id node)
     if (apart.is_shortened)
         mark_left_out(&apart);
     const struct box reach = reach_of(&apart);
-    double y = is_small(canvas) ? say_result(&apart, &reach) : draw_result(&apart, &reach);
+    double y = is_small(canvas) || rows_of_field(&apart) > 0 ? say_result(&apart, &reach)
+                                                              : draw_result(&apart, &reach);
     cairo_save(canvas->cairo);
     cairo_translate(canvas->cairo, reach.left, 0);
+    if (apart.is_shortened)
+        y += note_left_out(&apart, y, canvas->width);
     if (has_turned(&apart))
         y += note_turned(&apart, y, canvas->width);
     note_copies(&apart, y, canvas->width);
