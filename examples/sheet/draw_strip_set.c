@@ -110,15 +110,16 @@ static void lay_out(struct set *set)
     const int64_t here = is_folded ? set->row->segments_per_set / 2 : set->row->segments_per_set;
     const int64_t most = is_small(set->canvas) ? 2 : 3;
     const int64_t shown = here < most ? here : most;
-    choose_along(set, is_folded ? shown + 1 : shown);
+    const int64_t beyond = !is_folded ? 0 : here <= most ? here : 1;
+    choose_along(set, shown + beyond);
     const double trim = solve->end_trim == 0 ? 0
                       : fmax(TRIM_LEAST, fmin(TRIM_MOST, (double)solve->end_trim * set->along));
     add_stretch(set, STRETCH_TRIMMED, trim);
     add_segments(set, shown);
     add_stretch(set, STRETCH_BREAK, shown < here ? BREAK : 0);
     add_stretch(set, STRETCH_FOLD, is_folded ? FOLD : 0);
-    add_stretch(set, STRETCH_BREAK, is_folded && here > 1 ? BREAK : 0);
-    add_segments(set, is_folded ? 1 : 0);
+    add_stretch(set, STRETCH_BREAK, is_folded && beyond < here ? BREAK : 0);
+    add_segments(set, beyond);
     add_stretch(set, STRETCH_REST, is_folded ? 0 : REST);
     add_stretch(set, STRETCH_TRIMMED, trim);
 }

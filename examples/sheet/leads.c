@@ -6,7 +6,7 @@
 
 #include "leads.h"
 
-enum { LEAD_HIGH = 13, LEADS_APART = 7 };
+enum { LEAD_HIGH = 13, LEADS_APART = 7, NEAR = 6 };
 
 void add_lead(struct leads *leads, const struct box *piece, const char *brief, const char *words)
 {
@@ -18,7 +18,7 @@ void add_lead(struct leads *leads, const struct box *piece, const char *brief, c
     if (leads->count == LEADS_MOST)
         return;
     struct lead *lead = &leads->rows[leads->count++];
-    lead->at = (struct spot){ (piece->left + piece->right) / 2, (piece->top + piece->bottom) / 2 };
+    lead->at = (struct spot){ (piece->left + piece->right) / 2, piece->bottom - fmin(NEAR, room.height / 2) };
     lead->piece = room;
     snprintf(lead->brief, sizeof lead->brief, "%.31s", brief);
     snprintf(lead->words, sizeof lead->words, "%.120s", words);

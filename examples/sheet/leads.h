@@ -9,7 +9,7 @@
 enum { LEADS_MOST = 32 };
 
 struct lead {
-    struct spot at;
+    struct spot at;    /* near its lower edge */
     struct room piece; /* how large what lies there is drawn */
     char brief[32];
     char words[WORD_ROOM + 40];
