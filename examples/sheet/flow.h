@@ -134,6 +134,8 @@ void flow_grid_free(struct grid *grid);
 size_t flow_pictures(struct flow *flow, size_t item); /* flow_pictures.c: a run of them; tells the item after it */
 bool flow_shrink(struct strip *strip, double height); /* false: that would be too small */
 void flow_shown_free(struct shown *shown, size_t count);
+/* Blocks in diagonal rows are told apart only on a large drawing. */
+bool flow_is_on_point(const struct picture *picture);
 void flow_choose_beside(struct flow *flow, size_t step);                       /* flow_beside.c */
 void flow_put_beside(struct flow *flow, size_t step);
 void flow_contents(struct flow *flow);                                         /* flow_contents.c */

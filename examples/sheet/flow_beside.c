@@ -14,7 +14,7 @@ static bool is_too_wide(const struct shown *shown)
 }
 
 /* Blocks in diagonal rows are told apart only on a large drawing. */
-static bool is_on_point(const struct picture *picture)
+bool flow_is_on_point(const struct picture *picture)
 {
     return picture->kind == PICTURE_STEP &&
            picture->worked->steps[picture->which].kind == MUSLIN_SEWING_DIAGONAL;
@@ -30,7 +30,7 @@ static double highest(const struct picture *picture)
 
 static bool measure(const struct flow *flow, struct shown *shown, double column)
 {
-    if (is_on_point(&shown->picture) || picture_pages(&shown->picture, column, page_depth(&flow->page)) > 1)
+    if (flow_is_on_point(&shown->picture) || picture_pages(&shown->picture, column, page_depth(&flow->page)) > 1)
         return false;
     shown->most_width = column;
     shown->most_height = page_depth(&flow->page) * highest(&shown->picture);

@@ -23,7 +23,7 @@ void stroke_seam(cairo_t *cairo);
 
 /* ---- words: label.c ---------------------------------------------------------------------------------------------- */
 
-enum { TEXT_SIZE = 8, SMALL_SIZE = 7, LEAST_SIZE = 5, LETTER_SIZE = 9 };
+enum { TEXT_SIZE = 8, SMALL_SIZE = 7, LEAST_SIZE = 6, LETTER_SIZE = 9 };
 
 struct room {
     double width;
@@ -58,6 +58,8 @@ void stroke_dashed(cairo_t *cairo, double dash, double gap);
 
 /* From one end to the other, its head at the latter; on cloth it has a white rim. */
 void draw_arrow(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y);
+/* From words to what they are said of, across anything: a thin line, a dot at its end. */
+void draw_lead(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y);
 /* Which way a seam is pressed: `reach` to either side of x, y; to both sides for open. */
 void draw_pressed(cairo_t *cairo, double x, double y, int32_t press, double angle, double reach);
 

@@ -89,7 +89,7 @@ struct room plate_room(const char *words, double size, enum plate plate)
     struct room room = words_room(words, size);
     if (plate == PLATE_BOX)
         return (struct room){ room.width + size / 2, room.height };
-    const double across = fmax(room.width, room.height) + size / 5;
+    const double across = fmax(room.height, hypot(room.width, 0.7 * room.height)) + size / 5;
     return plate == PLATE_RING ? (struct room){ across, across } : room;
 }
 
