@@ -300,7 +300,8 @@ void draw_cloth(const struct canvas *canvas)
     const double bottom = draw_strips(&plan, width);
     if (is_from_bolt(&plan))
         draw_edges(&plan, width, bottom);
-    const char *what = plan.is_folded ? "from selvages to fold" : is_from_bolt(&plan) ? "usable width" : "usable length";
+    const char *what = is_from_bolt(&plan) ? "usable width" : "usable length";
+    what = plan.is_folded ? "from selvages to fold" : what;
     snprintf(words, sizeof words, "%s %s", measured(worked, width_of(&plan), text), what);
     dimension_across(canvas->cairo, 0, width, bottom + 16, words);
     write_words(canvas->cairo, -SIDE + 10, -22, plan.cloth->letter, LETTER_SIZE, PLATE_RING);

@@ -183,49 +183,67 @@ static struct spot middle_of_seams(const struct template *template)
     return sum;
 }
 
-/* Upright, or along the edge that lies on the straight grain when its blank is cut with the cloth. */
+/* How badly an edge serves as the one that lies on the straight grain when its blank is cut with the cloth: a short or
+ * the long one of a triangle, or one that lay along the strip. */
+static double misses_grain(const struct muslin_cut *cut, double length)
+{
+    if (cut->grain == MUSLIN_GRAIN_SHORT_EDGES)
+        return length;
+    if (cut->grain == MUSLIN_GRAIN_LONG_EDGE)
+        return -length;
+    return fabs(length - (double)cut->wide_edge * TICK);
+}
+
+/* Upright, or along that edge; the first of equals, for what a tick makes of them is no difference. */
 static double grain_of(const struct template *template)
 {
-    const bool is_short = template->cut->grain == MUSLIN_GRAIN_SHORT_EDGES;
-    double best = is_short ? HUGE_VAL : 0;
+    const struct muslin_cut *cut = template->cut;
+    double least = HUGE_VAL;
     double angle = template->is_turned ? 0 : -acos(-1) / 2;
-    if (template->cut->grain == MUSLIN_GRAIN_ALL_EDGES || template->cut->source != MUSLIN_CUT_UNIT)
+    if (cut->grain == MUSLIN_GRAIN_ALL_EDGES || cut->source != MUSLIN_CUT_UNIT || cut->shape == MUSLIN_CUT_OCTAGONS)
         return angle;
-    for (size_t i = 0; i < template->seam_corners; i++) {
-        const struct spot a = template->seams[i];
-        const struct spot b = template->seams[(i + 1) % template->seam_corners];
-        const double length = hypot(b.x - a.x, b.y - a.y);
-        if (is_short ? length < best - 0.01 : length > best + 0.01) {
-            best = length;
+    for (size_t i = 0; i < template->cut_corners; i++) {
+        const struct spot a = template->cuts[i];
+        const struct spot b = template->cuts[(i + 1) % template->cut_corners];
+        const double misses = misses_grain(cut, hypot(b.x - a.x, b.y - a.y));
+        if (misses < least - 0.1) {
+            least = misses;
             angle = atan2(b.y - a.y, b.x - a.x);
         }
     }
     return angle;
 }
 
+static double reach_of_grain(const struct template *template)
+{
+    return fmin(30, 0.16 * fmin(template->width, template->height) + 4);
+}
+
 static void draw_grain(cairo_t *cairo, const struct template *template)
 {
     const struct spot middle = middle_of_seams(template);
     const double angle = grain_of(template);
-    const double reach = fmin(30, 0.16 * fmin(template->width, template->height) + 4);
+    const double reach = reach_of_grain(template);
     const double x = reach * cos(angle);
     const double y = reach * sin(angle);
     draw_arrow(cairo, middle.x, middle.y, middle.x + x, middle.y + y);
     draw_arrow(cairo, middle.x, middle.y, middle.x - x, middle.y - y);
 }
 
-/* Number and fabric's letter on the piece, beside the arrow, where there is room. */
+/* Number and fabric's letter on the piece, to both sides of the arrow, where there is room. */
 static void write_on(const struct canvas *canvas, const struct template *template)
 {
     const struct spot middle = middle_of_seams(template);
+    const double angle = grain_of(template);
     char text[WORD_ROOM];
     if (fmin(template->width, template->height) < 50)
         return;
     piece_name(canvas->worked, canvas->which, text);
     const struct room room = words_room(canvas->cairo, text, LETTER_SIZE);
-    const double beside = 30 * fabs(cos(grain_of(template))) + 8;
-    write_words(canvas->cairo, middle.x - beside - room.width / 2, middle.y, text, LETTER_SIZE, PLATE_NONE);
-    write_words(canvas->cairo, middle.x + beside + 6, middle.y,
+    const double x = fabs(sin(angle)) * (6 + room.width / 2);
+    const double y = cos(angle) * (sin(angle) * cos(angle) > 0 ? -1 : 1) * (6 + room.height / 2);
+    write_words(canvas->cairo, middle.x - x, middle.y - y, text, LETTER_SIZE, PLATE_NONE);
+    write_words(canvas->cairo, middle.x + x, middle.y + y,
                 cloth_of(canvas->worked->design, template->cut->fabric)->letter, TEXT_SIZE, PLATE_RING);
 }
 
