@@ -8,38 +8,26 @@
 What is written follows from lib/abi/api.json; only the words of docstrings and comments come from the headers.
 """
 import builtins
-import json
 import re
 import sys
 import textwrap
-from fractions import Fraction
 from pathlib import Path
-from typing import Any, Dict, Iterable, List, NamedTuple, Optional, Tuple
+from typing import Dict, Iterable, List, NamedTuple, Optional, Tuple
 
 HERE = Path(__file__).resolve().parent
-ROOT = HERE.parent.parent
 PACKAGE = HERE / "muslin"
-INCLUDE = ROOT / "include" / "muslin"
+sys.path.insert(0, str(HERE.parent))
+
+from described import (HOW_MUCH, OPTIONAL_ARRAYS, TRUTHS, Api, camel, enum_class, enum_members, inches, Member, plain,
+                       Record, without_prefix, without_struct)
 
 WIDTH = 120
-Record = Dict[str, Any]
 
 C_TYPES = {"char": "ctypes.c_char", "int32_t": "ctypes.c_int32", "uint32_t": "ctypes.c_uint32",
            "int64_t": "ctypes.c_int64", "muslin_len": "ctypes.c_int64", "muslin_id": "ctypes.c_int64",
            "muslin_status": "ctypes.c_int32", "size_t": "ctypes.c_size_t", "void": "None"}
 BITS = {"int32_t": "32", "muslin_status": "32", "uint32_t": "32, signed=False", "int64_t": "64", "muslin_id": "64"}
 
-# Integers whose enum is named otherwise and not told by a comment.
-ARGUMENT_ENUMS = {"unit": "muslin_length_unit", "layout": "muslin_backing_layout_kind", "align": "muslin_edge",
-                  "stage": "muslin_unit_stage"}
-# Integer outputs that are truth values.
-TRUTHS = {"allowed", "exact"}
-# Arrays that may be left out, which C takes as null.
-OPTIONAL_ARRAYS = {"values", "given", "stock"}
-# Sizes that a call writes for whoever fills an array or a buffer, and that Python need not show.
-HOW_MUCH = {"count", "need", "failed", "given"}
-# Members that hold one character.
-SIGNS = {"decimal_sign"}
 # Enums for whose members the library has words.
 WORDS = {"muslin_status_code": [("sentence", "muslin_status_sentence")],
          "muslin_argument": [("words", "muslin_argument_name")],
@@ -54,225 +42,64 @@ Written by generate.py from lib/abi/api.json: change that, not this file.
 '''
 
 
-# ---- names ----------------------------------------------------------------------------------------------------------
+# ---- members, as Python sees them -----------------------------------------------------------------------------------
 
-def without_prefix(name: str) -> str:
-    return re.sub(r"^(struct )?(muslin|MUSLIN)_", "", name)
-
-
-def camel(name: str) -> str:
-    """muslin_border_style -> BorderStyle"""
-    return "".join(word.capitalize() for word in without_prefix(name).split("_"))
+def given_type(member: Member) -> str:
+    """Its type where it is asked for."""
+    return {"length": "LengthLike", "id": "Id", "number": "int", "truth": "bool", "sign": "str",
+            "flag": "bool"}.get(member.kind, member.detail)
 
 
-def enum_class(name: str) -> str:
-    return camel(re.sub(r"_code$", "", name))
+def answered_type(member: Member) -> str:
+    """Its type in a result."""
+    return {"length": "Length", "id": "Id", "number": "int", "truth": "bool", "warnings": "Tuple[Warning, ...]",
+            "numbers": "Tuple[int, ...]", "maybe": f"Optional[{member.detail}]", "flag": "bool",
+            "parts": f'Tuple["{member.detail}", ...]'}.get(member.kind, member.detail)
 
 
-def enum_members(enum: Record) -> List[Tuple[str, str, int]]:
-    """(C name, Python name, value): MUSLIN_EDGE_STRAIGHT is Edge.STRAIGHT."""
-    names = list(enum["values"])
-    own = enum["name"].upper() + "_"
-    shared = "_".join(names[0].split("_")[:2]) + "_"
-    prefix = next((start for start in (own, shared) if all(name.startswith(start) for name in names)), "MUSLIN_")
-    return [(name, name[len(prefix):], value) for name, value in enum["values"].items()]
+def either_type(member: Member, initial: int, completed: bool) -> str:
+    """Its type and initial value in a record that is both: a row that a call completes, or a spec that can be read
+    back, where lengths may be given as text. A choice that is not given is none."""
+    if member.kind == "enum":
+        return f"Optional[{member.detail}] = None"
+    value = {"length": f"Length({initial})", "truth": str(bool(initial)), "flag": "False"}.get(
+        member.kind, str(initial))
+    return f"{answered_type(member) if completed else given_type(member)} = {value}"
 
 
-def flag_keyword(flag: str, struct: str) -> str:
-    """MUSLIN_YIELD_FROM_ONE_END -> from_one_end; MUSLIN_FIT_ACROSS_FRAMED of muslin_fit_across_spec -> framed"""
-    own = struct.replace("_spec", "").upper() + "_"
-    return (flag[len(own):] if flag.startswith(own) else "_".join(flag.split("_")[2:])).lower()
+def reading(member: Member) -> str:
+    value = f"struct.{member.name}"
+    return {"length": f"Length({value})", "id": f"int({value})", "number": f"int({value})",
+            "truth": f"bool({value})", "warnings": f"warnings_in({value})", "numbers": f"tuple({value})",
+            "flag": f"bool(struct.flags & {member.detail})", "parts": f"parts_{member.name}",
+            "maybe": f"{member.detail}({value}) if {value} else None"}.get(member.kind, f"{member.detail}({value})")
 
 
-def start_of(array: str) -> str:
-    """The member of a row that says where its part of an array begins: corners -> first_corner"""
-    return "first_" + re.sub("s$", "", array)
+def writing(member: Member) -> str:
+    value = f"self.{member.name}"
+    if member.kind == "flag":
+        return f"struct.flags |= {member.detail} if {value} else 0"
+    helper = {"length": "put_length", "sign": "put_sign"}.get(member.kind, "put")
+    return f'{helper}(struct, "{member.name}", {value})'
+
+
+def initial_words(api: Api, struct: str, member: Member) -> str:
+    """The initial value of a spec's member in words."""
+    if member.kind == "flag":
+        return "False"
+    value = api.inits[struct][member.name]
+    if member.kind == "length":
+        return inches(value) if value else "0"
+    if member.kind == "sign":
+        return repr(chr(value))
+    if member.kind == "enum":
+        enum = next(enum for name, enum in api.enums.items() if enum_class(name) == member.detail)
+        return f"{member.detail}." + {number: name for _, name, number in enum_members(enum)}[value]
+    return str(value)
 
 
 def error_class(status: str) -> str:
     return camel(status.replace("MUSLIN_ERR_", "").lower()) + "Error"
-
-
-# ---- the headers' words ---------------------------------------------------------------------------------------------
-
-def plain(comment: str) -> str:
-    """A comment as one line of plain words."""
-    lines = [re.sub(r"^\s*\* ?", "", line) for line in comment.split("\n")]
-    return re.sub(r"\s+", " ", re.sub(r"\*(\w)", r"\1", " ".join(lines))).strip()
-
-
-def first_sentence(comment: str) -> str:
-    return re.split(r"(?<=[^.]\.)\s", plain(comment), maxsplit=1)[0]
-
-
-class Words:
-    """What the headers say beside and before declarations."""
-
-    def __init__(self, api: Record) -> None:
-        self.before: Dict[str, str] = {}
-        self.beside: Dict[str, str] = {}
-        for header in api["headers"]:
-            self.read((INCLUDE / header).read_text(encoding="utf-8"))
-
-    def read(self, text: str) -> None:
-        for found in re.finditer(r"^MUSLIN_API [\w* ]*?\*?(muslin_\w+)\(|^struct (muslin_\w+) \{", text, re.M):
-            name = found.group(1) or found.group(2)
-            comment = self.comment_before(text[:found.start()].rstrip())
-            if comment:
-                self.before[name] = comment
-            if found.group(2):
-                self.read_members(name, text[found.end():text.index("\n};", found.end())])
-        for found in re.finditer(r"^    (MUSLIN_\w+) = [^,\n]*?,? *(/\*.*?\*/)$", text, re.M | re.S):
-            if "\n" not in found.group(0).split("/*")[0]:
-                self.beside[found.group(1)] = plain(found.group(2)[2:-2])
-
-    @staticmethod
-    def comment_before(text: str) -> str:
-        """The comment that ends a text, unless it is a section's title."""
-        if not text.endswith("*/"):
-            return ""
-        comment = text[text.rindex("/*") + 2:-2]
-        return "" if comment.startswith(" ----") else comment
-
-    def read_members(self, struct: str, body: str) -> None:
-        for found in re.finditer(r"^    [^/\n]*?(\w+)(?:\[\w+\])?;[ ]*/\*(.*?)\*/", body, re.M | re.S):
-            self.beside[f"{struct}.{found.group(1)}"] = plain(found.group(2))
-
-
-# ---- the API, read for Python ---------------------------------------------------------------------------------------
-
-def inches(ticks: int) -> str:
-    """40 in, 2 1/2 in; ticks where 1/64 in does not suffice."""
-    exact = Fraction(ticks, 8128)
-    if 64 % exact.denominator:
-        return f"{ticks} ticks"
-    whole, part = divmod(exact, 1)
-    return (str(whole) if not part else f"{whole} {part}" if whole else str(part)) + " in"
-
-
-class Member(NamedTuple):
-    """A member of a struct as Python sees it."""
-
-    name: str
-    kind: str    # length, id, number, truth, enum, maybe (an enum or 0), sign, warnings, numbers, flag, parts
-    detail: str  # the enum's class, the flag's constant, or the class of the rows that are its parts
-
-    def given(self) -> str:
-        """Its type where it is asked for."""
-        return {"length": "LengthLike", "id": "Id", "number": "int", "truth": "bool", "sign": "str",
-                "flag": "bool"}.get(self.kind, self.detail)
-
-    def answered(self) -> str:
-        """Its type in a result."""
-        return {"length": "Length", "id": "Id", "number": "int", "truth": "bool", "warnings": "Tuple[Warning, ...]",
-                "numbers": "Tuple[int, ...]", "maybe": f"Optional[{self.detail}]", "flag": "bool",
-                "parts": f'Tuple["{self.detail}", ...]'}.get(self.kind, self.detail)
-
-    def given_or_answered(self, initial: int, completed: bool) -> str:
-        """Its type and initial value in a record that is both: a row that a call completes, or a spec that can be read
-        back, where lengths may be given as text. A choice that is not given is none."""
-        if self.kind == "enum":
-            return f"Optional[{self.detail}] = None"
-        value = {"length": f"Length({initial})", "truth": str(bool(initial)), "flag": "False"}.get(
-            self.kind, str(initial))
-        return f"{self.answered() if completed else self.given()} = {value}"
-
-    def read(self) -> str:
-        value = f"struct.{self.name}"
-        return {"length": f"Length({value})", "id": f"int({value})", "number": f"int({value})",
-                "truth": f"bool({value})", "warnings": f"warnings_in({value})", "numbers": f"tuple({value})",
-                "flag": f"bool(struct.flags & {self.detail})", "parts": f"parts_{self.name}",
-                "maybe": f"{self.detail}({value}) if {value} else None"}.get(self.kind, f"{self.detail}({value})")
-
-    def write(self) -> str:
-        value = f"self.{self.name}"
-        if self.kind == "flag":
-            return f"struct.flags |= {self.detail} if {value} else 0"
-        helper = {"length": "put_length", "sign": "put_sign"}.get(self.kind, "put")
-        return f'{helper}(struct, "{self.name}", {value})'
-
-
-class Api:
-    """lib/abi/api.json with what Python makes of it."""
-
-    def __init__(self) -> None:
-        data = json.loads((ROOT / "lib" / "abi" / "api.json").read_text(encoding="utf-8"))
-        self.data: Record = data
-        self.structs: Dict[str, Record] = {struct["name"]: struct for struct in data["structs"]}
-        self.handles: Dict[str, Record] = {handle["name"]: handle for handle in data["handles"]}
-        self.enums: Dict[str, Record] = {enum["name"]: enum for enum in data["enums"]}
-        self.inits: Dict[str, Record] = {init["struct"]: init["values"] for init in data["inits"]}
-        self.callbacks: Dict[str, str] = {of["name"]: of["type"] for of in data["types"] if "(*)" in of["type"]}
-        self.constants: Dict[str, int] = {constant["name"]: constant["value"] for constant in data["constants"]}
-        self.parts: Dict[str, Tuple[str, str]] = dict(filter(None, map(self.parts_of, data["functions"])))
-        self.words = Words(data)
-
-    @staticmethod
-    def parts_of(function: Record) -> Optional[Tuple[str, Tuple[str, str]]]:
-        """Of a call that fills rows and, in an array of their own, what the rows are made of: the rows' struct, and the
-        name and struct of that array. A row says where its parts begin (first_corner) and how many they are (corners).
-        """
-        filled = [(argument["name"], without_struct(argument["type"])) for argument in function["arguments"]
-                  if argument["type"].startswith("struct ") and not argument.get("const")]
-        if sum(argument["name"].endswith("capacity") for argument in function["arguments"]) < 2:
-            return None
-        (_, rows), parts = [one for one in filled if one[1] != "muslin_problem" and one[1] != ""][-2:]
-        return rows, parts
-
-    def frozen(self, of: str) -> bool:
-        return bool(self.structs.get(without_struct(of), {}).get("frozen"))
-
-    def handle(self, of: str) -> Optional[Record]:
-        """The handle of a type's name, or None."""
-        return self.handles.get(without_struct(of)) if of.startswith("struct ") else None
-
-    def members(self, struct: str) -> List[Member]:
-        """The members that mean something, then the flags as truth values."""
-        members = []
-        array, parts = self.parts.get(struct, ("", ""))
-        for member in self.structs[struct]["members"]:
-            name = member["name"]
-            if name in ("size", "flags", array and start_of(array)) or re.fullmatch(r"pad\d*", name):
-                continue
-            if name == array:
-                members.append(Member(name, "parts", camel(parts)))
-            elif "count" in member:
-                members.append(Member(name, "numbers", ""))
-            elif member["type"] == "muslin_id":
-                members.append(Member(name, "id", ""))
-            elif member["type"] == "muslin_len":
-                members.append(Member(name, "length", ""))
-            elif name == "warnings":
-                members.append(Member(name, "warnings", ""))
-            elif "truth" in member:
-                members.append(Member(name, "truth", ""))
-            elif "enum" in member or self.enum_of_name(member):
-                enum = enum_class(member["enum"]) if "enum" in member else self.enum_of_name(member)
-                members.append(Member(name, "maybe" if "optional" in member else "enum", str(enum)))
-            else:
-                members.append(Member(name, "sign" if name in SIGNS else "number", ""))
-        return members + [Member(flag_keyword(flag, struct), "flag", without_prefix(flag))
-                          for flag in self.structs[struct].get("flags", [])]
-
-    def initial(self, struct: str, member: Member) -> str:
-        """The initial value of a spec's member in words."""
-        if member.kind == "flag":
-            return "False"
-        value = self.inits[struct][member.name]
-        if member.kind == "length":
-            return inches(value) if value else "0"
-        if member.kind == "sign":
-            return repr(chr(value))
-        if member.kind == "enum":
-            enum = next(enum for name, enum in self.enums.items() if enum_class(name) == member.detail)
-            return f"{member.detail}." + {number: name for _, name, number in enum_members(enum)}[value]
-        return str(value)
-
-    def enum_of_name(self, argument: Record) -> Optional[str]:
-        """The enum that an integer holds by its name alone."""
-        name = ARGUMENT_ENUMS.get(argument["name"], f"muslin_{argument['name']}")
-        fits = argument["type"] in ("int32_t", "uint32_t") and name in self.enums
-        return enum_class(name) if fits else None
 
 
 # ---- writing --------------------------------------------------------------------------------------------------------
@@ -346,10 +173,6 @@ def ctypes_type(of: Record, callbacks: Iterable[str] = ()) -> str:
     for _ in range(depth):
         base = f"ctypes.POINTER({base})"
     return f"{base} * {of['count']}" if "count" in of else base
-
-
-def without_struct(name: str) -> str:
-    return name[len("struct "):] if name.startswith("struct ") else name
 
 
 def write_api(api: Api) -> List[str]:
@@ -576,7 +399,7 @@ class Call:
     def take_spec(self, at: int, name: str, struct: str) -> None:
         if name == "spec":
             self.specs.insert(0, Parameter("spec", camel(struct), True))
-            self.keywords = [Parameter(member.name, member.given(), True) for member in self.api.members(struct)]
+            self.keywords = [Parameter(member.name, given_type(member), True) for member in self.api.members(struct)]
             given = ", ".join(f"{member.name}={member.name}" for member in self.keywords)
             self.before += self.statement(f"wish = merged({camel(struct)}, spec, ", given.split(", "))
             self.passed.append("ctypes.byref(wish)")
@@ -704,15 +527,9 @@ class Call:
         return fill(f"{self.indent[4:]}def {name}(", parameters, f") -> {self.returns()}:")
 
     def sentence(self) -> str:
-        """The header's first sentence on the function, or on its spec, or on the functions that it continues."""
-        spec = next((without_struct(argument["type"]) for argument in self.arguments if argument["name"] == "spec"), "")
-        names = [function["name"] for function in self.api.data["functions"]]
-        earlier = names[:names.index(self.name)][::-1]
-        for name in (self.name, spec, *earlier):
-            found = first_sentence(self.api.words.before.get(name, ""))
-            if found and not found.startswith("MUSLIN_"):
-                return re.sub(r", from number `first` on|:.*$", "", found.rstrip(".")) + "." if self.paged else found
-        return ""
+        """The header's first sentence; pages are Python's own business."""
+        found = self.api.sentence(self.function)
+        return re.sub(r", from number `first` on|:.*$", "", found.rstrip(".")) + "." if self.paged else found
 
     def body(self) -> List[str]:
         if self.makes:
@@ -801,7 +618,7 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool, completed: 
         words = api.words.beside.get(f"{struct}.{name}", "") if member.kind != "flag" else ""
         if member.kind == "flag":
             words = f"the flag MUSLIN_{member.detail}"
-        note = f" (initially {api.initial(struct, member)})" if initial else ""
+        note = f" (initially {initial_words(api, struct, member)})" if initial else ""
         about.append(f"{member.name}: {words}{note}".replace(":  ", ": ") if words or note else member.name)
     base = "(Spec)" if asked else ""
     title = f"struct {struct}, muslin/{api.structs[struct]['header']}"
@@ -811,18 +628,18 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool, completed: 
         lines += [f'    _init = "{struct}_init"', ""] if initial else [""]
     for member in members:
         if asked and not answered:
-            lines.append(f"    {member.name}: Optional[{member.given()}] = None")
+            lines.append(f"    {member.name}: Optional[{given_type(member)}] = None")
         else:
             start = int(api.inits.get(struct, {}).get(member.name, 0))
-            of = member.given_or_answered(start, completed) if asked else member.answered()
+            of = either_type(member, start, completed) if asked else answered_type(member)
             lines.append(f"    {member.name}: {of}")
     if asked:
         lines += ["", "    def _put(self, struct: Any) -> None:"]
-        lines += [f"        {member.write()}" for member in members]
+        lines += [f"        {writing(member)}" for member in members]
     if answered:
         array = "".join(f", parts_{member.name}: Any" for member in members if member.kind == "parts")
         lines += ["", "    @classmethod", f'    def _read(cls, struct: Any{array}) -> "{camel(struct)}":']
-        lines += fill("        return cls(", [f"{member.name}={member.read()}" for member in members], ")")
+        lines += fill("        return cls(", [f"{member.name}={reading(member)}" for member in members], ")")
     return lines
 
 

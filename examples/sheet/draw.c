@@ -91,7 +91,7 @@ static bool is_same(const struct reach *a, const struct reach *b)
 
 static cairo_rectangle_t reach_of(const struct picture *picture, int part, double most_width, double most_height)
 {
-    enum { KEPT = 64 };
+    enum { KEPT = 512 };
     static _Thread_local struct reach kept_reaches[KEPT];
     static _Thread_local size_t next;
     struct reach asked = { *picture, picture->worked->totals, picture->worked->top, part, most_width, most_height,

@@ -38,7 +38,6 @@ struct grid {
     double *row_heights;
     double left;
     double right;
-    bool is_contents;      /* the list of contents: its last column are page numbers */
 };
 
 /* A picture in its place, with its caption so far below it. */
@@ -94,9 +93,9 @@ struct flow {
     size_t marks_used;
     size_t marks_room;
     int pages;
-    struct table *contents;  /* null: there is nothing to list */
-    size_t *contents_items;  /* of the document, row by row */
-    struct grid *contents_grid;
+    struct table *contents;  /* the table that has the pages; null: none */
+    size_t *contents_items;  /* of a list: its headings, column by column */
+    size_t pages_in_row;     /* of the table of sizes */
     /* While it is made: the step that is being set, and the pictures beside it. */
     bool in_step;
     size_t step_begins; /* its first strip */
@@ -134,6 +133,9 @@ void flow_shown_free(struct shown *shown, size_t count);
 void flow_choose_beside(struct flow *flow, size_t step);                       /* flow_beside.c */
 void flow_put_beside(struct flow *flow, size_t step);
 void flow_contents(struct flow *flow);                                         /* flow_contents.c */
+const struct table *flow_with_pages(struct flow *flow, size_t item);
+size_t flow_size_named(const struct flow *flow, const char *name);
+size_t flow_leads_to(const struct flow *flow, const struct grid *grid, size_t row, size_t column);
 void flow_number_contents(struct flow *flow);
 void flow_break(struct flow *flow);                                            /* flow_break.c */
 

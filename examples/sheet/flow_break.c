@@ -1,5 +1,5 @@
-/* flow_break.c - strips onto pages: what is kept together stays so, and no page is left with much white if a picture may
- * be made a little smaller.
+/* flow_break.c - strips onto pages: what is kept together stays so, and no page is left with much white if a picture
+ * may be made a little smaller.
  *
  * SPDX-License-Identifier: MIT */
 #include "flow.h"
@@ -35,7 +35,7 @@ static double place(struct strip *strip, int page, double y, bool at_top)
     return strip->y + strip->height;
 }
 
-void flow_break(struct flow *flow)
+static void set_pages(struct flow *flow)
 {
     const double hair = 0.01;
     size_t top = 0; /* first strip of the page */
@@ -57,4 +57,39 @@ void flow_break(struct flow *flow)
         }
         y = end;
     }
+}
+
+/* What the cover lacks to be one page, where it has just two; else 0. */
+static double lacking_on_cover(const struct flow *flow)
+{
+    double down = 0, second = 0;
+    for (size_t i = 0; i < flow->used && !flow->strips[i].new_page; i++) {
+        const struct strip *strip = &flow->strips[i];
+        if (strip->page > 2)
+            return 0;
+        if (strip->page == 1)
+            down = strip->y + strip->height;
+        else
+            second = strip->y + strip->height + strip->before;
+    }
+    return second > 0 ? second + down - page_depth(&flow->page) : 0;
+}
+
+/* A cover that is a little too long for one page gets smaller pictures. */
+static bool squeeze_cover(struct flow *flow)
+{
+    const double spare = 8;
+    double over = lacking_on_cover(flow);
+    for (size_t i = 0; over > 0 && i < flow->used && flow->strips[i].page == 1; i++)
+        if (flow->strips[i].kind == STRIP_PICTURES &&
+            flow_shrink(flow, &flow->strips[i], flow->strips[i].height - over - spare))
+            return true;
+    return false;
+}
+
+void flow_break(struct flow *flow)
+{
+    set_pages(flow);
+    if (squeeze_cover(flow))
+        set_pages(flow);
 }

@@ -25,7 +25,7 @@ static void limits(const struct flow *flow, enum picture_kind kind, double *widt
     switch (kind) {
     case PICTURE_TOP:
         *width = indented;
-        *height = depth * 0.46;
+        *height = depth * (flow->marks_used == 0 ? 0.3 : 0.46); /* on the cover, in its size */
         return;
     case PICTURE_TOP_BLANK:
         *width = measure;
@@ -186,20 +186,26 @@ size_t flow_pictures(struct flow *flow, size_t item)
     return item;
 }
 
-/* ---- made smaller ------------------------------------------------------------------------------------------------ */
 
+
+/* Smaller ones share a height. */
 bool flow_shrink(const struct flow *flow, struct strip *strip, double height)
 {
-    const double least = 0.66;
+    const double least = 0.6;
+    double highest = 0;
     (void)flow;
-    if (strip->count != 1 || strip->rise > 0 || is_true_size(strip->shown[0].picture.kind))
-        return false;
-    struct shown *shown = &strip->shown[0];
-    double room = height - caption_height(shown);
-    if (room < shown->height * least)
-        return false;
-    shown->most_height = room;
-    picture_size(&shown->picture, shown->part, shown->most_width, room, &shown->width, &shown->height);
-    strip->height = shown->height + caption_height(shown);
+    for (size_t i = 0; i < strip->count; i++)
+        if (strip->rise > 0 || is_true_size(strip->shown[i].picture.kind) ||
+            height - caption_height(&strip->shown[i]) < strip->shown[i].height * least)
+            return false;
+    for (size_t i = 0; i < strip->count; i++) {
+        struct shown *shown = &strip->shown[i];
+        shown->most_height = height - caption_height(shown);
+        picture_size(&shown->picture, shown->part, shown->most_width, shown->most_height, &shown->width,
+                     &shown->height);
+        double end = shown->height + caption_height(shown);
+        highest = end > highest ? end : highest;
+    }
+    strip->height = highest;
     return strip->height <= height;
 }

@@ -219,7 +219,8 @@ def refused(muslin: Muslin, folder: pathlib.Path, *words: str) -> str:
 def test_another_input_is_refused(muslin: Muslin, tmp_path: pathlib.Path, whole: bytes, name: str) -> None:
     (tmp_path / name).write_bytes(whole[: len(whole) // 2])
     lines = (tmp_path / "in.jsonl").read_text().splitlines()
-    for others in (lines[:4] + ["{}"] + lines[5:], lines[1:], ["\n"] + lines, lines[:3], []):
+    inputs: list[list[str]] = [lines[:4] + ["{}"] + lines[5:], lines[1:], ["\n"] + lines, lines[:3], []]
+    for others in inputs:
         (tmp_path / "in.jsonl").write_text("\n".join(others))
         assert "start anew" in refused(muslin, tmp_path)
 

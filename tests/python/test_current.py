@@ -32,6 +32,7 @@ def test_the_generated_modules_are_current() -> None:
 def test_the_generator_names_what_is_not_current(tmp_path: Path) -> None:
     copy = tmp_path / "bindings" / "python"
     shutil.copytree(PACKAGE, copy, ignore=shutil.ignore_patterns("__pycache__", "build", "*.egg-info"))
+    shutil.copy(PACKAGE.parent / "described.py", copy.parent)
     shutil.copytree(ROOT / "include", tmp_path / "include")
     shutil.copytree(ROOT / "lib" / "abi", tmp_path / "lib" / "abi")
     check = [sys.executable, "-B", str(copy / "generate.py"), "--check"]
@@ -86,7 +87,7 @@ def mypy(*arguments: str, cache: Path) -> str:
 
 
 def test_the_package_is_strictly_typed(tmp_path: Path) -> None:
-    assert mypy("muslin", "generate.py", cache=tmp_path) == ""
+    assert mypy("muslin", "generate.py", "../described.py", cache=tmp_path) == ""
 
 
 def test_the_types_serve_whoever_uses_them(tmp_path: Path) -> None:
