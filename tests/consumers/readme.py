@@ -60,7 +60,8 @@ def run_c(source, folder, env):
 
 
 def run_python(source, folder, env):
-    return run([sys.executable, "-c", source], folder, env)
+    (folder / "main.py").write_text(source, encoding="utf-8")
+    return run([sys.executable, "main.py"], folder, env)
 
 
 def run_sh(source, folder, env):
@@ -80,8 +81,8 @@ def blocks(text):
 
 
 def programs(text):
-    """(language, source, output, line) of every program, ("file", text, name, line) of every file; a program without its
-    output is an error."""
+    """(language, source, output, line) of every program, ("file", text, name, line) of every file; a program without
+    its output is an error."""
     before = None
     for language, body, line, name in [*blocks(text), ("", "", 0, "")]:
         if before and language != "text":
