@@ -8,8 +8,6 @@
  * more than rho of its cost, and only plans that cost less than the best one matter. */
 #include "cutplan_bound.h"
 
-#include "wide.h"
-
 /* ---- sums of costs ----------------------------------------------------------------------------------------------- */
 
 /* All sums, each with `by` more. */
@@ -74,19 +72,24 @@ static int worth_too_much(const struct msl_master *master, int64_t most_worth)
     return most > most_worth;
 }
 
+struct msl_wide msl_worth_of_all(const struct msl_master *master)
+{
+    struct msl_wide total = msl_wide_from(0);
+    for (int32_t row = 0; row < master->row_count; row++)
+        total = msl_wide_add(total, msl_wide_multiply(master->worth[row], master->limits[row].wanted));
+    return total;
+}
+
 int64_t msl_bound(const struct msl_master *master, const int64_t *most_of, int64_t most_worth, int64_t below,
                   const struct msl_reach *reach)
 {
     const struct msl_cutting *cutting = master->cutting;
     const int64_t too_much = INT64_MAX / 4;
-    struct msl_wide total = msl_wide_from(0);
     int64_t lost = 0;
     int64_t bound = below;
     int64_t rest = 0;
     if (worth_too_much(master, most_worth))
         return 0;
-    for (int32_t row = 0; row < master->row_count; row++)
-        total = msl_wide_add(total, msl_wide_multiply(master->worth[row], master->limits[row].wanted));
     for (int32_t way = 0; way < cutting->way_count; way++) {
         const int64_t excess = most_of[way] - master->way_fixed[way];
         if (excess <= 0)
@@ -95,7 +98,7 @@ int64_t msl_bound(const struct msl_master *master, const int64_t *most_of, int64
         if (part > lost)
             lost = part;
     }
-    total = msl_wide_add(total, msl_wide_from(-lost));
+    const struct msl_wide total = msl_wide_add(msl_worth_of_all(master), msl_wide_from(-lost));
     if (lost == too_much || total.high < 0)
         return 0;
     msl_wide_floor(total, (int64_t)1 << master->bits, &bound, &rest);

@@ -5,6 +5,7 @@
 #define MUSLIN_CUTPLAN_BOUND_H
 
 #include "cutplan_master.h"
+#include "wide.h"
 
 /* Which sums of costs there are, up to the most: a bit for each. None where `most` has too many bits. */
 struct msl_reach {
@@ -22,6 +23,9 @@ int64_t msl_reach_make(struct msl_reach *reach, const struct msl_cutting *cuttin
 
 /* The least sum that is not below `cost`; cost itself, where the table does not say. */
 int64_t msl_reach_up(const struct msl_reach *reach, int64_t cost);
+
+/* What all that the limits ask for is worth, `bits` behind the point. */
+struct msl_wide msl_worth_of_all(const struct msl_master *master);
 
 /* What the master's worths prove of every plan that keeps to its limits and costs less than `below`: it costs this at
  * least, or there is none where this is `below`. `most_of` tells for each way what no pattern of it passes, for worths

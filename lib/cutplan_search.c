@@ -61,7 +61,7 @@ static void begin_cases(struct msl_workshop *workshop)
     struct msl_search *whole = &workshop->whole;
     whole->cases[0] = all;
     whole->case_count = 1;
-    whole->stopped = 0;
+    whole->stopped = whole->full = 0;
     if (workshop->has_master)
         msl_cases_begin(whole);
 }
@@ -87,13 +87,13 @@ static int is_their_turn(const struct msl_workshop *workshop, int64_t repairing)
            (workshop->repair.tries < FIRST_REPAIRS || 2 * repairing < msl_work(whole));
 }
 
-/* Where there are sheets, the levels of the case just solved make a plan, then the best plan is repaired. */
+/* The levels of the case just solved make a plan, then the best plan is repaired. */
 static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
 {
     struct msl_search *whole = &workshop->whole;
     const int64_t before = msl_work(whole);
     int64_t done = *repairing;
-    if (workshop->has_sheets && is_their_turn(workshop, done))
+    if (is_their_turn(workshop, done))
         msl_repair_rounded(whole, &workshop->repair);
     done = *repairing + msl_work(whole) - before;
     while (whole->making.best.count > 0 && is_their_turn(workshop, done)) {
@@ -131,8 +131,12 @@ static void repair_on(struct msl_workshop *workshop)
         if (!go_on(workshop))
             return;
     }
-    if (msl_cases_least(whole) < whole->making.best.cost && whole->stopped == 0)
-        whole->stopped = tries < LAST_REPAIRS ? MUSLIN_PLAN_STOPPED_WORK : MUSLIN_PLAN_STOPPED_NO_MORE;
+    if (msl_cases_least(whole) >= whole->making.best.cost || whole->stopped != 0)
+        return;
+    if (tries < LAST_REPAIRS)
+        whole->stopped = MUSLIN_PLAN_STOPPED_WORK;
+    else
+        whole->stopped = whole->full ? MUSLIN_PLAN_STOPPED_MEMORY : MUSLIN_PLAN_STOPPED_NO_MORE;
 }
 
 static void search_cases(struct msl_workshop *workshop)

@@ -10,11 +10,11 @@
 
 enum {
     STATES = 1 << 16,  /* of the knapsack */
-    PATTERNS = 24576,
-    STRIPS = 32768,
-    LAID = 131072,
-    CASES = 32768,
-    WORTHS = 512 * 1024,
+    PATTERNS = 8192,
+    STRIPS = 24576,
+    LAID = 65536,
+    CASES = 40960,
+    WORTHS = 600 * 1024,
     BASICS = 768 * 1024,
     PACK_STEPS = 40000
 };
@@ -88,6 +88,7 @@ static void lay_out_search(struct block *block, struct msl_search *search, const
     search->open = part_of(block, rooms->cases, sizeof *search->open);
     search->heap = part_of(block, rooms->cases, sizeof *search->heap);
     search->bases = part_of(block, rooms->basics, sizeof *search->bases);
+    search->gains = part_of(block, 2 * (size_t)search->cutting->way_count, sizeof *search->gains);
     search->most_rows = MSL_LIMITS_MAX - 1;
     search->most_depth = MSL_DEPTH_MAX - 1;
     search->most_cases = (int32_t)rooms->cases;
