@@ -68,6 +68,8 @@ static void draw_hatch(cairo_t *cairo, const struct hatch *hatch)
     cairo_clip_extents(cairo, &left, &top, &right, &bottom);
     const double reach = 10 * hatch->apart + fmax(fabs(left), fabs(right));
     const int first = (int)floor(top / hatch->apart);
+    if (cairo_surface_get_type(cairo_get_target(cairo)) != CAIRO_SURFACE_TYPE_IMAGE)
+        cairo_set_tolerance(cairo, 1); /* strokes are written as such: this only spares the reckoning of their reach */
     cairo_set_line_width(cairo, hatch->dash > 0 && hatch->dash < 1 ? 1.2 : 0.6);
     cairo_set_line_cap(cairo, hatch->dash > 0 && hatch->dash < 1 ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
     if (hatch->dash > 0)

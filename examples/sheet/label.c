@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include <math.h>
+#include <string.h>
 
 #include "ink.h"
 
@@ -41,12 +42,37 @@ static struct room room_of(PangoLayout *layout)
     return (struct room){ (double)logical.width / PANGO_SCALE, (double)logical.height / PANGO_SCALE };
 }
 
-struct room words_room(cairo_t *cairo, const char *words, double size)
+static struct room measured_room(cairo_t *cairo, const char *words, double size)
 {
     PangoLayout *layout = layout_of(cairo, words, size);
     struct room room = room_of(layout);
     g_object_unref(layout);
     return room;
+}
+
+/* "[4]" stands on many pieces, and each is asked for its room before it is written: what was found last is kept, short
+ * words by a number made of their bytes. */
+struct room words_room(cairo_t *cairo, const char *words, double size)
+{
+    enum { KEPT = 256, WORDS_ROOM = 40 };
+    static _Thread_local struct {
+        char words[WORDS_ROOM];
+        double size;
+        struct room room;
+    } kept_rooms[KEPT];
+    unsigned number = (unsigned)(size * 2);
+    const size_t length = strlen(words);
+    if (length >= WORDS_ROOM)
+        return measured_room(cairo, words, size);
+    for (size_t i = 0; i < length; i++)
+        number = 31 * number + (unsigned char)words[i];
+    number %= KEPT;
+    if (kept_rooms[number].size != size || strcmp(kept_rooms[number].words, words) != 0) {
+        memcpy(kept_rooms[number].words, words, length + 1);
+        kept_rooms[number].size = size;
+        kept_rooms[number].room = measured_room(cairo, words, size);
+    }
+    return kept_rooms[number].room;
 }
 
 struct room plate_room(cairo_t *cairo, const char *words, double size, enum plate plate)

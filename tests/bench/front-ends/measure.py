@@ -115,7 +115,7 @@ def sheets(build, folder, repeats, small):
         tell(measure="sheet, stages", of=f"{path.stem}, {size}", **{stage: found[stage] for stage in STAGES},
              shares={stage: round(share, 3) for stage, share in shares.items()})
         tell(measure="sheet, search", of=f"{path.stem}, {size}", limits=search,
-             share_of_working_out=1 - search[0]["ms"] / search[-1]["ms"])
+             share_of_working_out=max(0.0, 1 - search[0]["ms"] / search[-1]["ms"]))
 
 
 def batch(build, folder, lines, repeats):

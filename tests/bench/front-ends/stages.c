@@ -6,7 +6,8 @@
  *
  * Prints one line of JSON, in milliseconds of processor time: reading the file, piecing its tree, working out (the
  * library), words, letters (fonts found), laying out, and all pages as PDF with their pictures. Then, for comparison: its
- * pictures drawn once more, alone; and the working out once more with other limits for the search for the least cloth. */
+ * pictures drawn once more, alone; and the working out again with other limits for the search for the least cloth, the
+ * last of them the usual one. */
 #define _POSIX_C_SOURCE 199309L
 #include <cairo-pdf.h>
 #include <inttypes.h>
@@ -86,26 +87,33 @@ static size_t draw_pictures(const struct flow *flow)
     return pictures;
 }
 
-/* The working out with a limit for each fabric's search; nothing else differs. */
+/* The working out with a limit for each fabric's search, nothing else differs: the best of several, for they are short. */
 static void tell_search(const struct pattern *pattern, size_t size, int64_t limit, bool is_first)
 {
-    struct design *design = design_create(pattern, size, &complaints);
-    want(design != NULL, "the size cannot be pieced");
-    design->buying.work_limit = limit;
-    double began = now();
-    struct worked *worked = worked_create(design, NULL, NULL, &complaints);
-    double took = now() - began;
-    want(worked != NULL, "the size cannot be worked out");
-    size_t proven = 0;
+    double best = 0;
+    size_t fabrics = 0, proven = 0;
     muslin_len cloth = 0;
-    for (size_t i = 0; i < worked->bill_count; i++) {
-        proven += (size_t)worked->bill[i].proven;
-        cloth += worked->bill[i].cloth_length;
+    for (int round = 0; round < 3; round++) {
+        struct design *design = design_create(pattern, size, &complaints);
+        want(design != NULL, "the size cannot be pieced");
+        design->buying.work_limit = limit;
+        const double began = now();
+        struct worked *worked = worked_create(design, NULL, NULL, &complaints);
+        const double took = now() - began;
+        want(worked != NULL, "the size cannot be worked out");
+        best = round == 0 || took < best ? took : best;
+        fabrics = worked->bill_count;
+        proven = 0;
+        cloth = 0;
+        for (size_t i = 0; i < fabrics; i++) {
+            proven += (size_t)worked->bill[i].proven;
+            cloth += worked->bill[i].cloth_length;
+        }
+        worked_free(worked);
+        design_free(design);
     }
     printf("%s{\"steps\": %" PRId64 ", \"ms\": %.3f, \"fabrics\": %zu, \"proven\": %zu, \"cloth_in\": %.2f}",
-           is_first ? "" : ", ", limit, took, worked->bill_count, proven, (double)cloth / MUSLIN_TICKS_PER_INCH);
-    worked_free(worked);
-    design_free(design);
+           is_first ? "" : ", ", limit, best, fabrics, proven, (double)cloth / MUSLIN_TICKS_PER_INCH);
 }
 
 int main(int argc, char **argv)
