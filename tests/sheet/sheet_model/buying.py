@@ -238,8 +238,8 @@ def cover(account: Account, sheet: Any, sizes: "dict[str, tuple[Facts, Finishing
         if account.take("«" + re.escape(name) + "(?: " + re.escape(printed) + rf"|\. {re.escape(words)})(?= |$)»") != 1:
             account.fault(f"of {name} the table does not say {printed}")
     if pages:
-        numbers = " ".join(f"{name} {sheet.first_pages.get(name)}" for name in sizes)
-        if len(sizes) > 1 and account.take(f"Page {numbers}") != 1:
+        numbers = " ".join(str(sheet.first_pages.get(name)) for name in sizes)
+        if len(sizes) > 1 and account.take(f"Page {numbers}«(?= |$)»") != 1:
             account.fault(f"the sizes begin on pages: {numbers}")
     file = one.quilt.file
     for name in ("date", "version", "story", "title", "by"):

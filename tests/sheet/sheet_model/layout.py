@@ -155,7 +155,7 @@ class Layout:
         if name == "sleeve":
             sleeves, long, _, _ = sleeve(self.facts)
             return sleeves * long + (count - sleeves) * 2 * self.quilt.allowance
-        piece = self.facts.pieces[int(name.strip("[]"))]
+        piece = self.facts.pieces[number_of(name)]
         whole = sum(times for times, long in self.laid[name] if not long)
         return (piece.count - whole) * piece.long() + (count - piece.count + whole) * 2 * self.quilt.allowance
 
@@ -196,16 +196,17 @@ class Layout:
     def lay_long(self, match: Any, strip: Strip, told: Any, high: Fraction) -> None:
         count = int(told["many"].split()[0]) if told["many"] else 1
         long, name = value_of(told["long"]), told["name"]
-        strip.long.append((name, count, long))
         strip.names[name] += count
         if name in ("binding", "sleeve"):
             wanted = self.binding_width() if name == "binding" else self.sleeve_size()[1]
             self.account.holds(match, high == wanted, f"{name} is {self.ruler.measured(wanted)} wide")
             (self.binding if name == "binding" else self.sleeve).append((count * strip.times, long))
+            strip.long.append((name, count, long))
             return
         piece = self.piece_called(match, name)
         if piece is None:
             return
+        strip.long.append((name, count, long))
         self.account.holds(match, close(high, piece.short(), self.facts), f"{name} is not so high")
         if piece.sort == "strip":
             strip.whole = True
@@ -238,7 +239,7 @@ class Layout:
         self.account.holds(match, told["sort"] == "of" or sides[0] == sides[1], f"{name} is no square")
 
     def piece_called(self, match: Any, name: str) -> "Piece | None":
-        piece = self.facts.pieces.get(int(name.strip("[]")))
+        piece = self.facts.pieces.get(number_of(name))
         fits = piece is not None and piece.fabric == self.cloth.key
         self.account.holds(match, fits, f"{name} is no piece of {self.cloth.name}")
         return piece if fits else None
@@ -337,6 +338,10 @@ class Layout:
 POINT = r"«(?= ?\x01| • | (?:Fabric|Cloth|Material) [A-Z]{1,2}, |\Z| ?\Z)»"
 
 
+def number_of(name: str) -> int:
+    return int(name.strip("[]")) if name.startswith("[") else 0
+
+
 class Lists(dict):  # type: ignore[type-arg]
     """Lists by name, empty ones where there is none; kept in what it was made of."""
 
@@ -412,11 +417,11 @@ class Picture:
 
         def size(match: Any) -> None:
             told = sides_of(match["size"])
-            sizes = [facts.pieces[int(name.strip("[]"))].exact for name in strip.names if name.startswith("[")]
+            sizes = [facts.pieces[number].exact for number in map(number_of, strip.names) if number in facts.pieces]
             sizes = [pair for pair in sizes if len(pair) == 2]
             fits = any(all(close(a, b, facts) for a, b in zip(told, way)) for pair in sizes
                        for way in (pair, pair[::-1]))
-            joined = any(close(told[0], long, facts) and close(told[1], facts.pieces[int(name.strip("[]"))].short(), facts)
+            joined = any(close(told[0], long, facts) and close(told[1], facts.pieces[number_of(name)].short(), facts)
                          for name, _, long in strip.long if name.startswith("["))
             account.holds(match, fits or joined, "no piece on this strip has that size")
 

@@ -129,24 +129,23 @@ class Sewing:
             drawn.append(f"[{name}] {piece.size[0]} cut {self.facts.by_key[piece.fabric].letter}")
         words = " ".join(drawn)
         wide = self.ruler.measured(sum(step.size or (0, 0)) + self.quilt.seam)
-        before = step.start
 
         def segment(match: Any) -> None:
             step.node = match["cut"]
         if self.take(step, f"{words} <cut:L> cut set {wide} unfinished", segment) == 0:
             self.loose_set(step, wide)
-        del before
 
     def loose_set(self, step: Step, wide: str) -> None:
-        """The same drawn otherwise: turned, or where there is little room."""
+        """The same drawn otherwise: turned, or where there is little room. What is no strip's height is a segment's."""
         heights = {self.facts.pieces[int(name)].size[0] for name in step.strips}
-
-        def height(match: Any) -> None:
-            if match["high"] not in heights:
-                step.node = match["high"]
+        drawn: "Counter[str]" = Counter()
+        segments: "set[str]" = set()
         self.take(step, f"set {wide} unfinished")
-        self.take(step, "<high:L> cut", height)
-        self.take(step, "[<p:n>]", lambda m: self.account.holds(m, m["p"] in step.strips, "no strip of this set"))
+        self.take(step, "<high:L> cut", lambda m: segments.add(m["high"]) if m["high"] not in heights else None)
+        self.take(step, "[<p:n>]", lambda m: drawn.update([m["p"]]))
+        if drawn - Counter(step.strips):
+            self.account.fault(f"drawn are {sorted(drawn.elements())}, sewn {step.strips}", "", step.start)
+        step.node = " or ".join(sorted(segments)) or None
 
     def read_segments(self, step: Step) -> None:
         strip_set = self.sets.get(step.letter)
@@ -362,17 +361,23 @@ class Sewing:
             if sorted(told) != sorted(block):
                 self.account.fault(f"the block on the drawing is {told}, expected {block}", "", step.start)
             self.take(step, "<side:L> finished")
-        shown = self.shown(step)
-        self.take(step, "[<p:n>]", lambda m: self.account.holds(m, m["p"] in shown, "no such piece is in it"))
+        shown, drawn = Counter(step.pieces), Counter()
+        if told:
+            shown += self.inside(step)
+        self.take(step, "[<p:n>]", lambda m: drawn.update([m["p"]]))
+        if drawn - shown:
+            self.account.fault(f"drawn are {dict(drawn)}, there are {dict(shown)}", "", step.start)
         if step.node is not None and step.node.kind == "field":
             Field(self, step).numbers()
 
-    def shown(self, step: Step) -> "set[str]":
-        found = set(step.pieces)
-        for name in step.uses:
+    def inside(self, step: Step) -> "Counter[str]":
+        """Pieces that a block has, those of its parts with them."""
+        found = Counter(step.pieces)
+        for name, count in step.uses.items():
             before = self.steps.get(name.rstrip("*"))
             if before is not None and before is not step:
-                found |= self.shown(before)
+                for number, inner in self.inside(before).items():
+                    found[number] += count * inner
         return found
 
 
