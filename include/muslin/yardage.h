@@ -54,10 +54,11 @@ struct muslin_yardage_spec {
     int32_t extra_share;
     int32_t long_pieces;      /* enum muslin_long_pieces: what is longer than its fabric is wide */
     int32_t pad;              /* 0 */
+    muslin_len least_part;    /* as join_loss */
 };
 /* Nothing lost, 400 million steps a fabric, straight joins of 1/4 in seams, long pieces lengthwise; sold by 1/8 yd. */
 #define MUSLIN_YARDAGE_SPEC_INIT \
-    { sizeof(struct muslin_yardage_spec), 0, 0, 0, 0, 0, 0, 400000000, 4064, 0, 36576, 0, 0, 1, 0 }
+    { sizeof(struct muslin_yardage_spec), 0, 0, 0, 0, 0, 0, 400000000, 4064, 0, 36576, 0, 0, 1, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_yardage_spec_init(struct muslin_yardage_spec *spec, uint32_t size);
 
@@ -73,9 +74,10 @@ struct muslin_extra_cut_spec {
     muslin_len join_loss;
     int32_t kind;           /* enum muslin_blank_kind */
     int32_t pad;            /* 0 */
+    muslin_len least_part;
 };
 /* One piece that stays as it is listed; fabric and size are still to be given. */
-#define MUSLIN_EXTRA_CUT_SPEC_INIT { sizeof(struct muslin_extra_cut_spec), 0, 0, 0, 0, 1, 0, 0, 1, 0 }
+#define MUSLIN_EXTRA_CUT_SPEC_INIT { sizeof(struct muslin_extra_cut_spec), 0, 0, 0, 0, 1, 0, 0, 1, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_extra_cut_spec_init(struct muslin_extra_cut_spec *spec, uint32_t size);
 

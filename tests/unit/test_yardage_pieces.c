@@ -91,10 +91,12 @@ START_TEST(long_pieces_are_joined_where_that_is_asked)
     begin_sewing(&s);
     struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_JOINED);
     spec.join_loss = IN(0, 1, 2);
+    spec.least_part = WHOLE_IN(12);
     const muslin_id border = yardage_patch(s.quilt, s.blue, IN(59, 1, 2), WHOLE_IN(4));
     struct asked asked = pieces_of(&s, border, s.blue, &spec);
     ck_row(&asked.rows[0], MUSLIN_BLANK_JOINED, WHOLE_IN(60), IN(4, 1, 2), 1);
     ck_assert_int_eq(asked.rows[0].join_loss, IN(0, 1, 2));
+    ck_assert_int_eq(asked.rows[0].least_part, WHOLE_IN(12));
     /* squares that are cut again stay whole: half-squares of 48 in from 48 7/8 in */
     const muslin_id fabrics[] = { s.blue, s.white };
     const muslin_id unit = yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(48), fabrics,
@@ -102,6 +104,7 @@ START_TEST(long_pieces_are_joined_where_that_is_asked)
     asked = pieces_of(&s, unit, s.blue, &spec);
     ck_row(&asked.rows[0], MUSLIN_BLANK_LENGTHWISE, IN(48, 7, 8), IN(48, 7, 8), 1);
     ck_assert_int_eq(asked.rows[0].join_loss, 0);
+    ck_assert_int_eq(asked.rows[0].least_part, 0);
     end_sewing(&s);
 }
 END_TEST
@@ -284,6 +287,7 @@ START_TEST(members_of_the_spec_are_checked)
         OUTSIDE(muslin_yardage_spec, spare, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SPARE_PIECES),
         OUTSIDE(muslin_yardage_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
         OUTSIDE(muslin_yardage_spec, join_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_JOIN_LOSS),
+        OUTSIDE(muslin_yardage_spec, least_part, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_LEAST_PART),
         OUTSIDE(muslin_yardage_spec, extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
         OUTSIDE(muslin_yardage_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STEP),
         REFUSAL(muslin_yardage_spec, shrinkage, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SHRINKAGE),
