@@ -11,6 +11,7 @@ from typing import Any
 from .account import Account
 from .cutting import Cloth, Facts
 from .finishing import Finishing
+from .layout import binding_wanted
 from .ruler import INCH
 from .seams import Seams
 from .sewing import Sewing
@@ -231,6 +232,10 @@ def cover(account: Account, sheet: Any, sizes: "dict[str, tuple[Facts, Finishing
     account.take("{measures 1 in after printing at 100 % measures 25 mm after printing at 100 %|measures 1 in measures 25 mm "
                  "after printing at 100 %}")
     one = next(iter(sizes.values()))[0]
+    for name in ("title", "by", "version", "date", "story"):
+        words = re.sub(r"\s+", " ", str(one.quilt.file.get(name, "")))
+        account.take("«" + re.escape(words) + "»") if words else None
+    numbered_rows(account, sizes)
     for name, cell in rows(one).items():
         cells = [cell(facts, finishing) for facts, finishing in sizes.values()]
         printed = " ".join(cells)
@@ -241,10 +246,17 @@ def cover(account: Account, sheet: Any, sizes: "dict[str, tuple[Facts, Finishing
         numbers = " ".join(str(sheet.first_pages.get(name)) for name in sizes)
         if len(sizes) > 1 and account.take(f"Page {numbers}«(?= |$)»") != 1:
             account.fault(f"the sizes begin on pages: {numbers}")
-    file = one.quilt.file
-    for name in ("date", "version", "story", "title", "by"):
-        account.take("«" + re.escape(re.sub(r"\s+", " ", str(file.get(name, "\0")))) + "»")
     account.close()
+
+
+def numbered_rows(account: Account, sizes: "dict[str, tuple[Facts, Finishing]]") -> None:
+    """On the drawings of tops on point that have room for them."""
+    end = account.rest.find("Sizes, and what to buy for each")
+    told = [int(number) for number in re.findall(r"(?<!\S)\d+(?!\S)", account.rest[:end])]
+    several = [list(range(1, node.extra[0] + node.extra[1])) for facts, _ in sizes.values()
+               for node in facts.quilt.of_kind("field")]
+    if told and told in (sum(several[number:], []) for number in range(len(several))):
+        account.take(r"«(?<!\S)»<n:n>«(?!\S)»", None, 0, end)
 
 
 def rows(one: Facts) -> "dict[str, Any]":
@@ -256,8 +268,8 @@ def rows(one: Facts) -> "dict[str, Any]":
     for cloth in one.cloths:
         found[f"{cloth.letter}, {cloth.name}"] = lambda facts, _, key=cloth.key: bought(facts, key)
     if "binding" in file:
-        found["binding, length joined (its cloth is counted above)"] = lambda facts, finishing: facts.ruler.measured(
-            finishing.binding_length())
+        found["binding, length joined (its cloth is counted above)"] = lambda facts, _: facts.ruler.measured(
+            binding_wanted(facts))
     if "backing" in file:
         found["backing"] = lambda facts, finishing: facts.ruler.buy(finishing.backing_rows()[0]["bought"])
     if "batting" in file:

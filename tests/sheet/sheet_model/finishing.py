@@ -16,7 +16,7 @@ from walker import ticks
 
 from .account import Account
 from .cutting import Facts
-from .layout import binding_length, sleeve
+from .layout import binding_length, binding_wanted, join_loss, sleeve
 from .ruler import INCH, MM, SIZE, value_of
 from .sewing import END_OF_POINT, Sewing
 
@@ -157,7 +157,7 @@ class Finishing:
         for number, (_, count, wide, long) in enumerate(self.cut_panels(best), 1):
             size = f"{ruler.measured(wide)} x {ruler.measured(long)}"
             many = f"{count} pieces, each cut" if count > 1 else "cut"
-            account.take(f"{{panel|insert|half|side}} {number} {many} {size}", None, 0, end)
+            account.take(f"{{panel|insert|half|side}} {number}{{:|}} {many} {size}", None, 0, end)
             account.take(f"in one piece, cut {{{size}|{ruler.by(wide, long)}}}", None, 0, end)
         for side in (best["joined_width"], best["joined_length"]):
             account.take(f"{ruler.measured(side)} as sewn", None, 0, end)
@@ -200,10 +200,6 @@ class Finishing:
             account.same(m, "a", ruler.buy(found["joined_length"])),
             account.holds(m, found["joined_pieces"] == 1, "more than one piece")))
 
-    def binding_length(self) -> Fraction:
-        value = self.quilt.file["binding"]
-        return 2 * sum(self.facts.top_size()) + self.quilt.length(value, "extra", "12 in", "30 cm")
-
     def binding(self) -> None:
         account, ruler = self.account, self.ruler
         value = self.quilt.file.get("binding")
@@ -211,7 +207,6 @@ class Finishing:
             return
         width = self.quilt.length(value, "cut width", "2 1/2 in", "6 cm")
         strips = sum(count for count, _ in self.facts.binding_laid)  # type: ignore[attr-defined]
-        diagonal = value.get("join", "diagonal") == "diagonal"
         tops = self.quilt.tops
 
         def binding(match: Any) -> None:
@@ -219,10 +214,11 @@ class Finishing:
             account.same(match, "wide", ruler.measured(width))
             account.same(match, "all", ruler.measured(binding_length(self.facts, strips)))
             account.same(match, "joins", strips - tops)
-            account.same(match, "loss", ruler.measured(width if diagonal else 2 * self.quilt.allowance))
-            account.same(match, "long", ruler.measured(self.binding_length()))
+            account.same(match, "loss", ruler.measured(join_loss(self.facts)))
+            account.same(match, "long", ruler.measured(binding_wanted(self.facts)))
             account.same(match, "round", ruler.measured(2 * sum(self.facts.top_size())))
-            account.same(match, "ends", ruler.measured(self.quilt.length(value, "extra", "12 in", "30 cm")))
+            account.same(match, "ends", ruler.measured(
+                binding_wanted(self.facts) - 2 * sum(self.facts.top_size())))
             account.holds(match, (strips > tops) == (match["joins"] is not None), "joins, or none?")
         account.once("<n:n> strips cut <wide:L> wide, <all:L> together; {<joins:n> joins{ on the slant|} take <loss:L> each. "
                      "|}That makes <long:L>{ for each quilt|}: <round:L> round the quilt and <ends:L> for the corners and "

@@ -353,14 +353,30 @@ class Lists(dict):  # type: ignore[type-arg]
         return self.kept.setdefault(name, [])
 
 
-def binding_length(facts: Facts, strips: int) -> Fraction:
-    """Of so many strips together: round the quilt, the extra, and what the joins take."""
+ENDS_LEAST = 10 * INCH  # for corners and ends
+
+
+def binding_wanted(facts: Facts) -> Fraction:
+    """For one quilt: round it and the extra, or a little less where a strip would be cut for less than its join takes."""
     quilt = facts.quilt
     value = quilt.file["binding"]
-    width = quilt.length(value, "cut width", "2 1/2 in", "6 cm")
-    loss = width if value.get("join", "diagonal") == "diagonal" else 2 * quilt.allowance
-    each = 2 * (quilt.top.width + quilt.top.height) + quilt.length(value, "extra", "12 in", "30 cm")
-    return quilt.tops * each + (strips - quilt.tops) * loss
+    round_it = 2 * (quilt.top.width + quilt.top.height)
+    wanted = round_it + quilt.length(value, "extra", "12 in", "30 cm")
+    strip, loss = facts.by_key[value["fabric"]].usable, join_loss(facts)
+    fewer = -(-(wanted - loss) // (strip - loss)) - 1
+    others = fewer * strip - (fewer - 1) * loss
+    return others if fewer > 0 and wanted - others < loss and others - round_it >= ENDS_LEAST else wanted
+
+
+def join_loss(facts: Facts) -> Fraction:
+    value = facts.quilt.file["binding"]
+    width = facts.quilt.length(value, "cut width", "2 1/2 in", "6 cm")
+    return width if value.get("join", "diagonal") == "diagonal" else 2 * facts.quilt.allowance
+
+
+def binding_length(facts: Facts, strips: int) -> Fraction:
+    """Of so many strips together: for all quilts, and what the joins take."""
+    return facts.quilt.tops * binding_wanted(facts) + (strips - facts.quilt.tops) * join_loss(facts)
 
 
 def sleeve(facts: Facts) -> "tuple[int, Fraction, Fraction, Fraction]":

@@ -74,7 +74,7 @@ class Seams:
         name, wide, high, corner = node.unit.name, node.width, node.height, node.unit.corner
         none, middle = Fraction(0), node.width / 2
         ends = {"half-square": [[high], [none], [wide], [none]],
-                "quarter-square": [[none, high], [none, high], [none, wide], [none, wide]],
+                "quarter-square": [[high], [none], [wide], [none]],  # the last seam of it is pressed open
                 "flying-geese": [[high], [high], [middle, middle], [none, wide]],
                 "square-in-square": [[middle, middle]] * 4,
                 "snowball": [[corner, high - corner], [corner, high - corner], [corner, wide - corner],

@@ -29,7 +29,7 @@ PART = re.compile(r"(?:(?P<times>\d+) times )?(?:\[(?P<p>\d+)\] (?P<fabric>.+), 
                   r"(?P<turn> turned a quarter to the (?:right|left)| turned upside down)?)")
 
 # How often each step of a recipe is done, worked out by hand: pieces, seams and pressings of one round.
-TIMES = {("half-square", units.PIECES): [1, 1, 1], ("half-square", units.TWO): [1, 1, 1, 1, 2, 2],
+TIMES = {("half-square", units.PIECES): [2, 2, 2], ("half-square", units.TWO): [1, 1, 1, 1, 2, 2],
          ("half-square", units.EIGHT): [1, 1, 1, 1, 1, 8, 8], ("quarter-square", units.PIECES): [4, 4, 2, 2, 2],
          ("flying-geese", units.FOUR): [4, 1, 1, 1, 2, 2, 2, 2, 4, 4],
          ("square-in-square", units.PIECES): [2, 2, 1, 2, 2, 1], ("snowball", units.FLIPPED): [4, 2, 2, 2, 2, 2, 2, 2, 2, 1],
