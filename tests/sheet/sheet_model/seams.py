@@ -178,4 +178,5 @@ class Seams:
         drawn = Diagonal(columns, high, int(side), 0)
         total = sum((drawn.sewn(seam, int(by)) for seam in drawn.row_seams + drawn.corner_seams), Root2(0))
         within = len(node.kids) - 1 + columns + high - 2
-        return total.a + total.b * ROOT + within * (side + 2 * by)
+        outside = 2 * (columns + high - 2)  # of each side triangle's seam within its row one end
+        return total.a + total.b * ROOT + within * (side + 2 * by) + outside * by * (ROOT - 1)
