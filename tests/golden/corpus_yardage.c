@@ -19,6 +19,7 @@ static struct muslin_yardage_spec draw_wish(struct golden *g)
     spec.spare = draw_rarely(g, 3) ? draw_below(g, 4) : 0;
     spec.work_limit = draw_rarely(g, 60) ? -1 : draw_below(g, 5000);
     spec.join_loss = draw_rarely(g, 60) ? draw_length(g) : draw_size(g, 2);
+    spec.mitre_extra = draw_rarely(g, 60) ? draw_length(g) : draw_size(g, 3);
     spec.least_part = draw_rarely(g, 60) ? draw_length(g) : draw_size(g, 12);
     spec.extra = draw_rarely(g, 4) ? draw_size(g, 6) : 0;
     spec.step = draw_rarely(g, 4) ? draw_size(g, 9) : 36576;

@@ -133,6 +133,37 @@ START_TEST(mitred_strips_are_joined_too)
 }
 END_TEST
 
+/* A frame of a one-way print: the strips above and below lie across, those at the sides along; each gets two inches on
+ * its longer side, and no other cut does. */
+START_TEST(mitred_strips_are_cut_longer_for_handling)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_JOINED);
+    struct muslin_set_in_spec frame = MUSLIN_SET_IN_SPEC_INIT;
+    muslin_id top = 0;
+    const muslin_id print = printed_fabric(s.quilt, "trees", MUSLIN_PRINT_ONE_WAY);
+    frame.centre = yardage_patch(s.quilt, s.white, WHOLE_IN(20), WHOLE_IN(20));
+    frame.left_width = frame.right_width = frame.top_width = frame.bottom_width = fixed_of(s.quilt, WHOLE_IN(3));
+    frame.left_fabric = frame.right_fabric = frame.top_fabric = frame.bottom_fabric = print;
+    ck_ok(muslin_quilt_set_in(s.quilt, &frame, &top, NULL));
+    const struct asked exact = pieces_of(&s, top, print, &spec);
+    const struct asked plain = pieces_of(&s, top, s.white, &spec);
+    spec.mitre_extra = WHOLE_IN(2);
+    const struct asked longer = pieces_of(&s, top, print, &spec);
+    ck_assert_uint_eq(exact.count, 2);
+    ck_assert_uint_eq(longer.count, 2);
+    for (size_t i = 0; i < 2; i++) {
+        const int wide = exact.rows[i].cut_width > exact.rows[i].cut_length;
+        ck_assert_int_eq(longer.rows[i].cut_width, exact.rows[i].cut_width + (wide ? WHOLE_IN(2) : 0));
+        ck_assert_int_eq(longer.rows[i].cut_length, exact.rows[i].cut_length + (wide ? 0 : WHOLE_IN(2)));
+    }
+    ck_assert_int_ne(exact.rows[0].cut_width, exact.rows[1].cut_width);
+    ck_row(&pieces_of(&s, top, s.white, &spec).rows[0], plain.rows[0].kind, IN(20, 1, 2), IN(20, 1, 2), 1);
+    end_sewing(&s);
+}
+END_TEST
+
 START_TEST(a_print_keeps_its_direction)
 {
     struct sewn s;
@@ -288,6 +319,7 @@ START_TEST(members_of_the_spec_are_checked)
         OUTSIDE(muslin_yardage_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
         OUTSIDE(muslin_yardage_spec, join_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_JOIN_LOSS),
         OUTSIDE(muslin_yardage_spec, least_part, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_LEAST_PART),
+        OUTSIDE(muslin_yardage_spec, mitre_extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MITRE_EXTRA),
         OUTSIDE(muslin_yardage_spec, extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
         OUTSIDE(muslin_yardage_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STEP),
         REFUSAL(muslin_yardage_spec, shrinkage, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SHRINKAGE),
@@ -359,6 +391,7 @@ TCase *yardage_pieces_case(void)
     tcase_add_test(pieces, long_is_what_a_strip_has_no_room_for);
     tcase_add_test(pieces, long_pieces_are_joined_where_that_is_asked);
     tcase_add_test(pieces, mitred_strips_are_joined_too);
+    tcase_add_test(pieces, mitred_strips_are_cut_longer_for_handling);
     tcase_add_test(pieces, a_print_keeps_its_direction);
     tcase_add_test(pieces, strips_of_strip_sets_are_whole_strips);
     tcase_add_test(pieces, half_squares_from_strips_are_pairs);
