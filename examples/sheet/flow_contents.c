@@ -11,14 +11,6 @@
 static char nothing[] = "", page_word[] = "Page", print_words[] = "pages to print", widest[] = "000",
             widest_range[] = "000 to 000";
 
-static size_t count_of(const struct document *document, enum item_kind kind)
-{
-    size_t count = 0;
-    for (size_t item = 0; item < document->used; item++)
-        count += document->items[item].kind == kind;
-    return count;
-}
-
 static size_t first_size(const struct document *document)
 {
     size_t item = 0;
@@ -53,11 +45,11 @@ const struct table *flow_with_pages(struct flow *flow, size_t item)
 {
     const struct table *table = flow->document->items[item].table;
     size_t sizes = 0;
-    if (flow->contents != NULL || item > first_size(flow->document) || count_of(flow->document, ITEM_SIZE) < 2)
+    if (flow->contents != NULL || item > first_size(flow->document) || flow->sizes < 2)
         return table;
     for (size_t i = 0; i < table->columns; i++)
         sizes += flow_size_named(flow, table->heads[i]) != NO_ITEM;
-    if (sizes < count_of(flow->document, ITEM_SIZE))
+    if (sizes < flow->sizes)
         return table;
     struct table *more = table_create(table->columns, table->rows + 1);
     flow->contents = more;
@@ -104,8 +96,8 @@ static void list_parts(struct flow *flow, size_t count)
 void flow_contents(struct flow *flow)
 {
     enum { FEWEST = 3 };
-    size_t headings = count_of(flow->document, ITEM_HEADING);
-    if (count_of(flow->document, ITEM_SIZE) != 1 || headings < FEWEST)
+    size_t headings = flow_count(flow->document, ITEM_HEADING);
+    if (flow->sizes != 1 || headings < FEWEST)
         return;
     list_parts(flow, headings);
     flow_add(flow, STRIP_SPACE, NO_ITEM, 0, 14)->keep = true;

@@ -15,7 +15,7 @@ from .ruler import LENGTH, SIZE
 from .text import NUMBERS, Passage
 
 SORTS = {"n": r"\d+", "L": LENGTH, "S": SIZE, "w": r"[^•\x01]*?", "l": r"[A-Z]{1,2}\b\*?", "f": r"\d+/\d+"}
-Found = Callable[[Any], None]
+Found = Callable[[Any], Any]
 
 
 @lru_cache(maxsize=None)
@@ -52,13 +52,13 @@ class Account:
         where = f"page {self.page_at(place)}, {self.passage.name}"
         self.faults.append(f'{where}: {words}' + (f' (in: "{said[:160]}")' if said else ""))
 
-    def same(self, match: Any, name: str, expected: Any) -> None:
-        if match[name] is not None and match[name] != str(expected):
-            self.fault(f"{name} is {match[name]}, expected {expected}", match[0], match.start())
+    def same(self, match: Any, name: str, expected: Any) -> bool:
+        return self.holds(match, match[name] in (None, str(expected)), f"{name} is {match[name]}, expected {expected}")
 
-    def holds(self, match: Any, truth: bool, words: str) -> None:
+    def holds(self, match: Any, truth: bool, words: str) -> bool:
         if not truth:
             self.fault(words, match[0], match.start())
+        return truth
 
     def take(self, words: str, found: "Found | None" = None, start: int = 0, end: "int | None" = None) -> int:
         """Looks at every such sentence that is left, and takes it away. How many there were."""

@@ -11,6 +11,7 @@ from typing import Any
 from .account import Account
 from .cutting import Cloth, Facts
 from .finishing import Finishing
+from .layout import binding_wanted
 from .ruler import INCH
 from .seams import Seams
 from .sewing import Sewing
@@ -28,8 +29,8 @@ def sewn_in_all(facts: Facts, sewing: Sewing, seams: Seams) -> Fraction:
         elif step.node is not None and step.node.kind in ("unit", "field"):
             node = step.node
             total += step.make * quilt.once(f"seams of {id(node)}", lambda node=node: seams.of_one(node))
-        elif step.sort != "segments:" and step.size and not hasattr(step, "mitred"):
-            total += step.make * step.seams * (step.size[1 - step.along] + quilt.seam)  # type: ignore[attr-defined]
+        elif step.sort != "segments:" and step.size and not step.is_mitred:
+            total += step.make * step.seams * (step.size[1 - step.along] + quilt.seam)
     for node in quilt.of_kind("set in"):
         total += quilt.counts[node] * seams.of_one(node)
     return total
@@ -110,7 +111,8 @@ class Buying:
                 account.same(match, "buy", strips)
                 account.same(match, "left", cloth.have - strips)
                 account.holds(match, (match["have"] is None) == (cloth.have == 0), "are there strips?")
-            account.once(start + "<n:n> strips {there are <have:n>|<buy:n>} strips of <size:S> {<left:n> strips|none|too few}",
+            account.once(start + "<n:n> strips {there are <have:n>|<buy:n>} strips of <size:S> {<left:n> "
+                                 "strips|none|too few}",
                          row)
             return
         needed = self.facts.needed[cloth.key]
@@ -134,7 +136,8 @@ class Buying:
             account.same(match, "left", ruler.at_most(spare))
             account.holds(match, (match["left"] is None) == ruler.nothing(spare), "nothing, or a little?")
             account.same(match, "safe", ruler.buy(bought + self.quilt.step))
-        told = account.take(f"! {name}: buy at least <buy:L>: that leaves {{nothing|only <left:L>}} to spare, <safe:L> is "
+        told = account.take(f"! {name}: buy at least <buy:L>: that leaves {{nothing|only <left:L>}} to spare, "
+                            f"<safe:L> is "
                             "safer.", near)
         if told != ruler.little(spare):
             account.fault(f"{name}: {ruler.at_most(spare)} to spare, is that told?")
@@ -154,12 +157,14 @@ class Buying:
             account.holds(match, (match["left"] is None) == ruler.nothing(spare), "is there something to spare?")
             account.same(match, "n", best["panels"])
         name = value.get("name") or (self.facts.by_key[value["fabric"]].name if "fabric" in value else "")
-        account.once(f"backing{': ' + name if name else ''} <need:L> <buy:L> {{<left:L>|none}} back of each quilt, <n:n> "
+        account.once(f"backing{': ' + name if name else ''} <need:L> <buy:L> {{<left:L>|none}} back of each quilt, "
+                     f"<n:n> "
                      "panel", row)
         self.edge("backing", Fraction(best["bought"]), spare)
         if value.get("fabric") in self.facts.bills:
             both = self.facts.bills[value["fabric"]] + best["bought"]
-            account.once(f"{self.facts.by_key[value['fabric']].name} is bought for the top and for the back: <a:L> in all.",
+            account.once(f"{self.facts.by_key[value['fabric']].name} is bought for the top and for the back: <a:L> in "
+                         f"all.",
                          lambda m: account.same(m, "a", ruler.buy(both)))
 
     def batting(self) -> None:
@@ -173,7 +178,8 @@ class Buying:
             account.same(match, "pack", ruler.by(found["package_width"], found["package_length"]))
             account.same(match, "roll", ruler.buy(found["joined_length"]))
             account.holds(match, (match["pack"] is not None) == (found["package"] >= 0), "a package, or none?")
-        account.once(self.quilt.words["batting"] + " <size:S> {a package of <pack:S>|<roll:L> of the roll|from a roll} ", row)
+        account.once(self.quilt.words["batting"] + " <size:S> {a package of <pack:S>|<roll:L> of the roll|from a "
+                                                   "roll} ", row)
 
     def cautions(self) -> None:
         """Strips that there are: the fabric that gives the fewest tops."""
@@ -204,7 +210,7 @@ class Buying:
         while True:
             strips = 0
             for letter, strip_set in sewing.sets.items():
-                gives = getattr(sewing.steps[letter], "gives", 1)
+                gives = sewing.steps[letter].gives
                 sets = -(-(tops + 1) * sewing.steps[letter].make // self.quilt.tops // gives)
                 strips += sets * sum(strip_set.strips.count(number) for number in numbers)
             if strips > cloth.have or tops > 99:
@@ -228,23 +234,35 @@ def cover(account: Account, sheet: Any, sizes: "dict[str, tuple[Facts, Finishing
     """A row for each thing, a cell for each size: what the sizes themselves say."""
     account.open(sheet.cover)
     account.take("Check squares: 1 in and 25 mm where")
-    account.take("{measures 1 in after printing at 100 % measures 25 mm after printing at 100 %|measures 1 in measures 25 mm "
-                 "after printing at 100 %}")
+    account.take("{measures 1 in after printing at 100 % measures 25 mm after printing at 100 %|measures 1 in "
+                 "measures 25 mm after printing at 100 %}")
     one = next(iter(sizes.values()))[0]
+    for name in ("title", "by", "version", "date", "story"):
+        words = re.sub(r"\s+", " ", str(one.quilt.file.get(name, "")))
+        account.take("«" + re.escape(words) + "»") if words else None
+    numbered_rows(account, sizes)
     for name, cell in rows(one).items():
         cells = [cell(facts, finishing) for facts, finishing in sizes.values()]
         printed = " ".join(cells)
         words = "; ".join(f"{size}: {text}" for size, text in zip(sizes, cells))
-        if account.take("«" + re.escape(name) + "(?: " + re.escape(printed) + rf"|\. {re.escape(words)})(?= |$)»") != 1:
+        row = re.escape(name) + "(?: " + re.escape(printed) + rf"|\. {re.escape(words)})(?= |$)"
+        if account.take(f"«{row}»") != 1:
             account.fault(f"of {name} the table does not say {printed}")
     if pages:
-        numbers = " ".join(f"{name} {sheet.first_pages.get(name)}" for name in sizes)
-        if len(sizes) > 1 and account.take(f"Page {numbers}") != 1:
+        numbers = " ".join(str(sheet.first_pages.get(name)) for name in sizes)
+        if len(sizes) > 1 and account.take(f"Page {numbers}«(?= |$)»") != 1:
             account.fault(f"the sizes begin on pages: {numbers}")
-    file = one.quilt.file
-    for name in ("date", "version", "story", "title", "by"):
-        account.take("«" + re.escape(re.sub(r"\s+", " ", str(file.get(name, "\0")))) + "»")
     account.close()
+
+
+def numbered_rows(account: Account, sizes: "dict[str, tuple[Facts, Finishing]]") -> None:
+    """On the drawings of tops on point that have room for them."""
+    end = account.rest.find("Sizes, and what to buy for each")
+    told = [int(number) for number in re.findall(r"(?<!\S)\d+(?!\S)", account.rest[:end])]
+    several = [list(range(1, node.extra[0] + node.extra[1])) for facts, _ in sizes.values()
+               for node in facts.quilt.of_kind("field")]
+    if told and told in (sum(several[number:], []) for number in range(len(several))):
+        account.take(r"«(?<!\S)»<n:n>«(?!\S)»", None, 0, end)
 
 
 def rows(one: Facts) -> "dict[str, Any]":
@@ -256,8 +274,8 @@ def rows(one: Facts) -> "dict[str, Any]":
     for cloth in one.cloths:
         found[f"{cloth.letter}, {cloth.name}"] = lambda facts, _, key=cloth.key: bought(facts, key)
     if "binding" in file:
-        found["binding, length joined (its cloth is counted above)"] = lambda facts, finishing: facts.ruler.measured(
-            finishing.binding_length())
+        found["binding, length joined (its cloth is counted above)"] = lambda facts, _: facts.ruler.measured(
+            binding_wanted(facts))
     if "backing" in file:
         found["backing"] = lambda facts, finishing: facts.ruler.buy(finishing.backing_rows()[0]["bought"])
     if "batting" in file:

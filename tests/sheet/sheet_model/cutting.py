@@ -31,12 +31,17 @@ class Piece:
     spare: int = 0
     uses: "list[str]" = field(default_factory=list)
     exact: "tuple[Fraction, ...]" = ()
+    place: int = 0
 
     def long(self) -> Fraction:
         return max(self.exact)
 
     def short(self) -> Fraction:
         return min(self.exact)
+
+    def area(self) -> Fraction:
+        """Of pieces that are laid out one by one, at least."""
+        return self.exact[0] * self.exact[1] if self.sort == "piece" else Fraction(0)
 
 
 @dataclass
@@ -62,8 +67,12 @@ class Facts:
         self.recipes = quilt.once("recipes", quilt.recipes)
         self.needed: "dict[str, Fraction]" = {}
         self.strips_taken: "dict[str, int]" = {}
+        self.use_names: "list[tuple[str, str, str]]" = []  # letter, name, where it is told
+        self.set_shorter: "dict[str, Fraction]" = {}  # by how much strips of a piece may be shorter
+        self.widths: "list[Any]" = []  # of each plan what is told of it, and its strips
         self.bills: "dict[str, Any]" = {}
         self.binding_laid: "list[tuple[int, Fraction]]" = []
+        self.sleeve_laid: "list[tuple[int, Fraction]]" = []
 
     def cloth(self, number: int, key: str, value: Any) -> Cloth:
         strips = value.get("strips", {})
@@ -142,7 +151,8 @@ def cloth_widths(account: Account, facts: Facts) -> None:
                 account.same(match, "wide", facts.ruler.measured(cloth.usable))
                 account.holds(match, (cloth.strip > 0) == match[0].startswith("Strips"), f"{name}: strips or cloth?")
     account.take("Strips, reckoned <wide:L> long, selvages off: <names:w>. Do not wash", widths)
-    account.take('Cloth reckoned <wide:L> wide, selvages off, which is its "width of <f:w>": <names:w>. Wash or', widths)
+    account.take('Cloth reckoned <wide:L> wide, selvages off, which is its "width of <f:w>": <names:w>. Wash or',
+                 widths)
 
 
 def test_blocks(account: Account, facts: Facts) -> None:
@@ -177,7 +187,7 @@ class CuttingList:
 
     def __init__(self, account: Account, facts: Facts) -> None:
         self.account, self.facts = account, facts
-        self.joined_height: "str | None" = None
+        self.joining: "list[tuple[int, str]]" = []
 
     def read(self, passage: Any) -> None:
         self.account.open(passage)
@@ -198,10 +208,11 @@ class CuttingList:
     def read_fabric(self, cloth: Cloth, start: int, end: int) -> None:
         def joined(match: Any) -> None:
             self.joining.append((match.start(), match["high"]))
-        self.joining: "list[tuple[int, str]]" = []
+        self.joining = []
         self.account.take("join each of them end to end from strips <high:L> wide, with straight", joined, start, end)
         rows = (("[<p:n>] Take <n:n> strip{s|}, <high:L> wide as bought, for <uses:w>", self.strips),
-                ("[<p:n>] Cut <n:n> strip{s|}, width of {fabric|cloth|material} by <high:L>, for <uses:w>", self.strips),
+                ("[<p:n>] Cut <n:n> strip{s|}, width of {fabric|cloth|material} by <high:L>, for <uses:w>",
+                 self.strips),
                 ("[<p:n>] Cut <n:n> strips at <size:S>, cut generous (from point to point a strip needs <long:L>, "
                  "cut); the ends are trimmed when the corners are mitred, for <uses:w>", self.mitred),
                 ("[<p:n>] Cut {<one:n> strip|strips}, width of {fabric|cloth|material} by <high:L>, and from {it|them} "
@@ -213,14 +224,13 @@ class CuttingList:
         for words, found in rows:
             self.account.take(words + END, lambda m, f=found: f(cloth, m), start, end)
         for place, high in self.joining:
-            after = [piece for piece in self.facts.pieces.values() if piece.fabric == cloth.key and
-                     piece.place > place]  # type: ignore[attr-defined]
-            nearest = min(after, key=lambda piece: piece.place, default=None)  # type: ignore[attr-defined]
+            after = [piece for piece in self.facts.pieces.values() if piece.fabric == cloth.key and piece.place > place]
+            nearest = min(after, key=lambda piece: piece.place, default=None)
             if nearest is None or self.facts.ruler.measured(nearest.short()) != high:
                 self.account.fault(f"strips to join are {high} wide", "", place)
 
     def add(self, match: Any, piece: Piece) -> None:
-        piece.place = match.start()  # type: ignore[attr-defined]
+        piece.place = match.start()
         piece.uses = self.uses_of(match)
         self.account.holds(match, piece.number not in self.facts.pieces, "this number stands twice")
         self.facts.pieces[piece.number] = piece
@@ -231,9 +241,8 @@ class CuttingList:
         self.account.holds(match, told is not None, f"uses are not to be understood: {match['uses']}")
         if not told:
             return []
-        self.facts.use_names = getattr(self.facts, "use_names", [])  # type: ignore[attr-defined]
         if told[2]:
-            self.facts.use_names.append((told[1], told[2], match[0]))  # type: ignore[attr-defined]
+            self.facts.use_names.append((told[1], told[2], match[0]))
         return re.split(", | and ", told[1])
 
     def strips(self, cloth: Cloth, match: Any) -> None:

@@ -16,7 +16,7 @@ from walker import ticks
 
 from .account import Account
 from .cutting import Facts
-from .layout import binding_length, sleeve
+from .layout import binding_length, binding_wanted, join_loss, sleeve
 from .ruler import INCH, MM, SIZE, value_of
 from .sewing import END_OF_POINT, Sewing
 
@@ -46,14 +46,16 @@ class Finishing:
 
         def row(match: Any) -> None:
             piece = self.facts.pieces.get(int(match["p"]))
-            account.holds(match, piece is not None and self.facts.by_key[piece.fabric].name in match[0], "no such piece")
+            account.holds(match, piece is not None and self.facts.by_key[piece.fabric].name in match[0],
+                          "no such piece")
             if piece:
                 long, short = piece.long(), piece.short()
                 seam = self.quilt.seam
                 account.same(match, "fin", self.ruler.by(long - seam, short - seam))
                 account.same(match, "cut", self.ruler.by(long, short))
                 letters = re.findall(r"\(([A-Z]{1,2})\)", match["uses"])
-                account.holds(match, [letter for letter in piece.uses if letter in letters] == letters, "for other steps")
+                account.holds(match, [letter for letter in piece.uses if letter in letters] == letters,
+                              "for other steps")
         account.take("[<p:n>] " + names + " <uses:w> <fin:S> <cut:S>", row)
         self.border_drawing()
         self.sewing.read()
@@ -76,7 +78,8 @@ class Finishing:
                                   one[3] == self.ruler.by(piece.long(), piece.short()),
                                   f"[{piece.number}] is {self.ruler.by(piece.long(), piece.short())}")
         if end > 0:
-            account.take("«(?P<these>\\d+(?:, \\d+)*)»: «(?P<list>\\[\\d+\\] (?:fabric|cloth|material) [A-Z]{1,2}, cut " + SIZE +
+            account.take("«(?P<these>\\d+(?:, \\d+)*)»: «(?P<list>\\[\\d+\\] (?:fabric|cloth|material) [A-Z]{1,2}, "
+                         "cut " + SIZE +
                          "(?:; \\[\\d+\\] (?:fabric|cloth|material) [A-Z]{1,2}, cut " + SIZE + ")*)»", strips, 0, end)
             marks = [int(number) for number in re.findall(r"(?<!\S)(\d+)(?!\S)", account.rest[:end])]
             if told != list(range(1, len(told) + 1)):
@@ -94,7 +97,8 @@ class Finishing:
         margin = length("beyond", "4 in", "10 cm")
         wide = length("width", "40 in", "100 cm") if "width" in value or fabric is None else int(fabric.usable)
         prints = ["", "any way", "two ways", "one way", "stripe along", "stripe across"]
-        kind = value.get("print", (self.quilt.file["fabrics"][fabric.key].get("print", "any way")) if fabric else "any way")
+        kind = value.get("print", (self.quilt.file["fabrics"][fabric.key].get("print", "any way")) if fabric
+                         else "any way")
         spec = SimpleNamespace(
             quilt_width=int(self.quilt.top.width), quilt_length=int(self.quilt.top.height), margin_left=margin,
             margin_right=margin, margin_top=margin, margin_bottom=margin, fabric_width=wide,
@@ -157,7 +161,7 @@ class Finishing:
         for number, (_, count, wide, long) in enumerate(self.cut_panels(best), 1):
             size = f"{ruler.measured(wide)} x {ruler.measured(long)}"
             many = f"{count} pieces, each cut" if count > 1 else "cut"
-            account.take(f"{{panel|insert|half|side}} {number} {many} {size}", None, 0, end)
+            account.take(f"{{panel|insert|half|side}} {number}{{:|}} {many} {size}", None, 0, end)
             account.take(f"in one piece, cut {{{size}|{ruler.by(wide, long)}}}", None, 0, end)
         for side in (best["joined_width"], best["joined_length"]):
             account.take(f"{ruler.measured(side)} as sewn", None, 0, end)
@@ -200,18 +204,13 @@ class Finishing:
             account.same(m, "a", ruler.buy(found["joined_length"])),
             account.holds(m, found["joined_pieces"] == 1, "more than one piece")))
 
-    def binding_length(self) -> Fraction:
-        value = self.quilt.file["binding"]
-        return 2 * sum(self.facts.top_size()) + self.quilt.length(value, "extra", "12 in", "30 cm")
-
     def binding(self) -> None:
         account, ruler = self.account, self.ruler
         value = self.quilt.file.get("binding")
         if value is None:
             return
         width = self.quilt.length(value, "cut width", "2 1/2 in", "6 cm")
-        strips = sum(count for count, _ in self.facts.binding_laid)  # type: ignore[attr-defined]
-        diagonal = value.get("join", "diagonal") == "diagonal"
+        strips = sum(count for count, _ in self.facts.binding_laid)
         tops = self.quilt.tops
 
         def binding(match: Any) -> None:
@@ -219,15 +218,17 @@ class Finishing:
             account.same(match, "wide", ruler.measured(width))
             account.same(match, "all", ruler.measured(binding_length(self.facts, strips)))
             account.same(match, "joins", strips - tops)
-            account.same(match, "loss", ruler.measured(width if diagonal else 2 * self.quilt.allowance))
-            account.same(match, "long", ruler.measured(self.binding_length()))
+            account.same(match, "loss", ruler.measured(join_loss(self.facts)))
+            account.same(match, "long", ruler.measured(binding_wanted(self.facts)))
             account.same(match, "round", ruler.measured(2 * sum(self.facts.top_size())))
-            account.same(match, "ends", ruler.measured(self.quilt.length(value, "extra", "12 in", "30 cm")))
+            account.same(match, "ends", ruler.measured(
+                binding_wanted(self.facts) - 2 * sum(self.facts.top_size())))
             account.holds(match, (strips > tops) == (match["joins"] is not None), "joins, or none?")
-        account.once("<n:n> strips cut <wide:L> wide, <all:L> together; {<joins:n> joins{ on the slant|} take <loss:L> each. "
-                     "|}That makes <long:L>{ for each quilt|}: <round:L> round the quilt and <ends:L> for the corners and "
-                     "for joining the ends.", binding)
-        laid = sum((count * long for count, long in self.facts.binding_laid), Fraction(0))  # type: ignore[attr-defined]
+        account.once("<n:n> strips cut <wide:L> wide, <all:L> together; {<joins:n> joins{ on the slant|} take "
+                     "<loss:L> each. "
+                     "|}That makes <long:L>{ for each quilt|}: <round:L> round the quilt and <ends:L> for the corners "
+                     "and for joining the ends.", binding)
+        laid = sum((count * long for count, long in self.facts.binding_laid), Fraction(0))
         wanted = binding_length(self.facts, strips)
         if abs(laid - wanted) > strips * ruler.usual / 2:
             account.fault(f"{ruler.measured(laid)} of binding are laid out, {ruler.measured(wanted)} are needed")
@@ -235,8 +236,8 @@ class Finishing:
     def sleeve(self) -> None:
         account, ruler = self.account, self.ruler
         count, long, wide, finished = sleeve(self.facts)
-        found = account.take("cut <n:n> piece{s|} of <size:S>{, joined from strips, as the cloth is not so wide|}; finished "
-                             "<a:L> long{ each|}.", lambda m: (
+        found = account.take("cut <n:n> piece{s|} of <size:S>{, joined from strips, as the cloth is not so wide|}; "
+                             "finished <a:L> long{ each|}.", lambda m: (
                                  account.same(m, "n", count), account.same(m, "size", ruler.by(long, wide)),
                                  account.same(m, "a", ruler.measured(finished))))
         if found != (count > 0):
@@ -259,15 +260,16 @@ class Finishing:
             for name, drop in (("side", side), ("foot", foot)):
                 account.same(match, name, ruler.measured(drop) if drop >= 0 else None)
                 account.same(match, f"{name}_short", ruler.measured(-drop) if drop < 0 else None)
-        account.once("In the middle of a mattress of <bed:S>{, <deep:L> deep|}, its upper edge at the head: on each side it "
-                     "{hangs <side:L>|is <side_short:L> short of the edge}, at the foot it {hangs <foot:L>|is "
+        account.once("In the middle of a mattress of <bed:S>{, <deep:L> deep|}, its upper edge at the head: on each "
+                     "side it {hangs <side:L>|is <side_short:L> short of the edge}, at the foot it {hangs <foot:L>|is "
                      "<foot_short:L> short of the edge}.", hang)
         account.take("of the mattress it would have to be <a:L> wider", lambda m: account.same(
             m, "a", ruler.at_least(2 * (deep - side))))
         account.take("To cover its foot it would have to be <a:L> longer", lambda m: account.same(
             m, "a", ruler.at_least(deep - foot)))
         corner = Fraction(isqrt(int((side * side + foot * foot) * 10**12)), 10**6)
-        account.take("than the drop: <a:L> below the top", lambda m: account.same(m, "a", ruler.measured(round(corner))))
+        account.take("than the drop: <a:L> below the top", lambda m: account.same(m, "a",
+                                                                                  ruler.measured(round(corner))))
 
     def read(self, passage: Any) -> None:
         self.account.open(passage)

@@ -5,7 +5,7 @@ SPDX-License-Identifier: MIT
 from __future__ import annotations
 
 import re
-from collections import Counter
+from collections import Counter, defaultdict
 from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
@@ -17,10 +17,12 @@ from .cutting import Cloth, Facts, Piece
 from .ruler import INCH, LENGTH, MM, SIZE, sides_of, value_of
 
 LAID = re.compile(r"(?P<many>\d+ pieces )?(?P<long>" + LENGTH + r") long for (?P<name>\[\d+\]|binding|sleeve)|"
-                  r"(?P<n>\d+) (?P<sort>squares?|of) (?P<p>\[\d+\])|(?P<m>\d+) pieces? for the (?P<other>sleeve|binding)")
+                  r"(?P<n>\d+) (?P<sort>squares?|of) (?P<p>\[\d+\])|(?P<m>\d+) pieces? for the "
+                  r"(?P<other>sleeve|binding)")
 TURNED = re.compile(r", turned: cross-cut at (?P<at>" + LENGTH + ")$")
 TRIMMED = re.compile(rf", trimmed from (?P<from>{LENGTH}) to (?P<to>{LENGTH}) high$")
-FREE = re.compile(rf"\. (?:(?P<more>{LENGTH}) of this strip are free: cut those for (?P<these>.*) longer, so that their "
+FREE = re.compile(rf"\. (?:(?P<more>{LENGTH}) of this strip are free: cut those for (?P<these>.*) longer, so that "
+                  rf"their "
                   rf"seam is not by a corner, and trim when the top is measured|Only (?P<only>{LENGTH}) of this strip "
                   r"are free to leave those for (?P<those>.*) longer)$")
 LEFT = re.compile(rf"(?P<n>\d+) pieces? of (?P<size>{SIZE})")
@@ -35,7 +37,6 @@ class Strip:
     high: Fraction
     said: str
     used: Fraction = Fraction(0)
-    spare: Fraction = Fraction(0)  # by which strips for sets may be shorter
     names: "Counter[str]" = field(default_factory=Counter)
     whole: bool = False
     long: "list[tuple[str, int, Fraction]]" = field(default_factory=list)  # told by their length
@@ -55,6 +56,11 @@ class Layout:
     def __init__(self, account: Account, facts: Facts) -> None:
         self.account, self.facts, self.ruler = account, facts, facts.ruler
         self.quilt = facts.quilt
+        self.cloth = facts.cloths[0]
+        self.strips: "list[Strip]" = []
+        self.left: "list[Any]" = []
+        self.proofs: "list[Any]" = []
+        self.laid: "defaultdict[str, list[tuple[int, Fraction]]]" = defaultdict(list)  # how many, how long if told so
         self.binding: "list[tuple[int, Fraction]]" = []
         self.sleeve: "list[tuple[int, Fraction]]" = []
         self.straightening = facts.quilt.length(facts.quilt.file.get("buying", {}), "straightening", "0 in", "0 mm")
@@ -74,7 +80,7 @@ class Layout:
         for cloth in self.facts.cloths:
             if cloth.name not in told:
                 self.taken_whole(cloth)
-        self.facts.binding_laid, self.facts.sleeve_laid = self.binding, self.sleeve  # type: ignore[attr-defined]
+        self.facts.binding_laid, self.facts.sleeve_laid = self.binding, self.sleeve
         self.account.close()
 
     def taken_whole(self, cloth: Cloth) -> None:
@@ -87,15 +93,16 @@ class Layout:
     # ---- a fabric
 
     def read_fabric(self, cloth: Cloth, start: int, end: int) -> None:
-        self.cloth, self.strips, self.left = cloth, [], []  # type: ignore[var-annotated]
-        self.proofs: "list[Any]" = []
+        self.cloth, self.strips, self.left, self.proofs = cloth, [], [], []
+        self.laid = defaultdict(list)
         account = self.account
         account.take("<need:L> are needed, cut like this. Cut in this way, no plan needs less{ than <least:L>|}. {It "
                      "works down to <down:L> of usable width.|It takes all of the <all:L> across, with nothing to "
                      "spare.}", self.proofs.append, start, end)
         account.take("<n:n> strips, each <size:S>, are cut into:", self.bought_strips, start, end)
         before = self.account.rest.find("As it is laid out", start, end)
-        account.take("<n:n> strip{s|} <high:L> wide{, from each|}: <places:w>" + POINT, self.strip, max(start, before), end)
+        account.take("<n:n> strip{s|} <high:L> wide{, from each|}: <places:w>" + POINT, self.strip, max(start, before),
+                     end)
         account.take("Left over: <list:w>." + POINT, self.left.append, max(start, before), end)
         account.take("<p:w>: some lie along the cloth, some across it", self.both_ways, max(start, before), end)
         self.measure_strips()
@@ -155,7 +162,7 @@ class Layout:
         if name == "sleeve":
             sleeves, long, _, _ = sleeve(self.facts)
             return sleeves * long + (count - sleeves) * 2 * self.quilt.allowance
-        piece = self.facts.pieces[int(name.strip("[]"))]
+        piece = self.facts.pieces[number_of(name)]
         whole = sum(times for times, long in self.laid[name] if not long)
         return (piece.count - whole) * piece.long() + (count - piece.count + whole) * 2 * self.quilt.allowance
 
@@ -196,16 +203,17 @@ class Layout:
     def lay_long(self, match: Any, strip: Strip, told: Any, high: Fraction) -> None:
         count = int(told["many"].split()[0]) if told["many"] else 1
         long, name = value_of(told["long"]), told["name"]
-        strip.long.append((name, count, long))
         strip.names[name] += count
         if name in ("binding", "sleeve"):
             wanted = self.binding_width() if name == "binding" else self.sleeve_size()[1]
             self.account.holds(match, high == wanted, f"{name} is {self.ruler.measured(wanted)} wide")
             (self.binding if name == "binding" else self.sleeve).append((count * strip.times, long))
+            strip.long.append((name, count, long))
             return
         piece = self.piece_called(match, name)
         if piece is None:
             return
+        strip.long.append((name, count, long))
         self.account.holds(match, close(high, piece.short(), self.facts), f"{name} is not so high")
         if piece.sort == "strip":
             strip.whole = True
@@ -226,7 +234,7 @@ class Layout:
             strip.used += piece.exact[1] + (count - 1) * piece.exact[2]
             self.account.holds(match, high == piece.exact[0], f"{name} is not so high")
             return
-        sides = piece.exact if piece.sort != "mitred" else piece.exact
+        sides = piece.exact
         ways = [(a, b) for a, b in (sides, sides[::-1]) if close(b, high, self.facts)]
         self.account.holds(match, bool(ways), f"{name} is not so high")
         if ways:
@@ -238,7 +246,7 @@ class Layout:
         self.account.holds(match, told["sort"] == "of" or sides[0] == sides[1], f"{name} is no square")
 
     def piece_called(self, match: Any, name: str) -> "Piece | None":
-        piece = self.facts.pieces.get(int(name.strip("[]")))
+        piece = self.facts.pieces.get(number_of(name))
         fits = piece is not None and piece.fabric == self.cloth.key
         self.account.holds(match, fits, f"{name} is no piece of {self.cloth.name}")
         return piece if fits else None
@@ -251,11 +259,6 @@ class Layout:
         return size[1], size[2]
 
     # ---- all of it
-
-    @property
-    def laid(self) -> "dict[str, list[tuple[int, Fraction]]]":
-        found: "dict[str, dict[str, list[tuple[int, Fraction]]]]" = self.__dict__.setdefault("all_laid", {})
-        return Lists(found.setdefault(self.cloth.key, {}))
 
     def check(self, start: int) -> None:
         account, cloth = self.account, self.cloth
@@ -273,22 +276,16 @@ class Layout:
         proof = self.proofs[0]
         account.same(proof, "need", self.ruler.at_least(needed))
         self.check_bound(proof, needed)
-        most = max((strip.used - strip.spare for strip in self.strips), default=Fraction(0))
-        self.facts.widths = getattr(self.facts, "widths", []) + [  # type: ignore[attr-defined]
-            (account.passage, proof, cloth, self.strips)]
+        self.facts.widths.append((account.passage, proof, cloth, self.strips))
         self.left_over(start)
 
     def check_bound(self, proof: Any, needed: Fraction) -> None:
         """No plan can do with less than the area of its pieces, and none is said to."""
-        area = sum((strip.times * strip.high * min(strip.used, self.cloth.usable) for strip in self.strips
-                    if not any(self.is_trimmed(strip))), Fraction(0))
+        area = sum((strip.times * count * self.facts.pieces[number_of(name)].area() for strip in self.strips
+                    for name, count in strip.names.items() if number_of(name) in self.facts.pieces), Fraction(0))
         if proof["least"]:
             least = value_of(proof["least"])
             self.account.holds(proof, area / self.cloth.usable <= least <= needed, "such a bound cannot be")
-
-    @staticmethod
-    def is_trimmed(strip: Strip) -> "list[bool]":
-        return []
 
     def check_piece(self, piece: Piece, start: int) -> None:
         name = f"[{piece.number}]"
@@ -337,25 +334,34 @@ class Layout:
 POINT = r"«(?= ?\x01| • | (?:Fabric|Cloth|Material) [A-Z]{1,2}, |\Z| ?\Z)»"
 
 
-class Lists(dict):  # type: ignore[type-arg]
-    """Lists by name, empty ones where there is none; kept in what it was made of."""
+def number_of(name: str) -> int:
+    return int(name.strip("[]")) if name.startswith("[") else 0
 
-    def __init__(self, kept: "dict[str, Any]") -> None:
-        super().__init__()
-        self.kept = kept
 
-    def __getitem__(self, name: str) -> Any:
-        return self.kept.setdefault(name, [])
+ENDS_LEAST = 10 * INCH  # for corners and ends
+
+
+def binding_wanted(facts: Facts) -> Fraction:
+    """For one quilt: round it and the extra; a little less where a strip would be cut for less than its join takes."""
+    quilt = facts.quilt
+    value = quilt.file["binding"]
+    round_it = 2 * (quilt.top.width + quilt.top.height)
+    wanted = round_it + quilt.length(value, "extra", "12 in", "30 cm")
+    strip, loss = facts.by_key[value["fabric"]].usable, join_loss(facts)
+    fewer = -(-(wanted - loss) // (strip - loss)) - 1
+    others = fewer * strip - (fewer - 1) * loss
+    return others if fewer > 0 and wanted - others < loss and others - round_it >= ENDS_LEAST else wanted
+
+
+def join_loss(facts: Facts) -> Fraction:
+    value = facts.quilt.file["binding"]
+    width = facts.quilt.length(value, "cut width", "2 1/2 in", "6 cm")
+    return width if value.get("join", "diagonal") == "diagonal" else 2 * facts.quilt.allowance
 
 
 def binding_length(facts: Facts, strips: int) -> Fraction:
-    """Of so many strips together: round the quilt, the extra, and what the joins take."""
-    quilt = facts.quilt
-    value = quilt.file["binding"]
-    width = quilt.length(value, "cut width", "2 1/2 in", "6 cm")
-    loss = width if value.get("join", "diagonal") == "diagonal" else 2 * quilt.allowance
-    each = 2 * (quilt.top.width + quilt.top.height) + quilt.length(value, "extra", "12 in", "30 cm")
-    return quilt.tops * each + (strips - quilt.tops) * loss
+    """Of so many strips together: for all quilts, and what the joins take."""
+    return facts.quilt.tops * binding_wanted(facts) + (strips - facts.quilt.tops) * join_loss(facts)
 
 
 def sleeve(facts: Facts) -> "tuple[int, Fraction, Fraction, Fraction]":
@@ -412,11 +418,11 @@ class Picture:
 
         def size(match: Any) -> None:
             told = sides_of(match["size"])
-            sizes = [facts.pieces[int(name.strip("[]"))].exact for name in strip.names if name.startswith("[")]
+            sizes = [facts.pieces[number].exact for number in map(number_of, strip.names) if number in facts.pieces]
             sizes = [pair for pair in sizes if len(pair) == 2]
             fits = any(all(close(a, b, facts) for a, b in zip(told, way)) for pair in sizes
                        for way in (pair, pair[::-1]))
-            joined = any(close(told[0], long, facts) and close(told[1], facts.pieces[int(name.strip("[]"))].short(), facts)
+            joined = any(close(told[0], long, facts) and close(told[1], facts.pieces[number_of(name)].short(), facts)
                          for name, _, long in strip.long if name.startswith("["))
             account.holds(match, fits or joined, "no piece on this strip has that size")
 

@@ -11,6 +11,7 @@ from math import isqrt
 from types import SimpleNamespace
 from typing import Any
 
+from muslin_model import base
 from muslin_model import unit as units
 from walker import Walker, ticks
 
@@ -290,8 +291,8 @@ class Quilt:
             take_up=int(self.take_up), grid=int(self.grid()), tolerance=0, half_addition=0, quarter_addition=0,
             trim=int(self.trim()) if policy == 3 else 0, policy=policy,
             tip={"sharp": 1, "blunt": 2}[cutting.get("tips", "blunt")],
-            direction={"up": units.UP, "down": units.DOWN}.get(cutting.get("round", "up"), units.NEAREST)
-            if hasattr(units, "NEAREST") else units.UP, units=wanted, mirrored=0)
+            direction={"up": base.UP, "down": base.DOWN, "nearest": base.NEAREST}[cutting.get("round", "up")],
+            units=wanted, mirrored=0)
 
     def grid(self) -> Fraction:
         return self.length(self.file.get("cutting", {}), "grid", "1/8 in", "1 mm")

@@ -15,8 +15,8 @@ from .sewing import Sewing
 from .text import Passage, SheetText
 from .whole import Whole
 
-ASKED = ("Read this first", "What to buy", "Cutting list", "On the cloth", "Sewing", "Pressing, all together", "Finishing",
-         "What is assumed")
+ASKED = ("Read this first", "What to buy", "Cutting list", "On the cloth", "Sewing", "Pressing, all together",
+         "Finishing", "What is assumed")
 
 
 def read_size(quilt: Quilt, sections: "dict[str, Passage]") -> "tuple[Account, Facts, Finishing]":

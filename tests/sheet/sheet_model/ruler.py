@@ -9,7 +9,8 @@ from fractions import Fraction
 from math import ceil, floor
 
 INCH, MM, YARD = 8128, 320, 36 * 8128
-NUMBER = r"(?:\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?)"
+PARTS = r"(?:2|4|8|16|32|64)"
+NUMBER = rf"(?:\d+ \d+/{PARTS}|\d+/{PARTS}|\d+(?:\.\d+)?)"
 UNIT = r"(?:in|cm|mm|yd|m)\b"
 LENGTH = rf"(?:about )?{NUMBER} {UNIT}"
 SIZE = rf"(?:about )?{NUMBER} {UNIT} x {NUMBER} {UNIT}"

@@ -74,7 +74,7 @@ class Seams:
         name, wide, high, corner = node.unit.name, node.width, node.height, node.unit.corner
         none, middle = Fraction(0), node.width / 2
         ends = {"half-square": [[high], [none], [wide], [none]],
-                "quarter-square": [[none, high], [none, high], [none, wide], [none, wide]],
+                "quarter-square": [[high], [none], [wide], [none]],  # the last seam of it is pressed open
                 "flying-geese": [[high], [high], [middle, middle], [none, wide]],
                 "square-in-square": [[middle, middle]] * 4,
                 "snowball": [[corner, high - corner], [corner, high - corner], [corner, wide - corner],
@@ -178,4 +178,5 @@ class Seams:
         drawn = Diagonal(columns, high, int(side), 0)
         total = sum((drawn.sewn(seam, int(by)) for seam in drawn.row_seams + drawn.corner_seams), Root2(0))
         within = len(node.kids) - 1 + columns + high - 2
-        return total.a + total.b * ROOT + within * (side + 2 * by)
+        outside = 2 * (columns + high - 2)  # of each side triangle's seam within its row one end
+        return total.a + total.b * ROOT + within * (side + 2 * by) + outside * by * (ROOT - 1)

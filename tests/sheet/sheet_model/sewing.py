@@ -8,16 +8,14 @@ import re
 from collections import Counter
 from dataclasses import dataclass, field
 from fractions import Fraction
-from itertools import product
+from types import SimpleNamespace
 from typing import Any
 
-from muslin_model import stripset, unit as units
-from types import SimpleNamespace
-
-from walker import ticks
+from muslin_model import stripset
+from muslin_model import unit as units
 
 from .account import Account
-from .cutting import Facts, expected_squares, printed, turned
+from .cutting import Facts, printed, turned
 from .quilt import KIND_NAMES, Node, UnitAsked
 from .ruler import SIZE, sides_of, value_of
 
@@ -29,10 +27,11 @@ PART = re.compile(r"(?:(?P<times>\d+) times )?(?:\[(?P<p>\d+)\] (?P<fabric>.+), 
                   r"(?P<turn> turned a quarter to the (?:right|left)| turned upside down)?)")
 
 # How often each step of a recipe is done, worked out by hand: pieces, seams and pressings of one round.
-TIMES = {("half-square", units.PIECES): [1, 1, 1], ("half-square", units.TWO): [1, 1, 1, 1, 2, 2],
+TIMES = {("half-square", units.PIECES): [2, 2, 2], ("half-square", units.TWO): [1, 1, 1, 1, 2, 2],
          ("half-square", units.EIGHT): [1, 1, 1, 1, 1, 8, 8], ("quarter-square", units.PIECES): [4, 4, 2, 2, 2],
          ("flying-geese", units.FOUR): [4, 1, 1, 1, 2, 2, 2, 2, 4, 4],
-         ("square-in-square", units.PIECES): [2, 2, 1, 2, 2, 1], ("snowball", units.FLIPPED): [4, 2, 2, 2, 2, 2, 2, 2, 2, 1],
+         ("square-in-square", units.PIECES): [2, 2, 1, 2, 2, 1], ("snowball", units.FLIPPED): [4, 2, 2, 2, 2, 2, 2, 2,
+                                                                                               2, 1],
          ("eight-pointed-star", units.PIECES): [8, 4, 4, 4, 4, 2, 2, 1, 1, 4, 8, 4, 8, 1]}
 
 
@@ -53,7 +52,10 @@ class Step:
     spare: int = 0
     node: Any = None
     long_seams: Fraction = Fraction(0)  # in one
-    order: "list[Any]" = field(default_factory=list)
+    candidates: "list[tuple[Fraction, Fraction]]" = field(default_factory=list)  # as its pieces may lie
+    along: int = 0  # 0: its parts lie side by side; 1: one below the other
+    is_mitred: bool = False
+    gives: int = 1  # segments of one set
 
 
 class Sewing:
@@ -64,6 +66,8 @@ class Sewing:
         self.steps: "dict[str, Step]" = {}
         self.sets: "dict[str, Step]" = {}
         self.order: "list[Step]" = []
+        self.units_told: "set[UnitAsked]" = set()
+        self.segment_patches: "Counter[tuple[str, tuple[str, ...]]]" = Counter()  # what comes of strip sets
 
     def read(self) -> None:
         """All steps of the passage that is open."""
@@ -129,37 +133,37 @@ class Sewing:
             drawn.append(f"[{name}] {piece.size[0]} cut {self.facts.by_key[piece.fabric].letter}")
         words = " ".join(drawn)
         wide = self.ruler.measured(sum(step.size or (0, 0)) + self.quilt.seam)
-        before = step.start
 
         def segment(match: Any) -> None:
             step.node = match["cut"]
         if self.take(step, f"{words} <cut:L> cut set {wide} unfinished", segment) == 0:
             self.loose_set(step, wide)
-        del before
 
     def loose_set(self, step: Step, wide: str) -> None:
-        """The same drawn otherwise: turned, or where there is little room."""
+        """The same drawn otherwise: turned, or where there is little room. What is no strip's height is a segment's."""
         heights = {self.facts.pieces[int(name)].size[0] for name in step.strips}
-
-        def height(match: Any) -> None:
-            if match["high"] not in heights:
-                step.node = match["high"]
+        drawn: "Counter[str]" = Counter()
+        segments: "set[str]" = set()
         self.take(step, f"set {wide} unfinished")
-        self.take(step, "<high:L> cut", height)
-        self.take(step, "[<p:n>]", lambda m: self.account.holds(m, m["p"] in step.strips, "no strip of this set"))
+        self.take(step, "<high:L> cut", lambda m: segments.add(m["high"]) if m["high"] not in heights else None)
+        self.take(step, "[<p:n>]", lambda m: drawn.update([m["p"]]))
+        if drawn - Counter(step.strips):
+            self.account.fault(f"drawn are {sorted(drawn.elements())}, sewn {step.strips}", "", step.start)
+        step.node = " or ".join(sorted(segments)) or None
 
     def read_segments(self, step: Step) -> None:
         strip_set = self.sets.get(step.letter)
         if strip_set is None:
             self.account.fault("segments of no set", step.letter, step.start)
             return
-        first = self.facts.pieces[int(strip_set.strips[0])]
         cutting = self.quilt.file.get("cutting", {})
         trim, clear, loss = (self.quilt.length(cutting, name, "0 in", "0 mm") for name in (
             "end trim", "fold clear", "resquare loss"))
         found: "list[Any]" = []
-        self.one(step, "Square {one end|both ends} of each set{ (<trim:L> is reckoned at either end)|} and cut segments "
-                 "<cut:L> wide across it{, from both ends towards the fold: keep <clear:L> clear there, half of it on either "
+        self.one(step, "Square {one end|both ends} of each set{ (<trim:L> is reckoned at either end)|} and cut "
+                       "segments "
+                 "<cut:L> wide across it{, from both ends towards the fold: keep <clear:L> clear there, half of it on "
+                 "either "
                  "side|}. {Square the end again after every <every:n> cut{s|}: <loss:L> is reckoned for that. |}A set "
                  "gives <gives:n>{, <sets:n> sets give <all:n>|}; <need:n> needed, {<over:n> over.|none over: there is "
                  "none to spoil.}{ The last set is sewn for only <last:n> of them: strips <long:L> long are enough for "
@@ -178,13 +182,12 @@ class Sewing:
                                fold_clear=int(clear), segment_cut=int(cut),
                                resquare_every=cutting.get("resquare every", 0))
         self.yields(step, strip_set, match, spec)
-        del first
 
     def yields(self, step: Step, strip_set: Step, match: Any, spec: Any) -> None:
         account = self.account
         gives = stripset.yield_of(spec, not spec.fold_clear)
         sets = -(-step.make // gives["segments"]) if gives["segments"] else 0
-        step.gives = gives["segments"]  # type: ignore[attr-defined]
+        step.gives = gives["segments"]
         account.same(match, "gives", gives["segments"])
         account.same(match, "sets", strip_set.make)
         account.holds(match, sets == strip_set.make, f"{sets} sets are enough")
@@ -210,17 +213,10 @@ class Sewing:
         step.seams = strip_set.seams
         strip_set.long_seams = strip_set.seams * Fraction(spec.usable_length)
         for name in strip_set.strips:
-            self.facts.set_shorter = getattr(self.facts, "set_shorter", {})  # type: ignore[attr-defined]
-            before = self.facts.set_shorter.get(name)  # type: ignore[attr-defined]
             less = gives["shorter_by"]
-            self.facts.set_shorter[name] = less if before is None else min(before, less)  # type: ignore[attr-defined]
+            self.facts.set_shorter[name] = min(self.facts.set_shorter.get(name, less), less)
             sides = self.facts.pieces[int(name)].exact[0] - self.quilt.seam, finished
             self.segment_patches[self.facts.pieces[int(name)].fabric, self.patch_text(*sides)] += step.make
-
-    @property
-    def segment_patches(self) -> "Counter[tuple[str, tuple[str, ...]]]":
-        found: "Counter[tuple[str, tuple[str, ...]]]" = self.__dict__.setdefault("from_sets", Counter())
-        return found
 
     def patch_text(self, wide: Fraction, high: Fraction) -> "tuple[str, ...]":
         return printed(self.ruler, wide + self.quilt.seam, high + self.quilt.seam)
@@ -236,7 +232,8 @@ class Sewing:
     def read_join(self, step: Step) -> None:
         self.take(step, "From {left to right|top to bottom}: <list:w>." + END_OF_POINT, lambda m: self.joined(step, m))
         self.take(step, "In the middle: <part:w>. Sew a strip <strips:w> to each side, middle on middle, so that it "
-                  "stands out alike at both ends: begin and stop <a:L> inside the corners of the middle part and secure "
+                  "stands out alike at both ends: begin and stop <a:L> inside the corners of the middle part and "
+                  "secure "
                   "the stitches. Then mitre each corner: fold it on the diagonal, strips on each other; draw a line at "
                   "<deg:n> degrees from the last stitch to the outer edge; sew on it from the inside outwards; trim "
                   "<b:L> beyond the seam.", lambda m: self.set_in(step, m))
@@ -259,7 +256,6 @@ class Sewing:
             step.uses[f"[{told['p']}]"] += times
             step.pieces[told["p"]] += times
             wide, high = (side - self.quilt.seam for side in piece.exact)
-            step.order.append((told["p"], times))
             return [(wide, high), (high, wide)] * times
         before = self.steps.get(told["letter"])
         self.account.holds(match, before is not None, f"{told['letter']} is not sewn before")
@@ -267,7 +263,6 @@ class Sewing:
             return []
         self.account.holds(match, before.name.startswith(told["name"]), f"{told['letter']} is called {before.name}")
         step.uses[told["letter"] + told["star"]] += times
-        step.order.append((before, times))
         size = before.size[::-1] if told["turn"] and "quarter" in told["turn"] else before.size
         return [size] * times
 
@@ -290,11 +285,11 @@ class Sewing:
                 total = sum((min(choice) for choice in lengths), Fraction(0))
                 fits[other] = (total, other) if along == 0 else (other, total)
         self.account.holds(match, bool(fits), "these do not fit to each other")
-        step.candidates = list(fits.values())  # type: ignore[attr-defined]
+        step.candidates = list(fits.values())
         if fits:
-            step.size = step.candidates[0]  # type: ignore[attr-defined]
+            step.size = step.candidates[0]
         step.seams = len(sizes) - 1
-        step.along = along  # type: ignore[attr-defined]
+        step.along = along
 
     def set_in(self, step: Step, match: Any) -> None:
         inner = self.part(step, match, match["part"])
@@ -311,7 +306,7 @@ class Sewing:
             for piece in good:
                 step.uses[f"[{piece.number}]"] += piece.count // max(step.make, 1)
                 step.pieces[str(piece.number)] += 4
-            step.mitred = wide  # type: ignore[attr-defined]
+            step.is_mitred = True
             self.account.holds(match, sum(piece.count for piece in good) == 4 * step.make, "four strips to each")
 
     # ---- sizes, seams and drawings
@@ -320,7 +315,7 @@ class Sewing:
         seam = self.quilt.seam
 
         def size(match: Any) -> None:
-            for candidate in getattr(step, "candidates", []):
+            for candidate in step.candidates:
                 if self.ruler.by(candidate[0] + seam, candidate[1] + seam) == match["size"]:
                     step.size = candidate
             if step.size:
@@ -332,7 +327,8 @@ class Sewing:
         def seams(match: Any) -> None:
             expected = 1
             for run in match["runs"].split("; "):
-                told = re.fullmatch(r"seams? (\d+)(?: to (\d+))? (?:to the left|to the right|upwards|downwards|open)", run)
+                told = re.fullmatch(r"seams? (\d+)(?: to (\d+))? (?:to the left|to the right|upwards|downwards|open)",
+                                    run)
                 self.account.holds(match, told is not None and int(told[1]) == expected, f"expected seam {expected}")
                 if told:
                     expected = int(told[2] or told[1]) + 1
@@ -362,17 +358,23 @@ class Sewing:
             if sorted(told) != sorted(block):
                 self.account.fault(f"the block on the drawing is {told}, expected {block}", "", step.start)
             self.take(step, "<side:L> finished")
-        shown = self.shown(step)
-        self.take(step, "[<p:n>]", lambda m: self.account.holds(m, m["p"] in shown, "no such piece is in it"))
+        shown, drawn = Counter(step.pieces), Counter()
+        if told:
+            shown += self.inside(step)
+        self.take(step, "[<p:n>]", lambda m: drawn.update([m["p"]]))
+        if drawn - shown:
+            self.account.fault(f"drawn are {dict(drawn)}, there are {dict(shown)}", "", step.start)
         if step.node is not None and step.node.kind == "field":
             Field(self, step).numbers()
 
-    def shown(self, step: Step) -> "set[str]":
-        found = set(step.pieces)
-        for name in step.uses:
+    def inside(self, step: Step) -> "Counter[str]":
+        """Pieces that a block has, those of its parts with them."""
+        found = Counter(step.pieces)
+        for name, count in step.uses.items():
             before = self.steps.get(name.rstrip("*"))
             if before is not None and before is not step:
-                found |= self.shown(before)
+                for number, inner in self.inside(before).items():
+                    found[number] += count * inner
         return found
 
 
@@ -385,13 +387,16 @@ class UnitStep:
     def __init__(self, sewing: Sewing, step: Step) -> None:
         self.sewing, self.step, self.account = sewing, step, sewing.account
         self.facts, self.ruler, self.quilt = sewing.facts, sewing.ruler, sewing.quilt
+        self.asked: "UnitAsked | None" = None
+        self.seen: "dict[tuple[str, str], int]" = {}
 
     def read(self) -> None:
         step = self.step
         self.asked = self.which()
         self.ordinals()
         found: "list[Any]" = []
-        self.sewing.one(step, "For {each|<k:n> at a time} take <list:w>{; <t:n> times in all|}{, which makes <m:n> more "
+        self.sewing.one(step, "For {each|<k:n> at a time} take <list:w>{; <t:n> times in all|}{, which makes <m:n> "
+                              "more "
                         "than needed|}." + END_OF_POINT, found.append)
         if self.asked is None or not found:
             return
@@ -408,7 +413,7 @@ class UnitStep:
                 if (told[1] in node.called or told[1] == KIND_NAMES.get(node.unit.name)) and
                 (told[2] or told[1]) == KIND_NAMES.get(node.unit.name) and
                 size in (None, self.ruler.by(node.width + seam, node.height + seam))]
-        taken = self.sewing.__dict__.setdefault("units_told", set())
+        taken = self.sewing.units_told
         fits = [node for node in fits if node.unit not in taken] or fits
         if not fits:
             sizes = {self.ruler.by(node.width + seam, node.height + seam) for node in self.quilt.of_kind("unit")}
@@ -485,13 +490,13 @@ class UnitStep:
             number = int(match["p"])
             account.holds(match, cloth is not None and number in self.facts.pieces and
                           self.facts.pieces[number].fabric == cloth.key, "no such piece")
-            self.seen = getattr(self, "seen", {})
             before = self.seen.setdefault((match["fabric"], match["sort"]), number)
             account.holds(match, before == number, f"it was [{before}] before")
         account.take(self.facts.any_name().replace("{", "«(?P<fabric>", 1).replace("}", ")»") +
                      " «(?P<sort>square|triangle|diamond|rectangle)» [<p:n>]", piece, start, end)
         self.lies(start, end)
-        for words in ("<a:L> from {it|them}", "<a:L> beyond the seam", "with a seam of <a:L>", "lies <a:L> inside", "one seam of <a:L>",
+        for words in ("<a:L> from {it|them}", "<a:L> beyond the seam", "with a seam of <a:L>", "lies <a:L> inside",
+                      "one seam of <a:L>",
                       "seam of <a:L>"):
             account.take(words, lambda m: account.same(m, "a", allowance), start, end)
         if self.step.size:
@@ -538,7 +543,8 @@ class Field:
             m, int(m["k"]) < node.extra[0] + node.extra[1], "there are not so many rows"))
         self.sewing.take(self.step, "an eighth turn (45 degrees)")
         grid = self.ruler.measured(self.quilt.grid())
-        self.sewing.take(self.step, "Trim the sides to <a:L> beyond the blocks' points, square at the corners{; triangles "
+        self.sewing.take(self.step, "Trim the sides to <a:L> beyond the blocks' points, square at the corners{; "
+                                    "triangles "
                          "are cut at the next <g:L> above the need|}", lambda m: (
                              self.account.same(m, "a", self.ruler.measured(self.quilt.allowance)),
                              self.account.same(m, "g", grid)))
@@ -573,8 +579,6 @@ class Field:
             count = min(columns - first, high - max(0, -line))
             items = match["list"].split("; ")
             blocks = [item for item in items if item != "side triangle"]
-            inner = min(columns - 1, high - 1) if 0 <= line <= columns - high or columns - high <= line <= 0 else None
-            del inner
             others = sum(1 for k in range(count) if first + k + 1 < columns and max(0, -line) + k + 1 < high)
             self.account.holds(match, len(blocks) == count + others, f"{count + others} blocks are in this row")
             triangles = (line != 0) + (line != columns - high)

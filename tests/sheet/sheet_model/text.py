@@ -51,15 +51,15 @@ def lines_of_pages(text: str, title: str, names: "list[str]", faults: "list[str]
     """Without heads and feet, which are looked at here."""
     found = []
     pages = unicodedata.normalize("NFKC", text).split("\f")[:-1]
-    heads = {title} | {f"{title} {name}" for name in names}
+    heads = {title, *names} | {f"{title} {name}" for name in names}
     for number, page in enumerate(pages, 1):
         lines = page.splitlines()
         feet = [FOOT.fullmatch(line.strip()) for line in lines]
         if [foot.groups() for foot in feet if foot] != [(str(number), str(len(pages)))]:
             faults.append(f"page {number}: its foot should say Page {number} of {len(pages)}")
         body = [line for line, foot in zip(lines, feet) if not foot]
-        if number > 1 and body and body[0].strip() in heads:
-            body = body[1:]
+        for _ in range(2 if number > 1 else 0):
+            body = body[1:] if body and body[0].strip() in heads else body
         found += [(number, line) for line in body]
     return found
 

@@ -48,7 +48,8 @@ class Whole:
             made = step.make - step.spare
             used = wanted[step.letter] + starred[step.letter]
             if number > 0 and used != made:
-                self.account.fault(f"{step.letter} {step.name}: {used} are used, {made} are made for that", "", step.start)
+                self.account.fault(f"{step.letter} {step.name}: {used} are used, {made} are made for that", "",
+                                   step.start)
             self.stars(step, starred[step.letter])
             for name, count in step.uses.items():
                 if name.startswith("["):
@@ -97,13 +98,13 @@ class Whole:
             there[fabric, "", size] += count
         for key in wanted.keys() | there.keys():
             if wanted[key] != there[key]:
-                self.account.fault(f"of {key[0]} {key[2][0]}{' cut ' + key[1] if key[1] else ''} there are {there[key]}, "
-                                   f"the top takes {wanted[key]}")
+                self.account.fault(f"of {key[0]} {key[2][0]}{' cut ' + key[1] if key[1] else ''} there are "
+                                   f"{there[key]}, the top takes {wanted[key]}")
 
     def strips(self) -> None:
         """How narrow the cloth may be: as wide as the fullest strip; strips for sets as their segments take."""
-        shorter = getattr(self.facts, "set_shorter", {})
-        for passage, proof, cloth, strips in getattr(self.facts, "widths", []):
+        shorter = self.facts.set_shorter
+        for passage, proof, cloth, strips in self.facts.widths:
             most = Fraction(0)
             for strip in strips:
                 first = next(iter(strip.names), "")
@@ -112,7 +113,8 @@ class Whole:
             if proof["down"] is not None or most < cloth.usable:
                 expected = self.quilt.ruler.at_least(most) if most < cloth.usable else None
                 if proof["down"] != expected:
-                    self.account.fault(f"it works down to {proof['down']}, expected {expected}", proof[0], proof.start())
+                    self.account.fault(f"it works down to {proof['down']}, expected {expected}", proof[0],
+                                       proof.start())
             elif proof["all"] != self.quilt.ruler.measured(cloth.usable):
                 self.account.fault(f"it takes {proof['all']}, expected all of {cloth.usable}", proof[0], proof.start())
 
@@ -124,7 +126,7 @@ class Whole:
             expected = list(dict.fromkeys(step.letter for step in steps))
             if piece.uses != expected:
                 self.account.fault(f"{name} is for {piece.uses}, it is sewn in {expected}")
-        for letter, name, said in getattr(self.facts, "use_names", []):
+        for letter, name, said in self.facts.use_names:
             step = self.sewing.steps.get(letter) or self.sewing.sets.get(letter)
             if step is None or not (step.name == name or step.name.startswith(f"{name} (")):
                 self.account.fault(f"{letter} is called {step.name if step else 'nothing'}", said)
