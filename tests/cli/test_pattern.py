@@ -170,7 +170,7 @@ def test_segments_come_from_both_ends_where_the_fold_is_kept_clear(written: Writ
     # 19 in on either side of the fold: one segment of 12 1/2 in each, two a set, ten sets.
     text = written.words(pattern)
     assert "Square both ends of each set (1/2 in is reckoned at either end) and cut segments 12 1/2 in wide across it, " \
-        "from both ends towards the fold: keep 1/2 in on either side of the fold clear. A set gives 2, 10 sets give " \
+        "from both ends towards the fold: keep 1/2 in clear there, half of it on either side. A set gives 2, 10 sets give " \
         "20; 20 needed, none over" in text
     assert "Pin a label to the left strip of each set" in text
 
@@ -349,7 +349,7 @@ def test_one_block_is_measured_before_the_rest(written: Written) -> None:
 def test_errors_add_up_both_ways(written: Written) -> None:
     # Rails, 1/32 in a seam: across 3 + 2 x 5 seams, 13/32; down 4 between rows and 5 in each of five, 29/32, which no
     # one column has.
-    assert "comes out off by no more than about 3/8 in across and about 7/8 in down." in written.words(quilt("rails"))
+    assert "comes out off by no more than 1/2 in across and 1 in down." in written.words(quilt("rails"))
 
 
 # ---- borders and finishing ----------------------------------------------------------------------------------------
