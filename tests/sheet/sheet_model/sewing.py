@@ -153,7 +153,7 @@ class Sewing:
 
     def read_segments(self, step: Step) -> None:
         strip_set = self.sets.get(step.letter)
-        if strip_set is None:
+        if strip_set is None or not strip_set.strips:
             self.account.fault("segments of no set", step.letter, step.start)
             return
         cutting = self.quilt.file.get("cutting", {})
