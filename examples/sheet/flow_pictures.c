@@ -189,6 +189,8 @@ size_t flow_pictures(struct flow *flow, size_t item)
 /* How much of its height a picture keeps at least: of one with many words beside it the drawing shrinks more. */
 static double least_of(enum picture_kind kind)
 {
+    if (kind == PICTURE_TOP)
+        return 0.42;
     return kind == PICTURE_BACKING || kind == PICTURE_BORDERS || kind == PICTURE_STEP ? 0.85 : 0.6;
 }
 
