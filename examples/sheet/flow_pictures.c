@@ -25,7 +25,8 @@ static void limits(const struct flow *flow, enum picture_kind kind, double *widt
     switch (kind) {
     case PICTURE_TOP:
         *width = indented;
-        *height = depth * (flow->sizes == 1 ? 0.42 : flow->marks_used == 0 ? 0.3 : 0.46); /* on the cover, in its size */
+        /* On the cover, of one size or of several; in its size. */
+        *height = depth * (flow->sizes == 1 ? 0.42 : flow->marks_used == 0 ? 0.3 : 0.46);
         return;
     case PICTURE_TOP_BLANK:
         *width = measure;
