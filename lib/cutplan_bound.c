@@ -129,6 +129,31 @@ static int64_t least_area(const struct msl_piece_size *size)
     return turned > 0 && turned < listed ? turned : listed;
 }
 
+/* What pieces of this stock give together at most. */
+static struct msl_wide area_of_stock(const struct msl_cutting *cutting, int32_t stock)
+{
+    int64_t most = 0;
+    for (int32_t i = 0; i < cutting->way_count; i++) {
+        const int64_t area = cutting->ways[i].across * cutting->ways[i].along;
+        if (cutting->ways[i].stock == stock && area > most)
+            most = area;
+    }
+    return msl_wide_multiply(most, cutting->available[stock]);
+}
+
+int msl_area_suffices(const struct msl_cutting *cutting)
+{
+    struct msl_wide left = msl_wide_from(0);
+    int32_t endless = cutting->stock_count == 0;
+    for (int32_t i = 0; i < cutting->stock_count; i++) {
+        endless |= cutting->available[i] == INT64_MAX;
+        left = msl_wide_add(left, area_of_stock(cutting, i));
+    }
+    for (int32_t i = 0; i < cutting->size_count; i++)
+        left = msl_wide_add(left, msl_wide_multiply(-least_area(&cutting->sizes[i]), cutting->sizes[i].count));
+    return endless || msl_wide_compare(left, msl_wide_from(0)) >= 0;
+}
+
 int64_t msl_plain_bound(const struct msl_cutting *cutting, int32_t bits, int64_t *worths)
 {
     const struct msl_way *way = cheapest_way(cutting);

@@ -37,4 +37,7 @@ int64_t msl_bound(const struct msl_master *master, const int64_t *most_of, int64
  * Returns what they prove, for so many wanted of each. */
 int64_t msl_plain_bound(const struct msl_cutting *cutting, int32_t bits, int64_t *worths);
 
+/* 1 from a bolt, and where the stock has as much area as the pieces. */
+int msl_area_suffices(const struct msl_cutting *cutting);
+
 #endif

@@ -69,6 +69,8 @@ static void lay_out_making(struct block *block, struct msl_search *search, const
     making->cutting = search->cutting;
     making->pool = &search->pool;
     making->pricing = search->pricing;
+    making->first_steps = INT64_MAX / 2;
+    making->plain_from = 0;
     making->wanted = part_of(block, sizes, sizeof *making->wanted);
     making->left = part_of(block, sizes, sizeof *making->left);
     making->offered = part_of(block, sizes, sizeof *making->offered);
@@ -149,7 +151,7 @@ static size_t lay_out(struct msl_workshop *workshop, char *bytes)
     static const struct rooms searched = { PATTERNS, STRIPS, LAID, CASES, WORTHS, BASICS, 4096 };
     const struct msl_cutting *cutting = workshop->whole.cutting;
     const size_t sizes = (size_t)cutting->size_count;
-    const struct rooms first = { 8 * sizes, 16 * sizes, 64 * sizes, 1, sizes + (size_t)cutting->stock_count, 1,
+    const struct rooms first = { 8 * sizes, 28 * sizes, 48 * sizes, 1, sizes + (size_t)cutting->stock_count, 1,
                                  8 * sizes };
     struct block block = { bytes, 0 };
     part_of(&block, 1, sizeof *workshop);

@@ -127,6 +127,13 @@ static bool is_sixty_of(const struct worked *worked, const struct muslin_cut *cu
     return cut->shape == shape;
 }
 
+/* Strips set in at the left, right, top and bottom. */
+static bool is_strip_at(const struct worked *worked, size_t cut, muslin_id node, int32_t side)
+{
+    const enum mitred_sides sides = mitred_sides(worked, cut, node);
+    return sides == MITRED_ALL || (sides == MITRED_BESIDE) == (side <= 2);
+}
+
 static bool is_of(const struct worked *worked, size_t cut, muslin_id node, const struct muslin_outline *patch)
 {
     const struct muslin_cut *row = &worked->cuts[cut];
@@ -135,6 +142,8 @@ static bool is_of(const struct worked *worked, size_t cut, muslin_id node, const
         return false;
     if (row->source == MUSLIN_CUT_UNIT || row->source == MUSLIN_CUT_TEMPLATE)
         return row->region == patch->region;
+    if (row->source == MUSLIN_CUT_MITRED && kind == MUSLIN_NODE_SET_IN)
+        return is_strip_at(worked, cut, node, patch->region);
     if (row->source == MUSLIN_CUT_SETTING && kind == MUSLIN_NODE_DIAGONAL)
         return is_triangle_of(worked, row, node, patch->region);
     return kind != MUSLIN_NODE_SIXTY || is_sixty_of(worked, row, node, patch->region);
