@@ -23,7 +23,7 @@ static struct muslin_cutplan *cut_from(const struct worked *worked, const struct
 {
     struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
     struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
-    const struct muslin_yardage_spec buying = worked->design->buying;
+    const struct muslin_yardage_spec buying = buying_of(worked, cloth);
     struct muslin_allocator memory;
     struct muslin_cutplan *plan = NULL;
     size_t count = 0;
@@ -31,7 +31,7 @@ static struct muslin_cutplan *cut_from(const struct worked *worked, const struct
     spec.usable_width = 0;
     spec.print = cloth->print;
     spec.end_loss = buying.end_loss;
-    spec.straightening = buying.straightening;
+    spec.straightening = cloth->strip_cut > 0 ? 0 : buying.straightening;
     spec.work_limit = WORK_LIMIT;
     stock.width = row->across;
     stock.length = row->along;

@@ -12,6 +12,9 @@
 
 #include "document.h"
 
+/* Tops that have less room than this have no letters, and take all of their room. */
+enum { TOP_LABELLED = 160 };
+
 /* How large it is drawn, in points, where it may be so wide and high at most. Templates and check squares have their
  * true size whatever is given; templates that are larger than a page are divided: `picture_pages` tells into how many,
  * `part` which of them (0 for pictures of one). In columns below 230 points steps leave out what words say. */

@@ -69,7 +69,7 @@ static void label_panel(const struct backing *backing, const struct muslin_panel
              panel->position, count, measured(worked, panel->cut_width, text[0]),
              measured(worked, panel->cut_length, text[1]));
     /* What is wider than its panel does not stand beside the next one's words, but below them. */
-    const bool is_wide = plate_room(backing->canvas->cairo, words, SMALL_SIZE, PLATE_BOX).width > depth;
+    const bool is_wide = plate_room(words, SMALL_SIZE, PLATE_BOX).width > depth;
     const double down = backing->height * (is_wide && panel->position % 2 == 0 ? 0.62 : 0.28);
     write_words(backing->canvas->cairo, backing->is_along ? at + depth / 2 : backing->width / 2,
                 backing->is_along ? down : at + depth / 2, words, SMALL_SIZE, PLATE_BOX);

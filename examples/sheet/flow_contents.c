@@ -8,15 +8,8 @@
 
 #include "flow.h"
 
-static char nothing[] = "", page_word[] = "Page", widest[] = "000";
-
-static size_t count_of(const struct document *document, enum item_kind kind)
-{
-    size_t count = 0;
-    for (size_t item = 0; item < document->used; item++)
-        count += document->items[item].kind == kind;
-    return count;
-}
+static char nothing[] = "", page_word[] = "Page", print_words[] = "pages to print", widest[] = "000",
+            widest_range[] = "000 to 000";
 
 static size_t first_size(const struct document *document)
 {
@@ -52,11 +45,11 @@ const struct table *flow_with_pages(struct flow *flow, size_t item)
 {
     const struct table *table = flow->document->items[item].table;
     size_t sizes = 0;
-    if (flow->contents != NULL || item > first_size(flow->document) || count_of(flow->document, ITEM_SIZE) < 2)
+    if (flow->contents != NULL || item > first_size(flow->document) || flow->sizes < 2)
         return table;
     for (size_t i = 0; i < table->columns; i++)
         sizes += flow_size_named(flow, table->heads[i]) != NO_ITEM;
-    if (sizes < count_of(flow->document, ITEM_SIZE))
+    if (sizes < flow->sizes)
         return table;
     struct table *more = table_create(table->columns, table->rows + 1);
     flow->contents = more;
@@ -66,7 +59,7 @@ const struct table *flow_with_pages(struct flow *flow, size_t item)
     memcpy(more->cells, table->cells, table->columns * table->rows * sizeof *more->cells);
     for (size_t i = 0; i < table->columns; i++)
         more->cells[table->rows * table->columns + i] =
-            i == 0 ? page_word : flow_size_named(flow, table->heads[i]) != NO_ITEM ? widest : nothing;
+            i == 0 ? print_words : flow_size_named(flow, table->heads[i]) != NO_ITEM ? widest_range : nothing;
     return more;
 }
 
@@ -103,8 +96,8 @@ static void list_parts(struct flow *flow, size_t count)
 void flow_contents(struct flow *flow)
 {
     enum { FEWEST = 3 };
-    size_t headings = count_of(flow->document, ITEM_HEADING);
-    if (count_of(flow->document, ITEM_SIZE) != 1 || headings < FEWEST)
+    size_t headings = flow_count(flow->document, ITEM_HEADING);
+    if (flow->sizes != 1 || headings < FEWEST)
         return;
     list_parts(flow, headings);
     flow_add(flow, STRIP_SPACE, NO_ITEM, 0, 14)->keep = true;
@@ -119,6 +112,19 @@ static int page_of_item(const struct flow *flow, size_t item)
         if (flow->marks[i].item == item)
             return flow->strips[flow->marks[i].strip].page;
     return 0;
+}
+
+/* A size ends where the next one begins, or with the last page. */
+static int last_page_of_size(const struct flow *flow, size_t item)
+{
+    for (size_t next = item + 1; next < flow->document->used; next++)
+        if (flow->document->items[next].kind == ITEM_SIZE)
+            return page_of_item(flow, next) - 1;
+    int last = 0;
+    for (size_t i = 0; i < flow->used; i++)
+        if (flow->strips[i].page > last)
+            last = flow->strips[i].page;
+    return last;
 }
 
 /* What a cell of the table that has the pages leads to, or NO_ITEM. */
@@ -145,11 +151,14 @@ void flow_number_contents(struct flow *flow)
         if (strip->grid == NULL || strip->grid->table != flow->contents)
             continue;
         for (size_t column = 0; column < strip->grid->columns; column++) {
-            char number[16];
+            char number[32];
             size_t item = flow_leads_to(flow, strip->grid, strip->count, column);
             if (item == NO_ITEM || !is_number(flow, strip->grid, column))
                 continue;
-            snprintf(number, sizeof number, "%d", page_of_item(flow, item));
+            if (flow->contents_items != NULL)
+                snprintf(number, sizeof number, "%d", page_of_item(flow, item));
+            else
+                snprintf(number, sizeof number, "%d to %d", page_of_item(flow, item), last_page_of_size(flow, item));
             pango_layout_set_text(strip->grid->cells[strip->count * strip->grid->columns + column], number, -1);
         }
     }

@@ -133,6 +133,6 @@ void flow_lines(struct flow *flow, size_t item)
         strip->first = line == 0;
         strip->last = line == count - 1;
         strip->keep = strip->last ? leads_on(flow, item) : is_kept(line, count);
-        strip->new_page = strip->first && asked->kind == ITEM_SIZE && item > 0;
+        strip->new_page = strip->first && asked->kind == ITEM_SIZE && flow->sizes > 1;
     }
 }

@@ -114,9 +114,10 @@ def test_pictures_come_out_alike(drawn: dict[str, pathlib.Path], tmp_path: pathl
     ("allotment-notes", ["glue yours", "in unfinished", "in finished", "selvage", "40 in usable width",
                          "1/2 in straightened", "to join", "as sewn", "quilt, finished: 30 in x 30 in",
                          "after printing at 100 %"]),
-    ("market-barrow", ["40 in usable width", "set 8 1/2 in unfinished", "insert"]),
-    ("slipway-pebbles", ["16.2 cm", "wadding, cut:", "cm as sewn"]),
-    ("a-kite-each", ["fabric A, cut", "about"]),
+    ("market-barrow", ["40 in usable width", "8 1/2 in cut", "not to scale along the strips", " fold ", "insert"]),
+    ("slipway-pebbles", ["16.2 cm", "wadding, cut:", "cm as sewn", "zigzag: more of the same",
+                         "parts more, not drawn"]),
+    ("a-kite-each", ["fabric F1, cut", "about"]),
 ])
 def test_words_stand_in_the_pictures(sheet_of: Maker, name: str, words: list[str]) -> None:
     text = asked("pdftotext", "-raw", str(sheet_of(name, "letter")), "-").replace("\u00a0", " ")
@@ -130,3 +131,46 @@ def test_a_small_top_has_no_letters(tmp_path: pathlib.Path) -> None:
     written(pattern("sixteen-hearths"), "--picture", "top", "-o", str(file))
     tops = list(tmp_path.glob("top*.svg"))
     assert tops and all("glyph" in top.read_text() for top in tops)
+
+
+def long_shape(length: str) -> dict[str, Any]:
+    """A rectangle, 6 in high and as long as said, that is cut on its diagonal."""
+    corners = [["0 in", "0 in"], [length, "0 in"], [length, "6 in"], ["0 in", "6 in"]]
+    kite = {"called": "kite", "block": True, "shape": corners, "pieces": [
+        {"fabric": "ink", "corners": [corners[0], corners[1], corners[2]]},
+        {"fabric": "milk", "corners": [corners[0], corners[2], corners[3]]}]}
+    more = {"fabrics": PATTERN["fabrics"], "parts": {"kite": kite}, "top": {"across": ["kite", "kite"]}}
+    return {"muslin_pattern": 1, "title": "Long", "invented": True, **more}
+
+
+@pytest.mark.parametrize("length,parts", [("2 in", 1), ("12 in", 3)])
+def test_templates_are_divided_only_where_they_do_not_fit(tmp_path: pathlib.Path, length: str, parts: int) -> None:
+    """2 in by 6 in are cut 2 5/8 in by 7 3/4 in: a page holds that, and its words, and more beside it.
+    What is 12 in long comes on two pages by two, one of which has nothing of the triangle."""
+    source = tmp_path / "long.json"
+    source.write_text(json.dumps(long_shape(length)))
+    names = written(str(source), "--pictures", str(tmp_path / "all"))
+    files = [file for file in map(pathlib.Path, names) if file.stem.startswith("template")]
+    assert len(files) == 2 * parts
+    for file in files if parts == 1 else []:
+        assert float(ElementTree.parse(file).getroot().attrib["width"].removesuffix("pt")) < 3 * INCH + 24
+
+
+def test_small_templates_stand_side_by_side(tmp_path: pathlib.Path) -> None:
+    source = tmp_path / "long.json"
+    source.write_text(json.dumps(long_shape("2 in")))
+    written(str(source), "-o", str(tmp_path / "long.pdf"))
+    pages = asked("pdftotext", "-layout", str(tmp_path / "long.pdf"), "-").split("\f")
+    assert any("Template [1]" in page and "Template [2]" in page for page in pages)
+
+
+def test_hatchings_keep_within_their_cloth(tmp_path: pathlib.Path) -> None:
+    """No path of a top in its fabrics reaches farther than its outlines alone do."""
+    sizes = {}
+    for kind in ("blank", "top"):
+        file = tmp_path / f"{kind}.svg"
+        written(pattern("the-courtyard-well"), "--size", "lap", "--picture", kind, "-o", str(file))
+        sizes[kind] = [extent(corners) for corners in points(file)]
+    widest, highest = max(sizes["blank"])
+    assert widest > 100 and len(sizes["top"]) > 4
+    assert all(width < widest + 0.5 and height < highest + 0.5 for width, height in sizes["top"])
