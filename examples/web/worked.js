@@ -10,6 +10,7 @@ const INCH = 8128n, TICKS_PER_MM = 320n;
 const ENDS_LEAST = 10n * INCH; // beyond the way round, for corners and joining the ends of a binding
 const TOPS_TRIED = 50;
 const OUTLINES_MOST = 40000, LETTERS_MOST = 300;
+export const DRAWN = 1000;
 
 /** Lengths as ticks, all the way down. */
 export function plain(value) {
@@ -327,29 +328,25 @@ export class Worked {
         }
     }
 
-    /** One path for each fabric, and letters on large pieces; numbers are ticks from the upper left. */
+    /** One path for each fabric, and letters on large pieces, in units of which the longer side has DRAWN. */
     #drawing() {
         const { finishedWidth, finishedHeight, patches } = this.top;
-        const width = Number(finishedWidth.ticks), height = Number(finishedHeight.ticks);
-        const paths = this.design.fabrics.map(() => []);
-        const letters = [];
-        let outlines = 0;
+        const [across, down] = [Number(finishedWidth.ticks), Number(finishedHeight.ticks)];
+        const unit = DRAWN / Math.max(across, down);
+        const drawing = { width: across * unit, height: down * unit, paths: [], letters: [], tooMany: 0 };
         if (patches > OUTLINES_MOST)
-            return { width, height, paths: [], letters, tooMany: patches };
+            return { ...drawing, tooMany: patches };
+        const paths = this.design.fabrics.map(() => []);
         for (const { fabric, corners } of this.solution.outlines(this.design.top, "finished")) {
-            if (++outlines > OUTLINES_MOST)
-                return { width, height, paths: [], letters: [], tooMany: patches };
-            if (corners.length === 0)
-                continue;
-            const points = corners.map(({ x, y }) => [Number(x.ticks), height - Number(y.ticks)]);
-            paths[this.#cloth(fabric)].push(`M${points.map((point) => point.join(" ")).join("L")}Z`);
-            const box = boxOf(points);
-            if (Math.min(box.width, box.height) > width / 40)
-                letters.push({ x: middle(points, 0), y: middle(points, 1), fabric: this.#cloth(fabric),
-                    room: Math.min(box.width, box.height) });
+            const points = corners.map(({ x, y }) => [Number(x.ticks) * unit, (down - Number(y.ticks)) * unit]);
+            if (points.length > 0)
+                paths[this.#cloth(fabric)].push(`M${points.map((point) => point.map(shortly).join(" ")).join("L")}Z`);
+            const room = roomIn(points);
+            if (room > DRAWN / 40)
+                drawing.letters.push({ x: middle(points, 0), y: middle(points, 1), fabric: this.#cloth(fabric), room });
         }
-        letters.sort((a, b) => b.room - a.room);
-        return { width, height, paths: paths.map((path) => path.join("")), letters: letters.slice(0, LETTERS_MOST) };
+        drawing.letters = drawing.letters.sort((a, b) => b.room - a.room).slice(0, LETTERS_MOST);
+        return { ...drawing, paths: paths.map((path) => path.join("")) };
     }
 
     // ---- cloth ----
@@ -431,9 +428,12 @@ function withoutStub(plan, strip) {
     return plan.joins > 0 && isStub && others.minus(plan.perimeter).ticks >= ENDS_LEAST ? others : plan.length;
 }
 
-function boxOf(points) {
-    const xs = points.map((point) => point[0]), ys = points.map((point) => point[1]);
-    return { width: Math.max(...xs) - Math.min(...xs), height: Math.max(...ys) - Math.min(...ys) };
+const shortly = (number) => Math.round(number * 100) / 100;
+
+/** How large a letter a drawn piece has room for. */
+function roomIn(points) {
+    const side = (axis) => Math.max(...points.map((point) => point[axis])) - Math.min(...points.map((point) => point[axis]));
+    return points.length === 0 ? 0 : Math.min(side(0), side(1));
 }
 
 /** The middle of a drawn piece, which is where its letter stands. */
