@@ -36,16 +36,33 @@ export function table(caption, heads, rows) {
     const isNumber = heads.map((head) => head.startsWith("#"));
     const cell = (value, index) => h(index === 0 ? "th" : "td",
         { class: isNumber[index] && "number", scope: index === 0 && "row" }, value);
-    return h("div", { class: "wide", tabindex: "0", role: "region", "aria-label": caption }, h("table", {}, h("caption", {}, caption),
+    return wide(caption, h("table", {}, h("caption", {}, caption),
         h("thead", {}, h("tr", {}, heads.map((head, index) =>
             h("th", { scope: "col", class: isNumber[index] && "number" }, head.replace("#", ""))))),
         h("tbody", {}, rows.map((row) => h("tr", {}, row.map(cell))))));
 }
 
+/** What may be wider than the page, and is then moved sideways, with the keys too. */
+export function wide(label, ...children) {
+    return h("div", { class: "wide", role: "group", "aria-label": label }, children);
+}
+
+/** Only what is wider than its place is a stop for the keyboard. */
+export function mindWide(within) {
+    for (const place of within.querySelectorAll(".wide"))
+        if (place.scrollWidth > place.clientWidth)
+            place.tabIndex = 0;
+        else
+            place.removeAttribute("tabindex");
+}
+
 /** What unfolds, and stays as it was left when the page is written anew. */
 const left = new Map();
 export function unfolds(key, summary, ...children) {
-    return h("details", { open: left.get(key) === true, ontoggle: (event) => left.set(key, event.target.open) },
+    return h("details", { open: left.get(key) === true, ontoggle: (event) => {
+        left.set(key, event.target.open);
+        mindWide(event.target);
+    } },
         h("summary", {}, summary), children);
 }
 

@@ -2,10 +2,10 @@
 // letter and its hatching, not by its colour alone. What is drawn the library worked out; here it is only scaled.
 //
 // SPDX-License-Identifier: MIT
-import { h, s } from "./dom.js";
+import { h, s, wide } from "./dom.js";
 
 const WIDE = 1000, HATCHES = 8;
-const STRIP_LOW = 34, STRIP_HIGH = 230;
+const STRIP_LOW = 34, STRIP_HIGH = 230, LABEL = 250; // LABEL: room for words beside a strip
 
 // ---- what drawings share --------------------------------------------------------------------------------------------
 
@@ -36,9 +36,17 @@ function words(x, y, text, more = {}) {
 
 /** A drawing with what it is called below it. */
 function figure(caption, width, height, ...children) {
-    const svg = s("svg", { viewBox: `-2 -2 ${width + 4} ${height + 4}`, role: "img", "aria-label": caption,
+    const svg = s("svg", { viewBox: `-2 -2 ${width + 4} ${height + 4}`, role: "img", "aria-label": caption, preserveAspectRatio: "xMinYMin",
         class: height > width * 1.15 ? "tall" : undefined }, children);
     return h("figure", {}, svg, h("figcaption", {}, caption));
+}
+
+/** One with words in it that must stay large enough to be read. */
+function detailed(caption, width, height, ...children) {
+    const drawn = figure(caption, width, height, ...children);
+    drawn.prepend(wide(caption, drawn.firstChild));
+    drawn.classList.add("detailed");
+    return drawn;
 }
 
 /** The key: each fabric's letter, hatching and name. */
@@ -88,8 +96,8 @@ export function drawSet(strips, length, segments, caption) {
     });
     const cuts = segments.map(({ from, to }, index) => [
         s("rect", { x: from * unit, y: -2, width: (to - from) * unit, height: y + 4, class: "cut" }),
-        words((from + to) / 2 * unit, y / 2, String(index + 1), { "font-size": Math.min(28, (to - from) * unit * 0.5) })]);
-    return figure(caption, WIDE, y, rows, cuts);
+        words((from + to) / 2 * unit, y + 20, String(index + 1), { "font-size": Math.min(26, (to - from) * unit * 0.5) })]);
+    return detailed(caption, WIDE, y + 36, rows, cuts);
 }
 
 // ---- cutting plans --------------------------------------------------------------------------------------------------
@@ -125,7 +133,7 @@ function drawStrip(plan, number, at, along, unit, fabric, index) {
 
 /** Cloth from its straightened end downwards; strips that are alike once, with how many. */
 export function drawCloth(plan, usableWidth, fabric, index, shown, caption) {
-    const unit = (WIDE - 210) / Number(usableWidth);
+    const unit = (WIDE - LABEL) / Number(usableWidth);
     const drawn = [];
     let y = 0;
     plan.strips.forEach((strip, number) => {
@@ -141,11 +149,11 @@ export function drawCloth(plan, usableWidth, fabric, index, shown, caption) {
                 drawn.push(drawStrip(plan, i, { x: Number(plan.strips[i].x) * unit,
                     y: y + (Number(plan.strips[i].y) + k * Number(plan.strips[i].height)) * along }, along, unit, fabric, index));
         const times = strip.times > 1 ? `${strip.times} × ` : "";
-        drawn.push(words(WIDE - 200, y + height / 2, `${times}cut ${shown.length(strip.height)}`,
-            { "text-anchor": "start", "font-size": 24 }));
+        drawn.push(words(WIDE - LABEL + 10, y + height / 2, `${times}cut ${shown.length(strip.height)}`,
+            { "text-anchor": "start", "font-size": 22 }));
         y += height + 6;
     });
-    return figure(caption, WIDE, y, drawn);
+    return detailed(caption, WIDE, y, drawn);
 }
 
 // ---- backing --------------------------------------------------------------------------------------------------------
@@ -163,12 +171,13 @@ export function drawBacking({ best, panels }, size, shown, caption) {
         const box = isAlong ? { x: at, y: 0, width: deep, height } : { x: 0, y: at, width, height: deep };
         at += deep;
         const label = `panel ${index + 1}: cut ${shown.size(panel.cutWidth, panel.cutLength)}`;
-        const size = Math.min(26, box.width / label.length * 1.9);
-        return [inFabric("rect", box, undefined, index), size < 12
+        const letters = Math.min(26, box.width / label.length * 1.7);
+        return [s("rect", { ...box, fill: index % 2 ? "#fffdf8" : "#f3eee2", class: "seam" }), letters < 12
             ? words(box.x + box.width / 2, box.y + box.height / 2, `panel ${index + 1}`)
-            : words(box.x + box.width / 2, box.y + Math.min(40, box.height / 2), label, { "font-size": size })];
+            : words(box.x + box.width / 2, box.y + Math.min(40, box.height / 2), label, { "font-size": letters })];
     });
+    const quilt = `quilt, finished ${shown.size(size.quiltWidth, size.quiltLength)}`;
     const [across, down] = [Number(size.quiltWidth) * unit, Number(size.quiltLength) * unit];
-    return figure(caption, width, height, drawn, s("rect", { x: (width - across) / 2, y: (height - down) / 2, width: across,
-        height: down, class: "quilt" }), words(width / 2, height / 2, `quilt, finished ${shown.size(size.quiltWidth, size.quiltLength)}`));
+    return detailed(caption, width, height, drawn, s("rect", { x: (width - across) / 2, y: (height - down) / 2, width: across,
+        height: down, class: "quilt" }), words(width / 2, height / 2, quilt, { "font-size": Math.min(26, across / quilt.length * 1.7) }));
 }

@@ -101,7 +101,7 @@ function row(field, change) {
     };
     const label = h("label", { for: id }, field.label), input = control(field, id, typed);
     input.addEventListener("blur", () => { delete input.dataset.typed; });
-    return h("div", { class: `field ${field.kind}` }, label, input,
+    return h("div", { class: `field ${field.kind}` }, field.kind === "switch" ? [input, label] : [label, input],
         field.note ? h("p", { class: "note", id: `${id}-note` }, field.note) : null,
         h("p", { class: "wrong", id: `${id}-wrong` }));
 }

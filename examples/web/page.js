@@ -1,7 +1,7 @@
 // The page: what is typed becomes a new state; from the state follow the fields, the written pattern and the address.
 //
 // SPDX-License-Identifier: MIT
-import { h, save } from "./dom.js";
+import { h, mindWide, save } from "./dom.js";
 import { hatchings } from "./draw.js";
 import { fieldsOf, withBorder, withField } from "./edit.js";
 import { Fields } from "./fields.js";
@@ -41,6 +41,7 @@ class Page {
         this.complaints = [];
         this.write();
         addEventListener("hashchange", () => location.hash.slice(1) !== this.#written && this.openAddress());
+        addEventListener("resize", () => later("wide", KEPT_AFTER, () => mindWide(document)));
         addEventListener("keydown", (event) => this.hearKeys(event));
     }
 
@@ -80,8 +81,10 @@ class Page {
         this.open(await (await fetch(`patterns/${encodeURIComponent(name)}.json`)).text());
     }
 
+    /** Its lengths are shown as the file says. */
     open(text) {
         this.facts = this.cloth = undefined;
+        this.isFresh = true;
         this.take({ from: "pattern", text, size: 0 });
     }
 
@@ -167,16 +170,20 @@ class Page {
 
     follow(isAnew = false) {
         const { state } = this;
-        for (const input of document.querySelectorAll("input[type=radio]"))
-            input.checked = input.value === state[input.name];
-        $("undo").disabled = !this.steps.canUndo;
-        $("redo").disabled = !this.steps.canRedo;
-        later("keep", KEPT_AFTER, () => this.keep());
+        this.followChoices();
         this.followOpening(isAnew);
         if (state.from === "strips")
             this.followStrips(isAnew);
         else
             this.followPattern(isAnew);
+    }
+
+    followChoices() {
+        for (const input of document.querySelectorAll("input[type=radio]"))
+            input.checked = input.value === this.state[input.name];
+        $("undo").disabled = !this.steps.canUndo;
+        $("redo").disabled = !this.steps.canRedo;
+        later("keep", KEPT_AFTER, () => this.keep());
     }
 
     fields(fields, change, isAnew, more = {}) {
@@ -195,6 +202,7 @@ class Page {
     show(sections) {
         for (const [section, nodes] of Object.entries(sections))
             follows(section).replaceChildren(...[nodes].flat(Infinity).filter(Boolean));
+        mindWide(document);
     }
 
     shown(soldByMetre) {
@@ -330,8 +338,13 @@ class Page {
         later("say", TOLD_AFTER, () => this.say(`The pattern file cannot be worked out: ${complaints[0].place} ${complaints[0].sentence}`));
     }
 
-    hearRead({ file, sizes }) {
+    hearRead({ file, sizes, units }) {
         this.file = file;
+        if (this.isFresh && units !== this.state.units) {
+            this.steps.amend({ ...this.state, units });
+            this.followChoices();
+        }
+        this.isFresh = false;
         const title = file.title + (file.invented ? " (invented)" : "");
         document.title = title;
         $("title").textContent = title;

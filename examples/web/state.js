@@ -100,6 +100,11 @@ export class Steps {
         this.state = state;
     }
 
+    /** The same step, completed. */
+    amend(state) {
+        this.state = state;
+    }
+
     undo() {
         this.#undone.push(this.state);
         this.state = this.#done.pop();

@@ -100,13 +100,15 @@ function cutting(shown, facts) {
 }
 
 function plans(shown, facts, cloth) {
-    return (cloth?.rows ?? []).map((row) => {
+    const isThere = cloth && cloth.rows.length > 0;
+    return [isThere ? h("h3", {}, "How the cloth is cut up") : null, isThere ? h("p", {}, "Strips are cut across the cloth from its straightened " +
+        "end, at the top. Numbers are those of the pieces; what is dotted is left over.") : null, (cloth?.rows ?? []).map((row) => {
         const fabric = facts.fabrics[row.fabric];
         if (row.plan.places.length > PLANS_DRAWN)
             return h("p", {}, `The cutting plan of ${fabric.name} has too many parts to be drawn.`);
-        return drawCloth(row.plan, fabric.usableWidth, fabric, row.fabric, shown, `Cutting plan of fabric ${fabric.letter}, ${fabric.name}, ` +
-            `${shown.length(fabric.usableWidth)} usable width; numbers are pieces, what is dotted is left over`);
-    });
+        return drawCloth(row.plan, fabric.usableWidth, fabric, row.fabric, shown,
+            `Fabric ${fabric.letter}, ${fabric.name}, laid out on ${shown.length(fabric.usableWidth)} of usable width`);
+    })];
 }
 
 // ---- sets, blocks, top ----------------------------------------------------------------------------------------------
