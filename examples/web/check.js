@@ -10,6 +10,7 @@ const NAME_WANTED = "a name has small letters, digits, blanks and hyphens, a let
 
 const isList = Array.isArray;
 const isObject = (value) => typeof value === "object" && value !== null && !isList(value);
+const lengthOf = (value) => isList(value) ? value.length : 0;
 const isName = (text) => /^[a-z][a-z0-9 _-]{0,39}$/.test(text);
 const members = (value) => isObject(value) ? value : {};
 
@@ -184,8 +185,8 @@ class Check {
         value.forEach((item, index) => {
             const here = placeIn(place, index);
             this.value(here, form.of, item);
-            if (form.kind === "table" && item?.length !== value[0]?.length)
-                this.tell(here, `this row has ${item?.length ?? 0}, the first one ${value[0]?.length ?? 0}; rows are equally long`);
+            if (form.kind === "table" && lengthOf(item) !== lengthOf(value[0]))
+                this.tell(here, `this row has ${lengthOf(item)}, the first one ${lengthOf(value[0])}; rows are equally long`);
         });
     }
 
