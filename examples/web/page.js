@@ -202,7 +202,7 @@ class Page {
     show(sections) {
         for (const [section, nodes] of Object.entries(sections))
             follows(section).replaceChildren(...[nodes].flat(Infinity).filter(Boolean));
-        mindWide(document);
+        later("wide", KEPT_AFTER, () => mindWide(document));
     }
 
     shown(soldByMetre) {

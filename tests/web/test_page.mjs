@@ -117,7 +117,7 @@ onPage("the address holds all of it", async (page) => {
     await says(other, "plan", "125 cm x 155 cm");
     await other.selectOption("#size", { label: "queen" });
     await says(other, "plan", "215 cm x 245 cm");
-    await other.waitForFunction(() => location.hash.includes("pattern="));
+    await other.waitForFunction(() => location.hash.includes("size=2"));
     const third = await opened(page.context(), await other.evaluate(() => location.href));
     await says(third, "plan", "215 cm x 245 cm");
     assert.equal(await third.inputValue("#text"), readFileSync(sample("slipway-pebbles"), "utf8"));
