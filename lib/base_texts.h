@@ -289,7 +289,8 @@
     X(long_pieces, "way of cutting long pieces") \
     X(yardage, "yardage") \
     X(piece_width, "cut width of a piece") \
-    X(piece_length, "cut length of a piece")
+    X(piece_length, "cut length of a piece") \
+    X(least_part, "least length of a strip that is joined")
 
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \

@@ -425,6 +425,14 @@ static void put_subject(struct msl_text *text, const struct muslin_problem *p)
 static void put_work(struct msl_text *text, const struct muslin_problem *p)
 {
     int parts = p->argument == MUSLIN_ARG_MOST;
+    if (p->argument == MUSLIN_ARG_PIECES) {
+        put_subject(text, p);
+        msl_put_signed(text, p->value);
+        msl_put(text, ", but plans were found only for ");
+        msl_put_signed(text, p->limit);
+        msl_put(text, ", and it was not shown that there are none for more.");
+        return;
+    }
     int steps = p->at == 0;
     msl_put(text, parts ? "The quilt would hold " : steps ? "The search needs " : "The search finds at least ");
     msl_put_signed(text, p->value);

@@ -13,28 +13,40 @@ enum { LOOKS = 32, MOST_LOOKS = 3 * LOOKS };
 struct telling {
     muslin_cutplan_progress progress;
     void *context;
+    int64_t work_limit;
+    int64_t work_before;   /* of searches before this one, */
+    int64_t best_before;   /* and the plan that they found */
+    int64_t parts;         /* of what is left of the limit, one goes to each search for other lengths */
     int64_t cost_unit;
     int32_t one_is_enough; /* 1: any plan ends the search */
+    int32_t ended;         /* by the progress call */
 };
+
+static int64_t lesser(int64_t a, int64_t b)
+{
+    return a < b ? a : b;
+}
 
 static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
 {
-    const struct telling *telling = context;
+    struct telling *telling = context;
     if (best == INT64_MAX)
         return 0;
     if (telling->one_is_enough)
         return 1;
-    if (telling->progress == NULL)
-        return 0;
-    return telling->progress(telling->context, work, best * telling->cost_unit, least * telling->cost_unit);
+    if (telling->progress != NULL) {
+        const int64_t told = lesser(best * telling->cost_unit, telling->best_before);
+        telling->ended = telling->progress(telling->context, telling->work_before + work, told,
+                                           lesser(least * telling->cost_unit, told)) != 0;
+    }
+    return telling->ended;
 }
 
 /* What is made of each row is searched for; what was found before is given back. */
 static muslin_status search(struct muslin_cutplan *plan, struct telling *telling)
 {
     static const struct msl_found nothing;
-    const int64_t limit = telling->one_is_enough ? plan->spec.work_limit / LOOKS : plan->spec.work_limit;
-    const struct msl_watch watch = { tell, telling, limit };
+    const struct msl_watch watch = { tell, telling, telling->work_limit };
     msl_free_found(plan);
     msl_fill_cutting(plan);
     plan->found = nothing;
@@ -53,10 +65,118 @@ void msl_free_found(struct muslin_cutplan *plan)
     plan->searched = 0;
 }
 
+/* ---- joined from what is left ----------------------------------------------------------------------------------- */
+
+/* Searches with other lengths. Returns 1, and keeps what it found, where that is shorter. */
+static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
+{
+    const struct msl_found before = plan->found;
+    const int64_t cost = plan->found.cost * plan->cost_unit;
+    plan->searched = 0; /* `before` is kept */
+    plan->work_besides += before.work;
+    telling->work_before = plan->work_besides;
+    telling->best_before = cost;
+    telling->work_limit = (plan->spec.work_limit - lesser(plan->work_besides, plan->spec.work_limit)) / telling->parts;
+    const muslin_status status = search(plan, telling);
+    struct msl_found worse = before;
+    const int shorter = status == MUSLIN_OK && plan->found.cost * plan->cost_unit < cost;
+    if (!shorter) {
+        worse = plan->found;
+        plan->found = before;
+        plan->work_besides += worse.work - before.work;
+    }
+    if (status == MUSLIN_OK)
+        msl_found_free(&plan->allocator, &worse);
+    else
+        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    plan->searched = 1;
+    return shorter;
+}
+
+/* The piece of a row joined from what the plan leaves over. Returns 1 where that makes the plan shorter; else it stays
+ * as it is. */
+static int join_row(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling, uint32_t row)
+{
+    struct msl_length lengths[MSL_LENGTHS_MAX];
+    const struct muslin_allocator *a = &plan->allocator;
+    const uint32_t n = plan->blank_count;
+    const int32_t count = msl_join_anew(check, plan, row, lengths);
+    struct msl_blank *blanks = count > 0 ? msl_scratch(check, a, n, sizeof *blanks) : NULL;
+    int shorter = 0;
+    if (blanks == NULL)
+        return 0;
+    for (uint32_t i = 0; i < n; i++)
+        blanks[i] = plan->blanks[i];
+    if (msl_put_lengths(check, plan, row, lengths, count) && check->status == MUSLIN_OK)
+        shorter = is_shorter(check, plan, telling);
+    if (!shorter) {
+        for (uint32_t i = 0; i < n; i++)
+            plan->blanks[i] = blanks[i];
+        plan->blank_count = n;
+        msl_fill_cutting(plan);
+    }
+    msl_scratch_free(a, blanks, n, sizeof *blanks);
+    return shorter;
+}
+
+static int is_joined_before(const void *context, uint32_t a, uint32_t b)
+{
+    const struct muslin_blank_spec *pieces = context;
+    if (pieces[a].join_loss != pieces[b].join_loss)
+        return pieces[a].join_loss < pieces[b].join_loss;
+    return pieces[a].least_part < pieces[b].least_part;
+}
+
+/* Rows whose strips may be given other lengths, in an order that hangs on what they say alone. */
+static uint32_t rows_to_join(const struct muslin_cutplan *plan, struct msl_rank *rows, struct msl_rank *spare)
+{
+    uint32_t count = 0;
+    for (uint32_t i = 0; i < plan->piece_count; i++) {
+        const struct msl_rank rank = { -plan->pieces[i].cut_length, -plan->pieces[i].cut_width, 0, i };
+        if (msl_may_join_anew(plan, i))
+            rows[count++] = rank;
+    }
+    msl_sort(rows, spare, count, is_joined_before, plan->pieces);
+    return count;
+}
+
+/* Every row in turn, until none makes the plan shorter. */
+static void join_from_left_over(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
+{
+    const struct muslin_allocator *a = &plan->allocator;
+    const uint64_t n = plan->piece_count;
+    struct msl_rank *rows = msl_scratch(check, a, n, sizeof *rows);
+    struct msl_rank *spare = msl_scratch(check, a, n, sizeof *spare);
+    const uint32_t count = check->status == MUSLIN_OK ? rows_to_join(plan, rows, spare) : 0;
+    telling->parts = count + 1;
+    uint32_t since = 0; /* rows since the plan got shorter */
+    for (uint32_t i = 0; since < count && !telling->ended && check->status == MUSLIN_OK; i++)
+        since = join_row(check, plan, telling, rows[i % count].row) ? 0 : since + 1;
+    msl_scratch_free(a, rows, n, sizeof *rows);
+    msl_scratch_free(a, spare, n, sizeof *spare);
+}
+
+/* Searches for all that is made, and joins pieces from what that leaves over. */
+static muslin_status search_all(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
+{
+    int may_join = 0;
+    for (uint32_t i = 0; i < plan->piece_count; i++)
+        may_join |= msl_may_join_anew(plan, i);
+    plan->work_besides = 0;
+    telling->work_limit = may_join ? plan->spec.work_limit / 2 : plan->spec.work_limit;
+    const muslin_status status = search(plan, telling);
+    if (status != MUSLIN_OK)
+        return status;
+    msl_add_up_beside(plan);
+    if (may_join)
+        join_from_left_over(check, plan, telling);
+    return MUSLIN_OK;
+}
+
 void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan)
 {
-    struct telling telling = { NULL, NULL, 1, 0 };
-    const muslin_status status = check->status == MUSLIN_OK ? search(plan, &telling) : MUSLIN_OK;
+    struct telling telling = { .best_before = INT64_MAX };
+    const muslin_status status = check->status == MUSLIN_OK ? search_all(check, plan, &telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
         msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
 }
@@ -102,7 +222,7 @@ static void make(const struct muslin_cutplan *plan, const struct giving *giving,
 /* Without looks, no; there are none either after a failure. */
 static int suffices(struct msl_check *check, struct muslin_cutplan *plan, struct giving *giving)
 {
-    struct telling telling = { NULL, NULL, 1, 1 };
+    struct telling telling = { .work_limit = plan->spec.work_limit / LOOKS, .one_is_enough = 1 };
     if (giving->looks == 0)
         return 0;
     giving->looks--;
@@ -164,7 +284,8 @@ static uint32_t make_what_suffices(struct msl_check *check, struct muslin_cutpla
 }
 
 /* Leaves out what stock does not suffice for, where that is asked; else the problem says what is missing. */
-static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
+static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling,
+                      muslin_status why)
 {
     const uint32_t n = plan->blank_count;
     struct msl_rank *rows = msl_scratch(check, &plan->allocator, n, sizeof *rows);
@@ -178,7 +299,7 @@ static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, stru
     msl_scratch_free(&plan->allocator, spare, n, sizeof *spare);
     check->at = row;
     if (check->status == MUSLIN_OK && (plan->spec.flags & MUSLIN_CUTPLAN_BY_PRIORITY) == 0)
-        msl_fail(check, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_PIECES, plan->pieces[row].count, plan->made[row]);
+        msl_fail(check, why, MUSLIN_ARG_PIECES, plan->pieces[row].count, plan->made[row]);
     check->at = 0;
     const muslin_status status = check->status == MUSLIN_OK ? search(plan, telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
@@ -187,9 +308,9 @@ static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, stru
 
 static void find_plan(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
 {
-    const muslin_status status = search(plan, telling);
-    if (status == MUSLIN_ERR_NOT_ENOUGH)
-        leave_out(check, plan, telling);
+    const muslin_status status = search_all(check, plan, telling);
+    if (status == MUSLIN_ERR_NOT_ENOUGH || status == MUSLIN_ERR_WORK_LIMIT)
+        leave_out(check, plan, telling, status);
     else if (status != MUSLIN_OK)
         msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
 }
@@ -222,7 +343,7 @@ muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec, cons
     struct msl_check check = msl_check_start(problem);
     struct msl_plan_request request = { .pieces = pieces, .stock = stock, .piece_size = row_size, .piece_count = n,
                                         .stock_size = stock_size, .stock_count = stock_n };
-    struct telling telling = { progress, context, 1, 0 };
+    struct telling telling = { .progress = progress, .context = context, .best_before = INT64_MAX };
     msl_read_request(&check, &request, spec);
     msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);

@@ -8,8 +8,6 @@
  * more than rho of its cost, and only plans that cost less than the best one matter. */
 #include "cutplan_bound.h"
 
-#include "wide.h"
-
 /* ---- sums of costs ----------------------------------------------------------------------------------------------- */
 
 /* All sums, each with `by` more. */
@@ -74,19 +72,24 @@ static int worth_too_much(const struct msl_master *master, int64_t most_worth)
     return most > most_worth;
 }
 
+struct msl_wide msl_worth_of_all(const struct msl_master *master)
+{
+    struct msl_wide total = msl_wide_from(0);
+    for (int32_t row = 0; row < master->row_count; row++)
+        total = msl_wide_add(total, msl_wide_multiply(master->worth[row], master->limits[row].wanted));
+    return total;
+}
+
 int64_t msl_bound(const struct msl_master *master, const int64_t *most_of, int64_t most_worth, int64_t below,
                   const struct msl_reach *reach)
 {
     const struct msl_cutting *cutting = master->cutting;
     const int64_t too_much = INT64_MAX / 4;
-    struct msl_wide total = msl_wide_from(0);
     int64_t lost = 0;
     int64_t bound = below;
     int64_t rest = 0;
     if (worth_too_much(master, most_worth))
         return 0;
-    for (int32_t row = 0; row < master->row_count; row++)
-        total = msl_wide_add(total, msl_wide_multiply(master->worth[row], master->limits[row].wanted));
     for (int32_t way = 0; way < cutting->way_count; way++) {
         const int64_t excess = most_of[way] - master->way_fixed[way];
         if (excess <= 0)
@@ -95,7 +98,7 @@ int64_t msl_bound(const struct msl_master *master, const int64_t *most_of, int64
         if (part > lost)
             lost = part;
     }
-    total = msl_wide_add(total, msl_wide_from(-lost));
+    const struct msl_wide total = msl_wide_add(msl_worth_of_all(master), msl_wide_from(-lost));
     if (lost == too_much || total.high < 0)
         return 0;
     msl_wide_floor(total, (int64_t)1 << master->bits, &bound, &rest);
@@ -124,6 +127,31 @@ static int64_t least_area(const struct msl_piece_size *size)
     const int64_t listed = size->across * size->along;
     const int64_t turned = size->turned_across * size->turned_along;
     return turned > 0 && turned < listed ? turned : listed;
+}
+
+/* What pieces of this stock give together at most. */
+static struct msl_wide area_of_stock(const struct msl_cutting *cutting, int32_t stock)
+{
+    int64_t most = 0;
+    for (int32_t i = 0; i < cutting->way_count; i++) {
+        const int64_t area = cutting->ways[i].across * cutting->ways[i].along;
+        if (cutting->ways[i].stock == stock && area > most)
+            most = area;
+    }
+    return msl_wide_multiply(most, cutting->available[stock]);
+}
+
+int msl_area_suffices(const struct msl_cutting *cutting)
+{
+    struct msl_wide left = msl_wide_from(0);
+    int32_t endless = cutting->stock_count == 0;
+    for (int32_t i = 0; i < cutting->stock_count; i++) {
+        endless |= cutting->available[i] == INT64_MAX;
+        left = msl_wide_add(left, area_of_stock(cutting, i));
+    }
+    for (int32_t i = 0; i < cutting->size_count; i++)
+        left = msl_wide_add(left, msl_wide_multiply(-least_area(&cutting->sizes[i]), cutting->sizes[i].count));
+    return endless || msl_wide_compare(left, msl_wide_from(0)) >= 0;
 }
 
 int64_t msl_plain_bound(const struct msl_cutting *cutting, int32_t bits, int64_t *worths)

@@ -8,7 +8,7 @@
 
 enum {
     STUCK = 4,        /* rounds in which the master came to no end, until the case is taken as it is */
-    PLUNGE = 24,      /* so many cases of ... */
+    PLUNGE = 8,       /* so many cases of ... */
     PLUNGE_EVERY = 64,/* ... each are solved straight down */
     ROUND_EVERY = 16  /* cases between plans made from levels */
 };
@@ -84,7 +84,7 @@ static void add_case(struct msl_search *search, int32_t parent, const struct msl
 {
     const int depth = parent < 0 ? 0 : search->open[parent].depth + 1;
     const struct msl_case made = { *limit, least, parent, 0, 0, 0, 0, 0 };
-    const struct msl_open open = { search->basic_count, (int16_t)search->master->row_count, (int16_t)depth };
+    const struct msl_open open = { 0, 0, search->basic_count, (int16_t)search->master->row_count, (int16_t)depth };
     search->cases[search->case_count] = made;
     search->open[search->case_count++] = open;
 }
@@ -101,7 +101,17 @@ static void keep_basis(struct msl_search *search)
 /* 1 when a case with one limit more is still within what master and search hold. */
 static int may_be_split(const struct msl_search *search, int32_t number)
 {
-    return search->master->row_count < search->most_rows && search->open[number].depth < search->most_depth;
+    return !search->full && search->master->row_count < search->most_rows &&
+           search->open[number].depth < search->most_depth;
+}
+
+/* 1 when there is room for two parts of a case. */
+static int has_room(struct msl_search *search)
+{
+    if (search->case_count + 2 > search->most_cases ||
+        search->basic_count + search->master->row_count > search->most_basics)
+        search->full = 1;
+    return !search->full;
 }
 
 static void leave_aside(struct msl_search *search, const struct msl_case *solved)
@@ -110,20 +120,18 @@ static void leave_aside(struct msl_search *search, const struct msl_case *solved
         search->aside = solved->least;
 }
 
-/* Two parts of a case. Returns 0 where room gives out. */
-static int split_case(struct msl_search *search, int32_t number, const struct msl_split *split)
+/* Two parts of a case. */
+static void split_case(struct msl_search *search, int32_t number, const struct msl_split *split)
 {
-    const int32_t rows = search->master->row_count;
     const int64_t least = search->cases[number].least;
     const int32_t lower = search->case_count;
     struct msl_limit limit = split->limit;
-    if (lower + 2 > search->most_cases || search->basic_count + rows > search->most_basics)
-        return 0;
     limit.at_least = 0;
     add_case(search, number, &limit, least);
     limit.at_least = 1;
     limit.wanted++;
     add_case(search, number, &limit, least);
+    search->open[number].part = split->part;
     keep_basis(search);
     search->cases[number].split = lower;
     if (search->solved % PLUNGE_EVERY >= PLUNGE) {
@@ -133,7 +141,6 @@ static int split_case(struct msl_search *search, int32_t number, const struct ms
         put_into_heap(search, split->upper ? lower : lower + 1);
         search->next = split->upper ? lower + 1 : lower;
     }
-    return 1;
 }
 
 /* ---- a case loaded ----------------------------------------------------------------------------------------------- */
@@ -304,16 +311,16 @@ static int keep_worths(struct msl_search *search, struct msl_case *kept)
     return 1;
 }
 
-static int prove(struct msl_search *search, struct msl_case *proved)
+static void prove(struct msl_search *search, struct msl_case *proved)
 {
     const int64_t bound = msl_bound(search->master, search->most_of, search->pricing->most_worth,
                                     search->making.best.cost, search->reach);
     if (bound <= proved->least)
-        return 1;
-    if (!keep_worths(search, proved))
-        return 0;
-    proved->least = bound;
-    return 1;
+        return;
+    if (keep_worths(search, proved))
+        proved->least = bound;
+    else
+        search->full = 1;
 }
 
 static void raise_price(struct msl_search *search)
@@ -336,10 +343,11 @@ static int solve(struct msl_search *search, struct msl_case *solved)
         }
         const int precise = msl_master_improve(master);
         const int32_t found = price_all(search);
-        if (found < 0 || !prove(search, solved)) {
+        if (found < 0) {
             search->stopped = MUSLIN_PLAN_STOPPED_MEMORY;
             return 0;
         }
+        prove(search, solved);
         if (found == 0 && (master->price_against >= search->last_price || msl_master_against(master) < nothing))
             break;
         if (found == 0)
@@ -383,10 +391,10 @@ static void go_on_from(struct msl_search *search, int32_t number)
             return;
         }
     }
-    if (!may_be_split(search, number))
+    if (may_be_split(search, number) && has_room(search))
+        split_case(search, number, &split);
+    else
         leave_aside(search, solved);
-    else if (!split_case(search, number, &split))
-        search->stopped = MUSLIN_PLAN_STOPPED_MEMORY;
 }
 
 void msl_cases_begin(struct msl_search *search)
@@ -395,9 +403,11 @@ void msl_cases_begin(struct msl_search *search)
     msl_search_turn_to(search);
     search->case_count = search->heap_count = search->worth_count = search->basic_count = 0;
     search->solved = 0;
-    search->stopped = 0;
+    search->stopped = search->full = 0;
     search->aside = INT64_MAX;
     search->next = -1;
+    for (int32_t i = 0; i < 2 * search->cutting->way_count; i++)
+        search->gains[i].sum = search->gains[i].count = 0;
     for (int32_t way = 0; way < search->cutting->way_count; way++)
         msl_pool_add(&search->pool, way, search->cutting->ways[way].along, NULL, NULL, 0);
     set_first_rows(search);
@@ -407,17 +417,24 @@ void msl_cases_begin(struct msl_search *search)
     put_into_heap(search, 0);
 }
 
+/* The case to be solved next, taken from where it waits; -1: none can hold a better plan. */
+static int32_t take_next(struct msl_search *search)
+{
+    const int64_t best = search->making.best.cost;
+    const int32_t next = search->next;
+    search->next = -1;
+    if (next >= 0 && search->cases[next].least < best)
+        return next;
+    if (search->heap_count == 0 || search->cases[search->heap[0]].least >= best)
+        return -1;
+    return take_from_heap(search);
+}
+
 int msl_cases_step(struct msl_search *search)
 {
-    int32_t number = search->next;
-    search->next = -1;
-    if (number < 0) {
-        if (search->heap_count == 0)
-            return 0;
-        number = take_from_heap(search);
-    }
-    if (search->cases[number].least >= search->making.best.cost)
-        return search->heap_count > 0;
+    const int32_t number = take_next(search);
+    if (number < 0)
+        return 0;
     msl_search_clear(search);
     load_case(search, number);
     search->solved++;
@@ -425,6 +442,7 @@ int msl_cases_step(struct msl_search *search)
         put_into_heap(search, number);
         return 0;
     }
+    msl_split_learn(search, number);
     if (search->cases[number].least < search->making.best.cost)
         go_on_from(search, number);
     return search->stopped == 0;

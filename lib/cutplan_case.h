@@ -9,12 +9,15 @@
 #include "cutplan_pack.h"
 
 enum {
+    MSL_PART_BITS = 18,
     MSL_DEPTH_MAX = 1024,   /* cases one within the other */
     MSL_FIRST_SLACK = 32512 /* in bases that are kept: what is below is a pattern */
 };
 
 /* What the search keeps of a case besides its proof. */
 struct msl_open {
+    int64_t value;       /* what all that its limits ask for is worth, as far as it matters, `bits` behind the point */
+    int32_t part;        /* of its split, see struct msl_split */
     int32_t first_basic; /* the basis of the case that it is a part of */
     int16_t basic_count;
     int16_t depth;
@@ -24,7 +27,13 @@ struct msl_open {
 struct msl_split {
     struct msl_limit limit;
     int32_t upper;
-    int32_t pad;
+    int32_t part; /* how far the level is beyond what is wanted, of 2^MSL_PART_BITS; 0: it is whole */
+};
+
+/* What splits on a way have proved so far. */
+struct msl_gain {
+    int64_t sum;   /* of 2^10 times the cost proved for each whole thing more or less, in steps to the next way */
+    int64_t count;
 };
 
 struct msl_search {
@@ -46,6 +55,7 @@ struct msl_search {
     int64_t *most_of;            /* of each way: what no pattern of it passes */
     int64_t *way_level;          /* of each way, and */
     int64_t *copies_level;       /* way x size: how many there are, in fractions */
+    struct msl_gain *gains;      /* 2 x way, of those down to it: of the lower part, and of the upper */
     int64_t first_price;         /* of what must not be */
     int64_t last_price;
     int64_t solved;              /* cases */
@@ -62,6 +72,8 @@ struct msl_search {
     int32_t most_depth;          /* and how far it may be down */
     int32_t chain_count;         /* of the case that is being solved */
     int32_t stopped;             /* as in struct msl_found */
+    int32_t full;                /* 1: room gave out, and no case is split any more */
+    int32_t pad;
 };
 
 /* Steps taken so far, by all searches that share master and pricing. */

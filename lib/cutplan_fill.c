@@ -5,7 +5,7 @@
 
 #include "wide.h"
 
-enum { OFFERED = 40, FEW_OFFERED = 16 }; /* sizes */
+enum { OFFERED = 40, FEW_OFFERED = 16, WINDOW = 64 }; /* sizes */
 
 /* ---- the pool ---------------------------------------------------------------------------------------------------- */
 
@@ -270,6 +270,101 @@ static int32_t best_worth(struct msl_making *making, const int64_t *worth)
     return best;
 }
 
+/* A strip so high fits in a piece of stock, and a piece of the size in that. */
+static int opens(const struct msl_piece_size *size, const struct msl_way *way, int64_t height, int64_t along)
+{
+    return height > 0 && height <= along && msl_taken_in(size, height, NULL) + size->run_in <= way->across;
+}
+
+/* The height of strip that a size opens: as it is listed or turned; 0: none. */
+static int64_t height_opened(const struct msl_piece_size *size, const struct msl_way *way, int64_t along)
+{
+    if (opens(size, way, size->along, along))
+        return size->along;
+    return opens(size, way, size->turned_along, along) ? size->turned_along : 0;
+}
+
+/* Of the stock in hand the way that has most room for its cost, where a size fits; -1: none. */
+static int32_t plain_way(const struct msl_making *making, const struct msl_piece_size *size)
+{
+    const struct msl_way *ways = making->cutting->ways;
+    int32_t best = -1;
+    for (int32_t i = 0; i < making->cutting->way_count; i++) {
+        if (making->in_hand[ways[i].stock] == 0 || height_opened(size, &ways[i], ways[i].along) == 0)
+            continue;
+        if (best < 0 || msl_wide_compare(msl_wide_multiply(ways[i].cost, ways[best].across * ways[best].along),
+                                         msl_wide_multiply(ways[best].cost, ways[i].across * ways[i].along)) < 0)
+            best = i;
+    }
+    return best;
+}
+
+/* Fills a strip with the sizes offered, one after the other, from the one that opened it on. Returns 0 where the pool
+ * is full. */
+static int fill_plainly(struct msl_making *making, const struct msl_way *way, int32_t first, int32_t end,
+                        int64_t height)
+{
+    int64_t room = way->across;
+    int fits = msl_pool_strip(making->pool, height);
+    making->pricing->sack.steps += end - first;
+    for (int32_t i = first; i < (making->cutting->one_size ? first + 1 : end) && fits; i++) {
+        const struct msl_piece_size *size = &making->cutting->sizes[i];
+        const int64_t taken = msl_taken_in(size, height, NULL);
+        const int64_t most = taken == 0 || room < size->run_in ? 0 : (room - size->run_in) / taken;
+        const int64_t count = most < making->offered[i] ? most : making->offered[i];
+        const struct msl_laid laid = { i, (int32_t)count, 0, 0 };
+        if (count == 0)
+            continue;
+        room -= size->run_in + count * taken;
+        making->offered[i] -= count;
+        fits = msl_pool_lay(making->pool, laid);
+    }
+    return fits;
+}
+
+/* The end of the sizes that go together: a size of which there is more than goes in by area is alone, and so few other
+ * patterns are needed. */
+static int32_t last_offered(const struct msl_making *making, const struct msl_way *way, int32_t first)
+{
+    const struct msl_piece_size *size = &making->cutting->sizes[first];
+    const int32_t count = making->cutting->size_count;
+    if (making->left[first] > way->across * way->along / (size->across * size->along))
+        return first + 1;
+    return first + WINDOW < count ? first + WINDOW : count;
+}
+
+/* A piece of stock filled strip by strip with the first sizes that are left; -1: not of a bolt, or stock runs out, or
+ * room in the pool. */
+static int32_t plain_pattern(struct msl_making *making)
+{
+    const struct msl_cutting *cutting = making->cutting;
+    int32_t first = 0;
+    if (cutting->stock_count == 0)
+        return -1;
+    while (making->left[first] <= 0)
+        first++;
+    const int32_t number = plain_way(making, &cutting->sizes[first]);
+    making->pricing->sack.steps += cutting->way_count + first;
+    if (number < 0 || !msl_pool_begin(making->pool, number))
+        return -1;
+    const struct msl_way *way = &cutting->ways[number];
+    const int32_t end = last_offered(making, way, first);
+    int64_t along = way->along;
+    for (int32_t i = first; i < end; i++)
+        making->offered[i] = making->left[i] > 0 ? making->left[i] : 0;
+    for (int32_t i = first; i < end; i++) {
+        int64_t height = height_opened(&cutting->sizes[i], way, along);
+        for (; making->offered[i] > 0 && height > 0; height = height_opened(&cutting->sizes[i], way, along)) {
+            if (!fill_plainly(making, way, i, end, height)) {
+                msl_pool_undo(making->pool);
+                return -1;
+            }
+            along -= height;
+        }
+    }
+    return making->pool->pattern_count - 1;
+}
+
 /* A new pattern of one strip in the cheapest way that holds it. */
 static void lower_new(struct msl_making *making, int32_t pattern)
 {
@@ -284,7 +379,8 @@ static void lower_new(struct msl_making *making, int32_t pattern)
 int msl_plan_fill(struct msl_making *making, const int64_t *worth)
 {
     while (offer(making)) {
-        const int32_t pattern = best_worth(making, worth);
+        const int plain = making->plain_from > 0 && making->pricing->sack.steps >= making->plain_from;
+        const int32_t pattern = plain ? plain_pattern(making) : best_worth(making, worth);
         if (pattern < 0)
             return 0;
         lower_new(making, pattern);

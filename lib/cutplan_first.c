@@ -196,6 +196,8 @@ void msl_plan_first(struct msl_making *making)
     if (making->best.count > 0 && !msl_has_sheets(making->cutting))
         return;
     worths_by_area(making);
+    making->plain_from = making->pricing->sack.steps + making->first_steps;
     msl_plan_begin(making);
     msl_plan_end(making, msl_plan_fill(making, making->worth));
+    making->plain_from = 0;
 }

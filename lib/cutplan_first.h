@@ -35,6 +35,8 @@ struct msl_making {
     int64_t *in_hand;     /* of each stock, for the plan in the making */
     struct msl_plan plan; /* in the making; its cost is that of its rows */
     struct msl_plan best; /* its cost is what a better one must be below, also where it has no rows */
+    int64_t first_steps;  /* of pricing, for first plans; after these they are filled in plainly */
+    int64_t plain_from;   /* steps from which on that is so; 0: never */
     int32_t mark[3];      /* what the pool had when the plan was begun */
 };
 
@@ -53,8 +55,8 @@ void msl_plan_cut_back(struct msl_making *making, int32_t rows);
 /* How often a pattern can be cut before it holds more of a size than is left, or stock runs out; 1 at least. */
 int64_t msl_plan_times(struct msl_making *making, int32_t pattern);
 
-/* Fills in what is left: again and again the pattern that is worth most for its cost. Returns 0 where that does not
- * come out below the best cost, or not at all. */
+/* Fills in what is left: again and again the pattern that is worth most for its cost; plainly, a piece of stock with
+ * the first sizes that are left. Returns 0 where that does not come out below the best cost, or not at all. */
 int msl_plan_fill(struct msl_making *making, const int64_t *worth);
 
 /* Ends a plan in which nothing is left: surplus is dropped where the strip gets lower, and the plan is kept where it

@@ -22,7 +22,8 @@
  *     cutplan_split.c    on what a case is split          cutplan_repair.c    parts of a plan planned anew
  *     cutplan_workshop.c the search's memory              cutplan_most.c      most worth, for the check
  *     cutplan_repack.c   packing, for the check           cutplan_clear.c     room in the pool
- *     cutplan_blanks.c   each piece where it is cut */
+ *     cutplan_blanks.c   each piece where it is cut       cutplan_joined.c    strips from what is left
+ *     cutplan_deal.c     few pieces from stock, every way */
 #ifndef MUSLIN_CUTPLAN_INSIDE_H
 #define MUSLIN_CUTPLAN_INSIDE_H
 
@@ -166,8 +167,9 @@ struct msl_watch {
     int64_t work_limit;
 };
 
-/* Searches; every size fits some way. MUSLIN_ERR_NO_MEMORY; MUSLIN_ERR_NOT_ENOUGH: the stock gave no plan. The arrays
- * in *out are the caller's to give back, by msl_found_free(). */
+/* Searches; every size fits some way. MUSLIN_ERR_NO_MEMORY; MUSLIN_ERR_NOT_ENOUGH: the stock does not suffice;
+ * MUSLIN_ERR_WORK_LIMIT: no plan was found, and none is not shown. The arrays in *out are the caller's to give back, by
+ * msl_found_free(). */
 muslin_status msl_cutplan_search(const struct msl_cutting *cutting, const struct msl_watch *watch,
                                  const struct muslin_allocator *allocator, struct msl_found *out);
 void msl_found_free(const struct muslin_allocator *allocator, struct msl_found *found);

@@ -14,8 +14,8 @@
 #include "solution_growing.h"
 #include "solution_sort.h"
 
-/* What one row of the request wants of one size; rows of JOINED want two, whole strips and a shorter one. Blanks are
- * sorted by their sizes, then in the order in which rows get pieces. */
+/* What one row of the request wants of one size; rows of JOINED want two, whole strips and a shorter one, or more.
+ * Blanks are sorted by their sizes, then in the order in which rows get pieces. */
 struct msl_blank {
     int64_t across;   /* taken along the strip, the squaring share included */
     int64_t along;    /* the height */
@@ -36,6 +36,17 @@ struct msl_blank {
 struct msl_cut_size {
     uint32_t first; /* of its blanks */
     uint32_t count;
+};
+
+/* So many strips of a joined piece. */
+struct msl_length {
+    int64_t length;
+    int64_t count;
+};
+
+enum {
+    MSL_PARTS_MAX = 16,                  /* strips of one joined piece from what is left over */
+    MSL_LENGTHS_MAX = MSL_PARTS_MAX + 3 /* with whole ones, and those that are cut shorter: by all they may, and one */
 };
 
 struct muslin_cutplan {
@@ -62,6 +73,7 @@ struct muslin_cutplan {
     uint32_t blank_count;
     int32_t layers;             /* 2: folded */
     int32_t may_turn_stock;     /* 1: first cuts may run along the length of the stock */
+    int64_t work_besides;       /* steps of the searches that did not give the plan */
     int32_t searched;           /* 1: `found` holds memory */
     int32_t pad;
 };
@@ -90,10 +102,23 @@ void msl_keep_request(struct msl_check *check, struct muslin_cutplan *plan, cons
 /* Takes the request apart into sorted blanks, for the usable width of the plan's spec. MUSLIN_ERR_NO_YIELD: a piece is
  * too large; MUSLIN_ERR_RANGE: joins take a whole strip; MUSLIN_ERR_OVERFLOW: more than a plan can hold. */
 void msl_lay_out(struct msl_check *check, struct muslin_cutplan *plan);
+/* Gives a joined piece, the only one of its row, strips of other lengths. Returns 0, and does nothing, where blanks
+ * would be more than the sizes that are searched. */
+int msl_put_lengths(struct msl_check *check, struct muslin_cutplan *plan, uint32_t row,
+                    const struct msl_length *lengths, int32_t count);
 /* Fills in `cutting` from the blanks, for what is made of each row. */
 void msl_fill_cutting(struct muslin_cutplan *plan);
 /* Gives back what the two above took. */
 void msl_free_cutting(struct muslin_cutplan *plan);
+
+/* ---- joined pieces (cutplan_joined.c) --------------------------------------------------------------------------- */
+
+/* Whether strips of this row may come from what is left over. */
+int msl_may_join_anew(const struct muslin_cutplan *plan, uint32_t row);
+/* Lengths of strips for the piece of such a row, MSL_LENGTHS_MAX at most, of which what was found leaves over as many
+ * as make whole strips needless. Returns how many lengths; 0: there are none. */
+int32_t msl_join_anew(struct msl_check *check, const struct muslin_cutplan *plan, uint32_t row,
+                      struct msl_length *lengths);
 
 /* ---- the search (cutplan.c) ------------------------------------------------------------------------------------- */
 
@@ -127,6 +152,8 @@ int64_t msl_begin_of(const struct muslin_cutplan *plan, const struct muslin_plan
 int msl_goes_round_fold(const struct muslin_cutplan *plan, const struct muslin_plan_place *place);
 /* Pieces of a place: of folded cloth two, where it does not go round the fold. */
 int64_t msl_pieces_in(const struct muslin_cutplan *plan, const struct muslin_plan_place *place);
+/* What stands beside the plan, which does not hang on how it is cut: of a bolt, of what is wanted by now. */
+void msl_add_up_beside(struct muslin_cutplan *plan);
 /* What the strips add up to. */
 void msl_add_up(struct msl_check *check, struct muslin_cutplan *plan);
 

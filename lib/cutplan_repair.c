@@ -2,8 +2,9 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Some strips of the best plan are taken out, every second time such as are near each other in height, and the same
- * search plans what they hold, with few cases: that is far smaller than the whole. What comes out cheaper goes back. */
+ * A part of a plan stays, and the same search plans what is left, with few cases: that is far smaller than the whole.
+ * What stays is what the master says, in whole numbers, so that little and odd pieces are left; or the best plan but
+ * for some strips, every second time such as are near each other in height. What comes out cheaper is kept. */
 #include "cutplan_repair.h"
 
 enum {
@@ -14,7 +15,8 @@ enum {
     STEPS = 1000000, /* with sheets about so many steps at most, */
     WORK_PART = 16, /* ... and this part of what was done so far */
     NEAR = 2,      /* ways that count as near each other */
-    PART_BITS = 10 /* of a level, for rounding by chance */
+    PART_BITS = 10, /* of a level, for rounding by chance, */
+    ROUNDINGS = 4  /* ... of strips by turns from all of it to an eighth */
 };
 
 static int64_t next_chance(struct msl_repair *repair, int64_t below)
@@ -75,8 +77,15 @@ static void take_out(struct msl_search *search, struct msl_repair *repair)
     }
 }
 
-/* The sheets of which the master has some, each level rounded up or down by chance, and nothing else. */
-static void round_sheets(struct msl_search *search, struct msl_repair *repair)
+/* 1 where what the master says of a way is put into a plan: where there are sheets, strips are left to the rest. */
+static int is_rounded(const struct msl_search *search, const struct msl_way *way)
+{
+    return way->sheet || !msl_has_sheets(search->cutting);
+}
+
+/* What the master has some of, each level rounded by chance: of sheets up or down, of strips mostly rather down, so
+ * that the rest is a little more. */
+static void round_levels(struct msl_search *search, struct msl_repair *repair)
 {
     const struct msl_master *master = search->master;
     struct msl_making *making = &search->making;
@@ -86,9 +95,9 @@ static void round_sheets(struct msl_search *search, struct msl_repair *repair)
         if (column < 0 || master->basis[i].against)
             continue;
         const struct msl_way *way = &search->cutting->ways[search->pool.patterns[column].way];
-        const int64_t part = next_chance(repair, 1 << PART_BITS) << (master->point - PART_BITS);
-        const int64_t times = (master->level[i] + part) >> master->point;
-        if (!way->sheet || times <= 0 || (way->stock >= 0 && making->in_hand[way->stock] == 0))
+        const int64_t part = next_chance(repair, 1 << (way->sheet ? PART_BITS : PART_BITS - repair->tries % ROUNDINGS));
+        const int64_t times = (master->level[i] + (part << (master->point - PART_BITS))) >> master->point;
+        if (!is_rounded(search, way) || times <= 0 || (way->stock >= 0 && making->in_hand[way->stock] == 0))
             continue;
         const int64_t most = msl_plan_times(making, column);
         msl_plan_put(making, column, times < most ? times : most);
@@ -221,7 +230,7 @@ int msl_repair(struct msl_search *search, struct msl_repair *repair)
 
 int msl_repair_rounded(struct msl_search *search, struct msl_repair *repair)
 {
-    round_sheets(search, repair);
+    round_levels(search, repair);
     cut_down(search, repair);
     return plan_part(search, repair);
 }

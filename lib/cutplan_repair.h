@@ -22,8 +22,8 @@ int msl_repair(struct msl_search *search, struct msl_repair *repair);
  * plan is better than the best. */
 int msl_repair_across(struct msl_search *search, struct msl_repair *repair);
 
-/* Begins a plan with the master's sheets, levels rounded by chance, and plans the rest anew. The levels are those of
- * the case that was solved last. Returns 1 when that plan is better than the best. */
+/* Begins a plan with the master's levels, rounded by chance, where there are sheets of those alone, and plans the rest
+ * anew. The levels are those of the case that was solved last. Returns 1 when that plan is better than the best. */
 int msl_repair_rounded(struct msl_search *search, struct msl_repair *repair);
 
 #endif

@@ -71,6 +71,7 @@ void msl_want_blank(struct msl_check *check, const struct muslin_blank_spec *pie
     msl_want_between(check, MUSLIN_ARG_RUN_IN, piece->run_in, 0, is_sloped ? MUSLIN_SIZE_MAX : 0);
     msl_want_between(check, MUSLIN_ARG_JOIN_LOSS, piece->join_loss, 0, is_joined ? MUSLIN_SIZE_MAX : 0);
     msl_want_between(check, MUSLIN_ARG_PRIORITY, piece->priority, 0, PRIORITY_MOST);
+    msl_want_between(check, MUSLIN_ARG_LEAST_PART, piece->least_part, 0, is_joined ? MUSLIN_SIZE_MAX : 0);
 }
 
 static struct muslin_plan_stock_spec read_stock(struct msl_check *check, const struct msl_plan_request *request,

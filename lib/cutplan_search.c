@@ -10,6 +10,8 @@
 enum {
     FIRST_REPAIRS = 20, /* when the whole is solved; then as much work as the cases take */
     LAST_REPAIRS = 400, /* when no case is left */
+    FEWEST_STEPS = 1 << 24, /* for first plans, at least, */
+    MOST_STEPS = 1 << 28,   /* ... and at most: about a second */
     SUMS = 32           /* worths may be sums of so many prices of what must not be */
 };
 
@@ -49,6 +51,8 @@ static void begin(struct msl_workshop *workshop)
     const struct msl_cutting *cutting = whole->cutting;
     for (int32_t i = 0; i < cutting->size_count; i++)
         whole->making.wanted[i] = cutting->sizes[i].count;
+    const int64_t limit = whole->watch->work_limit;
+    whole->making.first_steps = limit < FEWEST_STEPS ? FEWEST_STEPS : limit < MOST_STEPS ? limit : MOST_STEPS;
     whole->making.best.cost = more_than_all(cutting);
     msl_plan_first(&whole->making);
     set_prices(workshop);
@@ -61,7 +65,7 @@ static void begin_cases(struct msl_workshop *workshop)
     struct msl_search *whole = &workshop->whole;
     whole->cases[0] = all;
     whole->case_count = 1;
-    whole->stopped = 0;
+    whole->stopped = whole->full = 0;
     if (workshop->has_master)
         msl_cases_begin(whole);
 }
@@ -87,13 +91,13 @@ static int is_their_turn(const struct msl_workshop *workshop, int64_t repairing)
            (workshop->repair.tries < FIRST_REPAIRS || 2 * repairing < msl_work(whole));
 }
 
-/* Where there are sheets, the levels of the case just solved make a plan, then the best plan is repaired. */
+/* The levels of the case just solved make a plan, then the best plan is repaired. */
 static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
 {
     struct msl_search *whole = &workshop->whole;
     const int64_t before = msl_work(whole);
     int64_t done = *repairing;
-    if (workshop->has_sheets && is_their_turn(workshop, done))
+    if (is_their_turn(workshop, done))
         msl_repair_rounded(whole, &workshop->repair);
     done = *repairing + msl_work(whole) - before;
     while (whole->making.best.count > 0 && is_their_turn(workshop, done)) {
@@ -131,8 +135,12 @@ static void repair_on(struct msl_workshop *workshop)
         if (!go_on(workshop))
             return;
     }
-    if (msl_cases_least(whole) < whole->making.best.cost && whole->stopped == 0)
-        whole->stopped = tries < LAST_REPAIRS ? MUSLIN_PLAN_STOPPED_WORK : MUSLIN_PLAN_STOPPED_NO_MORE;
+    if (msl_cases_least(whole) >= whole->making.best.cost || whole->stopped != 0)
+        return;
+    if (tries < LAST_REPAIRS)
+        whole->stopped = MUSLIN_PLAN_STOPPED_WORK;
+    else
+        whole->stopped = whole->full ? MUSLIN_PLAN_STOPPED_MEMORY : MUSLIN_PLAN_STOPPED_NO_MORE;
 }
 
 static void search_cases(struct msl_workshop *workshop)
@@ -263,7 +271,11 @@ muslin_status msl_hand_out(struct msl_workshop *workshop, struct msl_found *out)
     static const struct msl_found nothing;
     const struct msl_search *whole = &workshop->whole;
     struct msl_found found = nothing;
-    muslin_status status = whole->making.best.count == 0 ? MUSLIN_ERR_NOT_ENOUGH : MUSLIN_OK;
+    if (whole->making.best.count == 0) {
+        const muslin_status none = workshop->none ? MUSLIN_ERR_NOT_ENOUGH : MUSLIN_ERR_WORK_LIMIT;
+        msl_workshop_close(workshop);
+        return none;
+    }
     found.case_count = whole->case_count;
     found.worth_count = whole->worth_count;
     found.cost = whole->making.best.cost;
@@ -271,14 +283,12 @@ muslin_status msl_hand_out(struct msl_workshop *workshop, struct msl_found *out)
     found.bits = workshop->master.bits;
     found.stopped = whole->stopped;
     measure(whole, &found.plan);
-    if (status == MUSLIN_OK && !take_plan(workshop->allocator, &found))
-        status = MUSLIN_ERR_NO_MEMORY;
-    if (status != MUSLIN_OK) {
+    if (!take_plan(workshop->allocator, &found)) {
         msl_workshop_close(workshop);
-        return status;
+        return MUSLIN_ERR_NO_MEMORY;
     }
     copy_plan(whole, &found.plan);
-    status = hand_out_proof(workshop, &found);
+    const muslin_status status = hand_out_proof(workshop, &found);
     if (status != MUSLIN_OK)
         return status;
     bound_cases(&found);
@@ -286,15 +296,43 @@ muslin_status msl_hand_out(struct msl_workshop *workshop, struct msl_found *out)
     return MUSLIN_OK;
 }
 
-void msl_workshop_search(struct msl_workshop *workshop)
+/* All cases, from the first plans on. */
+static void search_all(struct msl_workshop *workshop)
 {
-    begin(workshop);
     begin_cases(workshop);
     area_worths(workshop);
     if (workshop->has_master)
         search_cases(workshop);
     else if (workshop->whole.cases[0].least < workshop->whole.making.best.cost)
         workshop->whole.stopped = MUSLIN_PLAN_STOPPED_SIZES;
+}
+
+/* 1 where every case is closed, and none has a plan. */
+static int are_all_empty(const struct msl_workshop *workshop)
+{
+    const struct msl_search *whole = &workshop->whole;
+    return workshop->has_master && whole->stopped == 0 && whole->aside == INT64_MAX;
+}
+
+void msl_workshop_search(struct msl_workshop *workshop)
+{
+    struct msl_search *whole = &workshop->whole;
+    workshop->none = !msl_area_suffices(whole->cutting);
+    if (workshop->none)
+        return;
+    begin(workshop);
+    search_all(workshop);
+    if (whole->making.best.count > 0)
+        return;
+    workshop->none = are_all_empty(workshop);
+    if (!workshop->has_master || workshop->none || whole->cutting->stock_count == 0)
+        return;
+    const int dealt = msl_deal(&workshop->deal, &whole->making, whole->watch->work_limit / 2);
+    workshop->none = dealt == MSL_DEAL_NO;
+    if (dealt == MSL_DEAL_YES) {
+        set_prices(workshop);
+        search_all(workshop);
+    }
 }
 
 muslin_status msl_cutplan_search(const struct msl_cutting *cutting, const struct msl_watch *watch,

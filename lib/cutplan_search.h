@@ -6,6 +6,7 @@
 #ifndef MUSLIN_CUTPLAN_SEARCH_H
 #define MUSLIN_CUTPLAN_SEARCH_H
 
+#include "cutplan_deal.h"
 #include "cutplan_repair.h"
 
 /* All that a search works with, but for what it hands out at its end. */
@@ -16,10 +17,12 @@ struct msl_workshop {
     struct msl_pricing pricing;
     struct msl_reach reach;
     struct msl_packing packing;
+    struct msl_deal deal;
     const struct muslin_allocator *allocator;
     size_t bytes;       /* of the block that this struct begins */
     int32_t has_master; /* 0: too many sizes or ways for more than first plans */
     int32_t has_sheets;
+    int32_t none;       /* 1: it was shown that there is no plan */
 };
 
 /* Takes the memory. Null where it is not had. */
@@ -30,7 +33,8 @@ void msl_workshop_close(struct msl_workshop *workshop);
 /* Searches, once. */
 void msl_workshop_search(struct msl_workshop *workshop);
 
-/* Copies plan and cases out of it, and closes it. */
+/* Copies plan and cases out of it, and closes it. Without a plan MUSLIN_ERR_NOT_ENOUGH, or _WORK_LIMIT, see
+ * msl_cutplan_search(). */
 muslin_status msl_hand_out(struct msl_workshop *workshop, struct msl_found *out);
 
 #endif

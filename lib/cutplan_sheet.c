@@ -14,24 +14,9 @@ struct sheet {
     const int64_t *most;
     int32_t first; /* only sizes first .. end - 1 are on offer */
     int32_t end;
+    int32_t first_height; /* and only heights first_height .. end_height - 1 may be worth it */
+    int32_t end_height;
 };
-
-static struct sheet sheet_of(const struct msl_pricing *pricing, const struct msl_way *way, const int64_t *worth,
-                             const int64_t *most)
-{
-    struct sheet sheet = { way, worth, most, 0, pricing->cutting->size_count };
-    while (sheet.end > 0 && most[sheet.end - 1] <= 0)
-        sheet.end--;
-    while (sheet.first < sheet.end && most[sheet.first] <= 0)
-        sheet.first++;
-    return sheet;
-}
-
-static struct msl_filling strip_in(const struct sheet *sheet, int64_t height, int64_t room)
-{
-    const struct msl_filling filling = { height, room, sheet->worth, sheet->most, sheet->first, sheet->end, 1, 0 };
-    return filling;
-}
 
 /* 1 when strips so high may be worth it: some piece on offer needs just that height; a lower strip holds any others. Of
  * stacks it takes a look. */
@@ -46,13 +31,36 @@ static int is_useful(const struct msl_pricing *pricing, const struct sheet *shee
     return cutting->stacked;
 }
 
+static struct sheet sheet_of(struct msl_pricing *pricing, const struct msl_way *way, const int64_t *worth,
+                             const int64_t *most)
+{
+    const struct msl_cutting *cutting = pricing->cutting;
+    struct sheet sheet = { way, worth, most, 0, cutting->size_count, 0, cutting->height_count };
+    while (sheet.end > 0 && most[sheet.end - 1] <= 0)
+        sheet.end--;
+    while (sheet.first < sheet.end && most[sheet.first] <= 0)
+        sheet.first++;
+    pricing->sack.steps += cutting->height_count;
+    while (sheet.end_height > 0 && !is_useful(pricing, &sheet, cutting->heights[sheet.end_height - 1]))
+        sheet.end_height--;
+    while (sheet.first_height < sheet.end_height && !is_useful(pricing, &sheet, cutting->heights[sheet.first_height]))
+        sheet.first_height++;
+    return sheet;
+}
+
+static struct msl_filling strip_in(const struct sheet *sheet, int64_t height, int64_t room)
+{
+    const struct msl_filling filling = { height, room, sheet->worth, sheet->most, sheet->first, sheet->end, 1, 0 };
+    return filling;
+}
+
 /* The most that strips can be worth, with so much room in each, and for so much along all of them. */
 static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet, int64_t room, int64_t along,
                           int64_t *bound)
 {
     const struct msl_cutting *cutting = pricing->cutting;
     int32_t count = 0;
-    for (int32_t k = 0; k < cutting->height_count; k++) {
+    for (int32_t k = sheet->first_height; k < sheet->end_height; k++) {
         const int64_t height = cutting->heights[k];
         const struct msl_filling filling = strip_in(sheet, height, room);
         int64_t worth = 0;
@@ -62,7 +70,7 @@ static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet
         if (worth > 0)
             pricing->heights[count++] = item;
     }
-    pricing->sack.steps += cutting->height_count;
+    pricing->sack.steps += sheet->end_height - sheet->first_height;
     for (int32_t i = 0; i < count; i++)
         pricing->height_counts[i] = 0;
     pricing->height_count = count;

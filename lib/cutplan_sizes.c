@@ -268,11 +268,16 @@ static void want_in_range(struct msl_check *check, const struct muslin_cutplan *
     }
 }
 
-/* A row comes to two sizes at most, and each of them to two heights. */
+static uint64_t most_blanks(const struct muslin_cutplan *plan)
+{
+    return 2 * (uint64_t)plan->piece_count + MSL_SIZES_MAX;
+}
+
+/* A row comes to two sizes at first, and each of them to two heights. */
 static void take_room(struct msl_check *check, struct muslin_cutplan *plan)
 {
     const struct muslin_allocator *a = &plan->allocator;
-    const uint64_t sizes = 2 * (uint64_t)plan->piece_count;
+    const uint64_t sizes = most_blanks(plan);
     struct msl_cutting *cutting = &plan->cutting;
     plan->blanks = msl_scratch(check, a, sizes, sizeof plan->blanks[0]);
     plan->sizes = msl_scratch(check, a, sizes, sizeof plan->sizes[0]);
@@ -285,7 +290,7 @@ static void take_room(struct msl_check *check, struct muslin_cutplan *plan)
 void msl_free_cutting(struct muslin_cutplan *plan)
 {
     const struct muslin_allocator *a = &plan->allocator;
-    const uint64_t sizes = 2 * (uint64_t)plan->piece_count;
+    const uint64_t sizes = most_blanks(plan);
     struct msl_cutting *cutting = &plan->cutting;
     msl_scratch_free(a, plan->blanks, sizes, sizeof plan->blanks[0]);
     msl_scratch_free(a, plan->sizes, sizes, sizeof plan->sizes[0]);
@@ -306,6 +311,22 @@ void msl_lay_out(struct msl_check *check, struct muslin_cutplan *plan)
     want_in_range(check, plan);
     check->at = 0;
     sort_blanks(check, plan);
+}
+
+int msl_put_lengths(struct msl_check *check, struct muslin_cutplan *plan, uint32_t row,
+                    const struct msl_length *lengths, int32_t count)
+{
+    uint32_t kept = 0;
+    if (plan->blank_count + (uint32_t)count > MSL_SIZES_MAX)
+        return 0;
+    for (uint32_t i = 0; i < plan->blank_count; i++)
+        if (plan->blanks[i].row != row)
+            plan->blanks[kept++] = plan->blanks[i];
+    plan->blank_count = kept;
+    for (int32_t i = 0; i < count; i++)
+        add_strip(check, plan, row, lengths[i].length, lengths[i].count);
+    sort_blanks(check, plan);
+    return 1;
 }
 
 /* ---- sizes ------------------------------------------------------------------------------------------------------ */

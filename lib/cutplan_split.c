@@ -3,11 +3,17 @@
  * SPDX-License-Identifier: MIT
  *
  * First on how many things there are of the ways down to one, the dearest first: of a bolt, how many strips are at
- * least so high. What is near one half, and where the next way is much cheaper, moves the bound most. Then on how many
- * pieces of a size lie in strips of a way. When all of these are whole, what is left is to pack each way for itself. */
+ * least so high. What is near one half, and where the next way is much cheaper, moves the bound most, and where both
+ * parts have been proved to cost much more before. Then on how many pieces of a size lie in strips of a way. When all
+ * of these are whole, what is left is to pack each way for itself. */
 #include "cutplan_split.h"
 
-enum { PART_BITS = 18 };
+enum {
+    ONE = 1 << MSL_PART_BITS,
+    GAIN_BITS = 10,
+    MOST_GAIN = 1 << 20,
+    EXPECTED = 4 /* so many splits on each way are taken to have proved just a step, before any has */
+};
 
 /* ---- levels ------------------------------------------------------------------------------------------------------ */
 
@@ -36,52 +42,121 @@ void msl_levels_find(struct msl_search *search)
     }
 }
 
-/* The whole part of a level, and *part of 2^PART_BITS besides; what is whole within a hair is whole. */
+/* The whole part of a level, and *part of 2^MSL_PART_BITS besides; what is whole within a hair is whole. */
 static int64_t whole_of(const struct msl_search *search, int64_t level, int64_t *part)
 {
     const int32_t point = search->master->point;
     const int64_t hair = (int64_t)1 << (point - 11);
     const int64_t moved = level + hair;
     const int64_t beyond = moved & (((int64_t)1 << point) - 1);
-    *part = beyond < 2 * hair ? 0 : beyond >> (point - PART_BITS);
+    *part = beyond < 2 * hair ? 0 : beyond >> (point - MSL_PART_BITS);
     return moved >> point;
 }
 
 /* ---- what is not whole ------------------------------------------------------------------------------------------- */
 
-/* Splits on a number of this level, where that matters more than what is chosen so far. */
-static void offer(const struct msl_search *search, int64_t level, int64_t weight, struct msl_limit limit,
-                  struct msl_split *split, int64_t *most)
+/* By how much the cost goes down from a way to the next, with no more than 17 bits. */
+static int64_t step_at(const struct msl_cutting *cutting, int32_t way)
 {
-    const int64_t half = 1 << (PART_BITS - 1);
-    int64_t part = 0;
-    limit.wanted = whole_of(search, level, &part);
-    const int64_t value = (part < half ? part : 2 * half - part) * weight;
-    if (value <= *most)
-        return;
-    *most = value;
-    split->limit = limit;
-    split->upper = part >= half;
+    const struct msl_way *ways = cutting->ways;
+    const int64_t next = way + 1 < cutting->way_count ? ways[way + 1].cost : 0;
+    const int64_t step = (ways[way].cost - next) / (1 + (ways[0].cost >> 16));
+    return step > 0 ? step : 1;
+}
+
+/* What to expect of one part of a split, which is so far from the level: steps, with no more than 56 bits. */
+static int64_t expected(const struct msl_search *search, int32_t way, int32_t upper, int64_t away)
+{
+    const struct msl_gain *gain = &search->gains[2 * way + upper];
+    const int64_t each = (((int64_t)EXPECTED << GAIN_BITS) + gain->sum) / (EXPECTED + gain->count);
+    return (1 + each) * away * step_at(search->cutting, way);
+}
+
+/* The number of things of ways down to one of which both parts are expected to prove most. Returns 0 when all are
+ * whole. */
+static int choose_way(const struct msl_search *search, struct msl_split *split)
+{
+    struct msl_wide most = msl_wide_from(0);
+    int64_t level = 0;
+    split->part = 0;
+    for (int32_t way = 0; way < search->cutting->way_count; way++) {
+        struct msl_limit limit = { 0, MSL_LIMIT_WAYS, 0, way, 0, 0, 0 };
+        int64_t part = 0;
+        level += search->way_level[way];
+        limit.wanted = whole_of(search, level, &part);
+        const struct msl_wide value =
+            msl_wide_multiply(expected(search, way, 0, part), expected(search, way, 1, ONE - part));
+        if (msl_wide_compare(value, most) <= 0)
+            continue;
+        most = value;
+        split->limit = limit;
+        split->upper = part >= ONE / 2;
+        split->part = (int32_t)part;
+    }
+    return split->part > 0;
+}
+
+/* The number of pieces of a size that is nearest to one half, in the dearest way in which some is not whole. Returns 0
+ * when all are whole. */
+static int choose_copies(const struct msl_search *search, struct msl_split *split)
+{
+    const struct msl_cutting *cutting = search->cutting;
+    int64_t most = 0;
+    for (int32_t way = 0; way < cutting->way_count && most == 0; way++)
+        for (int32_t size = 0; size < cutting->size_count; size++) {
+            struct msl_limit limit = { 0, MSL_LIMIT_COPIES, way, way, size, 0, 0 };
+            int64_t part = 0;
+            limit.wanted = whole_of(search, search->copies_level[way * cutting->size_count + size], &part);
+            const int64_t value = part < ONE / 2 ? part : ONE - part;
+            if (value <= most)
+                continue;
+            most = value;
+            split->limit = limit;
+            split->upper = part >= ONE / 2;
+        }
+    return most > 0;
 }
 
 int msl_split_choose(const struct msl_search *search, struct msl_split *split)
 {
-    const struct msl_cutting *cutting = search->cutting;
-    const struct msl_way *ways = cutting->ways;
-    int64_t level = 0;
-    int64_t most = 0;
-    for (int32_t way = 0; way < cutting->way_count; way++) {
-        const struct msl_limit limit = { 0, MSL_LIMIT_WAYS, 0, way, 0, 0, 0 };
-        const int64_t next = way + 1 < cutting->way_count ? ways[way + 1].cost : 0;
-        level += search->way_level[way];
-        offer(search, level, ways[way].cost > next ? ways[way].cost - next : 1, limit, split, &most);
-    }
-    for (int32_t way = 0; way < cutting->way_count && most == 0; way++)
-        for (int32_t size = 0; size < cutting->size_count; size++) {
-            const struct msl_limit limit = { 0, MSL_LIMIT_COPIES, way, way, size, 0, 0 };
-            offer(search, search->copies_level[way * cutting->size_count + size], 1, limit, split, &most);
-        }
-    return most > 0;
+    return choose_way(search, split) || choose_copies(search, split);
+}
+
+/* What the worths say that the case costs, no more than the best plan does. */
+static int64_t value_of(const struct msl_search *search)
+{
+    const int64_t most = search->making.best.cost * ((int64_t)1 << search->master->bits);
+    int64_t value = most;
+    int64_t rest = 0;
+    msl_wide_floor(msl_worth_of_all(search->master), 1, &value, &rest);
+    return value < most ? value : most;
+}
+
+/* 2^GAIN_BITS times the steps from a way to the next that are `more`, for each whole thing where that is proved by so
+ * much of one. */
+static int64_t gain_of(const struct msl_search *search, int32_t way, int64_t more, int64_t away)
+{
+    const int64_t step = step_at(search->cutting, way) * (1 + (search->cutting->ways[0].cost >> 16));
+    int64_t gain = MOST_GAIN;
+    int64_t rest = 0;
+    msl_wide_floor(msl_wide_multiply(more, ((int64_t)ONE << GAIN_BITS) / away),
+                   step * ((int64_t)1 << search->master->bits), &gain, &rest);
+    return gain < MOST_GAIN ? gain : MOST_GAIN;
+}
+
+void msl_split_learn(struct msl_search *search, int32_t number)
+{
+    const struct msl_limit *limit = &search->cases[number].limit;
+    const int32_t parent = search->cases[number].parent;
+    const int64_t value = value_of(search);
+    search->open[number].value = value;
+    if (limit->kind != MSL_LIMIT_WAYS || search->open[parent].part == 0)
+        return;
+    const int64_t away = limit->at_least ? ONE - search->open[parent].part : search->open[parent].part;
+    const int64_t more = value - search->open[parent].value;
+    struct msl_gain *gain = &search->gains[2 * limit->last_way + limit->at_least];
+    gain->sum += more > 0 ? gain_of(search, limit->last_way, more, away) : 0;
+    gain->count++;
 }
 
 /* ---- all is whole ------------------------------------------------------------------------------------------------ */
@@ -201,6 +276,7 @@ static int is_missing(const struct msl_search *search, struct msl_limit limit, s
             return 0;
     }
     split->upper = limit.at_least;
+    split->part = 0;
     split->limit = limit;
     split->limit.wanted -= limit.at_least;
     return 1;

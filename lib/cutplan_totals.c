@@ -172,6 +172,15 @@ static int64_t area_bound(const struct muslin_cutplan *plan)
     return whole + (rest != 0);
 }
 
+void msl_add_up_beside(struct muslin_cutplan *plan)
+{
+    struct muslin_plan_totals *totals = &plan->totals;
+    if (plan->stock_count != 0 || plan->cutting.size_count == 0)
+        return;
+    totals->own_strips_length = own_strips_length(plan) + plan->spec.straightening;
+    totals->area_bound = area_bound(plan);
+}
+
 void msl_add_up(struct msl_check *check, struct muslin_cutplan *plan)
 {
     struct muslin_plan_totals *totals = &plan->totals;
@@ -179,15 +188,14 @@ void msl_add_up(struct msl_check *check, struct muslin_cutplan *plan)
     totals->missing = missing_of(plan);
     totals->cost = plan->found.cost * plan->cost_unit;
     totals->least = plan->found.least * plan->cost_unit;
-    totals->work = plan->found.work;
+    totals->work = plan->found.work + plan->work_besides;
     totals->cases = plan->found.case_count;
     totals->proven = totals->cost == totals->least;
     totals->stopped = plan->found.stopped;
-    if (plan->stock_count == 0 && totals->cost > 0) {
+    if (plan->stock_count == 0 && totals->cost > 0)
         totals->cloth_length = totals->cost + plan->spec.straightening;
-        totals->own_strips_length = own_strips_length(plan) + plan->spec.straightening;
-        totals->area_bound = area_bound(plan);
-    }
+    for (uint32_t i = 0; i < plan->piece_count; i++)
+        totals->other_lengths |= msl_may_join_anew(plan, i);
     totals->heights = heights_of(plan);
     count_strips(plan);
     count_pieces(check, plan);

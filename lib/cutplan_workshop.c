@@ -10,11 +10,11 @@
 
 enum {
     STATES = 1 << 16,  /* of the knapsack */
-    PATTERNS = 24576,
-    STRIPS = 32768,
-    LAID = 131072,
-    CASES = 32768,
-    WORTHS = 512 * 1024,
+    PATTERNS = 8192,
+    STRIPS = 24576,
+    LAID = 65536,
+    CASES = 40960,
+    WORTHS = 600 * 1024,
     BASICS = 768 * 1024,
     PACK_STEPS = 40000
 };
@@ -69,6 +69,8 @@ static void lay_out_making(struct block *block, struct msl_search *search, const
     making->cutting = search->cutting;
     making->pool = &search->pool;
     making->pricing = search->pricing;
+    making->first_steps = INT64_MAX / 2;
+    making->plain_from = 0;
     making->wanted = part_of(block, sizes, sizeof *making->wanted);
     making->left = part_of(block, sizes, sizeof *making->left);
     making->offered = part_of(block, sizes, sizeof *making->offered);
@@ -88,6 +90,7 @@ static void lay_out_search(struct block *block, struct msl_search *search, const
     search->open = part_of(block, rooms->cases, sizeof *search->open);
     search->heap = part_of(block, rooms->cases, sizeof *search->heap);
     search->bases = part_of(block, rooms->basics, sizeof *search->bases);
+    search->gains = part_of(block, 2 * (size_t)search->cutting->way_count, sizeof *search->gains);
     search->most_rows = MSL_LIMITS_MAX - 1;
     search->most_depth = MSL_DEPTH_MAX - 1;
     search->most_cases = (int32_t)rooms->cases;
@@ -148,7 +151,7 @@ static size_t lay_out(struct msl_workshop *workshop, char *bytes)
     static const struct rooms searched = { PATTERNS, STRIPS, LAID, CASES, WORTHS, BASICS, 4096 };
     const struct msl_cutting *cutting = workshop->whole.cutting;
     const size_t sizes = (size_t)cutting->size_count;
-    const struct rooms first = { 8 * sizes, 16 * sizes, 64 * sizes, 1, sizes + (size_t)cutting->stock_count, 1,
+    const struct rooms first = { 8 * sizes, 28 * sizes, 48 * sizes, 1, sizes + (size_t)cutting->stock_count, 1,
                                  8 * sizes };
     struct block block = { bytes, 0 };
     part_of(&block, 1, sizeof *workshop);

@@ -11,11 +11,22 @@ struct msl_surd msl_surd_of(int64_t whole, int64_t root, int64_t under, int64_t 
     return surd;
 }
 
+/* The highest binary digit that the root of n can have; 0 of 0. */
+static int64_t highest_digit(struct msl_wide n)
+{
+    int64_t digit = INT64_C(1) << 31;
+    if (n.high != 0)
+        return INT64_C(1) << 62;
+    while ((uint64_t)digit * (uint64_t)digit > n.low)
+        digit >>= 1;
+    return digit;
+}
+
 /* As msl_root does it: binary digits from the highest down, each kept where the square still is not above n. */
 int64_t msl_wide_root(struct msl_wide n, int32_t *whole_root)
 {
     int64_t root = 0;
-    for (int64_t digit = INT64_C(1) << 62; digit != 0; digit >>= 1)
+    for (int64_t digit = highest_digit(n); digit != 0; digit >>= 1)
         if (msl_wide_compare(msl_wide_multiply(root + digit, root + digit), n) <= 0)
             root += digit;
     *whole_root = msl_wide_compare(msl_wide_multiply(root, root), n) == 0;

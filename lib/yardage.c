@@ -50,6 +50,7 @@ static struct muslin_blank_spec blank_of_extra(const struct request *request, co
     blank.count = extra->count;
     blank.run_in = extra->run_in;
     blank.join_loss = extra->join_loss;
+    blank.least_part = extra->least_part;
     blank.label = (int64_t)(request->solution->cuts.used + i);
     blank.kind = extra->kind;
     return blank;

@@ -62,6 +62,8 @@ void msl_read_yardage_spec(struct msl_check *check, struct muslin_yardage_spec *
     const struct muslin_cutplan_spec plan = msl_plan_spec_of(into, 1, MUSLIN_PRINT_NONE);
     msl_want_plan_spec(check, &plan, 0);
     msl_want_size(check, MUSLIN_ARG_JOIN_LOSS, into->join_loss);
+    msl_want_size(check, MUSLIN_ARG_LEAST_PART, into->least_part);
+    msl_want_size(check, MUSLIN_ARG_MITRE_EXTRA, into->mitre_extra);
     want_purchase(check, into);
     msl_want_choice(check, MUSLIN_ARG_LONG_PIECES, into->long_pieces, MUSLIN_LONG_LENGTHWISE, MUSLIN_LONG_JOINED);
     msl_want_pad(check, into->pad);
@@ -98,12 +100,14 @@ static void lay_lengthwise(struct muslin_blank_spec *blank, muslin_len across, m
     blank->cut_length = along;
 }
 
-static void lay_joined(struct muslin_blank_spec *blank, muslin_len across, muslin_len along, muslin_len join_loss)
+static void lay_joined(struct muslin_blank_spec *blank, muslin_len across, muslin_len along,
+                       const struct muslin_yardage_spec *in)
 {
     blank->kind = MUSLIN_BLANK_JOINED;
     blank->cut_width = across;
     blank->cut_length = along;
-    blank->join_loss = join_loss;
+    blank->join_loss = in->join_loss;
+    blank->least_part = in->least_part;
 }
 
 /* Its print stays along the cloth. */
@@ -111,7 +115,7 @@ static void lay_printed(struct muslin_blank_spec *blank, const struct muslin_cut
                         const struct muslin_yardage_spec *in)
 {
     if (cut->cut_width > room && may_be_joined(cut))
-        lay_joined(blank, cut->cut_width, cut->cut_height, in->join_loss);
+        lay_joined(blank, cut->cut_width, cut->cut_height, in);
     else if (cut->cut_height > room)
         lay_lengthwise(blank, cut->cut_width, cut->cut_height);
 }
@@ -125,32 +129,44 @@ static void lay_either_way(struct muslin_blank_spec *blank, const struct muslin_
     if (longer <= room)
         blank->flags = MUSLIN_BLANK_MAY_TURN;
     else if (in->long_pieces == MUSLIN_LONG_JOINED && may_be_joined(cut))
-        lay_joined(blank, longer, shorter, in->join_loss);
+        lay_joined(blank, longer, shorter, in);
     else
         lay_lengthwise(blank, shorter, longer);
+}
+
+/* A row as it is laid out: mitred strips with what is added for handling. */
+static struct muslin_cut as_laid(const struct muslin_cut *row, const struct muslin_yardage_spec *in)
+{
+    struct muslin_cut cut = *row;
+    if (cut.source == MUSLIN_CUT_MITRED && cut.cut_width >= cut.cut_height)
+        cut.cut_width += in->mitre_extra;
+    else if (cut.source == MUSLIN_CUT_MITRED)
+        cut.cut_height += in->mitre_extra;
+    return cut;
 }
 
 struct muslin_blank_spec msl_blank_of_cut(const struct muslin_solution *solution, uint64_t row,
                                           const struct muslin_yardage_spec *in)
 {
-    const struct muslin_cut *cut = (const struct muslin_cut *)solution->cuts.rows + row;
-    const uint32_t fabric = (uint32_t)muslin_id_number(cut->fabric);
+    const struct muslin_cut cut = as_laid((const struct muslin_cut *)solution->cuts.rows + row, in);
+    const uint32_t fabric = (uint32_t)muslin_id_number(cut.fabric);
     const struct strip_room room = room_of(in, solution->widths[fabric - 1]);
     struct muslin_blank_spec blank = MUSLIN_BLANK_SPEC_INIT;
-    blank.cut_width = cut->cut_width;
-    blank.cut_length = cut->cut_height;
-    blank.count = cut->count;
+    blank.cut_width = cut.cut_width;
+    blank.cut_length = cut.cut_height;
+    blank.count = cut.count;
     blank.label = (int64_t)row;
-    if (cut->source == MUSLIN_CUT_SET_STRIP) {
-        lay_joined(&blank, room.whole, cut->cut_height, 0);
-    } else if (cut->pitch != 0) {
+    if (cut.source == MUSLIN_CUT_SET_STRIP) {
+        blank.kind = MUSLIN_BLANK_JOINED;
+        blank.cut_width = room.whole;
+    } else if (cut.pitch != 0) {
         blank.kind = MUSLIN_BLANK_SLOPED;
-        blank.cut_width = cut->pitch;
-        blank.run_in = cut->cut_width - cut->pitch;
+        blank.cut_width = cut.pitch;
+        blank.run_in = cut.cut_width - cut.pitch;
     } else if (solution->quilt->fabrics[fabric - 1].print == MUSLIN_PRINT_NONE) {
-        lay_either_way(&blank, cut, room.piece, in);
+        lay_either_way(&blank, &cut, room.piece, in);
     } else {
-        lay_printed(&blank, cut, room.piece, in);
+        lay_printed(&blank, &cut, room.piece, in);
     }
     return blank;
 }

@@ -8,13 +8,14 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "completion.h"
 #include "memory.h"
 #include "words.h"
 
 const struct option_row front_options[] = {
     OPTION_HEADING("What becomes of the answer"),
     { "json", KIND_SWITCH, 0, 0, 0, NULL, "answer in JSON, for scripts" },
-    { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },
+    { "output", KIND_FILE, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },
     { "force", KIND_SWITCH, 0, 0, 0, NULL, "replace the file if it exists" },
     OPTION_END
 };
@@ -22,8 +23,8 @@ const struct option_row front_options[] = {
 const struct option_row drawing_front_options[] = {
     OPTION_HEADING("What becomes of the answer"),
     { "json", KIND_SWITCH, 0, 0, 0, NULL, "answer in JSON, for scripts" },
-    { "output", KIND_TEXT, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },
-    { "svg", KIND_TEXT, 0, 0, 0, NULL, "draw it into this file as well, in the same way" },
+    { "output", KIND_FILE, 0, 0, 0, NULL, "write to this file; if the work fails, no half of it is left behind" },
+    { "svg", KIND_FILE, 0, 0, 0, NULL, "draw it into this file as well, in the same way" },
     { "force", KIND_SWITCH, 0, 0, 0, NULL, "replace files that exist" },
     OPTION_END
 };
@@ -58,7 +59,7 @@ static struct rows rows_of(const struct command *command, const struct option_ro
     return rows;
 }
 
-static bool takes_value(const struct option_row *row)
+bool takes_value(const struct option_row *row)
 {
     return row->kind != KIND_SWITCH && row->kind != KIND_HEADING;
 }
@@ -204,6 +205,7 @@ static const char *value_word(const struct option_row *row)
         return "TEXT";
     case KIND_TEXTS:
         return "WORDS";
+    case KIND_FILE:
     case KIND_FILES:
         return "FILE";
     default:

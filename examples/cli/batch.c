@@ -19,6 +19,7 @@
 #include "lines.h"
 #include "memory.h"
 #include "output.h"
+#include "patterns.h"
 #include "progress.h"
 #include "resume.h"
 
@@ -312,25 +313,48 @@ static enum exit_code run_with(const struct batch *batch, struct lines *lines, s
 }
 
 /* What decides the answers beside the lines: a batch cannot go on where this has changed. */
-static void write_start(const struct batch *batch, char *text, size_t cap)
+static void write_start(const struct batch *batch, uint64_t contents, char *text, size_t cap)
 {
     const struct common *common = &batch->defaults;
-    snprintf(text, cap, "%s %d %d %d", muslin_version_text(), common->units, common->bare_unit,
-             common->decimal_comma);
+    snprintf(text, cap, "%s %d %d %d %016" PRIx64, muslin_version_text(), common->units, common->bare_unit,
+             common->decimal_comma, contents);
+}
+
+static enum exit_code run_over(const struct batch *batch, struct lines *lines, struct failure *failure)
+{
+    struct output output;
+    const enum part part = batch->resume ? PART_GO_ON : batch->replace ? PART_AGAIN : PART_NEW;
+    return output_open_part(&output, batch->output, part, batch->replace, failure)
+               ? run_with(batch, lines, &output, failure)
+               : EXIT_FILE_TROUBLE;
+}
+
+static enum exit_code run_over_patterns(const struct batch *batch, struct failure *failure)
+{
+    char start[80];
+    struct lines lines;
+    struct pattern_requests requests;
+    enum exit_code code = EXIT_FILE_TROUBLE;
+    if (ask_for_patterns(batch->inputs, &requests, failure)) {
+        write_start(batch, requests.check, start, sizeof start);
+        open_lines_of(&lines, requests.text, requests.length, start);
+        code = run_over(batch, &lines, failure);
+    }
+    free(requests.text);
+    return code;
 }
 
 enum exit_code run_batch(const struct batch *batch, struct failure *failure)
 {
     char start[80];
     struct lines lines;
-    struct output output;
-    const enum part part = batch->resume ? PART_GO_ON : batch->replace ? PART_AGAIN : PART_NEW;
-    json_t *names = batch->inputs != NULL ? json_incref(batch->inputs) : json_pack("[s]", "-");
     enum exit_code code = EXIT_FILE_TROUBLE;
-    write_start(batch, start, sizeof start);
+    if (batch->patterns)
+        return run_over_patterns(batch, failure);
+    json_t *names = batch->inputs != NULL ? json_incref(batch->inputs) : json_pack("[s]", "-");
+    write_start(batch, 0, start, sizeof start);
     if (open_lines(&lines, names, start, failure)) {
-        if (output_open_part(&output, batch->output, part, batch->replace, failure))
-            code = run_with(batch, &lines, &output, failure);
+        code = run_over(batch, &lines, failure);
         close_lines(&lines);
     }
     json_decref(names);

@@ -10,6 +10,7 @@
 
 struct batch {
     json_t *inputs;          /* names of files, null for standard input */
+    int32_t patterns;        /* they are pattern files, or folders of them */
     const char *output;      /* null: standard output */
     int32_t progress;        /* enum when of progress.h */
     int32_t replace;

@@ -12,7 +12,7 @@ extern const struct command cut_command, finished_command, piece_command, row_co
 extern const struct command accuracy_command;
 extern const struct command shrinkage_command, prewash_command;
 extern const struct command yield_command, sets_command, bundle_command, prints_command;
-extern const struct command unit_command, makes_command;
+extern const struct command unit_command, makes_command, from_stock_command;
 extern const struct command usable_command, pieces_command, strips_command, stock_command, buy_command;
 extern const struct command cutplan_command, cutlist_command, substitute_command, motif_command, stack_command;
 extern const struct command block_command, top_command, border_command, join_command;

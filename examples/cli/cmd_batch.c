@@ -15,12 +15,15 @@ const struct option_row batch_front_options[] = {
     OPTION_HEADING("What is answered, and how"),
     { "input", KIND_FILES, offsetof(struct batch, inputs), 0, OPTION_OPERAND, NULL,
       "requests, one JSON object a line (standard input); may be repeated" },
+    { "patterns", KIND_SWITCH, offsetof(struct batch, patterns), 0, 0, NULL,
+      "the files are pattern files, or folders of them (*.json): each is answered as muslin pattern would, once for "
+      "each of its sizes" },
     { "jobs", KIND_COUNT, offsetof(struct batch, jobs), 0, 0, NULL,
       "answer so many lines at the same time (as many as there are cores to use); changes no answer" },
     { "progress", KIND_CHOICE, offsetof(struct batch, progress), 0, 0, progress_words,
       "auto (on a terminal, the usual), always or never" },
     OPTION_HEADING("What becomes of the answers"),
-    { "output", KIND_TEXT, offsetof(struct batch, output), 0, 0, NULL,
+    { "output", KIND_FILE, offsetof(struct batch, output), 0, 0, NULL,
       "write to this file; while lines are missing, its name has .part behind it" },
     { "resume", KIND_SWITCH, offsetof(struct batch, resume), 0, 0, NULL,
       "go on where an earlier run on the same input was interrupted; starts at the beginning where there was none" },
@@ -36,6 +39,7 @@ const struct command batch_command = {
     .operands = "[FILE...]",
     .examples = "  muslin batch requests.jsonl --output answers.jsonl\n"
                 "  muslin batch requests.jsonl --output answers.jsonl --resume\n"
+                "  muslin batch --patterns examples/patterns --output patterns.jsonl\n"
                 "\n"
                 "A request names its command and its options: {\"command\": \"plan\", \"strips\": 42, \"columns\": 3, "
                 "\"rows\": 3}. An \"id\" comes back with its answer. A line that fails gets an \"error\" and loses "
@@ -48,6 +52,10 @@ static bool check_batch(const struct batch *batch, struct failure *failure)
 {
     if (batch->jobs < 0 || batch->jobs > JOBS_MAX) {
         failure_say(failure, "jobs", "Give 1 to %d, or 0 for as many as there are cores to use.", JOBS_MAX);
+        return false;
+    }
+    if (batch->patterns && batch->inputs == NULL) {
+        failure_say(failure, "patterns", "Name pattern files, or folders of them: muslin batch --patterns FOLDER.");
         return false;
     }
     if (batch->resume && batch->output == NULL) {

@@ -64,12 +64,6 @@ static bool not_understood(struct desk *desk, const char *option, const char *te
     return false;
 }
 
-/* No length could be read, because a word stands there that is no unit. */
-static bool is_other_word(const struct desk *desk)
-{
-    return desk->problem.status == MUSLIN_ERR_TEXT_TRAILING || desk->problem.status == MUSLIN_ERR_TEXT_UNIT;
-}
-
 static bool not_a_piece(struct desk *desk, const char *text)
 {
     return not_understood(desk, "piece", text,

@@ -146,7 +146,7 @@ static const struct option_row binding_options[] = {
 
 const struct command binding_command = {
     .name = "binding",
-    .about = "binding: cut width, strips, joins, cloth",
+    .about = "cut width, strips, joins and cloth of a binding",
     .operands = "",
     .examples = "  muslin binding --width 96 --length 110\n"
                 "  muslin binding --width 96 --length 110 --front 3/8 --back 3/8\n"
@@ -351,7 +351,7 @@ static const struct option_row batting_options[] = {
 
 const struct command batting_command = {
     .name = "batting",
-    .about = "batting: size to cut, package that covers, pieces joined",
+    .about = "batting to cut, the package that covers, pieces joined",
     .operands = "",
     .examples = "  muslin batting --width 60 --length 80\n"
                 "  muslin batting --width 60 --length 80 --margin 2 --roll 48",
@@ -526,7 +526,7 @@ static const struct option_row backing_options[] = {
 
 const struct command backing_command = {
     .name = "backing",
-    .about = "backing: all layouts compared, the chosen one panel by panel",
+    .about = "layouts of a backing compared, the chosen one panel by panel",
     .operands = "",
     .examples = "  muslin backing --width 72 --length 48\n"
                 "  muslin backing --width 59 --length 75 --fabric-width 44 \\\n"

@@ -214,12 +214,21 @@ static bool no_units_given(struct desk *desk)
     return true;
 }
 
+/* Standard input may be where the lines of a batch come from. */
+static bool is_not_taken(struct desk *desk, const char *file)
+{
+    if (!desk->common.among_others || strcmp(file, "-") != 0)
+        return true;
+    failure_say(desk->failure, "file", "A line of a batch cannot have its pattern from standard input: name a file.");
+    return false;
+}
+
 static json_t *answer_pattern(const void *request, struct desk *desk)
 {
     const struct pattern_request *wanted = request;
     struct complaints complaints = { NULL, 0, 0 };
     json_t *answer = NULL;
-    if (!no_units_given(desk))
+    if (!no_units_given(desk) || !is_not_taken(desk, wanted->file))
         return NULL;
     struct pattern *pattern = pattern_read(wanted->file, &complaints);
     if (pattern == NULL)
@@ -233,7 +242,7 @@ static json_t *answer_pattern(const void *request, struct desk *desk)
 }
 
 static const struct option_row pattern_options[] = {
-    { "file", KIND_TEXT, offsetof(struct pattern_request, file), 0, OPTION_REQUIRED | OPTION_OPERAND, NULL,
+    { "file", KIND_FILE, offsetof(struct pattern_request, file), 0, OPTION_REQUIRED | OPTION_OPERAND, NULL,
       "the pattern file; - is standard input" },
     { "size", KIND_TEXT, offsetof(struct pattern_request, size), 0, 0, NULL,
       "only this one of the sizes that the file has (all of them)" },

@@ -448,7 +448,7 @@ static json_t *answer_plan(const void *request, struct desk *desk)
 static const struct option_row plan_options[] = {
     OPTION_HEADING("The strips in hand"),
     { "strips", KIND_COUNT, AT(quilt.strips), MUSLIN_ARG_STRIPS, OPTION_REQUIRED | OPTION_OPERAND, NULL,
-      "how many" },
+      "how many strips" },
     { "strip", KIND_LENGTH, AT(quilt.strip_cut), MUSLIN_ARG_STRIP_CUT, 0, NULL, "their cut width (2 1/2 in)" },
     { "usable", KIND_LENGTHS, AT(usable), MUSLIN_ARG_STRIP_LENGTH, 0, NULL,
       "their usable length, selvages off (40 in); repeat it for strips of different lengths" },

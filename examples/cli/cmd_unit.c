@@ -11,24 +11,6 @@
 #include "sheet.h"
 #include "words.h"
 
-static const struct word kind_words[] = {
-    { "rectangle", MUSLIN_UNIT_RECTANGLE }, { "half-square", MUSLIN_UNIT_HALF_SQUARE },
-    { "quarter-square", MUSLIN_UNIT_QUARTER_SQUARE }, { "split-quarter", MUSLIN_UNIT_SPLIT_QUARTER },
-    { "flying-geese", MUSLIN_UNIT_FLYING_GEESE }, { "square-in-square", MUSLIN_UNIT_SQUARE_IN_SQUARE },
-    { "snowball", MUSLIN_UNIT_SNOWBALL }, { "half-rectangle", MUSLIN_UNIT_HALF_RECTANGLE },
-    { "triangle-60", MUSLIN_UNIT_TRIANGLE_60 }, { "diamond-60", MUSLIN_UNIT_DIAMOND_60 },
-    { "diamond-45", MUSLIN_UNIT_DIAMOND_45 }, { "hexagon", MUSLIN_UNIT_HEXAGON },
-    { "half-hexagon", MUSLIN_UNIT_HALF_HEXAGON }, { "trapezoid", MUSLIN_UNIT_TRAPEZOID },
-    { "octagon", MUSLIN_UNIT_OCTAGON }, { "eight-pointed-star", MUSLIN_UNIT_EIGHT_POINTED_STAR },
-    { "kaleidoscope", MUSLIN_UNIT_KALEIDOSCOPE }, { "slanted-slice", MUSLIN_UNIT_SLANTED_SLICE }, { NULL, 0 }
-};
-static const struct word method_words[] = {
-    { "pieces", MUSLIN_METHOD_PIECES }, { "two-at-a-time", MUSLIN_METHOD_TWO_AT_A_TIME },
-    { "four-all-round", MUSLIN_METHOD_FOUR_ALL_ROUND }, { "four-midpoints", MUSLIN_METHOD_FOUR_MIDPOINTS },
-    { "eight-at-a-time", MUSLIN_METHOD_EIGHT_AT_A_TIME }, { "four-at-a-time", MUSLIN_METHOD_FOUR_AT_A_TIME },
-    { "flipped-corners", MUSLIN_METHOD_FLIPPED_CORNERS }, { "strips", MUSLIN_METHOD_STRIPS },
-    { "bias-strips", MUSLIN_METHOD_BIAS_STRIPS }, { NULL, 0 }
-};
 static const struct word policy_words[] = {
     { "exact", MUSLIN_ALLOWANCE_EXACT }, { "customary", MUSLIN_ALLOWANCE_CUSTOMARY },
     { "oversize", MUSLIN_ALLOWANCE_OVERSIZE }, { NULL, 0 }
@@ -89,7 +71,7 @@ static bool is_made_by(int32_t kind, int32_t method)
 /* Two at a time where that is a way, else the first way of the list. */
 static int32_t usual_method(int32_t kind)
 {
-    const struct word *word = method_words;
+    const struct word *word = unit_method_words;
     if (is_made_by(kind, MUSLIN_METHOD_TWO_AT_A_TIME))
         return MUSLIN_METHOD_TWO_AT_A_TIME;
     while (word->word != NULL && !is_made_by(kind, word->value))
@@ -100,9 +82,10 @@ static int32_t usual_method(int32_t kind)
 /* The ways in which a kind is made, but for one. */
 static void list_ways(int32_t kind, int32_t but, char *buf, size_t cap)
 {
-    struct word ways[sizeof method_words / sizeof method_words[0]];
+    enum { WAYS_MAX = 16 };
+    struct word ways[WAYS_MAX];
     size_t count = 0;
-    for (const struct word *word = method_words; word->word != NULL; word++)
+    for (const struct word *word = unit_method_words; word->word != NULL && count < WAYS_MAX - 1; word++)
         if (word->value != but && is_made_by(kind, word->value))
             ways[count++] = *word;
     ways[count] = (struct word){ NULL, 0 };
@@ -116,8 +99,8 @@ static bool check_method(struct desk *desk, const struct muslin_unit_spec *spec)
     if (is_made_by(spec->kind, spec->method))
         return true;
     list_ways(spec->kind, 0, list, sizeof list);
-    failure_say(desk->failure, "method", "A %s is not made by %s: choose %s.", word_of(kind_words, spec->kind),
-                word_of(method_words, spec->method), list);
+    failure_say(desk->failure, "method", "A %s is not made by %s: choose %s.", word_of(unit_kind_words, spec->kind),
+                word_of(unit_method_words, spec->method), list);
     return false;
 }
 
@@ -125,7 +108,7 @@ static bool check_method(struct desk *desk, const struct muslin_unit_spec *spec)
 static bool settle_size(struct desk *desk, struct muslin_unit_spec *spec)
 {
     bool by_height = is_measured_by_height(spec->kind);
-    const char *kind = word_of(kind_words, spec->kind);
+    const char *kind = word_of(unit_kind_words, spec->kind);
     if (by_height && given(desk, "height") && given(desk, "size")) {
         failure_say(desk->failure, "height", "A %s takes one size, its finished height: muslin unit %s 4.", kind, kind);
         return false;
@@ -344,8 +327,8 @@ static void put_unit(json_t *answer, const struct desk *desk, const struct musli
 {
     char others[200];
     list_ways(spec->kind, spec->method, others, sizeof others);
-    put_text(answer, "kind", word_of(kind_words, spec->kind));
-    put_text(answer, "method", word_of(method_words, spec->method));
+    put_text(answer, "kind", word_of(unit_kind_words, spec->kind));
+    put_text(answer, "method", word_of(unit_method_words, spec->method));
     if (others[0] != '\0')
         put_text(answer, "other_methods", others);
     put_text(answer, "policy", word_of(policy_words, spec->policy));
@@ -422,7 +405,7 @@ static json_t *answer_unit(const void *request, struct desk *desk)
 
 static const struct option_row unit_options[] = {
     OPTION_HEADING("The unit"),
-    { "kind", KIND_CHOICE, AT(unit.kind), MUSLIN_ARG_UNIT_KIND, OPTION_REQUIRED | OPTION_OPERAND, kind_words,
+    { "kind", KIND_CHOICE, AT(unit.kind), MUSLIN_ARG_UNIT_KIND, OPTION_REQUIRED | OPTION_OPERAND, unit_kind_words,
       "rectangle, half-square, quarter-square, split-quarter, flying-geese, square-in-square, snowball, "
       "half-rectangle, triangle-60, diamond-60, diamond-45, hexagon, half-hexagon, trapezoid, octagon, "
       "eight-pointed-star, kaleidoscope or slanted-slice" },
@@ -432,7 +415,7 @@ static const struct option_row unit_options[] = {
       "finished height, of what is not square: rectangle, snowball, half-rectangle, trapezoid, slanted-slice" },
     { "corner", KIND_LENGTH, AT(unit.corner), MUSLIN_ARG_CORNER, 0, NULL,
       "finished size of a snowball's corners, along the side" },
-    { "method", KIND_CHOICE, AT(unit.method), MUSLIN_ARG_METHOD, 0, method_words,
+    { "method", KIND_CHOICE, AT(unit.method), MUSLIN_ARG_METHOD, 0, unit_method_words,
       "pieces, two-at-a-time (the usual where it is a way), four-all-round, four-midpoints, eight-at-a-time, "
       "four-at-a-time, flipped-corners (stitch-and-flip), strips or bias-strips" },
     { "want", KIND_COUNT, AT(unit.units), MUSLIN_ARG_UNITS, 0, NULL, "units wanted (1)" },
@@ -478,8 +461,8 @@ static void start_makes(void *request)
 static void put_yield(json_t *list, const struct desk *desk, const struct muslin_unit_yield *yield)
 {
     json_t *answer = append_object(list);
-    put_text(answer, "kind", word_of(kind_words, yield->kind));
-    put_text(answer, "method", word_of(method_words, yield->method));
+    put_text(answer, "kind", word_of(unit_kind_words, yield->kind));
+    put_text(answer, "method", word_of(unit_method_words, yield->method));
     put_length(answer, desk, "finished_width", yield->finished_width);
     put_length(answer, desk, "finished_height", yield->finished_height);
     if (yield->unfinished_width != 0) {
@@ -531,7 +514,8 @@ static const struct option_row makes_options[] = {
     { "end-loss", KIND_LENGTH, OF(stock.end_loss), MUSLIN_ARG_END_LOSS, 0, NULL,
       "taken off the length of each, for squaring (none)" },
     OPTION_HEADING("What you want"),
-    { "kind", KIND_CHOICE, OF(kind), MUSLIN_ARG_UNIT_KIND, 0, kind_words, "units of this kind alone; see muslin unit" },
+    { "kind", KIND_CHOICE, OF(kind), MUSLIN_ARG_UNIT_KIND, 0, unit_kind_words,
+      "units of this kind alone; see muslin unit" },
     { "step", KIND_LENGTH, OF(stock.finished_grid), MUSLIN_ARG_GRID, 0, NULL,
       "finished sizes are tried in steps of this (1/8 in)" },
     OPTION_HEADING("Cutting and sewing"),

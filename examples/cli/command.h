@@ -69,6 +69,7 @@ enum kind {
     KIND_CHOICE,  /* int32_t, one of `words` */
     KIND_SWITCH,  /* int32_t, 0 or 1 */
     KIND_TEXT,    /* const char *, which lives as long as the request */
+    KIND_FILE,    /* the same: the name of a file */
     KIND_TEXTS,   /* struct texts, repeatable, read further by the command */
     KIND_FILES    /* json_t *, a list of texts of any length, which lives as long as the request */
 };
@@ -176,6 +177,8 @@ extern const struct option_row common_options[];
 const struct command *find_command(const char *name);
 /* The known name nearest to what was written, or null when none is near. */
 const char *nearest_command(const char *written);
+/* A list of those that may be meant: "plan", "border or pieced-border"; empty when none is near. */
+void suggest_commands(const char *written, char *buf, size_t cap);
 const char *nearest_option(const struct command *command, const char *written);
 /* The row of an option, also among the common ones; '_' counts as '-'. Null when there is none. */
 const struct option_row *find_option(const struct option_row *options, const char *name);

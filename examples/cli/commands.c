@@ -6,7 +6,7 @@
 #include "cmd.h"
 #include "words.h"
 
-static const struct command *const quilt_group[] = { &plan_command, &pattern_command, NULL };
+static const struct command *const quilt_group[] = { &plan_command, &pattern_command, &from_stock_command, NULL };
 static const struct command *const seam_group[] = { &cut_command, &finished_command, &piece_command, &row_command,
                                                     &strip_command, &resize_command, &calibrate_command,
                                                     &drift_command, &accuracy_command, NULL };
@@ -65,4 +65,44 @@ const char *nearest_command(const char *written)
     nearest_offer(&nearest, "batch");
     nearest_offer(&nearest, "completion");
     return nearest.word;
+}
+
+/* Is it a whole word of the text? */
+static bool mentions(const char *text, const char *word)
+{
+    static const char within[] = "abcdefghijklmnopqrstuvwxyz-";
+    const size_t length = strlen(word);
+    for (const char *at = strstr(text, word); at != NULL && length > 0; at = strstr(at + 1, word)) {
+        const bool starts = at == text || strchr(within, at[-1]) == NULL;
+        if (starts && (at[length] == '\0' || strchr(within, at[length]) == NULL))
+            return true;
+    }
+    return false;
+}
+
+enum { SUGGESTIONS_MAX = 4 };
+
+/* Those whose names begin so, or that say this word of what they do. */
+static size_t collect(struct word *found, const char *written, bool by_name)
+{
+    size_t count = 0;
+    for (const struct command_group *group = command_groups; group->title != NULL; group++)
+        for (const struct command *const *at = group->commands; *at != NULL && count < SUGGESTIONS_MAX; at++) {
+            const struct command *command = *at;
+            if (by_name ? strncmp(command->name, written, strlen(written)) == 0 && strlen(written) > 1
+                        : mentions(command->about, written))
+                found[count++].word = command->name;
+        }
+    return count;
+}
+
+void suggest_commands(const char *written, char *buf, size_t cap)
+{
+    struct word found[SUGGESTIONS_MAX + 1] = { { NULL, 0 } };
+    size_t count = collect(found, written, true);
+    if (count == 0)
+        count = collect(found, written, false);
+    if (count == 0)
+        found[0].word = nearest_command(written);
+    list_words(found, buf, cap);
 }

@@ -1,4 +1,4 @@
-/* completion.c - a completion script for bash, made from the tables of options.
+/* completion.c - the command that prints a completion script, and what the scripts have in common.
  *
  * SPDX-License-Identifier: MIT */
 #include "completion.h"
@@ -6,60 +6,78 @@
 #include "args.h"
 #include "batch.h"
 
-static void write_options(FILE *out, const struct option_row *options)
-{
-    for (const struct option_row *row = options; row->name != NULL; row++)
-        if (row->kind != KIND_HEADING)
-            fprintf(out, " --%s", row->name);
-}
+enum shell { SHELL_BASH = 1, SHELL_ZSH };
+static const struct word shell_words[] = { { "bash", SHELL_BASH }, { "zsh", SHELL_ZSH }, { NULL, 0 } };
 
-/* After an option with a choice come its words. */
-static void write_choices(FILE *out, const char *command, const struct option_row *options)
-{
-    for (const struct option_row *row = options; row->name != NULL; row++) {
-        if (row->words == NULL)
-            continue;
-        fprintf(out, "    %s:--%s) words=\"", command, row->name);
-        for (const struct word *word = row->words; word->word != NULL; word++)
-            fprintf(out, "%s%s", word == row->words ? "" : " ", word->word);
-        fputs("\" ;;\n", out);
-    }
-}
+struct completion_request {
+    int32_t shell;
+};
 
-static void write_command_options(FILE *out, const char *command, const struct option_row *options,
-                                  const struct option_row *front)
-{
-    fprintf(out, "    %s:*) words=\"--help", command);
-    write_options(out, options);
-    write_options(out, common_options);
-    write_options(out, front);
-    fputs("\" ;;\n", out);
-}
+static const struct option_row shell_options[] = {
+    { "shell", KIND_CHOICE, offsetof(struct completion_request, shell), 0, OPTION_OPERAND, shell_words,
+      "bash (the usual) or zsh" },
+    OPTION_END
+};
+static const struct option_row no_options[] = { OPTION_END };
 
-void write_completion(FILE *out)
+const struct command completion_command = {
+    .name = "completion",
+    .about = "a script by which bash or zsh completes commands and options",
+    .operands = "[SHELL]",
+    .examples = "  muslin completion bash > ~/.muslin-completion  # and in ~/.bashrc: . ~/.muslin-completion\n"
+                "  muslin completion zsh > _muslin  # in a folder of zsh's fpath",
+    .options = no_options
+};
+
+/* ---- what scripts know ------------------------------------------------------------------------------------------ */
+
+void for_each_completed(FILE *out, void (*write)(FILE *out, const struct completed *completed))
 {
-    static const struct option_row none[] = { OPTION_END };
-    fputs("# bash completion for muslin\n"
-          "_muslin() {\n"
-          "    local words=\"\"\n"
-          "    if [ \"$COMP_CWORD\" -eq 1 ]; then\n"
-          "        words=\"", out);
     for (const struct command_group *group = command_groups; group->title != NULL; group++)
-        for (const struct command *const *command = group->commands; *command != NULL; command++)
-            fprintf(out, "%s ", (*command)->name);
-    fputs("batch completion help --help --version\"\n"
-          "    else case \"${COMP_WORDS[1]}:${COMP_WORDS[COMP_CWORD-1]}\" in\n", out);
-    write_choices(out, "*", common_options);
-    for (const struct command_group *group = command_groups; group->title != NULL; group++)
-        for (const struct command *const *command = group->commands; *command != NULL; command++) {
-            write_choices(out, (*command)->name, (*command)->options);
-            write_command_options(out, (*command)->name, (*command)->options,
-                                  front_of(*command));
+        for (const struct command *const *at = group->commands; *at != NULL; at++) {
+            const struct command *command = *at;
+            const struct completed completed = { command->name, command->about,
+                                                 { command->options, common_options, front_of(command) } };
+            write(out, &completed);
         }
-    write_choices(out, "batch", batch_front_options);
-    write_command_options(out, "batch", none, batch_front_options);
-    fputs("    esac; fi\n"
-          "    mapfile -t COMPREPLY < <(compgen -W \"$words\" -- \"${COMP_WORDS[COMP_CWORD]}\")\n"
-          "}\n"
-          "complete -o default -F _muslin muslin\n", out);
+    const struct completed batch = { batch_command.name, batch_command.about, { batch_front_options, common_options } };
+    const struct completed completion = { completion_command.name, completion_command.about, { shell_options } };
+    write(out, &batch);
+    write(out, &completion);
+}
+
+bool is_file(const struct option_row *row)
+{
+    return row->kind == KIND_FILE || row->kind == KIND_FILES;
+}
+
+const struct option_row *completed_operand(const struct completed *completed)
+{
+    for (size_t i = 0; i < 3 && completed->tables[i] != NULL; i++)
+        for (const struct option_row *row = completed->tables[i]; row->name != NULL; row++)
+            if ((row->flags & OPTION_OPERAND) != 0 && (is_file(row) || row->words != NULL))
+                return row;
+    return NULL;
+}
+
+/* ---- the command ------------------------------------------------------------------------------------------------ */
+
+enum exit_code run_completion_command(int argc, char **argv)
+{
+    struct args args;
+    struct failure failure;
+    struct completion_request wanted = { .shell = SHELL_BASH };
+    bool fine = read_args(&completion_command, shell_options, argc, argv, &args, &failure) &&
+                read_by_table(args.front, shell_options, &wanted, &failure);
+    if (!fine)
+        tell_failure(argv[0], &failure);
+    else if (wanted.shell == SHELL_ZSH)
+        write_zsh_completion(stdout);
+    else
+        write_bash_completion(stdout);
+    json_decref(args.request);
+    json_decref(args.front);
+    if (!fine)
+        return EXIT_WRONG_INPUT;
+    return fflush(stdout) == 0 ? EXIT_ANSWERED : EXIT_FILE_TROUBLE;
 }

@@ -27,11 +27,16 @@ static uint64_t check_byte(uint64_t check, int byte)
     return (check ^ (uint64_t)byte) * UINT64_C(0x100000001b3);
 }
 
+uint64_t check_bytes(uint64_t check, const char *bytes, size_t length)
+{
+    for (size_t i = 0; i < length; i++)
+        check = check_byte(check, (unsigned char)bytes[i]);
+    return check;
+}
+
 static uint64_t check_text(uint64_t check, const char *text)
 {
-    for (; *text != '\0'; text++)
-        check = check_byte(check, (unsigned char)*text);
-    return check_byte(check, 0);
+    return check_bytes(check, text, strlen(text) + 1);
 }
 
 /* ---- lines ------------------------------------------------------------------------------------------------------ */
@@ -82,7 +87,7 @@ static bool open_next(struct lines *lines)
 
 static void close_this(struct lines *lines)
 {
-    if (lines->name != NULL && lines->descriptor > STDIN_FILENO)
+    if (lines->name != NULL && !lines->in_memory && lines->descriptor > STDIN_FILENO)
         close(lines->descriptor);
     lines->name = NULL;
 }
@@ -120,8 +125,17 @@ bool open_lines(struct lines *lines, json_t *names, const char *start, struct fa
     return true;
 }
 
+void open_lines_of(struct lines *lines, const char *text, size_t length, const char *start)
+{
+    *lines = (struct lines){ .in_memory = true, .block = (char *)(uintptr_t)text, .filled = length, .name = "" };
+    lines->total_bytes = (int64_t)length;
+    lines->check = check_text(CHECK_START, start);
+}
+
 void close_lines(struct lines *lines)
 {
+    if (lines->in_memory)
+        return;
     close_this(lines);
     free(lines->block);
 }
@@ -145,6 +159,8 @@ static bool is_ready(struct lines *lines)
 static bool fill(struct lines *lines)
 {
     ssize_t got = -1;
+    if (lines->in_memory)
+        return false;
     do {
         if (!is_ready(lines))
             return false;

@@ -19,6 +19,9 @@ struct line {
     int64_t bytes;     /* of all input up to there */
 };
 
+/* A check of some bytes that goes on from another, or from 0; it tells one input from another, no more. */
+uint64_t check_bytes(uint64_t check, const char *bytes, size_t length);
+
 struct line new_line(void);
 void free_line(struct line *line);
 
@@ -27,6 +30,7 @@ struct lines {
     size_t next_name;    /* the one to open next */
     const char *name;    /* the one that is open; null: none is */
     int descriptor;
+    bool in_memory;      /* the block is all there is, and another's */
     char *block;
     size_t used;
     size_t filled;
@@ -40,6 +44,8 @@ struct lines {
 /* `start` is what the check begins with: whatever else decides the answers. False leaves a failure when a file cannot
  * be read: before any work is done. */
 bool open_lines(struct lines *lines, json_t *names, const char *start, struct failure *failure);
+/* The same from a text in memory, which must live as long. */
+void open_lines_of(struct lines *lines, const char *text, size_t length, const char *start);
 /* The next line that is not blank. False at the end, after a wake (interrupt.h), or when reading fails. A line that a
  * wake cuts off is no line. */
 bool next_line(struct lines *lines, struct line *line);

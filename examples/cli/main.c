@@ -158,7 +158,7 @@ static char *list_commands(void)
     }
     fputs("For scripts:\n", out);
     list_command(out, "batch", batch_command.about);
-    list_command(out, "completion", "a completion script for bash");
+    list_command(out, "completion", completion_command.about);
     fputc('\n', out);
     fputs("muslin COMMAND --help tells more, with examples. Exit status: 0 answered, 1 the sum has no answer, 2 wrong "
           "input, 3 trouble with a file, 130 interrupted.", out);
@@ -194,9 +194,10 @@ static int find_command_word(int argc, char **argv)
 
 static enum exit_code unknown_command(const char *name)
 {
-    const char *near = nearest_command(name);
+    char meant[200];
+    suggest_commands(name, meant, sizeof meant);
     fprintf(stderr, "muslin: There is no command \"%s\".%s%s%s See muslin --help.\n", name,
-            near != NULL ? " Did you mean " : "", near != NULL ? near : "", near != NULL ? "?" : "");
+            meant[0] != '\0' ? " Did you mean " : "", meant, meant[0] != '\0' ? "?" : "");
     return EXIT_WRONG_INPUT;
 }
 
@@ -211,24 +212,32 @@ static enum exit_code run_named(const char *name, int argc, char **argv)
         return run_command(command, argc, argv);
     if (strcmp(name, "batch") == 0)
         return run_batch_command(argc, argv);
+    if (strcmp(name, "completion") == 0)
+        return run_completion_command(argc, argv);
     return unknown_command(name);
 }
 
-static enum exit_code print_completion(void)
+/* -h is what many try first. A length behind a lone -- is none. */
+static void as_help(int argc, char **argv)
 {
-    write_completion(stdout);
-    return fflush(stdout) == 0 ? EXIT_ANSWERED : EXIT_FILE_TROUBLE;
+    static char help[] = "--help";
+    for (int i = 1; i < argc && strcmp(argv[i], "--") != 0; i++)
+        if (strcmp(argv[i], "-h") == 0)
+            argv[i] = help;
 }
 
 int main(int argc, char **argv)
 {
     char version[40];
     char help[] = "--help";
+    char name_of_program[] = "muslin";
     snprintf(version, sizeof version, "muslin %s", muslin_version_text());
     argp_program_version = version;
     argp_err_exit_status = EXIT_WRONG_INPUT;
     use_memory_for_json();
     watch_for_interrupt();
+    argv[0] = name_of_program;
+    as_help(argc, argv);
     int at = find_command_word(argc, argv);
     if (at >= argc) {
         fputs("muslin: Say what to work out, for instance muslin plan 42 --columns 3 --rows 3. See muslin --help.\n",
@@ -236,8 +245,8 @@ int main(int argc, char **argv)
         return EXIT_WRONG_INPUT;
     }
     const char *name = argv[at];
-    if (strcmp(name, "completion") == 0)
-        return (int)print_completion();
+    if (strcmp(name, "version") == 0)
+        return puts(version) >= 0 && fflush(stdout) == 0 ? EXIT_ANSWERED : EXIT_FILE_TROUBLE;
     if (strcmp(name, "help") == 0) {
         char *shifted[] = { argv[0], help, NULL };
         if (at + 1 < argc)

@@ -58,3 +58,8 @@ bool read_sizes(struct desk *desk, const char *option, const char *text, size_t 
     return read_length(desk, option, first, strlen(first), across) &&
            read_length(desk, option, second, second_length, along);
 }
+
+bool is_other_word(const struct desk *desk)
+{
+    return desk->problem.status == MUSLIN_ERR_TEXT_TRAILING || desk->problem.status == MUSLIN_ERR_TEXT_UNIT;
+}

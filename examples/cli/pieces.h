@@ -13,5 +13,7 @@ bool ends_with(const char *text, size_t *length, const char *word);
 /* "4 x 6 cm", or one size for a square. False leaves a failure that names the option. */
 bool read_sizes(struct desk *desk, const char *option, const char *text, size_t length, muslin_len *across,
                 muslin_len *along);
+/* It could not, because a word stands there that is no unit. */
+bool is_other_word(const struct desk *desk);
 
 #endif

@@ -154,8 +154,15 @@ static bool choice_value(struct desk *desk, const struct option_row *row, const 
         return true;
     }
     char list[300];
+    struct nearest nearest = nearest_start(text != NULL ? text : "");
+    for (word = row->words; word->word != NULL; word++)
+        nearest_offer(&nearest, word->word);
     list_words(row->words, list, sizeof list);
-    failure_say(desk->failure, row->name, "Choose one of %s.", list);
+    if (nearest.word != NULL)
+        failure_say(desk->failure, row->name, "\"%.40s\" is not known here. Did you mean %s? Choose one of %s.", text,
+                    nearest.word, list);
+    else
+        failure_say(desk->failure, row->name, "Choose one of %s.", list);
     return false;
 }
 
@@ -236,6 +243,7 @@ static bool read_value(struct desk *desk, const struct option_row *row, json_t *
     case KIND_SWITCH:
         return switch_value(desk, row, value, field);
     case KIND_TEXT:
+    case KIND_FILE:
         return text_value(desk, row, value, field);
     case KIND_LENGTHS:
     case KIND_TEXTS:

@@ -91,6 +91,11 @@ void show_weight(struct sheet *sheet, json_t *answer);
 /* A pieced unit as one works, and what cloth can become as a table. */
 void show_unit(struct sheet *sheet, json_t *answer);
 void show_makes(struct sheet *sheet, json_t *answer);
+/* What people call the unit, and the way it is made, that a member names. */
+const char *called_unit(json_t *object, const char *member);
+const char *called_way(json_t *object, const char *member);
+/* What can be made from what there is, in the order asked for. */
+void show_from_stock(struct sheet *sheet, json_t *answer);
 void show_sashing(struct sheet *sheet, json_t *answer);
 void show_on_point(struct sheet *sheet, json_t *answer);
 void show_log_cabin(struct sheet *sheet, json_t *answer);

@@ -61,6 +61,16 @@ static struct called called_in(const struct called *list, size_t count, json_t *
     return (struct called){ word, word, NULL };
 }
 
+const char *called_unit(json_t *object, const char *member)
+{
+    return CALLED(names, object, member).name;
+}
+
+const char *called_way(json_t *object, const char *member)
+{
+    return CALLED(ways, object, member).name;
+}
+
 /* ---- before cutting ---------------------------------------------------------------------------------------------- */
 
 static bool has_a_darker_fabric(json_t *answer)

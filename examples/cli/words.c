@@ -52,6 +52,25 @@ const struct word governing_words[] = {
     { "larger", MUSLIN_GOVERNING_LARGER }, { "smaller", MUSLIN_GOVERNING_SMALLER }, { NULL, 0 }
 };
 
+const struct word unit_kind_words[] = {
+    { "rectangle", MUSLIN_UNIT_RECTANGLE }, { "half-square", MUSLIN_UNIT_HALF_SQUARE },
+    { "quarter-square", MUSLIN_UNIT_QUARTER_SQUARE }, { "split-quarter", MUSLIN_UNIT_SPLIT_QUARTER },
+    { "flying-geese", MUSLIN_UNIT_FLYING_GEESE }, { "square-in-square", MUSLIN_UNIT_SQUARE_IN_SQUARE },
+    { "snowball", MUSLIN_UNIT_SNOWBALL }, { "half-rectangle", MUSLIN_UNIT_HALF_RECTANGLE },
+    { "triangle-60", MUSLIN_UNIT_TRIANGLE_60 }, { "diamond-60", MUSLIN_UNIT_DIAMOND_60 },
+    { "diamond-45", MUSLIN_UNIT_DIAMOND_45 }, { "hexagon", MUSLIN_UNIT_HEXAGON },
+    { "half-hexagon", MUSLIN_UNIT_HALF_HEXAGON }, { "trapezoid", MUSLIN_UNIT_TRAPEZOID },
+    { "octagon", MUSLIN_UNIT_OCTAGON }, { "eight-pointed-star", MUSLIN_UNIT_EIGHT_POINTED_STAR },
+    { "kaleidoscope", MUSLIN_UNIT_KALEIDOSCOPE }, { "slanted-slice", MUSLIN_UNIT_SLANTED_SLICE }, { NULL, 0 }
+};
+const struct word unit_method_words[] = {
+    { "pieces", MUSLIN_METHOD_PIECES }, { "two-at-a-time", MUSLIN_METHOD_TWO_AT_A_TIME },
+    { "four-all-round", MUSLIN_METHOD_FOUR_ALL_ROUND }, { "four-midpoints", MUSLIN_METHOD_FOUR_MIDPOINTS },
+    { "eight-at-a-time", MUSLIN_METHOD_EIGHT_AT_A_TIME }, { "four-at-a-time", MUSLIN_METHOD_FOUR_AT_A_TIME },
+    { "flipped-corners", MUSLIN_METHOD_FLIPPED_CORNERS }, { "strips", MUSLIN_METHOD_STRIPS },
+    { "bias-strips", MUSLIN_METHOD_BIAS_STRIPS }, { NULL, 0 }
+};
+
 const struct word *find_word(const struct word *words, const char *written)
 {
     for (const struct word *word = words; word->word != NULL; word++)

@@ -36,5 +36,7 @@ extern const struct word edge_words[];
 extern const struct word align_words[];
 extern const struct word care_words[];
 extern const struct word governing_words[];
+extern const struct word unit_kind_words[];
+extern const struct word unit_method_words[];
 
 #endif

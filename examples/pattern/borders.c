@@ -62,7 +62,7 @@ static muslin_id add_log(struct making *making, const struct place *place, musli
 {
     struct muslin_log_spec log = MUSLIN_LOG_SPEC_INIT;
     log.fabric = fabric_of(making, value, "fabric");
-    log.side = word_of(value, "side", side_words, MUSLIN_SIDE_RIGHT);
+    log.side = value_of_word(value, "side", side_words, MUSLIN_SIDE_RIGHT);
     if (!measure_of(making, place, value, "width", &log.width) || centre == 0)
         return 0;
     return layer(making, place, centre, &log);
@@ -82,7 +82,8 @@ muslin_id make_log_cabin(struct making *making, const struct place *place, json_
         if (node == 0)
             continue;
         note_place(making, &here, node);
-        call_node(making, &here, node, name)->log = (int)index + 1;
+        const bool is_last = index + 1 == json_array_size(json_object_get(value, "logs"));
+        call_node(making, &here, node, name)->log = is_last ? 0 : (int)index + 1; /* the last one makes it whole */
     }
     return node;
 }
@@ -189,7 +190,7 @@ static bool read_border(struct making *making, const struct place *place, json_t
     border->fabric = fabric_of(making, value, "fabric");
     border->cornerstone = fabric_of(making, value, "cornerstone");
     border->corners =
-        word_of(value, "corners", corners_words, border->cornerstone != 0 ? CORNERS_STONES : CORNERS_SIDES_FIRST);
+        value_of_word(value, "corners", corners_words, border->cornerstone != 0 ? CORNERS_STONES : CORNERS_SIDES_FIRST);
     bool fits = border->cornerstone == 0 || border->corners == CORNERS_STONES;
     if (!fits)
         complain_at(making->complaints, place, NULL, -1,

@@ -149,7 +149,7 @@ static void check_name(struct check *check, const struct place *place, const str
     muslin_len length;
     const char *name = json_string_value(value);
     if (form->of != NULL && (name[0] < 'a' || name[0] > 'z'))
-        read_length(check->complaints, place, value, &length);
+        parse_length(check->complaints, place, value, &length);
     else if (!is_name(name))
         complain_at(check->complaints, place, value, -1,
                     "a name has small letters, digits, blanks and hyphens, a letter "
@@ -299,7 +299,7 @@ static void check_length(struct check *check, const struct place *place, json_t 
     if (json_object_get(json_object_get(check->file, "measures"), json_string_value(value)) != NULL)
         wrong(check, place, value, "a length itself, not the name of a measure,");
     else
-        read_length(check->complaints, place, value, &length);
+        parse_length(check->complaints, place, value, &length);
 }
 
 static void check_string(struct check *check, const struct place *place, const struct form *form, json_t *value)

@@ -157,7 +157,7 @@ void note_place(struct making *making, const struct place *place, muslin_id node
     free(pointer);
 }
 
-const char *place_of(const struct making *making, muslin_id node)
+const char *place_noted(const struct making *making, muslin_id node)
 {
     char text[ID_ROOM];
     return json_string_value(json_object_get(json_object_get(making->known, "places"), id_text(node, text)));

@@ -175,20 +175,23 @@ static void table_free(struct table *table)
 static void write_size(struct document *document, const struct worked *worked)
 {
     const struct pattern *pattern = worked->design->pattern;
+    const size_t first = document->used;
     if (pattern->sizes_count > 1)
         say(document, ITEM_SIZE, 0, NULL, "%s: %s", pattern->title, pattern->sizes[worked->design->size].name);
     else
         say(document, ITEM_SIZE, 0, NULL, "%s", pattern->title);
     write_notes(document, worked);
     write_buying(document, worked);
+    write_before(document, worked);
     write_cuts(document, worked);
     write_layout(document, worked);
     write_steps(document, worked);
     write_pressing(document, worked);
     write_borders(document, worked);
     write_finishing(document, worked);
-    write_templates(document, worked);
     write_cautions(document, worked);
+    write_glossary(document, worked, first);
+    write_templates(document, worked);
 }
 
 struct document *document_create(const struct pattern *pattern, struct worked *const *sizes, size_t count)

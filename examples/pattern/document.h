@@ -105,7 +105,10 @@ void write_pressing(struct document *document, const struct worked *worked);    
 void write_borders(struct document *document, const struct worked *worked);            /* write_borders.c: of the top */
 void write_finishing(struct document *document, const struct worked *worked);          /* write_finishing.c */
 void write_templates(struct document *document, const struct worked *worked);          /* write_templates.c */
-void write_cautions(struct document *document, const struct worked *worked);           /* write_cautions.c */
+void write_before(struct document *document, const struct worked *worked);             /* write_cautions.c: cutting */
+void write_cautions(struct document *document, const struct worked *worked);           /* the rest of them */
+/* Words that the items from this one on use. */
+void write_glossary(struct document *document, const struct worked *worked, size_t from);
 
 /* The steps first .. last - 1, and the first one that is of a border round the top, or the number of steps. */
 void write_some_steps(struct document *document, const struct worked *worked, size_t first, size_t last);

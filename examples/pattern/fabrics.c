@@ -1,22 +1,11 @@
 /* fabrics.c - the fabrics of a pattern.
  *
  * SPDX-License-Identifier: MIT */
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "inside.h"
-
-/* A, B, ... Z, AA, AB, ... */
-static void write_letter(char text[4], size_t number)
-{
-    char letters[4];
-    size_t count = 0;
-    for (size_t rest = number + 1; rest > 0 && count < 3; rest = (rest - 1) / 26)
-        letters[count++] = (char)('A' + (rest - 1) % 26);
-    for (size_t i = 0; i < count; i++)
-        text[i] = letters[count - 1 - i];
-    text[count] = '\0';
-}
 
 /* As the file has it, or a grey as dark as the fabric. */
 static void write_colour(unsigned char colour[3], json_t *fabric, int32_t darkness)
@@ -36,7 +25,7 @@ static struct cloth *add_cloth(struct making *making, const char *key, json_t *f
     design->cloths = room_for_one(design->cloths, design->cloths_used, sizeof *design->cloths);
     struct cloth *cloth = &design->cloths[design->cloths_used];
     *cloth = (struct cloth){ .id = id, .key = key, .name = name != NULL ? name : key };
-    write_letter(cloth->letter, design->cloths_used++);
+    snprintf(cloth->letter, sizeof cloth->letter, "F%zu", ++design->cloths_used);
     cloth->strip_cut = length_of(making, strips, "cut width", NULL);
     cloth->strips_have = json_integer_value(json_object_get(strips, "have"));
     return cloth;
@@ -63,7 +52,7 @@ static void make_fabric(struct making *making, const struct place *place, const 
     static const struct usual forty = { "40 in", "100 cm" };
     struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
     spec.usable_width = length_of(making, fabric, "usable width", &forty);
-    spec.print = word_of(fabric, "print", print_words, MUSLIN_PRINT_NONE);
+    spec.print = value_of_word(fabric, "print", kinds_of_print, MUSLIN_PRINT_NONE);
     spec.darkness = (int32_t)json_integer_value(json_object_get(fabric, "darkness"));
     muslin_id id = add_fabric(making, place, key, &spec);
     note_made(making, "fabrics", key, id);

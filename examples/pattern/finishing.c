@@ -18,7 +18,7 @@ static void choose_binding(struct making *making, json_t *value)
     spec->strip_length = cloth_of(design, design->binding_fabric)->usable_width;
     spec->allowance = making->allowance;
     spec->step = design->buying.step;
-    spec->join = word_of(value, "join", join_words, usual.join);
+    spec->join = value_of_word(value, "join", kinds_of_join, usual.join);
 }
 
 static void choose_batting(struct making *making, json_t *value)
@@ -58,7 +58,7 @@ static void choose_backing(struct making *making, json_t *value)
     spec->seam = length_of(making, value, "seam", &seam);
     spec->repeat = length_of(making, value, "repeat", NULL);
     spec->step = design->buying.step;
-    spec->print = word_of(value, "print", print_words, cloth != NULL ? cloth->print : MUSLIN_PRINT_NONE);
+    spec->print = value_of_word(value, "print", kinds_of_print, cloth != NULL ? cloth->print : MUSLIN_PRINT_NONE);
 }
 
 static void choose_sleeve(struct making *making, json_t *value)

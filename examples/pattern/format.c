@@ -12,7 +12,7 @@
 
 const struct word units_words[] = { { "in", PATTERN_INCH }, { "cm", PATTERN_CM }, { "mm", PATTERN_MM }, LAST };
 const struct word paper_words[] = { { "letter", PAPER_LETTER }, { "a4", PAPER_A4 }, LAST };
-const struct word unit_words[] = { { "half-square", MUSLIN_UNIT_HALF_SQUARE },
+const struct word kinds_of_unit[] = { { "half-square", MUSLIN_UNIT_HALF_SQUARE },
                                    { "quarter-square", MUSLIN_UNIT_QUARTER_SQUARE },
                                    { "split-quarter", MUSLIN_UNIT_SPLIT_QUARTER },
                                    { "flying-geese", MUSLIN_UNIT_FLYING_GEESE },
@@ -32,7 +32,7 @@ const struct word method_words[] = { { "pieces", MUSLIN_METHOD_PIECES },
                                      { "flipped-corners", MUSLIN_METHOD_FLIPPED_CORNERS },
                                      { "bias-strips", MUSLIN_METHOD_BIAS_STRIPS },
                                      LAST };
-const struct word print_words[] = { { "any way", MUSLIN_PRINT_NONE },
+const struct word kinds_of_print[] = { { "any way", MUSLIN_PRINT_NONE },
                                     { "two ways", MUSLIN_PRINT_TWO_WAY },
                                     { "one way", MUSLIN_PRINT_ONE_WAY },
                                     { "stripe along", MUSLIN_PRINT_STRIPE_ALONG },
@@ -71,12 +71,13 @@ const struct word policy_words[] = { { "exact", MUSLIN_ALLOWANCE_EXACT },
                                      { "customary", MUSLIN_ALLOWANCE_CUSTOMARY },
                                      { "oversize", MUSLIN_ALLOWANCE_OVERSIZE },
                                      LAST };
-const struct word rounding_words[] = { { "up", MUSLIN_ROUND_UP }, { "down", MUSLIN_ROUND_DOWN },
+const struct word ways_to_round[] = { { "up", MUSLIN_ROUND_UP }, { "down", MUSLIN_ROUND_DOWN },
                                        { "nearest", MUSLIN_ROUND_NEAREST }, LAST };
 const struct word tip_words[] = { { "sharp", MUSLIN_TIP_SHARP }, { "blunt", MUSLIN_TIP_BLUNT }, LAST };
 const struct word pressed_words[] = { { "fixed", 1 }, { "free", 0 }, LAST };
 const struct word long_words[] = { { "joined", MUSLIN_LONG_JOINED }, { "along", MUSLIN_LONG_LENGTHWISE }, LAST };
-const struct word join_words[] = { { "diagonal", MUSLIN_JOIN_DIAGONAL }, { "straight", MUSLIN_JOIN_STRAIGHT }, LAST };
+const struct word kinds_of_join[] = { { "diagonal", MUSLIN_JOIN_DIAGONAL }, { "straight", MUSLIN_JOIN_STRAIGHT },
+                                      LAST };
 
 static const struct word batting_words[] = { { "batting", 0 }, { "wadding", 0 }, LAST };
 static const struct word sashing_words[] = { { "sashing", 0 }, { "lattice", 0 }, LAST };
@@ -85,7 +86,7 @@ static const struct word cornerstone_words[] = { { "cornerstone", 0 }, { "post",
 static const struct word color_words[] = { { "color", 0 }, { "colour", 0 }, LAST };
 static const struct word sold_words[] = { { "yard", 0 }, { "metre", 0 }, LAST };
 
-int32_t word_of(json_t *object, const char *member, const struct word *words, int32_t otherwise)
+int32_t value_of_word(json_t *object, const char *member, const struct word *words, int32_t otherwise)
 {
     const char *text = json_string_value(json_object_get(object, member));
     for (; text != NULL && words->word != NULL; words++)
@@ -139,9 +140,9 @@ static const struct form count_name = { .kind = A_NAME, .among = "counts", .what
 static const struct form measure_text = { .kind = A_NAME, .among = "measures", .of = &length,
                                           .what = "a length with its unit, or the name of a measure" };
 
-static const struct form unit_word = WORD_OF(unit_words);
+static const struct form unit_word = WORD_OF(kinds_of_unit);
 static const struct form method_word = WORD_OF(method_words);
-static const struct form print_word = WORD_OF(print_words);
+static const struct form print_word = WORD_OF(kinds_of_print);
 static const struct form side_word = WORD_OF(side_words);
 static const struct form piecing_word = WORD_OF(piecing_words);
 static const struct form set_word = WORD_OF(set_words);
@@ -151,13 +152,13 @@ static const struct form corners_word = WORD_OF(corners_words);
 static const struct form sashes_word = WORD_OF(sashes_words);
 static const struct form first_word = WORD_OF(first_words);
 static const struct form policy_word = WORD_OF(policy_words);
-static const struct form rounding_word = WORD_OF(rounding_words);
+static const struct form rounding_word = WORD_OF(ways_to_round);
 static const struct form tip_word = WORD_OF(tip_words);
 static const struct form units_word = WORD_OF(units_words);
 static const struct form paper_word = WORD_OF(paper_words);
 static const struct form pressed_word = WORD_OF(pressed_words);
 static const struct form long_word = WORD_OF(long_words);
-static const struct form join_word = WORD_OF(join_words);
+static const struct form join_word = WORD_OF(kinds_of_join);
 static const struct form batting_word = WORD_OF(batting_words);
 static const struct form sashing_word = WORD_OF(sashing_words);
 static const struct form fabric_word = WORD_OF(fabric_words);

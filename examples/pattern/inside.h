@@ -64,13 +64,13 @@ struct form {
 extern const struct form the_file;
 extern const struct form *const node_form;    /* of a part, and of all that is sewn */
 extern const struct form *const measure_form;
-extern const struct word unit_words[], method_words[], print_words[], side_words[], piecing_words[],
+extern const struct word kinds_of_unit[], method_words[], kinds_of_print[], side_words[], piecing_words[],
     across_press_words[], down_press_words[], corners_words[], sashes_words[], first_words[],
-    policy_words[], rounding_words[], tip_words[],
-    units_words[], paper_words[], pressed_words[], long_words[], join_words[], set_words[];
+    policy_words[], ways_to_round[], tip_words[],
+    units_words[], paper_words[], pressed_words[], long_words[], kinds_of_join[], set_words[];
 
 /* The value of an object's word; `otherwise` where it has none. */
-int32_t word_of(json_t *object, const char *member, const struct word *words, int32_t otherwise);
+int32_t value_of_word(json_t *object, const char *member, const struct word *words, int32_t otherwise);
 
 /* ---- places in a file: place.c ---------------------------------------------------------------------------------- */
 
@@ -123,7 +123,7 @@ void check_rings(struct check *check);
 
 /* ---- lengths: length.c ------------------------------------------------------------------------------------------ */
 
-bool read_length(struct complaints *complaints, const struct place *place, json_t *value, muslin_len *length);
+bool parse_length(struct complaints *complaints, const struct place *place, json_t *value, muslin_len *length);
 
 /* ---- a design while it is made ---------------------------------------------------------------------------------- */
 
@@ -189,7 +189,7 @@ bool is_made(const struct making *making, const char *among, const char *name, m
 muslin_id note_made(struct making *making, const char *among, const char *name, muslin_id id);
 /* Where a node or measure was made first; null where it was not noted. */
 void note_place(struct making *making, const struct place *place, muslin_id id);
-const char *place_of(const struct making *making, muslin_id id);
+const char *place_noted(const struct making *making, muslin_id id);
 /* Notes what a node is called, unless it has a name; its row, until the next one is made. */
 struct named *call_node(struct making *making, const struct place *place, muslin_id node, const char *name);
 

@@ -22,7 +22,7 @@ static bool has_unit(const char *text)
            parse(text, MUSLIN_LENGTH_UNIT_MM, &millimetres, NULL) != MUSLIN_OK || inches.unit == millimetres.unit;
 }
 
-bool read_length(struct complaints *complaints, const struct place *place, json_t *value, muslin_len *length)
+bool parse_length(struct complaints *complaints, const struct place *place, json_t *value, muslin_len *length)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct muslin_parsed parsed;

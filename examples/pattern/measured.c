@@ -89,6 +89,20 @@ const char *measured_by(const struct worked *worked, muslin_len width, muslin_le
     return text;
 }
 
+const char *package_size(const struct worked *worked, char text[WORD_ROOM])
+{
+    static const struct marks whole = { MUSLIN_STYLE_CM, 1, 0 };
+    const struct muslin_batting *batting = &worked->batting;
+    char across[WORD_ROOM];
+    char down[WORD_ROOM];
+    if (worked->design->pattern->units == PATTERN_INCH)
+        return measured_by(worked, batting->package_width, batting->package_length, text);
+    bool exact = write_on(&whole, batting->package_width, MUSLIN_ROUND_NEAREST, across);
+    exact = write_on(&whole, batting->package_length, MUSLIN_ROUND_NEAREST, down) && exact;
+    snprintf(text, WORD_ROOM, "%s%.40s x %.40s", exact ? "" : "about ", across, down);
+    return text;
+}
+
 /* "130 cm" as "1.3 m". */
 static void write_metres(muslin_len length, char text[WORD_ROOM])
 {

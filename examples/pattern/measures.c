@@ -11,7 +11,7 @@ static muslin_id fixed(struct making *making, const struct place *place, json_t 
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_len length;
     muslin_id id = 0;
-    if (read_length(making->complaints, place, value, &length))
+    if (parse_length(making->complaints, place, value, &length))
         went_well(making, place, value, muslin_quilt_fixed(making->design->quilt, length, &id, &problem), &problem);
     return id;
 }
@@ -21,7 +21,7 @@ static muslin_id with_name(struct making *making, const struct place *place, jso
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_len length;
     muslin_id id = 0;
-    if (read_length(making->complaints, place, value, &length))
+    if (parse_length(making->complaints, place, value, &length))
         went_well(making, place, value,
                   muslin_quilt_measure(making->design->quilt, name, strlen(name), length, &id, &problem), &problem);
     return id;

@@ -59,9 +59,9 @@ static muslin_id join(struct making *making, const struct place *place, json_t *
     size_t count;
     spec.axis = axis;
     spec.flags = is_true(value, "keep order") ? MUSLIN_JOIN_KEEPS_ORDER : 0;
-    spec.piecing = word_of(value, "strip piecing", piecing_words, MUSLIN_STRIPS_WHERE_FEWER);
-    spec.press =
-        word_of(value, "press", axis == MUSLIN_ACROSS ? across_press_words : down_press_words, MUSLIN_SEAM_PRESS_FREE);
+    spec.piecing = value_of_word(value, "strip piecing", piecing_words, MUSLIN_STRIPS_WHERE_FEWER);
+    spec.press = value_of_word(value, "press", axis == MUSLIN_ACROSS ? across_press_words : down_press_words,
+                               MUSLIN_SEAM_PRESS_FREE);
     muslin_id *nodes = make_nodes(making, &list, json_object_get(value, member), &count);
     if (nodes == NULL)
         return 0;

@@ -100,6 +100,14 @@ const struct muslin_pressed_seam *seams_of(const struct worked *worked, muslin_i
 
 /* ---- pieces ------------------------------------------------------------------------------------------------------ */
 
+muslin_len cut_length(const struct worked *worked, size_t cut)
+{
+    muslin_len length = worked->cuts[cut].cut_width;
+    if (worked->cuts[cut].source == MUSLIN_CUT_MITRED)
+        must(muslin_length_add(length, worked->mitre_extra, &length));
+    return length;
+}
+
 bool is_joined(const struct worked *worked, size_t cut)
 {
     const int32_t source = worked->cuts[cut].source;
@@ -143,6 +151,19 @@ int64_t cut_of_patch(const struct worked *worked, muslin_id patch)
         if (worked->cuts[i].source == MUSLIN_CUT_PATCH && is_cut_for(worked, i, patch))
             return (int64_t)i;
     return -1;
+}
+
+enum mitred_sides mitred_sides(const struct worked *worked, size_t cut, muslin_id node)
+{
+    const struct muslin_node_size size = size_of(worked, node);
+    bool is_longest = true;
+    for (size_t i = 0; i < worked->cuts_count; i++)
+        if (worked->cuts[i].source == MUSLIN_CUT_MITRED && worked->cuts[i].cut_width > worked->cuts[cut].cut_width &&
+            is_cut_for(worked, i, node))
+            is_longest = false;
+    if (size.finished_width == size.finished_height)
+        return MITRED_ALL;
+    return is_longest == (size.finished_height > size.finished_width) ? MITRED_BESIDE : MITRED_ACROSS;
 }
 
 /* Strips lie along the seams of their set. */

@@ -78,7 +78,7 @@ struct cloth {
     muslin_id id;
     const char *key;           /* in the file */
     const char *name;
-    char letter[4];            /* A, B, ... in the file's order, for drawings and keys */
+    char letter[24];           /* F1, F2, ... in the file's order, for drawings and keys */
     unsigned char colour[3];   /* red, green, blue; a grey of the fabric's darkness where the file has none */
     int32_t print;             /* enum muslin_print */
     muslin_len usable_width;   /* of the cloth, or length of a strip */
@@ -136,6 +136,7 @@ struct design {
     size_t units_used;
     struct point_field *fields;
     size_t fields_used;
+    bool has_sashes;
     struct border_asked *borders;
     size_t borders_used;
 

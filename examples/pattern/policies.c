@@ -8,6 +8,9 @@
 
 static const struct place the_whole = { NULL, NULL, 0 };
 
+/* What it takes to square the end of cloth or of a strip set. */
+static const struct usual squaring = { "1/2 in", "1 cm" };
+
 /* ---- how one works ----------------------------------------------------------------------------------------------- */
 
 static void choose_cutting(struct making *making)
@@ -22,14 +25,14 @@ static void choose_cutting(struct making *making)
     spec->ease = length_of(making, json_object_get(making->file, "seam"), "ease", NULL);
     spec->grid = length_of(making, cutting, "grid", &eighth);
     spec->trim = length_of(making, cutting, "trim", NULL);
-    spec->end_trim = length_of(making, cutting, "end trim", NULL);
+    spec->end_trim = length_of(making, cutting, "end trim", &squaring);
     spec->resquare_loss = length_of(making, cutting, "resquare loss", NULL);
     spec->resquare_every = json_integer_value(json_object_get(cutting, "resquare every"));
     spec->fold_clear = length_of(making, cutting, "fold clear", NULL);
-    spec->policy = word_of(cutting, "policy", policy_words, usual.policy);
-    spec->tip = word_of(cutting, "tips", tip_words, usual.tip);
-    spec->direction = word_of(cutting, "round", rounding_words, usual.direction);
-    spec->strip_piecing = word_of(cutting, "strip piecing", set_words, usual.strip_piecing);
+    spec->policy = value_of_word(cutting, "policy", policy_words, usual.policy);
+    spec->tip = value_of_word(cutting, "tips", tip_words, usual.tip);
+    spec->direction = value_of_word(cutting, "round", ways_to_round, usual.direction);
+    spec->strip_piecing = value_of_word(cutting, "strip piecing", set_words, usual.strip_piecing);
 }
 
 static void choose_pressing(struct making *making)
@@ -38,7 +41,7 @@ static void choose_pressing(struct making *making)
     struct muslin_pressing_spec *spec = &making->design->pressing;
     json_t *pressing = json_object_get(making->file, "pressing");
     *spec = usual;
-    spec->units = word_of(pressing, "units", pressed_words, pressed_words[0].value);
+    spec->units = value_of_word(pressing, "units", pressed_words, pressed_words[0].value);
     if (json_object_get(pressing, "towards dark") != NULL)
         spec->prefer = is_true(pressing, "towards dark");
 }
@@ -55,9 +58,9 @@ static void choose_buying(struct making *making)
     *spec = usual;
     spec->step = length_of(making, buying, "step", &step);
     spec->extra = length_of(making, buying, "extra", NULL);
-    spec->straightening = length_of(making, buying, "straightening", NULL);
+    spec->straightening = length_of(making, buying, "straightening", &squaring);
     spec->shrinkage = (int32_t)(json_number_value(json_object_get(buying, "shrinkage")) * MUSLIN_PPM / 100 + 0.5);
-    spec->long_pieces = word_of(buying, "long strips", long_words, MUSLIN_LONG_JOINED);
+    spec->long_pieces = value_of_word(buying, "long strips", long_words, MUSLIN_LONG_JOINED);
     if (spec->long_pieces == MUSLIN_LONG_JOINED)
         spec->flags = MUSLIN_CUTPLAN_NO_PANELS;
     went_well(making, &seam, NULL, muslin_join_loss(MUSLIN_JOIN_STRAIGHT, 0, allowance, &spec->join_loss, &problem),
@@ -120,9 +123,9 @@ static const char *place_of_problem(const struct making *making, muslin_id root,
         return place_of_policy(problem->argument);
     if (muslin_quilt_id(making->design->quilt, is_measure ? MUSLIN_ID_MEASURE : MUSLIN_ID_NODE, problem->at, &id,
                         NULL) == MUSLIN_OK)
-        place = place_of(making, id);
+        place = place_noted(making, id);
     if (place == NULL)
-        place = place_of(making, root);
+        place = place_noted(making, root);
     return place != NULL ? place : "/top";
 }
 

@@ -152,8 +152,8 @@ struct pattern *pattern_parse(const char *text, size_t length, struct complaints
     pattern->version = text_of(root, "version");
     pattern->date = text_of(root, "date");
     pattern->invented = json_is_true(json_object_get(root, "invented"));
-    pattern->units = (enum pattern_units)word_of(root, "units", units_words, PATTERN_INCH);
-    pattern->paper = (enum pattern_paper)word_of(root, "paper", paper_words,
+    pattern->units = (enum pattern_units)value_of_word(root, "units", units_words, PATTERN_INCH);
+    pattern->paper = (enum pattern_paper)value_of_word(root, "paper", paper_words,
                                                  pattern->units == PATTERN_INCH ? PAPER_LETTER : PAPER_A4);
     choose_words(pattern);
     list_sizes(pattern);

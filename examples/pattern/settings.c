@@ -147,6 +147,7 @@ muslin_id make_sashed(struct making *making, const struct place *place, json_t *
     struct field field = { 0, 0, 0, NULL };
     muslin_id id = 0;
     bool sash = measure_of(making, place, value, "sash", &spec.sash);
+    making->design->has_sashes = true;
     if (!fill_field(making, place, value, "sashed", &field))
         return 0;
     spec.columns = field.columns;
@@ -174,7 +175,7 @@ static bool describe_point(struct making *making, const struct place *place, jso
     spec->sash_fabric = fabric_of(making, value, "fabric");
     spec->cornerstone = fabric_of(making, value, "cornerstone");
     if (json_object_get(value, "sash") != NULL)
-        spec->layout = word_of(value, "sashes end", sashes_words, MUSLIN_POINT_SASH_OUTER);
+        spec->layout = value_of_word(value, "sashes end", sashes_words, MUSLIN_POINT_SASH_OUTER);
     return set_off && sash;
 }
 

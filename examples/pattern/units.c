@@ -54,8 +54,8 @@ muslin_id make_unit(struct making *making, const struct place *place, json_t *va
     bool corner = measure_of(making, place, value, "corner", &spec.corner);
     if (!width || !height || !corner)
         return 0;
-    spec.kind = word_of(value, "unit", unit_words, 0);
-    spec.method = word_of(value, "method", method_words, usual_method(spec.kind));
+    spec.kind = value_of_word(value, "unit", kinds_of_unit, 0);
+    spec.method = value_of_word(value, "method", method_words, usual_method(spec.kind));
     spec.hand = hand != NULL ? (int32_t)json_integer_value(hand) : 1;
     for (size_t i = 0; i < json_array_size(names); i++)
         fabrics[i] = fabric_called(making, json_array_get(names, i));
@@ -88,8 +88,8 @@ static bool add_corners(struct making *making, const struct place *place, json_t
         struct muslin_corner_spec *spec = &drawing->corners[drawing->used++];
         must(muslin_corner_spec_init(spec, sizeof *spec));
         spec->piece = piece;
-        all &= read_length(making->complaints, &x, json_array_get(item, 0), &spec->x);
-        all &= read_length(making->complaints, &y, json_array_get(item, 1), &spec->y);
+        all &= parse_length(making->complaints, &x, json_array_get(item, 0), &spec->x);
+        all &= parse_length(making->complaints, &y, json_array_get(item, 1), &spec->y);
     }
     return all;
 }
@@ -206,7 +206,7 @@ muslin_id make_triangle_rows(struct making *making, const struct place *place, j
     list_pieces(making, rows, pieces);
     spec.rows = (int64_t)json_array_size(rows);
     spec.end_fabric = fabric_of(making, value, "end fabric");
-    spec.first = word_of(value, "first", first_words, 1);
+    spec.first = value_of_word(value, "first", first_words, 1);
     muslin_status status =
         muslin_quilt_sixty(making->design->quilt, &spec, pieces, sizeof *pieces, count, &id, &problem);
     free(pieces);

@@ -66,6 +66,13 @@ const char *sashes(const struct worked *worked)
     return strcmp(word(worked, WORD_SASHING), "lattice") == 0 ? "lattice strips" : "sashes";
 }
 
+const char *spelt(const struct worked *worked, enum spelt which)
+{
+    static const char *const colour[] = { "mitre", "mitred", "centre", "neighbours" };
+    static const char *const color[] = { "miter", "mitered", "center", "neighbors" };
+    return strcmp(word(worked, WORD_COLOR), "colour") == 0 ? colour[which] : color[which];
+}
+
 void write_fabric_heading(struct document *document, const struct worked *worked, muslin_id fabric)
 {
     const struct cloth *cloth = cloth_of(worked->design, fabric);
@@ -76,30 +83,6 @@ void write_fabric_heading(struct document *document, const struct worked *worked
 
 /* ---- names ------------------------------------------------------------------------------------------------------ */
 
-static const char *kind_name(const struct worked *worked, muslin_id node)
-{
-    struct muslin_node row = node_of(worked, node);
-    const struct unit_asked *unit = unit_of(worked->design, node);
-    if (unit != NULL)
-        return unit_name(unit->spec.kind);
-    switch (row.kind) {
-    case MUSLIN_NODE_SET_IN:
-        return "mitred border";
-    case MUSLIN_NODE_SHAPE:
-        return "unit of its own shape";
-    case MUSLIN_NODE_TRIM:
-        return "part to be trimmed";
-    case MUSLIN_NODE_PINWHEEL:
-        return "strips round a centre";
-    case MUSLIN_NODE_DIAGONAL:
-        return "centre on point";
-    case MUSLIN_NODE_SIXTY:
-        return "rows of triangles";
-    default:
-        return row.axis == MUSLIN_DOWN ? "rows joined" : "row";
-    }
-}
-
 static bool is_fed(const struct worked *worked, int64_t step, muslin_id node)
 {
     for (size_t i = 0; step >= 0 && i < worked->feeds[step].count; i++)
@@ -108,15 +91,91 @@ static bool is_fed(const struct worked *worked, int64_t step, muslin_id node)
     return false;
 }
 
+/* The step that takes a node, or -1. */
+static int64_t step_that_takes(const struct worked *worked, muslin_id node)
+{
+    for (size_t i = 0; i < worked->steps_count; i++)
+        if (worked->steps[i].node != node && is_fed(worked, (int64_t)i, node))
+            return (int64_t)i;
+    return -1;
+}
+
+/* The block that a node is in, or null. */
+static const struct named *block_around(const struct worked *worked, muslin_id node)
+{
+    for (int64_t step = step_that_takes(worked, node); step >= 0; step = step_that_takes(worked, node)) {
+        node = worked->steps[step].node;
+        const struct named *named = named_of(worked->design, node);
+        if (named != NULL && named->name != NULL)
+            return named->is_block ? named : NULL;
+    }
+    return NULL;
+}
+
+static bool has_block(const struct worked *worked, muslin_id row)
+{
+    const struct feeds *feeds = &worked->feeds[step_of(worked, row)];
+    for (size_t i = 0; i < feeds->count; i++) {
+        const struct named *named = named_of(worked->design, feeds->rows[i].node);
+        if (named != NULL && named->is_block)
+            return true;
+    }
+    return false;
+}
+
+/* "lamp row" of a lamp block; "block row"; "sash row". */
+static void add_row_name(struct line *line, const struct worked *worked, muslin_id row)
+{
+    static const char tail[] = " block";
+    const struct named *block = block_around(worked, row);
+    if (step_of(worked, row) < 0 || (block == NULL && !has_block(worked, row) && !worked->design->has_sashes)) {
+        add(line, "row");
+    } else if (block == NULL) {
+        add(line, "%s row", has_block(worked, row) ? "block" : sash(worked));
+    } else {
+        size_t length = strlen(block->name);
+        if (length >= sizeof tail && strcmp(block->name + length + 1 - sizeof tail, tail) == 0)
+            length -= sizeof tail - 1;
+        add(line, "%.*s row", (int)length, block->name);
+    }
+}
+
+static const char *kind_name(const struct worked *worked, muslin_id node)
+{
+    struct muslin_node row = node_of(worked, node);
+    const struct unit_asked *unit = unit_of(worked->design, node);
+    if (unit != NULL)
+        return unit_name(unit->spec.kind);
+    switch (row.kind) {
+    case MUSLIN_NODE_SET_IN:
+        return strcmp(spelt(worked, MITRED), "mitred") == 0 ? "mitred border" : "mitered border";
+    case MUSLIN_NODE_SHAPE:
+        return "unit of its own shape";
+    case MUSLIN_NODE_TRIM:
+        return "part to be trimmed";
+    case MUSLIN_NODE_PINWHEEL:
+        return "strips round a middle";
+    case MUSLIN_NODE_DIAGONAL:
+        return "field on point";
+    case MUSLIN_NODE_SIXTY:
+        return "rows of triangles";
+    default:
+        return "rows joined";
+    }
+}
+
 /* A part without a name: of a border, both its sides with the middle, or the strip with its corners. */
 static void add_kind(struct line *line, const struct worked *worked, muslin_id node)
 {
+    const struct muslin_node row = node_of(worked, node);
     const int64_t step = step_of(worked, node);
     const struct border_asked *border = step < 0 ? NULL : border_of_step(worked, (size_t)step);
-    if (border == NULL || !is_fed(worked, step_of(worked, border->outside), node))
-        add(line, "%s", kind_name(worked, node));
-    else
+    if (border != NULL && is_fed(worked, step_of(worked, border->outside), node))
         add(line, is_fed(worked, step, border->inside) ? "%s, left and right" : "%s, top and bottom", border->name);
+    else if (unit_of(worked->design, node) == NULL && row.kind == MUSLIN_NODE_JOIN && row.axis == MUSLIN_ACROSS)
+        add_row_name(line, worked, node);
+    else
+        add(line, "%s", kind_name(worked, node));
 }
 
 void add_name(struct line *line, const struct worked *worked, muslin_id node)
@@ -129,7 +188,19 @@ void add_name(struct line *line, const struct worked *worked, muslin_id node)
     }
     add(line, "%s%s", named->name, sides[named->side]);
     if (named->log > 0)
-        add(line, named->log == 1 ? ", centre and log %d" : ", log %d", named->log);
+        add(line, named->log == 1 ? ", %s and log %d" : ", %slog %d", named->log == 1 ? spelt(worked, CENTRE) : "",
+            named->log);
+}
+
+void add_again_part(struct line *line, const struct worked *worked, const struct lying *part)
+{
+    char letter[16];
+    const int64_t cut = cut_of_patch(worked, part->node);
+    if (cut >= 0)
+        add(line, "[%d]", worked->piece[cut]);
+    else
+        add(line, "%s%s%s%s", letter_of(worked, part->node, letter), part->other_way ? "*" : "",
+            part->mirrored ? " in mirror image" : "", turned(part->quarter_turns));
 }
 
 void add_part(struct line *line, const struct worked *worked, const struct lying *part)
@@ -212,6 +283,16 @@ bool is_border_cut(const struct worked *worked, size_t cut)
                 return true;
     }
     return false;
+}
+
+const struct border_asked *mitred_border_of(const struct worked *worked, size_t cut)
+{
+    const struct design *design = worked->design;
+    for (size_t i = 0; i < design->borders_used; i++)
+        if (design->borders[i].corners == CORNERS_MITRED && worked->cuts[cut].source == MUSLIN_CUT_MITRED &&
+            is_cut_for(worked, cut, design->borders[i].outside))
+            return &design->borders[i];
+    return NULL;
 }
 
 size_t first_border_step(const struct worked *worked)

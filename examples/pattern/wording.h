@@ -23,14 +23,21 @@ const char *sashes(const struct worked *worked);
 /* "Fabric A, night", as a subheading. */
 void write_fabric_heading(struct document *document, const struct worked *worked, muslin_id fabric);
 
+/* Words that are spelt as the pattern spells "color" or "colour". */
+enum spelt { MITRE, MITRED, CENTRE, NEIGHBOURS };
+const char *spelt(const struct worked *worked, enum spelt which);
 /* "lamp block", "border, left side", "row"; without the letter. */
 void add_name(struct line *line, const struct worked *worked, muslin_id node);
+/* A part that was told before: its number or letter, and how it is turned. */
+void add_again_part(struct line *line, const struct worked *worked, const struct lying *part);
 /* A child as it is laid: "[4] night, cut 3 1/2 in x 3 1/2 in", "A* (flying geese) upside down". */
 void add_part(struct line *line, const struct worked *worked, const struct lying *part);
 /* "seams 1 to 4 to the right; seam 5 to the left". */
 void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count);
 /* How the seams of a join are pressed, as a point. */
 void write_join_pressing(struct document *document, const struct worked *worked, muslin_id join);
+/* Where seams of the parts of a node do not lock, as a caution. */
+void write_clashes(struct document *document, const struct worked *worked, muslin_id node);
 void write_mitred_pressing(struct document *document, const struct worked *worked, muslin_id set_in);
 
 /* Steps of other kinds than joins and strip sets: write_recipe.c, write_field.c, write_sets.c, write_shapes.c. */
@@ -53,8 +60,17 @@ const struct point_field *point_field_of(const struct worked *worked, muslin_id 
 /* The border of the top that a step is of, or null; whether a patch is a plain strip of it. */
 const struct border_asked *border_of_step(const struct worked *worked, size_t step);
 bool is_border_strip(const struct worked *worked, size_t step, muslin_id patch);
+/* How many segments the last set is sewn for where short strips do for it, and how long they are; 0: none is short. */
+int64_t short_set(const struct worked *worked, const struct muslin_strip_set *set, muslin_len *length);
+/* A block of which there are more, and which is sewn first: every such step. */
+bool is_test_step(const struct worked *worked, size_t step);
+bool has_test_block(const struct worked *worked);
+/* Strips of the binding, as they are laid out for all tops, and what they come to; that may be null. */
+int64_t count_binding_strips(const struct worked *worked, muslin_len *together);
 /* A strip of a border is cut after the top is measured. */
 bool is_border_cut(const struct worked *worked, size_t cut);
+/* The mitred border of the top that a cut is for, or null. */
+const struct border_asked *mitred_border_of(const struct worked *worked, size_t cut);
 /* Whether less than that is nothing on a ruler: 1/8 in, or a millimetre; little cloth to spare: 1 in, or 25 mm. */
 bool is_nothing(const struct worked *worked, muslin_len length);
 bool is_little(const struct worked *worked, muslin_len length);

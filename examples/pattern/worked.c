@@ -116,12 +116,34 @@ static struct muslin_blank_spec *request_of(const struct worked *worked, const s
 }
 
 /* Strips cannot be slit: what is too long for one is joined. */
-static struct muslin_yardage_spec buying_of(const struct design *design, const struct cloth *cloth)
+struct muslin_yardage_spec buying_of(const struct worked *worked, const struct cloth *cloth)
 {
-    struct muslin_yardage_spec spec = design->buying;
+    struct muslin_yardage_spec spec = worked->design->buying;
+    spec.mitre_extra = worked->mitre_extra;
     if (cloth->strip_cut > 0)
         spec.long_pieces = MUSLIN_LONG_JOINED;
     return spec;
+}
+
+/* A hand's breadth to hold, so that the longest of the mitred strips comes out at a whole inch or centimetre. */
+static void leave_mitred_long(struct worked *worked)
+{
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    const muslin_len hold = in_inches ? 2 * MUSLIN_TICKS_PER_INCH : 50 * MUSLIN_TICKS_PER_MM;
+    struct muslin_rounding_spec whole = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded length = { .size = (uint32_t)sizeof length };
+    muslin_len longest = 0;
+    muslin_len held;
+    for (size_t i = 0; i < worked->cuts_count; i++)
+        if (worked->cuts[i].source == MUSLIN_CUT_MITRED && worked->cuts[i].cut_width > longest)
+            longest = worked->cuts[i].cut_width;
+    if (longest == 0)
+        return;
+    whole.grid = in_inches ? MUSLIN_TICKS_PER_INCH : 10 * MUSLIN_TICKS_PER_MM;
+    whole.direction = MUSLIN_ROUND_UP;
+    must(muslin_length_add(longest, hold, &held));
+    must(muslin_length_snap(held, &whole, &length));
+    must(muslin_length_subtract(length.value, longest, &worked->mitre_extra));
 }
 
 /* How each cut is laid out, as the library asks for it. */
@@ -130,7 +152,7 @@ static void read_laid(struct worked *worked)
     worked->laid = rows_for(worked->cuts_count, sizeof *worked->laid);
     for (size_t i = 0; i < worked->design->cloths_used; i++) {
         const struct cloth *cloth = &worked->design->cloths[i];
-        const struct muslin_yardage_spec spec = buying_of(worked->design, cloth);
+        const struct muslin_yardage_spec spec = buying_of(worked, cloth);
         size_t count;
         struct muslin_blank_spec *rows = request_of(worked, cloth, &spec, &count);
         for (size_t k = 0; k < count; k++)
@@ -178,6 +200,28 @@ static void read_steps(struct worked *worked)
     must(muslin_sewing_totals(worked->solution, seam_error, 0, &worked->sewn, NULL));
 }
 
+/* Strips of a mitred border lie over the seam that holds them, its mitres open: none of these meets another seam, and
+ * so the plan leaves them to chance. Along the middle part a strip is the first piece at the left and at the top. */
+static void press_outwards(struct worked *worked, muslin_id border)
+{
+    static const int32_t presses[] = { MUSLIN_PRESS_LEFT, MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_UP, MUSLIN_PRESS_DOWN };
+    for (size_t i = 0; i < worked->seams_count; i++) {
+        struct muslin_pressed_seam *seam = &worked->seams[i];
+        if (seam->node != border)
+            continue;
+        seam->press = seam->seam < 4 ? presses[seam->seam] : MUSLIN_PRESS_OPEN;
+        seam->towards = seam->seam >= 4 ? 0 : seam->seam % 2 == 0 ? 1 : 2;
+    }
+}
+
+static void press_mitred_borders(struct worked *worked)
+{
+    const struct design *design = worked->design;
+    for (size_t i = 0; i < design->borders_used; i++)
+        if (design->borders[i].corners == CORNERS_MITRED)
+            press_outwards(worked, design->borders[i].outside);
+}
+
 static bool press(struct worked *worked, struct complaints *complaints)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
@@ -192,6 +236,7 @@ static bool press(struct worked *worked, struct complaints *complaints)
     must(muslin_pressing_seams(plan, NULL, 0, 0, count, NULL));
     worked->seams = rows_for(*count, sizeof *worked->seams);
     must(muslin_pressing_seams(plan, worked->seams, sizeof *worked->seams, *count, count, NULL));
+    press_mitred_borders(worked);
     count = &worked->children_count;
     must(muslin_pressing_children(plan, NULL, 0, 0, count, NULL));
     worked->children = rows_for(*count, sizeof *worked->children);
@@ -355,16 +400,10 @@ static void read_bolt(struct worked *worked, size_t row)
     must(muslin_cutplan_left_over(plan, least, bolt->left_over, sizeof *bolt->left_over, *count, count, NULL));
 }
 
-/* A plan from strips as they are bought, as many as it takes. */
-static muslin_status plan_strips(const struct worked *worked, const struct cloth *cloth, struct muslin_cutplan **plan,
-                                 struct muslin_problem *problem)
+struct muslin_blank_spec *pieces_of(const struct worked *worked, const struct cloth *cloth,
+                                    const struct muslin_yardage_spec *buying, size_t *count)
 {
-    const struct muslin_yardage_spec buying = buying_of(worked->design, cloth);
-    struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
-    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
-    struct muslin_allocator allocator;
-    size_t count;
-    struct muslin_blank_spec *rows = request_of(worked, cloth, &buying, &count);
+    struct muslin_blank_spec *rows = request_of(worked, cloth, buying, count);
     for (size_t i = 0; i < worked->extras_count; i++) {
         const struct muslin_extra_cut_spec *extra = &worked->extras[i];
         struct muslin_blank_spec row = MUSLIN_BLANK_SPEC_INIT;
@@ -376,8 +415,21 @@ static muslin_status plan_strips(const struct worked *worked, const struct cloth
         row.join_loss = extra->join_loss;
         row.kind = extra->kind;
         row.label = (int64_t)(worked->cuts_count + i);
-        rows[count++] = row;
+        rows[(*count)++] = row;
     }
+    return rows;
+}
+
+/* A plan from strips as they are bought, as many as it takes. */
+static muslin_status plan_strips(const struct worked *worked, const struct cloth *cloth, struct muslin_cutplan **plan,
+                                 struct muslin_problem *problem)
+{
+    const struct muslin_yardage_spec buying = buying_of(worked, cloth);
+    struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
+    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    struct muslin_allocator allocator;
+    size_t count;
+    struct muslin_blank_spec *rows = pieces_of(worked, cloth, &buying, &count);
     spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
     spec.usable_width = 0;
     spec.print = cloth->print;
@@ -401,7 +453,9 @@ static int64_t strips_of(const struct muslin_cutplan *plan)
 /* How many strips so many tops take; -1 where that cannot be worked out. What is not of the tops is as it is. */
 static int64_t strips_for_tops(const struct worked *worked, const struct cloth *cloth, int64_t tops)
 {
-    struct worked other = { .design = worked->design, .cuts_count = worked->cuts_count };
+    struct worked other = { .design = worked->design,
+                            .cuts_count = worked->cuts_count,
+                            .mitre_extra = worked->mitre_extra };
     struct muslin_solve_spec spec = worked->design->solve;
     struct muslin_cutplan *plan = NULL;
     int64_t strips = -1;
@@ -472,8 +526,10 @@ static bool buy(struct worked *worked, const struct stopper *stopper, struct com
     size_t *count = &worked->bill_count;
     char place[80];
     bool fine = true;
+    struct muslin_yardage_spec spec = worked->design->buying;
+    spec.mitre_extra = worked->mitre_extra;
     must(muslin_allocator_libc(&allocator));
-    muslin_status status = muslin_yardage_create(worked->solution, &worked->design->buying, worked->extras,
+    muslin_status status = muslin_yardage_create(worked->solution, &spec, worked->extras,
                                                  sizeof worked->extras[0], worked->extras_count, &allocator,
                                                  ask_to_stop, (void *)(uintptr_t)stopper, &worked->yardage, &problem);
     place_of_fabric(worked, &problem, place, sizeof place);
@@ -497,6 +553,7 @@ static bool work_out(struct worked *worked, const struct stopper *stopper, struc
     if (!solve(worked, complaints))
         return false;
     read_cuts(worked);
+    leave_mitred_long(worked);
     read_laid(worked);
     put_in_order(worked);
     read_steps(worked);

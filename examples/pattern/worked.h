@@ -40,6 +40,7 @@ struct worked {
     size_t cuts_count;
     size_t *order; /* the cuts as they are listed: of each fabric the longest strips first */
     int *piece;    /* number of each cut in print, from 1; the strips of one mitred border share theirs */
+    muslin_len mitre_extra; /* to hold on to: added to the length of each mitred cut when it is laid out */
     int32_t *laid; /* how each is laid out, enum muslin_blank_kind: whole, lengthwise, joined from strips, on a slope */
     struct muslin_strip_set *sets;
     size_t sets_count;
@@ -101,6 +102,15 @@ struct lying {
 };
 struct lying lying_at(const struct worked *worked, muslin_id parent, size_t place, muslin_id child);
 
+/* How long a cut is in print and on the cloth: of mitred strips with what is left to hold on to. */
+muslin_len cut_length(const struct worked *worked, size_t cut);
+
+/* How a cloth is bought and laid out. */
+struct muslin_yardage_spec buying_of(const struct worked *worked, const struct cloth *cloth);
+/* What is cut from a cloth, binding and sleeve too, as a cutting plan is asked for it: give it back with free(). */
+struct muslin_blank_spec *pieces_of(const struct worked *worked, const struct cloth *cloth,
+                                    const struct muslin_yardage_spec *buying, size_t *count);
+
 /* What a piece of a plan is for. */
 enum laid_for { LAID_CUT, LAID_BINDING, LAID_SLEEVE };
 enum laid_for laid_for(const struct worked *worked, int64_t label);
@@ -115,6 +125,9 @@ int64_t step_of(const struct worked *worked, muslin_id node);
 const char *letter_of(const struct worked *worked, muslin_id node, char text[16]);
 /* Whether a row of the cut list goes into a node; the row of a patch, or of a patch in a strip set, or -1. */
 bool is_cut_for(const struct worked *worked, size_t cut, muslin_id node);
+/* Which sides of a node a mitred strip of it is for. */
+enum mitred_sides { MITRED_ALL, MITRED_BESIDE, MITRED_ACROSS };
+enum mitred_sides mitred_sides(const struct worked *worked, size_t cut, muslin_id node);
 int64_t cut_of_patch(const struct worked *worked, muslin_id patch);
 int64_t cut_of_strip(const struct worked *worked, muslin_id join, muslin_id patch);
 /* The seams of a node, in their order. */
@@ -133,6 +146,8 @@ const char *at_least(const struct worked *worked, muslin_len length, char text[W
 const char *at_most(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
 /* "12 1/2 in x 9 in". */
 const char *measured_by(const struct worked *worked, muslin_len width, muslin_len height, char text[WORD_ROOM]);
+/* Of a package of batting: about whole centimetres where it was made in inches. */
+const char *package_size(const struct worked *worked, char text[WORD_ROOM]);
 /* A length to buy, up to what shops cut: "1 3/8 yd" or "1.3 m". */
 const char *to_buy(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
 /* A length of thread or of seams, up to whole yards or metres. */

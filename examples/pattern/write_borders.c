@@ -53,16 +53,39 @@ static void write_strip_row(struct table *table, const struct worked *worked, si
     free(uses.text);
 }
 
+/* A mitred strip lies along the outer edge from corner to corner. */
+static void write_mitred_row(struct table *table, const struct worked *worked, size_t cut,
+                             const struct border_asked *border)
+{
+    static const char *const where[] = { "all four sides", "left and right", "top and bottom" };
+    const struct muslin_node_size size = size_of(worked, border->outside);
+    const enum mitred_sides sides = mitred_sides(worked, cut, border->outside);
+    char text[WORD_ROOM];
+    char letter[16];
+    add_cell(table, "[%d] %s", worked->piece[cut], fabric_name(worked, worked->cuts[cut].fabric));
+    add_cell(table, "%s, %s (%s)", border->name, where[sides], letter_of(worked, border->outside, letter));
+    add_cell(table, "%s", measured_by(worked, sides == MITRED_ACROSS ? size.finished_width : size.finished_height,
+                                      border->width, text));
+    add_cell(table, "%s", measured_by(worked, cut_length(worked, cut), worked->cuts[cut].cut_height, text));
+}
+
 static void write_lengths(struct document *document, const struct worked *worked)
 {
     static const char *const heads[] = { "Piece", "For", "Finished, length x width", "Cut, length x width" };
     struct table *table = NULL;
+    int told = 0;
     for (size_t i = 0; i < worked->cuts_count; i++) {
-        if (!is_border_cut(worked, worked->order[i]))
+        const size_t cut = worked->order[i];
+        const struct border_asked *mitred = mitred_border_of(worked, cut);
+        if ((mitred == NULL && !is_border_cut(worked, cut)) || worked->piece[cut] == told)
             continue;
+        told = worked->piece[cut];
         if (table == NULL)
             table = put_table(document, "Border strips, as the sums have them", heads, 4);
-        write_strip_row(table, worked, worked->order[i]);
+        if (mitred != NULL)
+            write_mitred_row(table, worked, cut, mitred);
+        else
+            write_strip_row(table, worked, cut);
     }
 }
 
@@ -97,8 +120,10 @@ static void write_measuring(struct document *document, const struct worked *work
         say(document, ITEM_POINT, 0, NULL, "A pieced border has its length: where it does not fit, let out or take in "
             "a little of several of its seams.");
     if (has_corners(worked, CORNERS_MITRED))
-        say(document, ITEM_POINT, 0, NULL, "Strips of a mitred border are left long and trimmed when the corners are "
-            "sewn.");
+        say(document, ITEM_POINT, 0, NULL, "Strips of a %s border are cut long and trimmed when the corners are sewn. "
+            "Measure the top through the middle both ways, mark that length on each strip, as much of it on either "
+            "side of the strip's middle, and pin mark on corner and middle on middle: what is over stands out alike at "
+            "both ends.", spelt(worked, MITRED));
 }
 
 void write_borders(struct document *document, const struct worked *worked)

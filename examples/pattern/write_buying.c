@@ -34,9 +34,10 @@ static void write_strips_row(struct table *table, const struct worked *worked, c
     if (cloth->strips_have == 0)
         add_cell(table, "%" PRId64 " strips of %s", bolt->strips_needed, text);
     else
-        add_cell(table, "there are %" PRId64 " strips of %s", cloth->strips_have, text);
+        add_cell(table, "from your bundle: %" PRId64 " strips of %s", bolt->strips_needed, text);
     if (cloth->strips_have >= bolt->strips_needed)
-        add_cell(table, "%" PRId64 " strips", cloth->strips_have - bolt->strips_needed);
+        add_cell(table, "%" PRId64 " of %" PRId64 " strips", cloth->strips_have - bolt->strips_needed,
+                 cloth->strips_have);
     else
         add_cell(table, cloth->strips_have == 0 ? "none" : "too few");
 }
@@ -74,7 +75,8 @@ static void write_backing_row(struct table *table, const struct worked *worked)
     const char *name = design->backing_fabric != 0 ? fabric_name(worked, design->backing_fabric) : design->backing_name;
     char text[WORD_ROOM];
     muslin_len spare;
-    add_cell(table, "backing%s%s", name == NULL ? "" : ": ", name == NULL ? "" : name);
+    add_cell(table, "backing%s%s, %s wide", name == NULL ? "" : ": ", name == NULL ? "" : name,
+             measured(worked, design->backing.fabric_width, text));
     add_cell(table, "%s", at_least(worked, best->cloth_with_repeat, text));
     add_cell(table, "%s", to_buy(worked, best->bought, text));
     must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
@@ -89,12 +91,14 @@ static void write_batting_row(struct table *table, const struct worked *worked)
 {
     const struct muslin_batting *batting = &worked->batting;
     char text[WORD_ROOM];
+    char wide[WORD_ROOM];
     add_cell(table, "%s", word(worked, WORD_BATTING));
     add_cell(table, "%s", measured_by(worked, batting->width, batting->length, text));
     if (batting->package >= 0)
-        add_cell(table, "a package of %s", measured_by(worked, batting->package_width, batting->package_length, text));
+        add_cell(table, "a package of %s", package_size(worked, text));
     else if (batting->joined_pieces > 0)
-        add_cell(table, "%s of the roll", to_buy(worked, batting->joined_length, text));
+        add_cell(table, "%s of the roll, %s wide", to_buy(worked, batting->joined_length, text),
+                 measured(worked, worked->design->batting.roll_width, wide));
     else
         add_cell(table, "from a roll");
     add_cell(table, "%s", "");
@@ -137,12 +141,14 @@ static void write_no_spare(struct document *document, const struct worked *worke
 static void write_strip_counts(struct document *document, const struct worked *worked)
 {
     int64_t fewest = -1;
+    bool shares = false;
     for (size_t i = 0; i < worked->bill_count; i++) {
         const struct cloth *cloth = cloth_of(worked->design, worked->bill[i].fabric);
         const struct bolt *bolt = &worked->bolts[i];
         if (cloth->strip_cut == 0 || cloth->strips_have == 0)
             continue;
         fewest = fewest < 0 || bolt->tops_given < fewest ? bolt->tops_given : fewest;
+        shares = shares || bolt->strips_needed * bolt->tops_given > cloth->strips_have;
         if (cloth->strips_have < bolt->strips_needed)
             say(document, ITEM_CAUTION, 0, NULL, "%s: %" PRId64 " strips are needed, and there are only %" PRId64 ".",
                 cloth->name, bolt->strips_needed, cloth->strips_have);
@@ -150,21 +156,43 @@ static void write_strip_counts(struct document *document, const struct worked *w
     if (fewest == 0)
         say(document, ITEM_CAUTION, 0, NULL, "The strips that there are do not suffice for one top of this size.");
     if (fewest > 0)
-        say(document, ITEM_POINT, 0, NULL, "The strips that there are suffice for %" PRId64 " top%s of this size%s.",
-            fewest, plural(fewest), fewest == TOPS_TRIED ? " or more" : "");
+        say(document, ITEM_POINT, 0, NULL, "The strips that there are suffice for %" PRId64 " top%s of this size%s%s.",
+            fewest, plural(fewest), fewest == TOPS_TRIED ? " or more" : "",
+            shares ? ", cut together: what is short in the last set of one serves the next" : "");
 }
 
 static void write_edges(struct document *document, const struct worked *worked, size_t fabric)
 {
-    enum { FAT_QUARTER = 9 * MUSLIN_TICKS_PER_INCH };
     const struct muslin_fabric_yardage *row = &worked->bill[fabric];
     const struct cloth *cloth = cloth_of(worked->design, row->fabric);
     if (cloth->strip_cut > 0)
         return;
     if (is_little(worked, row->spare))
         write_no_spare(document, worked, cloth->name, row->bought, row->spare);
-    if (row->bought <= FAT_QUARTER)
-        say(document, ITEM_POINT, 0, NULL, "%s: off the bolt, no fat quarter: strips go right across it.", cloth->name);
+}
+
+/* A quarter of a yard may lie in the shop as a fat quarter. */
+static bool is_a_quarter(const struct worked *worked, size_t fabric)
+{
+    enum { FAT_QUARTER = 9 * MUSLIN_TICKS_PER_INCH };
+    return worked->bill[fabric].bought <= FAT_QUARTER &&
+           cloth_of(worked->design, worked->bill[fabric].fabric)->strip_cut == 0;
+}
+
+static void write_no_quarters(struct document *document, const struct worked *worked)
+{
+    struct line line = { NULL, 0, 0 };
+    size_t count = 0;
+    size_t told = 0;
+    for (size_t i = 0; i < worked->bill_count; i++)
+        count += is_a_quarter(worked, i);
+    for (size_t i = 0; i < worked->bill_count; i++)
+        if (is_a_quarter(worked, i))
+            add(&line, "%s%s", comma(told++, count), fabric_name(worked, worked->bill[i].fabric));
+    if (told == 0)
+        return;
+    add(&line, ": off the bolt, no fat quarter: strips go right across it.");
+    put(document, ITEM_POINT, 0, NULL, &line);
 }
 
 static void write_backing_edge(struct document *document, const struct worked *worked)
@@ -212,6 +240,7 @@ void write_buying(struct document *document, const struct worked *worked)
     write_table(document, worked);
     for (size_t i = 0; i < worked->bill_count; i++)
         write_edges(document, worked, i);
+    write_no_quarters(document, worked);
     if (worked->design->has_backing)
         write_backing_edge(document, worked);
     write_strip_counts(document, worked);

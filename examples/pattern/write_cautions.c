@@ -16,22 +16,32 @@ static void write_assumptions(struct document *document, const struct worked *wo
 {
     char text[WORD_ROOM];
     say(document, ITEM_HEADING, 0, NULL, "What is assumed");
-    say(document, ITEM_POINT, 0, NULL, "Every seam takes its allowance, fold included, and every piece is cut as said. "
-        "Sew the test block to see whether yours do.");
+    say(document, ITEM_POINT, 0, NULL, "Every seam takes its allowance, fold included, and every piece is cut as "
+        "said%s.",
+        has_test_block(worked) ? ": the test block shows whether yours do" : "");
     say(document, ITEM_POINT, 0, NULL, "Cloth is usable over the width said from end to end, without flaws.");
     if (worked->design->solve.end_trim > 0 && worked->sets_count > 0)
-        say(document, ITEM_POINT, 0, NULL, "Squaring takes %s at either end of a strip set.",
+        say(document, ITEM_POINT, 0, NULL, "Squaring takes %s at each end of a strip set.",
             measured(worked, worked->design->solve.end_trim, text));
     if (worked->totals.exact == 0)
         say(document, ITEM_POINT, 0, NULL, "Lengths on the slant are no whole fractions; cut sizes of triangles are "
             "brought to the next %s.", measured(worked, worked->design->solve.grid, text));
 }
 
-static void write_safety(struct document *document)
+void write_before(struct document *document, const struct worked *worked)
 {
+    say(document, ITEM_HEADING, 0, NULL, "Before you cut");
     say(document, ITEM_CAUTION, 0, NULL, "Rotary cutters, irons, needles and pins hurt: close the blade each time you "
         "put the cutter down, cut away from yourself with the hand flat on the ruler, let no iron stand hot alone, "
         "count the pins, and keep all of it from children.");
+    say(document, ITEM_CAUTION, 0, NULL, "Cutting cannot be undone: cut for %s.", has_test_block(worked)
+        ? "the test block first" : "one unit first, sew it and measure it, as far as its method lets you");
+    say(document, ITEM_CAUTION, 0, NULL, "Cloth cut folded must lie smooth and square to the fold, or strips come out "
+        "with a bend in the middle: open the first strip and look.");
+}
+
+static void write_safety(struct document *document)
+{
     say(document, ITEM_CAUTION, 0, NULL, "No quilt belongs in the place where an infant sleeps.");
     say(document, ITEM_SAY, 0, NULL, "Nothing here says that a quilt meets a safety standard; where one is sold or "
         "given to a child, ask which rules hold where you live.");
@@ -41,10 +51,6 @@ void write_cautions(struct document *document, const struct worked *worked)
 {
     write_assumptions(document, worked);
     say(document, ITEM_HEADING, 0, NULL, "Cautions");
-    say(document, ITEM_CAUTION, 0, NULL, "Cutting cannot be undone: cut for one block or unit first, sew it and "
-        "measure it, as far as the method lets you. Of strip sets sew one, cut a segment and measure that.");
-    say(document, ITEM_CAUTION, 0, NULL, "Cloth cut folded must lie smooth and square to the fold, or strips come out "
-        "with a bend in the middle: open the first strip and look.");
     if (has_slant(worked))
         say(document, ITEM_CAUTION, 0, NULL, "Edges that were cut on the slant (triangles, diamonds) stretch: press "
             "them without pushing.");

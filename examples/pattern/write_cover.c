@@ -39,6 +39,27 @@ static int64_t count_blocks(const struct worked *worked)
     return count;
 }
 
+/* Where little is to spare the amount that is safer stands with it. */
+static void add_bought(struct table *table, const struct worked *worked, muslin_len bought, muslin_len spare)
+{
+    char text[WORD_ROOM];
+    char safer[WORD_ROOM];
+    muslin_len more;
+    must(muslin_length_add(bought, worked->design->buying.step, &more));
+    if (is_little(worked, spare))
+        add_cell(table, "%s (safer: %s)", to_buy(worked, bought, text), to_buy(worked, more, safer));
+    else
+        add_cell(table, "%s", to_buy(worked, bought, text));
+}
+
+static void add_backing_cell(struct table *table, const struct worked *worked)
+{
+    const struct muslin_backing *best = &worked->backings[0];
+    muslin_len spare;
+    must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
+    add_bought(table, worked, best->bought, spare);
+}
+
 static void add_cloth_cell(struct table *table, const struct worked *worked, size_t number)
 {
     char text[WORD_ROOM];
@@ -47,9 +68,10 @@ static void add_cloth_cell(struct table *table, const struct worked *worked, siz
         if (worked->bill[i].fabric != cloth->id)
             continue;
         if (cloth->strip_cut > 0)
-            add_cell(table, "%" PRId64 " strips", worked->bolts[i].strips_needed);
+            add_cell(table, "%" PRId64 " strips of %s", worked->bolts[i].strips_needed,
+                     measured_by(worked, cloth->usable_width, cloth->strip_cut, text));
         else
-            add_cell(table, "%s", to_buy(worked, worked->bill[i].bought, text));
+            add_bought(table, worked, worked->bill[i].bought, worked->bill[i].spare);
         return;
     }
     add_cell(table, "none");
@@ -68,9 +90,10 @@ static void add_size_cell(struct table *table, const struct worked *worked, enum
     else if (row == ROW_BLOCKS)
         add_cell(table, "%" PRId64, count_blocks(worked));
     else if (row == ROW_BINDING && worked->design->has_binding)
-        add_cell(table, "%s", measured(worked, worked->binding_reckoned, text));
+        add_cell(table, "%" PRId64 " strips cut %s wide", count_binding_strips(worked, NULL),
+                 measured(worked, worked->design->binding.binding_cut, text));
     else if (row == ROW_BACKING && worked->design->has_backing)
-        add_cell(table, "%s", to_buy(worked, worked->backings[0].bought, text));
+        add_backing_cell(table, worked);
     else if (row == ROW_BATTING && worked->design->has_batting)
         add_cell(table, "%s", measured_by(worked, worked->batting.width, worked->batting.length, text));
     else
@@ -92,10 +115,36 @@ static void write_cloth_rows(struct table *table, struct worked *const *sizes, s
     }
 }
 
+/* Below the cloth of the top: what goes round, behind and between. */
+static void write_finishing_rows(struct table *table, struct worked *const *sizes, size_t count)
+{
+    const struct design *design = sizes[0]->design;
+    char text[WORD_ROOM];
+    if (design->has_binding) {
+        add_cell(table, "binding (its %s is counted above)", word(sizes[0], WORD_FABRIC));
+        add_row(table, sizes, count, ROW_BINDING);
+    }
+    if (design->has_backing) {
+        add_cell(table, "backing, %s wide", measured(sizes[0], design->backing.fabric_width, text));
+        add_row(table, sizes, count, ROW_BACKING);
+    }
+    if (design->has_batting) {
+        add_cell(table, "%s, cut", word(sizes[0], WORD_BATTING));
+        add_row(table, sizes, count, ROW_BATTING);
+    }
+}
+
+static bool has_blocks(struct worked *const *sizes, size_t count)
+{
+    for (size_t i = 0; i < count; i++)
+        if (count_blocks(sizes[i]) > 0)
+            return true;
+    return false;
+}
+
 static void write_table(struct document *document, const struct pattern *pattern, struct worked *const *sizes,
                         size_t count)
 {
-    const struct design *design = sizes[0]->design;
     const char **heads = rows_for(count + 1, sizeof *heads);
     heads[0] = pattern->sizes_count == 1 ? "" : "Size";
     for (size_t i = 0; i < count; i++)
@@ -106,21 +155,12 @@ static void write_table(struct document *document, const struct pattern *pattern
     add_row(table, sizes, count, ROW_FINISHED);
     add_cell(table, "top, unfinished");
     add_row(table, sizes, count, ROW_UNFINISHED);
-    add_cell(table, "blocks");
-    add_row(table, sizes, count, ROW_BLOCKS);
+    if (has_blocks(sizes, count)) {
+        add_cell(table, "blocks");
+        add_row(table, sizes, count, ROW_BLOCKS);
+    }
     write_cloth_rows(table, sizes, count);
-    if (design->has_binding) {
-        add_cell(table, "binding, length joined (its cloth is counted above)");
-        add_row(table, sizes, count, ROW_BINDING);
-    }
-    if (design->has_backing) {
-        add_cell(table, "backing");
-        add_row(table, sizes, count, ROW_BACKING);
-    }
-    if (design->has_batting) {
-        add_cell(table, "%s, cut", word(sizes[0], WORD_BATTING));
-        add_row(table, sizes, count, ROW_BATTING);
-    }
+    write_finishing_rows(table, sizes, count);
 }
 
 void write_cover(struct document *document, struct worked *const *sizes, size_t count)

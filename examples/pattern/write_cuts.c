@@ -8,6 +8,7 @@
 
 /* ---- what it is for --------------------------------------------------------------------------------------------- */
 
+/* A strip goes into the set that is cut apart again; a patch of which a set gives some goes into the other steps. */
 static bool goes_into(const struct worked *worked, size_t step, const muslin_id *ids, size_t count)
 {
     const struct muslin_sewing_row *row = &worked->steps[step];
@@ -15,7 +16,7 @@ static bool goes_into(const struct worked *worked, size_t step, const muslin_id 
     for (size_t i = 0; i < count; i++) {
         if (row->node == ids[i] && row->kind != MUSLIN_SEWING_SEGMENTS)
             return true;
-        for (size_t k = 0; k < feeds->count; k++)
+        for (size_t k = 0; k < feeds->count && row->kind != MUSLIN_SEWING_SET; k++)
             if (feeds->rows[k].step < 0 && feeds->rows[k].node == ids[i])
                 return true;
     }
@@ -146,27 +147,44 @@ static void add_again(struct line *line, const struct worked *worked, const stru
         add(line, ", each from a rectangle so large, by its template%s", cut->hand == 2 ? " turned over" : "");
 }
 
-/* The exact length from point to point, with a hand's breadth to hold, up to a whole inch or centimetre. */
+/* From point to point, and a hand's breadth to hold. */
 static void add_mitred(struct line *line, const struct worked *worked, size_t cut)
 {
     const struct muslin_cut *row = &worked->cuts[cut];
-    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
-    struct muslin_rounding_spec whole = MUSLIN_ROUNDING_SPEC_INIT;
-    struct muslin_rounded length = { .size = (uint32_t)sizeof length };
-    const muslin_len lengths[] = { row->cut_width,
-                                   in_inches ? 2 * MUSLIN_TICKS_PER_INCH : 50 * MUSLIN_TICKS_PER_MM };
-    muslin_len generous;
     int64_t strips = 0;
     char text[WORD_ROOM];
     for (size_t i = 0; i < worked->cuts_count; i++)
         strips += worked->piece[i] == worked->piece[cut] ? worked->cuts[i].count : 0;
-    whole.grid = in_inches ? MUSLIN_TICKS_PER_INCH : 10 * MUSLIN_TICKS_PER_MM;
-    whole.direction = MUSLIN_ROUND_UP;
-    must(muslin_length_sum(lengths, 2, &generous));
-    must(muslin_length_snap(generous, &whole, &length));
-    add(line, "Cut %" PRId64 " strips at %s", strips, measured_by(worked, length.value, row->cut_height, text));
+    add(line, "Cut %" PRId64 " strips at %s", strips,
+        measured_by(worked, cut_length(worked, cut), row->cut_height, text));
     add(line, ", cut generous (from point to point a strip needs %s, cut); the ends are trimmed when the corners are "
-        "mitred", measured(worked, row->cut_width, text));
+        "%s", measured(worked, row->cut_width, text), spelt(worked, MITRED));
+}
+
+/* How long the last strips of a set must be that is sewn for one or two segments. */
+static void add_short_strips(struct line *line, const struct worked *worked, size_t cut)
+{
+    char letter[16];
+    char text[WORD_ROOM];
+    muslin_len length;
+    for (size_t i = 0; i < worked->sets_count; i++)
+        if (is_cut_for(worked, cut, worked->sets[i].node) && short_set(worked, &worked->sets[i], &length) > 0)
+            add(line, "; for the last set of %s strips %s long are enough",
+                letter_of(worked, worked->sets[i].node, letter), at_least(worked, length, text));
+}
+
+static bool is_taken_for_it(const struct muslin_cut *a, const struct muslin_cut *b)
+{
+    return a->fabric == b->fabric && a->shape == b->shape && a->again != b->again && a->cut_width == b->cut_width &&
+           a->cut_height == b->cut_height && a->source != MUSLIN_CUT_SET_STRIP && b->source != MUSLIN_CUT_SET_STRIP;
+}
+
+/* Pieces of one size of which some are cut again and some are not. */
+static void add_alike(struct line *line, const struct worked *worked, size_t cut)
+{
+    for (size_t i = 0; i < worked->cuts_count; i++)
+        if (i != cut && is_taken_for_it(&worked->cuts[cut], &worked->cuts[i]))
+            add(line, "; as large as [%d]: keep them apart", worked->piece[i]);
 }
 
 static void write_cut(struct document *document, const struct worked *worked, size_t cut)
@@ -191,6 +209,9 @@ static void write_cut(struct document *document, const struct worked *worked, si
             measured_by(worked, row->cut_width, row->cut_height, text));
     add_again(&line, worked, row);
     add_use(&line, worked, cut);
+    add_alike(&line, worked, cut);
+    if (row->source == MUSLIN_CUT_SET_STRIP)
+        add_short_strips(&line, worked, cut);
     put(document, ITEM_POINT, is_joined(worked, cut) ? 1 : 0, lead, &line);
 }
 
@@ -215,6 +236,53 @@ static void write_warnings(struct document *document, const struct worked *worke
         put(document, ITEM_CAUTION, 0, NULL, &line);
     }
 }
+
+/* ---- binding and sleeve ------------------------------------------------------------------------------------------ */
+
+static bool has_cuts(const struct worked *worked, muslin_id fabric)
+{
+    for (size_t i = 0; i < worked->cuts_count; i++)
+        if (worked->cuts[i].fabric == fabric)
+            return true;
+    return false;
+}
+
+static void write_extra(struct document *document, const struct worked *worked, size_t extra)
+{
+    const struct muslin_extra_cut_spec *cut = &worked->extras[extra];
+    char text[WORD_ROOM];
+    char wide[WORD_ROOM];
+    muslin_len together;
+    if (laid_for(worked, (int64_t)(worked->cuts_count + extra)) == LAID_BINDING) {
+        const int64_t strips = count_binding_strips(worked, &together);
+        say(document, ITEM_POINT, 0, NULL, "Binding: cut %" PRId64 " strip%s %s wide, %s together.", strips,
+            plural(strips), measured(worked, cut->cut_length, wide), measured(worked, together, text));
+    } else {
+        say(document, ITEM_POINT, 0, NULL, "Hanging sleeve: cut %" PRId64 " piece%s at %s%s.", cut->count,
+            plural(cut->count), measured_by(worked, cut->cut_width, cut->cut_length, text),
+            cut->kind == MUSLIN_BLANK_JOINED ? ", joined from strips" : "");
+    }
+}
+
+static void write_extras(struct document *document, const struct worked *worked, muslin_id fabric)
+{
+    for (size_t i = 0; i < worked->extras_count; i++)
+        if (worked->extras[i].fabric == fabric)
+            write_extra(document, worked, i);
+}
+
+/* Of what the top has nothing of. */
+static void write_other_fabrics(struct document *document, const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->bill_count; i++) {
+        if (has_cuts(worked, worked->bill[i].fabric))
+            continue;
+        write_fabric_heading(document, worked, worked->bill[i].fabric);
+        write_extras(document, worked, worked->bill[i].fabric);
+    }
+}
+
+/* ---- all --------------------------------------------------------------------------------------------------------- */
 
 static bool has_direction(const struct worked *worked)
 {
@@ -241,7 +309,10 @@ void write_cuts(struct document *document, const struct worked *worked)
             write_joining(document, worked, cut);
         if (i == 0 || worked->piece[cut] != worked->piece[before])
             write_cut(document, worked, cut);
-        if (i + 1 == worked->cuts_count || worked->cuts[worked->order[i + 1]].fabric != worked->cuts[cut].fabric)
-            write_warnings(document, worked, worked->cuts[cut].fabric);
+        if (i + 1 < worked->cuts_count && worked->cuts[worked->order[i + 1]].fabric == worked->cuts[cut].fabric)
+            continue;
+        write_extras(document, worked, worked->cuts[cut].fabric);
+        write_warnings(document, worked, worked->cuts[cut].fabric);
     }
+    write_other_fabrics(document, worked);
 }

@@ -70,7 +70,7 @@ static void write_row(struct document *document, const struct field *field, int6
     const size_t count = row_of(field->spec.columns, field->spec.rows, line, blocks);
     const bool sash_at_ends = has_sashes(field) && field->spec.layout != MUSLIN_POINT_SASH_INNER;
     struct line words = { NULL, 0, 0 };
-    char lead[32];
+    char lead[40];
     add(&words, "%s", line == 0 ? "" : "side triangle; ");
     if (sash_at_ends)
         add(&words, "%s; ", sash(field->worked));
@@ -83,7 +83,7 @@ static void write_row(struct document *document, const struct field *field, int6
     if (sash_at_ends)
         add(&words, "; %s", sash(field->worked));
     add(&words, "%s.", line == field->spec.columns - field->spec.rows ? "" : "; side triangle");
-    snprintf(lead, sizeof lead, "Row %zu:", number);
+    snprintf(lead, sizeof lead, "Diagonal row %zu:", number);
     put(document, ITEM_POINT, 1, lead, &words);
     free(blocks);
 }
@@ -245,6 +245,11 @@ static void write_trim(struct document *document, const struct field *field)
                 measured(worked, solve->grid, text));
         add(&line, ". ");
     }
+    if (solve->policy == MUSLIN_ALLOWANCE_OVERSIZE && solve->trim > 0)
+        add(&line, "Setting triangles are cut larger than they need be, by %s, to be trimmed. ",
+            measured(worked, solve->trim, text));
+    add(&line, "Lay a side triangle with its right angle flush with the corner of the block, so that what is over "
+        "hangs out beyond the row; lay the middle of a corner triangle's long side on the middle of the row's end. ");
     add(&line, "Side triangles were cut twice: their long side, on the outside, lies on the straight grain, their "
         "short sides stretch. Corner triangles were cut once: their two short sides, on the outside, lie on the "
         "straight grain; the long side, which you sew, stretches.");

@@ -64,6 +64,16 @@ static void write_other_backings(struct document *document, const struct worked 
     }
 }
 
+/* An insert of several pieces is joined before it is sewn in. */
+static void write_insert(struct document *document, const struct worked *worked)
+{
+    enum { INSERT = 5 };
+    for (size_t i = 0; i < worked->panels_count; i++)
+        if (worked->panels[i].role == INSERT && worked->panels[i].count > 1)
+            say(document, ITEM_POINT, 0, NULL, "Join the %" PRId64 " pieces of the insert end to end first, and trim "
+                "it to the length of the halves.", worked->panels[i].count);
+}
+
 static void write_backing(struct document *document, const struct worked *worked)
 {
     const struct muslin_backing *best = &worked->backings[0];
@@ -75,11 +85,13 @@ static void write_backing(struct document *document, const struct worked *worked
     say(document, ITEM_POINT, 0, NULL, "Least cloth: %s. Buy %s.", layout_name(best->layout),
         to_buy(worked, best->bought, text));
     write_panels(document, worked);
+    write_insert(document, worked);
     if (best->seams > 0)
         say(document, ITEM_POINT, 0, NULL, "Trim the selvages off, sew the pieces with %s seams and press them open.",
             measured(worked, spec->seam, text));
-    say(document, ITEM_POINT, 0, NULL, "Sewn together it measures %s unfinished.",
-        measured_by(worked, best->joined_width, best->joined_length, text));
+    if (best->seams > 0)
+        say(document, ITEM_POINT, 0, NULL, "Sewn together it measures %s unfinished.",
+            measured_by(worked, best->joined_width, best->joined_length, text));
     if (is_nothing(worked, best->narrower_by))
         say(document, ITEM_CAUTION, 0, NULL, "The cloth for the back must have its full width: any narrower, and this "
             "layout needs more.");
@@ -95,32 +107,47 @@ static void write_backing(struct document *document, const struct worked *worked
 static void write_batting(struct document *document, const struct worked *worked)
 {
     const struct muslin_batting *batting = &worked->batting;
+    const muslin_len roll = worked->design->batting.roll_width;
     char head[WORD_ROOM];
     char text[WORD_ROOM];
+    char wide[WORD_ROOM];
     say(document, ITEM_SUBHEADING, 0, NULL, "%s", capital(worked, WORD_BATTING, head));
     say(document, ITEM_POINT, 0, NULL, "Cut %s: it stands out beyond the quilt like the back, a little less.",
         measured_by(worked, batting->width, batting->length, text));
     if (batting->package >= 0)
         say(document, ITEM_POINT, 0, NULL, "A package of %s covers that%s.",
-            measured_by(worked, batting->package_width, batting->package_length, text),
+            package_size(worked, text),
             batting->turned ? ", turned a quarter" : "");
     if (batting->joined_pieces > 1)
-        say(document, ITEM_POINT, 0, NULL, "From the roll: %" PRId64 " pieces laid edge to edge %s, sewn without "
-            "overlapping; %s of the roll in all.", batting->joined_pieces,
+        say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: %" PRId64 " pieces laid edge to edge %s, sewn "
+            "without overlapping; %s of the roll in all.", measured(worked, roll, wide), batting->joined_pieces,
             batting->joined_turned ? "across the quilt" : "along the quilt",
             to_buy(worked, batting->joined_length, text));
     if (batting->joined_pieces == 1)
-        say(document, ITEM_POINT, 0, NULL, "From the roll: one piece, %s long.",
+        say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: one piece, %s long.", measured(worked, roll, wide),
             to_buy(worked, batting->joined_length, text));
+}
+
+/* ---- layers ------------------------------------------------------------------------------------------------------ */
+
+static void write_layers(struct document *document, const struct worked *worked)
+{
+    say(document, ITEM_SUBHEADING, 0, NULL, "Layers and quilting");
+    say(document, ITEM_POINT, 0, NULL, "Layer: spread the back on a flat floor or table, right side down and taut; on "
+        "it the %s, and on that the top, right side up, pressed, in the middle of both.", word(worked, WORD_BATTING));
+    say(document, ITEM_POINT, 0, NULL, "Baste: from the middle outwards, with long stitches or safety pins, a hand's "
+        "breadth apart.");
+    say(document, ITEM_POINT, 0, NULL, "Quilt: from the middle outwards, by hand or machine, no further apart than the "
+        "maker of the %s says; then trim all layers even with the top.", word(worked, WORD_BATTING));
 }
 
 /* ---- binding ----------------------------------------------------------------------------------------------------- */
 
 /* What the strips come to, counted where they are laid out. */
-static int64_t count_strips(const struct worked *worked, muslin_len *together)
+int64_t count_binding_strips(const struct worked *worked, muslin_len *together)
 {
     int64_t strips = 0;
-    *together = 0;
+    muslin_len sum = 0;
     for (size_t i = 0; i < worked->bill_count; i++) {
         const struct bolt *bolt = &worked->bolts[i];
         for (size_t k = 0; k < bolt->places_count; k++) {
@@ -128,12 +155,14 @@ static int64_t count_strips(const struct worked *worked, muslin_len *together)
             if (laid_for(worked, bolt->pieces[place->piece].label) != LAID_BINDING)
                 continue;
             const int64_t count = place->count * bolt->strips[place->strip].times;
-            const muslin_len lengths[] = { *together, place->width };
+            const muslin_len lengths[] = { sum, place->width };
             const int64_t counts[] = { 1, count };
             strips += count;
-            must(muslin_length_dot(lengths, counts, 2, together));
+            must(muslin_length_dot(lengths, counts, 2, &sum));
         }
     }
+    if (together != NULL)
+        *together = sum;
     return strips;
 }
 
@@ -145,7 +174,7 @@ static void write_binding_length(struct document *document, const struct worked 
     char text[WORD_ROOM];
     muslin_len together;
     muslin_len ends;
-    const int64_t strips = count_strips(worked, &together);
+    const int64_t strips = count_binding_strips(worked, &together);
     must(muslin_length_subtract(worked->binding_reckoned, worked->binding.perimeter, &ends));
     add(&line, "%" PRId64 " strips cut %s wide, ", strips, measured(worked, spec->binding_cut, text));
     add(&line, "%s together; ", measured(worked, together, text));
@@ -166,7 +195,7 @@ static void write_binding(struct document *document, const struct worked *worked
     say(document, ITEM_POINT, 0, NULL, "Of %s.", fabric_name(worked, worked->design->binding_fabric));
     write_binding_length(document, worked);
     say(document, ITEM_POINT, 0, NULL, "Press the joins open and the strip in half lengthwise, right side out. When "
-        "the quilt is quilted and its edges are trimmed straight, sew the raw edges of the binding to its front with "
+        "the quilt is quilted and trimmed, sew the raw edges of the binding to its front with "
         "the seam allowance, from the middle of a side; at a corner stop one seam allowance before the edge, fold the "
         "strip up and down again and go on. Join the ends, fold the binding over the edge and sew its fold down on the "
         "back, over the seam.");
@@ -179,7 +208,7 @@ static void write_sleeve(struct document *document, const struct worked *worked)
     const struct muslin_hanging *sleeve = &worked->sleeve;
     char text[WORD_ROOM];
     char finished[WORD_ROOM];
-    say(document, ITEM_SUBHEADING, 0, NULL, "Hanging sleeve");
+    say(document, ITEM_SUBHEADING, 0, NULL, "Hanging sleeve, if the quilt is to hang");
     const struct muslin_extra_cut_spec *cut = &worked->extras[worked->extras_count - 1];
     say(document, ITEM_POINT, 0, NULL, "Of %s cut %" PRId64 " piece%s of %s%s; finished %s long%s.",
         fabric_name(worked, worked->design->sleeve_fabric), sleeve->sleeves, plural(sleeve->sleeves),
@@ -237,6 +266,8 @@ void write_finishing(struct document *document, const struct worked *worked)
         write_backing(document, worked);
     if (design->has_batting)
         write_batting(document, worked);
+    if (design->has_backing && design->has_batting)
+        write_layers(document, worked);
     if (design->has_binding)
         write_binding(document, worked);
     if (worked->sleeve.sleeves > 0)

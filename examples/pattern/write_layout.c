@@ -73,6 +73,13 @@ static void add_place(struct line *line, const struct laying *laying, const stru
     }
 }
 
+/* A seam nearer to a corner than a hand is wide is better not there. */
+static muslin_len hand_of(const struct worked *worked)
+{
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    return in_inches ? 4 * MUSLIN_TICKS_PER_INCH : 100 * MUSLIN_TICKS_PER_MM;
+}
+
 /* Whether a piece to be joined for a border lies there that is shorter than its strip. */
 static bool may_be_longer(const struct laying *laying, const struct muslin_plan_strip *strip, size_t place)
 {
@@ -84,8 +91,7 @@ static bool may_be_longer(const struct laying *laying, const struct muslin_plan_
 static void add_free(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
 {
     const struct worked *worked = laying->worked;
-    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
-    const muslin_len enough = in_inches ? 4 * MUSLIN_TICKS_PER_INCH : 100 * MUSLIN_TICKS_PER_MM;
+    const muslin_len enough = hand_of(worked);
     struct line names = { NULL, 0, 0 };
     char text[WORD_ROOM];
     char name[32];
@@ -101,6 +107,33 @@ static void add_free(struct line *line, const struct laying *laying, const struc
                                "corner, and trim when the top is measured"
                              : ". Only %s of this strip are free to leave those for %s longer",
         at_most(worked, left, text), names.text);
+    free(names.text);
+}
+
+/* Part of a border, which is cut when the top is measured. */
+static bool is_cut_late(const struct laying *laying, size_t place)
+{
+    const struct muslin_cut *cut = cut_at(laying, place);
+    return cut != NULL && cut->source == MUSLIN_CUT_PATCH &&
+           is_border_cut(laying->worked, (size_t)label_of(laying, place));
+}
+
+/* Where a strip has parts of a border and other pieces: which are cut first, and where. */
+static void add_late(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
+{
+    struct line names = { NULL, 0, 0 };
+    char name[32];
+    int64_t late = 0;
+    for (int64_t i = 0; i < strip->places; i++) {
+        const size_t place = (size_t)(strip->first_place + i);
+        if (!is_cut_late(laying, place))
+            continue;
+        late++;
+        add(&names, "%s%s", names.used > 0 ? " and " : "", label_name(laying->worked, label_of(laying, place), name));
+    }
+    if (late > 0 && late < strip->places)
+        add(line, ". Cut the others from its right end and leave the part for %s whole until the top is measured",
+            names.text);
     free(names.text);
 }
 
@@ -151,6 +184,7 @@ static void write_strip(struct document *document, const struct laying *laying, 
         add_place(&line, laying, strip, (size_t)(strip->first_place + i));
     }
     add_free(&line, laying, strip);
+    add_late(&line, laying, strip);
     put(document, ITEM_POINT, strip->holder >= 0 && !is_bought_strip ? 1 : 0, NULL, &line);
 }
 
@@ -227,6 +261,50 @@ static void write_both_ways(struct document *document, const struct laying *layi
     add(&line, ": some lie along the cloth, some across it. Where a print would show that, or stretch matter, cut all "
         "of them alike; that may take more cloth.");
     put(document, ITEM_POINT, 0, NULL, &line);
+}
+
+/* Where the shortest strip lies of a piece that is joined with one so short that its seam lies by a corner; or -1. */
+static int64_t place_of_stub(const struct laying *laying, int64_t piece)
+{
+    const int64_t label = laying->bolt->pieces[piece].label;
+    muslin_len shortest = hand_of(laying->worked);
+    int64_t found = -1;
+    if (laid_for(laying->worked, label) != LAID_CUT || !is_joined(laying->worked, (size_t)label))
+        return found;
+    for (size_t i = 0; i < laying->bolt->places_count; i++)
+        if (laying->bolt->places[i].piece == piece && laying->bolt->places[i].width < shortest) {
+            shortest = laying->bolt->places[i].width;
+            found = (int64_t)i;
+        }
+    return found;
+}
+
+/* Whether so much of its strip is free that it is told with the strip to leave it longer. */
+static bool may_grow(const struct laying *laying, int64_t place)
+{
+    const struct muslin_plan_strip *strip = &laying->bolt->strips[laying->bolt->places[place].strip];
+    muslin_len left;
+    must(muslin_length_subtract(strip->width, strip->used, &left));
+    return left >= hand_of(laying->worked);
+}
+
+static void write_stubs(struct document *document, const struct laying *laying)
+{
+    char text[WORD_ROOM];
+    char whole[WORD_ROOM];
+    char name[32];
+    for (size_t i = 0; i < laying->bolt->pieces_count; i++) {
+        const int64_t place = place_of_stub(laying, (int64_t)i);
+        if (place < 0)
+            continue;
+        const int64_t label = laying->bolt->pieces[i].label;
+        say(document, ITEM_POINT, 0, NULL, "%s is joined with a piece only %s long%s. On cloth usable over at least %s "
+            "it is cut in one, without a join.", label_name(laying->worked, label, name),
+            measured(laying->worked, laying->bolt->places[place].width, text), may_grow(laying, place) ? "" :
+            ", its seam close to a corner: where cloth is left, cut that piece longer and the one that it is joined to "
+            "as much shorter, so that both are nearer equal",
+            at_least(laying->worked, cut_length(laying->worked, (size_t)label), whole));
+    }
 }
 
 static bool is_of_one_size(const struct muslin_plan_left_over *a, const struct muslin_plan_left_over *b)
@@ -312,6 +390,7 @@ static void write_bolt(struct document *document, const struct worked *worked, s
     put_picture(document, PICTURE_CLOTH, worked, (int64_t)fabric, "As it is laid out; dashed: left over");
     for (size_t i = 0; i < laying.bolt->strips_count; i++)
         write_strip(document, &laying, &laying.bolt->strips[i]);
+    write_stubs(document, &laying);
     write_both_ways(document, &laying);
     write_left_over(document, &laying);
 }
@@ -338,8 +417,8 @@ void write_layout(struct document *document, const struct worked *worked)
         add(&line, " For straightening the end %s is counted.",
             measured(worked, worked->design->buying.straightening, text));
     put(document, ITEM_SAY, 0, NULL, &line);
-    say(document, ITEM_SAY, 0, NULL, "Two steps: strips right across the cloth, then pieces side by side from each. "
-        "What is said of other plans is said of such ones: not of pieces stacked one above the other in a strip.");
+    say(document, ITEM_SAY, 0, NULL, "Stacking pieces in one strip%s may need less.",
+        worked->design->buying.long_pieces == MUSLIN_LONG_JOINED ? ", or cutting borders along the cloth," : "");
     if (has_panels(worked))
         say(document, ITEM_SAY, 0, NULL, "Pieces longer than the cloth is wide are slit along it: unfold the cloth for "
             "the length that they come from, slit them off side by side from its left edge, and cut what is left "

@@ -82,7 +82,8 @@ static void write_sizes(struct document *document, const struct worked *worked)
         say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patches in %" PRId64 " tops, which are made at once: all numbers "
             "of pieces and all cloth are for %" PRId64 ".", worked->totals.patches, tops, tops);
     else
-        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patches.", worked->totals.patches);
+        say(document, ITEM_SAY, 0, NULL, "%" PRId64 " patch%s.", worked->totals.patches,
+            worked->totals.patches == 1 ? "" : "es");
 }
 
 static void write_seam(struct document *document, const struct worked *worked)
@@ -150,6 +151,29 @@ static void write_widths(struct document *document, const struct worked *worked)
     }
 }
 
+bool is_test_step(const struct worked *worked, size_t step)
+{
+    const struct muslin_sewing_row *row = &worked->steps[step];
+    const struct named *named = named_of(worked->design, row->node);
+    return named != NULL && named->is_block && row->alike > 1 && row->kind != MUSLIN_SEWING_SET;
+}
+
+bool has_test_block(const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->steps_count; i++)
+        if (is_test_step(worked, i))
+            return true;
+    return false;
+}
+
+static bool has_sets(const struct worked *worked)
+{
+    for (size_t i = 0; i < worked->steps_count; i++)
+        if (worked->steps[i].kind == MUSLIN_SEWING_SET)
+            return true;
+    return false;
+}
+
 /* Blocks of which there are more: one of each is finished before the rest of their parts. */
 static void write_test_blocks(struct document *document, const struct worked *worked)
 {
@@ -160,7 +184,7 @@ static void write_test_blocks(struct document *document, const struct worked *wo
     for (size_t i = 0; i < worked->steps_count; i++) {
         const struct muslin_sewing_row *step = &worked->steps[i];
         const struct named *named = named_of(worked->design, step->node);
-        if (named == NULL || !named->is_block || step->alike == 1 || step->kind == MUSLIN_SEWING_SET)
+        if (!is_test_step(worked, i))
             continue;
         add(&line, "%s%s %s, ", found++ > 0 ? "; " : "Test block: first cut and sew what one block needs, step by "
             "step, and measure it: ", named->name, letter_of(worked, step->node, letter));
@@ -168,14 +192,19 @@ static void write_test_blocks(struct document *document, const struct worked *wo
     }
     if (found == 0)
         return;
-    add(&line, ". Only then sew all parts of a step in a chain.");
+    add(&line, ". It counts as one of those needed. ");
+    if (has_sets(worked))
+        add(&line, "Of strip sets sew one of each for it, and keep what the block does not take. ");
+    add(&line, "When it measures right, cut the rest, and sew all parts of a step in a chain.");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
 static void write_letters(struct document *document, const struct worked *worked)
 {
-    say(document, ITEM_POINT, 0, NULL, "Pieces have numbers, [1]; what is sewn of them has letters, A. Units, blocks "
-        "and rows of one letter are sewn one after the other in a chain.");
+    char text[WORD_ROOM];
+    say(document, ITEM_POINT, 0, NULL, "%ss have F and a number, F1; pieces have numbers, [1]; what is sewn of them "
+        "has letters, A, and is called a step. Numbers of pieces and letters are those of this size. Within a step, "
+        "what was told once is then called by its number or letter alone.", capital(worked, WORD_FABRIC, text));
     if (has_other_way(worked, false))
         say(document, ITEM_POINT, 0, NULL, "A* is the same as A with all its seams, also those of its parts, pressed "
             "the other way, so that seams lie opposite ways where they meet: in A* a part B is a B*, and a B* is a B.");
@@ -183,12 +212,21 @@ static void write_letters(struct document *document, const struct worked *worked
         say(document, ITEM_POINT, 0, NULL, "Where a step says that A* is turned, sew and press it like any A, with the "
             "same parts, and only turn it when it is sewn in: it looks the same, and its seams lie opposite ways to "
             "those they meet.");
-    say(document, ITEM_POINT, 0, NULL, "\"About\": the exact length lies between two marks of a ruler, as of squares "
-        "on point; it is told to the nearest %s.",
-        worked->design->pattern->units == PATTERN_INCH ? "1/8 in" : "millimetre");
     say(document, ITEM_POINT, 0, NULL, "The drawing shows the top with its upper edge above. On it are the letters of "
         "blocks and of rows that run across%s.",
         worked->design->fields_used > 0 ? "; on point, the numbers of the diagonal rows" : "");
+}
+
+/* The cover of one size alone has its top already. */
+static bool is_drawn_alone(const struct document *document)
+{
+    size_t tops = 0;
+    size_t sizes = 0;
+    for (size_t i = 0; i < document->used; i++) {
+        sizes += document->items[i].kind == ITEM_SIZE;
+        tops += document->items[i].kind == ITEM_PICTURE && document->items[i].picture.kind == PICTURE_TOP;
+    }
+    return sizes == 1 && tops == 1;
 }
 
 void write_notes(struct document *document, const struct worked *worked)
@@ -196,8 +234,13 @@ void write_notes(struct document *document, const struct worked *worked)
     say(document, ITEM_HEADING, 0, NULL, "Read this first");
     write_sizes(document, worked);
     write_misfits(document, worked);
-    put_picture(document, PICTURE_TOP, worked, 0, "The top, finished, in its fabrics");
+    if (!is_drawn_alone(document))
+        put_picture(document, PICTURE_TOP, worked, 0, "The top, finished, in its fabrics");
     put_picture(document, PICTURE_KEY, worked, 0, "Fabrics: glue a snippet of your own beside each");
+    say(document, ITEM_POINT, 0, NULL, "Where you take other %ss, keep dark and pale where they are on the drawing: "
+        "look at yours together with half-closed eyes.", word(worked, WORD_FABRIC));
+    say(document, ITEM_POINT, 0, NULL, "Tools: rotary cutter, mat and a long ruler; sewing machine, thread, pins, "
+        "iron; labels, and a marker that washes out.");
     write_seam(document, worked);
     write_widths(document, worked);
     say(document, ITEM_POINT, 0, NULL, "The cutting list says what there is to cut. Cut it strip by strip, in the "

@@ -32,8 +32,22 @@ static bool all_alike(const struct muslin_pressed_seam *seams, size_t count)
     return true;
 }
 
+static bool takes_turns(const struct muslin_pressed_seam *seams, size_t count)
+{
+    enum { FEW = 4 };
+    for (size_t i = 2; i < count; i++)
+        if (seams[i].press != seams[i - 2].press)
+            return false;
+    return count > FEW && seams[0].press != seams[1].press;
+}
+
 void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count)
 {
+    if (takes_turns(seams, count)) {
+        add(line, "seams 1, 3, 5 and so on %s; seams 2, 4, 6 and so on %s", direction_name(seams[0].press),
+            direction_name(seams[1].press));
+        return;
+    }
     for (size_t i = 0, next; i < count; i = next) {
         for (next = i + 1; next < count && seams[next].press == seams[i].press; next++) {
         }
@@ -42,6 +56,17 @@ void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t
             add(line, " to %zu", next);
         add(line, " %s", direction_name(seams[i].press));
     }
+}
+
+/* Whether all go to the paler side because nesting wants it; in a cabin they go to the log. */
+static bool goes_to_pale(const struct worked *worked, const struct muslin_pressed_seam *seams, size_t count)
+{
+    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    must(muslin_quilt_read_join(worked->design->quilt, seams->node, &spec, NULL));
+    for (size_t i = 0; i < count; i++)
+        if (seams[i].preferred != 2)
+            return false;
+    return spec.press == MUSLIN_SEAM_PRESS_FREE;
 }
 
 void write_join_pressing(struct document *document, const struct worked *worked, muslin_id join)
@@ -59,11 +84,21 @@ void write_join_pressing(struct document *document, const struct worked *worked,
         add_runs(&line, seams, count);
     if (count == 1)
         add_towards(&line, worked, seams);
+    if (goes_to_pale(worked, seams, count))
+        add(&line, "; that is the paler side, so that they lock with what they meet");
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
 
 /* ---- mitred strips ---------------------------------------------------------------------------------------------- */
+
+static bool is_pressed_outwards(const struct muslin_pressed_seam *seams)
+{
+    for (size_t i = 0; i < 4; i++)
+        if (seams[i].towards != (i % 2 == 0 ? 1 : 2))
+            return false;
+    return true;
+}
 
 /* First the seams along the middle part, left, right, top, bottom: of the left and the top one the strip is the first
  * piece. Then the mitres. */
@@ -78,16 +113,19 @@ void write_mitred_pressing(struct document *document, const struct worked *worke
         say(document, ITEM_POINT, 0, NULL, "Press as the arrows on the drawing show.");
         return;
     }
-    add(&line, "Press the seam of the ");
-    for (size_t i = 0; i < 4; i++)
-        add(&line, "%s%s strip towards the %s", comma(i, 4), sides[i],
-            seams[i].towards == (i % 2 == 0 ? 1 : 2) ? "strip" : "middle");
-    add(&line, "; ");
-    if (all_alike(seams + 4, 4))
-        add(&line, "all mitres %s", direction_name(seams[4].press));
+    if (is_pressed_outwards(seams))
+        add(&line, "Press all four seams towards the strips");
     else
         for (size_t i = 0; i < 4; i++)
-            add(&line, "%sthe %s mitre %s", comma(i, 4), corners[i], direction_name(seams[4 + i].press));
+            add(&line, "%s%s strip towards the %s", i == 0 ? "Press the seam of the " : comma(i, 4), sides[i],
+                seams[i].towards == (i % 2 == 0 ? 1 : 2) ? "strip" : "middle");
+    add(&line, "; ");
+    if (all_alike(seams + 4, 4))
+        add(&line, "all %ss %s", spelt(worked, MITRE), direction_name(seams[4].press));
+    else
+        for (size_t i = 0; i < 4; i++)
+            add(&line, "%sthe %s %s %s", comma(i, 4), corners[i], spelt(worked, MITRE),
+                direction_name(seams[4 + i].press));
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
 }
@@ -140,6 +178,36 @@ static void write_exception(struct document *document, const struct worked *work
     put(document, ITEM_POINT, 1, NULL, &line);
 }
 
+/* At each seam of the node where two parts clash, once for all copies: "seams of L and of J, at seam 1 and seam 3". */
+static void add_clash(struct line *line, const struct worked *worked, size_t first)
+{
+    const struct muslin_pressing_exception *row = &worked->exceptions[first];
+    char letter[16];
+    size_t seams = 0;
+    add(line, "seams of %s%s", row->first_node == row->second_node ? "two " : "",
+        letter_of(worked, row->first_node, letter));
+    if (row->first_node != row->second_node)
+        add(line, " and of %s", letter_of(worked, row->second_node, letter));
+    for (size_t i = first; i < worked->exceptions_count; i++)
+        if (is_same_clash(row, &worked->exceptions[i]) && !is_told(worked, i, true))
+            add(line, "%sseam %" PRId64, seams++ == 0 ? ", at " : ", ", worked->exceptions[i].seam + 1);
+}
+
+void write_clashes(struct document *document, const struct worked *worked, muslin_id node)
+{
+    struct line line = { NULL, 0, 0 };
+    for (size_t i = 0; i < worked->exceptions_count; i++) {
+        if (worked->exceptions[i].node != node || is_told(worked, i, false))
+            continue;
+        add(&line, "%s", line.used == 0 ? "These do not lock: " : "; ");
+        add_clash(&line, worked, i);
+    }
+    if (line.used == 0)
+        return;
+    add(&line, ". Where they meet press one of the two open, or accept the lump.");
+    put(document, ITEM_POINT, 0, NULL, &line);
+}
+
 /* How far off the top comes out if all seams are. */
 static void write_errors(struct document *document, const struct worked *worked)
 {
@@ -147,12 +215,10 @@ static void write_errors(struct document *document, const struct worked *worked)
     char text[WORD_ROOM];
     const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
     in_whole_yards(worked, worked->sewn.sewn, text);
-    add(&line, "About %s of seams in all. An allowance that is %s off makes each seam twice that off: if all seams are "
-        "off the same way, the top comes out off by no more than ", text, in_inches ? "1/64 in" : "0.4 mm");
-    add(&line, "%s across ", measured(worked, worked->sewn.width_worst, text));
-    add(&line, "and %s down. That adds up the part with the most seams of each row, and slanting seams in full: it is "
-        "less where rows are eased to each other and where units are trimmed to size.",
-        measured(worked, worked->sewn.height_worst, text));
+    add(&line, "About %s of seams in all; with every allowance %s off the same way, the top comes out off by no more "
+        "than ", text, in_inches ? "1/64 in" : "0.4 mm");
+    add(&line, "%s across ", at_least(worked, worked->sewn.width_worst, text));
+    add(&line, "and %s down.", at_least(worked, worked->sewn.height_worst, text));
     put(document, ITEM_SAY, 0, NULL, &line);
 }
 
@@ -160,13 +226,12 @@ void write_pressing(struct document *document, const struct worked *worked)
 {
     struct line line = { NULL, 0, 0 };
     say(document, ITEM_HEADING, 0, NULL, "Pressing, all together");
-    add(&line, "Each step says which way its seams go. Seams of two parts that are sewn together meet at %" PRId64
-        " places of the top. ", worked->pressed.meetings);
+    add(&line, "Seams of two parts that are sewn together meet at %" PRId64 " places of the top. Pressed as the steps "
+        "say, they ", worked->pressed.meetings);
     if (worked->pressed.exceptions == 0)
-        add(&line, "Pressed as said, they lie opposite ways at every one of them, so that they lock into each other.");
+        add(&line, "lie opposite ways at every one of them, so that they lock into each other.");
     else
-        add(&line, "Pressed as said, they lock into each other at all but %" PRId64 " of them: there press one of the "
-            "two seams open there, or accept the lump. They lie in:", worked->pressed.exceptions);
+        add(&line, "lock into each other at all but %" PRId64 " of them; those lie in:", worked->pressed.exceptions);
     put(document, ITEM_SAY, 0, NULL, &line);
     for (size_t i = 0; i < worked->exceptions_count; i++)
         if (!is_told(worked, i, false))

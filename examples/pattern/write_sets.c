@@ -111,6 +111,7 @@ static bool ask_for_stacks(const struct worked *worked, const struct muslin_stri
     spec->resquare_loss = solve->resquare_loss;
     spec->resquare_every = solve->resquare_every;
     spec->fold_clear = solve->fold_clear;
+    spec->flags = solve->fold_clear > 0 ? 0 : MUSLIN_YIELD_FROM_ONE_END;
     spec->turning = MUSLIN_TURNING_NONE;
     spec->nesting = MUSLIN_NESTING_NAME;
     return true;
@@ -151,18 +152,36 @@ static void write_stacks(struct document *document, const struct worked *worked,
 /* ---- segments ---------------------------------------------------------------------------------------------------- */
 
 /* A last set for one or two segments can be sewn of short strips. */
+int64_t short_set(const struct worked *worked, const struct muslin_strip_set *set, muslin_len *length)
+{
+    const int64_t last = set->segments - (set->sets - 1) * set->segments_per_set;
+    const muslin_len lengths[] = { set->segment_cut, worked->design->solve.end_trim };
+    const int64_t counts[] = { last, 2 };
+    if (!set->used || set->sets < 2 || last > 2)
+        return 0;
+    must(muslin_length_dot(lengths, counts, 2, length));
+    return last;
+}
+
 static void add_short_set(struct line *line, const struct worked *worked, const struct muslin_strip_set *set)
 {
     char text[WORD_ROOM];
     muslin_len length;
-    const int64_t last = set->segments - (set->sets - 1) * set->segments_per_set;
-    const muslin_len lengths[] = { set->segment_cut, worked->design->solve.end_trim };
-    const int64_t counts[] = { last, 2 };
-    if (set->sets < 2 || last > 2)
+    const int64_t last = short_set(worked, set, &length);
+    if (last == 0)
         return;
-    must(muslin_length_dot(lengths, counts, 2, &length));
     add(line, " The last set is sewn for only %" PRId64 " of them: strips %s long are enough for it.", last,
         at_least(worked, length, text));
+}
+
+/* Half of what is kept clear lies to either side. */
+static void add_fold(struct line *line, const struct worked *worked)
+{
+    char clear[WORD_ROOM];
+    char half[WORD_ROOM];
+    const muslin_len fold_clear = worked->design->solve.fold_clear;
+    add(line, ", from both ends towards the fold: keep %s clear in the middle, %s to either side of the fold",
+        measured(worked, fold_clear, clear), measured(worked, fold_clear / 2, half));
 }
 
 static void add_ends(struct line *line, const struct worked *worked, const struct muslin_strip_set *set)
@@ -173,14 +192,13 @@ static void add_ends(struct line *line, const struct worked *worked, const struc
     measured(worked, set->segment_cut, cut);
     add(line, "Square %s of each set", solve->fold_clear > 0 ? "both ends" : "one end");
     if (solve->end_trim > 0)
-        add(line, " (%s is reckoned at either end)", measured(worked, solve->end_trim, text));
+        add(line, " (%s is allowed at each end)", measured(worked, solve->end_trim, text));
     add(line, " and cut segments %s wide across it", cut);
     if (solve->fold_clear > 0)
-        add(line, ", from both ends towards the fold: keep %s on either side of the fold clear",
-            measured(worked, solve->fold_clear, text));
+        add_fold(line, worked);
     add(line, ". ");
     if (solve->resquare_every > 0)
-        add(line, "Square the end again after every %" PRId64 " cut%s: %s is reckoned for that. ",
+        add(line, "Square the end again after every %" PRId64 " cut%s: %s is allowed for that. ",
             solve->resquare_every, plural(solve->resquare_every), measured(worked, solve->resquare_loss, text));
 }
 

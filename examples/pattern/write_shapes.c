@@ -66,7 +66,7 @@ void write_trimming(struct document *document, const struct worked *worked, size
 
 void write_pinwheel(struct document *document, const struct worked *worked, size_t step)
 {
-    static const char *const places[] = { "Centre", "top", "right", "bottom", "left" };
+    static const char *const places[] = { "Middle piece", "top", "right", "bottom", "left" };
     const muslin_id node = worked->steps[step].node;
     struct line line = { NULL, 0, 0 };
     size_t count;
@@ -79,23 +79,26 @@ void write_pinwheel(struct document *document, const struct worked *worked, size
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
     free(children);
-    say(document, ITEM_POINT, 0, NULL, "A seam that is sewn in part comes first: sew the top piece to the centre, "
-        "right ends even, from there only to about the middle of the centre. Then sew the right piece to centre and "
-        "top, the bottom piece to centre and right, the left piece to centre and bottom. Last finish the first seam, "
-        "over centre and left.");
+    say(document, ITEM_POINT, 0, NULL, "A seam that is sewn in part comes first: sew the top piece to the middle "
+        "piece, right ends even, from there only about halfway. Then sew the right piece to the middle piece and the "
+        "top, the bottom piece to the middle piece and the right, the left piece to the middle piece and the bottom. "
+        "Last finish the first seam, over the middle piece and the left.");
     say(document, ITEM_POINT, 0, NULL, "Press as the arrows on the drawing show.");
 }
 
+/* "a strip [7] to the left and the right side and a strip [8] to the top and the bottom", or "to each side". */
 static void add_strips(struct line *line, const struct worked *worked, muslin_id node)
 {
+    static const char *const where[] = { "each side", "the left and the right side", "the top and the bottom" };
     int told = 0;
     for (size_t i = 0; i < worked->cuts_count; i++) {
         const size_t cut = worked->order[i];
         if (worked->cuts[cut].source != MUSLIN_CUT_MITRED || worked->piece[cut] == told ||
             !is_cut_for(worked, cut, node))
             continue;
+        add(line, "%sa strip [%d] to %s", told == 0 ? "" : " and ", worked->piece[cut],
+            where[mitred_sides(worked, cut, node)]);
         told = worked->piece[cut];
-        add(line, " [%d]", told);
     }
 }
 
@@ -118,15 +121,16 @@ void write_set_in(struct document *document, const struct worked *worked, size_t
     measured(worked, allowance, text);
     add(&line, "In the middle: ");
     add_part(&line, worked, &part);
-    add(&line, ". Sew a strip");
+    add(&line, ". Sew ");
     add_strips(&line, worked, node);
-    add(&line, all_round ? " to each side, middle on middle, so that it stands out alike at both ends: begin and stop "
-                           "%s inside the corners of the middle part and secure the stitches."
-                         : " to each side that has one on the drawing: where two strips meet, begin or stop %s inside "
-                           "the corner of the middle part and secure the stitches, and let both stand out beyond it.",
+    add(&line, all_round ? ", middle on middle, so that it stands out alike at both ends: begin and stop %s inside the "
+                           "corners of the middle part and secure the stitches."
+                         : ", where there is one on the drawing: where two strips meet, begin or stop %s inside the "
+                           "corner of the middle part and secure the stitches, and let both stand out beyond it.",
         text);
-    add(&line, " Then mitre each corner: fold it on the diagonal, strips on each other; draw a line at 45 degrees from "
-        "the last stitch to the outer edge; sew on it from the inside outwards; trim %s beyond the seam.", text);
+    add(&line, " Then %s each corner: fold it on the diagonal, strips on each other; draw a line at 45 degrees from "
+        "the last stitch to the outer edge; sew on it from the inside outwards; trim %s beyond the seam.",
+        spelt(worked, MITRE), text);
     put(document, ITEM_POINT, 0, NULL, &line);
     write_mitred_pressing(document, worked, node);
     free(centre);
@@ -171,7 +175,7 @@ void write_sixty(struct document *document, const struct worked *worked, size_t 
     must(muslin_quilt_read_sixty_pieces(worked->design->quilt, node, pieces, sizeof *pieces, count, &count, NULL));
     add(&line, "Pieces: ");
     add_pieces(&line, worked, node, MUSLIN_CUT_SIXTY);
-    add(&line, ". Each row from the left, a half-triangle at either end; neighbours stand on their sides and on their "
+    add(&line, ". Each row from the left, a half-triangle at either end; they stand on their sides and on their "
         "points in turn. The first one of row 1 stands on its %s; the rows take turns.",
         spec.first == 1 ? "side" : "point");
     put(document, ITEM_POINT, 0, NULL, &line);

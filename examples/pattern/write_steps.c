@@ -15,6 +15,19 @@ static bool is_alike(const struct lying *a, const struct lying *b)
            a->other_way == b->other_way;
 }
 
+/* Whether one of the same number or letter stands before it. */
+static bool is_told(const struct worked *worked, muslin_id join, const muslin_id *children, size_t place)
+{
+    const muslin_id node = lying_at(worked, join, place, children[place]).node;
+    const int64_t cut = cut_of_patch(worked, node);
+    for (size_t i = 0; i < place; i++) {
+        const muslin_id other = lying_at(worked, join, i, children[i]).node;
+        if (other == node || (cut >= 0 && cut_of_patch(worked, other) == cut))
+            return true;
+    }
+    return false;
+}
+
 /* The children in their order; of the same one side by side it is said how many. */
 static void write_order(struct document *document, const struct worked *worked, muslin_id join)
 {
@@ -32,7 +45,10 @@ static void write_order(struct document *document, const struct worked *worked, 
         add(&line, "%s", i > 0 ? "; " : "");
         if (next - i > 1)
             add(&line, "%zu times ", next - i);
-        add_part(&line, worked, &part);
+        if (is_told(worked, join, children, i))
+            add_again_part(&line, worked, &part);
+        else
+            add_part(&line, worked, &part);
     }
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
@@ -168,6 +184,7 @@ static void write_step(struct document *document, const struct worked *worked, s
         write_join_pressing(document, worked, step->node);
         break;
     }
+    write_clashes(document, worked, step->node);
     write_size(document, worked, step);
 }
 
@@ -182,9 +199,9 @@ void write_steps(struct document *document, const struct worked *worked)
     const size_t last = first_border_step(worked);
     say(document, ITEM_HEADING, 0, NULL, "Sewing");
     say(document, ITEM_SAY, 0, NULL, "The right side faces you; left, right, up and down are as the part lies in its "
-        "own step. Drawings beside steps show the parts in the order they are sewn; arrows: press that way. Sizes are "
-        "unfinished unless it is said otherwise.");
+        "own step. Drawings beside steps show the parts in the order they are sewn; arrows: press that way; a zigzag "
+        "line across a part: it is longer than drawn. Sizes are unfinished unless it is said otherwise.");
     if (last == 0)
-        say(document, ITEM_SAY, 0, NULL, "The centre is one piece: nothing is sewn before the borders.");
+        say(document, ITEM_SAY, 0, NULL, "The middle is one piece: nothing is sewn before the borders.");
     write_some_steps(document, worked, 0, last);
 }

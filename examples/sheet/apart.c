@@ -160,20 +160,21 @@ void apart_free(struct apart *apart)
 
 /* ---- moved ------------------------------------------------------------------------------------------------------- */
 
-enum { GAP_WIDE = 17, GAP_NARROW = 13, SHOWN_MOST = 14, SHOWN_OF_MANY = 9, PART_LEAST = 12 };
+enum { GAP_WIDE = 17, GAP_NARROW = 13, SHOWN_LEAST = 4, ALL_SHOWN = 6, SHOWN_MOST = 14, SHOWN_OF_MANY = 9 };
+enum { PART_LEAST = 12 };
 
 static bool is_shown(const struct apart *apart, int part)
 {
     return part < apart->shown_first || part >= apart->parts_count - apart->shown_last;
 }
 
-/* As many as have room to be seen; of more the first and the last ones. */
+/* As many as have room to be seen, few in any case; of more the first and the last ones. */
 static void choose_shown(struct apart *apart, double along)
 {
     apart->gap = along < 200 ? GAP_NARROW : GAP_WIDE;
-    int most = (int)fmax(3, fmin(SHOWN_MOST, along / (apart->gap + PART_LEAST)));
+    int most = (int)fmax(SHOWN_LEAST, fmin(SHOWN_MOST, along / (apart->gap + PART_LEAST)));
     apart->shown_first = apart->parts_count;
-    if (apart->parts_count <= most)
+    if (apart->parts_count <= fmax(ALL_SHOWN, most + 1))
         return;
     most = most > SHOWN_OF_MANY ? SHOWN_OF_MANY : most;
     apart->shown_last = most / 3;

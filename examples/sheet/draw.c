@@ -72,37 +72,36 @@ static cairo_rectangle_t measure(const struct picture *picture, int part, double
 
 /* A picture's size is asked for several times before it is drawn: what was found last is kept. */
 struct reach {
-    struct picture picture;
-    struct muslin_totals totals; /* of another size that lies where this one lay, they differ */
-    struct muslin_node_size top;
+    struct whose whose;
+    enum picture_kind kind;
+    int64_t which;
     int part;
     double most_width;
     double most_height;
     cairo_rectangle_t reach;
 };
 
-static bool is_same(const struct reach *a, const struct reach *b)
+static bool is_of(const struct reach *reach, const struct picture *picture, int part, double most_width,
+                  double most_height)
 {
-    return a->picture.kind == b->picture.kind && a->picture.worked == b->picture.worked &&
-           a->picture.which == b->picture.which && a->part == b->part && a->most_width == b->most_width &&
-           a->most_height == b->most_height && memcmp(&a->totals, &b->totals, sizeof a->totals) == 0 &&
-           memcmp(&a->top, &b->top, sizeof a->top) == 0;
+    return reach->kind == picture->kind && reach->which == picture->which && reach->part == part &&
+           reach->most_width == most_width && reach->most_height == most_height &&
+           is_whose(&reach->whose, picture->worked);
 }
 
 static cairo_rectangle_t reach_of(const struct picture *picture, int part, double most_width, double most_height)
 {
-    enum { KEPT = 64 };
+    enum { KEPT = 512 };
     static _Thread_local struct reach kept_reaches[KEPT];
     static _Thread_local size_t next;
-    struct reach asked = { *picture, picture->worked->totals, picture->worked->top, part, most_width, most_height,
-                           { 0, 0, 0, 0 } };
     for (size_t i = 0; i < KEPT; i++)
-        if (is_same(&asked, &kept_reaches[i]))
+        if (is_of(&kept_reaches[i], picture, part, most_width, most_height))
             return kept_reaches[i].reach;
-    asked.reach = measure(picture, part, most_width, most_height);
-    kept_reaches[next] = asked;
+    struct reach *place = &kept_reaches[next];
+    *place = (struct reach){ whose(picture->worked), picture->kind, picture->which, part, most_width, most_height,
+                             measure(picture, part, most_width, most_height) };
     next = (next + 1) % KEPT;
-    return asked.reach;
+    return place->reach;
 }
 
 /* What comes out too large for its words is made smaller as a whole. */
@@ -186,7 +185,7 @@ static const char *sentence_of(enum picture_kind kind)
     case PICTURE_TOP:
         return "The top in its fabrics, with the letters of blocks and rows";
     case PICTURE_TOP_BLANK:
-        return "The top in outlines, to colour";
+        return "The top in outlines, to color";
     case PICTURE_KEY:
         return "The fabrics: letter, name, a swatch, and a box for one's own.";
     case PICTURE_BORDERS:

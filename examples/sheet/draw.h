@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Lengths become points here and nowhere else, for drawing only. All must be readable in black and white and by those who
- * tell few colours apart: each fabric has a letter and a hatching besides its colour. */
+ * Lengths become points here and nowhere else, for drawing only. All must be readable in black and white and by those
+ * who tell few colours apart: each fabric has a letter (in a ring) and a hatching besides its colour. */
 #ifndef DRAW_H
 #define DRAW_H
 
@@ -12,9 +12,12 @@
 
 #include "document.h"
 
-/* How large it is drawn, in points, where it may be so wide and high at most. Templates and check squares have their true
- * size whatever is given; pieces of them that are larger than a page are divided: `picture_pages` tells into how many,
- * `part` which of them (0 for pictures of one). */
+/* Tops that have less room than this have no letters, and take all of their room. */
+enum { TOP_LABELLED = 160 };
+
+/* How large it is drawn, in points, where it may be so wide and high at most. Templates and check squares have their
+ * true size whatever is given; templates that are larger than a page are divided: `picture_pages` tells into how many,
+ * `part` which of them (0 for pictures of one). In columns below 230 points steps leave out what words say. */
 int picture_pages(const struct picture *picture, double most_width, double most_height);
 void picture_size(const struct picture *picture, int part, double most_width, double most_height, double *width,
                   double *height);

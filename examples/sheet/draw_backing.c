@@ -68,13 +68,11 @@ static void label_panel(const struct backing *backing, const struct muslin_panel
     snprintf(words, sizeof words, is_flat ? "%s %d: %scut %s x %s" : "%s %d\n%scut\n%s\nx %s", role_of(panel),
              panel->position, count, measured(worked, panel->cut_width, text[0]),
              measured(worked, panel->cut_length, text[1]));
-    double size = SMALL_SIZE;
-    while (backing->is_along && size > LEAST_SIZE &&
-           plate_room(backing->canvas->cairo, words, size, PLATE_BOX).width > depth)
-        size -= 0.5;
-    const double along = backing->is_along ? backing->height * 0.28 : backing->width / 2;
-    write_words(backing->canvas->cairo, backing->is_along ? at + depth / 2 : along,
-                backing->is_along ? along : at + depth / 2, words, size, PLATE_BOX);
+    /* What is wider than its panel does not stand beside the next one's words, but below them. */
+    const bool is_wide = plate_room(words, SMALL_SIZE, PLATE_BOX).width > depth;
+    const double down = backing->height * (is_wide && panel->position % 2 == 0 ? 0.62 : 0.28);
+    write_words(backing->canvas->cairo, backing->is_along ? at + depth / 2 : backing->width / 2,
+                backing->is_along ? down : at + depth / 2, words, SMALL_SIZE, PLATE_BOX);
 }
 
 static void draw_panels(const struct backing *backing)

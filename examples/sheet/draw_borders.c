@@ -8,7 +8,7 @@
 
 #include "picture.h"
 
-enum { LIST = 190, LINES_MOST = 3, WORDS = 400 };
+enum { LIST = 190, LINES_MOST = 3, WORDS = 400, NUMBER_OUT = 11, AROUND = 20 };
 
 /* What is sewn on: a strip, or a row with its corners. */
 struct strip {
@@ -111,9 +111,10 @@ static void describe(const struct borders *borders, const struct strip *strip, c
         const struct cloth *cloth = cloth_of(worked->design, cut->fabric);
         if (++told > LINES_MOST)
             break;
+        measured_by(worked, cut_length(worked, (size_t)borders->cuts[row]), cut->cut_height, text);
         used += (size_t)snprintf(words + used, WORDS - used, "%s[%d] %s %s, cut %s", used > 0 ? "; " : "",
                                  worked->piece[borders->cuts[row]], worked->design->pattern->words[WORD_FABRIC],
-                                 cloth->letter, measured_by(worked, cut->cut_width, cut->cut_height, text));
+                                 cloth->letter, text);
     }
     if (told > LINES_MOST || told == 0)
         snprintf(words, WORDS, "pieced: %s", part_name(worked, strip->node, false, text));
@@ -153,18 +154,54 @@ static void draw_middle(const struct borders *borders, const struct view *view)
     stroke_thin(cairo);
 }
 
+enum side { SIDE_LEFT, SIDE_RIGHT, SIDE_TOP, SIDE_BOTTOM };
+
+static enum side side_of(const struct box *strip, const struct box *all)
+{
+    const double x = (strip->left + strip->right - all->left - all->right) / (all->right - all->left);
+    const double y = (strip->top + strip->bottom - all->top - all->bottom) / (all->bottom - all->top);
+    if (fabs(x) > fabs(y))
+        return x < 0 ? SIDE_LEFT : SIDE_RIGHT;
+    return y < 0 ? SIDE_TOP : SIDE_BOTTOM;
+}
+
+/* Outside, with a line to the strip; beside the numbers that stand at this side already. */
+static void lead_out(const struct borders *borders, const struct box *strip, const struct box *all, int *numbers,
+                     const char *text)
+{
+    static const double out[][2] = { { -1, 0 }, { 1, 0 }, { 0, -1 }, { 0, 1 } };
+    const enum side side = side_of(strip, all);
+    const double aside = 16 * numbers[side]++;
+    const bool is_beside = side == SIDE_LEFT || side == SIDE_RIGHT;
+    const double x = (strip->left + strip->right) / 2 + (is_beside ? 0 : aside);
+    const double y = (strip->top + strip->bottom) / 2 + (is_beside ? aside : 0);
+    const double edge_x = side == SIDE_LEFT ? all->left : side == SIDE_RIGHT ? all->right : x;
+    const double edge_y = side == SIDE_TOP ? all->top : side == SIDE_BOTTOM ? all->bottom : y;
+    draw_lead(borders->canvas->cairo, edge_x + 6 * out[side][0], edge_y + 6 * out[side][1], x, y);
+    write_words(borders->canvas->cairo, edge_x + NUMBER_OUT * out[side][0], edge_y + NUMBER_OUT * out[side][1], text,
+                TEXT_SIZE, PLATE_BOX);
+}
+
+/* Its number on a strip that is wide enough. */
 static void draw_strips(const struct borders *borders, const struct view *view)
 {
+    const struct box all = box_of(&borders->patches, 0, borders->patches.count, view);
+    int numbers[4] = { 0, 0, 0, 0 };
     for (size_t i = 0; i < borders->count; i++) {
         const struct strip *strip = &borders->strips[i];
-        const struct box box = box_of(&borders->patches, strip->first, strip->end, view);
-        char text[24];
         draw_patches(borders->canvas->cairo, borders->canvas->worked, &borders->patches, strip->first, strip->end, view,
                      NULL);
+    }
+    for (size_t i = 0; i < borders->count; i++) {
+        const struct box box = box_of(&borders->patches, borders->strips[i].first, borders->strips[i].end, view);
+        char text[24];
         snprintf(text, sizeof text, "%zu", i + 1);
-        const double narrow = fmin(box.right - box.left, box.bottom - box.top);
-        write_words(borders->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, text,
-                    fmax(LEAST_SIZE, fmin(LETTER_SIZE, narrow * 0.7)), PLATE_BOX);
+        const struct room room = plate_room(text, TEXT_SIZE, PLATE_BOX);
+        if (room.width + 2 <= box.right - box.left && room.height + 2 <= box.bottom - box.top)
+            write_words(borders->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, text, TEXT_SIZE,
+                        PLATE_BOX);
+        else
+            lead_out(borders, &box, &all, numbers, text);
     }
 }
 
@@ -173,7 +210,7 @@ void draw_borders(const struct canvas *canvas)
     struct borders borders = { .canvas = canvas };
     const struct worked *worked = canvas->worked;
     const bool is_beside = canvas->width > 2 * LIST;
-    const double room = is_beside ? canvas->width - LIST - 20 : canvas->width;
+    const double room = canvas->width - 2 * AROUND - (is_beside ? LIST : 0);
     const struct view view = { 0, 0, unit_for(&worked->top, fmin(room, 300), fmin(canvas->height * 0.7, 300)) };
     borders.patches = patches_of(worked, worked->design->top, MUSLIN_STAGE_FINISHED);
     borders.cuts = cuts_of_patches(worked, worked->design->top, &borders.patches);
@@ -183,9 +220,9 @@ void draw_borders(const struct canvas *canvas)
     draw_strips(&borders, &view);
     const struct box all = box_of(&borders.patches, 0, borders.patches.count, &view);
     if (is_beside)
-        list_strips(&borders, all.right + 16, all.top, LIST);
+        list_strips(&borders, all.right + AROUND, all.top, LIST);
     else
-        list_strips(&borders, 0, all.bottom + 8, canvas->width);
+        list_strips(&borders, all.left, all.bottom + AROUND, canvas->width - AROUND);
     free(borders.strips);
     free(borders.cuts);
     patches_free(&borders.patches);

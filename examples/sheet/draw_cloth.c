@@ -2,14 +2,16 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * The straightened end is at the top. Strips that are alike are drawn once; high ones are drawn lower than they are. */
+ * The straightened end is at the top. Strips that are alike are drawn once. Words lie within their pieces and are never
+ * tiny: what has no room for them has them below its strip, at the end of a line. */
 #include <inttypes.h>
 #include <math.h>
 #include <stdlib.h>
 
+#include "leads.h"
 #include "picture.h"
 
-enum { SIDE = 62, OTHER_SIDE = 34, STRIP_HIGH = 130, STRIP_LOW = 13, STRIPS_APART = 4 };
+enum { SIDE = 62, OTHER_SIDE = 34, STRIP_HIGH = 150, STRIP_LOW = 13, STRIP_LEAST = 10, STRIPS_APART = 4, AROUND = 48 };
 
 struct plan {
     const struct canvas *canvas;
@@ -19,6 +21,9 @@ struct plan {
     bool is_folded;
     double across; /* points a tick across the cloth */
     double along;  /* ... along it, within the strip that is being drawn */
+    double low;    /* no strip is drawn lower */
+    const struct muslin_plan_strip *strip; /* that is being drawn */
+    struct leads *leads; /* what has no room in that strip and those within it */
 };
 
 /* ---- pieces ------------------------------------------------------------------------------------------------------ */
@@ -41,10 +46,11 @@ static bool has_size(const struct plan *plan, const struct muslin_plan_place *pl
     return cut != NULL && cut->pitch == 0 && cut->source != MUSLIN_CUT_SET_STRIP;
 }
 
-static bool fits(const struct plan *plan, const char *words, double size, double width, double height)
+/* Whether words lie within a piece, whose ends slant by so much. */
+static bool fits(const char *words, double size, double width, double height, double slant)
 {
-    const struct room room = plate_room(plan->canvas->cairo, words, size, PLATE_BOX);
-    return room.width <= width - 1 && room.height <= height + 2;
+    const struct room room = plate_room(words, size, PLATE_BOX);
+    return room.width <= width - slant * (1 + room.height / height) - 1.5 && room.height <= height - 1;
 }
 
 /* Strips that are sewn end to end are not as large as what is sewn from them. */
@@ -54,43 +60,76 @@ static bool is_to_join(const struct plan *plan, const struct muslin_plan_place *
     return cut_of_place(plan, place) != NULL && is_joined(plan->canvas->worked, label);
 }
 
-/* Number and size, on as few lines as have room; else the number; smaller where there is no room. Of pieces side by
- * side the first one has its size. */
-static void write_piece(const struct plan *plan, const struct muslin_plan_place *place, bool is_first, struct box box)
+/* Of pieces side by side, the box of one of them. */
+static struct box box_of_piece(const struct plan *plan, const struct muslin_plan_place *place, int64_t number,
+                               double left, double top, double right)
 {
-    enum { WAYS = 4 };
-    char name[32];
-    char text[2][WORD_ROOM];
-    char words[WAYS][3 * WORD_ROOM];
-    const char *number = name_of_place(plan, place, name);
-    const char *what = is_to_join(plan, place) ? " to join" : "";
-    const bool is_sized = is_first && has_size(plan, place);
-    const struct worked *worked = plan->canvas->worked;
-    snprintf(words[0], sizeof words[0], "%s%s\n%s", number, what,
-             measured_by(worked, place->width, place->height, text[0]));
-    snprintf(words[1], sizeof words[1], "%s%s  %s", number, what, text[0]);
-    snprintf(words[2], sizeof words[2], "%s%s\n%s\nx %s", number, what, measured(worked, place->width, text[0]),
-             measured(worked, place->height, text[1]));
-    snprintf(words[3], sizeof words[3], "%s", number);
-    for (double size = TEXT_SIZE; size >= LEAST_SIZE; size -= 0.5)
-        for (int i = is_sized ? 0 : 3; i < WAYS; i++)
-            if ((i < 3 || !is_sized || size <= LEAST_SIZE) &&
-                fits(plan, words[i], size, box.right - box.left, box.bottom - box.top)) {
-                write_words(plan->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, words[i], size,
-                            PLATE_BOX);
-                return;
-            }
-    write_words(plan->canvas->cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, words[3], LEAST_SIZE,
-                PLATE_BOX);
+    const double x = left + (double)(place->x + number * place->pitch) * plan->across;
+    const double y = top + (double)place->y * plan->along;
+    return (struct box){ x, x + fmin((double)place->width * plan->across, right - x), y,
+                         y + (double)place->height * plan->along };
 }
 
-/* Slanted pieces lie one against the other, diamonds all alike, others alternately up and down. */
+enum { WAYS = 5 };
+
+/* Number and size on two lines, one, three; number and length, where its width is that of the strip; the number. */
+static void word_piece(const struct plan *plan, const struct muslin_plan_place *place, char words[WAYS][3 * WORD_ROOM])
+{
+    const struct worked *worked = plan->canvas->worked;
+    const char *what = is_to_join(plan, place) ? " to join" : "";
+    const size_t room = 3 * WORD_ROOM;
+    char name[32];
+    char text[2][WORD_ROOM];
+    const char *number = name_of_place(plan, place, name);
+    const char *size = measured_by(worked, place->width, place->height, text[0]);
+    snprintf(words[0], room, "%s%s\n%s", number, what, size);
+    snprintf(words[1], room, "%s%s  %s", number, what, size);
+    measured(worked, place->width, text[0]);
+    measured(worked, place->height, text[1]);
+    snprintf(words[2], room, "%s%s\n%s\nx %s", number, what, text[0], text[1]);
+    snprintf(words[3], room, "%s%s  %s", number, what, place->height == plan->strip->height ? text[0] : size);
+    snprintf(words[4], room, "%s", number);
+}
+
+/* The first of the ways from `first` on that has room, as large as it has; false where none has. */
+static bool write_way(const struct plan *plan, char words[WAYS][3 * WORD_ROOM], int first, int end,
+                      const struct box *box, double slant)
+{
+    for (double size = TEXT_SIZE; size >= LEAST_SIZE; size -= 0.5)
+        for (int i = first; i < end; i++)
+            if (fits(words[i], size, box->right - box->left, box->bottom - box->top, slant)) {
+                write_words(plan->canvas->cairo, (box->left + box->right) / 2, (box->top + box->bottom) / 2, words[i],
+                            size, PLATE_BOX);
+                return true;
+            }
+    return false;
+}
+
+/* Of pieces side by side the first one has its size, the others have their number, if there is room. */
+static void write_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
+                        double right)
+{
+    const struct muslin_cut *cut = cut_of_place(plan, place);
+    const double slant = cut != NULL && cut->pitch > 0 ? (double)(place->width - place->pitch) * plan->across : 0;
+    char words[WAYS][3 * WORD_ROOM];
+    word_piece(plan, place, words);
+    for (int64_t i = 0; i < place->count; i++) {
+        const struct box box = box_of_piece(plan, place, i, left, top, right);
+        const bool is_sized = i == 0 && has_size(plan, place);
+        if (is_sized && write_way(plan, words, 0, WAYS - 1, &box, slant))
+            continue;
+        if (!write_way(plan, words, WAYS - 1, WAYS, &box, slant) && i == 0)
+            add_lead(plan->leads, &box, words[WAYS - 1], words[has_size(plan, place) ? 1 : WAYS - 1]);
+    }
+}
+
+/* Adds a piece to the path: slanted ones lie one against the other, diamonds all alike, others alternately up and
+ * down. */
 static void trace_piece(const struct plan *plan, const struct muslin_cut *cut, double x, double y, double width,
                         double height, double pitch, bool is_down)
 {
     cairo_t *cairo = plan->canvas->cairo;
     const double slant = width - pitch;
-    cairo_new_path(cairo);
     if (cut == NULL || cut->pitch == 0 || slant <= 0)
         cairo_rectangle(cairo, x, y, width, height);
     else if (cut->shape == MUSLIN_CUT_DIAMONDS) {
@@ -110,23 +149,28 @@ static void trace_piece(const struct plan *plan, const struct muslin_cut *cut, d
     }
 }
 
+static void trace_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
+                        double right)
+{
+    const struct muslin_cut *cut = cut_of_place(plan, place);
+    const bool is_sloped = cut != NULL && cut->pitch > 0;
+    cairo_new_path(plan->canvas->cairo);
+    for (int64_t i = 0; i < place->count; i++) {
+        const struct box box = box_of_piece(plan, place, i, left, top, right);
+        const double width = box.right - box.left;
+        trace_piece(plan, cut, box.left, box.top, width, box.bottom - box.top,
+                    is_sloped ? (double)place->pitch * plan->across : width, (i & 1) != 0);
+    }
+}
+
 static void draw_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
                        double right)
 {
-    const struct muslin_cut *cut = cut_of_place(plan, place);
-    const double pitch = (double)place->pitch * plan->across;
-    const double height = (double)place->height * plan->along;
-    const double y = top + (double)place->y * plan->along;
-    const bool is_sloped = cut != NULL && cut->pitch > 0;
-    for (int64_t i = 0; i < place->count; i++) {
-        const double x = left + (double)place->x * plan->across + (double)i * pitch;
-        const double width = fmin((double)place->width * plan->across, right - x);
-        trace_piece(plan, cut, x, y, width, height, is_sloped ? pitch : width, (i & 1) != 0);
-        fill_cloth(plan->canvas->cairo, plan->canvas->worked->design, plan->cloth->id);
-        trace_piece(plan, cut, x, y, width, height, is_sloped ? pitch : width, (i & 1) != 0);
-        stroke_seam(plan->canvas->cairo);
-        write_piece(plan, place, i == 0, (struct box){ x, x + width, y, y + height });
-    }
+    trace_place(plan, place, left, top, right);
+    fill_cloth(plan->canvas->cairo, plan->canvas->worked->design, plan->cloth->id);
+    trace_place(plan, place, left, top, right);
+    stroke_seam(plan->canvas->cairo);
+    write_place(plan, place, left, top, right);
 }
 
 /* ---- strips ------------------------------------------------------------------------------------------------------ */
@@ -144,10 +188,10 @@ static void draw_left_over(const struct plan *plan, size_t strip, double left, d
         const double x = left + (double)rest->x * plan->across + width / 2;
         const double y = top + (double)rest->y * plan->along + height / 2;
         snprintf(words, sizeof words, "left\n%s", measured_by(plan->canvas->worked, rest->width, rest->height, text));
-        if (!fits(plan, words, LEAST_SIZE + 1, width, height))
+        if (!fits(words, LEAST_SIZE, width, height, 0))
             snprintf(words, sizeof words, "%s", text);
-        if (fits(plan, words, LEAST_SIZE + 1, width, height))
-            write_words(plan->canvas->cairo, x, y, words, LEAST_SIZE + 1, PLATE_BOX);
+        if (fits(words, LEAST_SIZE, width, height, 0))
+            write_words(plan->canvas->cairo, x, y, words, LEAST_SIZE, PLATE_BOX);
     }
 }
 
@@ -163,9 +207,10 @@ static void draw_ground(const struct plan *plan, const struct muslin_plan_strip 
     stroke_thin(cairo);
 }
 
-static void draw_strip(const struct plan *plan, size_t number, double left, double top)
+static void draw_strip(struct plan *plan, size_t number, double left, double top)
 {
     const struct muslin_plan_strip *strip = &plan->bolt->strips[number];
+    plan->strip = strip;
     const double right = left + (double)strip->width * plan->across;
     if (strip->kind != MUSLIN_PLAN_SLIT)
         draw_ground(plan, strip, left, top);
@@ -175,7 +220,7 @@ static void draw_strip(const struct plan *plan, size_t number, double left, doub
 }
 
 /* What is slit from a panel, and strips across its rest. */
-static void draw_within(const struct plan *plan, size_t holder, double top)
+static void draw_within(struct plan *plan, size_t holder, double top)
 {
     for (size_t i = 0; i < plan->bolt->strips_count; i++) {
         const struct muslin_plan_strip *strip = &plan->bolt->strips[i];
@@ -200,7 +245,12 @@ static double height_of(const struct plan *plan, size_t number)
     for (size_t i = 0; i < plan->bolt->strips_count; i++)
         if (plan->bolt->strips[i].holder == (int64_t)number && plan->bolt->strips[i].kind == MUSLIN_PLAN_WITHIN)
             most = fmax(STRIP_HIGH, plan->canvas->height * 0.6);
-    return fmin(most, fmax(STRIP_LOW, (double)strip->height * plan->across));
+    return fmin(most, fmax(plan->low, (double)strip->height * plan->across));
+}
+
+static bool is_lower(const struct plan *plan, size_t number)
+{
+    return height_of(plan, number) < (double)plan->bolt->strips[number].height * plan->across - 1;
 }
 
 /* At the edges of a strip that is drawn lower than it is. */
@@ -227,6 +277,11 @@ static void label_strip(const struct plan *plan, const struct muslin_plan_strip 
     write_from(plan->canvas->cairo, width + 6, top + height / 2, words, LETTER_SIZE);
 }
 
+static double gap_after(const struct muslin_plan_strip *strip)
+{
+    return strip->times > 1 || strip->kind == MUSLIN_PLAN_STOCK ? STRIPS_APART : 0;
+}
+
 static double draw_strips(struct plan *plan, double width)
 {
     double top = 0;
@@ -236,14 +291,50 @@ static double draw_strips(struct plan *plan, double width)
             continue;
         const double height = height_of(plan, i);
         plan->along = height / (double)strip->height;
+        plan->leads->count = 0;
         draw_strip(plan, i, 0, top);
         draw_within(plan, i, top);
         label_strip(plan, strip, top, height, width);
-        if (height < (double)strip->height * plan->across - 1)
+        if (is_lower(plan, i))
             mark_lower(plan, width, top + height * 0.75);
-        top += height + (strip->times > 1 || strip->kind == MUSLIN_PLAN_STOCK ? STRIPS_APART : 0);
+        top += height;
+        top += write_leads(plan->canvas->cairo, plan->leads, top, width) + gap_after(strip);
     }
     return top;
+}
+
+/* ---- how large ---------------------------------------------------------------------------------------------------- */
+
+static double highest_strip(const struct plan *plan)
+{
+    muslin_len highest = 1;
+    for (size_t i = 0; i < plan->bolt->strips_count; i++)
+        if (is_outermost(&plan->bolt->strips[i]) && plan->bolt->strips[i].height > highest)
+            highest = plan->bolt->strips[i].height;
+    return (double)highest;
+}
+
+static bool is_too_high(const struct plan *plan)
+{
+    double all = AROUND;
+    for (size_t i = 0; i < plan->bolt->strips_count; i++)
+        if (is_outermost(&plan->bolt->strips[i]))
+            all += height_of(plan, i) + gap_after(&plan->bolt->strips[i]);
+    return all > plan->canvas->height;
+}
+
+/* As wide as there is room, but narrower where strips would be too high; those that are higher all the same are drawn
+ * lower than they are. */
+static void choose_scale(struct plan *plan, muslin_len width)
+{
+    const double most = (plan->canvas->width - SIDE - OTHER_SIDE) * (plan->is_folded ? 0.6 : 1) / (double)width;
+    const double least = most * 0.6;
+    plan->low = STRIP_LOW;
+    plan->across = fmax(least, fmin(most, STRIP_HIGH / highest_strip(plan)));
+    while (is_too_high(plan) && plan->low > STRIP_LEAST)
+        plan->low -= 0.5;
+    while (is_too_high(plan) && plan->across > least)
+        plan->across *= 0.97;
 }
 
 /* ---- the cloth --------------------------------------------------------------------------------------------------- */
@@ -262,7 +353,7 @@ static void draw_edges(const struct plan *plan, double width, double bottom)
         cairo_rectangle(cairo, 0, -6, width, 5);
         stroke_thin(cairo);
         snprintf(words, sizeof words, "%s straightened", measured(plan->canvas->worked, end, text));
-        write_up_to(cairo, -6, -4, words, LEAST_SIZE + 1);
+        write_up_to(cairo, -6, -4, words, LEAST_SIZE);
     }
     for (int side = 0; side < 2; side++) {
         cairo_move_to(cairo, side * width, -16);
@@ -286,22 +377,35 @@ static muslin_len width_of(const struct plan *plan)
     return width;
 }
 
+/* How wide the cloth is; what marks mean that occur. */
+static void say_below(const struct plan *plan, double width, double bottom)
+{
+    char text[WORD_ROOM];
+    char words[WORD_ROOM + 24];
+    const char *what = is_from_bolt(plan) ? "usable width" : "usable length";
+    what = plan->is_folded ? "from selvages to fold" : what;
+    snprintf(words, sizeof words, "%s %s", measured(plan->canvas->worked, width_of(plan), text), what);
+    dimension_across(plan->canvas->cairo, 0, width, bottom + 16, words);
+    for (size_t i = 0; i < plan->bolt->strips_count; i++)
+        if (is_outermost(&plan->bolt->strips[i]) && is_lower(plan, i)) {
+            write_from(plan->canvas->cairo, 0, bottom + 29, "zigzag: drawn lower than it is", SMALL_SIZE);
+            return;
+        }
+}
+
 void draw_cloth(const struct canvas *canvas)
 {
     const struct worked *worked = canvas->worked;
+    struct leads leads = { .count = 0 };
     struct plan plan = { .canvas = canvas, .bill = &worked->bill[canvas->which],
-                         .bolt = &worked->bolts[canvas->which] };
-    char text[WORD_ROOM];
-    char words[WORD_ROOM + 24];
+                         .bolt = &worked->bolts[canvas->which], .leads = &leads };
     plan.cloth = cloth_of(worked->design, plan.bill->fabric);
     plan.is_folded = (worked->design->buying.flags & MUSLIN_CUTPLAN_FOLDED) != 0;
-    plan.across = (canvas->width - SIDE - OTHER_SIDE) * (plan.is_folded ? 0.6 : 1) / (double)width_of(&plan);
+    choose_scale(&plan, width_of(&plan));
     const double width = (double)width_of(&plan) * plan.across;
     const double bottom = draw_strips(&plan, width);
     if (is_from_bolt(&plan))
         draw_edges(&plan, width, bottom);
-    const char *what = plan.is_folded ? "from selvages to fold" : is_from_bolt(&plan) ? "usable width" : "usable length";
-    snprintf(words, sizeof words, "%s %s", measured(worked, width_of(&plan), text), what);
-    dimension_across(canvas->cairo, 0, width, bottom + 16, words);
+    say_below(&plan, width, bottom);
     write_words(canvas->cairo, -SIDE + 10, -22, plan.cloth->letter, LETTER_SIZE, PLATE_RING);
 }

@@ -16,11 +16,23 @@ static bool is_written(const int64_t *cuts, const bool *written, size_t end, int
     return false;
 }
 
-/* Where the number of a piece fits into none of its patches, it stands on the first one all the same. */
+/* Of the patches of a cut. */
+static size_t leftmost_of(const struct patches *patches, const int64_t *cuts, int64_t cut, const struct view *view)
+{
+    size_t least = patches->count;
+    for (size_t row = 0; row < patches->count; row++)
+        if (cuts[row] == cut && (least == patches->count ||
+                                 middle_of(patches, row, view).x < middle_of(patches, least, view).x - 0.5))
+            least = row;
+    return least;
+}
+
+/* Where the number of a piece fits into none of its patches, it stands at the left, with a line to the nearest one. */
 static void write_numbers(const struct canvas *canvas, const struct patches *patches, const int64_t *cuts,
                           const struct view *view)
 {
     char text[WORD_ROOM];
+    double free_from = -HUGE_VAL;
     bool *written = rows_for(patches->count, sizeof *written);
     for (size_t row = 0; row < patches->count; row++)
         if (cuts[row] >= 0)
@@ -28,8 +40,11 @@ static void write_numbers(const struct canvas *canvas, const struct patches *pat
                                           piece_name(canvas->worked, cuts[row], text), TEXT_SIZE);
     for (size_t row = 0; row < patches->count; row++)
         if (cuts[row] >= 0 && !is_written(cuts, written, patches->count, cuts[row])) {
-            const struct spot at = middle_of(patches, row, view);
-            write_words(canvas->cairo, at.x, at.y, piece_name(canvas->worked, cuts[row], text), LEAST_SIZE, PLATE_BOX);
+            const struct spot at = middle_of(patches, leftmost_of(patches, cuts, cuts[row], view), view);
+            const double y = fmax(at.y, free_from);
+            free_from = y + TEXT_SIZE + 2;
+            draw_lead(canvas->cairo, view->x - 4, y, at.x, at.y);
+            write_up_to(canvas->cairo, view->x - 5, y, piece_name(canvas->worked, cuts[row], text), SMALL_SIZE);
             written[row] = true;
         }
     free(written);

@@ -7,7 +7,7 @@
 
 #include "apart.h"
 
-enum { RESULT = 96, APART_HIGH = 250, APART_SMALL = 150, FIELD_HIGH = 420, ROW_HIGH = 90, ASIDE = 30 };
+enum { PART_WIDE = 34, ROW_LEAST = 200, RESULT = 96, APART_HIGH = 250, APART_SMALL = 150, ROW_HIGH = 90, ASIDE = 30 };
 
 /* ---- parts ------------------------------------------------------------------------------------------------------- */
 
@@ -83,7 +83,7 @@ static void name_part(const struct apart *apart, const struct part *part)
     const struct box box = box_of_part(apart, part);
     char text[WORD_ROOM];
     name_of_part(apart, part, text);
-    const struct room room = words_room(cairo, text, LETTER_SIZE);
+    const struct room room = words_room(text, LETTER_SIZE);
     if (text[0] == '\0')
         return;
     if (apart->kind.kind != MUSLIN_NODE_JOIN)
@@ -192,8 +192,20 @@ static bool is_first_of(const int64_t *cuts, size_t row)
     return true;
 }
 
+/* Beside a piece, on the side that looks away from the middle. */
+static void write_beside(const struct apart *apart, size_t row, const char *text)
+{
+    const struct box all = box_of(&apart->patches, 0, apart->patches.count, &apart->view);
+    const struct box box = box_of(&apart->patches, row, row + 1, &apart->view);
+    const double y = middle_of(&apart->patches, row, &apart->view).y + apart->moved[row].y;
+    if (box.left + box.right < all.left + all.right)
+        write_up_to(apart->canvas->cairo, box.left + apart->moved[row].x - 2, y, text, SMALL_SIZE);
+    else
+        write_from(apart->canvas->cairo, box.right + apart->moved[row].x + 2, y, text, SMALL_SIZE);
+}
+
 /* Pieces of the node itself (of units, shapes, strips set in, triangles), and of a field what is no block. Where the
- * number fits into none of them, it stands on the first. */
+ * number fits into none of them, it stands on the first; at the corners of a field beside each. */
 static void number_pieces(const struct apart *apart)
 {
     char text[WORD_ROOM];
@@ -202,13 +214,15 @@ static void number_pieces(const struct apart *apart)
     const size_t own = own_patches(apart->node, &apart->patches, 0, apart->patches.count);
     for (size_t row = 0; row < apart->patches.count; row++) {
         const int64_t cut = row < own || (is_field && is_child(apart, row)) ? cuts[row] : -1;
-        if (cut >= 0 && !write_in_patch(apart->canvas->cairo, &apart->patches, row, &apart->view, apart->moved[row],
-                                        piece_name(apart->canvas->worked, cut, text), TEXT_SIZE) &&
-            is_first_of(cuts, row)) {
-            const struct spot at = middle_of(&apart->patches, row, &apart->view);
+        if (cut < 0 || write_in_patch(apart->canvas->cairo, &apart->patches, row, &apart->view, apart->moved[row],
+                                      piece_name(apart->canvas->worked, cut, text), TEXT_SIZE))
+            continue;
+        const struct spot at = middle_of(&apart->patches, row, &apart->view);
+        if (is_field && apart->part_of[row] >= rows_of_field(apart))
+            write_beside(apart, row, text);
+        else if (is_first_of(cuts, row))
             write_words(apart->canvas->cairo, at.x + apart->moved[row].x, at.y + apart->moved[row].y, text, LEAST_SIZE,
                         PLATE_BOX);
-        }
     }
     free(cuts);
 }
@@ -315,6 +329,15 @@ static double note_turned(const struct apart *apart, double y, double width)
     return write_wrapped(apart->canvas->cairo, 12, y, width - 12, "upper edge of a part that lies turned", SMALL_SIZE);
 }
 
+/* Many parts that are joined are not all drawn. */
+static double note_left_out(const struct apart *apart, double y, double width)
+{
+    char text[WORD_ROOM];
+    const int count = apart->parts_count - apart->shown_first - apart->shown_last;
+    snprintf(text, sizeof text, "zigzag: %d parts more, not drawn", count);
+    return write_wrapped(apart->canvas->cairo, 0, y, width, text, SMALL_SIZE);
+}
+
 static void note_copies(const struct apart *apart, double y, double width)
 {
     size_t count;
@@ -380,20 +403,26 @@ static double draw_result(const struct apart *apart, const struct box *reach)
     return fmax(reach->bottom + 16, view.y + 26);
 }
 
-/* Parts that are joined take the room they need for their names, others are kept small. */
+/* Parts that are joined take the room they need for their names, and few in a row no more than that: so rows of a sheet
+ * are drawn about alike, in a column and across the page. Others are kept small. */
 static struct room room_for(const struct apart *apart)
 {
     const struct canvas *canvas = apart->canvas;
     const bool is_field = rows_of_field(apart) > 0;
     const bool is_row = apart->kind.axis == MUSLIN_ACROSS;
+    const double row = fmax(ROW_LEAST, PART_WIDE * apart->parts_count);
     const double beside = canvas->width > 380 && apart->kind.axis == MUSLIN_DOWN ? 120 : 0;
-    const double words = has_turned(apart) ? 36 : 26;
+    const double words = 26 + (has_turned(apart) ? 10 : 0) + (apart->parts_count > 6 && !is_field ? 9 : 0);
+    if (is_field && !is_small(canvas))
+        return (struct room){ canvas->width - 2 * ASIDE, canvas->height - 3 * ASIDE };
     if (is_small(canvas))
-        return (struct room){ canvas->width - (is_row ? 4 : 20), canvas->height - words - (is_row ? 12 : 0) };
-    if (!is_field && apart->kind.kind != MUSLIN_NODE_JOIN)
+        return (struct room){ is_row ? fmin(canvas->width - 4, row) : canvas->width - 20,
+                              canvas->height - words - (is_row ? 12 : 0) };
+    if (apart->kind.kind != MUSLIN_NODE_JOIN)
         return (struct room){ fmin(canvas->width - ASIDE, APART_SMALL * 1.3), APART_SMALL };
-    const double high = is_field ? FIELD_HIGH : is_row && apart->patches.count <= 40 ? ROW_HIGH : APART_HIGH;
-    return (struct room){ canvas->width - 2 * ASIDE - beside, fmin(canvas->height * 0.6, high) };
+    const double width = canvas->width - 2 * ASIDE - beside;
+    return (struct room){ is_row ? fmin(width, row) : width,
+                          fmin(canvas->height * 0.6, is_row && apart->patches.count <= 40 ? ROW_HIGH : APART_HIGH) };
 }
 
 static void draw_made(const struct canvas *canvas, muslin_id node)
@@ -407,9 +436,12 @@ static void draw_made(const struct canvas *canvas, muslin_id node)
     if (apart.is_shortened)
         mark_left_out(&apart);
     const struct box reach = reach_of(&apart);
-    double y = is_small(canvas) ? say_result(&apart, &reach) : draw_result(&apart, &reach);
+    double y = is_small(canvas) || rows_of_field(&apart) > 0 ? say_result(&apart, &reach)
+                                                              : draw_result(&apart, &reach);
     cairo_save(canvas->cairo);
     cairo_translate(canvas->cairo, reach.left, 0);
+    if (apart.is_shortened)
+        y += note_left_out(&apart, y, canvas->width);
     if (has_turned(&apart))
         y += note_turned(&apart, y, canvas->width);
     note_copies(&apart, y, canvas->width);

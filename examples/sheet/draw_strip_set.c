@@ -2,15 +2,29 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Strips lie as their patches do in the top: side by side from the left, or one below the other. Along the strips it is
- * drawn to one scale, across them to a larger one, so that there is room for words. */
+ * Strips lie as their patches do in the top: side by side from the left, or one below the other. Of many segments the
+ * first are shown, to the scale of the strips if there is room, then a break. */
 #include <inttypes.h>
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "picture.h"
 
-enum { LONG = 230, STRIP_LEAST = 22, WIDE = 170 };
+enum { STRIP_LEAST = 22, WIDE = 85, LONG = 230, SMALL_LONG = 78, STRETCHES = 16 };
+
+/* What follows what along the strips. */
+enum stretch_kind {
+    STRETCH_TRIMMED,
+    STRETCH_SEGMENT,
+    STRETCH_BREAK, /* more segments */
+    STRETCH_FOLD,
+    STRETCH_REST
+};
+struct stretch {
+    enum stretch_kind kind;
+    double length;
+};
 
 struct set {
     const struct canvas *canvas;
@@ -19,9 +33,11 @@ struct set {
     bool is_standing; /* strips stand side by side */
     muslin_id *strips;
     size_t count;
-    double along;     /* points a tick along the strips */
-    double across;
-    double length;
+    double across;    /* points a tick across the strips */
+    double along;     /* points a tick of segments; less where they have no room */
+    struct stretch stretches[STRETCHES];
+    size_t stretches_count;
+    double length;    /* of all of them */
 };
 
 static const struct muslin_strip_set *row_of_set(const struct worked *worked, muslin_id node)
@@ -49,16 +65,63 @@ static double scale_across(const struct set *set)
     muslin_len least = MUSLIN_LENGTH_MAX;
     double all = 0;
     double words = STRIP_LEAST;
+    const double size_of_words = is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE;
     char text[WORD_ROOM];
     for (size_t i = 0; i < set->count; i++) {
         const muslin_len width = cut_across(set, i);
         const char *size = measured(set->canvas->worked, width, text);
-        words = set->is_standing ? fmax(words, words_room(set->canvas->cairo, size, SMALL_SIZE).width + 5) : words;
+        words = set->is_standing ? fmax(words, words_room(size, size_of_words).width + 3) : words;
         least = width < least ? width : least;
         all += (double)width;
     }
     const double room = set->is_standing ? set->canvas->width - 60 : set->canvas->height * 0.6;
-    return fmin(fmax(words / (double)least, WIDE / all * 0.5), room / all);
+    return fmin(fmax(words / (double)least, WIDE / all), room / all);
+}
+
+/* ---- laid out along the strips ----------------------------------------------------------------------------------- */
+
+static void add_stretch(struct set *set, enum stretch_kind kind, double length)
+{
+    if (length <= 0 || set->stretches_count == STRETCHES)
+        return;
+    set->stretches[set->stretches_count++] = (struct stretch){ kind, length };
+    set->length += length;
+}
+
+static void add_segments(struct set *set, int64_t count)
+{
+    for (int64_t i = 0; i < count; i++)
+        add_stretch(set, STRETCH_SEGMENT, (double)set->row->segment_cut * set->along);
+}
+
+/* Square with the strips, unless that is longer than there is room. */
+static void choose_along(struct set *set, int64_t shown)
+{
+    const double most = (is_small(set->canvas) ? SMALL_LONG : LONG) - 24;
+    set->along = fmin(set->across, most / ((double)set->row->segment_cut * (double)shown));
+}
+
+/* From one end; or half of them from each end towards the fold, where fewer are shown beyond it. */
+static void lay_out(struct set *set)
+{
+    enum { BREAK = 11, REST = 9, FOLD = 12, TRIM_LEAST = 4, TRIM_MOST = 10 };
+    const struct muslin_solve_spec *solve = &set->canvas->worked->design->solve;
+    const bool is_folded = solve->fold_clear > 0;
+    const int64_t here = is_folded ? set->row->segments_per_set / 2 : set->row->segments_per_set;
+    const int64_t most = is_small(set->canvas) ? 2 : 3;
+    const int64_t shown = here < most ? here : most;
+    const int64_t beyond = !is_folded ? 0 : here <= most ? here : 1;
+    choose_along(set, shown + beyond);
+    const double trim = solve->end_trim == 0 ? 0
+                      : fmax(TRIM_LEAST, fmin(TRIM_MOST, (double)solve->end_trim * set->along));
+    add_stretch(set, STRETCH_TRIMMED, trim);
+    add_segments(set, shown);
+    add_stretch(set, STRETCH_BREAK, shown < here ? BREAK : 0);
+    add_stretch(set, STRETCH_FOLD, is_folded ? FOLD : 0);
+    add_stretch(set, STRETCH_BREAK, is_folded && beyond < here ? BREAK : 0);
+    add_segments(set, beyond);
+    add_stretch(set, STRETCH_REST, is_folded ? 0 : REST);
+    add_stretch(set, STRETCH_TRIMMED, trim);
 }
 
 /* A box along the strips and across them. */
@@ -78,29 +141,46 @@ static void trace_across(const struct set *set, double along, double width)
 
 /* ---- strips ------------------------------------------------------------------------------------------------------ */
 
+/* The unit on a line of its own where the strip is too narrow for both. */
+static void word_strip(const struct set *set, size_t cut, double width, char words[2 * WORD_ROOM])
+{
+    const struct worked *worked = set->canvas->worked;
+    char text[WORD_ROOM];
+    const char *size = measured(worked, worked->cuts[cut].cut_height, text);
+    const double size_of_words = is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE;
+    if (!set->is_standing)
+        snprintf(words, 2 * WORD_ROOM, "[%d]  %s cut", worked->piece[cut], size);
+    else if (words_room(size, size_of_words).width <= width - 2)
+        snprintf(words, 2 * WORD_ROOM, "[%d]\n%s\ncut", worked->piece[cut], size);
+    else {
+        char *unit = strrchr(text, ' ');
+        const size_t number = unit != NULL ? (size_t)(unit - text) : strlen(text);
+        snprintf(words, 2 * WORD_ROOM, "[%d]\n%.*s\n%s cut", worked->piece[cut], (int)number, text,
+                 unit != NULL ? unit + 1 : "");
+    }
+}
+
 /* Before the end of the strip: fabric, number, cut width. */
 static void label_strip(const struct set *set, size_t i, double across, double width)
 {
     const struct worked *worked = set->canvas->worked;
+    cairo_t *cairo = set->canvas->cairo;
     const int64_t cut = cut_of_strip(worked, set->node, strip_of(set, i).node);
     const double middle = across + width / 2;
-    char text[WORD_ROOM];
+    const double size = set->is_standing && is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE;
     char words[2 * WORD_ROOM];
     if (cut < 0)
         return;
     const char *letter = cloth_of(worked->design, worked->cuts[cut].fabric)->letter;
-    const char *size = measured(worked, worked->cuts[cut].cut_height, text);
-    snprintf(words, sizeof words, set->is_standing ? "[%d]\n%s\ncut" : "[%d]  %s cut", worked->piece[cut], size);
+    const double ring = plate_room(letter, SMALL_SIZE, PLATE_RING).width;
+    word_strip(set, (size_t)cut, width, words);
     if (set->is_standing) {
-        double size_of_words = SMALL_SIZE;
-        while (size_of_words > 4 && words_room(set->canvas->cairo, words, size_of_words).width > width - 2)
-            size_of_words -= 0.5;
-        const struct room room = words_room(set->canvas->cairo, words, size_of_words);
-        write_words(set->canvas->cairo, middle, -4 - room.height / 2, words, size_of_words, PLATE_NONE);
-        write_words(set->canvas->cairo, middle, -12 - room.height, letter, SMALL_SIZE, PLATE_RING);
+        const struct room room = words_room(words, size);
+        write_words(cairo, middle, -3 - room.height / 2, words, size, PLATE_NONE);
+        write_words(cairo, middle, -4 - room.height - ring / 2, letter, SMALL_SIZE, PLATE_RING);
     } else {
-        write_words(set->canvas->cairo, -10, middle, letter, SMALL_SIZE, PLATE_RING);
-        write_up_to(set->canvas->cairo, -19, middle, words, SMALL_SIZE);
+        write_words(cairo, -4 - ring / 2, middle, letter, SMALL_SIZE, PLATE_RING);
+        write_up_to(cairo, -8 - ring, middle, words, size);
     }
 }
 
@@ -112,7 +192,6 @@ static void draw_pressing(const struct set *set, size_t seam, double across)
     const double end = set->length + 9;
     if (seam >= count)
         return;
-    trace_across(set, set->length, 0);
     cairo_new_path(set->canvas->cairo);
     if (set->is_standing)
         draw_pressed(set->canvas->cairo, across, end, seams[seam].press, acos(-1) / 2, 8);
@@ -161,54 +240,97 @@ static void draw_cut(const struct set *set, double along, double width)
     stroke_dashed(cairo, 3, 2);
 }
 
-/* From one end, or half of them from each end towards the fold. */
-static double draw_segments(const struct set *set, double width)
+/* Kept clear: white, with the fold as a line in its middle and its name beside it. */
+static void draw_fold(const struct set *set, double along, double length, double width)
 {
-    const struct muslin_solve_spec *solve = &set->canvas->worked->design->solve;
-    const double trim = (double)solve->end_trim * set->along;
-    const double segment = (double)set->row->segment_cut * set->along;
-    const bool from_both = solve->fold_clear > 0;
-    const int64_t here = from_both ? set->row->segments_per_set / 2 : set->row->segments_per_set;
-    const double clear = (double)solve->fold_clear * set->along;
-    if (from_both)
-        strike_end(set, (set->length - clear) / 2, clear, width);
-    if (trim > 0) {
-        strike_end(set, 0, trim, width);
-        strike_end(set, set->length - trim, trim, width);
-    }
-    for (int64_t i = 0; i <= here; i++)
-        draw_cut(set, trim + (double)i * segment, width);
-    for (int64_t i = 0; from_both && i <= here; i++)
-        draw_cut(set, set->length - trim - (double)i * segment, width);
-    return trim;
+    cairo_t *cairo = set->canvas->cairo;
+    const double fold = along + length / 2;
+    strike_end(set, along, length, width);
+    trace_across(set, fold, width);
+    stroke_thin(cairo);
+    if (set->is_standing)
+        write_from(cairo, width + 5, fold, "fold", LEAST_SIZE);
+    else
+        write_words(cairo, fold, width + 7, "fold", LEAST_SIZE, PLATE_NONE);
 }
 
-/* Beside standing strips, below lying ones: how wide a segment is cut, how many a set gives. */
-static void say_segments(const struct set *set, double trim, double width)
+static void leave_out(const struct set *set, double along, double length, double width)
+{
+    if (set->is_standing)
+        draw_break_across(set->canvas->cairo, -3, width + 3, along + length / 2);
+    else
+        draw_break(set->canvas->cairo, along + length / 2, -3, width + 3);
+}
+
+static void draw_stretches(const struct set *set, double width)
+{
+    double along = 0;
+    for (size_t i = 0; i < set->stretches_count; along += set->stretches[i].length, i++) {
+        const struct stretch *stretch = &set->stretches[i];
+        if (stretch->kind == STRETCH_TRIMMED)
+            strike_end(set, along, stretch->length, width);
+        if (stretch->kind == STRETCH_FOLD)
+            draw_fold(set, along, stretch->length, width);
+        if (stretch->kind == STRETCH_BREAK)
+            leave_out(set, along, stretch->length, width);
+    }
+    along = 0;
+    for (size_t i = 0; i < set->stretches_count; along += set->stretches[i].length, i++)
+        if (set->stretches[i].kind == STRETCH_SEGMENT) {
+            draw_cut(set, along, width);
+            draw_cut(set, along + set->stretches[i].length, width);
+        }
+}
+
+/* Beside standing strips, below lying ones: how wide the first segment is. */
+static void say_segment(const struct set *set, double width)
+{
+    double begin = 0;
+    char text[WORD_ROOM];
+    char words[WORD_ROOM + 8];
+    for (size_t i = 0; i < set->stretches_count; begin += set->stretches[i].length, i++)
+        if (set->stretches[i].kind == STRETCH_SEGMENT) {
+            const double end = begin + set->stretches[i].length;
+            snprintf(words, sizeof words, "%s cut", measured(set->canvas->worked, set->row->segment_cut, text));
+            if (set->is_standing)
+                dimension_down(set->canvas->cairo, width + 10, begin, end, words);
+            else
+                dimension_across(set->canvas->cairo, begin, end, width + 18, words);
+            return;
+        }
+}
+
+static bool has_break(const struct set *set)
+{
+    for (size_t i = 0; i < set->stretches_count; i++)
+        if (set->stretches[i].kind == STRETCH_BREAK)
+            return true;
+    return false;
+}
+
+/* What the marks mean; and how many segments there are, where there is room. */
+static void say_notes(const struct set *set, double x, double y)
 {
     const struct worked *worked = set->canvas->worked;
-    const double end = trim + (double)set->row->segment_cut * set->along;
+    const struct muslin_solve_spec *solve = &worked->design->solve;
+    struct line line = { .text = NULL };
     char text[WORD_ROOM];
-    char words[4 * WORD_ROOM];
-    snprintf(words, sizeof words, "%s cut", measured(worked, set->row->segment_cut, text));
-    if (set->is_standing)
-        dimension_down(set->canvas->cairo, width + 10, trim, end, words);
-    else
-        dimension_across(set->canvas->cairo, trim, end, width + 10, words);
-    if (is_small(set->canvas))
-        return;
-    size_t used = (size_t)snprintf(words, sizeof words, "a set gives %" PRId64 " segments\n%" PRId64 " set%s, %" PRId64
-                                   " needed", set->row->segments_per_set, set->row->sets,
-                                   set->row->sets == 1 ? "" : "s", set->row->segments);
-    if (worked->design->solve.fold_clear > 0)
-        used += (size_t)snprintf(words + used, sizeof words - used, "\nshaded in the middle: fold, kept clear");
-    if (worked->design->solve.end_trim > 0)
-        snprintf(words + used, sizeof words - used, "\nshaded ends: trimmed, %s each",
-                 measured(worked, worked->design->solve.end_trim, text));
-    if (set->is_standing)
-        write_wrapped(set->canvas->cairo, 0, set->length + 40, fmax(180, width), words, SMALL_SIZE);
-    else
-        write_wrapped(set->canvas->cairo, 0, width + 32, 260, words, SMALL_SIZE);
+    if (has_break(set))
+        add(&line, "zigzag: more of the same");
+    if (set->along < set->across * 0.95)
+        add(&line, "%snot to scale along the strips", line.used > 0 ? "\n" : "");
+    if (!is_small(set->canvas)) {
+        add(&line, "%sa set gives %" PRId64 " segments\n%" PRId64 " set%s, %" PRId64 " needed",
+            line.used > 0 ? "\n" : "", set->row->segments_per_set, set->row->sets, set->row->sets == 1 ? "" : "s",
+            set->row->segments);
+        if (solve->end_trim > 0)
+            add(&line, "\nshaded ends: trimmed, %s each", measured(worked, solve->end_trim, text));
+        if (solve->fold_clear > 0)
+            add(&line, "\nshaded at the fold: %s kept clear", measured(worked, solve->fold_clear, text));
+    }
+    if (line.used > 0)
+        write_wrapped(set->canvas->cairo, x, y, 180, line.text, is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE);
+    free(line.text);
 }
 
 /* Over standing strips, beside lying ones: how wide the set is. */
@@ -225,18 +347,18 @@ static void say_width(const struct set *set, double width)
 
 void draw_strip_set(const struct canvas *canvas, muslin_id node)
 {
-    struct set set = { canvas, node, row_of_set(canvas->worked, node), false, NULL, 0, 0, 0, 0 };
+    struct set set = { .canvas = canvas, .node = node, .row = row_of_set(canvas->worked, node) };
     if (set.row == NULL)
         return;
     set.is_standing = node_of(canvas->worked, node).axis == MUSLIN_ACROSS;
     set.strips = children_of(canvas->worked, node, &set.count);
     set.across = scale_across(&set);
-    set.length = set.is_standing ? fmax(60, fmin(LONG, canvas->height - (is_small(canvas) ? 85 : 130)))
-                                 : fmax(60, fmin(300, canvas->width - (is_small(canvas) ? 110 : 190)));
-    set.along = set.length / (double)set.row->strip_length;
+    lay_out(&set);
     const double width = draw_strips(&set);
-    const double trim = draw_segments(&set, width);
-    say_segments(&set, trim, width);
-    say_width(&set, width);
+    draw_stretches(&set, width);
+    say_segment(&set, width);
+    if (!is_small(canvas))
+        say_width(&set, width);
+    say_notes(&set, 0, set.is_standing ? set.length + (is_small(canvas) ? 18 : 42) : width + 40);
     free(set.strips);
 }

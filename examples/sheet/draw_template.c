@@ -11,7 +11,7 @@
 #include "picture.h"
 
 static const double TICK = 72.0 / MUSLIN_TICKS_PER_INCH;
-enum { AROUND = 14, BELOW = 40, CORNERS_MOST = 80 };
+enum { AROUND = 14, BELOW = 40, GAP = 10, LEAST_WORDS = 120, WORDS = 400, CORNERS_MOST = 80 };
 
 /* Its corners in points, y downwards: as cut and finished. */
 struct template {
@@ -26,7 +26,39 @@ struct template {
     bool is_turned; /* a quarter, as fewer pages hold it so */
 };
 
+/* ---- words ------------------------------------------------------------------------------------------------------- */
+
+/* What stands below it; `pages` it comes on. */
+static void say_below(const struct canvas *canvas, const struct template *template, int pages, char words[WORDS])
+{
+    const struct cloth *cloth = cloth_of(canvas->worked->design, template->cut->fabric);
+    size_t used = (size_t)snprintf(words, WORDS, "template [%d], %s %s, %.60s: cut %" PRId64 "%s",
+                                   canvas->worked->piece[canvas->which],
+                                   canvas->worked->design->pattern->words[WORD_FABRIC], cloth->letter, cloth->name,
+                                   template->cut->pieces,
+                                   template->is_reversed ? ", reversed: lay it face down" : "");
+    if (pages > 1)
+        used += (size_t)snprintf(words + used, WORDS - used, "\npart %d of %d", canvas->part + 1, pages);
+    snprintf(words + used, WORDS - used,
+             "\nsolid: cut here; dashed: seam; arrow: straight grain; rings: corners to match");
+}
+
+/* Words are broken to the width of what they stand below. */
+static double width_of_words(double width)
+{
+    return fmax(LEAST_WORDS, width);
+}
+
 /* ---- pages ------------------------------------------------------------------------------------------------------- */
+
+/* With its words, and the half of its lines that lies outside. */
+static bool is_whole(const struct canvas *canvas, const struct template *template, double width, double height)
+{
+    char words[WORDS];
+    say_below(canvas, template, 1, words);
+    const double below = GAP + wrapped_height(width_of_words(width), words, SMALL_SIZE);
+    return width + 2 <= canvas->width && height + 1 + below <= canvas->height;
+}
 
 static int columns_for(const struct canvas *canvas, double width)
 {
@@ -38,8 +70,10 @@ static int rows_for_height(const struct canvas *canvas, double height)
     return (int)ceil((height + 2) / fmax(72, canvas->height - 2 * AROUND - BELOW));
 }
 
-static int pages_for(const struct canvas *canvas, double width, double height)
+static int pages_for(const struct canvas *canvas, const struct template *template, double width, double height)
 {
+    if (is_whole(canvas, template, width, height))
+        return 1;
     return columns_for(canvas, width) * rows_for_height(canvas, height);
 }
 
@@ -136,7 +170,8 @@ static struct template template_of(const struct canvas *canvas)
     if (template.cut_corners == 0)
         outline_rectangle(&template);
     settle(&template);
-    if (pages_for(canvas, template.height, template.width) < pages_for(canvas, template.width, template.height)) {
+    if (pages_for(canvas, &template, template.height, template.width) <
+        pages_for(canvas, &template, template.width, template.height)) {
         turn_corners(template.cuts);
         turn_corners(template.seams);
         template.is_turned = true;
@@ -183,66 +218,76 @@ static struct spot middle_of_seams(const struct template *template)
     return sum;
 }
 
-/* Upright, or along the edge that lies on the straight grain when its blank is cut with the cloth. */
+/* How badly an edge serves as the one that lies on the straight grain when its blank is cut with the cloth: a short or
+ * the long one of a triangle, or one that lay along the strip. */
+static double misses_grain(const struct muslin_cut *cut, double length)
+{
+    if (cut->grain == MUSLIN_GRAIN_SHORT_EDGES)
+        return length;
+    if (cut->grain == MUSLIN_GRAIN_LONG_EDGE)
+        return -length;
+    return fabs(length - (double)cut->wide_edge * TICK);
+}
+
+/* Upright, or along that edge; the first of equals, for what a tick makes of them is no difference. */
 static double grain_of(const struct template *template)
 {
-    const bool is_short = template->cut->grain == MUSLIN_GRAIN_SHORT_EDGES;
-    double best = is_short ? HUGE_VAL : 0;
+    const struct muslin_cut *cut = template->cut;
+    double least = HUGE_VAL;
     double angle = template->is_turned ? 0 : -acos(-1) / 2;
-    if (template->cut->grain == MUSLIN_GRAIN_ALL_EDGES || template->cut->source != MUSLIN_CUT_UNIT)
+    if (cut->grain == MUSLIN_GRAIN_ALL_EDGES || cut->source != MUSLIN_CUT_UNIT || cut->shape == MUSLIN_CUT_OCTAGONS)
         return angle;
-    for (size_t i = 0; i < template->seam_corners; i++) {
-        const struct spot a = template->seams[i];
-        const struct spot b = template->seams[(i + 1) % template->seam_corners];
-        const double length = hypot(b.x - a.x, b.y - a.y);
-        if (is_short ? length < best - 0.01 : length > best + 0.01) {
-            best = length;
+    for (size_t i = 0; i < template->cut_corners; i++) {
+        const struct spot a = template->cuts[i];
+        const struct spot b = template->cuts[(i + 1) % template->cut_corners];
+        const double misses = misses_grain(cut, hypot(b.x - a.x, b.y - a.y));
+        if (misses < least - 0.1) {
+            least = misses;
             angle = atan2(b.y - a.y, b.x - a.x);
         }
     }
     return angle;
 }
 
+static double reach_of_grain(const struct template *template)
+{
+    return fmin(30, 0.16 * fmin(template->width, template->height) + 4);
+}
+
 static void draw_grain(cairo_t *cairo, const struct template *template)
 {
     const struct spot middle = middle_of_seams(template);
     const double angle = grain_of(template);
-    const double reach = fmin(30, 0.16 * fmin(template->width, template->height) + 4);
+    const double reach = reach_of_grain(template);
     const double x = reach * cos(angle);
     const double y = reach * sin(angle);
     draw_arrow(cairo, middle.x, middle.y, middle.x + x, middle.y + y);
     draw_arrow(cairo, middle.x, middle.y, middle.x - x, middle.y - y);
 }
 
-/* Number and fabric's letter on the piece, beside the arrow, where there is room. */
+/* Number and fabric's letter on the piece, to both sides of the arrow, where there is room. */
 static void write_on(const struct canvas *canvas, const struct template *template)
 {
     const struct spot middle = middle_of_seams(template);
+    const double angle = grain_of(template);
     char text[WORD_ROOM];
     if (fmin(template->width, template->height) < 50)
         return;
     piece_name(canvas->worked, canvas->which, text);
-    const struct room room = words_room(canvas->cairo, text, LETTER_SIZE);
-    const double beside = 30 * fabs(cos(grain_of(template))) + 8;
-    write_words(canvas->cairo, middle.x - beside - room.width / 2, middle.y, text, LETTER_SIZE, PLATE_NONE);
-    write_words(canvas->cairo, middle.x + beside + 6, middle.y,
+    const struct room room = words_room(text, LETTER_SIZE);
+    const double x = fabs(sin(angle)) * (6 + room.width / 2);
+    const double y = cos(angle) * (sin(angle) * cos(angle) > 0 ? -1 : 1) * (6 + room.height / 2);
+    write_words(canvas->cairo, middle.x - x, middle.y - y, text, LETTER_SIZE, PLATE_NONE);
+    write_words(canvas->cairo, middle.x + x, middle.y + y,
                 cloth_of(canvas->worked->design, template->cut->fabric)->letter, TEXT_SIZE, PLATE_RING);
 }
 
-static void write_below(const struct canvas *canvas, const struct template *template, double x, double y, int pages)
+static void write_below(const struct canvas *canvas, const struct template *template, double x, double y,
+                        double width, int pages)
 {
-    const struct cloth *cloth = cloth_of(canvas->worked->design, template->cut->fabric);
-    char words[400];
-    size_t used = (size_t)snprintf(words, sizeof words, "template [%d], %s %s, %.60s: cut %" PRId64 "%s",
-                                   canvas->worked->piece[canvas->which],
-                                   canvas->worked->design->pattern->words[WORD_FABRIC], cloth->letter, cloth->name,
-                                   template->cut->pieces,
-                                   template->is_reversed ? ", reversed: lay it face down" : "");
-    if (pages > 1)
-        used += (size_t)snprintf(words + used, sizeof words - used, "\npart %d of %d", canvas->part + 1, pages);
-    snprintf(words + used, sizeof words - used,
-             "\nsolid: cut here; dashed: seam; arrow: straight grain; rings: corners to match");
-    write_wrapped(canvas->cairo, x, y, fmax(160, canvas->width - 4), words, SMALL_SIZE);
+    char words[WORDS];
+    say_below(canvas, template, pages, words);
+    write_wrapped(canvas->cairo, x, y, width_of_words(width), words, SMALL_SIZE);
 }
 
 /* ---- parts ------------------------------------------------------------------------------------------------------- */
@@ -257,8 +302,11 @@ struct sheets {
 
 static struct sheets sheets_of(const struct canvas *canvas, const struct template *template)
 {
-    struct sheets sheets = { .columns = columns_for(canvas, template->width) };
-    sheets.rows = rows_for_height(canvas, template->height);
+    struct sheets sheets = { .columns = 1, .rows = 1 };
+    if (!is_whole(canvas, template, template->width, template->height)) {
+        sheets.columns = columns_for(canvas, template->width);
+        sheets.rows = rows_for_height(canvas, template->height);
+    }
     sheets.width = template->width / sheets.columns;
     sheets.height = template->height / sheets.rows;
     return sheets;
@@ -355,5 +403,5 @@ void draw_template(const struct canvas *canvas)
     if (pages > 1)
         mark_joins(canvas->cairo, &sheets, column, row);
     const double bottom = pages > 1 ? (row + 1) * sheets.height : template.height;
-    write_below(canvas, &template, column * sheets.width, bottom + 10, pages);
+    write_below(canvas, &template, column * sheets.width, bottom + GAP, sheets.width, pages);
 }

@@ -8,7 +8,7 @@
 
 #include "picture.h"
 
-enum { BESIDE = 30, DEEPEST = 40, LABELLED = 160 };
+enum { BESIDE = 30, BELOW = 24, DEEPEST = 40 };
 
 struct labels {
     const struct canvas *canvas;
@@ -33,7 +33,7 @@ static void label_block(const struct labels *labels, const struct place *place, 
     double size = LETTER_SIZE + 1;
     part_name(labels->canvas->worked, place->node, place->other_way, text);
     while (size > LEAST_SIZE &&
-           plate_room(labels->canvas->cairo, text, size, PLATE_BOX).width > (box->right - box->left) * 0.8)
+           plate_room(text, size, PLATE_BOX).width > (box->right - box->left) * 0.8)
         size -= 0.5;
     if (text[0] != '\0')
         write_words(labels->canvas->cairo, (box->left + box->right) / 2, (box->top + box->bottom) / 2, text, size,
@@ -59,7 +59,7 @@ static void label_rows(const struct labels *labels)
         const struct place *row = &labels->rows[i];
         const struct box box = box_of(labels->patches, row->first, row->end, labels->view);
         part_name(labels->canvas->worked, row->node, row->other_way, text);
-        const struct room room = words_room(cairo, text, LETTER_SIZE);
+        const struct room room = words_room(text, LETTER_SIZE);
         const double y = (box.top + box.bottom) / 2;
         if (text[0] == '\0' || holds_rows(labels, i) || y - room.height / 2 < end)
             continue;
@@ -131,7 +131,9 @@ static bool label_place(void *with, const struct place *place)
 void draw_top(const struct canvas *canvas, bool is_blank)
 {
     const struct worked *worked = canvas->worked;
-    const double unit = unit_for(&worked->top, canvas->width - BESIDE, canvas->height - 24);
+    const bool is_labelled = canvas->width >= TOP_LABELLED;
+    const double unit = unit_for(&worked->top, canvas->width - (is_labelled ? BESIDE : 0),
+                                 canvas->height - (is_labelled ? BELOW : 0));
     const struct view view = { 0, 0, unit };
     struct patches patches = patches_of(worked, worked->design->top, MUSLIN_STAGE_FINISHED);
     struct labels labels = { canvas, &patches, &view, (double)worked->top.finished_width * unit / 2, NULL, 0 };
@@ -139,7 +141,7 @@ void draw_top(const struct canvas *canvas, bool is_blank)
         outline_patches(canvas->cairo, &patches, &view);
     else
         draw_patches(canvas->cairo, worked, &patches, 0, patches.count, &view, NULL);
-    if (!is_blank && canvas->width >= LABELLED) {
+    if (!is_blank && is_labelled) {
         labels.rows = rows_for(DEEPEST * patches.count, sizeof *labels.rows);
         visit_places(worked, worked->design->top, &patches, label_place, &labels);
         label_rows(&labels);

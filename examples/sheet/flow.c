@@ -42,11 +42,19 @@ struct strip *flow_add(struct flow *flow, enum strip_kind kind, size_t item, dou
     return strip;
 }
 
+size_t flow_count(const struct document *document, enum item_kind kind)
+{
+    size_t count = 0;
+    for (size_t item = 0; item < document->used; item++)
+        count += document->items[item].kind == kind;
+    return count;
+}
+
 double flow_width(const struct flow *flow, double x)
 {
     double whole = page_measure(&flow->page);
     bool beside = flow->in_step && flow->down < flow->beside;
-    return whole - x - (beside ? whole * PAGE_BESIDE + PAGE_GUTTER : 0);
+    return whole - x - (beside ? flow->beside_width + PAGE_GUTTER : 0);
 }
 
 double flow_before(const struct flow *flow, size_t item)
@@ -60,8 +68,9 @@ double flow_before(const struct flow *flow, size_t item)
         return 18;
     switch (items[item].kind) {
     case ITEM_TITLE:
-    case ITEM_SIZE:
         return 0;
+    case ITEM_SIZE:
+        return 36;
     case ITEM_HEADING:
         return after_heading ? 10 : 22;
     case ITEM_SUBHEADING:
@@ -163,6 +172,7 @@ struct flow *flow_create(const struct document *document, struct type_case *lett
     flow->document = document;
     flow->letters = letters;
     flow->page = page_of(paper);
+    flow->sizes = flow_count(document, ITEM_SIZE);
     flow->is_beside = flow_need(document->used, sizeof *flow->is_beside);
     bool listed = false;
     for (size_t item = 0; item < document->used;) {

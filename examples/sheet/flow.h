@@ -38,7 +38,6 @@ struct grid {
     double *row_heights;
     double left;
     double right;
-    bool is_contents;      /* the list of contents: its last column are page numbers */
 };
 
 /* A picture in its place, with its caption so far below it. */
@@ -94,14 +93,16 @@ struct flow {
     size_t marks_used;
     size_t marks_room;
     int pages;
-    struct table *contents;  /* null: there is nothing to list */
-    size_t *contents_items;  /* of the document, row by row */
-    struct grid *contents_grid;
+    struct table *contents;  /* the table that has the pages; null: none */
+    size_t *contents_items;  /* of a list: its headings, column by column */
+    size_t pages_in_row;     /* of the table of sizes */
+    size_t sizes;            /* in the document */
     /* While it is made: the step that is being set, and the pictures beside it. */
     bool in_step;
     size_t step_begins; /* its first strip */
     double down;     /* from the top of the step */
     double beside;   /* pictures beside the step reach so far down */
+    double beside_width; /* ... and are so wide */
     bool *is_beside; /* of each item: it stands beside its step */
     struct shown *waiting;
     size_t waiting_used;
@@ -119,6 +120,8 @@ void *flow_need(size_t count, size_t size); /* cleared memory, or an end */
 struct strip *flow_add(struct flow *flow, enum strip_kind kind, size_t item, double before, double height);
 /* How wide text may be that begins at x. */
 double flow_width(const struct flow *flow, double x);
+/* How many items are of a kind. */
+size_t flow_count(const struct document *document, enum item_kind kind);
 /* The white above an item. */
 double flow_before(const struct flow *flow, size_t item);
 /* Whether an item belongs to the step before it. */
@@ -129,11 +132,16 @@ void flow_table(struct flow *flow, size_t item);                               /
 void flow_grid(struct flow *flow, size_t item, const struct table *table, bool is_contents);
 void flow_grid_free(struct grid *grid);
 size_t flow_pictures(struct flow *flow, size_t item); /* flow_pictures.c: a run of them; tells the item after it */
-bool flow_shrink(const struct flow *flow, struct strip *strip, double height); /* false: that would be too small */
+bool flow_shrink(struct strip *strip, double height); /* false: that would be too small */
 void flow_shown_free(struct shown *shown, size_t count);
+/* Blocks in diagonal rows are told apart only on a large drawing. */
+bool flow_is_on_point(const struct picture *picture);
 void flow_choose_beside(struct flow *flow, size_t step);                       /* flow_beside.c */
 void flow_put_beside(struct flow *flow, size_t step);
 void flow_contents(struct flow *flow);                                         /* flow_contents.c */
+const struct table *flow_with_pages(struct flow *flow, size_t item);
+size_t flow_size_named(const struct flow *flow, const char *name);
+size_t flow_leads_to(const struct flow *flow, const struct grid *grid, size_t row, size_t column);
 void flow_number_contents(struct flow *flow);
 void flow_break(struct flow *flow);                                            /* flow_break.c */
 

@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include <stdlib.h>
+#include <string.h>
 
 #include "draw.h"
 #include "flow.h"
@@ -13,18 +14,26 @@ static bool is_too_wide(const struct shown *shown)
 }
 
 /* Blocks in diagonal rows are told apart only on a large drawing. */
-static bool is_on_point(const struct picture *picture)
+bool flow_is_on_point(const struct picture *picture)
 {
     return picture->kind == PICTURE_STEP &&
            picture->worked->steps[picture->which].kind == MUSLIN_SEWING_DIAGONAL;
 }
 
+/* How high, as a share of the page: strips on a top are simple to see, and so is what is finished. */
+static double highest(const struct picture *picture)
+{
+    if (picture->kind == PICTURE_NODE)
+        return 0.17;
+    return (size_t)picture->which >= first_border_step(picture->worked) ? 0.16 : 0.21;
+}
+
 static bool measure(const struct flow *flow, struct shown *shown, double column)
 {
-    if (is_on_point(&shown->picture) || picture_pages(&shown->picture, column, page_depth(&flow->page)) > 1)
+    if (flow_is_on_point(&shown->picture) || picture_pages(&shown->picture, column, page_depth(&flow->page)) > 1)
         return false;
     shown->most_width = column;
-    shown->most_height = page_depth(&flow->page) * (shown->picture.kind == PICTURE_NODE ? 0.17 : 0.21);
+    shown->most_height = page_depth(&flow->page) * highest(&shown->picture);
     picture_size(&shown->picture, 0, shown->most_width, shown->most_height, &shown->width, &shown->height);
     return shown->width <= column && !is_too_wide(shown);
 }
@@ -58,16 +67,47 @@ static bool put_beside(struct flow *flow, struct shown shown, const char *captio
     return true;
 }
 
+/* About how high the words of a step are in a narrow column. */
+static double height_of_words(const struct document *document, size_t step)
+{
+    const double letters_in_line = 36;
+    size_t letters = strlen(document->items[step].text);
+    for (size_t item = step + 1; item < document->used && flow_is_of_step(&document->items[item]); item++)
+        letters += document->items[item].kind != ITEM_PICTURE ? strlen(document->items[item].text) : 0;
+    return (double)letters / letters_in_line * type_leading(FACE_BODY);
+}
+
+/* Two narrow pictures beside few words stand side by side: the step, and what comes of it. */
+static void put_side_by_side(struct flow *flow, size_t step)
+{
+    const double most = 0.52, whole = page_measure(&flow->page);
+    struct shown *left = flow->waiting, *right = flow->waiting + 1;
+    if (flow->waiting_used != 2 || left->caption != NULL)
+        return;
+    double caption = right->caption != NULL ? type_width(right->caption) : 0;
+    double width = right->width > caption ? right->width : caption;
+    double higher = right->y > flow->beside - right->y ? right->y : flow->beside - right->y;
+    if (left->width + PAGE_GUTTER + width > most * whole || height_of_words(flow->document, step) > higher)
+        return;
+    right->x = right->caption_x = whole - width;
+    right->y = 0;
+    left->x = right->x - PAGE_GUTTER - left->width;
+    flow->beside = higher;
+    flow->beside_width = whole - left->x;
+}
+
 /* The pictures of a step that go beside it, one above the other, while they take no more than half a page. */
 void flow_choose_beside(struct flow *flow, size_t step)
 {
     const struct document *document = flow->document;
     const double whole = page_measure(&flow->page), column = whole * PAGE_BESIDE;
+    flow->beside_width = column;
     for (size_t item = step + 1; item < document->used && flow_is_of_step(&document->items[item]); item++) {
         struct shown shown = { .picture = document->items[item].picture, .x = whole - column };
         if (document->items[item].kind == ITEM_PICTURE && measure(flow, &shown, column))
             flow->is_beside[item] = put_beside(flow, shown, document->items[item].text);
     }
+    put_side_by_side(flow, step);
 }
 
 /* After the step's own words, beside them. */

@@ -113,8 +113,8 @@ static bool leads_on(const struct flow *flow, size_t item)
     size_t length = strlen(asked->text);
     bool colon = length > 0 && asked->text[length - 1] == ':';
     bool to_picture = asked->kind == ITEM_SAY && item + 1 < flow->document->used && asked[1].kind == ITEM_PICTURE;
-    return is_heading(asked->kind) || asked->kind == ITEM_SUBHEADING || asked->kind == ITEM_STEP || colon || to_picture ||
-           is_at_end_of_list(flow, item);
+    bool heads = is_heading(asked->kind) || asked->kind == ITEM_SUBHEADING || asked->kind == ITEM_STEP;
+    return heads || colon || to_picture || is_at_end_of_list(flow, item);
 }
 
 void flow_lines(struct flow *flow, size_t item)
@@ -133,6 +133,6 @@ void flow_lines(struct flow *flow, size_t item)
         strip->first = line == 0;
         strip->last = line == count - 1;
         strip->keep = strip->last ? leads_on(flow, item) : is_kept(line, count);
-        strip->new_page = strip->first && asked->kind == ITEM_SIZE && item > 0;
+        strip->new_page = strip->first && asked->kind == ITEM_SIZE && flow->sizes > 1;
     }
 }

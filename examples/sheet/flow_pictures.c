@@ -18,14 +18,14 @@ static bool is_true_size(enum picture_kind kind)
 }
 
 /* How large a picture may be between texts, as shares of the measure and of the depth of a page. */
-static void limits(const struct flow *flow, enum picture_kind kind, double *width, double *height)
+static void limits(const struct flow *flow, const struct picture *picture, double *width, double *height)
 {
     double measure = page_measure(&flow->page), depth = page_depth(&flow->page);
     double indented = measure - PAGE_INDENT;
-    switch (kind) {
+    switch (picture->kind) {
     case PICTURE_TOP:
         *width = indented;
-        *height = depth * 0.46;
+        *height = depth * (flow->sizes == 1 ? 0.42 : flow->marks_used == 0 ? 0.3 : 0.46);
         return;
     case PICTURE_TOP_BLANK:
         *width = measure;
@@ -38,7 +38,7 @@ static void limits(const struct flow *flow, enum picture_kind kind, double *widt
     case PICTURE_STEP:
     case PICTURE_STRIP_SET:
         *width = indented;
-        *height = depth * 0.34;
+        *height = depth * (flow_is_on_point(picture) ? 0.64 : 0.34);
         return;
     case PICTURE_BORDERS:
     case PICTURE_BACKING:
@@ -154,28 +154,40 @@ static int count_tops(const struct document *document, size_t item)
     return count;
 }
 
-/* Tops of several sizes stand side by side. */
-static void limit_tops(const struct flow *flow, int count, struct shown *shown)
+/* Tops of several sizes stand side by side, drawn to one scale. */
+static void limit_tops(const struct flow *flow, size_t first, int count, struct shown *shown)
 {
     enum { MOST = 4 };
+    const struct item *items = flow->document->items;
     int columns = count < MOST ? count : MOST;
     double whole = page_measure(&flow->page) - PAGE_INDENT;
-    shown->most_width = (whole - (columns - 1) * PAGE_GUTTER) / columns;
-    shown->most_height = page_depth(&flow->page) * 0.34;
+    double column = (whole - (columns - 1) * PAGE_GUTTER) / columns;
+    muslin_len widest = 0, highest = 0;
+    for (size_t item = first; item < flow->document->used && items[item].kind == ITEM_PICTURE; item++)
+        if (items[item].picture.kind == PICTURE_TOP) {
+            const struct muslin_node_size *top = &items[item].picture.worked->top;
+            widest = top->finished_width > widest ? top->finished_width : widest;
+            highest = top->finished_height > highest ? top->finished_height : highest;
+        }
+    const struct muslin_node_size *top = &shown->picture.worked->top;
+    shown->most_width = (column < TOP_LABELLED ? column : TOP_LABELLED - 1) * (double)top->finished_width /
+                        (double)widest;
+    shown->most_height = page_depth(&flow->page) * 0.34 * (double)top->finished_height / (double)highest;
 }
 
 size_t flow_pictures(struct flow *flow, size_t item)
 {
     const struct document *document = flow->document;
     struct filling filling = { .used = 0 };
-    int tops = count_tops(document, item);
+    const size_t first = item;
+    const int tops = count_tops(document, item);
     for (; item < document->used && document->items[item].kind == ITEM_PICTURE; item++) {
         if (flow->is_beside[item])
             continue;
         struct shown shown = { .picture = document->items[item].picture };
-        limits(flow, shown.picture.kind, &shown.most_width, &shown.most_height);
+        limits(flow, &shown.picture, &shown.most_width, &shown.most_height);
         if (tops > 1 && shown.picture.kind == PICTURE_TOP)
-            limit_tops(flow, tops, &shown);
+            limit_tops(flow, first, tops, &shown);
         int parts = picture_pages(&shown.picture, shown.most_width, shown.most_height);
         for (shown.part = 0; shown.part < parts; shown.part++) {
             picture_size(&shown.picture, shown.part, shown.most_width, shown.most_height, &shown.width, &shown.height);
@@ -186,20 +198,43 @@ size_t flow_pictures(struct flow *flow, size_t item)
     return item;
 }
 
-/* ---- made smaller ------------------------------------------------------------------------------------------------ */
-
-bool flow_shrink(const struct flow *flow, struct strip *strip, double height)
+/* How much of its height a picture keeps at least: of one with many words beside it the drawing shrinks more. */
+static double least_of(enum picture_kind kind)
 {
-    const double least = 0.66;
-    (void)flow;
-    if (strip->count != 1 || strip->rise > 0 || is_true_size(strip->shown[0].picture.kind))
+    return kind == PICTURE_BACKING || kind == PICTURE_BORDERS || kind == PICTURE_STEP ? 0.85 : 0.6;
+}
+
+/* Tops that are drawn to one scale stay as they are. */
+static bool has_one_scale(const struct strip *strip)
+{
+    return strip->count > 1 && strip->shown[0].picture.kind == PICTURE_TOP;
+}
+
+static bool may_shrink(const struct strip *strip, double height)
+{
+    for (size_t i = 0; i < strip->count; i++) {
+        const struct shown *shown = &strip->shown[i];
+        const enum picture_kind kind = shown->picture.kind;
+        if (is_true_size(kind) || height - caption_height(shown) < shown->height * least_of(kind))
+            return false;
+    }
+    return strip->rise <= 0 && !has_one_scale(strip);
+}
+
+/* Smaller ones share a height. */
+bool flow_shrink(struct strip *strip, double height)
+{
+    double highest = 0;
+    if (!may_shrink(strip, height))
         return false;
-    struct shown *shown = &strip->shown[0];
-    double room = height - caption_height(shown);
-    if (room < shown->height * least)
-        return false;
-    shown->most_height = room;
-    picture_size(&shown->picture, shown->part, shown->most_width, room, &shown->width, &shown->height);
-    strip->height = shown->height + caption_height(shown);
+    for (size_t i = 0; i < strip->count; i++) {
+        struct shown *shown = &strip->shown[i];
+        shown->most_height = height - caption_height(shown);
+        picture_size(&shown->picture, shown->part, shown->most_width, shown->most_height, &shown->width,
+                     &shown->height);
+        double end = shown->height + caption_height(shown);
+        highest = end > highest ? end : highest;
+    }
+    strip->height = highest;
     return strip->height <= height;
 }

@@ -234,9 +234,6 @@ void flow_grid(struct flow *flow, size_t item, const struct table *table, bool i
             drop_unfilled(grid);
             grid = try_columns(flow, table, from, --count, &fits);
         }
-        grid->is_contents = is_contents;
-        if (is_contents)
-            flow->contents_grid = grid;
         fill(flow, grid);
         put_rows(flow, item, grid, before, from == 1, from + count == table->columns);
         from += count;
@@ -269,7 +266,7 @@ void flow_table(struct flow *flow, size_t item)
     struct lines *caption = NULL;
     if (asked->text != NULL && asked->text[0] != '\0')
         caption = put_caption(flow, item, asked->text);
-    flow_grid(flow, item, asked->table, false);
+    flow_grid(flow, item, flow_with_pages(flow, item), false);
     const struct grid *grid = flow->strips[flow->used - 1].grid;
     if (caption != NULL && grid != NULL)
         caption->x = grid->left + CELL_PAD;

@@ -8,8 +8,10 @@
 static void put_option(FILE *out, const struct option_told *told)
 {
     char word[60];
-    snprintf(word, sizeof word, "%c%c%c --%s%s%s", told->letter != 0 ? '-' : ' ', told->letter != 0 ? told->letter : ' ',
-             told->letter != 0 ? ',' : ' ', told->name, told->value != NULL ? " " : "",
+    char letter[4] = "   ";
+    if (told->letter != 0)
+        snprintf(letter, sizeof letter, "-%c,", told->letter);
+    snprintf(word, sizeof word, "%s --%s%s%s", letter, told->name, told->value != NULL ? " " : "",
              told->value != NULL ? told->value : "");
     fprintf(out, "  %-24s %s\n", word, told->help);
     if (strcmp(told->name, "picture") == 0)

@@ -23,7 +23,7 @@ void stroke_seam(cairo_t *cairo);
 
 /* ---- words: label.c ---------------------------------------------------------------------------------------------- */
 
-enum { TEXT_SIZE = 8, SMALL_SIZE = 7, LEAST_SIZE = 5, LETTER_SIZE = 9 };
+enum { TEXT_SIZE = 8, SMALL_SIZE = 7, LEAST_SIZE = 6, LETTER_SIZE = 9 };
 
 struct room {
     double width;
@@ -31,7 +31,7 @@ struct room {
 };
 
 /* Words of one line, or of several that are parted by "\n". */
-struct room words_room(cairo_t *cairo, const char *words, double size);
+struct room words_room(const char *words, double size);
 
 enum plate {
     PLATE_NONE = 1, /* on paper */
@@ -39,7 +39,7 @@ enum plate {
     PLATE_RING      /* on cloth or paper: a fabric's letter */
 };
 /* How large the words are with what is behind them. */
-struct room plate_room(cairo_t *cairo, const char *words, double size, enum plate plate);
+struct room plate_room(const char *words, double size, enum plate plate);
 /* In the middle of x, y. */
 void write_words(cairo_t *cairo, double x, double y, const char *words, double size, enum plate plate);
 /* From x on, or up to x; y is their middle. */
@@ -47,6 +47,7 @@ void write_from(cairo_t *cairo, double x, double y, const char *words, double si
 void write_up_to(cairo_t *cairo, double x, double y, const char *words, double size);
 /* From x on, broken where they would be wider; y is their top. Returns how high they are. */
 double write_wrapped(cairo_t *cairo, double x, double y, double width, const char *words, double size);
+double wrapped_height(double width, const char *words, double size);
 
 /* ---- lines: line.c ----------------------------------------------------------------------------------------------- */
 
@@ -57,6 +58,8 @@ void stroke_dashed(cairo_t *cairo, double dash, double gap);
 
 /* From one end to the other, its head at the latter; on cloth it has a white rim. */
 void draw_arrow(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y);
+/* From words to what they are said of, across anything: a thin line, a dot at its end. */
+void draw_lead(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y);
 /* Which way a seam is pressed: `reach` to either side of x, y; to both sides for open. */
 void draw_pressed(cairo_t *cairo, double x, double y, int32_t press, double angle, double reach);
 

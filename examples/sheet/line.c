@@ -59,6 +59,25 @@ void draw_arrow(cairo_t *cairo, double from_x, double from_y, double to_x, doubl
     cairo_restore(cairo);
 }
 
+void draw_lead(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y)
+{
+    cairo_save(cairo);
+    cairo_new_path(cairo);
+    cairo_move_to(cairo, from_x, from_y);
+    cairo_line_to(cairo, to_x, to_y);
+    cairo_set_source_rgb(cairo, 1, 1, 1);
+    cairo_set_line_width(cairo, 2);
+    cairo_stroke_preserve(cairo);
+    stroke_thin(cairo);
+    cairo_arc(cairo, to_x, to_y, 1.5, 0, 2 * acos(-1));
+    cairo_set_source_rgb(cairo, 1, 1, 1);
+    cairo_set_line_width(cairo, 1);
+    cairo_stroke_preserve(cairo);
+    set_black(cairo);
+    cairo_fill(cairo);
+    cairo_restore(cairo);
+}
+
 /* `angle` is how the seam itself lies, in radians; arrows stand at right angles to it. */
 void draw_pressed(cairo_t *cairo, double x, double y, int32_t press, double angle, double reach)
 {
@@ -92,7 +111,7 @@ static void draw_tick(cairo_t *cairo, double x, double y, bool is_down)
 /* Words that are longer than the line stand below it. */
 void dimension_across(cairo_t *cairo, double left, double right, double y, const char *words)
 {
-    const struct room room = words_room(cairo, words, SMALL_SIZE);
+    const struct room room = words_room(words, SMALL_SIZE);
     const double middle = (left + right) / 2;
     const double gap = right - left > room.width + 14 ? room.width / 2 + 2 : 0;
     cairo_new_path(cairo);

@@ -128,7 +128,7 @@ static void paint_words(const struct at *at, const struct strip *strip, double y
     begin_words(at, strip, y);
     if (marked) {
         paint_destination(strip->item, destination);
-        snprintf(name, sizeof name, "name='%s' internal", destination);
+        snprintf(name, sizeof name, "name='%s'", destination);
         cairo_tag_begin(at->cairo, CAIRO_TAG_DEST, name);
     }
     type_draw_line(at->cairo, at->flow->letters, strip->lines->face, strip->lines->layout, (int)strip->count,
@@ -140,17 +140,6 @@ static void paint_words(const struct at *at, const struct strip *strip, double y
 }
 
 /* ---- tables ------------------------------------------------------------------------------------------------------ */
-
-/* The size that a cell of the cover names, or NO_ITEM. */
-static size_t size_named(const struct flow *flow, const struct strip *strip, const char *text)
-{
-    for (size_t i = 0; i < flow->marks_used; i++) {
-        size_t item = flow->marks[i].item;
-        if (flow->marks[i].is_size && item > strip->item && strcmp(flow_name_of_size(flow, item), text) == 0)
-            return item;
-    }
-    return NO_ITEM;
-}
 
 static void paint_cell(const struct at *at, PangoLayout *cell, enum face face, double x, double y, size_t leads_to)
 {
@@ -165,14 +154,19 @@ static void paint_cell(const struct at *at, PangoLayout *cell, enum face face, d
         cairo_tag_end(at->cairo, CAIRO_TAG_LINK);
 }
 
+/* Names of sizes on the cover and page numbers lead there. */
 static size_t leads_to(const struct at *at, const struct strip *strip, size_t row, size_t column)
 {
     const struct grid *grid = strip->grid;
-    const char *text = row == grid->table->rows ? grid->table->heads[grid->column[column]]
-                                                : grid->table->cells[row * grid->table->columns + grid->column[column]];
-    if (grid->is_contents)
-        return row < grid->table->rows ? at->flow->contents_items[row] : NO_ITEM;
-    return text != NULL ? size_named(at->flow, strip, text) : NO_ITEM;
+    size_t numbered = flow_leads_to(at->flow, grid, row, column);
+    if (numbered != NO_ITEM || strip->item == NO_ITEM)
+        return numbered;
+    size_t of = grid->column[column];
+    const struct table *table = grid->table;
+    char *const *cells = row == table->rows ? table->heads : table->cells + row * table->columns;
+    const char *text = cells[of];
+    size_t size = flow_size_named(at->flow, text != NULL ? text : "");
+    return size != NO_ITEM && size > strip->item ? size : NO_ITEM;
 }
 
 /* The row after the last one are the heads; `tagged`: no heads that stand there again. */
@@ -191,7 +185,7 @@ static void paint_cells(const struct at *at, const struct strip *strip, size_t r
         else if (tagged)
             tags_leaf(at->tags, tag);
         paint_cell(at, cell, is_head ? grid->head_face : grid->face, at->flow->page.left + grid->x[i] + pad,
-                   y + pad / 2, tagged ? leads_to(at, strip, row, i) : NO_ITEM);
+                   y + pad / 2, tagged && !at->tags->is_alone ? leads_to(at, strip, row, i) : NO_ITEM);
         if (tagged)
             tags_leaf_end(at->tags, tag);
     }
@@ -247,13 +241,19 @@ static void paint_shown(const struct at *at, const struct shown *shown, double y
 
 /* ---- head and foot ----------------------------------------------------------------------------------------------- */
 
-static void put_foot(const struct at *at, const char *text, double y, double share)
+/* At a share of the measure; what is longer than `most` ends in dots. Returns its width. */
+static double put_foot(const struct at *at, const char *text, double y, double share, double most)
 {
     const struct page *page = &at->flow->page;
     PangoLayout *layout = type_set(at->flow->letters, FACE_FOOT, text, 0);
-    double x = page->left + (page_measure(page) - type_width(layout)) * share;
+    if (type_width(layout) > most) {
+        pango_layout_set_ellipsize(layout, PANGO_ELLIPSIZE_END);
+        pango_layout_set_width(layout, pango_units_from_double(most));
+    }
+    double width = type_width(layout), x = page->left + (page_measure(page) - width) * share;
     type_draw(at->cairo, at->flow->letters, FACE_FOOT, layout, x, y);
     g_object_unref(layout);
+    return width;
 }
 
 /* The size that is told of on a page: the last one begun before it or at its top. */
@@ -273,8 +273,8 @@ static void paint_head(const struct at *at)
     if (at->page == 1)
         return;
     ink(at->cairo, 0.25);
-    put_foot(at, at->flow->document->pattern->title, y, 0);
-    put_foot(at, size_of_page(at->flow, at->page), y, 1);
+    double taken = put_foot(at, size_of_page(at->flow, at->page), y, 1, page_measure(page) / 2);
+    put_foot(at, at->flow->document->pattern->title, y, 0, page_measure(page) - taken - 2 * PAGE_GUTTER);
     rule(at->cairo, page->left, page->width - page->right, y + 14, 0.4, 0.5);
 }
 
@@ -290,11 +290,11 @@ static void paint_foot(const struct at *at)
         used = snprintf(text, sizeof text, "Version %.40s", pattern->version);
     if (pattern->date != NULL)
         used += snprintf(text + used, sizeof text - (size_t)used, "%s%.40s", used > 0 ? ", " : "", pattern->date);
+    double taken = put_foot(at, "Print at 100 %; check the square.", y, 0.5, page_measure(page));
     if (used > 0)
-        put_foot(at, text, y, 0);
-    put_foot(at, "Print at 100 %; check the square.", y, 0.5);
+        put_foot(at, text, y, 0, (page_measure(page) - taken) / 2 - PAGE_GUTTER);
     snprintf(text, sizeof text, "Page %d of %d", at->page, at->flow->pages);
-    put_foot(at, text, y, 1);
+    put_foot(at, text, y, 1, page_measure(page));
 }
 
 /* ---- a page ------------------------------------------------------------------------------------------------------ */

@@ -3,6 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "patches.h"
 
@@ -35,11 +36,63 @@ static size_t read_page(const struct worked *worked, muslin_id node, int32_t sta
     return left - given;
 }
 
-struct patches patches_of(const struct worked *worked, muslin_id node, int32_t stage)
+static struct patches read_all(const struct worked *worked, muslin_id node, int32_t stage)
 {
     struct patches patches = { .rows = NULL };
     while (read_page(worked, node, stage, &patches) > 0) {
     }
+    return patches;
+}
+
+/* ---- kept -------------------------------------------------------------------------------------------------------- */
+
+struct whose whose(const struct worked *worked)
+{
+    return (struct whose){ worked, worked->totals, worked->top };
+}
+
+bool is_whose(const struct whose *whose, const struct worked *worked)
+{
+    return whose->worked == worked && memcmp(&whose->totals, &worked->totals, sizeof worked->totals) == 0 &&
+           memcmp(&whose->top, &worked->top, sizeof worked->top) == 0;
+}
+
+/* What was read last: each picture is drawn twice at least, once to see how far it reaches. */
+struct kept_patches {
+    struct whose whose;
+    muslin_id node;
+    int32_t stage;
+    struct patches patches;
+};
+
+static void *copy(const void *rows, size_t count, size_t size)
+{
+    void *made = rows_for(count, size);
+    if (count > 0)
+        memcpy(made, rows, count * size);
+    return made;
+}
+
+static struct patches copy_of(const struct patches *patches)
+{
+    return (struct patches){ copy(patches->rows, patches->count, sizeof *patches->rows),
+                             copy(patches->corners, patches->corners_count, sizeof *patches->corners), patches->count,
+                             patches->corners_count };
+}
+
+struct patches patches_of(const struct worked *worked, muslin_id node, int32_t stage)
+{
+    enum { KEPT = 64 };
+    static _Thread_local struct kept_patches all_kept[KEPT];
+    static _Thread_local size_t next;
+    for (size_t i = 0; i < KEPT; i++)
+        if (all_kept[i].node == node && all_kept[i].stage == stage && is_whose(&all_kept[i].whose, worked))
+            return copy_of(&all_kept[i].patches);
+    struct patches patches = read_all(worked, node, stage);
+    struct kept_patches *place = &all_kept[next];
+    patches_free(&place->patches);
+    *place = (struct kept_patches){ whose(worked), node, stage, copy_of(&patches) };
+    next = (next + 1) % KEPT;
     return patches;
 }
 
@@ -61,7 +114,7 @@ double view_y(const struct view *view, muslin_len y)
     return view->y - (double)y * view->unit;
 }
 
-static struct spot corner_of(const struct patches *patches, size_t row, int64_t corner, const struct view *view)
+struct spot corner_of(const struct patches *patches, size_t row, int64_t corner, const struct view *view)
 {
     const struct muslin_outline *patch = &patches->rows[row];
     const struct muslin_outline_corner *at = patches->corners + patch->first_corner + corner % patch->corners;
@@ -121,7 +174,7 @@ void trace_patch(cairo_t *cairo, const struct patches *patches, size_t row, cons
         trace_moved(cairo, patches, row, view, (struct spot){ 0, 0 });
 }
 
-/* All patches of a fabric at once: its hatching then runs on from one to the next. */
+/* All patches of a fabric at once, so that its hatching runs on from one to the next; or of all. */
 static void trace_some(cairo_t *cairo, const struct patches *patches, size_t first, size_t end,
                        const struct view *view, const struct spot *moved, muslin_id fabric)
 {
@@ -131,6 +184,14 @@ static void trace_some(cairo_t *cairo, const struct patches *patches, size_t fir
             trace_moved(cairo, patches, row, view, moved == NULL ? (struct spot){ 0, 0 } : moved[row]);
 }
 
+static void trace_edges(cairo_t *cairo, const struct patches *patches, size_t first, size_t end,
+                        const struct view *view, const struct spot *moved)
+{
+    cairo_new_path(cairo);
+    if (!trace_seams(cairo, patches, first, end, view, moved))
+        trace_some(cairo, patches, first, end, view, moved, 0);
+}
+
 void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patches *patches, size_t first, size_t end,
                   const struct view *view, const struct spot *moved)
 {
@@ -138,15 +199,18 @@ void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patc
         trace_some(cairo, patches, first, end, view, moved, worked->design->cloths[i].id);
         fill_cloth(cairo, worked->design, worked->design->cloths[i].id);
     }
-    trace_some(cairo, patches, first, end, view, moved, 0);
+    trace_edges(cairo, patches, first, end, view, moved);
     stroke_seam(cairo);
 }
 
 void outline_patches(cairo_t *cairo, const struct patches *patches, const struct view *view)
 {
-    trace_some(cairo, patches, 0, patches->count, view, NULL, 0);
+    trace_edges(cairo, patches, 0, patches->count, view, NULL);
+    cairo_save(cairo);
     cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
+    cairo_set_line_cap(cairo, CAIRO_LINE_CAP_ROUND);
     stroke_thin(cairo);
+    cairo_restore(cairo);
 }
 
 /* ---- words in them ----------------------------------------------------------------------------------------------- */
@@ -179,7 +243,7 @@ bool write_in_patch(cairo_t *cairo, const struct patches *patches, size_t row, c
 {
     const struct spot at = middle_of(patches, row, view);
     for (; size >= LEAST_SIZE; size -= 0.5)
-        if (has_room(patches, row, view, at, plate_room(cairo, words, size, PLATE_BOX))) {
+        if (has_room(patches, row, view, at, plate_room(words, size, PLATE_BOX))) {
             write_words(cairo, at.x + moved.x, at.y + moved.y, words, size, PLATE_BOX);
             return true;
         }

@@ -6,6 +6,15 @@
 
 #include "ink.h"
 
+/* A size of a pattern, to know it again: another one may lie where it lay, whose totals differ. */
+struct whose {
+    const struct worked *worked;
+    struct muslin_totals totals;
+    struct muslin_node_size top;
+};
+struct whose whose(const struct worked *worked);
+bool is_whose(const struct whose *whose, const struct worked *worked);
+
 /* The outlines under a node, in the order of the tree; give them back with patches_free(). */
 struct patches {
     struct muslin_outline *rows;
@@ -35,6 +44,8 @@ struct box {
     double top;
     double bottom;
 };
+/* Counted round the patch: the one after the last is the first. */
+struct spot corner_of(const struct patches *patches, size_t row, int64_t corner, const struct view *view);
 /* Round patches `first` to `end`, the latter not included. */
 struct box box_of(const struct patches *patches, size_t first, size_t end, const struct view *view);
 /* The middle of a patch's area. */
@@ -45,6 +56,9 @@ void trace_patch(cairo_t *cairo, const struct patches *patches, size_t row, cons
 /* Patches in their fabrics' colours, each moved by its place in `moved`, which may be null. */
 void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patches *patches, size_t first, size_t end,
                   const struct view *view, const struct spot *moved);
+/* Adds all their edges to the path as lines: seams.c. False, and nothing is added, where those are more than outlines. */
+bool trace_seams(cairo_t *cairo, const struct patches *patches, size_t first, size_t end, const struct view *view,
+                 const struct spot *moved);
 /* Outlines only. */
 void outline_patches(cairo_t *cairo, const struct patches *patches, const struct view *view);
 

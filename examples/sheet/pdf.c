@@ -76,6 +76,7 @@ static void write_pages(struct flow *flow, int page, cairo_t *cairo, struct tags
 {
     int first = page != 0 ? page : 1, last = page != 0 ? page : flow->pages;
     tags_begin(tags, cairo);
+    tags->is_alone = page != 0;
     for (int i = first; i <= last && !stop(); i++) {
         paint_page(flow, i, cairo, tags);
         if (i == last)

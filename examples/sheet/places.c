@@ -127,6 +127,13 @@ static bool is_sixty_of(const struct worked *worked, const struct muslin_cut *cu
     return cut->shape == shape;
 }
 
+/* Strips set in at the left, right, top and bottom. */
+static bool is_strip_at(const struct worked *worked, size_t cut, muslin_id node, int32_t side)
+{
+    const enum mitred_sides sides = mitred_sides(worked, cut, node);
+    return sides == MITRED_ALL || (sides == MITRED_BESIDE) == (side <= 2);
+}
+
 static bool is_of(const struct worked *worked, size_t cut, muslin_id node, const struct muslin_outline *patch)
 {
     const struct muslin_cut *row = &worked->cuts[cut];
@@ -135,18 +142,32 @@ static bool is_of(const struct worked *worked, size_t cut, muslin_id node, const
         return false;
     if (row->source == MUSLIN_CUT_UNIT || row->source == MUSLIN_CUT_TEMPLATE)
         return row->region == patch->region;
+    if (row->source == MUSLIN_CUT_MITRED && kind == MUSLIN_NODE_SET_IN)
+        return is_strip_at(worked, cut, node, patch->region);
     if (row->source == MUSLIN_CUT_SETTING && kind == MUSLIN_NODE_DIAGONAL)
         return is_triangle_of(worked, row, node, patch->region);
     return kind != MUSLIN_NODE_SIXTY || is_sixty_of(worked, row, node, patch->region);
 }
 
-/* Of a node's own pieces: of a unit, a shape, strips set in, triangles. */
+/* Pieces cut again on the diagonal are seen as triangles. */
+static bool looks_like(const struct muslin_cut *cut, const struct muslin_outline *patch)
+{
+    return (cut->again != MUSLIN_AGAIN_NO) == (patch->corners == 3);
+}
+
+/* Of a node's own pieces: of a unit, a shape, strips set in, triangles. A star has squares and triangles of one fabric,
+ * which are two rows of the list. */
 static int64_t cut_of_own(const struct worked *worked, muslin_id node, const struct muslin_outline *patch)
 {
-    for (size_t i = 0; i < worked->cuts_count; i++)
-        if (is_of(worked, i, node, patch))
+    int64_t found = -1;
+    for (size_t i = 0; i < worked->cuts_count; i++) {
+        if (!is_of(worked, i, node, patch))
+            continue;
+        if (looks_like(&worked->cuts[i], patch))
             return (int64_t)i;
-    return -1;
+        found = found < 0 ? (int64_t)i : found;
+    }
+    return found;
 }
 
 static bool find_cuts(void *with, const struct place *place)

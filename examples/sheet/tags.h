@@ -1,5 +1,5 @@
-/* tags.h - what a page shows, said to those who do not see it: a tree of headings, paragraphs, lists, tables and figures
- * in reading order. Surfaces that know no tags pass them over.
+/* tags.h - what a page shows, said to those who do not see it: a tree of headings, paragraphs, lists, tables and
+ * figures in reading order. Surfaces that know no tags pass them over.
  *
  * SPDX-License-Identifier: MIT */
 #ifndef TAGS_H
@@ -22,6 +22,7 @@ struct tags {
     int level[TAGS_DEEPEST];        /* of lists: 1 for steps, 2 and more for points */
     int used;
     bool by_size;                   /* headings come under sizes */
+    bool is_alone;                  /* the page is the only one: nothing leads to others */
     struct told *told; /* in their order, for pdf_mend() */
     size_t told_used;
     size_t told_room;

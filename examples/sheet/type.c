@@ -52,7 +52,7 @@ static bool has_fonts(struct type_case *letters)
 
 bool type_case_open(struct type_case *letters)
 {
-    *letters = (struct type_case){ .fonts = pango_cairo_font_map_new() };
+    *letters = (struct type_case){ .fonts = g_object_ref(pango_cairo_font_map_get_default()) };
     letters->context = pango_font_map_create_context(letters->fonts);
     unhint(letters->context);
     for (int face = 0; face < FACES; face++) {

@@ -358,7 +358,8 @@ enum muslin_argument {
     MUSLIN_ARG_LONG_PIECES = 217,
     MUSLIN_ARG_YARDAGE = 218,
     MUSLIN_ARG_PIECE_WIDTH = 219,
-    MUSLIN_ARG_PIECE_LENGTH = 220
+    MUSLIN_ARG_PIECE_LENGTH = 220,
+    MUSLIN_ARG_LEAST_PART = 221
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
@@ -374,7 +375,7 @@ MUSLIN_API const char *muslin_argument_name(int32_t argument);
  * written only when a call fails, and is the one output written then; at MUSLIN_OK it is untouched. `limit` is the
  * bound that was broken; for MUSLIN_ERR_CHOICE the last known choice, for MUSLIN_ERR_FLAGS the sum of the known flags,
  * for MUSLIN_ERR_SEAM_TOO_WIDE what the seams take, for MUSLIN_ERR_WORK_LIMIT the work limit, with the work that it is
- * too little for as `value`. */
+ * too little for as `value`, or of pieces from stock how many of them a plan was found for. */
 struct muslin_problem {
     uint32_t size;    /* in: sizeof(struct muslin_problem) */
     uint32_t flags;   /* 0 */

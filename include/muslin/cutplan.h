@@ -8,14 +8,17 @@
  * while the narrower rest is cut across as usual. Cloth is a bolt, of which the length is to be least, or pieces of
  * stock, of which the cost is to be least.
  *
- * The bound    No plan of this kind needs less. It is proved by what each piece may at most be said to be worth: when
- *              no strip holds pieces worth more than the strip is high, then all pieces together are worth no more than
- *              any plan is long. Cases that split what is possible in two bring the bound up to the plan, where the
- *              work limit allows it. All of that is whole numbers, and muslin_cutplan_check() proves it anew.
+ * The bound    No plan of this kind needs less, with JOINED pieces in strips of the lengths that it has. It is proved
+ *              by what each piece may at most be said to be worth: when no strip holds pieces worth more than the strip
+ *              is high, then all pieces together are worth no more than any plan is long. Cases that split what is
+ *              possible in two bring the bound up to the plan, where the work limit allows it. All of that is whole
+ *              numbers, and muslin_cutplan_check() proves it anew.
  * Limits       The search is made for up to 128 different sizes (of JOINED pieces two each), and 192 sizes and kinds of
  *              stock together. With more there are only first plans and a plain bound, by area; plan rows with much in
- *              common together then, a few at a time.
- * Same plan    The same request gives the same plan on every machine; so do its rows in another order, or merged.
+ *              common together then, a few at a time. First plans take as many steps as the work limit allows, but
+ *              2^24 at least and 2^28 at most; then what is left is cut from stock in the order of sizes.
+ * Same plan    The same request gives the same plan on every machine; so do its rows in another order, or merged, but
+ *              for JOINED ones with a least_part.
  * Every call
  *   Units       Lengths are ticks, 0 .. MUSLIN_SIZE_MAX unless a member says otherwise; counts 0 .. MUSLIN_COUNT_MAX.
  *               Across is from selvage to selvage, along is with the selvage. Sizes of pieces are cut sizes.
@@ -63,9 +66,11 @@ struct muslin_blank_spec {
     int64_t label;          /* the caller's own, given back; it does not matter to the plan */
     int32_t kind;           /* enum muslin_blank_kind */
     int32_t priority;       /* with MUSLIN_CUTPLAN_BY_PRIORITY: lower ones first; 0 .. 1000 */
+    muslin_len least_part;  /* JOINED: strips of it may come from what is left over beside others, each at least this
+                               long; 0: only whole strips and one shorter one; else 0. Many sewers take 10 to 12 in */
 };
 /* One piece that stays as it is listed; its size is still to be given. */
-#define MUSLIN_BLANK_SPEC_INIT { sizeof(struct muslin_blank_spec), 0, 0, 0, 1, 0, 0, 0, 1, 0 }
+#define MUSLIN_BLANK_SPEC_INIT { sizeof(struct muslin_blank_spec), 0, 0, 0, 1, 0, 0, 0, 1, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_blank_spec_init(struct muslin_blank_spec *spec, uint32_t size);
 
@@ -122,27 +127,33 @@ struct muslin_cutplan_spec {
 MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_t size);
 
 /* Told now and then, from the first plan on, how the search stands: steps taken, the best plan so far and the bound,
- * both as `cost` in the totals. Returns 0 to go on; anything else ends the search with what it has. */
+ * both as `cost` in the totals; when JOINED strips get other lengths the bound begins anew. Returns 0 to go on;
+ * anything else ends the search with what it has. */
 typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 /* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
  * muslin_plan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` may be null.
- * The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
- * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher
- * than the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at
- * their height. First cuts run along the length of stock only where each piece of the request may lie either way:
- * MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock lie in strips as
- * high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a member outside its
- * range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it may lie; the
- * problem names the side and the room for it, and in `at` its row, from 0. MUSLIN_ERR_NOT_ENOUGH: the stock in hand
- * does not suffice as far as the search saw, and MUSLIN_CUTPLAN_BY_PRIORITY is not set; rows being made from the
- * highest pieces down, the problem says at which row it ends, how many pieces that wants, and how many of them the
- * stock gives. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the dearest stock, would
- * pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB and 2 KiB for each row; time
- * follows the work limit, up to five times that where stock does not suffice: about a hundred looks at parts of the
- * request, each a 32nd of the limit. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004,
- * Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2
- * at 40 in usable: 60 in, proven. Since 0.1. */
+ * The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or progress
+ * says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than the
+ * strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their height;
+ * the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan leaves over, up to 16
+ * strips of that, makes whole ones needless: then a plan is sought for these, and so on while it gets shorter (not with
+ * OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each one after it part of what
+ * is left, one in n + 1 with n such rows. First cuts run along the length of stock only where each piece of the request
+ * may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock
+ * lie in strips as high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a
+ * member outside its range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it
+ * may lie; the problem names the side and the room for it, and in `at` its row, from 0. MUSLIN_ERR_NOT_ENOUGH: the
+ * stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set; MUSLIN_ERR_WORK_LIMIT: no plan from stock
+ * was found, and it was not shown that there is none; of both, rows being made from the highest pieces down, the
+ * problem says at which row it ends, how many pieces that wants, and for how many of them there is a plan.
+ * MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the dearest stock, would pass
+ * MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more where a least_part is
+ * heeded, and 2 KiB for each row; time follows the work limit, up to five times that where stock does not suffice:
+ * about a hundred looks at parts of the request, each a 32nd of the limit; and half as much again each where up to 16
+ * pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004,
+ * Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at
+ * 40 in usable: 60 in, proven. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
                                                const struct muslin_blank_spec *pieces, size_t row_size, size_t n,
                                                const struct muslin_plan_stock_spec *stock, size_t stock_size,
@@ -179,18 +190,24 @@ struct muslin_plan_totals {
                                  already is none, nor is straightening */
     muslin_len cloth_length;  /* of the bolt: strips and panels, and straightening; 0 from stock, or of nothing */
     int64_t cost;             /* of the stock; from a bolt the cloth length without straightening */
-    int64_t least;            /* the bound: no plan of this kind costs less */
+    int64_t least;            /* the bound: no plan of this kind costs less, JOINED pieces being cut in the lengths of
+                                 muslin_cutplan_sizes() */
     int64_t stock_pieces;     /* pieces of stock that are cut into; 0 from a bolt */
     int64_t waste;            /* doubled square ticks of the cloth that is used up or cut into that become
                                  no piece: trims, losses and what is left over; spare pieces, one too many and what
                                  joins take of JOINED strips count as pieces */
     muslin_len own_strips_length; /* of a bolt: when each size has its own strips, all its pieces lying alike, the way
-                                     that takes less; straightening included; else 0 */
-    muslin_len area_bound;    /* of a bolt: the pieces' area over its width, up: a plain bound; else 0 */
+                                     that takes less; JOINED ones in whole strips and one shorter one; straightening
+                                     included; else 0 */
+    muslin_len area_bound;    /* of a bolt: the pieces' area over its width, up: a plain bound, whatever the lengths of
+                                 JOINED strips; else 0 */
     int64_t work;             /* steps taken */
     int64_t cases;            /* of the proof */
     int32_t proven;           /* 1 when cost = least */
     int32_t stopped;          /* enum muslin_plan_stopped */
+    int32_t other_lengths;    /* 1: strips of JOINED pieces might have other lengths, with which a plan might cost less
+                                 than least: some have a least_part that is heeded */
+    int32_t pad;
 };
 /* Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
  * 0.1. */

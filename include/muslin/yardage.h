@@ -16,6 +16,8 @@
  *                cloth, or JOINED, the longer side across it, as long_pieces says. Only patches and mitred strips are
  *                joined; what is cut again, or to a shape, has no room for a seam. A print with a direction decides for
  *                itself: what is too long across it is joined, what is long along it lies lengthwise.
+ * Mitred strips  The cut list has the least length, from point to point. Nobody cuts so close: mitre_extra is added
+ *                before it is seen whether a strip is long. Print adds 1/2 to 6 in.
  *
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
@@ -54,10 +56,12 @@ struct muslin_yardage_spec {
     int32_t extra_share;
     int32_t long_pieces;      /* enum muslin_long_pieces: what is longer than its fabric is wide */
     int32_t pad;              /* 0 */
+    muslin_len least_part;    /* as join_loss */
+    muslin_len mitre_extra;   /* added to the longer side of each mitred strip, for handling; 0 .. MUSLIN_SIZE_MAX */
 };
 /* Nothing lost, 400 million steps a fabric, straight joins of 1/4 in seams, long pieces lengthwise; sold by 1/8 yd. */
 #define MUSLIN_YARDAGE_SPEC_INIT \
-    { sizeof(struct muslin_yardage_spec), 0, 0, 0, 0, 0, 0, 400000000, 4064, 0, 36576, 0, 0, 1, 0 }
+    { sizeof(struct muslin_yardage_spec), 0, 0, 0, 0, 0, 0, 400000000, 4064, 0, 36576, 0, 0, 1, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_yardage_spec_init(struct muslin_yardage_spec *spec, uint32_t size);
 
@@ -73,16 +77,18 @@ struct muslin_extra_cut_spec {
     muslin_len join_loss;
     int32_t kind;           /* enum muslin_blank_kind */
     int32_t pad;            /* 0 */
+    muslin_len least_part;
 };
 /* One piece that stays as it is listed; fabric and size are still to be given. */
-#define MUSLIN_EXTRA_CUT_SPEC_INIT { sizeof(struct muslin_extra_cut_spec), 0, 0, 0, 0, 1, 0, 0, 1, 0 }
+#define MUSLIN_EXTRA_CUT_SPEC_INIT { sizeof(struct muslin_extra_cut_spec), 0, 0, 0, 0, 1, 0, 0, 1, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_extra_cut_spec_init(struct muslin_extra_cut_spec *spec, uint32_t size);
 
 /* The pieces of one fabric as a request, ask-then-fill: rows of the cut list as said above, `label` the row there,
- * priority 0. Of the spec what a strip has room for matters, join_loss and long_pieces. MUSLIN_ERR_FOREIGN: not a
- * fabric of the solution's quilt. MUSLIN_ERR_RANGE, _CHOICE: a member of the spec. Time follows the cut list. Example:
- * 36 squares of 2 1/2 in from the blue are one row, and a border of 60 in is lengthwise. Since 0.1. */
+ * priority 0. Of the spec what a strip has room for matters, join_loss, least_part, long_pieces and mitre_extra.
+ * MUSLIN_ERR_FOREIGN: not a fabric of the solution's quilt. MUSLIN_ERR_RANGE, _CHOICE: a member of the spec. Time
+ * follows the cut list. Example: 36 squares of 2 1/2 in from the blue are one row, and a border of 60 in is
+ * lengthwise. Since 0.1. */
 MUSLIN_API muslin_status muslin_yardage_pieces(const struct muslin_solution *solution, muslin_id fabric,
                                                const struct muslin_yardage_spec *spec, struct muslin_blank_spec *rows,
                                                size_t row_size, size_t capacity, size_t *count,

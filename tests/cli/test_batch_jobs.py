@@ -219,7 +219,8 @@ def refused(muslin: Muslin, folder: pathlib.Path, *words: str) -> str:
 def test_another_input_is_refused(muslin: Muslin, tmp_path: pathlib.Path, whole: bytes, name: str) -> None:
     (tmp_path / name).write_bytes(whole[: len(whole) // 2])
     lines = (tmp_path / "in.jsonl").read_text().splitlines()
-    for others in (lines[:4] + ["{}"] + lines[5:], lines[1:], ["\n"] + lines, lines[:3], []):
+    inputs: list[list[str]] = [lines[:4] + ["{}"] + lines[5:], lines[1:], ["\n"] + lines, lines[:3], []]
+    for others in inputs:
         (tmp_path / "in.jsonl").write_text("\n".join(others))
         assert "start anew" in refused(muslin, tmp_path)
 
@@ -303,3 +304,66 @@ def test_searches_of_a_batch_draw_no_progress_of_their_own(muslin: Muslin) -> No
     request: dict[str, Any] = {"command": "cutplan", "piece": ["20 of 2 1/2 x 4 1/2 in"], "progress": "always"}
     done = muslin.run("batch", given=json.dumps(request))
     assert done.returncode == 0 and done.stderr == ""
+
+
+# ---- pattern files --------------------------------------------------------------------------------------------------
+
+SAMPLES = pathlib.Path(__file__).parents[2] / "examples" / "patterns"
+
+
+@pytest.fixture
+def folder(tmp_path: pathlib.Path) -> pathlib.Path:
+    """Three sample patterns, a file that is none, and one that is not looked at."""
+    (tmp_path / "patterns").mkdir()
+    for sample in sorted(SAMPLES.glob("*.json"))[:3]:
+        (tmp_path / "patterns" / sample.name).write_bytes(sample.read_bytes())
+    (tmp_path / "patterns" / "zz.json").write_text('{"fabrics": 7}')
+    (tmp_path / "patterns" / "notes.txt").write_text("not this")
+    return tmp_path
+
+
+def test_every_pattern_of_a_folder_is_answered_in_every_size(muslin: Muslin, folder: pathlib.Path) -> None:
+    done = muslin.run("batch", "--patterns", "patterns", cwd=folder)
+    replies = [json.loads(line) for line in done.stdout.splitlines()]
+    wanted = []
+    for name in sorted(os.listdir(folder / "patterns")):
+        if name.endswith(".json") and name != "zz.json":
+            sizes = json.loads((folder / "patterns" / name).read_text())["sizes"]
+            wanted += [(f"patterns/{name}", size["name"]) for size in sizes]
+    assert done.returncode == 1 and [(reply["id"]["file"], reply["id"]["size"]) for reply in replies[:-1]] == wanted
+    for reply in replies[:-1]:
+        file, size = reply["id"]["file"], reply["id"]["size"]
+        alone = muslin.run("pattern", file, "--size", size, "--json", cwd=folder)
+        assert json.loads(alone.stdout) == reply["answer"]
+    assert replies[-1]["id"] == {"file": "patterns/zz.json"} and replies[-1]["error"]["complaints"]
+
+
+def test_patterns_named_one_by_one_are_answered_the_same_by_any_number_of_jobs(muslin: Muslin,
+                                                                              folder: pathlib.Path) -> None:
+    names = sorted(str(name.relative_to(folder)) for name in (folder / "patterns").glob("*.json"))
+    one = muslin.run("batch", "--patterns", "--jobs", "1", *names, cwd=folder).stdout
+    assert one == muslin.run("batch", "--patterns", "--jobs", "4", *names, cwd=folder).stdout
+    assert one == muslin.run("batch", "--patterns", "patterns/", cwd=folder).stdout
+
+
+def test_patterns_go_on_unless_one_has_changed(muslin: Muslin, folder: pathlib.Path) -> None:
+    words = ("batch", "--patterns", "patterns", "--output", OUT)
+    muslin.run(*words, cwd=folder)
+    whole = (folder / OUT).read_bytes()
+    (folder / OUT).write_bytes(whole[: len(whole) // 2])
+    assert muslin.run(*words, "--resume", cwd=folder).returncode == 1
+    assert (folder / OUT).read_bytes() == whole
+    (folder / "patterns" / "zz.json").write_text('{"fabrics": 8}')
+    assert "start anew" in muslin.run(*words, "--resume", cwd=folder).stderr
+    assert (folder / OUT).read_bytes() == whole
+
+
+def test_patterns_that_are_not_there_get_a_sentence(muslin: Muslin, tmp_path: pathlib.Path) -> None:
+    assert "Cannot read nowhere" in muslin.complaint(3, "batch", "--patterns", "nowhere")
+    assert "no file in it ends in .json" in muslin.complaint(3, "batch", "--patterns", str(tmp_path))
+    assert "Name pattern files" in muslin.complaint(2, "batch", "--patterns")
+
+
+def test_a_line_cannot_take_the_pattern_from_where_the_lines_come_from(muslin: Muslin) -> None:
+    replies = muslin.batch({"command": "pattern", "file": "-"}, ROW, status=1)
+    assert "standard input" in replies[0]["error"]["sentence"] and "answer" in replies[1]

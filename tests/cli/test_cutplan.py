@@ -53,7 +53,8 @@ def test_the_sheet_says_how_little_can_do_and_then_the_cuts(muslin: Muslin) -> N
     words = muslin.words(*SQUARES)
     assert words.startswith("56 pieces take 1 2/3 yd (60 in) of cloth 40 in wide (usable), off the bolt: 9 strips, ")
     assert "cut in two steps like this one needs less than 1 2/3 yd (60 in): that is proven." in words
-    assert "Not looked at, and perhaps less: pieces stacked one above the other in a strip (--stacked looks at those)." in words
+    assert ("Not looked at, and perhaps less: pieces stacked one above the other in a strip (--stacked looks at "
+            "those).") in words
     # 18 squares of 5 1/2 in lie in strips of 6 in: 2 beside four of 6 in, 4 beside three of them in four strips.
     assert "it would be 64 1/2 in: this plan saves 4 1/2 in and has 18 trims." in words
     # 64 1/2 in are 1 7/8 yd in a shop, 60 in 1 3/4 yd.

@@ -5,8 +5,10 @@ SPDX-License-Identifier: MIT
 from __future__ import annotations
 
 import json
+import os
 import pathlib
 import re
+import shutil
 import subprocess
 
 import pytest
@@ -25,31 +27,30 @@ def test_help_lists_every_command_and_each_explains_itself_with_an_example(musli
     names = commands(muslin)
     assert "plan" in names and "batch" in names and len(names) > 20
     for name in names:
-        if name != "completion":
-            text = muslin.text(name, "--help")
-            assert f"  muslin {name}" in text and "For example" in text
-            assert text == muslin.text("help", name)
+        text = muslin.text(name, "--help")
+        assert f"  muslin {name}" in text and "For example" in text
+        assert text == muslin.text("help", name)
 
 
 def test_the_examples_of_every_help_work(muslin: Muslin, tmp_path: pathlib.Path) -> None:
-    (tmp_path / "examples").symlink_to(pathlib.Path(__file__).resolve().parents[2] / "examples")
+    samples = tmp_path / "examples" / "patterns"
+    shutil.copytree(MAN_PAGE.parents[1] / "patterns", samples)
+    shutil.copy(samples / "ferry-steps.json", tmp_path / "my-quilt.json")
+    (tmp_path / "requests.jsonl").write_text('{"command": "cut", "finished": "6"}\n')
     for name in commands(muslin):
-        if name in ("batch", "completion"):
-            continue
         text = re.sub(r"\\\n\s+", "", muslin.text(name, "--help").split("For example:")[1])
         examples = [line for line in text.splitlines() if line.startswith("  muslin ")]
         assert examples
         for example in examples:
             command = example.strip().replace("muslin", f"'{muslin.program}'", 1)
             done = subprocess.run(["sh", "-c", command], capture_output=True, text=True, timeout=60, check=False,
-                                  cwd=tmp_path)
+                                  cwd=tmp_path, env={**os.environ, "HOME": str(tmp_path)})
             assert done.returncode == 0, (example, done.stderr)
 
 
 def test_no_line_of_help_is_wider_than_the_page(muslin: Muslin) -> None:
     for name in commands(muslin):
-        if name != "completion":
-            assert all(len(line) <= 80 for line in muslin.text(name, "--help").splitlines()), name
+        assert all(len(line) <= 80 for line in muslin.text(name, "--help").splitlines()), name
 
 
 def test_the_manual_page_names_every_command(muslin: Muslin) -> None:
@@ -58,8 +59,35 @@ def test_the_manual_page_names_every_command(muslin: Muslin) -> None:
         assert f".It Cm {name}\n" in manual
 
 
+@pytest.mark.skipif(shutil.which("mandoc") is None, reason="mandoc is not installed")
+def test_the_manual_page_is_well_formed() -> None:
+    done = subprocess.run(["mandoc", "-T", "lint", str(MAN_PAGE)], capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stdout) == (0, "")
+
+
 def test_the_version_is_the_librarys(muslin: Muslin) -> None:
     assert re.fullmatch(r"muslin \d+\.\d+\.\d+\n", muslin.text("--version"))
+
+
+def test_a_word_of_the_trade_leads_to_the_commands_that_speak_of_it(muslin: Muslin) -> None:
+    assert "Did you mean from-stock?" in muslin.complaint(2, "from")
+    assert "Did you mean from-stock?" in muslin.complaint(2, "stash")
+    assert "Did you mean substitute?" in muslin.complaint(2, "yardage")
+    assert "Did you mean quilting-lines?" in muslin.complaint(2, "quilting-l")
+
+
+def test_a_slip_in_a_choice_gets_the_nearest_word(muslin: Muslin) -> None:
+    complaint = muslin.complaint(2, "unit", "flying-gese", "3")
+    assert '"flying-gese" is not known here. Did you mean flying-geese? Choose one of ' in complaint
+    complaint = muslin.complaint(2, "cut", "6", "--units", "xylophone")
+    assert "--units: Choose one of in, decimal, cm or mm." in complaint
+
+
+def test_help_and_version_come_as_they_are_first_tried(muslin: Muslin) -> None:
+    assert muslin.text("-h") == muslin.text("--help") == muslin.text("help")
+    assert muslin.text("plan", "-h") == muslin.text("plan", "--help")
+    assert muslin.text("version") == muslin.text("--version")
+    assert muslin.complaint(2, "--hlep").startswith("muslin: ")
 
 
 def test_no_command_is_wrong_input(muslin: Muslin) -> None:
@@ -184,11 +212,39 @@ def test_what_is_spared_is_rounded_to_the_safe_side(muslin: Muslin) -> None:
     assert spare == {"ticks": 2 * 3200, "text": "25/32 in", "exact": False}
 
 
-def test_completion_is_shell_that_completes_commands_and_options(muslin: Muslin) -> None:
-    script = muslin.text("completion") + """
-        COMP_WORDS=(muslin pl); COMP_CWORD=1; _muslin; echo "${COMPREPLY[@]}"
-        COMP_WORDS=(muslin plan --fold); COMP_CWORD=2; _muslin; echo "${COMPREPLY[@]}"
-        COMP_WORDS=(muslin plan --turn q); COMP_CWORD=3; _muslin; echo "${COMPREPLY[@]}"
-    """
-    done = subprocess.run(["bash", "-c", script], capture_output=True, text=True, timeout=60, check=False)
-    assert done.stdout.split() == ["plan", "--fold-clear", "quarter"], done.stderr
+def completed_in_bash(muslin: Muslin, *lines: str) -> list[list[str]]:
+    """What bash offers at the end of each line; "." stands for an empty word."""
+    tries = "".join(f"COMP_WORDS=(muslin {line.replace('.', chr(34) * 2)}); COMP_CWORD=$((${{#COMP_WORDS[@]}}-1)); "
+                    "_muslin; echo \"${COMPREPLY[*]}\"\n" for line in lines)
+    done = subprocess.run(["bash", "-c", muslin.text("completion") + tries], capture_output=True, text=True, timeout=60,
+                          check=False)
+    assert done.stderr == ""
+    return [line.split() for line in done.stdout.split("\n")[:-1]]
+
+
+def test_bash_completes_commands_options_and_their_words(muslin: Muslin) -> None:
+    assert completed_in_bash(muslin, "pl", "from", "help cutp", "plan --fold", "plan --turn q", "plan --turn = q",
+                             "unit flyi", "completion z", "batch --progress al", "batch --res") == [
+        ["plan"], ["from-stock"], ["cutplan"], ["--fold-clear"], ["quarter"], ["quarter"], ["flying-geese"], ["zsh"],
+        ["always"], ["--resume"]]
+
+
+def test_bash_leaves_files_to_itself_and_offers_no_options_for_a_length(muslin: Muslin) -> None:
+    assert completed_in_bash(muslin, "plan --output .", "pattern .", "plan --strip .", "batch .") == [[], [], [], []]
+    assert "--strip" in completed_in_bash(muslin, "plan 42 .")[0]
+
+
+@pytest.mark.skipif(shutil.which("zsh") is None, reason="zsh is not installed")
+def test_the_script_for_zsh_is_zsh_and_names_every_command(muslin: Muslin, tmp_path: pathlib.Path) -> None:
+    script = muslin.text("completion", "zsh")
+    (tmp_path / "_muslin").write_text(script)
+    done = subprocess.run(["zsh", "-n", str(tmp_path / "_muslin")], capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stderr) == (0, "")
+    assert all(f"        ({name}) _arguments" in script for name in commands(muslin))
+    assert "'--turn=[" in script and ":turn:(none quarter half)'" in script and ":output:_files'" in script
+
+
+def test_completion_knows_two_shells(muslin: Muslin) -> None:
+    assert "bash or zsh" in muslin.complaint(2, "completion", "fish")
+    assert muslin.text("completion", "bash") == muslin.text("completion")
+

@@ -4,9 +4,11 @@
 
 usage: readme.py BUILD [FILE.md ...]     (the README when no file is named)
 
-A ```c or ```python block is a whole program; the ```text block that follows it holds its output, exactly. The C program
+A ```c or ```python block is a whole program, a ```sh block some commands; the ```text block that follows it holds its
+output, exactly. A block opened as ```json NAME is a file of that name, there for all blocks that follow. The C program
 is built as the README tells a reader to, with pkg-config, against the install that tests/consumers/run has staged in
-BUILD; the Python one imports the binding from the checkout and is shown the same library.
+BUILD; the Python one imports the binding from the checkout and is shown the same library. Commands find the front ends
+that the environment variables MUSLIN_CLI and MUSLIN_SHEET name; where one of them is not built, its blocks are skipped.
 """
 
 import difflib
@@ -19,8 +21,9 @@ import sys
 import tempfile
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
-FENCE = re.compile(r"^```(?P<language>\w*)[^\n]*\n(?P<body>.*?)^```[ \t]*$", re.MULTILINE | re.DOTALL)
-LANGUAGES = ("c", "python")
+FENCE = re.compile(r"^```(?P<language>\w*) *(?P<name>\S*)[^\n]*\n(?P<body>.*?)^```[ \t]*$", re.MULTILINE | re.DOTALL)
+LANGUAGES = ("c", "python", "sh")
+FRONT_ENDS = {"muslin": "MUSLIN_CLI", "muslin-sheet": "MUSLIN_SHEET"}
 WARNINGS = ["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror"]
 
 
@@ -34,71 +37,99 @@ def environment(build):
     if not staged:
         raise Wrong(f"nothing is staged in {build}: run tests/consumers/run first")
     libraries = staged[0].parent.parent
+    paths = [str(pathlib.Path(os.environ[name]).parent) for name in FRONT_ENDS.values() if os.environ.get(name)]
     return dict(os.environ, PKG_CONFIG_LIBDIR=str(staged[0].parent),
                 PKG_CONFIG_SYSROOT_DIR=str(build / "consumers" / "stage"), LD_LIBRARY_PATH=str(libraries),
                 MUSLIN_LIBRARY=str(libraries / "libmuslin.so.1"), PYTHONPATH=str(ROOT / "bindings" / "python"),
-                PYTHONDONTWRITEBYTECODE="1")
+                PYTHONDONTWRITEBYTECODE="1", PATH=os.pathsep.join([*paths, os.environ["PATH"]]))
 
 
-def run(command, env):
-    done = subprocess.run(command, env=env, capture_output=True, text=True, timeout=60)
+def run(command, folder, env):
+    done = subprocess.run(command, cwd=folder, env=env, stdin=subprocess.DEVNULL, capture_output=True, text=True,
+                          timeout=60)
     if done.returncode != 0:
         raise Wrong(f"{shlex.join(command)} ended with {done.returncode}\n{done.stdout}{done.stderr}")
     return done.stdout
 
 
 def run_c(source, folder, env):
-    flags = shlex.split(run(["pkg-config", "--cflags", "--libs", "muslin"], env))
-    run(["cc", *WARNINGS, str(source), *flags, "-o", str(folder / "program")], env)
-    return run([str(folder / "program")], env)
+    (folder / "main.c").write_text(source, encoding="utf-8")
+    flags = shlex.split(run(["pkg-config", "--cflags", "--libs", "muslin"], folder, env))
+    run(["cc", *WARNINGS, "main.c", *flags, "-o", "program"], folder, env)
+    return run(["./program"], folder, env)
 
 
 def run_python(source, folder, env):
-    return run([sys.executable, str(source)], env)
+    (folder / "main.py").write_text(source, encoding="utf-8")
+    return run([sys.executable, "main.py"], folder, env)
+
+
+def run_sh(source, folder, env):
+    """What a terminal would show: complaints too."""
+    return run(["sh", "-e", "-c", f"exec 2>&1\n{source}"], folder, env)
+
+
+def is_there(source):
+    """Whether the front ends that these commands use are built."""
+    return all(os.access(os.environ.get(FRONT_ENDS[name], ""), os.X_OK)
+               for name in re.findall(r"^(?:.*[|;] *)?(muslin(?:-sheet)?)\b", source, re.MULTILINE))
 
 
 def blocks(text):
     for found in FENCE.finditer(text):
-        yield found["language"], found["body"], text.count("\n", 0, found.start()) + 1
+        yield found["language"], found["body"], text.count("\n", 0, found.start()) + 1, found["name"]
 
 
 def programs(text):
-    """(language, source, output, line) of every program; one without its output is an error."""
+    """(language, source, output, line) of every program, ("file", text, name, line) of every file; a program without
+    its output is an error."""
     before = None
-    for block in [*blocks(text), ("", "", 0)]:
-        if before and block[0] != "text":
+    for language, body, line, name in [*blocks(text), ("", "", 0, "")]:
+        if before and language != "text":
             raise Wrong(f"line {before[2]}: no ```text block with the output follows this ```{before[0]} block")
         if before:
-            yield before[0], before[1], block[1], before[2]
-        before = block if block[0] in LANGUAGES else None
+            yield before[0], before[1], body, before[2]
+        before = (language, body, line) if language in LANGUAGES else None
+        if language == "json" and name:
+            yield "file", body, name, line
 
 
 def check(path, env):
-    """The languages of the programs that ran as the file says."""
-    languages = []
-    for language, source, expected, line in programs(path.read_text(encoding="utf-8")):
-        with tempfile.TemporaryDirectory() as name:
-            program = pathlib.Path(name) / ("main.c" if language == "c" else "main.py")
-            program.write_text(source, encoding="utf-8")
-            printed = (run_c if language == "c" else run_python)(program, program.parent, env)
-        if printed != expected:
-            change = difflib.unified_diff(expected.splitlines(True), printed.splitlines(True), "written", "printed")
-            raise Wrong(f"line {line}: the output differs\n{''.join(change)}")
-        languages.append(language)
-    missing = set(LANGUAGES) - set(languages)
+    """The languages of the programs that ran as the file says, and of those that were skipped."""
+    languages, skipped = [], []
+    runners = {"c": run_c, "python": run_python, "sh": run_sh}
+    with tempfile.TemporaryDirectory() as folder:
+        for language, source, expected, line in programs(path.read_text(encoding="utf-8")):
+            if language == "file":
+                pathlib.Path(folder, expected).write_text(source, encoding="utf-8")
+                continue
+            if language == "sh" and not is_there(source):
+                skipped.append(language)
+                continue
+            try:
+                printed = runners[language](source, pathlib.Path(folder), env)
+            except Wrong as wrong:
+                raise Wrong(f"line {line}: {wrong}") from None
+            if printed != expected:
+                change = difflib.unified_diff(expected.splitlines(True), printed.splitlines(True), "written", "printed")
+                raise Wrong(f"line {line}: the output differs\n{''.join(change)}")
+            languages.append(language)
+    missing = set(LANGUAGES) - set(languages) - set(skipped)
     if missing:
         raise Wrong(f"no program in {' or '.join(sorted(missing))}")
-    return languages
+    return languages, skipped
 
 
 def main():
     build = pathlib.Path(sys.argv[1]).resolve()
     files = [pathlib.Path(name) for name in sys.argv[2:]] or [ROOT / "README.md"]
+    env = environment(build)
     failed = 0
     for path in files:
         try:
-            languages = check(path, environment(build))
-            print(f"{path.name}: {len(languages)} programs ran and printed what it says")
+            ran, skipped = check(path, env)
+            print(f"{path.name}: {len(ran)} programs ran and printed what it says" +
+                  (f"; {len(skipped)} skipped, for the front ends are not built" if skipped else ""))
         except Wrong as wrong:
             failed += 1
             print(f"{path.name}: {wrong}", file=sys.stderr)

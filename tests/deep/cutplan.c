@@ -7,7 +7,8 @@
  * Requests are drawn by chance: up to six pieces that may be turned, slit from panels or sloped, from a bolt or from
  * stock, with any options. Of each the least is found by dealing the pieces out to strips, panels and pieces of stock
  * in every way. No bound may pass it, no plan may be below it, a plan that is said to be proven must be it, and the
- * check must find every plan and its proof well. Prints what went wrong, and how much was proven. */
+ * check must find every plan and its proof well; stock that is said not to suffice must not. Prints what went wrong, and
+ * how much was proven. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -432,9 +433,9 @@ static void compare(const struct request *request, struct tally *tally)
         muslin_cutplan_create(&request->spec, request->rows, sizeof request->rows[0], request->row_count,
                               request->stock, sizeof request->stock[0], request->stock_count, &memory, NULL, NULL,
                               &plan, &problem);
-    if (status == MUSLIN_ERR_NO_YIELD || status == MUSLIN_ERR_NOT_ENOUGH) {
+    if (status == MUSLIN_ERR_NO_YIELD || status == MUSLIN_ERR_NOT_ENOUGH || status == MUSLIN_ERR_WORK_LIMIT) {
         tally->refused++;
-        if (least < NEVER && status == MUSLIN_ERR_NO_YIELD) {
+        if (least < NEVER && status != MUSLIN_ERR_WORK_LIMIT) {
             printf("refused, but %lld suffices: %s\n", (long long)least, problem.text);
             print_request(request);
             tally->wrong++;

@@ -96,6 +96,7 @@ static void draw_pieces(struct golden *g, struct muslin_blank_spec *rows, size_t
         piece.count = draw_rarely(g, 90) ? draw_count(g, 50) : draw_below(g, 30);
         piece.run_in = piece.kind == MUSLIN_BLANK_SLOPED ? draw_size(g, 3) : 0;
         piece.join_loss = piece.kind == MUSLIN_BLANK_JOINED ? draw_size(g, 2) : 0;
+        piece.least_part = piece.kind == MUSLIN_BLANK_JOINED ? draw_size(g, 12) : 0;
         piece.label = draw_length(g);
         piece.priority = (int32_t)draw_between(g, draw_rarely(g, 200) ? -1 : 0, 2);
         if (piece.kind == MUSLIN_BLANK_JOINED && piece.cut_width > 0 && piece.cut_width < MUSLIN_SIZE_MAX / 20)

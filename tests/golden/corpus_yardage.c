@@ -19,6 +19,8 @@ static struct muslin_yardage_spec draw_wish(struct golden *g)
     spec.spare = draw_rarely(g, 3) ? draw_below(g, 4) : 0;
     spec.work_limit = draw_rarely(g, 60) ? -1 : draw_below(g, 5000);
     spec.join_loss = draw_rarely(g, 60) ? draw_length(g) : draw_size(g, 2);
+    spec.mitre_extra = draw_rarely(g, 60) ? draw_length(g) : draw_size(g, 3);
+    spec.least_part = draw_rarely(g, 60) ? draw_length(g) : draw_size(g, 12);
     spec.extra = draw_rarely(g, 4) ? draw_size(g, 6) : 0;
     spec.step = draw_rarely(g, 4) ? draw_size(g, 9) : 36576;
     spec.shrinkage = draw_rarely(g, 3) ? (int32_t)draw_between(g, draw_rarely(g, 30) ? -1 : 0, 90000) : 0;
@@ -40,6 +42,7 @@ static void draw_extra(struct golden *g, const struct tree *tree, struct muslin_
         cut.count = draw_below(g, 9);
         cut.run_in = cut.kind == MUSLIN_BLANK_SLOPED ? draw_size(g, 3) : 0;
         cut.join_loss = cut.kind == MUSLIN_BLANK_JOINED ? draw_size(g, 2) : 0;
+        cut.least_part = cut.kind == MUSLIN_BLANK_JOINED ? draw_size(g, 12) : 0;
         rows[i] = cut;
     }
 }

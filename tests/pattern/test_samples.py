@@ -78,14 +78,18 @@ def test_strips_of_a_border_are_told_apart(reader: Reader) -> None:
     lap = sample_size(reader, "lamplighters-round", "lap")
     assert [row["side"] for row in named(lap, "border")] == [SIDE_LEFT, SIDE_RIGHT, SIDE_TOP, SIDE_BOTTOM]
     kites = sample_size(reader, "a-kite-each", "lap")
-    assert [row["side"] for row in named(kites, "outer border")] == [SIDE_TOP, SIDE_BOTTOM, SIDE_LEFT, SIDE_RIGHT]
+    assert [row["side"] for row in named(kites, "outer border")] == [SIDE_LEFT, SIDE_RIGHT, SIDE_TOP, SIDE_BOTTOM]
+    shown = reader.value({"muslin_pattern": 1, "title": "T", "fabrics": {"a": {}},
+                          "top": {"patch": "a", "size": "9 in"},
+                          "borders": [{"fabric": "a", "width": "2 in", "corners": "top and bottom first"}]})
+    assert [row["side"] for row in named(shown["sizes"][0], "border")] == [SIDE_TOP, SIDE_BOTTOM, SIDE_LEFT, SIDE_RIGHT]
     assert [border["name"] for border in kites["borders"]] == ["inner border", "outer border"]
     assert [border["wide"] for border in kites["borders"]] == [8128, 4 * 8128]
 
 
 def test_logs_are_numbered(reader: Reader) -> None:
     hearths = named(sample_size(reader, "sixteen-hearths", "lap"), "hearth block")
-    assert [row["log"] for row in hearths] == list(range(1, 13))
+    assert [row["log"] for row in hearths] == [*range(1, 12), 0]
     assert [row["block"] for row in hearths] == [False] * 11 + [True]
     assert [row["place"] for row in hearths[:2]] == ["/parts/hearth/logs/0", "/parts/hearth/logs/1"]
 
@@ -94,8 +98,8 @@ def test_strips_of_a_bundle(reader: Reader) -> None:
     lap = sample_size(reader, "market-barrow", "lap")
     ink = next(cloth for cloth in lap["cloths"] if cloth["key"] == "ink")
     assert ink["strip cut"] == 20320 and ink["strips"] == 10 and ink["usable width"] == 42 * 8128
-    assert ink["letter"] == "H" and ink["color"] == "#2d3f58"
-    assert lap["fold clear"] == 4064 and lap["strip sets"] == 2
+    assert ink["letter"] == "F8" and ink["color"] == "#2d3f58"
+    assert lap["fold clear"] == 8128 and lap["strip sets"] == 2
 
 
 def test_metric_files_stay_metric(reader: Reader) -> None:

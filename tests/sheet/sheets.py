@@ -5,6 +5,7 @@ SPDX-License-Identifier: MIT
 from __future__ import annotations
 
 import dataclasses
+import itertools
 import os
 import pathlib
 import re
@@ -72,3 +73,20 @@ def pages_of(file: pathlib.Path) -> Iterator[tuple[float, float, list[Word]]]:
         words = [Word(word.text or "", *(float(word.attrib[name]) for name in ("xMin", "yMin", "xMax", "yMax")))
                  for word in page]
         yield float(page.attrib["width"]), float(page.attrib["height"]), words
+
+
+def shrunk(word: Word) -> Word:
+    """What a word blackens at least: poppler's boxes hold the room above and below letters too."""
+    high = (word.bottom - word.top) * 0.3
+    return Word(word.text, word.left + 0.3, word.top + high, word.right - 0.3, word.bottom - high)
+
+
+def overlapping(words: list[Word]) -> list[tuple[Word, Word]]:
+    """Pairs of words that share more than a hair, found from left to right."""
+    found = []
+    boxes = sorted(map(shrunk, words), key=lambda word: word.left)
+    for place, one in enumerate(boxes):
+        for other in itertools.takewhile(lambda word, end=one.right: word.left < end, boxes[place + 1:]):
+            if min(one.bottom, other.bottom) - max(one.top, other.top) > 0.3 and one.right - other.left > 0.3:
+                found.append((one, other))
+    return found

@@ -5,14 +5,13 @@ SPDX-License-Identifier: MIT
 from __future__ import annotations
 
 import collections
-import itertools
 import os
 import re
 import subprocess
 
 import pytest
 from conftest import Maker
-from sheets import PAPERS, PATTERNS, SIDES, Word, asked, needs_sheet, pages_of, pattern
+from sheets import PAPERS, PATTERNS, SIDES, asked, needs_sheet, overlapping, pages_of, pattern
 
 pytestmark = needs_sheet
 SAMPLES = sorted(file.stem for file in PATTERNS.glob("*.json"))
@@ -28,23 +27,6 @@ def test_text_keeps_the_margins(sheet_of: Maker, name: str, paper: str) -> None:
             inside = (SIDES - 1 <= word.left and word.right <= width - SIDES + 1 and
                       28 <= word.top and word.bottom <= height - 28)
             assert inside, (number, word)
-
-
-def shrunk(word: Word) -> Word:
-    """What a word blackens at least: poppler's boxes hold the room above and below letters too."""
-    high = (word.bottom - word.top) * 0.3
-    return Word(word.text, word.left + 0.3, word.top + high, word.right - 0.3, word.bottom - high)
-
-
-def overlapping(words: list[Word]) -> list[tuple[Word, Word]]:
-    """Pairs of words that share more than a hair, found from left to right."""
-    found = []
-    boxes = sorted(map(shrunk, words), key=lambda word: word.left)
-    for place, one in enumerate(boxes):
-        for other in itertools.takewhile(lambda word, end=one.right: word.left < end, boxes[place + 1:]):
-            if min(one.bottom, other.bottom) - max(one.top, other.top) > 0.3 and one.right - other.left > 0.3:
-                found.append((one, other))
-    return found
 
 
 @pytest.mark.parametrize("name,paper", SHEETS)

@@ -13,7 +13,7 @@ import subprocess
 from typing import Any
 
 import pytest
-from sheets import PATTERNS, PROGRAM, complaint, needs_sheet, pattern, run, written
+from sheets import PATTERNS, PROGRAM, complaint, needs_sheet, overlapping, pages_of, pattern, run, written
 
 pytestmark = needs_sheet
 SAMPLE = pattern("market-barrow")
@@ -67,6 +67,19 @@ def test_all_that_is_wrong_with_a_pattern_is_told(tmp_path: pathlib.Path) -> Non
     lines = told.splitlines()
     assert any("/paper" in line and "legal" in line for line in lines)
     assert any("/measures/strip" in line and "2 elbows" in line for line in lines)
+
+
+def test_what_is_long_stays_within_its_place(tmp_path: pathlib.Path) -> None:
+    """Twelve sizes with long names, a long title, an author without a blank."""
+    sizes = [{"name": f"size number {number} of them all", "counts": {"columns": 4, "rows": 5}}
+             for number in range(12)]
+    file = changed(tmp_path, {"title": "A barrow " * 13, "by": "Unbreakable" * 10, "version": "v" * 40,
+                              "date": "2024-01-01", "story": "Long. " * 300, "sizes": sizes})
+    target = tmp_path / "long.pdf"
+    written(file, "-o", str(target))
+    for number, (width, _, words) in enumerate(pages_of(target), 1):
+        assert overlapping(words) == [], number
+        assert all(59 <= word.left and word.right <= width - 59 for word in words), number
 
 
 # ---- fonts --------------------------------------------------------------------------------------------------------

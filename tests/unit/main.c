@@ -62,6 +62,8 @@
     X(cutplan_pack_suite) \
     X(cutplan_search_suite) \
     X(cutplan_bolts_suite) \
+    X(cutplan_joined_suite) \
+    X(cutplan_deal_suite) \
     X(examples_suite)
 
 #ifdef ONLY

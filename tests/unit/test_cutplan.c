@@ -470,6 +470,48 @@ START_TEST(what_is_left_of_stock_is_left_right_across)
 }
 END_TEST
 
+START_TEST(one_piece_of_stock_that_just_suffices)
+{
+    /* 14 x 14 in: strips of 6 and of 6 with four and one of 3 x 6; beside that one 9 x 3. */
+    start(&p, 0);
+    have(&p, 1, WHOLE_IN(14), WHOLE_IN(14));
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 5, WHOLE_IN(3), WHOLE_IN(6));
+    want(&p, 1, WHOLE_IN(9), WHOLE_IN(3));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.missing, 0);
+    muslin_cutplan_free(p.plan);
+    /* 11 x 13 in, two of them: strips of 13 with three of 3 x 13, and one with 5 x 5 above each other beside it */
+    start(&p, 0);
+    p.spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
+    have(&p, 2, WHOLE_IN(11), WHOLE_IN(13));
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 4, WHOLE_IN(3), WHOLE_IN(13));
+    want(&p, 2, WHOLE_IN(5), WHOLE_IN(5))->flags = MUSLIN_BLANK_MAY_TURN;
+    make_plan(&p);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(what_is_not_shown_is_said)
+{
+    struct muslin_problem problem = PROBLEM;
+    start(&p, 0);
+    p.spec.work_limit = 0; /* 15 of 6 x 4 in from 21 x 20 in, where by area there is room for 16 */
+    have(&p, 1, WHOLE_IN(21), WHOLE_IN(20));
+    want(&p, 16, WHOLE_IN(6), WHOLE_IN(4));
+    ck_status(try_plan(&p, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert_int_eq(problem.value, 16);
+    ck_assert_int_eq(problem.limit, 15);
+    ck_assert_str_eq(problem.text, "Number of pieces is 16, but plans were found only for 15, and it was not shown that "
+                                   "there are none for more.");
+    p.pieces[0].count = 17; /* more than all of its area: strips use 18 of 21 in */
+    ck_status(try_plan(&p, &problem), MUSLIN_ERR_NOT_ENOUGH);
+    p.pieces[0].count = 16;
+    p.spec.work_limit = 10000000;
+    ck_status(try_plan(&p, &problem), MUSLIN_ERR_NOT_ENOUGH);
+    ck_assert_int_eq(problem.limit, 15);
+}
+END_TEST
+
 START_TEST(what_stock_does_not_suffice_for_is_left_out_by_priority)
 {
     /* Example: 100 squares, of which the stock gives 64. */
@@ -688,6 +730,8 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, stock_that_is_square_but_for_its_losses_is_cut_both_ways);
     tcase_add_test(plans, what_is_left_of_stock_is_left_right_across);
     tcase_add_test(plans, what_stock_does_not_suffice_for_is_left_out_by_priority);
+    tcase_add_test(plans, one_piece_of_stock_that_just_suffices);
+    tcase_add_test(plans, what_is_not_shown_is_said);
     tcase_add_test(plans, rows_of_one_size_get_its_pieces_one_after_the_other);
     tcase_add_test(plans, rows_in_another_order_give_the_same_plan);
     tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);

@@ -259,7 +259,7 @@ static int32_t stopped_of(int64_t sizes, int64_t stocks, int32_t print)
     spec.usable_width = stocks > 0 ? 0 : WHOLE_IN(40);
     spec.print = print;
     for (int64_t i = 0; i < sizes; i++) {
-        const struct muslin_blank_spec row = { sizeof row, 1, 16256 + i, 24384 + i * i % 1024, 5, 0, 0, i, 1, 0 };
+        const struct muslin_blank_spec row = { sizeof row, 1, 16256 + i, 24384 + i * i % 1024, 5, 0, 0, i, 1, 0, 0 };
         rows[i] = row;
     }
     for (int64_t i = 0; i < stocks; i++) {

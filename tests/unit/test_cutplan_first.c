@@ -119,7 +119,7 @@ static void two_borders(struct tiny *t, int64_t height)
     t->cutting.way_count = 2;
 }
 
-static int64_t cost_of_first(const struct tiny *t, int32_t patterns, int32_t strips, int32_t laid)
+static int64_t cost_of_first_in(const struct tiny *t, int32_t patterns, int32_t strips, int32_t laid, int64_t steps)
 {
     struct msl_watch watch = { NULL, NULL, 0 };
     struct msl_workshop *workshop = open_for(t, &watch);
@@ -127,10 +127,16 @@ static int64_t cost_of_first(const struct tiny *t, int32_t patterns, int32_t str
     making->pool->most_patterns = patterns;
     making->pool->most_strips = strips;
     making->pool->most_laid = laid;
+    making->first_steps = steps;
     msl_plan_first(making);
     int64_t cost = making->best.count > 0 ? making->best.cost : -1;
     msl_workshop_close(workshop);
     return cost;
+}
+
+static int64_t cost_of_first(const struct tiny *t, int32_t patterns, int32_t strips, int32_t laid)
+{
+    return cost_of_first_in(t, patterns, strips, laid, INT64_MAX / 2);
 }
 
 /* Two borders and two squares beside them take a panel, four squares a strip; where the squares are
@@ -181,6 +187,119 @@ START_TEST(sheets_are_rounded_by_chance)
 }
 END_TEST
 
+/* ---- plain ------------------------------------------------------------------------------------------------------- */
+
+/* The best plan gives what is wanted from the stock there is; its strips and their pieces have room. */
+static void ck_first_plan(const struct tiny *t, const struct msl_making *making)
+{
+    int64_t left[TINY_SIZES];
+    int64_t in_hand[4];
+    for (int32_t i = 0; i < t->cutting.size_count; i++)
+        left[i] = t->sizes[i].count;
+    for (int32_t i = 0; i < t->cutting.stock_count; i++)
+        in_hand[i] = t->available[i];
+    for (int32_t row = 0; row < making->best.count; row++) {
+        const struct msl_pattern *pattern = &making->pool->patterns[making->best.rows[row].pattern];
+        const struct msl_way *way = &t->ways[pattern->way];
+        int64_t along = way->along;
+        in_hand[way->stock] -= making->best.rows[row].times;
+        for (int32_t s = pattern->first; s < pattern->first + pattern->count; s++) {
+            const struct msl_strip *strip = &making->pool->strips[s];
+            int64_t room = way->across;
+            along -= strip->height;
+            for (int32_t k = strip->first; k < strip->first + strip->count; k++) {
+                const struct msl_laid *laid = &making->pool->laid[k];
+                const int64_t taken = msl_taken_in(&t->sizes[laid->size], strip->height, NULL);
+                ck_assert_int_gt(taken, 0);
+                room -= t->sizes[laid->size].run_in + laid->count * taken;
+                left[laid->size] -= laid->count * making->best.rows[row].times;
+                ck_assert(!t->cutting.one_size || strip->count == 1);
+            }
+            ck_assert_int_ge(room, 0);
+        }
+        ck_assert_int_ge(along, 0);
+    }
+    for (int32_t i = 0; i < t->cutting.size_count; i++)
+        ck_assert_int_le(left[i], 0);
+    for (int32_t i = 0; i < t->cutting.stock_count; i++)
+        ck_assert_int_ge(in_hand[i], 0);
+}
+
+/* Plans filled in plainly from the first, in a pool with so much room. Returns 1 where there is a plan. */
+static int plan_plainly(const struct tiny *t, int32_t patterns, int32_t strips, int32_t laid)
+{
+    struct msl_watch watch = { NULL, NULL, 0 };
+    struct msl_workshop *workshop = open_for(t, &watch);
+    struct msl_making *making = &workshop->whole.making;
+    making->pool->most_patterns = patterns;
+    making->pool->most_strips = strips;
+    making->pool->most_laid = laid;
+    making->first_steps = 0;
+    msl_plan_first(making);
+    const int found = making->best.count > 0;
+    if (found)
+        ck_first_plan(t, making);
+    msl_workshop_close(workshop);
+    return found;
+}
+
+START_TEST(stock_is_filled_plainly_when_there_is_no_time)
+{
+    uint64_t seed = (uint64_t)_i + 1;
+    struct tiny t;
+    tiny_start(&t);
+    t.cutting.one_size = tiny_chance(&seed, 4) == 0;
+    for (int64_t i = 1 + tiny_chance(&seed, 8); i > 0; i--) {
+        const int64_t across = 1 + tiny_chance(&seed, 9);
+        const int64_t along = 1 + tiny_chance(&seed, 9);
+        const int64_t count = 1 + tiny_chance(&seed, 5) * tiny_chance(&seed, 200);
+        struct msl_piece_size *size = tiny_size(&t, across, along, count, across > along && tiny_chance(&seed, 2) == 0);
+        if (size->turned_across == 0 && tiny_chance(&seed, 3) == 0) {
+            size->level = 1;
+            size->run_in = tiny_chance(&seed, 3);
+        }
+    }
+    tiny_heights(&t);
+    for (int64_t i = 1 + tiny_chance(&seed, 2); i > 0; i--)
+        tiny_stock(&t, 11 + tiny_chance(&seed, 20), 11 + tiny_chance(&seed, 20), INT64_MAX, 1 + tiny_chance(&seed, 5));
+    ck_assert_int_eq(plan_plainly(&t, 1000, 10000, 10000), 1);
+    ck_assert_int_eq(plan_plainly(&t, 0, 10000, 10000), 0);
+    ck_assert_int_eq(plan_plainly(&t, 1000, 0, 10000), 0);
+    ck_assert_int_eq(plan_plainly(&t, 1000, 10000, 0), 0);
+    for (int32_t i = 0; i < t.cutting.stock_count; i++)
+        t.available[i] = 0;
+    ck_assert_int_eq(plan_plainly(&t, 1000, 10000, 10000), 0);
+}
+END_TEST
+
+/* 25 x 5 lies turned in 12 x 30, beside nothing of a run-in that there is no room for; 3 x 3 holds none of these. */
+START_TEST(long_pieces_lie_turned_plainly)
+{
+    struct tiny t;
+    tiny_start(&t);
+    tiny_size(&t, 25, 5, 3, 1);
+    tiny_size(&t, 11, 4, 2, 0);
+    tiny_size(&t, 1, 4, 2, 0)->run_in = 2;
+    t.sizes[2].level = 1;
+    tiny_heights(&t);
+    tiny_stock(&t, 12, 30, 9, 2);
+    tiny_stock(&t, 3, 3, 9, 1);
+    t.ways[1] = t.ways[2]; /* cut across alone */
+    t.ways[2] = t.ways[3];
+    t.cutting.way_count = 2;
+    ck_assert_int_eq(plan_plainly(&t, 1000, 10000, 10000), 1);
+}
+END_TEST
+
+/* What lies in panels is not filled in plainly: a plan strip by strip stands. */
+START_TEST(panels_are_not_filled_plainly)
+{
+    struct tiny t;
+    two_borders(&t, 5);
+    ck_assert_int_eq(cost_of_first_in(&t, 100, 100, 100, 0), 35);
+}
+END_TEST
+
 Suite *cutplan_first_suite(void)
 {
     Suite *suite = suite_create("cutplan_first");
@@ -191,6 +310,9 @@ Suite *cutplan_first_suite(void)
     tcase_add_test(tcase, surplus_is_dropped_where_that_helps);
     tcase_add_test(tcase, panels_are_cut_like_strips);
     tcase_add_test(tcase, sheets_are_rounded_by_chance);
+    tcase_add_loop_test(tcase, stock_is_filled_plainly_when_there_is_no_time, 0, 60);
+    tcase_add_test(tcase, long_pieces_lie_turned_plainly);
+    tcase_add_test(tcase, panels_are_not_filled_plainly);
     suite_add_tcase(suite, tcase);
     return suite;
 }

@@ -109,12 +109,14 @@ START_TEST(members_of_pieces_out_of_their_range_are_named)
         PIECE_OUTSIDE(count, 0, MUSLIN_CUTPLAN_COUNT_MAX, PIECES),
         PIECE_OUTSIDE(run_in, 0, 0, RUN_IN),
         PIECE_OUTSIDE(join_loss, 0, 0, JOIN_LOSS),
+        PIECE_OUTSIDE(least_part, 0, 0, LEAST_PART),
         PIECE_NOT_32(priority, -1, PRIORITY),
         PIECE_NOT_32(priority, 1001, PRIORITY),
         NOT_A_CHOICE(muslin_blank_spec, kind, MUSLIN_BLANK_SLOPED, MUSLIN_ARG_BLANK_KIND)
     };
     static const struct refusal of_sloped[] = { PIECE_OUTSIDE(run_in, 0, MUSLIN_SIZE_MAX, RUN_IN) };
-    static const struct refusal of_joined[] = { PIECE_OUTSIDE(join_loss, 0, MUSLIN_SIZE_MAX, JOIN_LOSS) };
+    static const struct refusal of_joined[] = { PIECE_OUTSIDE(join_loss, 0, MUSLIN_SIZE_MAX, JOIN_LOSS),
+                                                PIECE_OUTSIDE(least_part, 0, MUSLIN_SIZE_MAX, LEAST_PART) };
     start_squares();
     struct muslin_blank_spec piece = p.pieces[0];
     const struct ruled ruled = RULED(plan_of_row, piece, muslin_plan_totals);

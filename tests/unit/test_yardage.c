@@ -456,6 +456,7 @@ START_TEST(extra_cuts_are_checked)
         OUTSIDE(muslin_extra_cut_spec, count, 0, MUSLIN_CUTPLAN_COUNT_MAX, MUSLIN_ARG_PIECES),
         OUTSIDE(muslin_extra_cut_spec, run_in, 0, 0, MUSLIN_ARG_RUN_IN),
         OUTSIDE(muslin_extra_cut_spec, join_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_JOIN_LOSS),
+        OUTSIDE(muslin_extra_cut_spec, least_part, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_LEAST_PART),
         NOT_A_CHOICE(muslin_extra_cut_spec, kind, MUSLIN_BLANK_SLOPED, MUSLIN_ARG_BLANK_KIND),
         REFUSAL(muslin_extra_cut_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };

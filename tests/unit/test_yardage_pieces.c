@@ -91,10 +91,12 @@ START_TEST(long_pieces_are_joined_where_that_is_asked)
     begin_sewing(&s);
     struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_JOINED);
     spec.join_loss = IN(0, 1, 2);
+    spec.least_part = WHOLE_IN(12);
     const muslin_id border = yardage_patch(s.quilt, s.blue, IN(59, 1, 2), WHOLE_IN(4));
     struct asked asked = pieces_of(&s, border, s.blue, &spec);
     ck_row(&asked.rows[0], MUSLIN_BLANK_JOINED, WHOLE_IN(60), IN(4, 1, 2), 1);
     ck_assert_int_eq(asked.rows[0].join_loss, IN(0, 1, 2));
+    ck_assert_int_eq(asked.rows[0].least_part, WHOLE_IN(12));
     /* squares that are cut again stay whole: half-squares of 48 in from 48 7/8 in */
     const muslin_id fabrics[] = { s.blue, s.white };
     const muslin_id unit = yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(48), fabrics,
@@ -102,6 +104,7 @@ START_TEST(long_pieces_are_joined_where_that_is_asked)
     asked = pieces_of(&s, unit, s.blue, &spec);
     ck_row(&asked.rows[0], MUSLIN_BLANK_LENGTHWISE, IN(48, 7, 8), IN(48, 7, 8), 1);
     ck_assert_int_eq(asked.rows[0].join_loss, 0);
+    ck_assert_int_eq(asked.rows[0].least_part, 0);
     end_sewing(&s);
 }
 END_TEST
@@ -126,6 +129,37 @@ START_TEST(mitred_strips_are_joined_too)
     ck_assert_int_gt(asked.rows[0].cut_width, WHOLE_IN(66));
     ck_assert_int_eq(asked.rows[0].cut_length, IN(3, 1, 2));
     ck_assert_int_eq(asked.rows[1].kind, MUSLIN_BLANK_PIECE);
+    end_sewing(&s);
+}
+END_TEST
+
+/* A frame of a one-way print: the strips above and below lie across, those at the sides along; each gets two inches on
+ * its longer side, and no other cut does. */
+START_TEST(mitred_strips_are_cut_longer_for_handling)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_JOINED);
+    struct muslin_set_in_spec frame = MUSLIN_SET_IN_SPEC_INIT;
+    muslin_id top = 0;
+    const muslin_id print = printed_fabric(s.quilt, "trees", MUSLIN_PRINT_ONE_WAY);
+    frame.centre = yardage_patch(s.quilt, s.white, WHOLE_IN(20), WHOLE_IN(20));
+    frame.left_width = frame.right_width = frame.top_width = frame.bottom_width = fixed_of(s.quilt, WHOLE_IN(3));
+    frame.left_fabric = frame.right_fabric = frame.top_fabric = frame.bottom_fabric = print;
+    ck_ok(muslin_quilt_set_in(s.quilt, &frame, &top, NULL));
+    const struct asked exact = pieces_of(&s, top, print, &spec);
+    const struct asked plain = pieces_of(&s, top, s.white, &spec);
+    spec.mitre_extra = WHOLE_IN(2);
+    const struct asked longer = pieces_of(&s, top, print, &spec);
+    ck_assert_uint_eq(exact.count, 2);
+    ck_assert_uint_eq(longer.count, 2);
+    for (size_t i = 0; i < 2; i++) {
+        const int wide = exact.rows[i].cut_width > exact.rows[i].cut_length;
+        ck_assert_int_eq(longer.rows[i].cut_width, exact.rows[i].cut_width + (wide ? WHOLE_IN(2) : 0));
+        ck_assert_int_eq(longer.rows[i].cut_length, exact.rows[i].cut_length + (wide ? 0 : WHOLE_IN(2)));
+    }
+    ck_assert_int_ne(exact.rows[0].cut_width, exact.rows[1].cut_width);
+    ck_row(&pieces_of(&s, top, s.white, &spec).rows[0], plain.rows[0].kind, IN(20, 1, 2), IN(20, 1, 2), 1);
     end_sewing(&s);
 }
 END_TEST
@@ -284,6 +318,8 @@ START_TEST(members_of_the_spec_are_checked)
         OUTSIDE(muslin_yardage_spec, spare, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SPARE_PIECES),
         OUTSIDE(muslin_yardage_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
         OUTSIDE(muslin_yardage_spec, join_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_JOIN_LOSS),
+        OUTSIDE(muslin_yardage_spec, least_part, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_LEAST_PART),
+        OUTSIDE(muslin_yardage_spec, mitre_extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MITRE_EXTRA),
         OUTSIDE(muslin_yardage_spec, extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
         OUTSIDE(muslin_yardage_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STEP),
         REFUSAL(muslin_yardage_spec, shrinkage, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SHRINKAGE),
@@ -355,6 +391,7 @@ TCase *yardage_pieces_case(void)
     tcase_add_test(pieces, long_is_what_a_strip_has_no_room_for);
     tcase_add_test(pieces, long_pieces_are_joined_where_that_is_asked);
     tcase_add_test(pieces, mitred_strips_are_joined_too);
+    tcase_add_test(pieces, mitred_strips_are_cut_longer_for_handling);
     tcase_add_test(pieces, a_print_keeps_its_direction);
     tcase_add_test(pieces, strips_of_strip_sets_are_whole_strips);
     tcase_add_test(pieces, half_squares_from_strips_are_pairs);

@@ -291,7 +291,8 @@ export type Argument =
     | "longPieces"
     | "yardage"
     | "pieceWidth"
-    | "pieceLength";
+    | "pieceLength"
+    | "leastPart";
 
 /** enum muslin_warning, muslin/base.h */
 export type Warning =
@@ -5350,6 +5351,11 @@ export interface BlankSpec {
     readonly kind?: BlankKind | null;
     /** with MUSLIN_CUTPLAN_BY_PRIORITY: lower ones first; 0 .. 1000. Initially 0. */
     readonly priority?: Whole;
+    /**
+     * JOINED: strips of it may come from what is left over beside others, each at least this long; 0: only whole strips
+     * and one shorter one; else 0. Many sewers take 10 to 12 in. Initially 0.
+     */
+    readonly leastPart?: LengthLike;
     /** The flag MUSLIN_BLANK_MAY_TURN. Initially false. */
     readonly mayTurn?: boolean;
 }
@@ -5433,7 +5439,7 @@ export interface PlanTotals {
     readonly clothLength: Length;
     /** of the stock; from a bolt the cloth length without straightening */
     readonly cost: bigint;
-    /** the bound: no plan of this kind costs less */
+    /** the bound: no plan of this kind costs less, JOINED pieces being cut in the lengths of muslin_cutplan_sizes() */
     readonly least: number;
     /** pieces of stock that are cut into; 0 from a bolt */
     readonly stockPieces: number;
@@ -5443,11 +5449,11 @@ export interface PlanTotals {
      */
     readonly waste: bigint;
     /**
-     * of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes less; straightening
-     * included; else 0
+     * of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes less; JOINED ones in
+     * whole strips and one shorter one; straightening included; else 0
      */
     readonly ownStripsLength: Length;
-    /** of a bolt: the pieces' area over its width, up: a plain bound; else 0 */
+    /** of a bolt: the pieces' area over its width, up: a plain bound, whatever the lengths of JOINED strips; else 0 */
     readonly areaBound: Length;
     /** steps taken */
     readonly work: number;
@@ -5457,6 +5463,11 @@ export interface PlanTotals {
     readonly proven: boolean;
     /** enum muslin_plan_stopped */
     readonly stopped: PlanStopped;
+    /**
+     * 1: strips of JOINED pieces might have other lengths, with which a plan might cost less than least: some have a
+     * least_part that is heeded
+     */
+    readonly otherLengths: boolean;
 }
 
 /** struct muslin_plan_strip, muslin/cutplan.h */
@@ -5729,6 +5740,10 @@ export interface YardageSpec {
     readonly extraShare?: Whole;
     /** enum muslin_long_pieces: what is longer than its fabric is wide. Initially "lengthwise". */
     readonly longPieces?: LongPieces | null;
+    /** as join_loss. Initially 0. */
+    readonly leastPart?: LengthLike;
+    /** added to the longer side of each mitred strip, for handling; 0 .. MUSLIN_SIZE_MAX. Initially 0. */
+    readonly mitreExtra?: LengthLike;
     /** The flag MUSLIN_CUTPLAN_NO_PANELS. Initially false. */
     readonly noPanels?: boolean;
     /** The flag MUSLIN_CUTPLAN_ONE_HEIGHT. Initially false. */
@@ -5757,6 +5772,8 @@ export interface ExtraCutSpec {
     readonly joinLoss?: LengthLike;
     /** enum muslin_blank_kind. Initially "piece". */
     readonly kind?: BlankKind | null;
+    /** Initially 0. */
+    readonly leastPart?: LengthLike;
     /** The flag MUSLIN_BLANK_MAY_TURN. Initially false. */
     readonly mayTurn?: boolean;
 }

@@ -105,7 +105,7 @@ export const enums = {
         "places=192 touch=193 name=194 allocator=195 sum=196 frame=197 prefer=198 quilt=199 fabrics=200 sort=201 " +
         "kind=202 mirrored=203 blankKind=204 runIn=205 priority=206 straightening=207 stockSide=208 stockCost=209 " +
         "stockRows=210 cutplan=211 proofCase=212 leastSide=213 widths=214 sparePieces=215 stockCount=216 " +
-        "longPieces=217 yardage=218 pieceWidth=219 pieceLength=220",
+        "longPieces=217 yardage=218 pieceWidth=219 pieceLength=220 leastPart=221",
     Warning: "noSlack=1 mixedWash=2 precutWashed=4 printTurned=8 bindingUneven=16 diagonalStretch=32 nestConflict=64 " +
         "setRepeats=128 smallQuilt=256 backTooNarrow=512 mixedEdges=1024 mixedWidths=2048 biasEdge=4096 offGrid=8192 " +
         "belowExact=16384 longerThanWidth=32768",
@@ -650,18 +650,19 @@ export const structs = {
     EdgePrintsSpec: [48, "count:int64@8 top:int64@16 right:int64@24 bottom:int64@32 left:int64@40 turnsHalf:flag=1@4 " +
         "turnsQuarter:flag=2@4", "muslin_edge_prints_spec_init"],
     PlacedBlock: [24, "kind:int64@8 quarterTurns:int32@16"],
-    BlankSpec: [64, "cutWidth:length@8 cutLength:length@16 count:int64@24 runIn:length@32 joinLoss:length@40 " +
-        "label:int64@48 kind:choice=BlankKind@56 priority:int32@60 mayTurn:flag=1@4", "muslin_blank_spec_init"],
+    BlankSpec: [72, "cutWidth:length@8 cutLength:length@16 count:int64@24 runIn:length@32 joinLoss:length@40 " +
+        "label:int64@48 kind:choice=BlankKind@56 priority:int32@60 leastPart:length@64 " +
+        "mayTurn:flag=1@4", "muslin_blank_spec_init"],
     PlanStockSpec: [48, "width:length@8 length:length@16 count:int64@24 cost:int64@32 " +
         "label:int64@40", "muslin_plan_stock_spec_init"],
     CutplanSpec: [72, "usableWidth:length@8 endLoss:length@16 squaringLoss:length@24 squaringEvery:int64@32 " +
         "straightening:length@40 spare:int64@48 workLimit:int64@56 print:choice=Print@64 noPanels:flag=1@4 " +
         "oneHeight:flag=2@4 ownStrips:flag=4@4 stacked:flag=8@4 firstCutAcross:flag=16@4 folded:flag=32@4 " +
         "byPriority:flag=64@4", "muslin_cutplan_spec_init"],
-    PlanTotals: [136, "pieces:int64@8 missing:int64@16 strips:int64@24 panels:int64@32 heights:int64@40 " +
+    PlanTotals: [144, "pieces:int64@8 missing:int64@16 strips:int64@24 panels:int64@32 heights:int64@40 " +
         "cuts:int64@48 clothLength:length@56 cost:large@64 least:int64@72 stockPieces:int64@80 waste:large@88 " +
         "ownStripsLength:length@96 areaBound:length@104 work:int64@112 cases:int64@120 proven:truth@128 " +
-        "stopped:choice=PlanStopped@132"],
+        "stopped:choice=PlanStopped@132 otherLengths:truth@136"],
     PlanStrip: [96, "times:int64@8 holder:int64@16 stock:int64@24 firstPlace:int64@32 places:int64@40 x:length@48 " +
         "y:length@56 width:length@64 height:length@72 used:length@80 kind:choice=PlanStripKind@88 turned:truth@92"],
     PlanPlace: [80, "piece:int64@8 strip:int64@16 count:int64@24 x:length@32 y:length@40 width:length@48 " +
@@ -680,12 +681,14 @@ export const structs = {
         "lastWay:int64@56 planSize:int64@64 packedWay:int64@72 atLeast:truth@80"],
     PlanWorth: [40, "planSize:int64@8 ofCase:int64@16 stock:int64@24 worth:large@32"],
     PlanChecked: [48, "cost:large@8 least:int64@16 cases:int64@24 fault:int64@32 at:int64@40"],
-    YardageSpec: [96, "endLoss:length@8 squaringLoss:length@16 squaringEvery:int64@24 straightening:length@32 " +
+    YardageSpec: [112, "endLoss:length@8 squaringLoss:length@16 squaringEvery:int64@24 straightening:length@32 " +
         "spare:int64@40 workLimit:int64@48 joinLoss:length@56 extra:length@64 step:length@72 shrinkage:int32@80 " +
-        "extraShare:int32@84 longPieces:choice=LongPieces@88 noPanels:flag=1@4 oneHeight:flag=2@4 ownStrips:flag=4@4 " +
-        "stacked:flag=8@4 folded:flag=32@4", "muslin_yardage_spec_init"],
-    ExtraCutSpec: [64, "fabric:id@8 cutWidth:length@16 cutLength:length@24 count:int64@32 runIn:length@40 " +
-        "joinLoss:length@48 kind:choice=BlankKind@56 mayTurn:flag=1@4", "muslin_extra_cut_spec_init"],
+        "extraShare:int32@84 longPieces:choice=LongPieces@88 leastPart:length@96 mitreExtra:length@104 " +
+        "noPanels:flag=1@4 oneHeight:flag=2@4 ownStrips:flag=4@4 stacked:flag=8@4 " +
+        "folded:flag=32@4", "muslin_yardage_spec_init"],
+    ExtraCutSpec: [72, "fabric:id@8 cutWidth:length@16 cutLength:length@24 count:int64@32 runIn:length@40 " +
+        "joinLoss:length@48 kind:choice=BlankKind@56 leastPart:length@64 " +
+        "mayTurn:flag=1@4", "muslin_extra_cut_spec_init"],
     FabricYardage: [96, "fabric:id@8 usableWidth:length@16 pieces:int64@24 clothLength:length@32 least:length@40 " +
         "ownStripsLength:length@48 withExtra:length@56 bought:length@64 spare:length@72 narrowestWidth:length@80 " +
         "proven:truth@88 turned:truth@92"],

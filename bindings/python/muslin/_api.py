@@ -3392,6 +3392,7 @@ class muslin_blank_spec(ctypes.Structure):
         ("label", ctypes.c_int64),
         ("kind", ctypes.c_int32),
         ("priority", ctypes.c_int32),
+        ("least_part", ctypes.c_int64),
     ]
 
 
@@ -3450,6 +3451,8 @@ class muslin_plan_totals(ctypes.Structure):
         ("cases", ctypes.c_int64),
         ("proven", ctypes.c_int32),
         ("stopped", ctypes.c_int32),
+        ("other_lengths", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
     ]
 
 
@@ -3670,6 +3673,8 @@ class muslin_yardage_spec(ctypes.Structure):
         ("extra_share", ctypes.c_int32),
         ("long_pieces", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("least_part", ctypes.c_int64),
+        ("mitre_extra", ctypes.c_int64),
     ]
 
 
@@ -3687,6 +3692,7 @@ class muslin_extra_cut_spec(ctypes.Structure):
         ("join_loss", ctypes.c_int64),
         ("kind", ctypes.c_int32),
         ("pad", ctypes.c_int32),
+        ("least_part", ctypes.c_int64),
     ]
 
 

@@ -359,6 +359,7 @@ class Argument(Choice):
     YARDAGE = 218
     PIECE_WIDTH = 219
     PIECE_LENGTH = 220
+    LEAST_PART = 221
 
     @property
     def words(self) -> str:

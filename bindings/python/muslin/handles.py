@@ -688,7 +688,8 @@ class Solution(Handle):
                        work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
                        extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
                        shrinkage: Optional[int] = None, extra_share: Optional[int] = None,
-                       long_pieces: Optional[LongPieces] = None, no_panels: Optional[bool] = None,
+                       long_pieces: Optional[LongPieces] = None, least_part: Optional[LengthLike] = None,
+                       mitre_extra: Optional[LengthLike] = None, no_panels: Optional[bool] = None,
                        one_height: Optional[bool] = None, own_strips: Optional[bool] = None,
                        stacked: Optional[bool] = None, folded: Optional[bool] = None) -> List[BlankSpec]:
         """The pieces of one fabric as a request, ask-then-fill: rows of the cut list as said above, `label` the row
@@ -701,8 +702,9 @@ class Solution(Handle):
         wish = merged(YardageSpec, spec, end_loss=end_loss, squaring_loss=squaring_loss, squaring_every=squaring_every,
                                          straightening=straightening, spare=spare, work_limit=work_limit,
                                          join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
-                                         extra_share=extra_share, long_pieces=long_pieces, no_panels=no_panels,
-                                         one_height=one_height, own_strips=own_strips, stacked=stacked, folded=folded)
+                                         extra_share=extra_share, long_pieces=long_pieces, least_part=least_part,
+                                         mitre_extra=mitre_extra, no_panels=no_panels, one_height=one_height,
+                                         own_strips=own_strips, stacked=stacked, folded=folded)
         return asked("muslin_yardage_pieces", structs.muslin_blank_spec, BlankSpec._read, self._open(),
                      whole(fabric, "fabric"), ctypes.byref(wish))
 
@@ -921,6 +923,7 @@ class Yardage(Handle):
                  work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
                  extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None, shrinkage: Optional[int] = None,
                  extra_share: Optional[int] = None, long_pieces: Optional[LongPieces] = None,
+                 least_part: Optional[LengthLike] = None, mitre_extra: Optional[LengthLike] = None,
                  no_panels: Optional[bool] = None, one_height: Optional[bool] = None, own_strips: Optional[bool] = None,
                  stacked: Optional[bool] = None, folded: Optional[bool] = None) -> None:
         """The whole way, for every fabric of which something is cut, with n rows of extra cuts.
@@ -932,8 +935,9 @@ class Yardage(Handle):
         wish = merged(YardageSpec, spec, end_loss=end_loss, squaring_loss=squaring_loss, squaring_every=squaring_every,
                                          straightening=straightening, spare=spare, work_limit=work_limit,
                                          join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
-                                         extra_share=extra_share, long_pieces=long_pieces, no_panels=no_panels,
-                                         one_height=one_height, own_strips=own_strips, stacked=stacked, folded=folded)
+                                         extra_share=extra_share, long_pieces=long_pieces, least_part=least_part,
+                                         mitre_extra=mitre_extra, no_panels=no_panels, one_height=one_height,
+                                         own_strips=own_strips, stacked=stacked, folded=folded)
         cuts_, n_ = rows_of(ExtraCutSpec, cuts, "cuts")
         progress_ = Told(structs.muslin_cutplan_progress, progress)
         made = ctypes.POINTER(structs.muslin_yardage)()

@@ -6857,6 +6857,8 @@ class BlankSpec(Spec):
     label: the caller's own, given back; it does not matter to the plan (initially 0)
     kind: enum muslin_blank_kind (initially BlankKind.PIECE)
     priority: with MUSLIN_CUTPLAN_BY_PRIORITY: lower ones first; 0 .. 1000 (initially 0)
+    least_part: JOINED: strips of it may come from what is left over beside others, each at least this long; 0: only
+        whole strips and one shorter one; else 0. Many sewers take 10 to 12 in (initially 0)
     may_turn: the flag MUSLIN_BLANK_MAY_TURN (initially False)
     """
 
@@ -6871,6 +6873,7 @@ class BlankSpec(Spec):
     label: int = 0
     kind: Optional[BlankKind] = None
     priority: int = 0
+    least_part: LengthLike = Length(0)
     may_turn: bool = False
 
     def _put(self, struct: Any) -> None:
@@ -6882,13 +6885,14 @@ class BlankSpec(Spec):
         put(struct, "label", self.label)
         put(struct, "kind", self.kind)
         put(struct, "priority", self.priority)
+        put_length(struct, "least_part", self.least_part)
         struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
 
     @classmethod
     def _read(cls, struct: Any) -> "BlankSpec":
         return cls(cut_width=Length(struct.cut_width), cut_length=Length(struct.cut_length), count=int(struct.count),
                    run_in=Length(struct.run_in), join_loss=Length(struct.join_loss), label=int(struct.label),
-                   kind=BlankKind(struct.kind), priority=int(struct.priority),
+                   kind=BlankKind(struct.kind), priority=int(struct.priority), least_part=Length(struct.least_part),
                    may_turn=bool(struct.flags & BLANK_MAY_TURN))
 
 
@@ -6996,17 +7000,20 @@ class PlanTotals:
         straightening
     cloth_length: of the bolt: strips and panels, and straightening; 0 from stock, or of nothing
     cost: of the stock; from a bolt the cloth length without straightening
-    least: the bound: no plan of this kind costs less
+    least: the bound: no plan of this kind costs less, JOINED pieces being cut in the lengths of muslin_cutplan_sizes()
     stock_pieces: pieces of stock that are cut into; 0 from a bolt
     waste: doubled square ticks of the cloth that is used up or cut into that become no piece: trims, losses and what is
         left over; spare pieces, one too many and what joins take of JOINED strips count as pieces
     own_strips_length: of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes
-        less; straightening included; else 0
-    area_bound: of a bolt: the pieces' area over its width, up: a plain bound; else 0
+        less; JOINED ones in whole strips and one shorter one; straightening included; else 0
+    area_bound: of a bolt: the pieces' area over its width, up: a plain bound, whatever the lengths of JOINED strips;
+        else 0
     work: steps taken
     cases: of the proof
     proven: 1 when cost = least
     stopped: enum muslin_plan_stopped
+    other_lengths: 1: strips of JOINED pieces might have other lengths, with which a plan might cost less than least:
+        some have a least_part that is heeded
     """
 
     pieces: int
@@ -7026,6 +7033,7 @@ class PlanTotals:
     cases: int
     proven: bool
     stopped: PlanStopped
+    other_lengths: bool
 
     @classmethod
     def _read(cls, struct: Any) -> "PlanTotals":
@@ -7035,7 +7043,7 @@ class PlanTotals:
                    stock_pieces=int(struct.stock_pieces), waste=int(struct.waste),
                    own_strips_length=Length(struct.own_strips_length), area_bound=Length(struct.area_bound),
                    work=int(struct.work), cases=int(struct.cases), proven=bool(struct.proven),
-                   stopped=PlanStopped(struct.stopped))
+                   stopped=PlanStopped(struct.stopped), other_lengths=bool(struct.other_lengths))
 
 
 @dataclass(frozen=True)
@@ -7401,6 +7409,8 @@ class YardageSpec(Spec):
     shrinkage: (initially 0)
     extra_share: (initially 0)
     long_pieces: enum muslin_long_pieces: what is longer than its fabric is wide (initially LongPieces.LENGTHWISE)
+    least_part: as join_loss (initially 0)
+    mitre_extra: added to the longer side of each mitred strip, for handling; 0 .. MUSLIN_SIZE_MAX (initially 0)
     no_panels: the flag MUSLIN_CUTPLAN_NO_PANELS (initially False)
     one_height: the flag MUSLIN_CUTPLAN_ONE_HEIGHT (initially False)
     own_strips: the flag MUSLIN_CUTPLAN_OWN_STRIPS (initially False)
@@ -7423,6 +7433,8 @@ class YardageSpec(Spec):
     shrinkage: Optional[int] = None
     extra_share: Optional[int] = None
     long_pieces: Optional[LongPieces] = None
+    least_part: Optional[LengthLike] = None
+    mitre_extra: Optional[LengthLike] = None
     no_panels: Optional[bool] = None
     one_height: Optional[bool] = None
     own_strips: Optional[bool] = None
@@ -7442,6 +7454,8 @@ class YardageSpec(Spec):
         put(struct, "shrinkage", self.shrinkage)
         put(struct, "extra_share", self.extra_share)
         put(struct, "long_pieces", self.long_pieces)
+        put_length(struct, "least_part", self.least_part)
+        put_length(struct, "mitre_extra", self.mitre_extra)
         struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
         struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
         struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
@@ -7460,6 +7474,7 @@ class ExtraCutSpec(Spec):
     run_in: (initially 0)
     join_loss: (initially 0)
     kind: enum muslin_blank_kind (initially BlankKind.PIECE)
+    least_part: (initially 0)
     may_turn: the flag MUSLIN_BLANK_MAY_TURN (initially False)
     """
 
@@ -7473,6 +7488,7 @@ class ExtraCutSpec(Spec):
     run_in: Optional[LengthLike] = None
     join_loss: Optional[LengthLike] = None
     kind: Optional[BlankKind] = None
+    least_part: Optional[LengthLike] = None
     may_turn: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
@@ -7483,6 +7499,7 @@ class ExtraCutSpec(Spec):
         put_length(struct, "run_in", self.run_in)
         put_length(struct, "join_loss", self.join_loss)
         put(struct, "kind", self.kind)
+        put_length(struct, "least_part", self.least_part)
         struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
 
 

@@ -57,14 +57,19 @@ def strips_joined(request, row):
     return lengths + [left]
 
 
+def strips_of(request, row):
+    """All strips of a row, by their lengths; `parts` are those that a plan has, see as_cut()."""
+    return row["parts"] if "parts" in row else strips_joined(request, row) * row["count"]
+
+
 def wanted(request):
     """{size: pieces, or blanks of two layers}"""
     found, spare = {}, {}
     for row in request["pieces"]:
-        widths = strips_joined(request, row) if row["kind"] == JOINED else [row["cut_width"]]
-        for width in widths if row["count"] else []:
+        widths = strips_of(request, row) if row["kind"] == JOINED else [row["cut_width"]] * row["count"]
+        for width, count in Counter(widths).items():
             size = size_of(request, row, width)
-            found[size] = found.get(size, 0) + row["count"]
+            found[size] = found.get(size, 0) + count
             if row["kind"] != JOINED:
                 spare[size] = request.get("spare", 0)
     layers = 2 if flag(request, "folded") else 1
@@ -264,7 +269,7 @@ def lies_rightly(request, row, place):
     """As wide and as high as the row says, the way it lies."""
     if row["kind"] == JOINED:
         return place["height"] == row["cut_length"] and not place["turned"] and place["width"] in \
-            strips_joined(request, row)
+            strips_of(request, row)
     width = row["cut_width"] + row.get("run_in", 0)
     sides = (row["cut_length"], width) if place["turned"] else (width, row["cut_length"])
     return (place["width"], place["height"]) == sides and (not place["turned"] or may_turn(request, row))
@@ -320,13 +325,34 @@ def piece_faults(request, strips, places):
     missing = Counter()
     for number, row in enumerate(request["pieces"]):
         alike = size_of(request, row, row["cut_width"]) if layers > 1 else number
-        missing[alike] += row["count"] * (len(strips_joined(request, row)) if row["kind"] == JOINED else 1)
+        missing[alike] += len(strips_of(request, row)) if row["kind"] == JOINED else row["count"]
         for place in places:
             if place["piece"] == number:
                 missing[alike] -= place["count"] * copies(strips, strips[place["strip"]]) * layers
                 if not lies_rightly(request, row, place):
                     yield f"row {number} lies as it may not"
     yield from (f"{count} of {alike} are missing" for alike, count in missing.items() if count > 0)
+
+
+def as_cut(request, strips, places):
+    """The request with the strips that joined pieces have in a plan, where their lengths are the plan's to choose."""
+    def cut(number, row):
+        if row["kind"] != JOINED or row["count"] != 1 or not row.get("least_part"):
+            return row
+        return dict(row, parts=[place["width"] for place in places if place["piece"] == number
+                                for _ in range(place["count"] * copies(strips, strips[place["strip"]]))])
+    return dict(request, pieces=[cut(number, row) for number, row in enumerate(request["pieces"])])
+
+
+def joined_faults(request):
+    """Strips together give the length; they are whole ones and one shorter one, or long enough."""
+    for number, row in enumerate(request["pieces"]):
+        parts = row.get("parts", [])
+        plain = sorted(parts) == sorted(strips_joined(request, row)) if parts else True
+        if parts and sum(parts) - (len(parts) - 1) * row.get("join_loss", 0) != row["cut_width"]:
+            yield f"strips of row {number} do not give its length"
+        if not plain and min(parts) < row["least_part"]:
+            yield f"a strip of row {number} is too short"
 
 
 def cost_of(request, strips):
@@ -342,6 +368,7 @@ def plan_faults(request, strips, places):
     yield from holder_faults(strips)
     yield from bolt_faults(strips)
     yield from piece_faults(request, strips, places)
+    yield from joined_faults(request)
     for number, row in enumerate(request.get("stock") or []):
         if row["count"] < sum(strip["times"] for strip in strips
                               if strip["kind"] == STOCK and strip["stock"] == number):

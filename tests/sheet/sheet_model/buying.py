@@ -1,0 +1,290 @@
+"""Pressing in all, what to buy, and the cover with all sizes side by side.
+
+SPDX-License-Identifier: MIT
+"""
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import Any
+
+from .account import Account
+from .cutting import Cloth, Facts
+from .finishing import Finishing
+from .layout import binding_wanted
+from .ruler import INCH
+from .seams import Seams
+from .sewing import Sewing
+
+
+# ---- pressing ------------------------------------------------------------------------------------------------------
+
+
+def sewn_in_all(facts: Facts, sewing: Sewing, seams: Seams) -> Fraction:
+    """All seams from raw edge to raw edge."""
+    quilt, total = facts.quilt, Fraction(0)
+    for step in sewing.order:
+        if step.sort == "strip set for":
+            total += step.make * step.long_seams
+        elif step.node is not None and step.node.kind in ("unit", "field"):
+            node = step.node
+            total += step.make * quilt.once(f"seams of {id(node)}", lambda node=node: seams.of_one(node))
+        elif step.sort != "segments:" and step.size and not step.is_mitred:
+            total += step.make * step.seams * (step.size[1 - step.along] + quilt.seam)
+    for node in quilt.of_kind("set in"):
+        total += quilt.counts[node] * seams.of_one(node)
+    return total
+
+
+def pressing(account: Account, facts: Facts, sewing: Sewing, passage: Any) -> None:
+    quilt, ruler = facts.quilt, facts.ruler
+    seams = quilt.once("seams", lambda: Seams(quilt))
+    account.open(passage)
+    account.once("meet at <n:n> places of the top", lambda m: account.same(m, "n", seams.meetings()))
+    lumps: "list[int]" = []
+    account.take("lock into each other at all but <n:n> of them", lambda m: lumps.append(int(m["n"])))
+    clashes(account, sewing, lumps)
+    account.once("About <a:L> of seams in all.", lambda m: account.same(
+        m, "a", ruler.seams(sewn_in_all(facts, sewing, seams))))
+    account.once("An allowance that is {1/64 in|0.4 mm} off")
+    across, down = (Fraction(INCH * count, 32) for count in seams.crossed[quilt.top])
+    account.once("comes out off by no more than <a:L> across and <b:L> down", lambda m: (
+        account.same(m, "a", ruler.at_least(across)), account.same(m, "b", ruler.at_least(down))))
+    account.close()
+
+
+def clashes(account: Account, sewing: Sewing, lumps: "list[int]") -> None:
+    """Where seams do not lie opposite: the places add up, and the seams are there."""
+    places: "list[int]" = []
+
+    def clash(match: Any) -> None:
+        places.append(int(match["n"]))
+        account.holds(match, (int(match["n"]) == 1) == ("place," in match[0]), "one place, or more?")
+        step = sewing.steps.get(match["letter"])
+        numbers = [int(number) for number in re.findall(r"seam (\d+)", match["seams"])]
+        good = step is not None and (step.seams == 0 or all(1 <= number <= step.seams for number in numbers))
+        account.holds(match, good and step is not None and step.name.startswith(match["name"]), "no such part, or seam")
+    account.take("<letter:l> (<name:w>)«(?P<seams>(?:, seam \\d+)+)»: <n:n> place{s|}, ", clash)
+    if sum(places) != sum(lumps):
+        account.fault(f"{lumps} places are said to be told, {sum(places)} are")
+
+
+# ---- what to buy ---------------------------------------------------------------------------------------------------
+
+
+class Buying:
+    """The table, and where it is near its edge."""
+
+    def __init__(self, account: Account, facts: Facts, finishing: Finishing) -> None:
+        self.account, self.facts, self.finishing = account, facts, finishing
+        self.quilt, self.ruler = facts.quilt, facts.ruler
+        buying = self.quilt.file.get("buying", {})
+        self.extra = self.quilt.length(buying, "extra", "0 in", "0 mm")
+        self.shrinks = Fraction(str(buying.get("shrinkage", 0))) / 100
+
+    def read(self, passage: Any) -> None:
+        account = self.account
+        account.open(passage)
+        taken = {piece.fabric for piece in self.facts.pieces.values()}
+        for cloth in self.facts.cloths:
+            if cloth.key in self.facts.needed or cloth.key in taken:
+                self.cloth(cloth)
+        self.backing()
+        self.batting()
+        self.cautions()
+        account.close()
+
+    def bought(self, needed: Fraction) -> Fraction:
+        length = needed / (1 - self.shrinks) + self.extra
+        return -(-length // self.quilt.step) * self.quilt.step
+
+    def cloth(self, cloth: Cloth) -> None:
+        account, ruler = self.account, self.ruler
+        start = f"{cloth.letter}, {cloth.name} "
+        if cloth.strip:
+            strips = self.facts.strips_taken[cloth.key]
+
+            def row(match: Any) -> None:
+                account.same(match, "n", strips)
+                account.same(match, "size", ruler.by(cloth.usable, cloth.strip))
+                account.same(match, "have", cloth.have if cloth.have else None)
+                account.same(match, "buy", strips)
+                account.same(match, "left", cloth.have - strips)
+                account.holds(match, (match["have"] is None) == (cloth.have == 0), "are there strips?")
+            account.once(start + "<n:n> strips {there are <have:n>|<buy:n>} strips of <size:S> {<left:n> "
+                                 "strips|none|too few}",
+                         row)
+            return
+        needed = self.facts.needed[cloth.key]
+        bought = self.bought(needed)
+        spare = (bought - self.extra) * (1 - self.shrinks) - needed if self.shrinks else bought - needed
+        self.facts.bills[cloth.key] = bought
+
+        def bolt(match: Any) -> None:
+            account.same(match, "need", ruler.at_least(needed))
+            account.same(match, "buy", ruler.buy(bought))
+            account.holds(match, (match["left"] is None) == ruler.nothing(spare), "is there something to spare?")
+            account.same(match, "left", ruler.at_most(spare))
+        account.once(start + "<need:L> <buy:L> {<left:L>|none} ", bolt)
+        self.edge(cloth.name, bought, spare)
+
+    def edge(self, name: str, bought: Fraction, spare: Fraction) -> None:
+        account, ruler = self.account, self.ruler
+
+        def near(match: Any) -> None:
+            account.same(match, "buy", ruler.buy(bought))
+            account.same(match, "left", ruler.at_most(spare))
+            account.holds(match, (match["left"] is None) == ruler.nothing(spare), "nothing, or a little?")
+            account.same(match, "safe", ruler.buy(bought + self.quilt.step))
+        told = account.take(f"! {name}: buy at least <buy:L>: that leaves {{nothing|only <left:L>}} to spare, "
+                            f"<safe:L> is "
+                            "safer.", near)
+        if told != ruler.little(spare):
+            account.fault(f"{name}: {ruler.at_most(spare)} to spare, is that told?")
+
+    def backing(self) -> None:
+        value = self.quilt.file.get("backing")
+        account, ruler = self.account, self.ruler
+        if value is None:
+            return
+        best = self.finishing.backing_rows()[0]
+        spare = Fraction(best["bought"] - best["cloth_with_repeat"])
+
+        def row(match: Any) -> None:
+            account.same(match, "need", ruler.at_least(best["cloth_with_repeat"]))
+            account.same(match, "buy", ruler.buy(best["bought"]))
+            account.same(match, "left", ruler.at_most(spare))
+            account.holds(match, (match["left"] is None) == ruler.nothing(spare), "is there something to spare?")
+            account.same(match, "n", best["panels"])
+        name = value.get("name") or (self.facts.by_key[value["fabric"]].name if "fabric" in value else "")
+        account.once(f"backing{': ' + name if name else ''} <need:L> <buy:L> {{<left:L>|none}} back of each quilt, "
+                     f"<n:n> "
+                     "panel", row)
+        self.edge("backing", Fraction(best["bought"]), spare)
+        if value.get("fabric") in self.facts.bills:
+            both = self.facts.bills[value["fabric"]] + best["bought"]
+            account.once(f"{self.facts.by_key[value['fabric']].name} is bought for the top and for the back: <a:L> in "
+                         f"all.",
+                         lambda m: account.same(m, "a", ruler.buy(both)))
+
+    def batting(self) -> None:
+        account, ruler = self.account, self.ruler
+        if "batting" not in self.quilt.file:
+            return
+        found = self.finishing.batting_found()
+
+        def row(match: Any) -> None:
+            account.same(match, "size", ruler.by(*self.finishing.inside()))
+            account.same(match, "pack", ruler.by(found["package_width"], found["package_length"]))
+            account.same(match, "roll", ruler.buy(found["joined_length"]))
+            account.holds(match, (match["pack"] is not None) == (found["package"] >= 0), "a package, or none?")
+        account.once(self.quilt.words["batting"] + " <size:S> {a package of <pack:S>|<roll:L> of the roll|from a "
+                                                   "roll} ", row)
+
+    def cautions(self) -> None:
+        """Strips that there are: the fabric that gives the fewest tops."""
+        account = self.account
+        tops = []
+        for cloth in self.facts.cloths:
+            if cloth.strip and cloth.have and cloth.key in self.facts.strips_taken:
+                tops.append(self.tops_of(cloth))
+        known = [count for count in tops if count is not None]
+
+        def suffice(match: Any) -> None:
+            if len(known) == len(tops):
+                account.same(match, "n", min(known))
+            account.holds(match, int(match["n"]) >= 1 and (int(match["n"]) == 1) == ("top of" in match[0]), "how many?")
+        account.take("The strips that there are suffice for <n:n> top{s|} of this size{ or more|}.", suffice)
+        account.take("<name:w>: <n:n> strips are needed, and there are only <have:n>.", lambda m: account.holds(
+            m, any(self.facts.strips_taken.get(cloth.key) == int(m["n"]) and cloth.have == int(m["have"])
+                   for cloth in self.facts.cloths), "other numbers of strips"))
+        account.take("per cent are counted")
+        account.take("<a:L> more of each is bought", lambda m: account.same(m, "a", self.ruler.measured(self.extra)))
+
+    def tops_of(self, cloth: Cloth) -> "int | None":
+        """Of strips that go whole into sets: as the sets of so many tops take them."""
+        sewing, tops = self.finishing.sewing, 0
+        numbers = [str(piece.number) for piece in self.facts.pieces.values() if piece.fabric == cloth.key]
+        if any(self.facts.pieces[int(number)].sort != "strip" for number in numbers):
+            return None
+        while True:
+            strips = 0
+            for letter, strip_set in sewing.sets.items():
+                gives = sewing.steps[letter].gives
+                sets = -(-(tops + 1) * sewing.steps[letter].make // self.quilt.tops // gives)
+                strips += sets * sum(strip_set.strips.count(number) for number in numbers)
+            if strips > cloth.have or tops > 99:
+                return tops
+            tops += 1
+
+
+# ---- what is assumed, and the cover --------------------------------------------------------------------------------
+
+
+def assumed(account: Account, facts: Facts, passage: Any) -> None:
+    quilt, ruler = facts.quilt, facts.ruler
+    account.open(passage)
+    trim = quilt.length(quilt.file.get("cutting", {}), "end trim", "0 in", "0 mm")
+    account.take("Squaring takes <a:L> at either end", lambda m: account.same(m, "a", ruler.measured(trim)))
+    account.take("brought to the next <a:L>.", lambda m: account.same(m, "a", ruler.measured(quilt.grid())))
+    account.close()
+
+
+def cover(account: Account, sheet: Any, sizes: "dict[str, tuple[Facts, Finishing]]", pages: bool) -> None:
+    """A row for each thing, a cell for each size: what the sizes themselves say."""
+    account.open(sheet.cover)
+    account.take("Check squares: 1 in and 25 mm where")
+    account.take("{measures 1 in after printing at 100 % measures 25 mm after printing at 100 %|measures 1 in "
+                 "measures 25 mm after printing at 100 %}")
+    one = next(iter(sizes.values()))[0]
+    for name in ("title", "by", "version", "date", "story"):
+        words = re.sub(r"\s+", " ", str(one.quilt.file.get(name, "")))
+        account.take("«" + re.escape(words) + "»") if words else None
+    numbered_rows(account, sizes)
+    for name, cell in rows(one).items():
+        cells = [cell(facts, finishing) for facts, finishing in sizes.values()]
+        printed = " ".join(cells)
+        words = "; ".join(f"{size}: {text}" for size, text in zip(sizes, cells))
+        row = re.escape(name) + "(?: " + re.escape(printed) + rf"|\. {re.escape(words)})(?= |$)"
+        if account.take(f"«{row}»") != 1:
+            account.fault(f"of {name} the table does not say {printed}")
+    if pages:
+        numbers = " ".join(str(sheet.first_pages.get(name)) for name in sizes)
+        if len(sizes) > 1 and account.take(f"Page {numbers}«(?= |$)»") != 1:
+            account.fault(f"the sizes begin on pages: {numbers}")
+    account.close()
+
+
+def numbered_rows(account: Account, sizes: "dict[str, tuple[Facts, Finishing]]") -> None:
+    """On the drawings of tops on point that have room for them."""
+    end = account.rest.find("Sizes, and what to buy for each")
+    told = [int(number) for number in re.findall(r"(?<!\S)\d+(?!\S)", account.rest[:end])]
+    several = [list(range(1, node.extra[0] + node.extra[1])) for facts, _ in sizes.values()
+               for node in facts.quilt.of_kind("field")]
+    if told and told in (sum(several[number:], []) for number in range(len(several))):
+        account.take(r"«(?<!\S)»<n:n>«(?!\S)»", None, 0, end)
+
+
+def rows(one: Facts) -> "dict[str, Any]":
+    file, seam = one.quilt.file, one.quilt.seam
+    found: "dict[str, Any]" = {
+        "top, finished": lambda facts, _: facts.ruler.by(*facts.top_size()),
+        "top, unfinished": lambda facts, _: facts.ruler.by(*(side + seam for side in facts.top_size())),
+        "blocks": lambda facts, _: str(facts.quilt.blocks())}
+    for cloth in one.cloths:
+        found[f"{cloth.letter}, {cloth.name}"] = lambda facts, _, key=cloth.key: bought(facts, key)
+    if "binding" in file:
+        found["binding, length joined (its cloth is counted above)"] = lambda facts, _: facts.ruler.measured(
+            binding_wanted(facts))
+    if "backing" in file:
+        found["backing"] = lambda facts, finishing: facts.ruler.buy(finishing.backing_rows()[0]["bought"])
+    if "batting" in file:
+        found[f"{one.quilt.words['batting']}, cut"] = lambda facts, finishing: facts.ruler.by(*finishing.inside())
+    return found
+
+
+def bought(facts: Facts, key: str) -> str:
+    if facts.by_key[key].strip and key in facts.strips_taken:
+        return f"{facts.strips_taken[key]} strips"
+    return facts.ruler.buy(facts.bills[key]) if key in facts.bills else "none"
+

@@ -1,0 +1,438 @@
+"""On the cloth: the strips told yield every piece of the list, lie within the cloth, and add up to what is needed.
+
+SPDX-License-Identifier: MIT
+"""
+from __future__ import annotations
+
+import re
+from collections import Counter, defaultdict
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Any
+
+from walker import ticks
+
+from .account import Account
+from .cutting import Cloth, Facts, Piece
+from .ruler import INCH, LENGTH, MM, SIZE, sides_of, value_of
+
+LAID = re.compile(r"(?P<many>\d+ pieces )?(?P<long>" + LENGTH + r") long for (?P<name>\[\d+\]|binding|sleeve)|"
+                  r"(?P<n>\d+) (?P<sort>squares?|of) (?P<p>\[\d+\])|(?P<m>\d+) pieces? for the "
+                  r"(?P<other>sleeve|binding)")
+TURNED = re.compile(r", turned: cross-cut at (?P<at>" + LENGTH + ")$")
+TRIMMED = re.compile(rf", trimmed from (?P<from>{LENGTH}) to (?P<to>{LENGTH}) high$")
+FREE = re.compile(rf"\. (?:(?P<more>{LENGTH}) of this strip are free: cut those for (?P<these>.*) longer, so that "
+                  rf"their "
+                  rf"seam is not by a corner, and trim when the top is measured|Only (?P<only>{LENGTH}) of this strip "
+                  r"are free to leave those for (?P<those>.*) longer)$")
+LEFT = re.compile(rf"(?P<n>\d+) pieces? of (?P<size>{SIZE})")
+
+
+@dataclass
+class Strip:
+    """So many strips that are cut alike."""
+
+    match: Any
+    times: int
+    high: Fraction
+    said: str
+    used: Fraction = Fraction(0)
+    names: "Counter[str]" = field(default_factory=Counter)
+    whole: bool = False
+    long: "list[tuple[str, int, Fraction]]" = field(default_factory=list)  # told by their length
+    turned: "list[tuple[str, bool]]" = field(default_factory=list)
+    short: "list[str]" = field(default_factory=list)
+    free: Any = None
+
+
+def close(a: Fraction, b: Fraction, facts: Facts, times: int = 1) -> bool:
+    """Of lengths that are told to the nearest mark."""
+    return abs(a - b) <= times * facts.ruler.usual / 2
+
+
+class Layout:
+    """Reads the plan of each fabric."""
+
+    def __init__(self, account: Account, facts: Facts) -> None:
+        self.account, self.facts, self.ruler = account, facts, facts.ruler
+        self.quilt = facts.quilt
+        self.cloth = facts.cloths[0]
+        self.strips: "list[Strip]" = []
+        self.left: "list[Any]" = []
+        self.proofs: "list[Any]" = []
+        self.laid: "defaultdict[str, list[tuple[int, Fraction]]]" = defaultdict(list)  # how many, how long if told so
+        self.binding: "list[tuple[int, Fraction]]" = []
+        self.sleeve: "list[tuple[int, Fraction]]" = []
+        self.straightening = facts.quilt.length(facts.quilt.file.get("buying", {}), "straightening", "0 in", "0 mm")
+
+    def read(self, passage: Any) -> None:
+        self.account.open(passage)
+        self.account.take("For straightening the end <a:L> is counted.",
+                          lambda m: self.account.same(m, "a", self.ruler.measured(self.straightening)))
+        word = self.quilt.words["fabric"].capitalize()
+        names = "|".join(re.escape(name) for name in sorted(self.facts.names, key=len, reverse=True))
+        heads = list(re.finditer(rf"{word} [A-Z]{{1,2}}, ({names})(?= \d)", passage.text))
+        starts = [head.start() for head in heads] + [len(passage.text)]
+        told = set()
+        for head, start, end in zip(heads, starts, starts[1:]):
+            told.add(head[1])
+            self.read_fabric(self.facts.names[head[1]], start, end)
+        for cloth in self.facts.cloths:
+            if cloth.name not in told:
+                self.taken_whole(cloth)
+        self.facts.binding_laid, self.facts.sleeve_laid = self.binding, self.sleeve
+        self.account.close()
+
+    def taken_whole(self, cloth: Cloth) -> None:
+        """Bought strips that go into sets as they are."""
+        mine = [piece for piece in self.facts.pieces.values() if piece.fabric == cloth.key]
+        if any(piece.sort != "strip" or not cloth.strip for piece in mine):
+            self.account.fault(f"{cloth.name}: no plan is told")
+        self.facts.strips_taken[cloth.key] = sum(piece.count for piece in mine)
+
+    # ---- a fabric
+
+    def read_fabric(self, cloth: Cloth, start: int, end: int) -> None:
+        self.cloth, self.strips, self.left, self.proofs = cloth, [], [], []
+        self.laid = defaultdict(list)
+        account = self.account
+        account.take("<need:L> are needed, cut like this. Cut in this way, no plan needs less{ than <least:L>|}. {It "
+                     "works down to <down:L> of usable width.|It takes all of the <all:L> across, with nothing to "
+                     "spare.}", self.proofs.append, start, end)
+        account.take("<n:n> strips, each <size:S>, are cut into:", self.bought_strips, start, end)
+        before = self.account.rest.find("As it is laid out", start, end)
+        account.take("<n:n> strip{s|} <high:L> wide{, from each|}: <places:w>" + POINT, self.strip, max(start, before),
+                     end)
+        account.take("Left over: <list:w>." + POINT, self.left.append, max(start, before), end)
+        account.take("<p:w>: some lie along the cloth, some across it", self.both_ways, max(start, before), end)
+        self.measure_strips()
+        self.check(start)
+        Picture(self, start, before if before >= 0 else start).read()
+
+    def bought_strips(self, match: Any) -> None:
+        self.account.same(match, "size", self.ruler.by(self.cloth.usable, self.cloth.strip))
+
+    def both_ways(self, match: Any) -> None:
+        ways: "dict[str, set[bool]]" = {}
+        for strip in self.strips:
+            for name, turned in strip.turned:
+                ways.setdefault(name, set()).add(turned)
+        expected = {name for name, told in ways.items() if len(told) == 2}
+        told = set(re.findall(r"\[\d+\]", match["p"]))
+        self.account.holds(match, told == expected, f"lie both ways: expected {sorted(expected)}")
+
+    def strip(self, match: Any) -> None:
+        high = value_of(match["high"])
+        strip = Strip(match, int(match["n"]), high, match["high"])
+        self.account.holds(match, (strip.times > 1) == ("from each" in match[0]), "one strip, or more?")
+        places = match["places"].strip()
+        free = FREE.search(places)
+        places = places[:free.start()] if free else places
+        strip.free = free
+        for item in places.split("; "):
+            self.lay(match, strip, item)
+        self.strips.append(strip)
+
+    def measure_strips(self) -> None:
+        """Lengths that are told to the nearest mark are worked out from what they are joined to."""
+        for strip in self.strips:
+            for name, count, long in strip.long:
+                strip.used += count * self.exactly(name, long)
+            self.account.holds(strip.match, strip.used <= self.cloth.usable, "this is more than the cloth is wide")
+            self.free(strip.match, strip, strip.free, self.cloth.usable - strip.used)
+
+    def exactly(self, name: str, long: Fraction) -> Fraction:
+        """Of pieces to be joined the last ones: what is left when whole widths are taken off."""
+        if long == self.cloth.usable:
+            return long
+        laid = [(count * strip.times, other) for strip in self.strips for word, count, other in strip.long
+                if word == name]
+        parts = [other for _, other in laid if other != self.cloth.usable]
+        if len(set(parts)) > 1:
+            return long
+        count = sum(times for times, _ in laid)
+        last = sum(times for times, other in laid if other != self.cloth.usable)
+        exact = (self.joined_length(name, count) - (count - last) * self.cloth.usable) / last
+        return exact if close(exact, long, self.facts) else long
+
+    def joined_length(self, name: str, count: int) -> Fraction:
+        """All pieces of one name, with the seams that join them."""
+        if name == "binding":
+            return binding_length(self.facts, count)
+        if name == "sleeve":
+            sleeves, long, _, _ = sleeve(self.facts)
+            return sleeves * long + (count - sleeves) * 2 * self.quilt.allowance
+        piece = self.facts.pieces[number_of(name)]
+        whole = sum(times for times, long in self.laid[name] if not long)
+        return (piece.count - whole) * piece.long() + (count - piece.count + whole) * 2 * self.quilt.allowance
+
+    def free(self, match: Any, strip: Strip, free: Any, room: Fraction) -> None:
+        expected = sorted(set(strip.short)) if not self.ruler.nothing(room) else []
+        told = sorted(re.findall(r"\[\d+\]", free["these"] or free["those"])) if free else []
+        self.account.holds(match, told == expected, f"free is told for {told}, expected for {expected}")
+        if free and told:
+            said = free["more"] or free["only"]
+            enough = room >= (4 * INCH if self.ruler.units == "in" else 100 * MM)
+            self.account.holds(match, said == self.ruler.at_most(room), f"free are {self.ruler.at_most(room)}")
+            self.account.holds(match, enough == (free["more"] is not None), "only, or enough?")
+
+    def lay(self, match: Any, strip: Strip, item: str) -> None:
+        trimmed = TRIMMED.search(item)
+        item = item[:trimmed.start()] if trimmed else item
+        turned = TURNED.search(item)
+        item = item[:turned.start()] if turned else item
+        told = LAID.fullmatch(item)
+        self.account.holds(match, told is not None, f"not to be understood: {item}")
+        if not told:
+            return
+        high = value_of(trimmed["to"]) if trimmed else strip.high
+        if trimmed:
+            self.account.holds(match, trimmed["from"] == strip.said, "it is trimmed from another height")
+            self.account.holds(match, value_of(trimmed["to"]) < strip.high, "nothing is to be trimmed")
+        if told["long"]:
+            self.lay_long(match, strip, told, high)
+        elif told["p"]:
+            self.lay_piece(match, strip, told, high, turned)
+        else:
+            width, cut_high = self.sleeve_size()
+            self.account.holds(match, high == cut_high, "a sleeve of another height")
+            self.sleeve.append((int(told["m"]) * strip.times, width))
+            strip.names["sleeve"] += int(told["m"])
+            strip.used += int(told["m"]) * width
+
+    def lay_long(self, match: Any, strip: Strip, told: Any, high: Fraction) -> None:
+        count = int(told["many"].split()[0]) if told["many"] else 1
+        long, name = value_of(told["long"]), told["name"]
+        strip.names[name] += count
+        if name in ("binding", "sleeve"):
+            wanted = self.binding_width() if name == "binding" else self.sleeve_size()[1]
+            self.account.holds(match, high == wanted, f"{name} is {self.ruler.measured(wanted)} wide")
+            (self.binding if name == "binding" else self.sleeve).append((count * strip.times, long))
+            strip.long.append((name, count, long))
+            return
+        piece = self.piece_called(match, name)
+        if piece is None:
+            return
+        strip.long.append((name, count, long))
+        self.account.holds(match, close(high, piece.short(), self.facts), f"{name} is not so high")
+        if piece.sort == "strip":
+            strip.whole = True
+            self.account.holds(match, long == self.cloth.usable and count == 1, "a strip for a set is as long as the "
+                               "cloth is wide")
+        elif long < self.cloth.usable:
+            strip.short.append(name)
+        self.laid[name].append((count * strip.times, long))
+
+    def lay_piece(self, match: Any, strip: Strip, told: Any, high: Fraction, turned: Any) -> None:
+        name, count = told["p"], int(told["n"])
+        piece = self.piece_called(match, name)
+        if piece is None:
+            return
+        strip.names[name] += count
+        self.laid[name].append((count * strip.times, Fraction(0)))
+        if piece.sort == "diamonds":
+            strip.used += piece.exact[1] + (count - 1) * piece.exact[2]
+            self.account.holds(match, high == piece.exact[0], f"{name} is not so high")
+            return
+        sides = piece.exact
+        ways = [(a, b) for a, b in (sides, sides[::-1]) if close(b, high, self.facts)]
+        self.account.holds(match, bool(ways), f"{name} is not so high")
+        if ways:
+            width = value_of(turned["at"]) if turned else ways[0][0]
+            self.account.holds(match, any(close(width, way[0], self.facts) for way in ways), f"{name} is not so wide")
+            strip.used += count * ways[0][0]
+            if sides[0] != sides[1]:
+                strip.turned.append((name, turned is not None))
+        self.account.holds(match, told["sort"] == "of" or sides[0] == sides[1], f"{name} is no square")
+
+    def piece_called(self, match: Any, name: str) -> "Piece | None":
+        piece = self.facts.pieces.get(number_of(name))
+        fits = piece is not None and piece.fabric == self.cloth.key
+        self.account.holds(match, fits, f"{name} is no piece of {self.cloth.name}")
+        return piece if fits else None
+
+    def binding_width(self) -> Fraction:
+        return self.quilt.length(self.quilt.file.get("binding", {}), "cut width", "2 1/2 in", "6 cm")
+
+    def sleeve_size(self) -> "tuple[Fraction, Fraction]":
+        size = sleeve(self.facts)
+        return size[1], size[2]
+
+    # ---- all of it
+
+    def check(self, start: int) -> None:
+        account, cloth = self.account, self.cloth
+        for piece in self.facts.pieces.values():
+            if piece.fabric == cloth.key:
+                self.check_piece(piece, start)
+        if cloth.strip:
+            self.facts.strips_taken[cloth.key] = sum(strip.times for strip in self.strips)
+            return
+        needed = sum((strip.times * strip.high for strip in self.strips), self.straightening)
+        self.facts.needed[cloth.key] = needed
+        if len(self.proofs) != 1:
+            account.fault(f"{cloth.name}: what is needed is told {len(self.proofs)} times", "", start)
+            return
+        proof = self.proofs[0]
+        account.same(proof, "need", self.ruler.at_least(needed))
+        self.check_bound(proof, needed)
+        self.facts.widths.append((account.passage, proof, cloth, self.strips))
+        self.left_over(start)
+
+    def check_bound(self, proof: Any, needed: Fraction) -> None:
+        """No plan can do with less than the area of its pieces, and none is said to."""
+        area = sum((strip.times * count * self.facts.pieces[number_of(name)].area() for strip in self.strips
+                    for name, count in strip.names.items() if number_of(name) in self.facts.pieces), Fraction(0))
+        if proof["least"]:
+            least = value_of(proof["least"])
+            self.account.holds(proof, area / self.cloth.usable <= least <= needed, "such a bound cannot be")
+
+    def check_piece(self, piece: Piece, start: int) -> None:
+        name = f"[{piece.number}]"
+        laid = self.laid[name]
+        count = sum(times for times, _ in laid)
+        lengths = sum((times * long for times, long in laid), Fraction(0))
+        if piece.sort == "strip" or not lengths:
+            if count != piece.count:
+                self.account.fault(f"{name}: {count} are laid out, the list has {piece.count}", "", start)
+            return
+        whole = sum(times for times, long in laid if not long)
+        parts = count - whole
+        seams = parts - (piece.count - whole)
+        wanted = (piece.count - whole) * piece.long() + seams * 2 * self.quilt.allowance
+        if not close(lengths, wanted, self.facts, parts) or seams < 0:
+            self.account.fault(f"{name}: {parts} pieces of {self.ruler.measured(lengths)} in all make no "
+                               f"{piece.count - whole} of {self.ruler.measured(piece.long())}: expected "
+                               f"{self.ruler.measured(wanted)}", "", start)
+
+    def left_over(self, start: int) -> None:
+        least = 2 * INCH if self.ruler.units == "in" else 50 * MM
+        found: "Counter[tuple[Fraction, Fraction]]" = Counter()
+        for strip in self.strips:
+            room = self.cloth.usable - strip.used
+            if room >= least and strip.high >= least:
+                found[room, strip.high] += strip.times
+        told = 0
+        for match in self.left:
+            text = match["list"].removesuffix(", and smaller ones")
+            for item in text.split(", "):
+                one = LEFT.fullmatch(item)
+                self.account.holds(match, one is not None, f"not to be understood: {item}")
+                if one:
+                    sides = sides_of(one["size"])
+                    fits = [count for size, count in found.items()
+                            if all(close(a, b, self.facts, 2) if "about" in match[0] else a == b
+                                   for a, b in zip(size, sides))]
+                    self.account.holds(match, int(one["n"]) in fits, f"left over is not {item}: expected {fits}")
+                    told += 1
+            self.account.holds(match, told == len(found) or told == 6 and "smaller" in match[0],
+                               f"{told} sizes are told, expected {len(found)}")
+        if found and not self.left:
+            self.account.fault(f"{self.cloth.name}: left over is not told", "", start)
+
+
+POINT = r"«(?= ?\x01| • | (?:Fabric|Cloth|Material) [A-Z]{1,2}, |\Z| ?\Z)»"
+
+
+def number_of(name: str) -> int:
+    return int(name.strip("[]")) if name.startswith("[") else 0
+
+
+ENDS_LEAST = 10 * INCH  # for corners and ends
+
+
+def binding_wanted(facts: Facts) -> Fraction:
+    """For one quilt: round it and the extra; a little less where a strip would be cut for less than its join takes."""
+    quilt = facts.quilt
+    value = quilt.file["binding"]
+    round_it = 2 * (quilt.top.width + quilt.top.height)
+    wanted = round_it + quilt.length(value, "extra", "12 in", "30 cm")
+    strip, loss = facts.by_key[value["fabric"]].usable, join_loss(facts)
+    fewer = -(-(wanted - loss) // (strip - loss)) - 1
+    others = fewer * strip - (fewer - 1) * loss
+    return others if fewer > 0 and wanted - others < loss and others - round_it >= ENDS_LEAST else wanted
+
+
+def join_loss(facts: Facts) -> Fraction:
+    value = facts.quilt.file["binding"]
+    width = facts.quilt.length(value, "cut width", "2 1/2 in", "6 cm")
+    return width if value.get("join", "diagonal") == "diagonal" else 2 * facts.quilt.allowance
+
+
+def binding_length(facts: Facts, strips: int) -> Fraction:
+    """Of so many strips together: for all quilts, and what the joins take."""
+    return facts.quilt.tops * binding_wanted(facts) + (strips - facts.quilt.tops) * join_loss(facts)
+
+
+def sleeve(facts: Facts) -> "tuple[int, Fraction, Fraction, Fraction]":
+    """How many, cut length and width, finished length."""
+    quilt = facts.quilt
+    value = quilt.file.get("sleeve")
+    if value is None:
+        return 0, Fraction(0), Fraction(0), Fraction(0)
+    count = value.get("sleeves", 1)
+    inset, gap, ease, hem = (ticks(metric if quilt.metric else inches) for inches, metric in (
+        ("1 in", "25 mm"), ("2 in", "50 mm"), ("1/2 in", "12 mm"), ("1 in", "25 mm")))
+    finished = (quilt.top.width - 2 * inset - (count - 1) * gap) // count
+    drop = quilt.length(value, "depth", "4 in", "10 cm")
+    return count, finished + 2 * hem, 2 * drop + ease + 2 * quilt.allowance, Fraction(finished)
+
+
+class Picture:
+    """The drawing of the cloth: from strip to strip, the pieces on each, and what is left."""
+
+    def __init__(self, layout: Layout, start: int, end: int) -> None:
+        self.layout, self.start, self.end = layout, start, end
+        self.account, self.ruler = layout.account, layout.ruler
+
+    def read(self) -> None:
+        account, facts = self.account, self.layout.facts
+        for length, words in ((self.layout.straightening, "straightened"), (self.layout.cloth.usable, "usable width")):
+            account.take(f"{self.ruler.measured(length)} {words}", None, self.start, self.end)
+        place, number = self.start, 0
+        for match in list(re.finditer(rf"cut ({LENGTH})(?: x (\d+)(?! ?[/\d]))?(?! x)", account.rest[:self.end])):
+            if match.start() < self.start:
+                continue
+            if number < len(self.layout.strips):
+                strip = self.layout.strips[number]
+                expected = strip.said + (f" x {strip.times}" if strip.times > 1 else "")
+                if match[0] != f"cut {expected}":
+                    account.fault(f"the drawing has {match[0]}, expected cut {expected}", "", match.start())
+                self.row(strip, place, match.start())
+            else:
+                account.fault("the drawing has more strips than the list", match[0], match.start())
+            account.take("«" + re.escape(match[0]) + "»", None, match.start(), match.end())
+            place, number = match.end(), number + 1
+        if number not in (0, len(self.layout.strips)):
+            account.fault(f"the drawing has {number} strips, expected {len(self.layout.strips)}", "", self.start)
+
+    def row(self, strip: Strip, start: int, end: int) -> None:
+        account, facts = self.account, self.layout.facts
+        drawn: "Counter[str]" = Counter()
+
+        def left(match: Any) -> None:
+            room = self.layout.cloth.usable - strip.used
+            sides = sides_of(match["size"])
+            account.holds(match, close(sides[0], room, facts, 3) and sides[1] == strip.high,
+                          f"left over is {self.ruler.by(room, strip.high)}")
+
+        def size(match: Any) -> None:
+            told = sides_of(match["size"])
+            sizes = [facts.pieces[number].exact for number in map(number_of, strip.names) if number in facts.pieces]
+            sizes = [pair for pair in sizes if len(pair) == 2]
+            fits = any(all(close(a, b, facts) for a, b in zip(told, way)) for pair in sizes
+                       for way in (pair, pair[::-1]))
+            joined = any(close(told[0], long, facts) and close(told[1], facts.pieces[number_of(name)].short(), facts)
+                         for name, _, long in strip.long if name.startswith("["))
+            account.holds(match, fits or joined, "no piece on this strip has that size")
+
+        def piece(match: Any) -> None:
+            drawn[f"[{match['p']}]"] += 1
+
+        account.take("left <size:S>", left, start, end)
+        account.take("<size:S>", size, start, end)
+        account.take("[<p:n>]", piece, start, end)
+        for name, count in drawn.items():
+            if count > strip.names[name]:
+                account.fault(f"the drawing has {name} {count} times on a strip, the list {strip.names[name]} times",
+                              "", start)

@@ -1,0 +1,331 @@
+/* test_cutplan_joined.c - joined pieces in strips from what a plan leaves over.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_cutplan.h"
+#include "test_cutplan_made.h"
+
+static struct planned p;
+
+enum { EVERY = 200 };
+
+/* Half an inch goes into each join. */
+static struct muslin_blank_spec *want_joined(muslin_len length, muslin_len height, muslin_len least_part)
+{
+    struct muslin_blank_spec *piece = want_kind(&p, MUSLIN_BLANK_JOINED, 1, length, height);
+    piece->join_loss = IN(0, 1, 2);
+    piece->least_part = least_part;
+    return piece;
+}
+
+/* How many strips of a row are so long; with INT64_MAX all of any length. */
+static int64_t strips_of(int64_t row, muslin_len length)
+{
+    int64_t strips = 0;
+    for (size_t i = 0; i < p.place_count; i++)
+        if (p.places[i].piece == row && (length == INT64_MAX || p.places[i].width == length))
+            strips += p.places[i].count * planned_times(&p, &p.strips[p.places[i].strip]);
+    return strips;
+}
+
+/* The strips of a row give its length, joins taken off. */
+static void ck_joined(int64_t row)
+{
+    const struct muslin_blank_spec *piece = &p.pieces[row];
+    muslin_len length = piece->join_loss;
+    for (size_t i = 0; i < p.place_count; i++)
+        if (p.places[i].piece == row)
+            length += (p.places[i].width - piece->join_loss) * p.places[i].count *
+                      planned_times(&p, &p.strips[p.places[i].strip]);
+    ck_assert_int_eq(length, piece->cut_width);
+}
+
+static void make_joined(int64_t row, muslin_len cloth_length)
+{
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cloth_length, cloth_length);
+    ck_joined(row);
+}
+
+START_TEST(binding_is_cut_beside_long_borders)
+{
+    /* Four borders of 60 x 6 in fill 24 of 40 in: 16 x 60 in are left beside them, room for 24 strips 2 1/2 in high.
+     * Binding of 250 in takes 6 strips of 40 in and one of 13 in, which lies there; from strips of 16 in, each of which
+     * gives 15 1/2 in, 17, and only 16 are taken of a piece. */
+    start(&p, WHOLE_IN(40));
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 4, WHOLE_IN(6), WHOLE_IN(60));
+    want_joined(WHOLE_IN(250), IN(2, 1, 2), 0);
+    make_joined(1, WHOLE_IN(75));
+    ck_assert_int_eq(p.totals.other_lengths, 0);
+    muslin_cutplan_free(p.plan);
+    p.pieces[1].least_part = WHOLE_IN(10);
+    make_joined(1, IN(62, 1, 2)); /* so one whole one stays */
+    ck_assert_int_eq(strips_of(1, WHOLE_IN(40)), 1);
+    ck_assert_int_eq(p.totals.other_lengths, 1);
+    ck_assert_int_eq(p.totals.proven, 1);
+    muslin_cutplan_free(p.plan);
+    p.pieces[1].cut_width = WHOLE_IN(218); /* 14 strips of 16 in are 217 1/2, so 15, of which some are shorter */
+    make_joined(1, WHOLE_IN(60));
+    ck_assert_int_eq(strips_of(1, WHOLE_IN(16)), 12);
+    ck_assert_int_eq(strips_of(1, WHOLE_IN(13)), 1);
+    ck_assert_int_eq(strips_of(1, WHOLE_IN(10)), 2);
+    ck_assert_int_eq(strips_of(1, INT64_MAX), 15);
+    ck_assert_int_eq(p.totals.proven, 1);
+    ck_assert_int_eq(p.totals.area_bound, IN(49, 25, 32)); /* borders and 220 1/2 x 2 1/2 in, five joins: 1991 1/4 */
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+/* Six pieces of 13 1/2 in: three strips, of each of which 13 in are left. Binding of 77 in takes a whole strip and one of
+ * 37 1/2 in, or with two joins more 40, 13, 13 and 12 1/2 in. */
+static void start_ends(muslin_len height, muslin_len least_part)
+{
+    start(&p, WHOLE_IN(40));
+    want(&p, 6, IN(13, 1, 2), height);
+    want_joined(WHOLE_IN(77), IN(2, 1, 2), least_part);
+}
+
+START_TEST(binding_is_cut_from_the_ends_of_strips)
+{
+    static const muslin_len least[] = { 0, WHOLE_IN(1), IN(12, 1, 2), IN(12, 3, 4), WHOLE_IN(13), WHOLE_IN(14) };
+    static const int saves[] = { 0, 1, 1, 1, 1, 0 };
+    static const int whole[] = { 1, 1, 1, 1, 0, 1 };
+    for (int i = 0; i < 6; i++) {
+        start_ends(IN(2, 1, 2), least[i]);
+        make_joined(1, saves[i] ? WHOLE_IN(10) : IN(12, 1, 2));
+        ck_assert_int_eq(strips_of(1, WHOLE_IN(40)), whole[i]);
+        ck_assert_int_eq(p.totals.own_strips_length, IN(12, 1, 2));
+        ck_assert_int_eq(p.totals.proven, 1);
+        muslin_cutplan_free(p.plan);
+    }
+    start_ends(IN(2, 1, 2), WHOLE_IN(13));
+    p.pieces[1].cut_width = WHOLE_IN(37); /* one strip, or 13, 13 and 12 in, which may not be */
+    make_joined(1, WHOLE_IN(10));
+    ck_assert_int_eq(strips_of(1, WHOLE_IN(37)), 1);
+    muslin_cutplan_free(p.plan);
+    start_ends(WHOLE_IN(3), WHOLE_IN(10)); /* trimmed from strips of 3 in */
+    make_joined(1, IN(11, 1, 2));
+    muslin_cutplan_free(p.plan);
+    p.spec.flags = MUSLIN_CUTPLAN_ONE_HEIGHT;
+    make_joined(1, 3 * WHOLE_IN(3) + 2 * IN(2, 1, 2));
+    muslin_cutplan_free(p.plan);
+    start_ends(IN(2, 1, 2), WHOLE_IN(10)); /* a join takes all of an end */
+    p.pieces[1].join_loss = WHOLE_IN(13);
+    make_joined(1, WHOLE_IN(15));
+    muslin_cutplan_free(p.plan);
+    start_ends(WHOLE_IN(2), WHOLE_IN(10)); /* strips of 2 in are too low */
+    make_joined(1, 3 * WHOLE_IN(2) + 2 * IN(2, 1, 2));
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(some_joined_pieces_are_left_as_they_are)
+{
+    static const uint32_t flags[] = { MUSLIN_CUTPLAN_OWN_STRIPS, MUSLIN_CUTPLAN_STACKED, MUSLIN_CUTPLAN_FOLDED };
+    for (int i = 0; i < 3; i++) {
+        start_ends(IN(2, 1, 2), WHOLE_IN(10));
+        p.spec.flags = flags[i];
+        make_plan(&p);
+        ck_assert_int_eq(p.totals.other_lengths, 0);
+        ck_assert_int_le(strips_of(1, INT64_MAX), 3);
+        muslin_cutplan_free(p.plan);
+    }
+    start_ends(IN(2, 1, 2), WHOLE_IN(10));
+    p.pieces[1].count = 2;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.other_lengths, 0);
+    muslin_cutplan_free(p.plan);
+    p.pieces[1].count = 1;
+    p.spec.usable_width = 0;
+    have(&p, 9, WHOLE_IN(40), WHOLE_IN(5));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.other_lengths, 0);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(two_bindings_share_what_is_left)
+{
+    /* Both alike, six ends of 13 in. */
+    start(&p, WHOLE_IN(40));
+    want(&p, 12, IN(13, 1, 2), IN(2, 1, 2));
+    want_joined(WHOLE_IN(77), IN(2, 1, 2), WHOLE_IN(10));
+    want_joined(WHOLE_IN(77), IN(2, 1, 2), WHOLE_IN(10));
+    make_joined(1, 8 * IN(2, 1, 2));
+    ck_joined(2);
+    ck_assert_int_eq(p.totals.proven, 1);
+    muslin_cutplan_free(p.plan);
+    p.pieces[1].least_part = WHOLE_IN(12);
+    make_joined(1, 8 * IN(2, 1, 2));
+    muslin_cutplan_free(p.plan);
+    p.pieces[1].join_loss = IN(0, 3, 8);
+    make_joined(1, 8 * IN(2, 1, 2));
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+/* Thirty bindings of a whole strip and 37 1/2 in beside ends for all of them. */
+START_TEST(many_bindings_come_to_an_end)
+{
+    start(&p, WHOLE_IN(40));
+    want(&p, 180, IN(13, 1, 2), IN(2, 1, 2));
+    for (int64_t i = 0; i < 30; i++)
+        want_joined(WHOLE_IN(77), IN(2, 1, 2), WHOLE_IN(10));
+    p.spec.work_limit = 400000000;
+    make_plan(&p);
+    for (int64_t i = 1; i <= 30; i++)
+        ck_joined(i);
+    ck_assert_int_le(p.totals.cloth_length, 125 * IN(2, 1, 2)); /* of 150 */
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+/* More kinds of ends than a piece is joined from: the longest are taken. */
+START_TEST(the_longest_ends_are_taken)
+{
+    for (int rising = 0; rising < 2; rising++) {
+        muslin_len length = 0;
+        start(&p, WHOLE_IN(40));
+        for (int64_t i = 0; i < 20; i++) {
+            want(&p, 1, WHOLE_IN(21) + WHOLE_IN(rising ? 19 - i : i) / 4, WHOLE_IN(5) + i * 1016);
+            length += WHOLE_IN(5) + i * 1016;
+        }
+        want_joined(WHOLE_IN(130), WHOLE_IN(5), WHOLE_IN(10));
+        make_plan(&p);
+        ck_joined(20);
+        ck_assert_int_eq(p.totals.cloth_length, length);
+        ck_assert_int_eq(strips_of(20, INT64_MAX), 8);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
+struct told {
+    int64_t calls;
+    int64_t work;
+    int64_t best;
+    int32_t end;
+};
+
+static int32_t tell(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    struct told *told = context;
+    told->calls++;
+    ck_assert_int_ge(work, told->work);
+    ck_assert_int_le(best, told->best);
+    ck_assert_int_le(bound, best);
+    told->work = work;
+    told->best = best;
+    return told->end;
+}
+
+START_TEST(the_search_for_other_lengths_is_told_as_one)
+{
+    struct muslin_allocator allocator;
+    ck_ok(muslin_allocator_libc(&allocator));
+    for (int32_t end = 0; end < 2; end++) {
+        struct told told = { 0, 0, INT64_MAX, end };
+        start_ends(IN(2, 1, 2), WHOLE_IN(10));
+        want(&p, 9, IN(5, 3, 8), IN(3, 1, 8));
+        want(&p, 17, IN(7, 1, 8), IN(4, 5, 8));
+        ck_ok(muslin_cutplan_create(&p.spec, p.pieces, sizeof p.pieces[0], p.n, NULL, 0, 0, &allocator, tell, &told,
+                                    &p.plan, NULL));
+        read_plan(&p);
+        ck_assert_int_ge(told.calls, 1);
+        ck_assert_int_ge(p.totals.work, told.work);
+        ck_joined(1);
+        if (end)
+            ck_assert_int_eq(told.calls, 1);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
+START_TEST(other_widths_and_failing_memory)
+{
+    struct failing_allocator failing;
+    struct muslin_plan_width widths[2];
+    size_t count = 0;
+    start_ends(IN(2, 1, 2), WHOLE_IN(10));
+    want_joined(WHOLE_IN(79), WHOLE_IN(2), WHOLE_IN(10));
+    make_plan(&p);
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(41), 2, widths, sizeof widths[0], 2, &count, NULL));
+    ck_assert_int_eq(widths[0].cloth_length, p.totals.cloth_length);
+    muslin_cutplan_free(p.plan);
+    EVERY_ALLOCATION_FAILS_ONCE(failing) {
+        p.plan = NULL;
+        const muslin_status status = plan_with(&p, &failing.allocator, NULL);
+        if (status == MUSLIN_ERR_NO_MEMORY)
+            ck_assert_ptr_null(p.plan);
+        else
+            ck_ok(status);
+        muslin_cutplan_free(p.plan);
+        ck_assert(failing_is_clean(&failing));
+    }
+}
+END_TEST
+
+START_TEST(more_sizes_than_are_searched)
+{
+    start(&p, WHOLE_IN(40));
+    for (int64_t i = 0; i < 59; i++)
+        want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(61) + i * 1016, WHOLE_IN(5) + i * 1016);
+    want_joined(WHOLE_IN(400), WHOLE_IN(5), WHOLE_IN(10));
+    make_plan(&p);
+    ck_joined(59);
+    ck_assert_int_eq(strips_of(59, WHOLE_IN(40)), 10); /* as if none were left over */
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+/* By chance: with a least part a plan is as short or shorter, and sound. */
+START_TEST(other_lengths_only_shorten)
+{
+    uint64_t chance = (uint64_t)_i + 1;
+    start(&p, WHOLE_IN(30) + tiny_chance(&chance, 100) * 1016);
+    for (int64_t i = 0; i < 3; i++)
+        want(&p, 1 + tiny_chance(&chance, 12), WHOLE_IN(2) + tiny_chance(&chance, 100) * 1016,
+             WHOLE_IN(2) + tiny_chance(&chance, 24) * 1016);
+    if (_i % 2 == 0)
+        want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 1 + tiny_chance(&chance, 4), WHOLE_IN(5), WHOLE_IN(50));
+    for (size_t row = p.n; row < 6; row++)
+        want_joined(WHOLE_IN(20) + tiny_chance(&chance, 2000) * 1016,
+                    WHOLE_IN(2) + tiny_chance(&chance, 12) * 1016, 0);
+    if (_i % 3 == 0)
+        p.spec.flags = MUSLIN_CUTPLAN_ONE_HEIGHT;
+    p.spec.work_limit = _i % 2 == 1 ? 0 : 20000000;
+    make_plan(&p);
+    const struct muslin_plan_totals plain = p.totals;
+    muslin_cutplan_free(p.plan);
+    for (size_t row = 0; row < p.n; row++)
+        if (p.pieces[row].kind == MUSLIN_BLANK_JOINED)
+            p.pieces[row].least_part = WHOLE_IN(1) + tiny_chance(&chance, 100) * 1016;
+    make_plan(&p);
+    for (size_t row = 0; row < p.n; row++)
+        if (p.pieces[row].kind == MUSLIN_BLANK_JOINED)
+            ck_joined((int64_t)row);
+    if (plain.proven)
+        ck_assert_int_le(p.totals.cost, plain.cost);
+    ck_assert_int_eq(p.totals.area_bound, plain.area_bound);
+    ck_assert_int_eq(p.totals.own_strips_length, plain.own_strips_length);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+Suite *cutplan_joined_suite(void)
+{
+    Suite *suite = suite_create("cutplan_joined");
+    TCase *tcase = tcase_create("joined");
+    tcase_set_timeout(tcase, 120);
+    tcase_add_test(tcase, binding_is_cut_beside_long_borders);
+    tcase_add_test(tcase, binding_is_cut_from_the_ends_of_strips);
+    tcase_add_test(tcase, some_joined_pieces_are_left_as_they_are);
+    tcase_add_test(tcase, two_bindings_share_what_is_left);
+    tcase_add_test(tcase, many_bindings_come_to_an_end);
+    tcase_add_test(tcase, the_longest_ends_are_taken);
+    tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);
+    tcase_add_test(tcase, other_widths_and_failing_memory);
+    tcase_add_test(tcase, more_sizes_than_are_searched);
+    tcase_add_loop_test(tcase, other_lengths_only_shorten, 0, EVERY);
+    suite_add_tcase(suite, tcase);
+    return suite;
+}
