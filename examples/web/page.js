@@ -66,9 +66,11 @@ class Page {
         }
     }
 
-    async openFile(file) {
+    async openFile(input) {
+        const [file] = input.files;
         if (!file)
             return;
+        input.value = ""; // so that it may be opened again when it was changed
         if (file.size > LARGEST) {
             this.refuse(`“${file.name}” is larger than 4 MiB; no pattern is that long.`);
             return;
@@ -251,7 +253,7 @@ class Page {
     opening() {
         return [
             h("div", { class: "field" }, h("label", { for: "file" }, "Open a pattern file"), h("input", { type: "file", id: "file",
-                accept: ".json,application/json", onchange: (event) => this.openFile(event.target.files[0]) })),
+                accept: ".json,application/json", onchange: (event) => this.openFile(event.target) })),
             h("div", { class: "field" }, h("label", { for: "sample" }, "or an invented sample"), h("select", { id: "sample",
                 onchange: (event) => event.target.value && this.openSample(event.target.value) }, h("option", { value: "" }, "choose one"),
                 this.samples.map((name) => h("option", { value: name }, name.replaceAll("-", " "))))),
@@ -368,8 +370,8 @@ class Page {
 
     hearCloth({ cloth }) {
         this.cloth = cloth;
-        if (!cloth && this.facts.complaints.length === 0)
-            this.refuse("The cloth cannot be worked out.");
+        if (cloth.complaints.length > 0)
+            $("complaints").replaceChildren(complaintList(cloth.complaints));
         this.showPattern();
     }
 
@@ -378,7 +380,9 @@ class Page {
     }
 
     showPattern() {
-        this.show(patternSections(this.muslin, this.shownOfFile(), this.facts, this.cloth));
+        const { plan, ...sections } = patternSections(this.muslin, this.shownOfFile(), this.facts, this.cloth);
+        const { story, by } = this.file;
+        this.show({ plan: [...story ? [h("p", {}, story)] : [], ...by ? [h("p", {}, `By ${by}.`)] : [], ...plan], ...sections });
     }
 }
 

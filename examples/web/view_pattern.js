@@ -64,7 +64,9 @@ function bought(shown, fabric, row) {
     if (row.stripCut > 0n)
         return [`${counted(row.stripsNeeded, "strip")} cut ${shown.length(row.stripCut)}${row.stripsHave > 0 ? `, of ${row.stripsHave}` : ""}`,
             row.stripsHave > 0 ? `gives ${counted(row.topsGiven, "top")}` : ""];
-    return [shown.cloth(row.bought), `${shown.length(row.spare)} to spare; enough down to ${shown.atLeast(row.narrowestWidth)} wide`];
+    const spare = row.spare > 0n ? `${shown.atMost(row.spare)} to spare` : "nothing to spare";
+    const width = row.narrowestWidth < row.usableWidth ? `enough down to ${shown.atLeast(row.narrowestWidth)} wide` : "must have its full width";
+    return [shown.cloth(row.bought), `${spare}; ${width}`];
 }
 
 function materials(shown, facts, cloth) {

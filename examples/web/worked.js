@@ -49,14 +49,15 @@ export class Worked {
         this.finishing = this.#finish();
     }
 
-    /** What a call gives; undefined where the library refuses, which is told at the place. */
+    /** What a call gives; undefined where the library refuses, which is told at the place, or at that of the error. */
     #ask(place, call) {
         try {
             return call();
         } catch (error) {
             if (!(error instanceof MuslinError) || error.status === "noMemory")
                 throw error;
-            this.complaints.push({ place, value: null, sentence: error.message, status: error.status });
+            this.complaints.push({ place: typeof place === "string" ? place : place(error), value: null, sentence: error.message,
+                status: error.status });
             return undefined;
         }
     }
@@ -356,9 +357,9 @@ export class Worked {
         const { buying } = this.design;
         const limit = workLimit === undefined ? {} : { workLimit };
         const extras = this.extras.map(({ what: _, ...extra }) => extra);
-        const yardage = this.#ask("/buying", () => new this.muslin.Yardage(this.solution, extras, { ...buying, ...limit, progress }));
+        const yardage = this.#ask((error) => this.#placeOfFabric(error), () => new this.muslin.Yardage(this.solution, extras, { ...buying, ...limit, progress }));
         if (!yardage)
-            return undefined;
+            return { rows: [], complaints: this.complaints };
         const rows = yardage.fabrics().map((row, index) => {
             const fabric = this.design.fabrics[this.#cloth(row.fabric)];
             const fromStrips = fabric.stripCut.ticks > 0n ? this.#fromStrips(fabric, limit, progress) : undefined;
@@ -373,6 +374,15 @@ export class Worked {
         });
         yardage.free();
         return { rows, complaints: this.complaints };
+    }
+
+    /** Where in the file the fabric stands of which no plan can be made. */
+    #placeOfFabric({ at }) {
+        try {
+            return `/fabrics/${this.design.fabrics[this.#cloth(this.quilt.id("fabric", at))].key}`;
+        } catch {
+            return "/buying";
+        }
     }
 
     #planOf(plan) {

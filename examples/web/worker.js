@@ -43,7 +43,7 @@ function answer(muslin, { text, size }, tell) {
     tell("sizes", { facts: worked.facts });
     let cloth = worked.cloth(LITTLE_WORK);
     tell("cloth", { cloth });
-    if (cloth?.rows.some((row) => !row.proven)) {
+    if (cloth.rows.some((row) => !row.proven)) {
         cloth = worked.cloth(undefined, progress(tell)); // all the work of the library's own limit
         tell("cloth", { cloth });
     }

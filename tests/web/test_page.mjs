@@ -269,6 +269,31 @@ onPage("with the keys alone", async (page) => {
     await page.keyboard.press("Control+a");
     await page.keyboard.type("80");
     await says(page, "plan", "44 strips");
+    await tabTo("field-nesting");
+    await page.keyboard.press("ArrowDown");
+    await says(page, "blocks", "not lock");
+    for (let presses = 0; presses < 10 && await focused() !== "Which stacks of segments meet"; presses++)
+        await page.keyboard.press("Shift+Tab");
+    await tabTo("Which stacks of segments meet");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("#blocks details[open] table");
+    const outline = await page.evaluate(() => getComputedStyle(document.activeElement).outlineStyle);
+    assert.equal(outline, "solid", "one sees where one is");
+    await page.focus("#title");
+    await tabTo(await page.evaluate(() => document.querySelector("input[value=strips]").id ||
+        (document.querySelector("input[value=strips]").id = "from-strips")));
+    await page.keyboard.press("ArrowDown");
+    await page.waitForSelector("#sample");
+    await says(page, "plan", "finished");
+    await tabTo("sample");
+    await page.keyboard.type("sixteen");
+    await says(page, "plan", "36 in x 36 in finished");
+    await tabTo("size");
+    await page.keyboard.press("End");
+    await says(page, "plan", "92 in x 92 in finished");
+    await tabTo("undo");
+    await page.keyboard.press("Enter");
+    await says(page, "plan", "36 in x 36 in finished");
 });
 
 onPage("only its own files are asked for, and no other code runs", async (page) => {
