@@ -10,14 +10,13 @@ const NAME_WANTED = "a name has small letters, digits, blanks and hyphens, a let
 
 const isList = Array.isArray;
 const isObject = (value) => typeof value === "object" && value !== null && !isList(value);
-const lengthOf = (value) => isList(value) ? value.length : 0;
+const lengthOf = (value) => (isList(value) ? value.length : 0);
 const isName = (text) => /^[a-z][a-z0-9 _-]{0,39}$/.test(text);
-const members = (value) => isObject(value) ? value : {};
+const members = (value) => (isObject(value) ? value : {});
 
 function isDate(text) {
     const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-    if (!found)
-        return false;
+    if (!found) return false;
     const day = new Date(`${text}T00:00:00Z`);
     return found[1] !== "0000" && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
 }
@@ -46,32 +45,26 @@ class Check {
     }
 
     value(place, form, value) {
-        if (this.complaints.tooMany)
-            return;
-        if (form.kind === "oneOf" && form.text && typeof value === "string")
-            form = form.text;
-        else if (form.kind === "oneOf" && form.number && typeof value === "number")
-            form = form.number;
-        if (isList(value) ? ["list", "table"].includes(form.kind) : isObject(value) && (form.kind === "map" || form.kinds))
+        if (this.complaints.tooMany) return;
+        if (form.kind === "oneOf" && form.text && typeof value === "string") form = form.text;
+        else if (form.kind === "oneOf" && form.number && typeof value === "number") form = form.number;
+        if (
+            isList(value)
+                ? ["list", "table"].includes(form.kind)
+                : isObject(value) && (form.kind === "map" || form.kinds)
+        )
             this.nested(place, form, value);
-        else if (typeof value === "string")
-            this.string(place, form, value);
-        else if (typeof value === "number")
-            this.number(place, form, value);
-        else if (form.kind !== "switch" || typeof value !== "boolean")
-            this.wanted(place, form, value);
+        else if (typeof value === "string") this.string(place, form, value);
+        else if (typeof value === "number") this.number(place, form, value);
+        else if (form.kind !== "switch" || typeof value !== "boolean") this.wanted(place, form, value);
     }
 
     nested(place, form, value) {
         this.deepest = Math.max(this.deepest, ++this.depth);
-        if (this.depth > DEEPEST)
-            this.tell(place, `more than ${DEEPEST} things stand within each other here`);
-        else if (isList(value))
-            this.list(place, form, value);
-        else if (form.kind === "map")
-            this.map(place, form, value);
-        else
-            this.kinds(place, form, value);
+        if (this.depth > DEEPEST) this.tell(place, `more than ${DEEPEST} things stand within each other here`);
+        else if (isList(value)) this.list(place, form, value);
+        else if (form.kind === "map") this.map(place, form, value);
+        else this.kinds(place, form, value);
         this.depth--;
     }
 
@@ -79,45 +72,46 @@ class Check {
 
     string(place, form, value) {
         const look = { text: this.text, word: this.word, name: this.name, length: this.length }[form.kind];
-        if (look)
-            look.call(this, place, form, value);
+        if (look) look.call(this, place, form, value);
         else if (form.kind === "color" ? !/^#[0-9a-fA-F]{6}$/.test(value) : form.kind !== "date" || !isDate(value))
             this.wanted(place, form, value);
     }
 
     text(place, form, value) {
         const characters = [...value].length;
-        if (characters < form.least)
-            this.tell(place, "this text is empty", value);
+        if (characters < form.least) this.tell(place, "this text is empty", value);
         if (characters > form.most)
             this.tell(place, `this text has ${characters} characters; at most ${form.most} are printed`, value);
     }
 
     word(place, form, value) {
-        if (Object.hasOwn(form.words, value))
-            return;
+        if (Object.hasOwn(form.words, value)) return;
         const meant = nearest(value, Object.keys(form.words));
-        if (meant)
-            this.tell(place, `this is no such word; did you mean "${meant}"?`, value);
-        else
-            this.wanted(place, form, value);
+        if (meant) this.tell(place, `this is no such word; did you mean "${meant}"?`, value);
+        else this.wanted(place, form, value);
     }
 
     length(place, form, value) {
         if (value in members(this.file.measures))
             this.tell(place, "a length itself, not the name of a measure, is wanted here", value);
-        else
-            readLength(this.muslin, value, (sentence) => this.tell(place, sentence, value));
+        else readLength(this.muslin, value, (sentence) => this.tell(place, sentence, value));
     }
 
     number(place, form, value) {
         const { kind, least, most } = form;
-        if (kind === "share" ? value < least || value > most : kind === "whole" && Number.isInteger(value) &&
-            (value < least || value > most))
-            this.tell(place, least === most ? `${least} is wanted here`
-                : `a ${kind === "whole" ? "whole " : ""}number from ${least} to ${most} is wanted here`, value);
-        else if (kind !== "share" && (kind !== "whole" || !Number.isInteger(value)))
-            this.wanted(place, form, value);
+        if (
+            kind === "share"
+                ? value < least || value > most
+                : kind === "whole" && Number.isInteger(value) && (value < least || value > most)
+        )
+            this.tell(
+                place,
+                least === most
+                    ? `${least} is wanted here`
+                    : `a ${kind === "whole" ? "whole " : ""}number from ${least} to ${most} is wanted here`,
+                value
+            );
+        else if (kind !== "share" && (kind !== "whole" || !Number.isInteger(value))) this.wanted(place, form, value);
     }
 
     // ---- names ----
@@ -125,12 +119,9 @@ class Check {
     name(place, form, value) {
         if (form.otherwise && !/^[a-z]/.test(value))
             readLength(this.muslin, value, (sentence) => this.tell(place, sentence, value));
-        else if (!isName(value))
-            this.tell(place, NAME_WANTED, value);
-        else if (!(value in members(this.file[form.among])))
-            this.notThere(place, form.among, value, value);
-        else if (this.followed?.[form.among])
-            this.follow(place, form.among, value);
+        else if (!isName(value)) this.tell(place, NAME_WANTED, value);
+        else if (!(value in members(this.file[form.among]))) this.notThere(place, form.among, value, value);
+        else if (this.followed?.[form.among]) this.follow(place, form.among, value);
     }
 
     notThere(place, among, name, value) {
@@ -143,24 +134,30 @@ class Check {
         const key = `${among} ${name}`;
         const start = this.underWay.findIndex((one) => one.key === key);
         if (start >= 0) {
-            const ring = this.underWay.slice(start).map((one) => `"${one.name}" of `).join("").slice(0, 600);
+            const ring = this.underWay
+                .slice(start)
+                .map((one) => `"${one.name}" of `)
+                .join("")
+                .slice(0, 600);
             this.tell(place, `this goes round in a ring and never ends: ${ring}"${name}"`);
             return;
         }
         const known = this.followed[among];
         const depth = known.get(name) ?? this.lookInto(among, name, key);
         known.set(name, depth);
-        if (this.depth + depth > DEEPEST)
-            this.tell(place, `more than ${DEEPEST} things stand within each other here`);
-        else
-            this.deepest = Math.max(this.deepest, this.depth + depth);
+        if (this.depth + depth > DEEPEST) this.tell(place, `more than ${DEEPEST} things stand within each other here`);
+        else this.deepest = Math.max(this.deepest, this.depth + depth);
     }
 
     lookInto(among, name, key) {
         const before = this.deepest;
         this.deepest = this.depth;
         this.underWay.push({ key, name });
-        this.value(placeIn(placeIn(FILE, among), name), among === "parts" ? nodeForm : measureForm, this.file[among][name]);
+        this.value(
+            placeIn(placeIn(FILE, among), name),
+            among === "parts" ? nodeForm : measureForm,
+            this.file[among][name]
+        );
         this.underWay.pop();
         const depth = this.deepest - this.depth;
         this.deepest = before;
@@ -180,13 +177,15 @@ class Check {
     list(place, form, value) {
         if (value.length < form.least)
             this.tell(place, `this list has ${value.length} of at least ${form.least}`, value);
-        if (value.length > form.most)
-            this.tell(place, `this list has ${value.length} of at most ${form.most}`, value);
+        if (value.length > form.most) this.tell(place, `this list has ${value.length} of at most ${form.most}`, value);
         value.forEach((item, index) => {
             const here = placeIn(place, index);
             this.value(here, form.of, item);
             if (form.kind === "table" && lengthOf(item) !== lengthOf(value[0]))
-                this.tell(here, `this row has ${lengthOf(item)}, the first one ${lengthOf(value[0])}; rows are equally long`);
+                this.tell(
+                    here,
+                    `this row has ${lengthOf(item)}, the first one ${lengthOf(value[0])}; rows are equally long`
+                );
         });
     }
 
@@ -195,10 +194,8 @@ class Check {
             this.tell(place, "nothing is named here; at least one is wanted", value);
         for (const [key, item] of Object.entries(value)) {
             const here = placeIn(place, key);
-            if (!isName(key))
-                this.tell(here, NAME_WANTED);
-            else if (form.among && !(key in members(this.file[form.among])))
-                this.notThere(here, form.among, key);
+            if (!isName(key)) this.tell(here, NAME_WANTED);
+            else if (form.among && !(key in members(this.file[form.among]))) this.notThere(here, form.among, key);
             this.value(here, form.of, item);
         }
     }
@@ -223,16 +220,17 @@ class Check {
     object(place, kind, value) {
         for (const [key, item] of Object.entries(value)) {
             const here = placeIn(place, key);
-            if (Object.hasOwn(kind.members, key))
-                this.value(here, kind.members[key].form, item);
+            if (Object.hasOwn(kind.members, key)) this.value(here, kind.members[key].form, item);
             else {
-                const meant = nearest(key, Object.keys(kind.members).filter((one) => !(one in value)));
+                const meant = nearest(
+                    key,
+                    Object.keys(kind.members).filter((one) => !(one in value))
+                );
                 this.tell(here, `nothing is called so here${meant ? `; did you mean "${meant}"?` : ""}`);
             }
         }
         for (const [key, member] of Object.entries(kind.members)) {
-            if (member.needed && !(key in value))
-                this.tell(place, `"${key}" is missing: ${member.form.what}`);
+            if (member.needed && !(key in value)) this.tell(place, `"${key}" is missing: ${member.form.what}`);
             if (key in value && member.with && !(member.with in value))
                 this.tell(place, `"${member.with}" is missing, which goes with "${key}"`);
         }
@@ -246,8 +244,7 @@ export function checkFile(muslin, file, complaints) {
     const check = new Check(muslin, file, complaints);
     const isRight = () => complaints.rows.length === 0;
     check.value(FILE, theFile, file);
-    if (!isRight())
-        return false;
+    if (!isRight()) return false;
     check.rings();
     const names = (file.sizes ?? []).map((size) => size.name);
     names.forEach((name, index) => {

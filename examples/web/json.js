@@ -3,9 +3,15 @@
 //
 // SPDX-License-Identifier: MIT
 
-const DEEPEST = 500, DIGITS_MOST = 15;
-const SPACE = /[ \t\n\r]*/y, NUMBER = /-?(?:0|[1-9]\d*)(\.\d+)?([eE][+-]?\d+)?/y;
-const WORDS = [["true", true], ["false", false], ["null", null]];
+const DEEPEST = 500,
+    DIGITS_MOST = 15;
+const SPACE = /[ \t\n\r]*/y,
+    NUMBER = /-?(?:0|[1-9]\d*)(\.\d+)?([eE][+-]?\d+)?/y;
+const WORDS = [
+    ["true", true],
+    ["false", false],
+    ["null", null],
+];
 
 /** What a text is not, and where. */
 export class NoJson extends Error {
@@ -32,36 +38,29 @@ class Reader {
     match(pattern) {
         pattern.lastIndex = this.at;
         const found = pattern.exec(this.text);
-        if (found)
-            this.at = pattern.lastIndex;
+        if (found) this.at = pattern.lastIndex;
         return found;
     }
 
     /** Whether this character comes next; then it is passed. */
     passes(character) {
         this.match(SPACE);
-        if (this.text[this.at] !== character)
-            return false;
+        if (this.text[this.at] !== character) return false;
         this.at++;
         return true;
     }
 
     need(character) {
-        if (!this.passes(character))
-            throw this.wrong(`"${character}" is wanted here`);
+        if (!this.passes(character)) throw this.wrong(`"${character}" is wanted here`);
     }
 
     value() {
-        if (this.depth > DEEPEST)
-            throw this.wrong("too many things stand within each other");
+        if (this.depth > DEEPEST) throw this.wrong("too many things stand within each other");
         this.match(SPACE);
         const first = this.text[this.at];
-        if (first === "{")
-            return this.within(() => this.object());
-        if (first === "[")
-            return this.within(() => this.list());
-        if (first === '"')
-            return this.string();
+        if (first === "{") return this.within(() => this.object());
+        if (first === "[") return this.within(() => this.list());
+        if (first === '"') return this.string();
         for (const [word, value] of WORDS) {
             if (this.text.startsWith(word, this.at)) {
                 this.at += word.length;
@@ -81,13 +80,11 @@ class Reader {
 
     object() {
         const object = Object.create(null);
-        if (this.passes("}"))
-            return object;
+        if (this.passes("}")) return object;
         do {
             this.match(SPACE);
             const name = this.string();
-            if (name in object)
-                throw this.wrong(`"${name.slice(0, 40)}" stands here twice`);
+            if (name in object) throw this.wrong(`"${name.slice(0, 40)}" stands here twice`);
             this.need(":");
             object[name] = this.value();
         } while (this.passes(","));
@@ -97,10 +94,8 @@ class Reader {
 
     list() {
         const list = [];
-        if (this.passes("]"))
-            return list;
-        do
-            list.push(this.value());
+        if (this.passes("]")) return list;
+        do list.push(this.value());
         while (this.passes(","));
         this.need("]");
         return list;
@@ -121,18 +116,15 @@ class Reader {
     endOfString() {
         for (let quote = this.text.indexOf('"', this.at + 1); quote > 0; quote = this.text.indexOf('"', quote + 1)) {
             let first = quote;
-            while (this.text[first - 1] === "\\")
-                first--;
-            if ((quote - first) % 2 === 0)
-                return quote + 1;
+            while (this.text[first - 1] === "\\") first--;
+            if ((quote - first) % 2 === 0) return quote + 1;
         }
         return -1;
     }
 
     number() {
         const found = this.match(NUMBER);
-        if (!found)
-            throw this.wrong("a value is wanted here");
+        if (!found) throw this.wrong("a value is wanted here");
         const isWhole = found[1] === undefined && found[2] === undefined;
         if (!Number.isFinite(Number(found[0])) || (isWhole && found[0].length > DIGITS_MOST))
             throw this.wrong("this number is too large");
@@ -144,7 +136,6 @@ export function readJson(text) {
     const reader = new Reader(text.startsWith("\ufeff") ? text.slice(1) : text);
     const value = reader.value();
     reader.match(SPACE);
-    if (reader.at < reader.text.length)
-        throw reader.wrong("nothing more is wanted here");
+    if (reader.at < reader.text.length) throw reader.wrong("nothing more is wanted here");
     return value;
 }

@@ -9,9 +9,18 @@ const INCH = 8128n;
 
 /** The marks that one looks for, and the finer ones on which a length may lie exactly. */
 const MARKS = {
-    in: [{ style: "inchFraction", denominator: 8 }, { style: "inchFraction", denominator: 16 }],
-    cm: [{ style: "cm", decimals: 1 }, { style: "cm", decimals: 2 }],
-    mm: [{ style: "mm", decimals: 0 }, { style: "mm", decimals: 1 }],
+    in: [
+        { style: "inchFraction", denominator: 8 },
+        { style: "inchFraction", denominator: 16 },
+    ],
+    cm: [
+        { style: "cm", decimals: 1 },
+        { style: "cm", decimals: 2 },
+    ],
+    mm: [
+        { style: "mm", decimals: 0 },
+        { style: "mm", decimals: 1 },
+    ],
 };
 
 function parsed(muslin, text, defaultUnit) {
@@ -78,14 +87,14 @@ export class Shown {
 
     /** "12 1/2 in x 40 in" */
     size(width, height) {
-        const across = this.#written(width, "nearest"), down = this.#written(height, "nearest");
+        const across = this.#written(width, "nearest"),
+            down = this.#written(height, "nearest");
         return joined(`${across.exact && down.exact ? "" : "about "}${across.text} x ${down.text}`);
     }
 
     /** Cloth as shops cut it. */
     cloth(ticks) {
-        if (!this.soldByMetre)
-            return joined(this.#on(ticks, { style: "yardFraction", denominator: 8 }, "up").text);
+        if (!this.soldByMetre) return joined(this.#on(ticks, { style: "yardFraction", denominator: 8 }, "up").text);
         return joined(this.#on(ticks, { style: "cm", decimals: 0 }, "up").text);
     }
 

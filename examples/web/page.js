@@ -14,8 +14,11 @@ import { complaintList, patternSections, patternSummary } from "./view_pattern.j
 import { stripSections, summary } from "./view_strips.js";
 
 const SECTIONS = ["materials", "cutting", "sets", "blocks", "top", "finishing"];
-const LARGEST = 4 * 1024 * 1024, EDITED_MOST = 200 * 1024;
-const TOLD_AFTER = 700, KEPT_AFTER = 300, READ_AFTER = 250; // milliseconds after the last change
+const LARGEST = 4 * 1024 * 1024,
+    EDITED_MOST = 200 * 1024;
+const TOLD_AFTER = 700,
+    KEPT_AFTER = 300,
+    READ_AFTER = 250; // milliseconds after the last change
 
 const $ = (id) => document.getElementById(id);
 const follows = (section) => document.querySelector(`#${section} > .follows`);
@@ -28,7 +31,9 @@ function later(name, wait, what) {
 }
 
 class Page {
-    #fields = Object.fromEntries(SECTIONS.map((section) => [section, new Fields(document.querySelector(`#${section} > .say`))]));
+    #fields = Object.fromEntries(
+        SECTIONS.map((section) => [section, new Fields(document.querySelector(`#${section} > .say`))])
+    );
     #written = ""; // the fragment that the page itself put into the address
 
     constructor(muslin, module, samples) {
@@ -68,8 +73,7 @@ class Page {
 
     async openFile(input) {
         const [file] = input.files;
-        if (!file)
-            return;
+        if (!file) return;
         input.value = ""; // so that it may be opened again when it was changed
         if (file.size > LARGEST) {
             this.refuse(`“${file.name}” is larger than 4 MiB; no pattern is that long.`);
@@ -97,19 +101,15 @@ class Page {
 
     hearKeys(event) {
         const isText = /^(textarea|text)$/.test(event.target.type ?? "");
-        if (!(event.ctrlKey || event.metaKey) || event.altKey || isText || !/^[zy]$/i.test(event.key))
-            return;
+        if (!(event.ctrlKey || event.metaKey) || event.altKey || isText || !/^[zy]$/i.test(event.key)) return;
         event.preventDefault();
         this.back(event.key.toLowerCase() === "y" || event.shiftKey);
     }
 
     back(isForward) {
-        if (isForward ? !this.steps.canRedo : !this.steps.canUndo)
-            return;
-        if (isForward)
-            this.steps.redo();
-        else
-            this.steps.undo();
+        if (isForward ? !this.steps.canRedo : !this.steps.canUndo) return;
+        if (isForward) this.steps.redo();
+        else this.steps.undo();
         this.follow(true);
         this.say(isForward ? "Done again." : "Undone.");
     }
@@ -123,19 +123,51 @@ class Page {
 
     write() {
         const { state } = this;
-        const choice = (name, values, chosen, change) => Object.entries(values).map(([value, label]) => h("label", { class: "choice" },
-            h("input", { type: "radio", name, value, checked: value === chosen, onchange: () => change(value) }), label));
+        const choice = (name, values, chosen, change) =>
+            Object.entries(values).map(([value, label]) =>
+                h(
+                    "label",
+                    { class: "choice" },
+                    h("input", {
+                        type: "radio",
+                        name,
+                        value,
+                        checked: value === chosen,
+                        onchange: () => change(value),
+                    }),
+                    label
+                )
+            );
         $("plan-say").replaceChildren(
-            h("fieldset", {}, h("legend", {}, "Begin from"), choice("from", { strips: "a bundle of strips", pattern: "a pattern file" },
-                state.from, (from) => this.begin(from))),
-            h("fieldset", {}, h("legend", {}, "Show lengths in"), choice("units", UNITS, state.units, (units) => this.take({ units }))),
+            h(
+                "fieldset",
+                {},
+                h("legend", {}, "Begin from"),
+                choice("from", { strips: "a bundle of strips", pattern: "a pattern file" }, state.from, (from) =>
+                    this.begin(from)
+                )
+            ),
+            h(
+                "fieldset",
+                {},
+                h("legend", {}, "Show lengths in"),
+                choice("units", UNITS, state.units, (units) => this.take({ units }))
+            ),
             h("div", { id: "opening" }),
-            h("p", { class: "deeds" },
+            h(
+                "p",
+                { class: "deeds" },
                 h("button", { type: "button", id: "undo", onclick: () => this.back(false) }, "Undo"),
                 h("button", { type: "button", id: "redo", onclick: () => this.back(true) }, "Do again"),
                 h("button", { type: "button", id: "copy", onclick: () => this.copy() }, "Copy this page’s address"),
-                h("button", { type: "button", id: "anew", onclick: () => this.take({ ...START, units: this.state.units }) }, "Begin anew"),
-                h("span", { id: "address-note" })));
+                h(
+                    "button",
+                    { type: "button", id: "anew", onclick: () => this.take({ ...START, units: this.state.units }) },
+                    "Begin anew"
+                ),
+                h("span", { id: "address-note" })
+            )
+        );
         document.body.append(hatchings());
         this.follow(true);
     }
@@ -143,8 +175,7 @@ class Page {
     begin(from) {
         if (from === "pattern" && this.state.text === "")
             this.openSample(this.samples[0]).catch((error) => this.refuse(error.message));
-        else
-            this.take({ from });
+        else this.take({ from });
     }
 
     async copy() {
@@ -161,9 +192,9 @@ class Page {
     async keep() {
         const { state } = this;
         const fragment = await toFragment(state);
-        if (state !== this.state)
-            return;
-        $("address-note").textContent = fragment === undefined ? "This pattern is too long for an address: save its file instead." : "";
+        if (state !== this.state) return;
+        $("address-note").textContent =
+            fragment === undefined ? "This pattern is too long for an address: save its file instead." : "";
         this.#written = fragment ?? "";
         history.replaceState(null, "", fragment ? `#${fragment}` : location.pathname + location.search);
     }
@@ -174,10 +205,8 @@ class Page {
         const { state } = this;
         this.followChoices();
         this.followOpening(isAnew);
-        if (state.from === "strips")
-            this.followStrips(isAnew);
-        else
-            this.followPattern(isAnew);
+        if (state.from === "strips") this.followStrips(isAnew);
+        else this.followPattern(isAnew);
     }
 
     followChoices() {
@@ -190,15 +219,17 @@ class Page {
 
     fields(fields, change, isAnew, more = {}) {
         for (const section of SECTIONS) {
-            this.#fields[section].show(fields.filter((field) => field.section === section), change, more[section] ?? []);
-            if (isAnew)
-                this.#fields[section].setAll();
+            this.#fields[section].show(
+                fields.filter((field) => field.section === section),
+                change,
+                more[section] ?? []
+            );
+            if (isAnew) this.#fields[section].setAll();
         }
     }
 
     tell(wrong) {
-        for (const section of SECTIONS)
-            this.#fields[section].tell(wrong);
+        for (const section of SECTIONS) this.#fields[section].tell(wrong);
     }
 
     show(sections) {
@@ -218,15 +249,24 @@ class Page {
         this.planner.stop();
         document.title = "A quilt from strips, worked out";
         $("title").textContent = "A quilt from strips, worked out";
-        this.fields(stripFields.map((field) => ({ ...field, value: strips[field.name] ?? field.usual })),
-            (field, text) => this.take({ strips: { ...this.state.strips, [field.name]: text } }, field.name), isAnew);
+        this.fields(
+            stripFields.map((field) => ({ ...field, value: strips[field.name] ?? field.usual })),
+            (field, text) => this.take({ strips: { ...this.state.strips, [field.name]: text } }, field.name),
+            isAnew
+        );
         const answer = planStrips(this.muslin, strips);
         this.tell(new Map(answer.complaints.map(({ field, sentence }) => [field, sentence])));
         document.body.classList.toggle("stale", answer.plan === undefined);
         if (answer.plan === undefined) {
             const { field, sentence } = answer.complaints[0];
             const label = stripFields.find((one) => one.name === field).label;
-            this.show({ plan: h("p", { class: "wrong", id: "first-wrong" }, `${label}: ${sentence} Below is what followed before.`) });
+            this.show({
+                plan: h(
+                    "p",
+                    { class: "wrong", id: "first-wrong" },
+                    `${label}: ${sentence} Below is what followed before.`
+                ),
+            });
             later("say", TOLD_AFTER, () => this.say(`${label}: ${sentence}`));
             return;
         }
@@ -242,38 +282,82 @@ class Page {
             $("opening").replaceChildren();
             return;
         }
-        if ($("file") === null)
-            $("opening").replaceChildren(...this.opening());
+        if ($("file") === null) $("opening").replaceChildren(...this.opening());
         const text = $("text");
-        if (text !== document.activeElement || isAnew)
-            text.value = state.text.length > EDITED_MOST ? "" : state.text;
+        if (text !== document.activeElement || isAnew) text.value = state.text.length > EDITED_MOST ? "" : state.text;
         $("text-note").textContent = state.text.length > EDITED_MOST ? "This file is too long to be changed here." : "";
     }
 
     opening() {
         return [
-            h("div", { class: "field" }, h("label", { for: "file" }, "Open a pattern file"), h("input", { type: "file", id: "file",
-                accept: ".json,application/json", onchange: (event) => this.openFile(event.target) })),
-            h("div", { class: "field" }, h("label", { for: "sample" }, "or an invented sample"), h("select", { id: "sample",
-                onchange: (event) => event.target.value && this.openSample(event.target.value) }, h("option", { value: "" }, "choose one"),
-                this.samples.map((name) => h("option", { value: name }, name.replaceAll("-", " "))))),
-            h("div", { class: "field" }, h("label", { for: "size" }, "Size"), h("select", { id: "size",
-                onchange: (event) => this.take({ size: Number(event.target.value) }) })),
-            h("p", { class: "deeds" }, h("button", { type: "button", id: "save", onclick: () => this.save() }, "Save the pattern file")),
-            h("details", { id: "as-text" }, h("summary", {}, "The pattern file as text"),
+            h(
+                "div",
+                { class: "field" },
+                h("label", { for: "file" }, "Open a pattern file"),
+                h("input", {
+                    type: "file",
+                    id: "file",
+                    accept: ".json,application/json",
+                    onchange: (event) => this.openFile(event.target),
+                })
+            ),
+            h(
+                "div",
+                { class: "field" },
+                h("label", { for: "sample" }, "or an invented sample"),
+                h(
+                    "select",
+                    { id: "sample", onchange: (event) => event.target.value && this.openSample(event.target.value) },
+                    h("option", { value: "" }, "choose one"),
+                    this.samples.map((name) => h("option", { value: name }, name.replaceAll("-", " ")))
+                )
+            ),
+            h(
+                "div",
+                { class: "field" },
+                h("label", { for: "size" }, "Size"),
+                h("select", { id: "size", onchange: (event) => this.take({ size: Number(event.target.value) }) })
+            ),
+            h(
+                "p",
+                { class: "deeds" },
+                h("button", { type: "button", id: "save", onclick: () => this.save() }, "Save the pattern file")
+            ),
+            h(
+                "details",
+                { id: "as-text" },
+                h("summary", {}, "The pattern file as text"),
                 h("label", { for: "text" }, "Its text, which may be changed here"),
-                h("textarea", { id: "text", rows: 16, spellcheck: "false", autocomplete: "off", "aria-describedby": "text-note",
-                    oninput: (event) => later("text", READ_AFTER, () => this.take({ text: event.target.value }, "text")) }),
-                h("p", { id: "text-note", class: "note" })),
+                h("textarea", {
+                    id: "text",
+                    rows: 16,
+                    spellcheck: "false",
+                    autocomplete: "off",
+                    "aria-describedby": "text-note",
+                    oninput: (event) =>
+                        later("text", READ_AFTER, () => this.take({ text: event.target.value }, "text")),
+                }),
+                h("p", { id: "text-note", class: "note" })
+            ),
             h("div", { id: "complaints" }),
-            h("p", { id: "search", hidden: true }, h("span", { id: "search-words" }), " ",
-                h("button", { type: "button", id: "stop", onclick: () => this.stop() }, "Stop")),
+            h(
+                "p",
+                { id: "search", hidden: true },
+                h("span", { id: "search-words" }),
+                " ",
+                h("button", { type: "button", id: "stop", onclick: () => this.stop() }, "Stop")
+            ),
         ];
     }
 
     save() {
         const title = this.file?.title ?? "pattern";
-        const name = title.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-").replaceAll(/^-|-$/g, "").slice(0, 60) || "pattern";
+        const name =
+            title
+                .toLowerCase()
+                .replaceAll(/[^a-z0-9]+/g, "-")
+                .replaceAll(/^-|-$/g, "")
+                .slice(0, 60) || "pattern";
         save(this.state.text, `${name}.json`);
         this.say(`Saved as ${name}.json.`);
     }
@@ -287,8 +371,7 @@ class Page {
 
     followPattern(isAnew) {
         const { text, size } = this.state;
-        if (this.file && !isAnew)
-            this.patternFields(false);
+        if (this.file && !isAnew) this.patternFields(false);
         this.isAnew ||= isAnew;
         this.planner.ask(text, size);
         later("search", TOLD_AFTER, () => this.searching("Working it out …"));
@@ -296,10 +379,23 @@ class Page {
 
     patternFields(isAnew) {
         const fields = fieldsOf(this.file, this.state.size);
-        const deeds = h("p", { class: "deeds" },
-            h("button", { type: "button", id: "border-more", onclick: () => this.edit((text) => withBorder(text, true)) }, "One more border outside"),
-            h("button", { type: "button", id: "border-less", onclick: () => this.edit((text) => withBorder(text, false)) }, "Leave the outer border out"));
-        this.fields(fields, (field, typed) => this.edit((text) => withField(text, field, typed), field.name), isAnew, { top: deeds });
+        const deeds = h(
+            "p",
+            { class: "deeds" },
+            h(
+                "button",
+                { type: "button", id: "border-more", onclick: () => this.edit((text) => withBorder(text, true)) },
+                "One more border outside"
+            ),
+            h(
+                "button",
+                { type: "button", id: "border-less", onclick: () => this.edit((text) => withBorder(text, false)) },
+                "Leave the outer border out"
+            )
+        );
+        this.fields(fields, (field, typed) => this.edit((text) => withField(text, field, typed), field.name), isAnew, {
+            top: deeds,
+        });
     }
 
     edit(change, what) {
@@ -311,20 +407,26 @@ class Page {
     }
 
     searching(sentence) {
-        if (this.state.from !== "pattern" || $("search") === null)
-            return;
+        if (this.state.from !== "pattern" || $("search") === null) return;
         $("search-words").textContent = sentence;
         $("search").hidden = false;
     }
 
     hear(message) {
-        if (this.state.from !== "pattern")
-            return;
-        if (message.phase !== "progress")
-            clearTimeout(timers.get("search"));
-        ({ wrong: () => this.hearWrong(message), read: () => this.hearRead(message), sizes: () => this.hearSizes(message),
-            cloth: () => this.hearCloth(message), done: () => { $("search").hidden = true; },
-            progress: () => this.searching(`Looking for a plan with less cloth: ${Math.round(message.work / 1000000)} million steps so far.`),
+        if (this.state.from !== "pattern") return;
+        if (message.phase !== "progress") clearTimeout(timers.get("search"));
+        ({
+            wrong: () => this.hearWrong(message),
+            read: () => this.hearRead(message),
+            sizes: () => this.hearSizes(message),
+            cloth: () => this.hearCloth(message),
+            done: () => {
+                $("search").hidden = true;
+            },
+            progress: () =>
+                this.searching(
+                    `Looking for a plan with less cloth: ${Math.round(message.work / 1000000)} million steps so far.`
+                ),
         })[message.phase]();
     }
 
@@ -333,11 +435,17 @@ class Page {
         document.body.classList.add("stale");
         $("complaints").replaceChildren(complaintList(complaints));
         this.tell(new Map(complaints.map(({ place, sentence }) => [place, sentence])));
-        follows("plan").replaceChildren(h("p", { class: "wrong" }, this.facts ? "Below is what followed before."
-            : "Nothing follows until that is mended."));
-        if (!this.facts)
-            this.show(Object.fromEntries([...SECTIONS, "assumed"].map((section) => [section, []])));
-        later("say", TOLD_AFTER, () => this.say(`The pattern file cannot be worked out: ${complaints[0].place} ${complaints[0].sentence}`));
+        follows("plan").replaceChildren(
+            h(
+                "p",
+                { class: "wrong" },
+                this.facts ? "Below is what followed before." : "Nothing follows until that is mended."
+            )
+        );
+        if (!this.facts) this.show(Object.fromEntries([...SECTIONS, "assumed"].map((section) => [section, []])));
+        later("say", TOLD_AFTER, () =>
+            this.say(`The pattern file cannot be worked out: ${complaints[0].place} ${complaints[0].sentence}`)
+        );
     }
 
     hearRead({ file, sizes, units }) {
@@ -350,8 +458,11 @@ class Page {
         const title = file.title + (file.invented ? " (invented)" : "");
         document.title = title;
         $("title").textContent = title;
-        $("size").replaceChildren(...sizes.map((name, index) => h("option", { value: index,
-            selected: index === Math.min(this.state.size, sizes.length - 1) }, name)));
+        $("size").replaceChildren(
+            ...sizes.map((name, index) =>
+                h("option", { value: index, selected: index === Math.min(this.state.size, sizes.length - 1) }, name)
+            )
+        );
         this.patternFields(this.isAnew);
         this.isAnew = false;
         this.tell(new Map());
@@ -363,38 +474,45 @@ class Page {
         this.facts = facts;
         this.cloth = undefined;
         this.showPattern();
-        if (facts.complaints.length > 0)
-            $("complaints").replaceChildren(complaintList(facts.complaints));
+        if (facts.complaints.length > 0) $("complaints").replaceChildren(complaintList(facts.complaints));
         later("say", TOLD_AFTER, () => this.say(patternSummary(this.shownOfFile(), facts)));
     }
 
     hearCloth({ cloth }) {
         this.cloth = cloth;
-        if (cloth.complaints.length > 0)
-            $("complaints").replaceChildren(complaintList(cloth.complaints));
+        if (cloth.complaints.length > 0) $("complaints").replaceChildren(complaintList(cloth.complaints));
         this.showPattern();
     }
 
     shownOfFile() {
-        return this.shown((this.file.words?.["cloth sold by"] ?? (this.state.units === "in" ? "yard" : "metre")) === "metre");
+        return this.shown(
+            (this.file.words?.["cloth sold by"] ?? (this.state.units === "in" ? "yard" : "metre")) === "metre"
+        );
     }
 
     showPattern() {
         const { plan, ...sections } = patternSections(this.muslin, this.shownOfFile(), this.facts, this.cloth);
         const { story, by } = this.file;
-        this.show({ plan: [...story ? [h("p", {}, story)] : [], ...by ? [h("p", {}, `By ${by}.`)] : [], ...plan], ...sections });
+        this.show({
+            plan: [...(story ? [h("p", {}, story)] : []), ...(by ? [h("p", {}, `By ${by}.`)] : []), ...plan],
+            ...sections,
+        });
     }
 }
 
 async function begin() {
     const module = await WebAssembly.compileStreaming(fetch("muslin/muslin.wasm"));
-    const [muslin, samples] = await Promise.all([load({ wasm: module }), fetch("patterns/list.json").then((list) => list.json())]);
+    const [muslin, samples] = await Promise.all([
+        load({ wasm: module }),
+        fetch("patterns/list.json").then((list) => list.json()),
+    ]);
     const page = new Page(muslin, module, samples);
-    if (location.hash.length > 1)
-        await page.openAddress();
+    if (location.hash.length > 1) await page.openAddress();
     document.body.dataset.ready = "yes";
 }
 
 begin().catch((error) => {
-    document.querySelector("main").prepend(h("p", { class: "wrong", role: "alert" }, `This page cannot begin: ${error.message}`));
+    document
+        .querySelector("main")
+        .prepend(h("p", { class: "wrong", role: "alert" }, `This page cannot begin: ${error.message}`));
 });

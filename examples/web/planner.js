@@ -23,24 +23,28 @@ export class Planner {
         const worker = new Worker(new URL("worker.js", import.meta.url), { type: "module" });
         worker.postMessage({ module: this.module });
         worker.onmessage = ({ data }) => worker === this.worker && this.#hear(data);
+        worker.onerror = (event) => worker === this.worker && this.#fail(event.message);
         return worker;
+    }
+
+    /** A Worker that broke down, for want of memory as a rule, is replaced. */
+    #fail(reason) {
+        this.stop();
+        const sentence = `this is more than a page can work out: ${reason}`;
+        this.tell({ id: this.#id, phase: "wrong", complaints: [{ place: "", value: null, sentence }] });
     }
 
     #hear(message) {
         const isOver = message.phase === "wrong" || message.phase === "done";
         this.#isSearching ||= message.phase === "sizes";
-        if (isOver)
-            this.#busy = false;
-        if (message.id === this.#id)
-            this.tell(message);
-        if (this.#waiting && (isOver || this.#isSearching))
-            this.#next();
+        if (isOver) this.#busy = false;
+        if (message.id === this.#id) this.tell(message);
+        if (this.#waiting && (isOver || this.#isSearching)) this.#next();
     }
 
     /** Ends what runs. What it has told stands. */
     stop() {
-        if (!this.#busy)
-            return;
+        if (!this.#busy) return;
         this.worker.terminate();
         this.worker = this.spare;
         this.spare = this.#begin();
@@ -51,10 +55,8 @@ export class Planner {
         this.#id++;
         this.#waiting = { id: this.#id, text, size };
         clearTimeout(this.#timer);
-        if (!this.#busy || this.#isSearching)
-            this.#next();
-        else
-            this.#timer = setTimeout(() => this.#waiting && this.#next(), PATIENCE);
+        if (!this.#busy || this.#isSearching) this.#next();
+        else this.#timer = setTimeout(() => this.#waiting && this.#next(), PATIENCE);
     }
 
     #next() {

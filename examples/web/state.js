@@ -34,25 +34,25 @@ async function packed(text) {
 
 async function unpacked(text) {
     const letters = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
-    const bytes = await through(new DecompressionStream("deflate-raw"), Uint8Array.from(letters, (one) => one.charCodeAt(0)));
+    const bytes = await through(
+        new DecompressionStream("deflate-raw"),
+        Uint8Array.from(letters, (one) => one.charCodeAt(0))
+    );
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
 }
 
 /** The state as the part of an address after "#"; what is as usual is left out. Undefined where it is too long. */
 export async function toFragment(state) {
     const words = new URLSearchParams();
-    if (state.units !== START.units)
-        words.set("units", state.units);
+    if (state.units !== START.units) words.set("units", state.units);
     if (state.from === "pattern") {
-        if (state.text.length > TEXT_MOST)
-            return undefined;
+        if (state.text.length > TEXT_MOST) return undefined;
         words.set("size", state.size);
         words.set("pattern", await packed(state.text));
         return words.toString();
     }
     for (const { name, usual } of stripFields)
-        if (name in state.strips && state.strips[name] !== usual)
-            words.set(name, state.strips[name]);
+        if (name in state.strips && state.strips[name] !== usual) words.set(name, state.strips[name]);
     return words.toString();
 }
 
@@ -66,8 +66,7 @@ export async function fromFragment(fragment) {
     }
     const strips = {};
     for (const { name, usual } of stripFields)
-        if (words.has(name) && words.get(name) !== usual)
-            strips[name] = words.get(name).slice(0, 200);
+        if (words.has(name) && words.get(name) !== usual) strips[name] = words.get(name).slice(0, 200);
     return { ...START, units, strips };
 }
 
@@ -93,8 +92,7 @@ export class Steps {
     take(state, what) {
         const now = performance.now();
         const goesOn = what !== undefined && what === this.#last.what && now - this.#last.when < SAME_STEP;
-        if (!goesOn)
-            this.#done = [...this.#done.slice(1 - STEPS_MOST), this.state];
+        if (!goesOn) this.#done = [...this.#done.slice(1 - STEPS_MOST), this.state];
         this.#undone = [];
         this.#last = { what, when: now };
         this.state = state;

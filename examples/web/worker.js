@@ -21,8 +21,18 @@ onmessage = async ({ data }) => {
     try {
         answer(await muslin, data, tell);
     } catch (error) {
-        tell("wrong", { complaints: [{ place: "", value: null, sentence: error.status === "noMemory" || error instanceof RangeError
-            ? `this is more than a page can work out: ${error.message}` : error.message }] });
+        tell("wrong", {
+            complaints: [
+                {
+                    place: "",
+                    value: null,
+                    sentence:
+                        error.status === "noMemory" || error instanceof RangeError
+                            ? `this is more than a page can work out: ${error.message}`
+                            : error.message,
+                },
+            ],
+        });
     }
 };
 

@@ -11,23 +11,25 @@ import muslin
 
 CHANCE = random.Random()
 INCH, MM = 8128, 320
-LENGTHS = {"stripCut": 3, "usableLength": 45, "clothWidth": 45, "step": 12, "allowance": 0.4, "takeUp": 0.05, "endTrim": 1,
-           "foldClear": 0.5, "resquareLoss": 0.3, "segmentCut": 8, "finishedBorder": 8, "bindingCut": 3, "battingBeyond": 6,
-           "backingBeyond": 8, "fabricWidth": 110}
-COUNTS = {"strips": (1, 90), "stripsPerSet": (1, 9), "segmentsPerBlock": (1, 5), "columns": (1, 9), "rows": (1, 9), "tops": (0, 2),
-          "resquareEvery": (0, 6)}
+LENGTHS = {"stripCut": 3, "usableLength": 45, "clothWidth": 45, "step": 12, "allowance": 0.4, "takeUp": 0.05,
+           "endTrim": 1, "foldClear": 0.5, "resquareLoss": 0.3, "segmentCut": 8, "finishedBorder": 8, "bindingCut": 3,
+           "battingBeyond": 6, "backingBeyond": 8, "fabricWidth": 110}
+COUNTS = {"strips": (1, 90), "stripsPerSet": (1, 9), "segmentsPerBlock": (1, 5), "columns": (1, 9), "rows": (1, 9),
+          "tops": (0, 2), "resquareEvery": (0, 6)}
 CHOICES = {"turning": {"none": "NONE", "quarterAlternate": "QUARTER_ALTERNATE", "halfAlternate": "HALF_ALTERNATE"},
            "nesting": {"turn": "TURN", "name": "NAME"},
            "style": {"sidesFirst": "SIDES_FIRST", "topFirst": "TOP_FIRST", "cornerstones": "CORNERSTONES"}}
-USUAL = {"strips": 40, "stripCut": 2.5, "usableLength": 40, "clothWidth": 40, "step": 4.5, "allowance": 0.25, "takeUp": 0,
-         "endTrim": 0.25, "foldClear": 0, "resquareEvery": 0, "resquareLoss": 0, "fromOneEnd": 0, "stripsPerSet": 6, "segmentCut": 0,
-         "segmentsPerBlock": 2, "nesting": "turn", "columns": 4, "rows": 4, "turning": "quarterAlternate", "tops": 1,
-         "finishedBorder": 0, "style": "sidesFirst", "bindingCut": 2.5, "battingBeyond": 3, "backingBeyond": 4, "fabricWidth": 40}
+USUAL = {"strips": 40, "stripCut": 2.5, "usableLength": 40, "clothWidth": 40, "step": 4.5, "allowance": 0.25,
+         "takeUp": 0, "endTrim": 0.25, "foldClear": 0, "resquareEvery": 0, "resquareLoss": 0, "fromOneEnd": 0,
+         "stripsPerSet": 6, "segmentCut": 0, "segmentsPerBlock": 2, "nesting": "turn", "columns": 4, "rows": 4,
+         "turning": "quarterAlternate", "tops": 1, "finishedBorder": 0, "style": "sidesFirst", "bindingCut": 2.5,
+         "battingBeyond": 3, "backingBeyond": 4, "fabricWidth": 40}
 
 
 def written(ticks: int) -> str:
     """One of the ways in which people write this length exactly."""
-    inches = CHANCE.choice([f"{ticks // INCH} {ticks % INCH // 127}/64 in", f"{ticks // 127 / 64} in", f"{ticks // 127}/64\""])
+    inches = CHANCE.choice([f"{ticks // INCH} {ticks % INCH // 127}/64 in", f"{ticks // 127 / 64} in",
+                            f"{ticks // 127}/64\""])
     return inches if ticks % 127 == 0 else f"{ticks / MM} mm" if CHANCE.random() < 0.5 else f"{ticks / MM / 10:.2f} cm"
 
 
@@ -91,7 +93,8 @@ class Answers:
     def plan(self) -> None:
         value = self.values
         own = {name: one for name, one in value.items() if name not in (
-            "cloth_width", "step", "finished_border", "style", "binding_cut", "batting_beyond", "backing_beyond", "fabric_width")}
+            "cloth_width", "step", "finished_border", "style", "binding_cut", "batting_beyond", "backing_beyond",
+            "fabric_width")}
         own["turning"] = muslin.Turning[CHOICES["turning"][value["turning"]]]
         own["nesting"] = muslin.Nesting[CHOICES["nesting"][value["nesting"]]]
         own["from_one_end"] = bool(value["from_one_end"])
@@ -111,10 +114,12 @@ class Answers:
                 size = {"quilt_width": border.finished_width, "quilt_length": border.finished_length}
 
         def beyond(margin: Any) -> Dict[str, Any]:
-            return {**size, "margin_left": margin, "margin_right": margin, "margin_top": margin, "margin_bottom": margin}
+            return {**size, "margin_left": margin, "margin_right": margin, "margin_top": margin,
+                    "margin_bottom": margin}
 
-        self.ask("binding", lambda: muslin.binding_plan(binding_cut=value["binding_cut"], strip_length=value["cloth_width"],
-                                                        allowance=value["allowance"], step=value["step"], **size))
+        self.ask("binding", lambda: muslin.binding_plan(
+            binding_cut=value["binding_cut"], strip_length=value["cloth_width"], allowance=value["allowance"],
+            step=value["step"], **size))
         self.ask("batting", lambda: muslin.batting_plan(**beyond(value["batting_beyond"])))
         self.ask("backing", lambda: muslin.backing_layouts(fabric_width=value["fabric_width"], step=value["step"],
                                                            **beyond(value["backing_beyond"])))

@@ -11,10 +11,22 @@ import { extname, join, resolve, sep } from "node:path";
 
 const folder = resolve(process.env.MUSLIN_WEB ?? ".build/web");
 const modules = createRequire(join(resolve(process.env.MUSLIN_WEB_MODULES ?? ".build/web-test"), "package.json"));
-const TYPES = { ".html": "text/html", ".css": "text/css", ".js": "text/javascript", ".json": "application/json",
-    ".wasm": "application/wasm" };
-const FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-    "--disable-component-update", "--disable-sync"];
+const TYPES = {
+    ".html": "text/html",
+    ".css": "text/css",
+    ".js": "text/javascript",
+    ".json": "application/json",
+    ".wasm": "application/wasm",
+};
+const FLAGS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+];
 
 export const { chromium } = modules("playwright-core");
 export const axeSource = readFileSync(modules.resolve("axe-core/axe.min.js"), "utf8");
@@ -27,21 +39,23 @@ export async function served() {
         const file = resolve(join(folder, path.endsWith("/") ? `${path}index.html` : path));
         asked.push(path);
         try {
-            if (!file.startsWith(folder + sep))
-                throw new Error("outside");
+            if (!file.startsWith(folder + sep)) throw new Error("outside");
             const body = readFileSync(file);
             response.writeHead(200, { "Content-Type": TYPES[extname(file)] ?? "application/octet-stream" }).end(body);
         } catch {
             response.writeHead(404).end();
         }
     });
-    await new Promise((listening) => { server.listen(0, "127.0.0.1", listening); });
+    await new Promise((listening) => {
+        server.listen(0, "127.0.0.1", listening);
+    });
     return { server, asked, address: `http://127.0.0.1:${server.address().port}/` };
 }
 
 export async function browser() {
-    const executablePath = [process.env.MUSLIN_BROWSER, "/usr/bin/chromium", "/usr/bin/chromium-browser"].find((one) =>
-        one && spawnSync(one, ["--version"]).status === 0);
+    const executablePath = [process.env.MUSLIN_BROWSER, "/usr/bin/chromium", "/usr/bin/chromium-browser"].find(
+        (one) => one && spawnSync(one, ["--version"]).status === 0
+    );
     return chromium.launch({ executablePath, args: FLAGS });
 }
 

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Pattern files with one place changed each, as the tests of the C reader change them, as a JSON list: spoilt.py [SEED COUNT]"""
+"""Pattern files with one place changed each, as the tests of the C reader change them: spoilt.py [SEED COUNT]"""
 from __future__ import annotations
 
 import json

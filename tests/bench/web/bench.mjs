@@ -1,6 +1,7 @@
 // How long the page takes: one JSON line. Run by tests/web/run tests/bench/web/bench.mjs
-// Times are milliseconds, medians: load (address to ready), first (address to the first answer), typed (a key in a strip
-// quilt to its answer in the page), pattern_typed (a key in a measure of a pattern to the new sizes), pattern_first.
+// Times are milliseconds, medians: load (from the address to a page with its first answer), typed (from a key in a strip
+// quilt to its answer in the page), pattern_first (from choosing a pattern to its sizes), pattern_typed (from a key in a
+// measure of a pattern to the new sizes).
 //
 // SPDX-License-Identifier: MIT
 import { readFileSync } from "node:fs";
@@ -25,35 +26,64 @@ async function load() {
 
 /** From an input event until what is looked at has changed. */
 async function typed(page, selector, texts, watched) {
-    return page.evaluate(async ([field, all, place]) => {
-        const times = [];
-        for (const text of all) {
-            const input = document.querySelector(field), before = document.querySelector(place).textContent;
-            const begun = performance.now();
-            input.value = text;
-            input.dispatchEvent(new Event("input", { bubbles: true }));
-            while (document.querySelector(place)?.textContent === before || !document.querySelector(place))
-                await new Promise((next) => { const { port1, port2 } = new MessageChannel(); port1.onmessage = next; port2.postMessage(0); });
-            times.push(performance.now() - begun);
-            await new Promise((next) => { setTimeout(next, 400); });
-        }
-        return times;
-    }, [selector, texts, watched]);
+    return page.evaluate(
+        async ([field, all, place]) => {
+            const times = [];
+            for (const text of all) {
+                const input = document.querySelector(field),
+                    before = document.querySelector(place).textContent;
+                const begun = performance.now();
+                input.value = text;
+                input.dispatchEvent(new Event("input", { bubbles: true }));
+                while (document.querySelector(place)?.textContent === before || !document.querySelector(place))
+                    await new Promise((next) => {
+                        const { port1, port2 } = new MessageChannel();
+                        port1.onmessage = next;
+                        port2.postMessage(0);
+                    });
+                times.push(performance.now() - begun);
+                await new Promise((next) => {
+                    setTimeout(next, 400);
+                });
+            }
+            return times;
+        },
+        [selector, texts, watched]
+    );
 }
 
 const loads = [];
-for (let i = 0; i < 5; i++)
-    loads.push(await load());
+for (let i = 0; i < 5; i++) loads.push(await load());
 const page = await opened(await chromium.newContext(), address);
-const strips = await typed(page, "#field-rows", Array.from({ length: TIMES }, (_, i) => i % 2 ? "4" : "3"), "#plan .answer");
+const strips = await typed(
+    page,
+    "#field-rows",
+    Array.from({ length: TIMES }, (_, i) => (i % 2 ? "4" : "3")),
+    "#plan .answer"
+);
 const begun = Date.now();
 await page.check("input[value=pattern]");
 await page.waitForSelector("#sample");
 await page.selectOption("#sample", "market-barrow");
-await page.waitForFunction(() => document.getElementById("title").textContent.startsWith("Market") && document.querySelector("#plan .answer"));
+await page.waitForFunction(
+    () => document.getElementById("title").textContent.startsWith("Market") && document.querySelector("#plan .answer")
+);
 const patternFirst = Date.now() - begun;
-const pattern = await typed(page, "#blocks .say input", Array.from({ length: TIMES }, (_, i) => i % 2 ? "3 in" : "4 in"), "#plan .answer");
-console.log(JSON.stringify({ wasm: wasm.length, wasm_gzip: gzipSync(wasm, { level: 9 }).length, load: median(loads), typed: median(strips),
-    pattern_first: patternFirst, pattern_typed: median(pattern) }));
+const pattern = await typed(
+    page,
+    "#blocks .say input",
+    Array.from({ length: TIMES }, (_, i) => (i % 2 ? "3 in" : "4 in")),
+    "#plan .answer"
+);
+console.log(
+    JSON.stringify({
+        wasm: wasm.length,
+        wasm_gzip: gzipSync(wasm, { level: 9 }).length,
+        load: median(loads),
+        typed: median(strips),
+        pattern_first: patternFirst,
+        pattern_typed: median(pattern),
+    })
+);
 await chromium.close();
 server.close();
