@@ -146,7 +146,7 @@ function cuttingFields(file) {
             choices: { "where fewer": "sewn where that takes fewer cuts", never: "never sewn" },
         }),
         field("sets", "/cutting/end trim", "Trimmed off each end of a set", file.cutting?.["end trim"], {
-            usual: metric ? "0 mm" : "0 in",
+            usual: metric ? "1 cm" : "1/2 in",
         }),
     ];
 }

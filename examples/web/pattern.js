@@ -16,6 +16,9 @@ const LARGEST = 4 * 1024 * 1024,
     TRIED_MOST = 500,
     SMALL = 20000;
 
+/** What it takes to square the end of cloth or of a strip set: inch patterns, metric ones. */
+const SQUARING = ["1/2 in", "1 cm"];
+
 /** Reads the text of a file: what is wrong whatever the size, or { file, units, sizes }. */
 export function readPattern(muslin, text) {
     const complaints = new Complaints();
@@ -569,7 +572,7 @@ export class Design {
             if (centre === 0n) return;
             this.#notePlace(here, centre);
             if (isOfTheWhole) {
-                this.borders.push({ name: border.name, inside, outside: centre });
+                this.borders.push({ name: border.name, corners: border.corners, inside, outside: centre });
                 this.#borderWidths.push(border.width);
             }
         });
@@ -675,7 +678,7 @@ export class Design {
             ease: this.length(seam, "ease"),
             grid: this.length(cutting, "grid", ["1/8 in", "1 mm"]),
             trim: this.length(cutting, "trim"),
-            endTrim: this.length(cutting, "end trim"),
+            endTrim: this.length(cutting, "end trim", SQUARING),
             resquareLoss: this.length(cutting, "resquare loss"),
             resquareEvery: cutting["resquare every"] ?? 0,
             foldClear: this.length(cutting, "fold clear"),
@@ -692,7 +695,7 @@ export class Design {
         this.buying = {
             step: this.length(buying, "step", ["1/8 yd", "10 cm"]),
             extra: this.length(buying, "extra"),
-            straightening: this.length(buying, "straightening"),
+            straightening: this.length(buying, "straightening", SQUARING),
             shrinkage: Math.floor(((buying.shrinkage ?? 0) * 1000000) / 100 + 0.5),
             longPieces,
             noPanels: longPieces === "joined",

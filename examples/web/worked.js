@@ -58,6 +58,7 @@ export class Worked {
         this.tops = design.solve.tops ?? 1;
         this.steps = this.solution.sewingSteps();
         this.feeds = this.steps.map((_, index) => this.solution.sewingFeeds(index));
+        this.mitreExtra = this.#mitreExtra();
         this.#readLaid();
         this.#order();
         this.finishing = this.#finish();
@@ -87,7 +88,18 @@ export class Worked {
 
     /** Strips cannot be slit: what is too long for one is joined. */
     #buyingOf(fabric) {
-        return fabric.stripCut.ticks > 0n ? { ...this.design.buying, longPieces: "joined" } : this.design.buying;
+        const buying = { ...this.design.buying, mitreExtra: this.mitreExtra };
+        return fabric.stripCut.ticks > 0n ? { ...buying, longPieces: "joined" } : buying;
+    }
+
+    /** A hand's breadth to hold, so that the longest of the mitred strips comes out at a whole inch or centimetre. */
+    #mitreExtra() {
+        const [hold, grid] = this.design.units === "in" ? ["2 in", "1 in"] : ["5 cm", "1 cm"];
+        const mitred = this.cuts.filter((cut) => cut.source === "mitred").map((cut) => cut.cutWidth);
+        if (mitred.length === 0) return 0n;
+        const longest = mitred.reduce((most, one) => (one > most ? one : most));
+        const held = this.muslin.lengthAdd(longest, hold);
+        return this.muslin.lengthSnap(held, { grid, direction: "up" }).value.minus(longest);
     }
 
     /** How each cut is laid out: whole, lengthwise, joined from strips, on a slope. */
@@ -266,6 +278,12 @@ export class Worked {
             pressed: own.map((seam) => seam.press),
             otherWay: own[0]?.otherWay ?? 0,
         };
+    }
+
+    /** Strips of a mitred border lie over the seam that holds them, its mitres open: no plan decides it. */
+    #pressedOutwards(seam) {
+        const isMitred = this.design.borders.some((one) => one.corners === "mitred" && one.outside === seam.node);
+        return isMitred ? { ...seam, press: ["left", "right", "up", "down"][seam.seam] ?? "open" } : seam;
     }
 
     #setRow(set) {
@@ -450,7 +468,7 @@ export class Worked {
     get facts() {
         const { design, solution } = this;
         const pressing = this.#ask("/pressing", () => new this.muslin.PressingPlan(solution, design.pressing));
-        const seams = pressing?.seams() ?? [];
+        const seams = (pressing?.seams() ?? []).map((seam) => this.#pressedOutwards(seam));
         const facts = plain({
             top: this.top,
             tops: this.tops,
@@ -526,7 +544,7 @@ export class Worked {
 
     /** What to buy of each fabric and how it is cut up, with so much work; `progress` is told how the search stands. */
     cloth(workLimit, progress) {
-        const { buying } = this.design;
+        const buying = { ...this.design.buying, mitreExtra: this.mitreExtra };
         const limit = workLimit === undefined ? {} : { workLimit };
         const extras = this.extras.map(({ what: _, ...extra }) => extra);
         const yardage = this.#ask(

@@ -107,6 +107,13 @@ async function workedOut(file, size) {
                 cloth = worked.cloth();
             design.free();
             const n = Number;
+            const PRESSED = {
+                left: "to the left",
+                right: "to the right",
+                up: "upwards",
+                down: "downwards",
+                open: "open",
+            };
             return JSON.parse(
                 JSON.stringify({
                     sizes: pattern.sizes,
@@ -145,7 +152,7 @@ async function workedOut(file, size) {
                         n(row.unfinishedHeight),
                         row.parts,
                         row.otherWay,
-                        row.pressed.length,
+                        row.pressed.map((press) => PRESSED[press]),
                     ]),
                     cloth: cloth.rows.map((row) =>
                         row.stripCut > 0n
@@ -208,7 +215,7 @@ function printed(facts) {
             ...by(row.unfinished),
             row.parts,
             row.the_other_way,
-            row.seams_pressed.length,
+            row.seams_pressed,
         ]),
         cloth: facts.fabrics.map((row) =>
             "strips_needed" in row

@@ -114,7 +114,7 @@ onPage("the address holds all of it", async (page) => {
     await field(page, "Width of a strip, cut").fill("63.5 mm");
     await field(page, "Blocks across").fill("3");
     await page.check("input[value=mm]");
-    await page.waitForFunction(() => location.hash.includes("columns=3"));
+    await page.waitForFunction(() => location.hash.includes("columns=3") && location.hash.includes("units=mm"));
     const address = await page.evaluate(() => location.href),
         words = await answer(page);
     const other = await opened(

@@ -1,7 +1,7 @@
 // How long the page takes: one JSON line. Run by tests/web/run tests/bench/web/bench.mjs
-// Times are milliseconds, medians: load (from the address to a page with its first answer), typed (from a key in a strip
-// quilt to its answer in the page), pattern_first (from choosing a pattern to its sizes), pattern_typed (from a key in a
-// measure of a pattern to the new sizes).
+// Times are milliseconds, medians: load (from the address to a page with its first answer), typed (from a key in a
+// strip quilt to its answer in the page), pattern_first (from choosing a pattern to its sizes), pattern_typed (from a
+// key in a measure of a pattern to the new sizes).
 //
 // SPDX-License-Identifier: MIT
 import { readFileSync } from "node:fs";
