@@ -68,8 +68,8 @@ static void add_cloth_cell(struct table *table, const struct worked *worked, siz
         if (worked->bill[i].fabric != cloth->id)
             continue;
         if (cloth->strip_cut > 0)
-            add_cell(table, "%" PRId64 " strips of %s", worked->bolts[i].strips_needed,
-                     measured_by(worked, cloth->usable_width, cloth->strip_cut, text));
+            add_cell(table, "%" PRId64 " strips %s wide", worked->bolts[i].strips_needed,
+                     measured(worked, cloth->strip_cut, text));
         else
             add_bought(table, worked, worked->bill[i].bought, worked->bill[i].spare);
         return;

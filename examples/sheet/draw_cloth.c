@@ -22,6 +22,7 @@ struct plan {
     double across; /* points a tick across the cloth */
     double along;  /* ... along it, within the strip that is being drawn */
     double low;    /* no strip is drawn lower */
+    double least;  /* no words on the cloth are smaller */
     const struct muslin_plan_strip *strip; /* that is being drawn */
     struct leads *leads; /* what has no room in that strip and those within it */
 };
@@ -95,7 +96,7 @@ static void word_piece(const struct plan *plan, const struct muslin_plan_place *
 static bool write_way(const struct plan *plan, char words[WAYS][3 * WORD_ROOM], int first, int end,
                       const struct box *box, double slant)
 {
-    for (double size = TEXT_SIZE; size >= LEAST_SIZE; size -= 0.5)
+    for (double size = fmax(TEXT_SIZE, plan->least); size >= plan->least; size -= 0.5)
         for (int i = first; i < end; i++)
             if (fits(words[i], size, box->right - box->left, box->bottom - box->top, slant)) {
                 write_words(plan->canvas->cairo, (box->left + box->right) / 2, (box->top + box->bottom) / 2, words[i],
@@ -188,10 +189,10 @@ static void draw_left_over(const struct plan *plan, size_t strip, double left, d
         const double x = left + (double)rest->x * plan->across + width / 2;
         const double y = top + (double)rest->y * plan->along + height / 2;
         snprintf(words, sizeof words, "left\n%s", measured_by(plan->canvas->worked, rest->width, rest->height, text));
-        if (!fits(words, LEAST_SIZE, width, height, 0))
+        if (!fits(words, plan->least, width, height, 0))
             snprintf(words, sizeof words, "%s", text);
-        if (fits(words, LEAST_SIZE, width, height, 0))
-            write_words(plan->canvas->cairo, x, y, words, LEAST_SIZE, PLATE_BOX);
+        if (fits(words, plan->least, width, height, 0))
+            write_words(plan->canvas->cairo, x, y, words, plan->least, PLATE_BOX);
     }
 }
 
@@ -303,7 +304,7 @@ static double draw_strips(struct plan *plan, double width)
     return top;
 }
 
-/* ---- how large ---------------------------------------------------------------------------------------------------- */
+/* ---- how large --------------------------------------------------------------------------------------------------- */
 
 static double highest_strip(const struct plan *plan)
 {
@@ -314,27 +315,28 @@ static double highest_strip(const struct plan *plan)
     return (double)highest;
 }
 
-static bool is_too_high(const struct plan *plan)
+static double height_of_all(const struct plan *plan)
 {
     double all = AROUND;
     for (size_t i = 0; i < plan->bolt->strips_count; i++)
         if (is_outermost(&plan->bolt->strips[i]))
             all += height_of(plan, i) + gap_after(&plan->bolt->strips[i]);
-    return all > plan->canvas->height;
+    return all;
 }
 
 /* As wide as there is room, but narrower where strips would be too high; those that are higher all the same are drawn
- * lower than they are. */
+ * lower than they are. What is too high even so is made smaller as a whole, but not its words. */
 static void choose_scale(struct plan *plan, muslin_len width)
 {
     const double most = (plan->canvas->width - SIDE - OTHER_SIDE) * (plan->is_folded ? 0.6 : 1) / (double)width;
     const double least = most * 0.6;
     plan->low = STRIP_LOW;
     plan->across = fmax(least, fmin(most, STRIP_HIGH / highest_strip(plan)));
-    while (is_too_high(plan) && plan->low > STRIP_LEAST)
+    while (height_of_all(plan) > plan->canvas->height && plan->low > STRIP_LEAST)
         plan->low -= 0.5;
-    while (is_too_high(plan) && plan->across > least)
+    while (height_of_all(plan) > plan->canvas->height && plan->across > least)
         plan->across *= 0.97;
+    plan->least = LEAST_SIZE * fmax(1, height_of_all(plan) / plan->canvas->height);
 }
 
 /* ---- the cloth --------------------------------------------------------------------------------------------------- */

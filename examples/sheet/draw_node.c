@@ -27,6 +27,24 @@ static size_t leftmost_of(const struct patches *patches, const int64_t *cuts, in
     return least;
 }
 
+/* Of the cuts that are written nowhere, the one whose patch lies highest; or no row. */
+static size_t next_of(const struct patches *patches, const int64_t *cuts, const bool *written, const struct view *view)
+{
+    size_t next = patches->count;
+    double highest = HUGE_VAL;
+    for (size_t row = 0; row < patches->count; row++) {
+        if (cuts[row] < 0 || is_written(cuts, written, patches->count, cuts[row]))
+            continue;
+        const size_t leftmost = leftmost_of(patches, cuts, cuts[row], view);
+        const double y = middle_of(patches, leftmost, view).y;
+        if (y < highest) {
+            next = leftmost;
+            highest = y;
+        }
+    }
+    return next;
+}
+
 /* Where the number of a piece fits into none of its patches, it stands at the left, with a line to the nearest one. */
 static void write_numbers(const struct canvas *canvas, const struct patches *patches, const int64_t *cuts,
                           const struct view *view)
@@ -38,15 +56,13 @@ static void write_numbers(const struct canvas *canvas, const struct patches *pat
         if (cuts[row] >= 0)
             written[row] = write_in_patch(canvas->cairo, patches, row, view, (struct spot){ 0, 0 },
                                           piece_name(canvas->worked, cuts[row], text), TEXT_SIZE);
-    for (size_t row = 0; row < patches->count; row++)
-        if (cuts[row] >= 0 && !is_written(cuts, written, patches->count, cuts[row])) {
-            const struct spot at = middle_of(patches, leftmost_of(patches, cuts, cuts[row], view), view);
-            const double y = fmax(at.y, free_from);
-            free_from = y + TEXT_SIZE + 2;
-            draw_lead(canvas->cairo, view->x - 4, y, at.x, at.y);
-            write_up_to(canvas->cairo, view->x - 5, y, piece_name(canvas->worked, cuts[row], text), SMALL_SIZE);
-            written[row] = true;
-        }
+    for (size_t row; (row = next_of(patches, cuts, written, view)) < patches->count; written[row] = true) {
+        const struct spot at = middle_of(patches, row, view);
+        const double y = fmax(at.y, free_from);
+        free_from = y + TEXT_SIZE + 2;
+        draw_lead(canvas->cairo, view->x - 4, y, at.x, at.y);
+        write_up_to(canvas->cairo, view->x - 5, y, piece_name(canvas->worked, cuts[row], text), SMALL_SIZE);
+    }
     free(written);
 }
 

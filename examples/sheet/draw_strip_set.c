@@ -11,7 +11,7 @@
 
 #include "picture.h"
 
-enum { STRIP_LEAST = 22, WIDE = 85, LONG = 230, SMALL_LONG = 78, STRETCHES = 16 };
+enum { STRIP_LEAST = 22, WIDE = 85, LONG = 230, SMALL_LONG = 70, STRETCHES = 16, NOTES = 184 };
 
 /* What follows what along the strips. */
 enum stretch_kind {
@@ -318,7 +318,7 @@ static void say_notes(const struct set *set, double x, double y)
     if (has_break(set))
         add(&line, "zigzag: more of the same");
     if (set->along < set->across * 0.95)
-        add(&line, "%snot to scale along the strips", line.used > 0 ? "\n" : "");
+        add(&line, "%snot to scale along the strips", line.used > 0 ? "; " : "");
     if (!is_small(set->canvas)) {
         add(&line, "%sa set gives %" PRId64 " segments\n%" PRId64 " set%s, %" PRId64 " needed",
             line.used > 0 ? "\n" : "", set->row->segments_per_set, set->row->sets, set->row->sets == 1 ? "" : "s",
@@ -329,7 +329,7 @@ static void say_notes(const struct set *set, double x, double y)
             add(&line, "\nshaded at the fold: %s kept clear", measured(worked, solve->fold_clear, text));
     }
     if (line.used > 0)
-        write_wrapped(set->canvas->cairo, x, y, 180, line.text, is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE);
+        write_wrapped(set->canvas->cairo, x, y, NOTES, line.text, is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE);
     free(line.text);
 }
 
@@ -359,6 +359,6 @@ void draw_strip_set(const struct canvas *canvas, muslin_id node)
     say_segment(&set, width);
     if (!is_small(canvas))
         say_width(&set, width);
-    say_notes(&set, 0, set.is_standing ? set.length + (is_small(canvas) ? 18 : 42) : width + 40);
+    say_notes(&set, 0, set.is_standing ? set.length + (is_small(canvas) ? 16 : 42) : width + 40);
     free(set.strips);
 }

@@ -128,6 +128,18 @@ static bool label_place(void *with, const struct place *place)
     return place->depth < DEEPEST;
 }
 
+/* A small one is drawn larger and made smaller, so that its seams and hatchings do not hide its pieces. */
+static void draw_cloths(const struct canvas *canvas, const struct patches *patches, const struct view *view,
+                        bool is_small_top)
+{
+    const double share = is_small_top ? 0.4 : 1;
+    const struct view larger = { view->x / share, view->y / share, view->unit / share };
+    cairo_save(canvas->cairo);
+    cairo_scale(canvas->cairo, share, share);
+    draw_patches(canvas->cairo, canvas->worked, patches, 0, patches->count, &larger, NULL);
+    cairo_restore(canvas->cairo);
+}
+
 void draw_top(const struct canvas *canvas, bool is_blank)
 {
     const struct worked *worked = canvas->worked;
@@ -140,7 +152,7 @@ void draw_top(const struct canvas *canvas, bool is_blank)
     if (is_blank)
         outline_patches(canvas->cairo, &patches, &view);
     else
-        draw_patches(canvas->cairo, worked, &patches, 0, patches.count, &view, NULL);
+        draw_cloths(canvas, &patches, &view, !is_labelled);
     if (!is_blank && is_labelled) {
         labels.rows = rows_for(DEEPEST * patches.count, sizeof *labels.rows);
         visit_places(worked, worked->design->top, &patches, label_place, &labels);

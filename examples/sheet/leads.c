@@ -65,7 +65,8 @@ double write_leads(cairo_t *cairo, struct leads *leads, double top, double width
         const struct lead *lead = &leads->rows[i - 1];
         const double middle = fmin(x[i - 1], edge - LEADS_APART - lead->half);
         edge = middle - lead->half;
-        draw_lead(cairo, middle, y - LEAST_SIZE * 0.6, lead->at.x, lead->at.y);
+        const double from = fmax(middle - lead->half, fmin(middle + lead->half, lead->at.x));
+        draw_lead(cairo, from, y - LEAST_SIZE * 0.6, lead->at.x, lead->at.y);
         write_words(cairo, middle, y, lead->words, LEAST_SIZE, PLATE_NONE);
     }
     return leads->count > 0 ? LEAD_HIGH : 0;

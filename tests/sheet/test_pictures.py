@@ -114,8 +114,9 @@ def test_pictures_come_out_alike(drawn: dict[str, pathlib.Path], tmp_path: pathl
     ("allotment-notes", ["glue yours", "in unfinished", "in finished", "selvage", "40 in usable width",
                          "1/2 in straightened", "to join", "as sewn", "quilt, finished: 30 in x 30 in",
                          "after printing at 100 %"]),
-    ("market-barrow", ["40 in usable width", "set 8 1/2 in unfinished", "insert"]),
-    ("slipway-pebbles", ["16.2 cm", "wadding, cut:", "cm as sewn"]),
+    ("market-barrow", ["40 in usable width", "8 1/2 in cut", "not to scale along the strips", " fold ", "insert"]),
+    ("slipway-pebbles", ["16.2 cm", "wadding, cut:", "cm as sewn", "zigzag: more of the same",
+                         "parts more, not drawn"]),
     ("a-kite-each", ["fabric F1, cut", "about"]),
 ])
 def test_words_stand_in_the_pictures(sheet_of: Maker, name: str, words: list[str]) -> None:
