@@ -11,7 +11,7 @@
 #include "leads.h"
 #include "picture.h"
 
-enum { SIDE = 62, OTHER_SIDE = 34, STRIP_HIGH = 150, STRIP_LOW = 13, STRIP_LEAST = 10, STRIPS_APART = 4, AROUND = 48 };
+enum { SIDE = 62, OTHER_SIDE = 34, STRIP_HIGH = 150, STRIP_LOW = 13, STRIP_LEAST = 10, STRIPS_APART = 4, AROUND = 64 };
 
 struct plan {
     const struct canvas *canvas;
