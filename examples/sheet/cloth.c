@@ -45,13 +45,24 @@ static bool is_dark(const struct cloth *cloth)
     return cloth->colour[0] * 3 + cloth->colour[1] * 6 + cloth->colour[2] < 10 * 120;
 }
 
+static void set_colour(cairo_t *cairo, const struct cloth *cloth)
+{
+    cairo_set_source_rgb(cairo, cloth->colour[0] / 255.0, cloth->colour[1] / 255.0, cloth->colour[2] / 255.0);
+}
+
+void fill_plain(cairo_t *cairo, const struct design *design, muslin_id fabric)
+{
+    set_colour(cairo, cloth_of(design, fabric));
+    cairo_fill(cairo);
+}
+
 void fill_cloth(cairo_t *cairo, const struct design *design, muslin_id fabric)
 {
     const struct cloth *cloth = cloth_of(design, fabric);
     const size_t number = (size_t)(cloth - design->cloths) % HATCHES;
     const double shade = is_dark(cloth) ? 1 : 0;
     cairo_save(cairo);
-    cairo_set_source_rgb(cairo, cloth->colour[0] / 255.0, cloth->colour[1] / 255.0, cloth->colour[2] / 255.0);
+    set_colour(cairo, cloth);
     cairo_fill_preserve(cairo);
     cairo_set_source_rgba(cairo, shade, shade, shade, is_dark(cloth) ? 0.6 : 0.5);
     draw_mesh(cairo, hatches[number]);
@@ -85,6 +96,16 @@ void stroke_seam(cairo_t *cairo)
     cairo_stroke_preserve(cairo);
     cairo_set_source_rgb(cairo, 0, 0, 0);
     cairo_set_line_width(cairo, 0.5);
+    cairo_stroke(cairo);
+    cairo_restore(cairo);
+}
+
+void stroke_fine_seam(cairo_t *cairo)
+{
+    cairo_save(cairo);
+    cairo_set_line_cap(cairo, CAIRO_LINE_CAP_ROUND);
+    set_black(cairo);
+    cairo_set_line_width(cairo, 0.25);
     cairo_stroke(cairo);
     cairo_restore(cairo);
 }

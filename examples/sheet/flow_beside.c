@@ -81,9 +81,9 @@ static double height_of_words(const struct document *document, size_t step)
 static void put_side_by_side(struct flow *flow, size_t step)
 {
     const double most = 0.52, whole = page_measure(&flow->page);
-    struct shown *left = flow->waiting, *right = flow->waiting + 1;
-    if (flow->waiting_used != 2 || left->caption != NULL)
+    if (flow->waiting_used != 2 || flow->waiting[0].caption != NULL)
         return;
+    struct shown *left = &flow->waiting[0], *right = &flow->waiting[1];
     double caption = right->caption != NULL ? type_width(right->caption) : 0;
     double width = right->width > caption ? right->width : caption;
     double higher = right->y > flow->beside - right->y ? right->y : flow->beside - right->y;

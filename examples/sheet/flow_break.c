@@ -11,8 +11,8 @@ static double head_again(const struct strip *strip)
     return goes_on ? strip->grid->head_height : 0;
 }
 
-/* The first of the strips that go to the next page together with this one. What hangs together and is more than a page is
- * divided here all the same, and all that a page holds. */
+/* The first of the strips that go to the next page together with this one. What hangs together and is more than a page
+ * is divided here all the same, and so is all that a page holds. */
 static size_t begin_of_next(const struct flow *flow, size_t top, size_t strip)
 {
     size_t first = strip;

@@ -25,6 +25,7 @@ static void limits(const struct flow *flow, const struct picture *picture, doubl
     switch (picture->kind) {
     case PICTURE_TOP:
         *width = indented;
+        /* On the cover, of one size or of several; in its size. */
         *height = depth * (flow->sizes == 1 ? 0.42 : flow->marks_used == 0 ? 0.3 : 0.46);
         return;
     case PICTURE_TOP_BLANK:
@@ -201,6 +202,8 @@ size_t flow_pictures(struct flow *flow, size_t item)
 /* How much of its height a picture keeps at least: of one with many words beside it the drawing shrinks more. */
 static double least_of(enum picture_kind kind)
 {
+    if (kind == PICTURE_TOP)
+        return 0.42;
     return kind == PICTURE_BACKING || kind == PICTURE_BORDERS || kind == PICTURE_STEP ? 0.85 : 0.6;
 }
 

@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Each line is drawn only where it lies on the cloth, found by its crossings with the outlines: a clip would be dearer by
- * far to draw and to print. All lines lie in a grid that is the same for all of a picture, so that pieces of one fabric
- * run into each other. */
+ * Each line is drawn only where it lies on the cloth, found by its crossings with the outlines: a clip would take far
+ * longer to draw and to print. All lines lie in a grid that is the same for all of a picture, so that pieces of one
+ * fabric run into each other. */
 #include <math.h>
 #include <stdlib.h>
 
@@ -121,7 +121,7 @@ static void trace_line(cairo_t *cairo, const struct level *level, int line, doub
         trace_stretch(cairo, level, y, first, fmin(to, last + level->hatch->dash));
 }
 
-/* Ends lie below seams, which are wider than this. In a grid there are fewer numbers to print, and files are smaller. */
+/* Ends lie below seams, which are wider than this. In a grid there are fewer numbers to print: files are smaller. */
 static double snapped(double at)
 {
     const double steps = 2; /* a point */

@@ -14,12 +14,16 @@
 void only_measure(cairo_surface_t *surface);
 /* Fills the path with the fabric's colour and its hatching, light on dark cloth, dark on light; the path is used up. */
 void fill_cloth(cairo_t *cairo, const struct design *design, muslin_id fabric);
+/* With its colour alone, for what is too small to show more. */
+void fill_plain(cairo_t *cairo, const struct design *design, muslin_id fabric);
 /* Fills it as cloth that is not looked at just now. */
 void fill_pale(cairo_t *cairo);
 /* Fills it as left over: white with wide dashes. */
 void fill_left_over(cairo_t *cairo);
 /* Strokes it so that it is seen on light and on dark cloth. */
 void stroke_seam(cairo_t *cairo);
+/* The same between patches so small that a plain seam would blacken them. */
+void stroke_fine_seam(cairo_t *cairo);
 
 /* ---- words: label.c ---------------------------------------------------------------------------------------------- */
 

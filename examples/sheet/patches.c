@@ -192,15 +192,24 @@ static void trace_edges(cairo_t *cairo, const struct patches *patches, size_t fi
         trace_some(cairo, patches, first, end, view, moved, 0);
 }
 
+/* Whether patches are so small, one with the other, that hatchings and plain seams would blacken them. */
+static bool are_tiny(const struct patches *patches, size_t first, size_t end, const struct view *view)
+{
+    const double least = 6;
+    const struct box box = box_of(patches, first, end, view);
+    return (box.right - box.left) * (box.bottom - box.top) < least * least * (double)(end - first);
+}
+
 void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patches *patches, size_t first, size_t end,
                   const struct view *view, const struct spot *moved)
 {
+    const bool tiny = are_tiny(patches, first, end, view);
     for (size_t i = 0; i < worked->design->cloths_used; i++) {
         trace_some(cairo, patches, first, end, view, moved, worked->design->cloths[i].id);
-        fill_cloth(cairo, worked->design, worked->design->cloths[i].id);
+        (tiny ? fill_plain : fill_cloth)(cairo, worked->design, worked->design->cloths[i].id);
     }
     trace_edges(cairo, patches, first, end, view, moved);
-    stroke_seam(cairo);
+    (tiny ? stroke_fine_seam : stroke_seam)(cairo);
 }
 
 void outline_patches(cairo_t *cairo, const struct patches *patches, const struct view *view)

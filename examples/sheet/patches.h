@@ -56,7 +56,7 @@ void trace_patch(cairo_t *cairo, const struct patches *patches, size_t row, cons
 /* Patches in their fabrics' colours, each moved by its place in `moved`, which may be null. */
 void draw_patches(cairo_t *cairo, const struct worked *worked, const struct patches *patches, size_t first, size_t end,
                   const struct view *view, const struct spot *moved);
-/* Adds all their edges to the path as lines: seams.c. False, and nothing is added, where those are more than outlines. */
+/* Adds all their edges to the path as lines: seams.c. False, and nothing is added, where outlines are shorter. */
 bool trace_seams(cairo_t *cairo, const struct patches *patches, size_t first, size_t end, const struct view *view,
                  const struct spot *moved);
 /* Outlines only. */

@@ -5,9 +5,9 @@
  * usage: stages PATTERN SIZE
  *
  * Prints one line of JSON, in milliseconds of processor time: reading the file, piecing its tree, working out (the
- * library), words, letters (fonts found), laying out, and all pages as PDF with their pictures. Then, for comparison: its
- * pictures drawn once more, alone; and the working out again with other limits for the search for the least cloth, the
- * last of them the usual one. */
+ * library), words, letters (fonts found), laying out, and all pages as PDF with their pictures. Then, for comparison:
+ * its pictures drawn once more, alone; and the working out again with other limits for the search for the least cloth,
+ * the last of them the usual one. */
 #define _POSIX_C_SOURCE 199309L
 #include <cairo-pdf.h>
 #include <inttypes.h>
@@ -87,7 +87,8 @@ static size_t draw_pictures(const struct flow *flow)
     return pictures;
 }
 
-/* The working out with a limit for each fabric's search, nothing else differs: the best of several, for they are short. */
+/* The working out with a limit for each fabric's search; nothing else differs. The best of several, for they are
+ * short. */
 static void tell_search(const struct pattern *pattern, size_t size, int64_t limit, bool is_first)
 {
     double best = 0;

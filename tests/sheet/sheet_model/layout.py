@@ -60,6 +60,7 @@ class Layout:
         self.strips: "list[Strip]" = []
         self.left: "list[Any]" = []
         self.proofs: "list[Any]" = []
+        self.rough = False  # a strip has lengths told to the nearest mark that nothing else tells
         self.laid: "defaultdict[str, list[tuple[int, Fraction]]]" = defaultdict(list)  # how many, how long if told so
         self.binding: "list[tuple[int, Fraction]]" = []
         self.sleeve: "list[tuple[int, Fraction]]" = []
@@ -136,6 +137,7 @@ class Layout:
     def measure_strips(self) -> None:
         """Lengths that are told to the nearest mark are worked out from what they are joined to."""
         for strip in self.strips:
+            self.rough = False
             for name, count, long in strip.long:
                 strip.used += count * self.exactly(name, long)
             self.account.holds(strip.match, strip.used <= self.cloth.usable, "this is more than the cloth is wide")
@@ -149,11 +151,16 @@ class Layout:
                 if word == name]
         parts = [other for _, other in laid if other != self.cloth.usable]
         if len(set(parts)) > 1:
+            self.rough = self.rough or long % self.ruler.finer != 0 or not self.is_exact(name)
             return long
         count = sum(times for times, _ in laid)
         last = sum(times for times, other in laid if other != self.cloth.usable)
         exact = (self.joined_length(name, count) - (count - last) * self.cloth.usable) / last
         return exact if close(exact, long, self.facts) else long
+
+    def is_exact(self, name: str) -> bool:
+        """Whether what is joined has a length that a ruler shows."""
+        return self.ruler.exact(self.joined_length(name, 1))
 
     def joined_length(self, name: str, count: int) -> Fraction:
         """All pieces of one name, with the seams that join them."""
@@ -173,7 +180,8 @@ class Layout:
         if free and told:
             said = free["more"] or free["only"]
             enough = room >= (4 * INCH if self.ruler.units == "in" else 100 * MM)
-            self.account.holds(match, said == self.ruler.at_most(room), f"free are {self.ruler.at_most(room)}")
+            near = self.rough and close(value_of(said), room, self.facts, 2 + len(strip.long))
+            self.account.holds(match, near or said == self.ruler.at_most(room), f"free are {self.ruler.at_most(room)}")
             self.account.holds(match, enough == (free["more"] is not None), "only, or enough?")
 
     def lay(self, match: Any, strip: Strip, item: str) -> None:

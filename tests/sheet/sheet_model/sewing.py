@@ -143,17 +143,17 @@ class Sewing:
         """The same drawn otherwise: turned, or where there is little room. What is no strip's height is a segment's."""
         heights = {self.facts.pieces[int(name)].size[0] for name in step.strips}
         drawn: "Counter[str]" = Counter()
-        segments: "set[str]" = set()
+        segments: "list[str]" = []
         self.take(step, f"set {wide} unfinished")
-        self.take(step, "<high:L> cut", lambda m: segments.add(m["high"]) if m["high"] not in heights else None)
+        self.take(step, "<high:L> cut", lambda m: segments.append(m["high"]) if m["high"] not in heights else None)
         self.take(step, "[<p:n>]", lambda m: drawn.update([m["p"]]))
         if drawn - Counter(step.strips):
             self.account.fault(f"drawn are {sorted(drawn.elements())}, sewn {step.strips}", "", step.start)
-        step.node = " or ".join(sorted(segments)) or None
+        step.node = " and ".join(segments) or None
 
     def read_segments(self, step: Step) -> None:
         strip_set = self.sets.get(step.letter)
-        if strip_set is None:
+        if strip_set is None or not strip_set.strips:
             self.account.fault("segments of no set", step.letter, step.start)
             return
         cutting = self.quilt.file.get("cutting", {})
