@@ -16,13 +16,13 @@ struct target {
     int64_t height; /* of a strip that is begun */
 };
 
-static int32_t targets_of(const struct msl_deal *deal)
+static int32_t targets_of(const struct msl_stock_deal *deal)
 {
     const struct msl_cutting *cutting = deal->making->cutting;
     return deal->blank_count + deal->strip_count + (deal->sheet_count + cutting->way_count) * cutting->height_count;
 }
 
-static struct target target_at(const struct msl_deal *deal, int32_t number)
+static struct target target_at(const struct msl_stock_deal *deal, int32_t number)
 {
     const struct msl_cutting *cutting = deal->making->cutting;
     struct target target = { -1, -1, -1, -1, 0 };
@@ -48,13 +48,13 @@ static struct target target_at(const struct msl_deal *deal, int32_t number)
 
 /* ---- one piece --------------------------------------------------------------------------------------------------- */
 
-static int is_stacked(const struct msl_deal *deal, const struct msl_piece_size *size)
+static int is_stacked(const struct msl_stock_deal *deal, const struct msl_piece_size *size)
 {
     return deal->making->cutting->stacked && size->run_in == 0 && !size->level;
 }
 
 /* 1 where the way it lies is one to look at: in a stack any that is not too high, else the narrowest. */
-static int may_lie(const struct msl_deal *deal, const struct msl_piece_size *size, int64_t height, int32_t turned)
+static int may_lie(const struct msl_stock_deal *deal, const struct msl_piece_size *size, int64_t height, int32_t turned)
 {
     int32_t narrowest;
     if (msl_taken_in(size, height, &narrowest) == 0)
@@ -66,7 +66,7 @@ static int may_lie(const struct msl_deal *deal, const struct msl_piece_size *siz
 }
 
 /* How many pieces of a size, or with -1 of any, are in a strip. */
-static int32_t pieces_in(const struct msl_deal *deal, int32_t before, int32_t strip, int32_t size)
+static int32_t pieces_in(const struct msl_stock_deal *deal, int32_t before, int32_t strip, int32_t size)
 {
     int32_t pieces = 0;
     for (int32_t i = 0; i < before; i++)
@@ -75,7 +75,7 @@ static int32_t pieces_in(const struct msl_deal *deal, int32_t before, int32_t st
 }
 
 /* What a piece takes of the strip; -1: too much. */
-static int64_t taken_of(const struct msl_deal *deal, int32_t piece, int32_t strip, int64_t across, int64_t room)
+static int64_t taken_of(const struct msl_stock_deal *deal, int32_t piece, int32_t strip, int64_t across, int64_t room)
 {
     const int32_t size = deal->pieces[piece].size;
     const int32_t alike = pieces_in(deal, piece, strip, size);
@@ -86,7 +86,7 @@ static int64_t taken_of(const struct msl_deal *deal, int32_t piece, int32_t stri
 }
 
 /* Puts a piece above others in a blank. */
-static int put_on(struct msl_deal *deal, struct msl_dealt *piece, const struct target *target, int64_t across,
+static int put_on(struct msl_stock_deal *deal, struct msl_dealt *piece, const struct target *target, int64_t across,
                   int64_t along)
 {
     struct msl_dealt_blank *blank = &deal->blanks[target->blank];
@@ -102,7 +102,7 @@ static int put_on(struct msl_deal *deal, struct msl_dealt *piece, const struct t
 }
 
 /* Begins what the target wants begun. Returns 0 where there is no room for it. */
-static int begin(struct msl_deal *deal, struct msl_dealt *piece, const struct target *target)
+static int begin(struct msl_stock_deal *deal, struct msl_dealt *piece, const struct target *target)
 {
     const struct msl_cutting *cutting = deal->making->cutting;
     const int32_t way = target->way >= 0 ? target->way : deal->sheets[target->sheet].way;
@@ -122,7 +122,7 @@ static int begin(struct msl_deal *deal, struct msl_dealt *piece, const struct ta
 }
 
 /* Takes back what put() and begin() did. */
-static void take_back(struct msl_deal *deal, struct msl_dealt *piece)
+static void take_back(struct msl_stock_deal *deal, struct msl_dealt *piece)
 {
     if (piece->on) {
         deal->blanks[piece->blank].along += piece->taken;
@@ -139,7 +139,7 @@ static void take_back(struct msl_deal *deal, struct msl_dealt *piece)
 }
 
 /* Puts a piece where its choice says. Returns 0 where it can't lie there. */
-static int put(struct msl_deal *deal, int32_t number)
+static int put(struct msl_stock_deal *deal, int32_t number)
 {
     struct msl_dealt *piece = &deal->pieces[number];
     const struct msl_piece_size *size = &deal->making->cutting->sizes[piece->size];
@@ -188,7 +188,7 @@ static int has_room(const struct msl_making *making)
 }
 
 /* The pieces wanted, one by one. Returns 0 where they are too many. */
-static int take_pieces(struct msl_deal *deal)
+static int take_pieces(struct msl_stock_deal *deal)
 {
     const struct msl_making *making = deal->making;
     deal->piece_count = deal->strip_count = deal->sheet_count = deal->blank_count = 0;
@@ -203,7 +203,7 @@ static int take_pieces(struct msl_deal *deal)
 
 /* Pieces of a blank, or with -1 those of the strip that are in none, laid in the last strip of the pool. Equal ones of
  * a strip follow each other. */
-static void lay(const struct msl_deal *deal, int32_t strip, int32_t blank)
+static void lay(const struct msl_stock_deal *deal, int32_t strip, int32_t blank)
 {
     struct msl_pool *pool = deal->making->pool;
     int32_t last = -1;
@@ -222,7 +222,7 @@ static void lay(const struct msl_deal *deal, int32_t strip, int32_t blank)
     }
 }
 
-static void add_sheet(const struct msl_deal *deal, int32_t sheet)
+static void add_sheet(const struct msl_stock_deal *deal, int32_t sheet)
 {
     struct msl_pool *pool = deal->making->pool;
     msl_pool_begin(pool, deal->sheets[sheet].way);
@@ -239,7 +239,7 @@ static void add_sheet(const struct msl_deal *deal, int32_t sheet)
 }
 
 /* The plan that was dealt. There is no other, so what the pool has is not needed. */
-static void keep(const struct msl_deal *deal)
+static void keep(const struct msl_stock_deal *deal)
 {
     struct msl_pool *pool = deal->making->pool;
     pool->pattern_count = pool->strip_count = pool->laid_count = 0;
@@ -249,7 +249,7 @@ static void keep(const struct msl_deal *deal)
     msl_plan_end(deal->making, 1);
 }
 
-int msl_deal(struct msl_deal *deal, struct msl_making *making, int64_t most_steps)
+int msl_deal(struct msl_stock_deal *deal, struct msl_making *making, int64_t most_steps)
 {
     int32_t at = 0;
     int64_t steps = 0;

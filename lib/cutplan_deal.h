@@ -42,7 +42,7 @@ struct msl_dealt_blank {
     int32_t pad;
 };
 
-struct msl_deal {
+struct msl_stock_deal {
     struct msl_making *making;
     struct msl_dealt pieces[MSL_DEALT_MAX];
     struct msl_dealt_strip strips[MSL_DEALT_MAX];
@@ -58,6 +58,6 @@ enum { MSL_DEAL_UNKNOWN = 0, MSL_DEAL_NO = 1, MSL_DEAL_YES = 2 };
 
 /* Looks at all ways to cut the pieces wanted from stock: yes, with a plan, which is kept as the best; no, there is
  * none; or unknown, where pieces are too many or `most_steps` steps are not enough. There is no plan yet. */
-int msl_deal(struct msl_deal *deal, struct msl_making *making, int64_t most_steps);
+int msl_deal(struct msl_stock_deal *deal, struct msl_making *making, int64_t most_steps);
 
 #endif

@@ -17,7 +17,7 @@ struct msl_workshop {
     struct msl_pricing pricing;
     struct msl_reach reach;
     struct msl_packing packing;
-    struct msl_deal deal;
+    struct msl_stock_deal deal;
     const struct muslin_allocator *allocator;
     size_t bytes;       /* of the block that this struct begins */
     int32_t has_master; /* 0: too many sizes or ways for more than first plans */

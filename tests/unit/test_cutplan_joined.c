@@ -6,7 +6,7 @@
 
 static struct planned p;
 
-enum { EVERY = 200 };
+enum { EVERY = 260 };
 
 /* Half an inch goes into each join. */
 static struct muslin_blank_spec *want_joined(muslin_len length, muslin_len height, muslin_len least_part)
