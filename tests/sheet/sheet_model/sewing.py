@@ -141,12 +141,19 @@ class Sewing:
 
     def loose_set(self, step: Step, wide: str) -> None:
         """The same drawn otherwise: turned, or where there is little room. What is no strip's height is a segment's."""
-        letters = {self.facts.by_key[self.facts.pieces[int(name)].fabric].letter for name in step.strips}
-        self.take(step, "«(?<!\\S)(?P<letter>F\\d+)(?!\\S)»", lambda m: self.account.holds(
-            m, m["letter"] in letters, f"of fabrics {sorted(letters)}"))
         heights = {self.facts.pieces[int(name)].size[0] for name in step.strips}
         drawn: "Counter[str]" = Counter()
         segments: "list[str]" = []
+
+        def strip(match: Any) -> None:
+            drawn.update([match["p"]])
+            piece = self.facts.pieces.get(int(match["p"]))
+            self.account.holds(match, piece is not None and piece.size[0] == match["high"] and
+                               self.facts.by_key[piece.fabric].letter == match["letter"], "no such piece")
+        self.take(step, "[<p:n>] <high:L> cut «(?P<letter>F\\d+)»", strip)
+        letters = {self.facts.by_key[self.facts.pieces[int(name)].fabric].letter for name in step.strips}
+        self.take(step, "«(?<!\\S)(?P<letter>F\\d+)(?!\\S)»", lambda m: self.account.holds(
+            m, m["letter"] in letters, f"of fabrics {sorted(letters)}"))
         self.take(step, f"set {wide} unfinished")
         self.take(step, "<high:L> cut", lambda m: segments.append(m["high"]) if m["high"] not in heights else None)
         self.take(step, "[<p:n>]", lambda m: drawn.update([m["p"]]))
@@ -306,15 +313,14 @@ class Sewing:
 
     def set_in(self, step: Step, match: Any) -> None:
         inner = self.part(step, match, match["part"])
-        told = re.fullmatch(r"\[(\d+)\] to (?:each side|the left and the right side and a strip \[(\d+)\] to the top and "
-                            r"the bottom)", match["strips"])
-        self.account.holds(match, told is not None, "not to be understood")
-        numbers = [number for number in told.groups() if number] if told else []
+        told = re.findall(r"\[(\d+)\] to (each side|the left and the right side|the top and the bottom)(?: and a strip "
+                          r"|$)", match["strips"])
+        numbers = [number for number, _ in told]
         strips = [self.facts.pieces.get(int(number)) for number in numbers]
         good = [piece for piece in strips if piece and piece.sort == "mitred"]
         self.account.holds(match, len(good) == len(strips) > 0, "no strips for a mitred border")
-        where = ["all four sides"] if len(numbers) == 1 else ["left and right", "top and bottom"]
-        self.account.holds(match, [piece.sides for piece in good] == where, "these are strips for other sides")
+        sides = [MITRED_SIDES[piece.sides] for piece in good]
+        self.account.holds(match, [side for _, side in told] == sides, f"these are strips for {sides}")
         for name, expected in (("a", self.ruler.measured(self.quilt.allowance)), ("deg", 45),
                                ("b", self.ruler.measured(self.quilt.allowance))):
             self.account.same(match, name, expected)
@@ -422,6 +428,8 @@ class Sewing:
 
 END_OF_POINT = r"«(?= ?\x01| • | [A-Z]{1,2} [^.]*, make | Diagonal row \d| ?\Z)»"
 PALER = "; that is the paler side, so that they lock with what they meet"
+MITRED_SIDES = {"all four sides": "each side", "left and right": "the left and the right side",
+                "top and bottom": "the top and the bottom"}
 WAYS = {"to the left", "to the right", "upwards", "downwards", "open"}
 
 
