@@ -461,13 +461,13 @@ class Picture:
     def row(self, number: int, start: int, end: int) -> None:
         """From the last strip's height on: what belongs to this strip; or is led out from the one above it."""
         account, strips = self.account, self.layout.strips
-        near = [at for at in (number, number - 1) if 0 <= at < len(strips)]
+        near = [at for at in (number - 1, number) if 0 <= at < len(strips)]
 
         def left(match: Any) -> None:
             rooms = [(self.layout.cloth.usable - strips[at].used, strips[at].high) for at in near]
             sides = sides_of(match["size"])
             account.holds(match, any(close(sides[0], room, self.layout.facts, 3) and sides[1] == high
-                                     for room, high in rooms), f"left over is {self.ruler.by(*rooms[0])}")
+                                     for room, high in rooms), f"left over is {self.ruler.by(*rooms[-1])}")
 
         def piece(match: Any) -> None:
             name = f"[{match['p']}]"

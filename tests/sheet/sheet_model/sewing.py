@@ -319,7 +319,7 @@ class Sewing:
         strips = [self.facts.pieces.get(int(number)) for number in numbers]
         good = [piece for piece in strips if piece and piece.sort == "mitred"]
         self.account.holds(match, len(good) == len(strips) > 0, "no strips for a mitred border")
-        sides = [MITRED_SIDES[piece.sides] for piece in good]
+        sides = [MITRED_SIDES.get(piece.sides) for piece in good]
         self.account.holds(match, [side for _, side in told] == sides, f"these are strips for {sides}")
         for name, expected in (("a", self.ruler.measured(self.quilt.allowance)), ("deg", 45),
                                ("b", self.ruler.measured(self.quilt.allowance))):
@@ -441,6 +441,7 @@ class UnitStep:
         self.facts, self.ruler, self.quilt = sewing.facts, sewing.ruler, sewing.quilt
         self.asked: "UnitAsked | None" = None
         self.seen: "dict[tuple[str, str], int]" = {}
+        self.mentioned: "list[tuple[Any, str]]" = []
 
     def read(self) -> None:
         step = self.step
@@ -501,6 +502,8 @@ class UnitStep:
                 self.fits(match, told[3], row)
                 step.uses[f"[{told[3]}]"] += Fraction(count * recipes, made)  # type: ignore[assignment]
                 step.pieces[told[3]] += count
+        for mention, number in self.mentioned:
+            account.holds(mention, number in step.pieces, f"[{number}] is not taken for this")
 
     def fits(self, match: Any, number: str, row: Any) -> None:
         piece = self.facts.pieces[int(number)]
@@ -542,6 +545,7 @@ class UnitStep:
             number = int(match["p"])
             account.holds(match, cloth is not None and number in self.facts.pieces and
                           self.facts.pieces[number].fabric == cloth.key, "no such piece")
+            self.mentioned.append((match, match["p"]))
             before = self.seen.setdefault((match["fabric"], match["sort"]), number)
             account.holds(match, before == number, f"it was [{before}] before")
         account.take(self.facts.any_name().replace("{", "«(?P<fabric>", 1).replace("}", ")»") +
