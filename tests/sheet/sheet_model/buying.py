@@ -45,8 +45,8 @@ def pressing(account: Account, facts: Facts, sewing: Sewing, passage: Any) -> No
     clashes(account, facts, sewing, lumps)
     across, down = (Fraction(INCH * count, 32) for count in seams.crossed[quilt.top])
     off = "0.4 mm" if quilt.metric else "1/64 in"
-    account.once(f"About <all:L> of seams in all; with every allowance {off} off the same way, the top comes out off by "
-                 "no more than <a:L> across and <b:L> down.", lambda m: (
+    account.once(f"About <all:L> of seams in all; with every allowance {off} off the same way, the top comes out off "
+                 "by no more than <a:L> across and <b:L> down.", lambda m: (
                      account.same(m, "all", ruler.seams(sewn_in_all(facts, sewing, seams))),
                      account.same(m, "a", ruler.at_least(across)), account.same(m, "b", ruler.at_least(down))))
     account.close()
@@ -66,8 +66,8 @@ def clashes(account: Account, facts: Facts, sewing: Sewing, lumps: "list[int]") 
         parts = (match["two"],) if match["two"] else tuple(sorted((match["one"], match["other"])))
         at = facts.clashes.pop((match["letter"], parts), None)
         account.holds(match, at == numbers, f"the step says that these do not lock at {at}")
-    account.take("<letter:l> (<name:w>)«(?P<seams>(?:, seam \\d+)+)»: <n:n> place{s|}, {seams of two <two:l>|a seam of "
-                 "<one:l> and one of <other:l>}", clash)
+    account.take("<letter:l> (<name:w>)«(?P<seams>(?:, seam \\d+)+)»: <n:n> place{s|}, {seams of two <two:l>|a seam "
+                 "of <one:l> and one of <other:l>}", clash)
     for (letter, parts), at in facts.clashes.items():
         account.fault(f"that in {letter} seams of {parts} do not lock at {at} is only told there")
     if sum(places) != sum(lumps):
@@ -163,8 +163,8 @@ class Buying:
             account.same(match, "n", best["panels"])
         name = value.get("name") or (self.facts.by_key[value["fabric"]].name if "fabric" in value else "")
         wide = ruler.measured(self.finishing.back.fabric_width)
-        account.once(f"backing{': ' + name if name else ''}, {wide} wide <need:L> <buy:L> {{<left:L>|none}} back of each "
-                     "quilt, <n:n> panel", row)
+        account.once(f"backing{': ' + name if name else ''}, {wide} wide <need:L> <buy:L> {{<left:L>|none}} back of "
+                     "each quilt, <n:n> panel", row)
         self.edge("backing", Fraction(best["bought"]), spare)
         if value.get("fabric") in self.facts.bills:
             both = self.facts.bills[value["fabric"]] + best["bought"]
@@ -203,8 +203,8 @@ class Buying:
             if len(known) == len(tops):
                 account.holds(match, shares == ("together" in match[0]), "are they to be cut together?")
             account.holds(match, int(match["n"]) >= 1 and (int(match["n"]) == 1) == ("top of" in match[0]), "how many?")
-        account.take("The strips that there are suffice for <n:n> top{s|} of this size{ or more|}{, cut together: what is "
-                     "short in the last set of one serves the next|}.", suffice)
+        account.take("The strips that there are suffice for <n:n> top{s|} of this size{ or more|}{, cut together: what "
+                     "is short in the last set of one serves the next|}.", suffice)
         account.take("<name:w>: <n:n> strips are needed, and there are only <have:n>.", lambda m: account.holds(
             m, any(self.facts.strips_taken.get(cloth.key) == int(m["n"]) and cloth.have == int(m["have"])
                    for cloth in self.facts.cloths), "other numbers of strips"))

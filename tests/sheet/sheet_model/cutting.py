@@ -13,7 +13,7 @@ from typing import Any
 from walker import ticks
 
 from .account import Account
-from .quilt import Node, Quilt
+from .quilt import Quilt
 from .ruler import LENGTH, sides_of, value_of
 
 
@@ -86,7 +86,8 @@ class Facts:
 
     def cloth(self, number: int, key: str, value: Any) -> Cloth:
         strips = value.get("strips", {})
-        return Cloth(key, f"F{number + 1}", value.get("name", key), self.quilt.length(value, "usable width", "40 in", "100 cm"),
+        usable = self.quilt.length(value, "usable width", "40 in", "100 cm")
+        return Cloth(key, f"F{number + 1}", value.get("name", key), usable,
                      ticks(strips["cut width"]) if strips else Fraction(0), strips.get("have", 0))
 
     def any_name(self) -> str:
@@ -199,6 +200,20 @@ def rows_on_drawing(account: Account, facts: Facts) -> None:
             account.take(r"«(?<!\S)»<n:n>«(?!\S)»")
 
 
+def sleeve(facts: Facts) -> "tuple[int, Fraction, Fraction, Fraction]":
+    """How many, cut length and width, finished length."""
+    quilt = facts.quilt
+    value = quilt.file.get("sleeve")
+    if value is None:
+        return 0, Fraction(0), Fraction(0), Fraction(0)
+    count = value.get("sleeves", 1)
+    inset, gap, ease, hem = (ticks(metric if quilt.metric else inches) for inches, metric in (
+        ("1 in", "25 mm"), ("2 in", "50 mm"), ("1/2 in", "12 mm"), ("1 in", "25 mm")))
+    finished = (quilt.top.width - 2 * inset - (count - 1) * gap) // count
+    drop = quilt.length(value, "depth", "4 in", "10 cm")
+    return count, finished + 2 * hem, 2 * drop + ease + 2 * quilt.allowance, Fraction(finished)
+
+
 # ---- the cutting list ----------------------------------------------------------------------------------------------
 
 
@@ -254,7 +269,6 @@ class CuttingList:
                 self.account.fault(f"strips to join are {high} wide", "", place)
 
     def sleeve(self, cloth: Cloth, match: Any) -> None:
-        from .layout import sleeve
         count, long, wide, _ = sleeve(self.facts)
         self.account.same(match, "n", count)
         self.account.same(match, "size", self.facts.ruler.by(long, wide))
@@ -347,9 +361,12 @@ class CuttingList:
 
 
 def fabric_heads(account: Account, facts: Facts) -> None:
-    account.take(facts.quilt.words["fabric"].capitalize() + " «(?P<letter>F\\d+)», «(?P<name>" + facts.any_name()[1:-1] +
-                 ")»", lambda m: account.holds(m, facts.names[m["name"]].letter == m["letter"],
-                                               f"it is {facts.names[m['name']].letter}"))
+    word, names = facts.quilt.words["fabric"].capitalize(), facts.any_name()[1:-1]
+
+    def head(match: Any) -> None:
+        letter = facts.names[match["name"]].letter
+        account.holds(match, letter == match["letter"], f"it is {letter}")
+    account.take(f"{word} «(?P<letter>F\\d+)», «(?P<name>{names})»", head)
 
 
 END = r"«(?= ?\x01| • | \[\d+\] (?:Cut|Take) | (?:Fabric|Cloth|Material) F\d+, |\Z)»"

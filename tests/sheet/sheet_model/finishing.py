@@ -15,10 +15,10 @@ from muslin_model.finishing import batting as batting_of
 from walker import ticks
 
 from .account import Account
-from .cutting import Facts
-from .layout import binding_length, binding_wanted, join_loss, sleeve
-from .ruler import INCH, MM, SIZE, value_of
-from .sewing import END_OF_POINT, Sewing
+from .cutting import Facts, sleeve
+from .layout import binding_length, binding_wanted, join_loss
+from .ruler import INCH, MM, SIZE
+from .sewing import Sewing
 
 PACKAGES = [(width * INCH, length * INCH) for width, length in
             ((34, 45), (45, 60), (60, 60), (72, 90), (81, 96), (90, 108), (120, 120))]
@@ -217,8 +217,8 @@ class Finishing:
         if package != (found["package"] >= 0):
             account.fault("is there a package so large?")
         roll = ruler.measured(self.roll_width())
-        account.take("From the roll, " + roll + " wide: <n:n> pieces laid edge to edge {across the quilt|along the quilt}, sewn without "
-                     "overlapping; <a:L> of the roll in all.", lambda m: (
+        account.take("From the roll, " + roll + " wide: <n:n> pieces laid edge to edge {across the quilt|along the "
+                     "quilt}, sewn without overlapping; <a:L> of the roll in all.", lambda m: (
                          account.same(m, "n", found["joined_pieces"]),
                          account.same(m, "a", ruler.buy(found["joined_length"])),
                          account.holds(m, ("across" in m[0]) == bool(found["joined_turned"]), "across, or along?")))

@@ -10,10 +10,8 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
-from walker import ticks
-
 from .account import Account
-from .cutting import Cloth, Facts, Piece, fabric_heads
+from .cutting import Cloth, Facts, Piece, fabric_heads, sleeve
 from .ruler import INCH, LENGTH, MM, SIZE, sides_of, value_of
 
 LAID = re.compile(r"(?P<many>\d+ pieces )?(?P<long>" + LENGTH + r") long for (?P<name>\[\d+\]|binding|sleeve)|"
@@ -412,20 +410,6 @@ def binding_length(facts: Facts, strips: int) -> Fraction:
     return facts.quilt.tops * binding_wanted(facts) + (strips - facts.quilt.tops) * join_loss(facts)
 
 
-def sleeve(facts: Facts) -> "tuple[int, Fraction, Fraction, Fraction]":
-    """How many, cut length and width, finished length."""
-    quilt = facts.quilt
-    value = quilt.file.get("sleeve")
-    if value is None:
-        return 0, Fraction(0), Fraction(0), Fraction(0)
-    count = value.get("sleeves", 1)
-    inset, gap, ease, hem = (ticks(metric if quilt.metric else inches) for inches, metric in (
-        ("1 in", "25 mm"), ("2 in", "50 mm"), ("1/2 in", "12 mm"), ("1 in", "25 mm")))
-    finished = (quilt.top.width - 2 * inset - (count - 1) * gap) // count
-    drop = quilt.length(value, "depth", "4 in", "10 cm")
-    return count, finished + 2 * hem, 2 * drop + ease + 2 * quilt.allowance, Fraction(finished)
-
-
 class Picture:
     """The drawing of the cloth: from strip to strip, the pieces on each, and what is left."""
 
@@ -434,7 +418,7 @@ class Picture:
         self.account, self.ruler = layout.account, layout.ruler
 
     def read(self) -> None:
-        account, facts = self.account, self.layout.facts
+        account = self.account
         for length, words in ((self.layout.straightening, "straightened"), (self.layout.cloth.usable, "usable width")):
             account.take(f"{self.ruler.measured(length)} {words}", None, self.start, self.end)
         account.take(f"«(?<!\\S)»{self.layout.cloth.letter}«(?!\\S)»", None, self.start, self.end)
@@ -478,7 +462,8 @@ class Picture:
                 self.drawn[fits[0]][name] += 1
 
         account.take("left <size:S>", left, start, end)
-        account.take("[<p:n>]{ «(?P<join>to join)»|}{ <size:S>| <long:L>«(?! x)»| <high:L> high|}", piece, start, end)
+        account.take("[<p:n>]{ «(?P<join>to join)»|}{ <size:S>| <long:L>«(?! x)»| <high:L> high|}", piece, start,
+                     end)
 
     def is_so_large(self, strip: Strip, name: str, size: "str | None", long: "str | None", high: "str | None",
                     join: "str | None") -> bool:

@@ -4,7 +4,6 @@ SPDX-License-Identifier: MIT
 """
 from __future__ import annotations
 
-from collections import Counter
 from dataclasses import dataclass, field
 from fractions import Fraction
 from math import isqrt

@@ -17,7 +17,7 @@ from muslin_model import unit as units
 from .account import Account
 from .cutting import Facts, printed, turned
 from .quilt import KIND_NAMES, Node, UnitAsked
-from .ruler import SIZE, sides_of, value_of
+from .ruler import SIZE, value_of
 
 HEAD = re.compile(r"(?:(?<=^)|(?<=[.)…] )|(?<=sewn ))([A-Z]{1,2}) (strip set for |segments: |units: )?"
                   r"((?:(?!, make \d)[^.•\x01]){1,120}), make (\d+)(?:: (\d+) [A-Z]{1,2}, and (\d+) [A-Z]{1,2}\* "
@@ -167,14 +167,13 @@ class Sewing:
             self.account.fault("segments of no set", step.letter, step.start)
             return
         cutting = self.quilt.file.get("cutting", {})
-        trim, clear, loss = (self.quilt.length(cutting, name, "0 in", "0 mm") for name in (
-            "end trim", "fold clear", "resquare loss"))
+        clear, loss = (self.quilt.length(cutting, name, "0 in", "0 mm") for name in ("fold clear", "resquare loss"))
         trim = self.quilt.length(cutting, "end trim", "1/2 in", "10 mm")
         found: "list[Any]" = []
         self.one(step, "Square {one end|both ends} of each set{ (<trim:L> is allowed at each end)|} and cut "
-                       "segments "
-                 "<cut:L> wide across it{, from both ends towards the fold: keep <clear:L> clear in the middle, "
-                 "<half:L> to either side of the fold|}. {Square the end again after every <every:n> cut{s|}: <loss:L> is allowed for that. |}A set "
+                 "segments <cut:L> wide across it{, from both ends towards the fold: keep <clear:L> clear in the middle, "
+                 "<half:L> to either side of the fold|}. {Square the end again after every <every:n> cut{s|}: "
+                 "<loss:L> is allowed for that. |}A set "
                  "gives <gives:n>{, <sets:n> sets give <all:n>|}; <need:n> needed, {<over:n> over.|none over: there is "
                  "none to spoil.}{ The last set is sewn for only <last:n> of them: strips <long:L> long are enough for "
                  "it.|}", found.append)
@@ -246,10 +245,9 @@ class Sewing:
         self.take(step, "From {left to right|top to bottom}: <list:w>." + END_OF_POINT, lambda m: self.joined(step, m))
         self.take(step, "In the middle: <part:w>. Sew a strip <strips:w>, middle on middle, so that it "
                   "stands out alike at both ends: begin and stop <a:L> inside the corners of the middle part and "
-                  "secure "
-                  "the stitches. Then {mitre|miter} each corner: fold it on the diagonal, strips on each other; draw a line at "
-                  "<deg:n> degrees from the last stitch to the outer edge; sew on it from the inside outwards; trim "
-                  "<b:L> beyond the seam.", lambda m: self.set_in(step, m))
+                  "secure the stitches. Then {mitre|miter} each corner: fold it on the diagonal, strips on each "
+                  "other; draw a line at <deg:n> degrees from the last stitch to the outer edge; sew on it from the "
+                  "inside outwards; trim <b:L> beyond the seam.", lambda m: self.set_in(step, m))
         Field(self, step).read()
         if step.size is None:
             self.account.fault("of what is it sewn?", f"{step.letter} {step.name}", step.start)
@@ -281,7 +279,8 @@ class Sewing:
             return []
         again = step.uses[told["letter"]] + step.uses[told["letter"] + "*"] > 0
         self.account.holds(match, again == (told["name"] is None), f"is {told['letter']} told for the first time?")
-        self.account.holds(match, before.name.startswith(told["name"] or ""), f"{told['letter']} is called {before.name}")
+        self.account.holds(match, before.name.startswith(told["name"] or ""),
+                           f"{told['letter']} is called {before.name}")
         step.uses[told["letter"] + told["star"]] += times
         size = before.size[::-1] if told["turn"] and "quarter" in told["turn"] else before.size
         return [size] * times
@@ -368,16 +367,16 @@ class Sewing:
         def towards(match: Any) -> None:
             self.account.holds(match, match["p"] in step.pieces and self.facts.by_key[
                 self.facts.pieces[int(match["p"])].fabric].name == match["fabric"], "no such piece is sewn here")
-        self.take(step, "Press the seam {to the left|to the right|upwards|downwards}, towards the <fabric:w> [<p:n>]{.|; that is}",
-                  towards)
+        self.take(step, "Press the seam {to the left|to the right|upwards|downwards}, towards the <fabric:w> [<p:n>]"
+                  "{.|; that is}", towards)
         self.take(step, "These do not lock: <list:w>. Where they meet press one of the two open, or accept the lump.",
                   lambda m: self.clashing(step, m))
 
     def clashing(self, step: Step, match: Any) -> None:
         """Kept, to be held against what is told of pressing all together."""
         for item in match["list"].split("; "):
-            told = re.fullmatch(r"seams of (?:two ([A-Z]{1,2})|([A-Z]{1,2}) and of ([A-Z]{1,2})), at (seam \d+(?:, seam "
-                                r"\d+)*)", item)
+            told = re.fullmatch(r"seams of (?:two ([A-Z]{1,2})|([A-Z]{1,2}) and of ([A-Z]{1,2})), at "
+                                r"(seam \d+(?:, seam \d+)*)", item)
             self.account.holds(match, told is not None, f"not to be understood: {item}")
             if told:
                 parts = tuple(sorted(part for part in told.groups()[:3] if part))
