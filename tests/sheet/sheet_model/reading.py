@@ -5,7 +5,6 @@ SPDX-License-Identifier: MIT
 from __future__ import annotations
 
 import re
-from typing import Any
 
 from .account import Account
 from .buying import Buying, assumed, cover, pressing, words
