@@ -16,10 +16,6 @@ static const struct word policy_words[] = {
     { "oversize", MUSLIN_ALLOWANCE_OVERSIZE }, { NULL, 0 }
 };
 static const struct word tip_words[] = { { "sharp", MUSLIN_TIP_SHARP }, { "blunt", MUSLIN_TIP_BLUNT }, { NULL, 0 } };
-static const struct word again_words[] = {
-    { "no", MUSLIN_AGAIN_NO }, { "once on the diagonal", MUSLIN_AGAIN_ONCE },
-    { "on both diagonals", MUSLIN_AGAIN_TWICE }, { NULL, 0 }
-};
 /* "rounded up to the next 1/8 in" */
 static const struct word rounded_words[] = {
     { "up to the next", MUSLIN_ROUND_UP }, { "down to the last", MUSLIN_ROUND_DOWN },

@@ -70,6 +70,10 @@ const struct word unit_method_words[] = {
     { "flipped-corners", MUSLIN_METHOD_FLIPPED_CORNERS }, { "strips", MUSLIN_METHOD_STRIPS },
     { "bias-strips", MUSLIN_METHOD_BIAS_STRIPS }, { NULL, 0 }
 };
+const struct word again_words[] = {
+    { "no", MUSLIN_AGAIN_NO }, { "once on the diagonal", MUSLIN_AGAIN_ONCE },
+    { "on both diagonals", MUSLIN_AGAIN_TWICE }, { NULL, 0 }
+};
 
 const struct word *find_word(const struct word *words, const char *written)
 {

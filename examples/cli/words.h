@@ -38,5 +38,6 @@ extern const struct word care_words[];
 extern const struct word governing_words[];
 extern const struct word unit_kind_words[];
 extern const struct word unit_method_words[];
+extern const struct word again_words[];
 
 #endif

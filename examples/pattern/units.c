@@ -24,9 +24,10 @@ static int32_t usual_method(int32_t kind)
 /* A unit that was asked for before has a smaller number than the last new one. */
 static bool is_noted(const struct design *design, muslin_id id)
 {
-    const struct unit_asked *last = design->units + design->units_used;
-    return design->units_used > 0 && muslin_id_number(id) <= muslin_id_number(last[-1].id) &&
-           unit_of(design, id) != NULL;
+    if (design->units_used == 0)
+        return false;
+    const muslin_id last = design->units[design->units_used - 1].id;
+    return muslin_id_number(id) <= muslin_id_number(last) && unit_of(design, id) != NULL;
 }
 
 static void note_unit(struct design *design, muslin_id id, const struct muslin_quilt_unit_spec *spec,

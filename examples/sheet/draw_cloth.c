@@ -11,7 +11,7 @@
 #include "leads.h"
 #include "picture.h"
 
-enum { SIDE = 62, OTHER_SIDE = 34, STRIP_HIGH = 150, STRIP_LOW = 13, STRIP_LEAST = 10, STRIPS_APART = 4, AROUND = 48 };
+enum { SIDE = 62, OTHER_SIDE = 34, STRIP_HIGH = 150, STRIP_LOW = 13, STRIP_LEAST = 10, STRIPS_APART = 4, AROUND = 64 };
 
 struct plan {
     const struct canvas *canvas;
@@ -308,7 +308,7 @@ static double draw_strips(struct plan *plan, double width)
         if (is_lower(plan, i))
             mark_lower(plan, width, top + height * 0.75);
         top += height;
-        top += write_leads(plan->canvas->cairo, plan->leads, top, width) + gap_after(strip);
+        top += write_leads(plan->canvas->cairo, plan->leads, top, width, plan->least) + gap_after(strip);
     }
     return top;
 }
@@ -364,7 +364,7 @@ static void draw_edges(const struct plan *plan, double width, double bottom)
         cairo_rectangle(cairo, 0, -6, width, 5);
         stroke_thin(cairo);
         snprintf(words, sizeof words, "%s straightened", measured(plan->canvas->worked, end, text));
-        write_up_to(cairo, -6, -4, words, LEAST_SIZE);
+        write_up_to(cairo, -6, -4, words, plan->least);
     }
     for (int side = 0; side < 2; side++) {
         cairo_move_to(cairo, side * width, -16);

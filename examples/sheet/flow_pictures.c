@@ -204,7 +204,8 @@ static double least_of(enum picture_kind kind)
 {
     if (kind == PICTURE_TOP)
         return 0.42;
-    return kind == PICTURE_BACKING || kind == PICTURE_BORDERS || kind == PICTURE_STEP ? 0.85 : 0.6;
+    return kind == PICTURE_BACKING || kind == PICTURE_BORDERS || kind == PICTURE_STEP || kind == PICTURE_CLOTH ? 0.85
+                                                                                                                : 0.6;
 }
 
 /* Tops that are drawn to one scale stay as they are. */

@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Each line is drawn only where it lies on the cloth, found by its crossings with the outlines: a clip would be dearer
- * by far to draw and to print. All lines lie in a grid that is the same for all of a picture, so that pieces of one fabric
- * run into each other. */
+ * Each line is drawn only where it lies on the cloth, found by its crossings with the outlines: a clip would take far
+ * longer to draw and to print. All lines lie in a grid that is the same for all of a picture, so that pieces of one
+ * fabric run into each other. */
 #include <math.h>
 #include <stdlib.h>
 

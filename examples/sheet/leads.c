@@ -6,7 +6,7 @@
 
 #include "leads.h"
 
-enum { LEAD_HIGH = 13, LEADS_APART = 7, NEAR = 6 };
+enum { LEADS_APART = 7, NEAR = 6 };
 
 void add_lead(struct leads *leads, const struct box *piece, const char *brief, const char *words)
 {
@@ -35,27 +35,28 @@ static void put_in_order(struct leads *leads)
 }
 
 /* Measures what is written of each; returns how wide all are. */
-static double measure(struct leads *leads, bool is_brief)
+static double measure(struct leads *leads, double size, bool is_brief)
 {
     double all = 0;
     for (size_t i = 0; i < leads->count; i++) {
         struct lead *lead = &leads->rows[i];
         if (is_brief)
             snprintf(lead->words, sizeof lead->words, "%s", lead->brief);
-        lead->half = words_room(lead->words, LEAST_SIZE).width / 2;
+        lead->half = words_room(lead->words, size).width / 2;
         all += 2 * lead->half + LEADS_APART;
     }
     return all;
 }
 
-double write_leads(cairo_t *cairo, struct leads *leads, double top, double width)
+double write_leads(cairo_t *cairo, struct leads *leads, double top, double width, double size)
 {
     double x[LEADS_MOST];
     double edge = -LEADS_APART;
-    const double y = top + LEAD_HIGH * 0.6;
+    const double high = 2.2 * size;
+    const double y = top + 0.6 * high;
     put_in_order(leads);
-    if (measure(leads, false) > width)
-        measure(leads, true);
+    if (measure(leads, size, false) > width)
+        measure(leads, size, true);
     for (size_t i = 0; i < leads->count; i++) {
         x[i] = fmax(leads->rows[i].at.x, edge + LEADS_APART + leads->rows[i].half);
         edge = x[i] + leads->rows[i].half;
@@ -66,8 +67,8 @@ double write_leads(cairo_t *cairo, struct leads *leads, double top, double width
         const double middle = fmin(x[i - 1], edge - LEADS_APART - lead->half);
         edge = middle - lead->half;
         const double from = fmax(middle - lead->half, fmin(middle + lead->half, lead->at.x));
-        draw_lead(cairo, from, y - LEAST_SIZE * 0.6, lead->at.x, lead->at.y);
-        write_words(cairo, middle, y, lead->words, LEAST_SIZE, PLATE_NONE);
+        draw_lead(cairo, from, y - size * 0.6, lead->at.x, lead->at.y);
+        write_words(cairo, middle, y, lead->words, size, PLATE_NONE);
     }
-    return leads->count > 0 ? LEAD_HIGH : 0;
+    return leads->count > 0 ? high : 0;
 }

@@ -24,6 +24,6 @@ struct leads {
  * goes without the rest. */
 void add_lead(struct leads *leads, const struct box *piece, const char *brief, const char *words);
 /* Beside each other below `top`, between 0 and `width`, as near to their places as may be. Returns how high that is. */
-double write_leads(cairo_t *cairo, struct leads *leads, double top, double width);
+double write_leads(cairo_t *cairo, struct leads *leads, double top, double width, double size);
 
 #endif

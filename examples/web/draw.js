@@ -1,0 +1,316 @@
+// Drawings as SVG, 1000 units across at most: the top, a strip set, a cutting plan, a backing. A fabric is told by its
+// letter and its hatching, not by its colour alone. What is drawn the library worked out; here it is only scaled.
+//
+// SPDX-License-Identifier: MIT
+import { h, s, wide } from "./dom.js";
+
+const WIDE = 1000,
+    HATCHES = 8;
+const STRIP_LOW = 34,
+    STRIP_HIGH = 230,
+    LABEL = 250; // LABEL: room for words beside a strip
+
+// ---- what drawings share --------------------------------------------------------------------------------------------
+
+/** Hatchings 0 to 7 (0: none), to be put on the page once. */
+export function hatchings() {
+    const lines = [
+        "",
+        "M-4 20L20 -4M12 28L28 12M-4 4L4 -4",
+        "M-4 -4L28 28M-4 20L4 28M20 -4L28 4",
+        "M0 12H24",
+        "M12 0V24",
+        "M-4 20L20 -4M12 28L28 12M-4 -4L28 28",
+        "M0 12H24M12 0V24",
+        "",
+    ];
+    return s(
+        "svg",
+        { class: "unseen", "aria-hidden": "true", width: 0, height: 0 },
+        s(
+            "defs",
+            {},
+            lines.map((d, index) =>
+                s(
+                    "pattern",
+                    { id: `hatch-${index}`, width: 24, height: 24, patternUnits: "userSpaceOnUse" },
+                    index === 7
+                        ? s("circle", { cx: 12, cy: 12, r: 3, fill: "#000", "fill-opacity": 0.4 })
+                        : s("path", { d, stroke: "#000", "stroke-opacity": 0.35, "stroke-width": 2, fill: "none" })
+                )
+            )
+        )
+    );
+}
+
+/** A shape in a fabric: its colour, and its hatching over it. */
+function inFabric(shape, attributes, fabric, index) {
+    return [
+        s(shape, { ...attributes, fill: fabric?.color ?? greyOf(index), class: "seam" }),
+        s(shape, { ...attributes, fill: `url(#hatch-${index % HATCHES})` }),
+    ];
+}
+
+/** Strips of which nobody said the colour. */
+function greyOf(index) {
+    return ["#f4efe4", "#d9d2c0", "#e9e4d8", "#c9c2b2", "#efe9dc", "#d2cbbb"][index % 6];
+}
+
+function words(x, y, text, more = {}) {
+    return s(
+        "text",
+        { x, y, "text-anchor": "middle", "dominant-baseline": "central", class: "words", "font-size": 24, ...more },
+        text
+    );
+}
+
+/** A drawing with what it is called below it. */
+function figure(caption, width, height, ...children) {
+    const svg = s(
+        "svg",
+        {
+            viewBox: `-2 -2 ${width + 4} ${height + 4}`,
+            role: "img",
+            "aria-label": caption,
+            preserveAspectRatio: "xMinYMin",
+            class: height > width * 1.15 ? "tall" : undefined,
+        },
+        children
+    );
+    return h("figure", {}, svg, h("figcaption", {}, caption));
+}
+
+/** One with words in it that must stay large enough to be read. */
+function detailed(caption, width, height, ...children) {
+    const drawn = figure(caption, width, height, ...children);
+    drawn.prepend(wide(caption, drawn.firstChild));
+    drawn.classList.add("detailed");
+    return drawn;
+}
+
+/** The key: each fabric's letter, hatching and name. */
+export function swatch(fabric, index) {
+    return s(
+        "svg",
+        { viewBox: "0 0 60 36", class: "swatch", "aria-hidden": "true" },
+        inFabric("rect", { x: 1, y: 1, width: 58, height: 34 }, fabric, index),
+        words(30, 18, fabric.letter, { "font-size": 22 })
+    );
+}
+
+// ---- the top --------------------------------------------------------------------------------------------------------
+
+export function drawTop({ width, height, paths, letters, tooMany }, fabrics, caption) {
+    if (tooMany > 0) return h("p", {}, `With ${tooMany.toLocaleString("en")} patches the top is not drawn.`);
+    return figure(
+        caption,
+        width,
+        height,
+        paths.map((d, index) => (d === "" ? [] : inFabric("path", { d }, fabrics[index], index))),
+        letters.map(({ x, y, fabric, room }) =>
+            words(x, y, fabrics[fabric].letter, { "font-size": Math.min(30, room * 0.5) })
+        )
+    );
+}
+
+/** The top of a strip quilt: one block, laid as `turns` say, row by row. */
+export function drawBlocks(block, turns, columns, caption, more) {
+    const rows = turns.length / columns;
+    const unit = WIDE / Math.max(columns * block.width, rows * block.height);
+    const [across, down] = [block.width * unit, block.height * unit];
+    const pieces = block.pieces.map(({ strip, points }) =>
+        inFabric("path", { d: `M${points.map(([x, y]) => `${x * unit} ${y * unit}`).join("L")}Z` }, undefined, strip)
+    );
+    const laid = turns.map((turn, index) =>
+        s("use", {
+            href: "#one-block",
+            transform:
+                `translate(${(index % columns) * across} ` +
+                `${Math.floor(index / columns) * down}) rotate(${turn * 90} ${across / 2} ${down / 2})`,
+        })
+    );
+    return [
+        figure(
+            caption,
+            columns * across,
+            rows * down,
+            s("defs", {}, s("g", { id: "one-block" }, pieces)),
+            laid,
+            turns.map((_, index) =>
+                s("rect", {
+                    x: (index % columns) * across,
+                    y: Math.floor(index / columns) * down,
+                    width: across,
+                    height: down,
+                    class: "edge",
+                })
+            )
+        ),
+        more,
+    ];
+}
+
+// ---- strip sets -----------------------------------------------------------------------------------------------------
+
+/** strips: [{ width, letter, fabric, index }]; cuts: where segments begin and end, in ticks of the length. */
+export function drawSet(strips, length, segments, caption) {
+    const unit = WIDE / Number(length);
+    const all = strips.reduce((sum, strip) => sum + Number(strip.width), 0) * unit;
+    const scale = Math.min(1, 500 / all);
+    let y = 0;
+    const rows = strips.map(({ width, letter, fabric, index }) => {
+        const height = Number(width) * unit * scale;
+        const row = [
+            inFabric("rect", { x: 0, y, width: WIDE, height }, fabric, index),
+            words(24, y + height / 2, letter, { "font-size": Math.min(26, height * 0.7) }),
+        ];
+        y += height;
+        return row;
+    });
+    const cuts = segments.map(({ from, to }, index) => [
+        s("rect", { x: from * unit, y: -2, width: (to - from) * unit, height: y + 4, class: "cut" }),
+        words(((from + to) / 2) * unit, y + 20, String(index + 1), {
+            "font-size": Math.min(26, (to - from) * unit * 0.5),
+        }),
+    ]);
+    return detailed(caption, WIDE, y + 36, rows, cuts);
+}
+
+// ---- cutting plans --------------------------------------------------------------------------------------------------
+
+function drawPiece(place, box, fabric, index, isDown) {
+    const { x, y, width, height, pitch } = box,
+        slant = width - pitch;
+    if (!place.isSloped || slant <= 0) return inFabric("rect", { x, y, width, height }, fabric, index);
+    const [wide, narrow] = isDown ? [y, y + height] : [y + height, y];
+    const points =
+        place.shape === "diamonds"
+            ? [
+                  [x + slant, y],
+                  [x + width, y],
+                  [x + pitch, y + height],
+                  [x, y + height],
+              ]
+            : [
+                  [x, wide],
+                  [x + width, wide],
+                  [x + Math.min(width, pitch), narrow],
+                  [x + Math.max(0, slant), narrow],
+              ];
+    return inFabric("path", { d: `M${points.map((point) => point.join(" ")).join("L")}Z` }, fabric, index);
+}
+
+/** One strip with its pieces, from its upper left corner. */
+function drawStrip(plan, number, at, along, unit, fabric, index) {
+    const strip = plan.strips[number];
+    const right = at.x + Number(strip.width) * unit;
+    const pieces = plan.places.slice(strip.firstPlace, strip.firstPlace + strip.places).map((place) => {
+        const shown = Math.min(place.count, 200);
+        return Array.from({ length: shown }, (_, i) => {
+            const x = at.x + (Number(place.x) + i * Number(place.pitch)) * unit;
+            const box = {
+                x,
+                y: at.y + Number(place.y) * along,
+                width: Math.min(Number(place.width) * unit, right - x),
+                height: Number(place.height) * along,
+                pitch: Number(place.pitch) * unit,
+            };
+            return [
+                drawPiece(place, box, fabric, index, i % 2 === 1),
+                words(x + box.width / 2, box.y + box.height / 2, place.name, {
+                    "font-size": Math.max(
+                        9,
+                        Math.min(24, box.height * 0.6, (box.width / Math.max(2, place.name.length)) * 1.3)
+                    ),
+                }),
+            ];
+        });
+    });
+    return [
+        strip.kind === "slit"
+            ? []
+            : s("rect", {
+                  x: at.x,
+                  y: at.y,
+                  width: Number(strip.width) * unit,
+                  height: Number(strip.height) * along,
+                  class: "left-over",
+              }),
+        pieces,
+    ];
+}
+
+/** Cloth from its straightened end downwards; strips that are alike once, with how many. */
+export function drawCloth(plan, usableWidth, fabric, index, shown, caption) {
+    const unit = (WIDE - LABEL) / Number(usableWidth);
+    const drawn = [];
+    let y = 0;
+    plan.strips.forEach((strip, number) => {
+        if (strip.kind === "slit" || strip.kind === "within") return;
+        const own = plan.strips.flatMap((one, i) => (one.holder === number ? [i] : []));
+        const most = own.some((i) => plan.strips[i].kind === "within") ? 600 : STRIP_HIGH;
+        const height = Math.min(most, Math.max(STRIP_LOW, Number(strip.height) * unit));
+        const along = height / Number(strip.height);
+        drawn.push(drawStrip(plan, number, { x: 0, y }, along, unit, fabric, index));
+        for (const i of own)
+            for (let k = 0; k < plan.strips[i].times; k++)
+                drawn.push(
+                    drawStrip(
+                        plan,
+                        i,
+                        {
+                            x: Number(plan.strips[i].x) * unit,
+                            y: y + (Number(plan.strips[i].y) + k * Number(plan.strips[i].height)) * along,
+                        },
+                        along,
+                        unit,
+                        fabric,
+                        index
+                    )
+                );
+        const times = strip.times > 1 ? `${strip.times} × ` : "";
+        drawn.push(
+            words(WIDE - LABEL + 10, y + height / 2, `${times}cut ${shown.length(strip.height)}`, {
+                "text-anchor": "start",
+                "font-size": 22,
+            })
+        );
+        y += height + 6;
+    });
+    return detailed(caption, WIDE, y, drawn);
+}
+
+// ---- backing --------------------------------------------------------------------------------------------------------
+
+/** Panels as they lie, and the quilt in the middle of them. */
+export function drawBacking({ best, panels }, size, shown, caption) {
+    const isAlong = ["oneWidth", "seamsAlong", "centreAlong", "insertAlong"].includes(best.layout);
+    const unit = Math.min(WIDE / Number(best.joinedWidth), 900 / Number(best.joinedLength));
+    const [width, height] = [Number(best.joinedWidth) * unit, Number(best.joinedLength) * unit];
+    const depth = (panel) => Number(panel.role === "insert" ? panel.cutLength : panel.cutWidth);
+    const all = panels.reduce((sum, panel) => sum + depth(panel), 0);
+    let at = 0;
+    const drawn = panels.map((panel, index) => {
+        const deep = (depth(panel) / all) * (isAlong ? width : height);
+        const box = isAlong ? { x: at, y: 0, width: deep, height } : { x: 0, y: at, width, height: deep };
+        at += deep;
+        const label = `panel ${index + 1}: cut ${shown.size(panel.cutWidth, panel.cutLength)}`;
+        const letters = Math.min(26, (box.width / label.length) * 1.7);
+        return [
+            s("rect", { ...box, fill: index % 2 ? "#fffdf8" : "#f3eee2", class: "seam" }),
+            letters < 12
+                ? words(box.x + box.width / 2, box.y + box.height / 2, `panel ${index + 1}`)
+                : words(box.x + box.width / 2, box.y + Math.min(40, box.height / 2), label, { "font-size": letters }),
+        ];
+    });
+    const quilt = `quilt, finished ${shown.size(size.quiltWidth, size.quiltLength)}`;
+    const [across, down] = [Number(size.quiltWidth) * unit, Number(size.quiltLength) * unit];
+    return detailed(
+        caption,
+        width,
+        height,
+        drawn,
+        s("rect", { x: (width - across) / 2, y: (height - down) / 2, width: across, height: down, class: "quilt" }),
+        words(width / 2, height / 2, quilt, { "font-size": Math.min(26, (across / quilt.length) * 1.7) })
+    );
+}

@@ -1,0 +1,138 @@
+// Fields to fill in: each with its label, its note, and what is wrong with it beside it.
+//
+// SPDX-License-Identifier: MIT
+import { h } from "./dom.js";
+
+/** Letters and digits that an id may have, of any name or pointer. */
+export function idOf(name) {
+    const letters = [...name].map((one) => (/[a-zA-Z0-9]/.test(one) ? one : `-${one.codePointAt(0).toString(16)}-`));
+    return `field-${letters.join("")}`;
+}
+
+function control(field, id, change) {
+    const { kind, choices, value } = field;
+    const shared = { id, name: id, "aria-describedby": `${id}-wrong${field.note ? ` ${id}-note` : ""}` };
+    if (kind === "choice")
+        return h(
+            "select",
+            { ...shared, onchange: (event) => change(field, event.target.value) },
+            Object.entries(choices).map(([key, label]) => h("option", { value: key, selected: key === value }, label))
+        );
+    if (kind === "switch")
+        return h("input", {
+            ...shared,
+            type: "checkbox",
+            checked: value !== "",
+            onchange: (event) => change(field, event.target.checked ? "yes" : ""),
+        });
+    if (kind === "color")
+        return h("input", { ...shared, type: "color", value, oninput: (event) => change(field, event.target.value) });
+    return h("input", {
+        ...shared,
+        type: "text",
+        value,
+        autocomplete: "off",
+        spellcheck: "false",
+        maxlength: 200,
+        inputmode: kind === "count" ? "numeric" : "text",
+        oninput: (event) => change(field, event.target.value),
+    });
+}
+
+/** Fields in a part of the page, which stay the same elements as long as they ask the same. */
+export class Fields {
+    #shape;
+    #fields = [];
+
+    constructor(place) {
+        this.place = place;
+    }
+
+    /** fields: { name, kind, label, value, note, choices, group }; change(field, text) is called with what is typed. */
+    show(fields, change, ...more) {
+        const shape = JSON.stringify(fields.map(({ value: _, ...field }) => field));
+        this.#fields = fields;
+        if (shape === this.#shape) {
+            for (const field of fields) this.#set(field);
+            return;
+        }
+        this.#shape = shape;
+        const focused = document.activeElement?.id;
+        this.place.replaceChildren(
+            ...this.#grouped(fields, (field, text) =>
+                change(this.#fields.find((one) => one.name === field.name) ?? field, text)
+            ),
+            ...more
+        );
+        if (focused && focused !== document.activeElement?.id && this.place.querySelector(`#${CSS.escape(focused)}`))
+            document.getElementById(focused).focus();
+    }
+
+    #grouped(fields, change) {
+        const groups = Map.groupBy ? Map.groupBy(fields, (field) => field.group) : grouped(fields);
+        return [...groups]
+            .map(([group, own]) =>
+                group === undefined
+                    ? own.map((field) => row(field, change))
+                    : h(
+                          "fieldset",
+                          {},
+                          h("legend", {}, group),
+                          own.map((field) => row(field, change))
+                      )
+            )
+            .flat();
+    }
+
+    #set({ name, kind, value }) {
+        const element = document.getElementById(idOf(name));
+        if (kind === "switch") element.checked = value !== "";
+        else if (element !== document.activeElement || !element.dataset.typed) element.value = value;
+    }
+
+    /** Sets all, also the one that is being typed in: after something was undone. */
+    setAll() {
+        for (const { name, kind, value } of this.#fields) {
+            const element = document.getElementById(idOf(name));
+            if (kind === "switch") element.checked = value !== "";
+            else if (element.value !== value) element.value = value;
+        }
+    }
+
+    /** Tells beside each field what is wrong with it: sentences by name. */
+    tell(wrong) {
+        for (const { name } of this.#fields) {
+            const id = idOf(name),
+                sentence = wrong.get(name) ?? "";
+            document.getElementById(`${id}-wrong`).textContent = sentence;
+            document.getElementById(id).toggleAttribute("aria-invalid", sentence !== "");
+            if (sentence !== "") document.getElementById(id).setAttribute("aria-invalid", "true");
+        }
+    }
+}
+
+function grouped(fields) {
+    const groups = new Map();
+    for (const field of fields) groups.set(field.group, [...(groups.get(field.group) ?? []), field]);
+    return groups;
+}
+
+function row(field, change) {
+    const id = idOf(field.name);
+    const typed = (own, text) => {
+        document.getElementById(id).dataset.typed = "yes";
+        change(own, text);
+    };
+    const label = h("label", { for: id }, field.label),
+        input = control(field, id, typed);
+    input.addEventListener("blur", () => {
+        delete input.dataset.typed;
+    });
+    return h(
+        "div",
+        { class: `field ${field.kind}` },
+        field.kind === "switch" ? [input, label] : [label, input],
+        field.note ? h("p", { class: "note", id: `${id}-note` }, field.note) : null,
+        h("p", { class: "wrong", id: `${id}-wrong` })
+    );
+}

@@ -1,0 +1,491 @@
+// The page as people use it, in real Chromium: typing, files, undo, addresses, keys alone, hostile files, no other
+// server.
+//
+// SPDX-License-Identifier: MIT
+import assert from "node:assert/strict";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import test, { after, before } from "node:test";
+import { fileURLToPath } from "node:url";
+import { axeSource, browser, opened, served } from "./browser.mjs";
+
+const sample = (name) => fileURLToPath(new URL(`../../examples/patterns/${name}.json`, import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), "muslin-web-"));
+let site, chromium;
+
+before(async () => {
+    site = await served();
+    chromium = await browser();
+});
+
+after(async () => {
+    await chromium?.close();
+    site?.server.close();
+    rmSync(folder, { recursive: true, force: true });
+});
+
+/** A test on a page of its own, whose console must stay silent. */
+function onPage(name, run, { fragment = "", ...options } = {}) {
+    test(name, { timeout: 120000 }, async (context) => {
+        const own = await chromium.newContext({ viewport: { width: 1000, height: 800 }, ...options });
+        try {
+            const page = await opened(own, site.address, fragment);
+            await run(page, context);
+            assert.deepEqual(page.errors, []);
+        } finally {
+            await own.close();
+        }
+    });
+}
+
+const field = (page, label) => page.getByLabel(label, { exact: true });
+const answer = (page) => page.textContent("#plan .answer");
+const says = (page, section, words) =>
+    page.waitForFunction(
+        ([id, text]) => document.getElementById(id).textContent.replaceAll("\u00a0", " ").includes(text),
+        [section, words]
+    );
+
+async function openPattern(page, path) {
+    await page.check("input[value=pattern]");
+    await page.waitForSelector("#file");
+    await page.setInputFiles("#file", path);
+}
+
+async function openText(page, name, text) {
+    const path = join(folder, `${name}.json`);
+    writeFileSync(path, text);
+    await openPattern(page, path);
+}
+
+onPage("what is typed is planned", async (page) => {
+    assert.match(await answer(page), /1.top of 48.in.x.48.in finished, from 36.strips in 6.sets/);
+    await field(page, "Strips in the bundle").fill("42");
+    await field(page, "Blocks down").fill("5");
+    await says(page, "plan", "1 top of 48 in x 60 in finished");
+    await field(page, "Seam allowance").fill("6 mm");
+    await says(page, "sets", "unfinished");
+    await page.check("input[value=cm]");
+    await says(page, "materials", "6.35 cm wide");
+    await page.selectOption("#field-turning", "none");
+    await says(page, "top", "4 blocks across, 5 down");
+    await field(page, "Width of a border, finished (0 in: none)").fill("4 in");
+    await says(page, "top", "With its border the top is");
+});
+
+onPage("what cannot be is told at its field, and the last plan stands", async (page) => {
+    const cut = field(page, "Width of a strip, cut");
+    await cut.fill("2 1/2");
+    assert.equal(await cut.getAttribute("aria-invalid"), "true");
+    await says(page, "materials", 'this length has no unit: write "2 1/2 in", "2 1/2 cm" or "2 1/2 mm"');
+    await cut.fill("1/2 in");
+    await says(page, "materials", "its seams take 1/2 in");
+    await says(page, "plan", "Below is what followed before");
+    await says(page, "top", "48 in x 48 in finished");
+    await cut.fill("2 1/2 in");
+    assert.equal(await cut.getAttribute("aria-invalid"), null);
+    await page.waitForFunction(() => document.getElementById("news").textContent.includes("48"), undefined, {
+        timeout: 5000,
+    });
+});
+
+onPage("steps are undone and done again", async (page) => {
+    const rows = field(page, "Blocks down");
+    await rows.fill("3");
+    await field(page, "Blocks across").fill("5");
+    await says(page, "plan", "60 in x 36 in");
+    await page.click("#undo");
+    await says(page, "plan", "48 in x 36 in");
+    assert.equal(await field(page, "Blocks across").inputValue(), "4");
+    await page.click("#undo");
+    await says(page, "plan", "48 in x 48 in");
+    assert.equal(await rows.inputValue(), "4");
+    assert.ok(await page.isDisabled("#undo"));
+    await page.click("#redo");
+    await page.focus("#field-turning");
+    await page.keyboard.press("Control+y");
+    await says(page, "plan", "60 in x 36 in");
+    await page.keyboard.press("Control+z");
+    await says(page, "plan", "48 in x 36 in");
+});
+
+onPage("the address holds all of it", async (page) => {
+    await field(page, "Width of a strip, cut").fill("63.5 mm");
+    await field(page, "Blocks across").fill("3");
+    await page.check("input[value=mm]");
+    await page.waitForFunction(() => location.hash.includes("columns=3") && location.hash.includes("units=mm"));
+    const address = await page.evaluate(() => location.href),
+        words = await answer(page);
+    const other = await opened(
+        page.context(),
+        address.slice(0, address.indexOf("#")),
+        address.slice(address.indexOf("#"))
+    );
+    assert.equal(await answer(other), words);
+    assert.equal(await other.inputValue("#field-stripCut"), "63.5 mm");
+    await openPattern(other, sample("slipway-pebbles"));
+    await says(other, "plan", "125 cm x 155 cm");
+    await other.selectOption("#size", { label: "queen" });
+    await says(other, "plan", "215 cm x 245 cm");
+    await other.waitForFunction(() => location.hash.includes("size=2"));
+    const third = await opened(page.context(), await other.evaluate(() => location.href));
+    await says(third, "plan", "215 cm x 245 cm");
+    assert.equal(await third.inputValue("#text"), readFileSync(sample("slipway-pebbles"), "utf8"));
+    assert.deepEqual([...other.errors, ...third.errors], []);
+});
+
+onPage("addresses that say nonsense do no harm", async (page) => {
+    for (const fragment of [
+        "#pattern=AAAA",
+        "#pattern=%%%",
+        "#strips=1e999&columns=<img src=x onerror=alert(1)>",
+        "#size=-5&pattern=",
+        `#strips=${"9".repeat(5000)}`,
+        "#__proto__=1&units=__proto__",
+    ]) {
+        await page.evaluate((hash) => {
+            location.hash = hash;
+        }, fragment);
+        await page.waitForTimeout(150);
+        assert.ok(await page.isVisible("#undo"));
+        assert.equal(await page.locator("img").count(), 0);
+    }
+});
+
+onPage("a pattern file is opened, changed and saved", async (page) => {
+    await openPattern(page, sample("lamplighters-round"));
+    await says(page, "plan", "30 in x 38 in finished");
+    await says(page, "materials", "1 1/8 yd");
+    await page.selectOption("#size", { label: "lap" });
+    await says(page, "plan", "48 in x 62 in finished");
+    const block = page.locator("#blocks .say input").first();
+    await block.fill("7 1/2 in");
+    await page.waitForFunction(() => !document.querySelector("#plan .answer").textContent.includes("48"));
+    await page.click("#border-more");
+    await page.waitForFunction(() => document.querySelectorAll("#top .say legend").length > 2);
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
+    assert.equal(download.suggestedFilename(), "lamplighter-s-round.json");
+    const saved = JSON.parse(readFileSync(await download.path(), "utf8")),
+        before = JSON.parse(readFileSync(sample("lamplighters-round"), "utf8"));
+    assert.equal(Object.values(saved.sizes[1].measures)[0], "7 1/2 in");
+    assert.equal(saved.borders.length, before.borders.length + 1);
+    assert.deepEqual(saved.parts, before.parts);
+    await page.click("#undo");
+    await page.click("#undo");
+    await says(page, "plan", "48 in x 62 in finished");
+});
+
+onPage("blocks are set straight, between sashes and on point", async (page) => {
+    await openPattern(page, sample("market-barrow"));
+    await says(page, "plan", "finished");
+    const before = await answer(page);
+    for (const [kind, words] of [
+        ["sashed", "Width of the sashes, finished"],
+        ["on point", "Side triangles of"],
+        ["straight", "Blocks are set"],
+    ]) {
+        await page.selectOption("#field-setting", kind);
+        await page.getByLabel(words, { exact: true }).waitFor();
+        await page.waitForFunction(
+            (was) => document.querySelector("#plan .answer")?.textContent !== was,
+            kind === "straight" ? "" : before
+        );
+    }
+});
+
+onPage("what is wrong with a file is told with place and value", async (page) => {
+    const file = JSON.parse(readFileSync(sample("market-barrow"), "utf8"));
+    file.seam = { allowance: "1/4" };
+    file.colours = 1;
+    await openText(page, "wrong", JSON.stringify(file));
+    await page.waitForSelector(".complaints li");
+    const told = (await page.textContent(".complaints")).replaceAll("\u00a0", " ");
+    assert.match(told, /2 things must be mended/);
+    assert.match(told, /\/seam\/allowance has "1\/4": this length has no unit/);
+    assert.match(told, /\/colours: nothing is called so here/);
+    await page.click("#as-text summary");
+    delete file.colours;
+    file.seam.allowance = "1/4 in";
+    await page.fill("#text", JSON.stringify(file));
+    await says(page, "plan", "finished");
+    assert.equal(await page.locator(".complaints").count(), 0);
+    await page.fill("#text", '{ "muslin_pattern": 1,\n "title": "x", "title": "y" }');
+    await says(page, "complaints", '(line 2, column 23): this is not JSON: "title" stands here twice');
+});
+
+/** A file that would take the page over, or bring it down. */
+const EVIL = '"><img src=x onerror="document.title=\'taken\'"><svg onload=alert(1)>';
+const hostile = {
+    markup: JSON.stringify({
+        muslin_pattern: 1,
+        title: EVIL,
+        story: EVIL,
+        invented: true,
+        fabrics: { a: { name: EVIL.slice(0, 60), color: "#112233" }, b: { name: "</style><script>x</script>" } },
+        measures: { m: "3 in" },
+        parts: {
+            p: {
+                called: EVIL.slice(0, 60),
+                block: true,
+                grid: [
+                    [
+                        { patch: "a", size: "m" },
+                        { patch: "b", size: "m" },
+                    ],
+                ],
+            },
+        },
+        top: { alternate: [["p"]], columns: 3, rows: 3 },
+        borders: [{ called: EVIL.slice(0, 60), fabric: "a", width: "m" }],
+        backing: { name: EVIL.slice(0, 60) },
+        sizes: [{ name: "<b>big</b>" }],
+    }),
+    members:
+        `{"muslin_pattern":1,"title":"x","__proto__":{"polluted":1},"constructor":{"prototype":{"polluted":1}},` +
+        `"fabrics":{"a":{}},` +
+        `"<img src=x onerror=alert(1)>":1,"top":{"patch":"__proto__","size":"1 in"}}`,
+    huge: JSON.stringify({
+        muslin_pattern: 1,
+        title: "huge",
+        fabrics: { a: {} },
+        measures: { m: "100000 in" },
+        top: { repeat: { patch: "a", size: "m" }, columns: 2147483647, rows: 2147483647 },
+    }),
+    many: JSON.stringify({
+        muslin_pattern: 1,
+        title: "many",
+        fabrics: { a: {}, b: {} },
+        top: {
+            alternate: [
+                [
+                    { patch: "a", size: "1 in" },
+                    { patch: "b", size: "1 in" },
+                ],
+            ],
+            columns: 300,
+            rows: 300,
+        },
+    }),
+    doubled: JSON.stringify({
+        muslin_pattern: 1,
+        title: "doubled",
+        fabrics: { a: {} },
+        parts: Object.fromEntries([
+            ["p0", { patch: "a", size: "1 in" }],
+            ...Array.from({ length: 60 }, (_, i) => [`p${i + 1}`, { across: [`p${i}`, `p${i}`] }]),
+        ]),
+        top: "p60",
+    }),
+    ring: JSON.stringify({
+        muslin_pattern: 1,
+        title: "ring",
+        fabrics: { a: {} },
+        parts: { p: { turn: "q", quarters: 1 }, q: { mirror: "p" } },
+        top: "p",
+    }),
+    deep: `${'{"turn":'.repeat(100000)}1${"}".repeat(100000)}`,
+    lists: "[".repeat(2000000),
+    large: `{"muslin_pattern":1,"title":"${"x".repeat(5 * 1024 * 1024)}"}`,
+    string: `{"muslin_pattern":1,"title":"${"\\u0041".repeat(600000)}"}`,
+    wide:
+        `{"muslin_pattern":1,"title":"wide","fabrics":{` +
+        `${Array.from({ length: 40000 }, (_, i) => `"f${i}":{}`).join(",")}},` +
+        `"top":{"patch":"f1","size":"1 in"}}`,
+    number: '{"muslin_pattern":1e400,"title":"x"}',
+    empty: "",
+    binary: String.fromCharCode(0, 1, 2, 255).repeat(1000),
+};
+
+for (const [name, text] of Object.entries(hostile))
+    onPage(`a hostile file: ${name}`, async (page) => {
+        await openPattern(page, sample("market-barrow"));
+        await says(page, "plan", "finished");
+        await openText(page, name, text);
+        await page.waitForTimeout(300);
+        // The page answers while the Worker may still be busy.
+        const begun = Date.now();
+        await page.focus("#undo");
+        assert.equal(await page.evaluate(() => 1 + 1), 2);
+        assert.ok(Date.now() - begun < 2000, `the page hung for ${Date.now() - begun} ms`);
+        await page.waitForFunction(
+            () =>
+                document.querySelector("#complaints").textContent !== "" ||
+                (document.querySelector("#plan .answer") !== null && !document.body.classList.contains("stale")),
+            undefined,
+            { timeout: 60000 }
+        );
+        assert.equal(await page.locator("img, script:not([src]), iframe, object").count(), 0);
+        assert.notEqual(await page.title(), "taken");
+        assert.equal(await page.evaluate(() => ({}).polluted), undefined);
+        await page.setInputFiles("#file", sample("sixteen-hearths"));
+        await says(page, "plan", "36 in x 36 in finished");
+    });
+
+onPage("a long search tells how it stands, and is stopped", async (page) => {
+    const sizes = [
+        3.125, 4.375, 5.625, 6.875, 7.125, 8.375, 9.625, 10.875, 11.125, 12.375, 13.625, 2.875, 14.125, 15.375,
+    ];
+    const rows = sizes.map((width, i) => ({
+        patch: "a",
+        width: `${width} in`,
+        height: `${sizes[(i * 5 + 3) % sizes.length]} in`,
+    }));
+    await openText(
+        page,
+        "long",
+        JSON.stringify({
+            muslin_pattern: 1,
+            title: "long",
+            fabrics: { a: { "usable width": "41.375 in" } },
+            tops: 7,
+            top: { across: rows },
+        })
+    );
+    await page.waitForSelector("#search:not([hidden])", { timeout: 30000 });
+    await page.waitForFunction(
+        () => /million steps/.test(document.getElementById("search-words").textContent),
+        undefined,
+        { timeout: 30000 }
+    );
+    const begun = Date.now();
+    await page.click("#as-text summary"); // the page answers at once
+    assert.ok(Date.now() - begun < 1000);
+    await page.click("#stop");
+    assert.ok(await page.isHidden("#search"));
+    await says(page, "materials", "Not proven to be the least cloth");
+    assert.ok((await page.locator("#cutting figure").count()) > 0);
+    await page.setInputFiles("#file", sample("sixteen-hearths"));
+    await says(page, "plan", "36 in x 36 in finished");
+});
+
+onPage("with the keys alone", async (page) => {
+    const focused = () => page.evaluate(() => document.activeElement.id || document.activeElement.textContent.trim());
+    const tabTo = async (wanted) => {
+        for (let presses = 0; presses < 120; presses++) {
+            await page.keyboard.press("Tab");
+            if ((await focused()) === wanted) return;
+        }
+        assert.fail(`the Tab key does not come to ${wanted}`);
+    };
+    await page.keyboard.press("Tab");
+    assert.equal(await focused(), "To the materials");
+    await tabTo("field-strips");
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("80");
+    await says(page, "plan", "44 strips");
+    await tabTo("field-nesting");
+    await page.keyboard.press("ArrowDown");
+    await says(page, "blocks", "not lock");
+    for (let presses = 0; presses < 10 && (await focused()) !== "Which stacks of segments meet"; presses++)
+        await page.keyboard.press("Shift+Tab");
+    await tabTo("Which stacks of segments meet");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("#blocks details[open] table");
+    const outline = await page.evaluate(() => getComputedStyle(document.activeElement).outlineStyle);
+    assert.equal(outline, "solid", "one sees where one is");
+    await page.focus("#title");
+    await tabTo(
+        await page.evaluate(
+            () =>
+                document.querySelector("input[value=strips]").id ||
+                (document.querySelector("input[value=strips]").id = "from-strips")
+        )
+    );
+    await page.keyboard.press("ArrowDown");
+    await page.waitForSelector("#sample");
+    await says(page, "plan", "finished");
+    await tabTo("sample");
+    await page.keyboard.type("sixteen");
+    await says(page, "plan", "36 in x 36 in finished");
+    await tabTo("size");
+    await page.keyboard.press("End");
+    await says(page, "plan", "92 in x 92 in finished");
+    await tabTo("undo");
+    await page.keyboard.press("Enter");
+    await says(page, "plan", "36 in x 36 in finished");
+});
+
+onPage("only its own files are asked for, and no other code runs", async (page) => {
+    const foreign = [];
+    page.on(
+        "request",
+        (request) =>
+            !request.url().startsWith(site.address) &&
+            !/^(data|blob):/.test(request.url()) &&
+            foreign.push(request.url())
+    );
+    await openPattern(page, sample("sixteen-hearths"));
+    await says(page, "materials", "5/8 yd");
+    assert.deepEqual(foreign, []);
+    const stopped = await page.evaluate(async () => {
+        const violations = [];
+        document.addEventListener("securitypolicyviolation", (event) => violations.push(event.effectiveDirective));
+        const script = document.createElement("script");
+        script.textContent = "globalThis.taken = true;";
+        document.body.append(script);
+        const styled = document.createElement("p");
+        styled.setAttribute("style", "color: red");
+        document.body.append(styled);
+        await fetch("http://127.0.0.1:9/").catch(() => {});
+        setTimeout("globalThis.taken = true;"); // eval() itself is let through where a test calls it
+        await new Promise((done) => {
+            setTimeout(done, 200);
+        });
+        return { taken: globalThis.taken ?? false, violations: [...new Set(violations)].sort() };
+    });
+    assert.deepEqual(stopped, {
+        taken: false,
+        violations: ["connect-src", "script-src", "script-src-elem", "style-src-attr"],
+    });
+    page.errors.length = 0; // those were wanted
+    assert.equal(await page.evaluate(() => [...document.querySelectorAll("[style]")].length), 1);
+});
+
+for (const width of [360, 800, 1400])
+    for (const kind of ["strips", "pattern"])
+        onPage(
+            `nothing keeps anybody out: ${kind}, ${width} px`,
+            async (page) => {
+                if (kind === "pattern") {
+                    await openPattern(page, sample("ferry-steps"));
+                    await says(page, "materials", "yd");
+                }
+                await page.evaluate(() =>
+                    document.querySelectorAll("details").forEach((one) => {
+                        one.open = true;
+                    })
+                );
+                assert.ok(
+                    await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth),
+                    "the page is wider than the window"
+                );
+                await page.evaluate(`(() => { ${axeSource.replaceAll("</", "<\\/")} })()`).catch(() => {});
+                const found = await page.evaluate(
+                    async () =>
+                        globalThis.axe &&
+                        (await globalThis.axe.run({ resultTypes: ["violations"] })).violations.map(
+                            ({ id, nodes }) =>
+                                `${id}: ${nodes
+                                    .slice(0, 3)
+                                    .map((node) => node.html.slice(0, 160))
+                                    .join(" | ")}`
+                        )
+                );
+                assert.deepEqual(found, []);
+            },
+            { viewport: { width, height: 800 } }
+        );
+
+onPage("what is printed has the answers and the cautions, and no fields", async (page) => {
+    await page.emulateMedia({ media: "print" });
+    assert.equal(await page.locator(".say:visible").count(), 0);
+    for (const words of [
+        "Sew a test block first",
+        "place where an infant sleeps",
+        "hand flat on the ruler",
+        "Seam allowance",
+    ])
+        assert.ok((await page.locator("main").innerText()).includes(words), words);
+    assert.ok((await page.pdf({ format: "A4" })).length > 10000);
+});
