@@ -23,6 +23,7 @@ FREE = re.compile(rf"\. (?:(?P<more>{LENGTH}) of this strip are free: cut those 
                   rf"their "
                   rf"seam is not by a corner, and trim when the top is measured|Only (?P<only>{LENGTH}) of this strip "
                   r"are free to leave those for (?P<those>.*) longer)$")
+MOST_LEFT = 6  # sizes of what is left over that are told
 LATE = re.compile(r"\. Cut the others from its right end and leave the part for (?P<these>.*) whole until the top is "
                   r"measured$")
 LEFT = re.compile(rf"(?P<n>\d+) pieces? of (?P<size>{SIZE})")
@@ -59,6 +60,7 @@ class Layout:
         self.cloth = facts.cloths[0]
         self.strips: "list[Strip]" = []
         self.left: "list[Any]" = []
+        self.left_told: "set[str]" = set()
         self.proofs: "list[Any]" = []
         self.rough = False  # a strip has lengths told to the nearest mark that nothing else tells
         self.laid: "defaultdict[str, list[tuple[int, Fraction]]]" = defaultdict(list)  # how many, how long if told so
@@ -358,20 +360,21 @@ class Layout:
             room = self.cloth.usable - strip.used
             if room >= least and strip.high >= least:
                 found[room, strip.high] += strip.times
-        told = 0
+        told, self.left_told = 0, set()
         for match in self.left:
             text = match["list"].removesuffix(", and smaller ones")
             for item in text.split(", "):
                 one = LEFT.fullmatch(item)
                 self.account.holds(match, one is not None, f"not to be understood: {item}")
                 if one:
+                    self.left_told.add(one["size"])
                     sides = sides_of(one["size"])
                     fits = [count for size, count in found.items()
                             if all(close(a, b, self.facts, 2) if "about" in match[0] else a == b
                                    for a, b in zip(size, sides))]
                     self.account.holds(match, int(one["n"]) in fits, f"left over is not {item}: expected {fits}")
                     told += 1
-            self.account.holds(match, told == len(found) or told == 6 and "smaller" in match[0],
+            self.account.holds(match, told == len(found) or told == MOST_LEFT and "smaller" in match[0],
                                f"{told} sizes are told, expected {len(found)}")
         if found and not self.left:
             self.account.fault(f"{self.cloth.name}: left over is not told", "", start)
@@ -452,6 +455,9 @@ class Picture:
             sides = sides_of(match["size"])
             account.holds(match, any(close(sides[0], room, self.layout.facts, 3) and sides[1] == high
                                      for room, high in rooms), f"left over is {self.ruler.by(*rooms[-1])}")
+            least = 2 * INCH if self.ruler.units == "in" else 50 * MM
+            if len(self.layout.left_told) < MOST_LEFT and min(sides) >= least:
+                account.holds(match, match["size"] in self.layout.left_told, "the list has no such piece left over")
 
         def piece(match: Any) -> None:
             name = f"[{match['p']}]"
