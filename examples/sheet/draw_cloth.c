@@ -176,23 +176,32 @@ static void draw_place(const struct plan *plan, const struct muslin_plan_place *
 
 /* ---- strips ------------------------------------------------------------------------------------------------------ */
 
+/* That it is left, and its size: below each other or in a line, or without the size, as it has room. */
+static void write_left_over(const struct plan *plan, const char *size, const struct box *box)
+{
+    static const char *const between[] = { "\n", "  " };
+    char words[WORD_ROOM + 8];
+    for (size_t i = 0; i < 3; i++) {
+        snprintf(words, sizeof words, "left%s%s", i < 2 ? between[i] : "", i < 2 ? size : "");
+        if (!fits(words, plan->least, box->right - box->left, box->bottom - box->top, 0))
+            continue;
+        write_words(plan->canvas->cairo, (box->left + box->right) / 2, (box->top + box->bottom) / 2, words, plan->least,
+                    PLATE_BOX);
+        return;
+    }
+}
+
 static void draw_left_over(const struct plan *plan, size_t strip, double left, double top)
 {
     char text[WORD_ROOM];
-    char words[WORD_ROOM + 8];
     for (size_t i = 0; i < plan->bolt->left_over_count; i++) {
         const struct muslin_plan_left_over *rest = &plan->bolt->left_over[i];
         if (rest->strip != (int64_t)strip)
             continue;
-        const double width = (double)rest->width * plan->across / (plan->is_folded ? 2 : 1);
-        const double height = (double)rest->height * plan->along;
-        const double x = left + (double)rest->x * plan->across + width / 2;
-        const double y = top + (double)rest->y * plan->along + height / 2;
-        snprintf(words, sizeof words, "left\n%s", measured_by(plan->canvas->worked, rest->width, rest->height, text));
-        if (!fits(words, plan->least, width, height, 0))
-            snprintf(words, sizeof words, "%s", text);
-        if (fits(words, plan->least, width, height, 0))
-            write_words(plan->canvas->cairo, x, y, words, plan->least, PLATE_BOX);
+        struct box box = { .left = left + (double)rest->x * plan->across, .top = top + (double)rest->y * plan->along };
+        box.right = box.left + (double)rest->width * plan->across / (plan->is_folded ? 2 : 1);
+        box.bottom = box.top + (double)rest->height * plan->along;
+        write_left_over(plan, measured_by(plan->canvas->worked, rest->width, rest->height, text), &box);
     }
 }
 

@@ -11,7 +11,6 @@ from typing import Any
 from .account import Account
 from .cutting import Cloth, Facts
 from .finishing import Finishing
-from .layout import binding_wanted
 from .ruler import INCH
 from .seams import Seams
 from .sewing import Sewing
@@ -43,17 +42,17 @@ def pressing(account: Account, facts: Facts, sewing: Sewing, passage: Any) -> No
     account.once("meet at <n:n> places of the top", lambda m: account.same(m, "n", seams.meetings()))
     lumps: "list[int]" = []
     account.take("lock into each other at all but <n:n> of them", lambda m: lumps.append(int(m["n"])))
-    clashes(account, sewing, lumps)
-    account.once("About <a:L> of seams in all.", lambda m: account.same(
-        m, "a", ruler.seams(sewn_in_all(facts, sewing, seams))))
-    account.once("An allowance that is {1/64 in|0.4 mm} off")
+    clashes(account, facts, sewing, lumps)
     across, down = (Fraction(INCH * count, 32) for count in seams.crossed[quilt.top])
-    account.once("comes out off by no more than <a:L> across and <b:L> down", lambda m: (
-        account.same(m, "a", ruler.at_least(across)), account.same(m, "b", ruler.at_least(down))))
+    off = "0.4 mm" if quilt.metric else "1/64 in"
+    account.once(f"About <all:L> of seams in all; with every allowance {off} off the same way, the top comes out off "
+                 "by no more than <a:L> across and <b:L> down.", lambda m: (
+                     account.same(m, "all", ruler.seams(sewn_in_all(facts, sewing, seams))),
+                     account.same(m, "a", ruler.at_least(across)), account.same(m, "b", ruler.at_least(down))))
     account.close()
 
 
-def clashes(account: Account, sewing: Sewing, lumps: "list[int]") -> None:
+def clashes(account: Account, facts: Facts, sewing: Sewing, lumps: "list[int]") -> None:
     """Where seams do not lie opposite: the places add up, and the seams are there."""
     places: "list[int]" = []
 
@@ -64,7 +63,13 @@ def clashes(account: Account, sewing: Sewing, lumps: "list[int]") -> None:
         numbers = [int(number) for number in re.findall(r"seam (\d+)", match["seams"])]
         good = step is not None and (step.seams == 0 or all(1 <= number <= step.seams for number in numbers))
         account.holds(match, good and step is not None and step.name.startswith(match["name"]), "no such part, or seam")
-    account.take("<letter:l> (<name:w>)«(?P<seams>(?:, seam \\d+)+)»: <n:n> place{s|}, ", clash)
+        parts = (match["two"],) if match["two"] else tuple(sorted((match["one"], match["other"])))
+        at = facts.clashes.pop((match["letter"], parts), None)
+        account.holds(match, at == numbers, f"the step says that these do not lock at {at}")
+    account.take("<letter:l> (<name:w>)«(?P<seams>(?:, seam \\d+)+)»: <n:n> place{s|}, {seams of two <two:l>|a seam "
+                 "of <one:l> and one of <other:l>}", clash)
+    for (letter, parts), at in facts.clashes.items():
+        account.fault(f"that in {letter} seams of {parts} do not lock at {at} is only told there")
     if sum(places) != sum(lumps):
         account.fault(f"{lumps} places are said to be told, {sum(places)} are")
 
@@ -107,18 +112,18 @@ class Buying:
             def row(match: Any) -> None:
                 account.same(match, "n", strips)
                 account.same(match, "size", ruler.by(cloth.usable, cloth.strip))
-                account.same(match, "have", cloth.have if cloth.have else None)
                 account.same(match, "buy", strips)
                 account.same(match, "left", cloth.have - strips)
-                account.holds(match, (match["have"] is None) == (cloth.have == 0), "are there strips?")
-            account.once(start + "<n:n> strips {there are <have:n>|<buy:n>} strips of <size:S> {<left:n> "
-                                 "strips|none|too few}",
-                         row)
+                account.same(match, "have", cloth.have)
+                account.holds(match, ("bundle" in match[0]) == (cloth.have > 0), "are there strips?")
+                account.holds(match, (match["left"] is not None) == (cloth.have >= strips), "are there enough?")
+            account.once(start + "<n:n> strips {from your bundle: |}<buy:n> strips of <size:S> {<left:n> of <have:n> "
+                                 "strips|none|too few}", row)
             return
         needed = self.facts.needed[cloth.key]
         bought = self.bought(needed)
         spare = (bought - self.extra) * (1 - self.shrinks) - needed if self.shrinks else bought - needed
-        self.facts.bills[cloth.key] = bought
+        self.facts.bills[cloth.key], self.facts.spares[cloth.key] = bought, spare
 
         def bolt(match: Any) -> None:
             account.same(match, "need", ruler.at_least(needed))
@@ -157,9 +162,9 @@ class Buying:
             account.holds(match, (match["left"] is None) == ruler.nothing(spare), "is there something to spare?")
             account.same(match, "n", best["panels"])
         name = value.get("name") or (self.facts.by_key[value["fabric"]].name if "fabric" in value else "")
-        account.once(f"backing{': ' + name if name else ''} <need:L> <buy:L> {{<left:L>|none}} back of each quilt, "
-                     f"<n:n> "
-                     "panel", row)
+        wide = ruler.measured(self.finishing.back.fabric_width)
+        account.once(f"backing{': ' + name if name else ''}, {wide} wide <need:L> <buy:L> {{<left:L>|none}} back of "
+                     "each quilt, <n:n> panel", row)
         self.edge("backing", Fraction(best["bought"]), spare)
         if value.get("fabric") in self.facts.bills:
             both = self.facts.bills[value["fabric"]] + best["bought"]
@@ -175,26 +180,31 @@ class Buying:
 
         def row(match: Any) -> None:
             account.same(match, "size", ruler.by(*self.finishing.inside()))
-            account.same(match, "pack", ruler.by(found["package_width"], found["package_length"]))
+            account.same(match, "pack", self.finishing.package_size(found))
+            account.same(match, "wide", ruler.measured(self.finishing.roll_width()))
             account.same(match, "roll", ruler.buy(found["joined_length"]))
             account.holds(match, (match["pack"] is not None) == (found["package"] >= 0), "a package, or none?")
-        account.once(self.quilt.words["batting"] + " <size:S> {a package of <pack:S>|<roll:L> of the roll|from a "
-                                                   "roll} ", row)
+        account.once(self.quilt.words["batting"] + " <size:S> {a package of <pack:S>|<roll:L> of the roll, "
+                     "<wide:L> wide|from a roll} ", row)
 
     def cautions(self) -> None:
         """Strips that there are: the fabric that gives the fewest tops."""
         account = self.account
-        tops = []
-        for cloth in self.facts.cloths:
-            if cloth.strip and cloth.have and cloth.key in self.facts.strips_taken:
-                tops.append(self.tops_of(cloth))
+        mine = [cloth for cloth in self.facts.cloths if cloth.strip and cloth.have and
+                cloth.key in self.facts.strips_taken]
+        tops = [self.tops_of(cloth) for cloth in mine]
         known = [count for count in tops if count is not None]
 
         def suffice(match: Any) -> None:
             if len(known) == len(tops):
                 account.same(match, "n", min(known))
+            shares = any(self.facts.strips_taken[cloth.key] * count > cloth.have for cloth, count in zip(mine, tops)
+                         if count is not None)
+            if len(known) == len(tops):
+                account.holds(match, shares == ("together" in match[0]), "are they to be cut together?")
             account.holds(match, int(match["n"]) >= 1 and (int(match["n"]) == 1) == ("top of" in match[0]), "how many?")
-        account.take("The strips that there are suffice for <n:n> top{s|} of this size{ or more|}.", suffice)
+        account.take("The strips that there are suffice for <n:n> top{s|} of this size{ or more|}{, cut together: what "
+                     "is short in the last set of one serves the next|}.", suffice)
         account.take("<name:w>: <n:n> strips are needed, and there are only <have:n>.", lambda m: account.holds(
             m, any(self.facts.strips_taken.get(cloth.key) == int(m["n"]) and cloth.have == int(m["have"])
                    for cloth in self.facts.cloths), "other numbers of strips"))
@@ -224,9 +234,19 @@ class Buying:
 def assumed(account: Account, facts: Facts, passage: Any) -> None:
     quilt, ruler = facts.quilt, facts.ruler
     account.open(passage)
-    trim = quilt.length(quilt.file.get("cutting", {}), "end trim", "0 in", "0 mm")
-    account.take("Squaring takes <a:L> at either end", lambda m: account.same(m, "a", ruler.measured(trim)))
+    trim = quilt.length(quilt.file.get("cutting", {}), "end trim", "1/2 in", "10 mm")
+    account.take("Squaring takes <a:L> at each end", lambda m: account.same(m, "a", ruler.measured(trim)))
     account.take("brought to the next <a:L>.", lambda m: account.same(m, "a", ruler.measured(quilt.grid())))
+    account.close()
+
+
+def words(account: Account, facts: Facts, passage: Any, about: bool) -> None:
+    nearest = "millimetre" if facts.quilt.metric else "1/8 in"
+    account.open(passage)
+    told = account.take("about: the exact length lies between two marks of a ruler; it is told to the nearest "
+                        f"{nearest}.")
+    if about and told != 1:
+        account.fault("it is not said what about means")
     account.close()
 
 
@@ -241,7 +261,7 @@ def cover(account: Account, sheet: Any, sizes: "dict[str, tuple[Facts, Finishing
         words = re.sub(r"\s+", " ", str(one.quilt.file.get(name, "")))
         account.take("«" + re.escape(words) + "»") if words else None
     numbered_rows(account, sizes)
-    for name, cell in rows(one).items():
+    for name, cell in rows(sizes).items():
         cells = [cell(facts, finishing) for facts, finishing in sizes.values()]
         printed = " ".join(cells)
         words = "; ".join(f"{size}: {text}" for size, text in zip(sizes, cells))
@@ -249,9 +269,11 @@ def cover(account: Account, sheet: Any, sizes: "dict[str, tuple[Facts, Finishing
         if account.take(f"«{row}»") != 1:
             account.fault(f"of {name} the table does not say {printed}")
     if pages:
-        numbers = " ".join(str(sheet.first_pages.get(name)) for name in sizes)
-        if len(sizes) > 1 and account.take(f"Page {numbers}«(?= |$)»") != 1:
-            account.fault(f"the sizes begin on pages: {numbers}")
+        first = [sheet.first_pages.get(name, 0) for name in sizes]
+        last = [page - 1 for page in first[1:]] + [sheet.pages]
+        numbers = " ".join(f"{start} to {end}" if start < end else f"{start}" for start, end in zip(first, last))
+        if len(sizes) > 1 and account.take(f"pages to print {numbers}«(?= |$)»") != 1:
+            account.fault(f"the pages of the sizes are {numbers}")
     account.close()
 
 
@@ -265,19 +287,22 @@ def numbered_rows(account: Account, sizes: "dict[str, tuple[Facts, Finishing]]")
         account.take(r"«(?<!\S)»<n:n>«(?!\S)»", None, 0, end)
 
 
-def rows(one: Facts) -> "dict[str, Any]":
+def rows(sizes: "dict[str, tuple[Facts, Finishing]]") -> "dict[str, Any]":
+    one = next(iter(sizes.values()))[0]
     file, seam = one.quilt.file, one.quilt.seam
     found: "dict[str, Any]" = {
         "top, finished": lambda facts, _: facts.ruler.by(*facts.top_size()),
         "top, unfinished": lambda facts, _: facts.ruler.by(*(side + seam for side in facts.top_size())),
         "blocks": lambda facts, _: str(facts.quilt.blocks())}
+    if not any(facts.quilt.blocks() for facts, _ in sizes.values()):
+        del found["blocks"]
     for cloth in one.cloths:
         found[f"{cloth.letter}, {cloth.name}"] = lambda facts, _, key=cloth.key: bought(facts, key)
     if "binding" in file:
-        found["binding, length joined (its cloth is counted above)"] = lambda facts, _: facts.ruler.measured(
-            binding_wanted(facts))
+        found[f"binding (its {one.quilt.words['fabric']} is counted above)"] = binding
     if "backing" in file:
-        found["backing"] = lambda facts, finishing: facts.ruler.buy(finishing.backing_rows()[0]["bought"])
+        wide = next(iter(sizes.values()))[1].back_width()
+        found[f"backing, {one.ruler.measured(wide)} wide"] = backing
     if "batting" in file:
         found[f"{one.quilt.words['batting']}, cut"] = lambda facts, finishing: facts.ruler.by(*finishing.inside())
     return found
@@ -285,6 +310,22 @@ def rows(one: Facts) -> "dict[str, Any]":
 
 def bought(facts: Facts, key: str) -> str:
     if facts.by_key[key].strip and key in facts.strips_taken:
-        return f"{facts.strips_taken[key]} strips"
-    return facts.ruler.buy(facts.bills[key]) if key in facts.bills else "none"
+        return f"{facts.strips_taken[key]} strips {facts.ruler.measured(facts.by_key[key].strip)} wide"
+    return safer(facts, facts.bills[key], facts.spares[key]) if key in facts.bills else "none"
+
+
+def safer(facts: Facts, amount: Fraction, spare: Fraction) -> str:
+    """Where little is to spare, one step more too."""
+    more = f" (safer: {facts.ruler.buy(amount + facts.quilt.step)})" if facts.ruler.little(spare) else ""
+    return facts.ruler.buy(amount) + more
+
+
+def backing(facts: Facts, finishing: Finishing) -> str:
+    best = finishing.backing_rows()[0]
+    return safer(facts, Fraction(best["bought"]), Fraction(best["bought"] - best["cloth_with_repeat"]))
+
+
+def binding(facts: Facts, _: Finishing) -> str:
+    wide = facts.quilt.length(facts.quilt.file["binding"], "cut width", "2 1/2 in", "6 cm")
+    return f"{sum(count for count, _ in facts.binding_laid)} strips cut {facts.ruler.measured(wide)} wide"
 

@@ -13,8 +13,8 @@ from typing import Any
 from walker import ticks
 
 from .account import Account
-from .quilt import Node, Quilt
-from .ruler import INCH, MM, sides_of, value_of
+from .quilt import Quilt
+from .ruler import LENGTH, sides_of, value_of
 
 
 @dataclass
@@ -32,6 +32,12 @@ class Piece:
     uses: "list[str]" = field(default_factory=list)
     exact: "tuple[Fraction, ...]" = ()
     place: int = 0
+    passage: Any = None
+    late: bool = False  # cut after the top is measured
+    finished: "tuple[Fraction, Fraction] | None" = None  # of a mitred border along that side
+    sides: str = ""  # of a mitred border
+    last_sets: "dict[str, str]" = field(default_factory=dict)  # by the set, how long its last strips must be
+    alike: "set[int]" = field(default_factory=set)  # pieces as large that are cut otherwise
 
     def long(self) -> Fraction:
         return max(self.exact)
@@ -71,13 +77,17 @@ class Facts:
         self.set_shorter: "dict[str, Fraction]" = {}  # by how much strips of a piece may be shorter
         self.widths: "list[Any]" = []  # of each plan what is told of it, and its strips
         self.bills: "dict[str, Any]" = {}
+        self.spares: "dict[str, Fraction]" = {}
+        self.binding_told: "list[Any]" = []  # in the cutting list
+        self.short_sets: "dict[str, str]" = {}  # by the set, how long the strips of its last one must be
+        self.clashes: "dict[tuple[str, tuple[str, ...]], list[int]]" = {}  # by step and parts, at which seams
         self.binding_laid: "list[tuple[int, Fraction]]" = []
         self.sleeve_laid: "list[tuple[int, Fraction]]" = []
 
     def cloth(self, number: int, key: str, value: Any) -> Cloth:
         strips = value.get("strips", {})
-        letter = chr(ord("A") + number % 26) if number < 26 else "A" + chr(ord("A") + number % 26)
-        return Cloth(key, letter, value.get("name", key), self.quilt.length(value, "usable width", "40 in", "100 cm"),
+        usable = self.quilt.length(value, "usable width", "40 in", "100 cm")
+        return Cloth(key, f"F{number + 1}", value.get("name", key), usable,
                      ticks(strips["cut width"]) if strips else Fraction(0), strips.get("have", 0))
 
     def any_name(self) -> str:
@@ -134,11 +144,22 @@ def sizes_first(account: Account, facts: Facts, passage: Any) -> None:
                  lambda m: (account.same(m, "a", ruler.measured(quilt.allowance)),
                             account.holds(m, m["t"] is None or value_of(m["t"]) == quilt.take_up, "another take-up")))
     cloth_widths(account, facts)
-    account.take("[1]; what is sewn of them has letters")
-    account.take("it is told to the nearest {<e:L>|millimetre}.", lambda m: account.same(m, "e", "1/8 in"))
+    account.once(quilt.words["fabric"].capitalize() + "s have F and a number, F1; pieces have numbers, [1]; what is "
+                 "sewn of them has letters, A")
+    key(account, facts)
     test_blocks(account, facts)
     rows_on_drawing(account, facts)
     account.close()
+
+
+def key(account: Account, facts: Facts) -> None:
+    """The patches of the drawing's key: each fabric once, in their order."""
+    told: "list[str]" = []
+    account.take("«(?P<letter>F\\d+)» glue yours «(?P<name>" + facts.any_name()[1:-1] + ")(?= |$)»", lambda m: (
+        told.append(m["name"]), account.holds(m, facts.names[m["name"]].letter == m["letter"],
+                                              f"it is {facts.names[m['name']].letter}")))
+    if told and told != [cloth.name for cloth in facts.cloths]:
+        account.fault(f"the key of the drawing has {told}")
 
 
 def cloth_widths(account: Account, facts: Facts) -> None:
@@ -165,7 +186,7 @@ def test_blocks(account: Account, facts: Facts) -> None:
             sizes = {facts.ruler.by(node.width + seam, node.height + seam) for node in facts.quilt.order
                      if node.block and told and told["name"] in node.called}
             account.holds(match, told is not None and told["size"] in sizes, f"{item}: expected {sizes}")
-    account.take("and measure it: <list:w>. Only then", block)
+    account.take("and measure it: <list:w>. It counts as one of those needed.", block)
 
 
 def rows_on_drawing(account: Account, facts: Facts) -> None:
@@ -177,6 +198,20 @@ def rows_on_drawing(account: Account, facts: Facts) -> None:
             if found != numbers:
                 account.fault(f"rows on the drawing are {found}, expected {numbers}")
             account.take(r"«(?<!\S)»<n:n>«(?!\S)»")
+
+
+def sleeve(facts: Facts) -> "tuple[int, Fraction, Fraction, Fraction]":
+    """How many, cut length and width, finished length."""
+    quilt = facts.quilt
+    value = quilt.file.get("sleeve")
+    if value is None:
+        return 0, Fraction(0), Fraction(0), Fraction(0)
+    count = value.get("sleeves", 1)
+    inset, gap, ease, hem = (ticks(metric if quilt.metric else inches) for inches, metric in (
+        ("1 in", "25 mm"), ("2 in", "50 mm"), ("1/2 in", "12 mm"), ("1 in", "25 mm")))
+    finished = (quilt.top.width - 2 * inset - (count - 1) * gap) // count
+    drop = quilt.length(value, "depth", "4 in", "10 cm")
+    return count, finished + 2 * hem, 2 * drop + ease + 2 * quilt.allowance, Fraction(finished)
 
 
 # ---- the cutting list ----------------------------------------------------------------------------------------------
@@ -193,16 +228,16 @@ class CuttingList:
         self.account.open(passage)
         word = self.facts.quilt.words["fabric"].capitalize()
         names = "|".join(re.escape(name) for name in sorted(self.facts.names, key=len, reverse=True))
-        heads = list(re.finditer(rf"{word} ([A-Z]{{1,2}}), ({names})(?= [\[•])", passage.text))
+        heads = list(re.finditer(rf"{word} (F\d+), ({names})(?= [\[•])", passage.text))
         starts = [head.start() for head in heads] + [len(passage.text)]
         for head, start, end in zip(heads, starts, starts[1:]):
             cloth = self.facts.names[head[2]]
-            if cloth.letter != head[1]:
-                self.account.fault(f"{cloth.name} is fabric {cloth.letter}", head[0], head.start())
             self.read_fabric(cloth, start, end)
+        self.kept_apart()
         numbers = sorted(self.facts.pieces)
         if numbers != list(range(1, len(numbers) + 1)):
             self.account.fault(f"pieces are numbered {numbers}")
+        fabric_heads(self.account, self.facts)
         self.account.close()
 
     def read_fabric(self, cloth: Cloth, start: int, end: int) -> None:
@@ -214,7 +249,7 @@ class CuttingList:
                 ("[<p:n>] Cut <n:n> strip{s|}, width of {fabric|cloth|material} by <high:L>, for <uses:w>",
                  self.strips),
                 ("[<p:n>] Cut <n:n> strips at <size:S>, cut generous (from point to point a strip needs <long:L>, "
-                 "cut); the ends are trimmed when the corners are mitred, for <uses:w>", self.mitred),
+                 "cut); the ends are trimmed when the corners are {mitred|mitered}, for <uses:w>", self.mitred),
                 ("[<p:n>] Cut {<one:n> strip|strips}, width of {fabric|cloth|material} by <high:L>, and from {it|them} "
                  "<n:n> diamonds: cut one end off at <deg:n> degrees, then cut parallel to that, <apart:L> apart, "
                  "measured square to the cut, for <uses:w>", self.diamonds),
@@ -223,24 +258,47 @@ class CuttingList:
                  "whole: <whole:w>|}, for <uses:w>", self.piece))
         for words, found in rows:
             self.account.take(words + END, lambda m, f=found: f(cloth, m), start, end)
+        self.account.take("Binding: cut <n:n> strip{s|} <wide:L> wide, <all:L> together.",
+                          lambda m: self.facts.binding_told.append((self.account.passage, m)), start, end)
+        self.account.take("Hanging sleeve: cut <n:n> piece{s|} at <size:S>{, joined from strips|}.",
+                          lambda m: self.sleeve(cloth, m), start, end)
         for place, high in self.joining:
             after = [piece for piece in self.facts.pieces.values() if piece.fabric == cloth.key and piece.place > place]
             nearest = min(after, key=lambda piece: piece.place, default=None)
             if nearest is None or self.facts.ruler.measured(nearest.short()) != high:
                 self.account.fault(f"strips to join are {high} wide", "", place)
 
+    def sleeve(self, cloth: Cloth, match: Any) -> None:
+        count, long, wide, _ = sleeve(self.facts)
+        self.account.same(match, "n", count)
+        self.account.same(match, "size", self.facts.ruler.by(long, wide))
+        self.account.holds(match, ("joined" in match[0]) == (long > cloth.usable), "joined, or in one?")
+
+    def kept_apart(self) -> None:
+        for piece in self.facts.pieces.values():
+            alike = {other.number for other in self.facts.pieces.values() if piece.sort == other.sort == "piece" and
+                     (other.fabric, other.size) == (piece.fabric, piece.size) and other.again != piece.again}
+            if piece.alike != alike:
+                self.account.fault(f"[{piece.number}] is as large as {sorted(alike)}, told is {sorted(piece.alike)}",
+                                   "", piece.place)
+
     def add(self, match: Any, piece: Piece) -> None:
-        piece.place = match.start()
-        piece.uses = self.uses_of(match)
+        piece.place, piece.passage = match.start(), self.account.passage
+        piece.uses = self.uses_of(match, piece)
         self.account.holds(match, piece.number not in self.facts.pieces, "this number stands twice")
         self.facts.pieces[piece.number] = piece
 
-    def uses_of(self, match: Any) -> "list[str]":
-        told = re.match(r"([A-Z]{1,2}(?:(?:, | and )[A-Z]{1,2})*)(?: \((.*)\))?(?:; cut after the top is measured "
-                        r"through the middle, as long as it is there)?$", match["uses"].strip())
+    def uses_of(self, match: Any, piece: Piece) -> "list[str]":
+        told = re.match(r"([A-Z]{1,2}(?:(?:, | and )[A-Z]{1,2})*)(?: \(([^;]*)\))?(; cut after the top is measured "
+                        r"through the middle, as long as it is there)?((?:; as large as \[\d+\]: keep them apart)*)"
+                        rf"((?:; for the last set of [A-Z]{{1,2}} strips {LENGTH} long are enough)*)$",
+                        match["uses"].strip())
         self.account.holds(match, told is not None, f"uses are not to be understood: {match['uses']}")
         if not told:
             return []
+        piece.late = told[3] is not None
+        piece.alike = {int(number) for number in re.findall(r"\d+", told[4])}
+        piece.last_sets = dict(re.findall(rf"last set of ([A-Z]{{1,2}}) strips ({LENGTH}) long", told[5]))
         if told[2]:
             self.facts.use_names.append((told[1], told[2], match[0]))
         return re.split(", | and ", told[1])
@@ -254,22 +312,23 @@ class CuttingList:
 
     def mitred(self, cloth: Cloth, match: Any) -> None:
         quilt, ruler = self.facts.quilt, self.facts.ruler
-        fits = []
+        fits: "list[Any]" = []
+        more = quilt.mitre_extra()
         for node in quilt.of_kind("set in"):
             lengths, high = quilt.mitred_strips(node), node.extra + quilt.seam
-            room, grid = (2 * INCH, INCH) if ruler.units == "in" else (50 * MM, 10 * MM)
-            for length in lengths if node.fabric == cloth.key else []:
+            for length, side in zip(lengths, (node.height, node.width)) if node.fabric == cloth.key else []:
                 count = quilt.counts[node] * 2 * lengths.count(length)
-                generous = -(-(length + room) // grid) * grid
-                if (ruler.measured(length), ruler.by(generous, high)) == (match["long"], match["size"]):
-                    fits.append((count, length, high))
+                if (ruler.measured(length), ruler.by(length + more, high)) == (match["long"], match["size"]):
+                    where = ("all four sides" if lengths[0] == lengths[1] else
+                             "left and right" if length == lengths[0] else "top and bottom")
+                    fits.append((count, (length + more, high), (side, node.extra), where))
         self.account.holds(match, bool(fits), "no mitred border has such strips: " + "; ".join(
-            f"{ruler.measured(length)} long" for node in quilt.of_kind("set in") for length in
-            quilt.mitred_strips(node)))
-        count, *exact = fits[0] if fits else (0, *sides_of(match["size"]))
+            f"{ruler.by(length + more, node.extra + quilt.seam)}, {ruler.measured(length)} from point to point"
+            for node in quilt.of_kind("set in") for length in quilt.mitred_strips(node)))
+        count, exact, finished, where = fits[0] if fits else (0, sides_of(match["size"]), None, "")
         self.account.same(match, "n", count)
-        self.add(match, Piece(int(match["p"]), cloth.key, "mitred", int(match["n"]), (match["size"],),
-                              exact=tuple(exact)))
+        self.add(match, Piece(int(match["p"]), cloth.key, "mitred", int(match["n"]), (match["size"],), exact=exact,
+                              finished=finished, sides=where))
 
     def diamonds(self, cloth: Cloth, match: Any) -> None:
         self.account.same(match, "apart", match["high"])
@@ -301,7 +360,16 @@ class CuttingList:
                               times * int(match["n"]), int(match["spare"] or 0), exact=sides or (wide, high)))
 
 
-END = r"«(?= ?\x01| • | \[\d+\] (?:Cut|Take) | (?:Fabric|Cloth|Material) [A-Z]{1,2}, |\Z)»"
+def fabric_heads(account: Account, facts: Facts) -> None:
+    word, names = facts.quilt.words["fabric"].capitalize(), facts.any_name()[1:-1]
+
+    def head(match: Any) -> None:
+        letter = facts.names[match["name"]].letter
+        account.holds(match, letter == match["letter"], f"it is {letter}")
+    account.take(f"{word} «(?P<letter>F\\d+)», «(?P<name>{names})»", head)
+
+
+END = r"«(?= ?\x01| • | \[\d+\] (?:Cut|Take) | (?:Fabric|Cloth|Material) F\d+, |\Z)»"
 
 
 def expected_squares(facts: Facts) -> "Counter[tuple[str, str, tuple[str, ...]]]":

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
-from math import isqrt
+from math import floor, isqrt
 from types import SimpleNamespace
 from typing import Any
 
@@ -15,10 +15,10 @@ from muslin_model.finishing import batting as batting_of
 from walker import ticks
 
 from .account import Account
-from .cutting import Facts
-from .layout import binding_length, binding_wanted, join_loss, sleeve
-from .ruler import INCH, MM, SIZE, value_of
-from .sewing import END_OF_POINT, Sewing
+from .cutting import Facts, sleeve
+from .layout import binding_length, binding_wanted, join_loss
+from .ruler import INCH, MM, SIZE
+from .sewing import Sewing
 
 PACKAGES = [(width * INCH, length * INCH) for width, length in
             ((34, 45), (45, 60), (60, 60), (72, 90), (81, 96), (90, 108), (120, 120))]
@@ -51,7 +51,8 @@ class Finishing:
             if piece:
                 long, short = piece.long(), piece.short()
                 seam = self.quilt.seam
-                account.same(match, "fin", self.ruler.by(long - seam, short - seam))
+                account.same(match, "fin", self.ruler.by(*(piece.finished or (long - seam, short - seam))))
+                account.holds(match, piece.sides in match["uses"], f"it is for {piece.sides}")
                 account.same(match, "cut", self.ruler.by(long, short))
                 letters = re.findall(r"\(([A-Z]{1,2})\)", match["uses"])
                 account.holds(match, [letter for letter in piece.uses if letter in letters] == letters,
@@ -70,7 +71,7 @@ class Finishing:
         def strips(match: Any) -> None:
             told.extend(int(number) for number in match["these"].split(", "))
             for item in match["list"].split("; "):
-                one = re.fullmatch(rf"\[(\d+)\] (?:fabric|cloth|material) ([A-Z]{{1,2}}), cut ({SIZE})", item.strip())
+                one = re.fullmatch(rf"\[(\d+)\] (?:fabric|cloth|material) (F\d+), cut ({SIZE})", item.strip())
                 piece = self.facts.pieces.get(int(one[1])) if one else None
                 account.holds(match, one is not None and piece is not None, f"not to be understood: {item}")
                 if one and piece:
@@ -78,9 +79,9 @@ class Finishing:
                                   one[3] == self.ruler.by(piece.long(), piece.short()),
                                   f"[{piece.number}] is {self.ruler.by(piece.long(), piece.short())}")
         if end > 0:
-            account.take("«(?P<these>\\d+(?:, \\d+)*)»: «(?P<list>\\[\\d+\\] (?:fabric|cloth|material) [A-Z]{1,2}, "
+            account.take("«(?P<these>\\d+(?:, \\d+)*)»: «(?P<list>\\[\\d+\\] (?:fabric|cloth|material) F\\d+, "
                          "cut " + SIZE +
-                         "(?:; \\[\\d+\\] (?:fabric|cloth|material) [A-Z]{1,2}, cut " + SIZE + ")*)»", strips, 0, end)
+                         "(?:; \\[\\d+\\] (?:fabric|cloth|material) F\\d+, cut " + SIZE + ")*)»", strips, 0, end)
             marks = [int(number) for number in re.findall(r"(?<!\S)(\d+)(?!\S)", account.rest[:end])]
             if told != list(range(1, len(told) + 1)):
                 account.fault(f"strips are numbered {told}")
@@ -89,6 +90,10 @@ class Finishing:
             account.take(r"«(?<!\S)»<n:n>«(?!\S)»", None, 0, end)
 
     # ---- backing
+
+    def back_width(self) -> int:
+        self.backing_rows()
+        return int(self.back.fabric_width)
 
     def backing_rows(self) -> "list[dict[str, Any]]":
         value = self.quilt.file["backing"]
@@ -119,10 +124,15 @@ class Finishing:
             m, "size", ruler.by(best["needed_width"], best["needed_length"])))
         account.once("Least cloth: <how:w>. Buy <a:L>.", lambda m: (
             account.same(m, "how", LAYOUTS[best["layout"] - 1]), account.same(m, "a", ruler.buy(best["bought"]))))
+        pieces = sum(count for _, count, _, _ in self.cut_panels(best))
         self.panels(best)
+        account.take("Join the <n:n> pieces of the insert end to end first", lambda m: account.holds(
+            m, best["layout"] in (7, 8) and int(m["n"]) == best["pieces"] - 2 > 1, f"of {best['pieces'] - 2} pieces"))
         account.take("sew the pieces with <a:L> seams", lambda m: account.same(m, "a", ruler.measured(self.back.seam)))
-        account.once("Sewn together it measures <size:S> unfinished.", lambda m: account.same(
+        sewn = account.take("Sewn together it measures <size:S> unfinished.", lambda m: account.same(
             m, "size", ruler.by(best["joined_width"], best["joined_length"])))
+        if sewn != (pieces > 1):
+            account.fault("what does the back measure when it is sewn together?")
         account.take("The cloth may be up to <a:L> narrower and what", lambda m: account.same(
             m, "a", ruler.at_most(best["narrower_by"])))
         self.backing_picture(best)
@@ -176,12 +186,23 @@ class Finishing:
         beyond = self.quilt.length(self.quilt.file.get("batting", {}), "beyond", "3 in", "8 cm")
         return self.quilt.top.width + 2 * beyond, self.quilt.top.height + 2 * beyond
 
+    def roll_width(self) -> Fraction:
+        return self.quilt.length(self.quilt.file["batting"], "roll width", "0 in", "0 mm")
+
+    def package_size(self, found: Any) -> str:
+        """In whole inches or centimetres."""
+        sides = Fraction(found["package_width"]), Fraction(found["package_length"])
+        if self.ruler.units == "in":
+            return self.ruler.by(*sides)
+        whole = [floor(side / (10 * MM) + Fraction(1, 2)) for side in sides]
+        about = "about " if any(side % (10 * MM) for side in sides) else ""
+        return f"{about}{whole[0]} cm x {whole[1]} cm"
+
     def batting_found(self) -> Any:
         beyond = int(self.quilt.length(self.quilt.file["batting"], "beyond", "3 in", "8 cm"))
-        roll = int(self.quilt.length(self.quilt.file["batting"], "roll width", "0 in", "0 mm"))
         spec = SimpleNamespace(quilt_width=int(self.quilt.top.width), quilt_length=int(self.quilt.top.height),
                                margin_left=beyond, margin_right=beyond, margin_top=beyond, margin_bottom=beyond,
-                               roll_width=roll)
+                               roll_width=int(self.roll_width()))
         return batting_of(spec, PACKAGES, False)
 
     def batting(self) -> None:
@@ -191,16 +212,17 @@ class Finishing:
         found = self.batting_found()
         account.once("Cut <size:S>: it stands out", lambda m: account.same(m, "size", ruler.by(*self.inside())))
         package = account.take("A package of <size:S> covers that{, turned a quarter|}.", lambda m: (
-            account.same(m, "size", ruler.by(found["package_width"], found["package_length"])),
+            account.same(m, "size", self.package_size(found)),
             account.holds(m, ("turned" in m[0]) == bool(found["turned"]), "turned, or not?")))
         if package != (found["package"] >= 0):
             account.fault("is there a package so large?")
-        account.take("From the roll: <n:n> pieces laid edge to edge {across the quilt|along the quilt}, sewn without "
-                     "overlapping; <a:L> of the roll in all.", lambda m: (
+        roll = ruler.measured(self.roll_width())
+        account.take("From the roll, " + roll + " wide: <n:n> pieces laid edge to edge {across the quilt|along the "
+                     "quilt}, sewn without overlapping; <a:L> of the roll in all.", lambda m: (
                          account.same(m, "n", found["joined_pieces"]),
                          account.same(m, "a", ruler.buy(found["joined_length"])),
                          account.holds(m, ("across" in m[0]) == bool(found["joined_turned"]), "across, or along?")))
-        account.take("From the roll: one piece, <a:L> long.", lambda m: (
+        account.take("From the roll, " + roll + " wide: one piece, <a:L> long.", lambda m: (
             account.same(m, "a", ruler.buy(found["joined_length"])),
             account.holds(m, found["joined_pieces"] == 1, "more than one piece")))
 
@@ -228,6 +250,12 @@ class Finishing:
                      "<loss:L> each. "
                      "|}That makes <long:L>{ for each quilt|}: <round:L> round the quilt and <ends:L> for the corners "
                      "and for joining the ends.", binding)
+        told = [(match["n"], match["wide"], match["all"]) for _, match in self.facts.binding_told]
+        expected = (str(strips), ruler.measured(width), ruler.measured(binding_length(self.facts, strips)))
+        if told != [expected]:
+            account.passage = self.facts.binding_told[0][0] if told else account.passage
+            account.fault(f"the list has for the binding {told}, expected {expected}", "",
+                          self.facts.binding_told[0][1].start() if told else 0)
         laid = sum((count * long for count, long in self.facts.binding_laid), Fraction(0))
         wanted = binding_length(self.facts, strips)
         if abs(laid - wanted) > strips * ruler.usual / 2:

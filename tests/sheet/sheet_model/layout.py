@@ -10,10 +10,8 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
-from walker import ticks
-
 from .account import Account
-from .cutting import Cloth, Facts, Piece
+from .cutting import Cloth, Facts, Piece, fabric_heads, sleeve
 from .ruler import INCH, LENGTH, MM, SIZE, sides_of, value_of
 
 LAID = re.compile(r"(?P<many>\d+ pieces )?(?P<long>" + LENGTH + r") long for (?P<name>\[\d+\]|binding|sleeve)|"
@@ -25,6 +23,9 @@ FREE = re.compile(rf"\. (?:(?P<more>{LENGTH}) of this strip are free: cut those 
                   rf"their "
                   rf"seam is not by a corner, and trim when the top is measured|Only (?P<only>{LENGTH}) of this strip "
                   r"are free to leave those for (?P<those>.*) longer)$")
+MOST_LEFT = 6  # sizes of what is left over that are told
+LATE = re.compile(r"\. Cut the others from its right end and leave the part for (?P<these>.*) whole until the top is "
+                  r"measured$")
 LEFT = re.compile(rf"(?P<n>\d+) pieces? of (?P<size>{SIZE})")
 
 
@@ -59,12 +60,13 @@ class Layout:
         self.cloth = facts.cloths[0]
         self.strips: "list[Strip]" = []
         self.left: "list[Any]" = []
+        self.left_told: "set[str]" = set()
         self.proofs: "list[Any]" = []
         self.rough = False  # a strip has lengths told to the nearest mark that nothing else tells
         self.laid: "defaultdict[str, list[tuple[int, Fraction]]]" = defaultdict(list)  # how many, how long if told so
         self.binding: "list[tuple[int, Fraction]]" = []
         self.sleeve: "list[tuple[int, Fraction]]" = []
-        self.straightening = facts.quilt.length(facts.quilt.file.get("buying", {}), "straightening", "0 in", "0 mm")
+        self.straightening = facts.quilt.length(facts.quilt.file.get("buying", {}), "straightening", "1/2 in", "10 mm")
 
     def read(self, passage: Any) -> None:
         self.account.open(passage)
@@ -72,7 +74,7 @@ class Layout:
                           lambda m: self.account.same(m, "a", self.ruler.measured(self.straightening)))
         word = self.quilt.words["fabric"].capitalize()
         names = "|".join(re.escape(name) for name in sorted(self.facts.names, key=len, reverse=True))
-        heads = list(re.finditer(rf"{word} [A-Z]{{1,2}}, ({names})(?= \d)", passage.text))
+        heads = list(re.finditer(rf"{word} F\d+, ({names})(?= \d)", passage.text))
         starts = [head.start() for head in heads] + [len(passage.text)]
         told = set()
         for head, start, end in zip(heads, starts, starts[1:]):
@@ -81,6 +83,7 @@ class Layout:
         for cloth in self.facts.cloths:
             if cloth.name not in told:
                 self.taken_whole(cloth)
+        fabric_heads(self.account, self.facts)
         self.facts.binding_laid, self.facts.sleeve_laid = self.binding, self.sleeve
         self.account.close()
 
@@ -107,6 +110,7 @@ class Layout:
         account.take("Left over: <list:w>." + POINT, self.left.append, max(start, before), end)
         account.take("<p:w>: some lie along the cloth, some across it", self.both_ways, max(start, before), end)
         self.measure_strips()
+        self.stubs(max(start, before), end)
         self.check(start)
         Picture(self, start, before if before >= 0 else start).read()
 
@@ -127,12 +131,48 @@ class Layout:
         strip = Strip(match, int(match["n"]), high, match["high"])
         self.account.holds(match, (strip.times > 1) == ("from each" in match[0]), "one strip, or more?")
         places = match["places"].strip()
+        late = LATE.search(places)
+        places = places[:late.start()] if late else places
         free = FREE.search(places)
         places = places[:free.start()] if free else places
         strip.free = free
         for item in places.split("; "):
             self.lay(match, strip, item)
+        self.late(match, strip, late)
         self.strips.append(strip)
+
+    def late(self, match: Any, strip: Strip, late: Any) -> None:
+        """Parts of a border on a strip with other pieces are left whole."""
+        borders = {name for name in strip.names
+                   if number_of(name) in self.facts.pieces and self.facts.pieces[number_of(name)].late}
+        expected = sorted(borders) if borders and borders != set(strip.names) else []
+        told = sorted(set(re.findall(r"\[\d+\]", late["these"]))) if late else []
+        self.account.holds(match, told == expected, f"{told} are left whole, expected {expected}")
+
+    def stubs(self, start: int, end: int) -> None:
+        """What is joined with a piece so short that its seam lies by a corner."""
+        told: "list[str]" = []
+        hand = 4 * INCH if self.ruler.units == "in" else 100 * MM
+        shortest: "dict[str, Fraction]" = {}
+        for strip in self.strips:
+            for name, _, long in strip.long:
+                shortest[name] = min(long, shortest.get(name, long))
+
+        def stub(match: Any) -> None:
+            name = f"[{match['p']}]"
+            told.append(name)
+            self.account.holds(match, value_of(match["a"]) == shortest.get(name), f"it is {shortest.get(name)} ticks")
+            piece = self.piece_called(match, name)
+            if piece:
+                self.account.same(match, "b", self.ruler.at_least(piece.long()))
+        self.account.take("[<p:n>] is joined with a piece only <a:L> long{, its seam close to a corner: where cloth is "
+                          "left, cut that piece longer and the one that it is joined to as much shorter, so that both "
+                          "are nearer equal|}. On cloth usable over at least <b:L> it is cut in one, without a join.",
+                          stub, start, end)
+        expected = sorted(name for name, long in shortest.items() if name.startswith("[") and long < hand)
+        if sorted(told) != expected:
+            self.account.fault(f"{sorted(told)} are said to be joined with a short piece, expected {expected}", "",
+                               start)
 
     def measure_strips(self) -> None:
         """Lengths that are told to the nearest mark are worked out from what they are joined to."""
@@ -320,26 +360,27 @@ class Layout:
             room = self.cloth.usable - strip.used
             if room >= least and strip.high >= least:
                 found[room, strip.high] += strip.times
-        told = 0
+        told, self.left_told = 0, set()
         for match in self.left:
             text = match["list"].removesuffix(", and smaller ones")
             for item in text.split(", "):
                 one = LEFT.fullmatch(item)
                 self.account.holds(match, one is not None, f"not to be understood: {item}")
                 if one:
+                    self.left_told.add(one["size"])
                     sides = sides_of(one["size"])
                     fits = [count for size, count in found.items()
                             if all(close(a, b, self.facts, 2) if "about" in match[0] else a == b
                                    for a, b in zip(size, sides))]
                     self.account.holds(match, int(one["n"]) in fits, f"left over is not {item}: expected {fits}")
                     told += 1
-            self.account.holds(match, told == len(found) or told == 6 and "smaller" in match[0],
+            self.account.holds(match, told == len(found) or told == MOST_LEFT and "smaller" in match[0],
                                f"{told} sizes are told, expected {len(found)}")
         if found and not self.left:
             self.account.fault(f"{self.cloth.name}: left over is not told", "", start)
 
 
-POINT = r"«(?= ?\x01| • | (?:Fabric|Cloth|Material) [A-Z]{1,2}, |\Z| ?\Z)»"
+POINT = r"«(?= ?\x01| • | (?:Fabric|Cloth|Material) F\d+, |\Z| ?\Z)»"
 
 
 def number_of(name: str) -> int:
@@ -372,20 +413,6 @@ def binding_length(facts: Facts, strips: int) -> Fraction:
     return facts.quilt.tops * binding_wanted(facts) + (strips - facts.quilt.tops) * join_loss(facts)
 
 
-def sleeve(facts: Facts) -> "tuple[int, Fraction, Fraction, Fraction]":
-    """How many, cut length and width, finished length."""
-    quilt = facts.quilt
-    value = quilt.file.get("sleeve")
-    if value is None:
-        return 0, Fraction(0), Fraction(0), Fraction(0)
-    count = value.get("sleeves", 1)
-    inset, gap, ease, hem = (ticks(metric if quilt.metric else inches) for inches, metric in (
-        ("1 in", "25 mm"), ("2 in", "50 mm"), ("1/2 in", "12 mm"), ("1 in", "25 mm")))
-    finished = (quilt.top.width - 2 * inset - (count - 1) * gap) // count
-    drop = quilt.length(value, "depth", "4 in", "10 cm")
-    return count, finished + 2 * hem, 2 * drop + ease + 2 * quilt.allowance, Fraction(finished)
-
-
 class Picture:
     """The drawing of the cloth: from strip to strip, the pieces on each, and what is left."""
 
@@ -394,10 +421,12 @@ class Picture:
         self.account, self.ruler = layout.account, layout.ruler
 
     def read(self) -> None:
-        account, facts = self.account, self.layout.facts
+        account = self.account
         for length, words in ((self.layout.straightening, "straightened"), (self.layout.cloth.usable, "usable width")):
             account.take(f"{self.ruler.measured(length)} {words}", None, self.start, self.end)
+        account.take(f"«(?<!\\S)»{self.layout.cloth.letter}«(?!\\S)»", None, self.start, self.end)
         place, number = self.start, 0
+        self.drawn = [Counter() for _ in self.layout.strips]
         for match in list(re.finditer(rf"cut ({LENGTH})(?: x (\d+)(?! ?[/\d]))?(?! x)", account.rest[:self.end])):
             if match.start() < self.start:
                 continue
@@ -406,41 +435,51 @@ class Picture:
                 expected = strip.said + (f" x {strip.times}" if strip.times > 1 else "")
                 if match[0] != f"cut {expected}":
                     account.fault(f"the drawing has {match[0]}, expected cut {expected}", "", match.start())
-                self.row(strip, place, match.start())
+                self.row(number, place, match.start())
             else:
                 account.fault("the drawing has more strips than the list", match[0], match.start())
             account.take("«" + re.escape(match[0]) + "»", None, match.start(), match.end())
             place, number = match.end(), number + 1
+        if number:
+            self.row(number, place, self.end)
         if number not in (0, len(self.layout.strips)):
             account.fault(f"the drawing has {number} strips, expected {len(self.layout.strips)}", "", self.start)
 
-    def row(self, strip: Strip, start: int, end: int) -> None:
-        account, facts = self.account, self.layout.facts
-        drawn: "Counter[str]" = Counter()
+    def row(self, number: int, start: int, end: int) -> None:
+        """From the last strip's height on: what belongs to this strip; or is led out from the one above it."""
+        account, strips = self.account, self.layout.strips
+        near = [at for at in (number - 1, number) if 0 <= at < len(strips)]
 
         def left(match: Any) -> None:
-            room = self.layout.cloth.usable - strip.used
+            rooms = [(self.layout.cloth.usable - strips[at].used, strips[at].high) for at in near]
             sides = sides_of(match["size"])
-            account.holds(match, close(sides[0], room, facts, 3) and sides[1] == strip.high,
-                          f"left over is {self.ruler.by(room, strip.high)}")
-
-        def size(match: Any) -> None:
-            told = sides_of(match["size"])
-            sizes = [facts.pieces[number].exact for number in map(number_of, strip.names) if number in facts.pieces]
-            sizes = [pair for pair in sizes if len(pair) == 2]
-            fits = any(all(close(a, b, facts) for a, b in zip(told, way)) for pair in sizes
-                       for way in (pair, pair[::-1]))
-            joined = any(close(told[0], long, facts) and close(told[1], facts.pieces[number_of(name)].short(), facts)
-                         for name, _, long in strip.long if name.startswith("["))
-            account.holds(match, fits or joined, "no piece on this strip has that size")
+            account.holds(match, any(close(sides[0], room, self.layout.facts, 3) and sides[1] == high
+                                     for room, high in rooms), f"left over is {self.ruler.by(*rooms[-1])}")
+            least = 2 * INCH if self.ruler.units == "in" else 50 * MM
+            if len(self.layout.left_told) < MOST_LEFT and min(sides) >= least:
+                account.holds(match, match["size"] in self.layout.left_told, "the list has no such piece left over")
 
         def piece(match: Any) -> None:
-            drawn[f"[{match['p']}]"] += 1
+            name = f"[{match['p']}]"
+            fits = [at for at in near if self.drawn[at][name] < strips[at].names[name] and
+                    self.is_so_large(strips[at], name, match["size"], match["long"], match["high"], match["join"])]
+            account.holds(match, bool(fits), "no such piece is on this strip, or it has another size")
+            if fits:
+                self.drawn[fits[0]][name] += 1
 
         account.take("left <size:S>", left, start, end)
-        account.take("<size:S>", size, start, end)
-        account.take("[<p:n>]", piece, start, end)
-        for name, count in drawn.items():
-            if count > strip.names[name]:
-                account.fault(f"the drawing has {name} {count} times on a strip, the list {strip.names[name]} times",
-                              "", start)
+        account.take("[<p:n>]{ «(?P<join>to join)»|}{ <size:S>| <long:L>«(?! x)»| <high:L> high|}", piece, start,
+                     end)
+
+    def is_so_large(self, strip: Strip, name: str, size: "str | None", long: "str | None", high: "str | None",
+                    join: "str | None") -> bool:
+        """Where it is told: what is to be joined as it lies, others as the list has them."""
+        piece = self.layout.facts.pieces.get(number_of(name))
+        if piece is None:
+            return False
+        lying = [(one, piece.short()) for other, _, one in strip.long if other == name]
+        if bool(join) != bool(lying) and (join or size or long):
+            return False
+        ways = lying or [piece.exact[:2], piece.exact[1::-1]]
+        told = sides_of(size) if size else (value_of(long) if long else None, value_of(high) if high else None)
+        return any(all(a is None or close(a, b, self.layout.facts) for a, b in zip(told, way)) for way in ways)

@@ -4,7 +4,6 @@ SPDX-License-Identifier: MIT
 """
 from __future__ import annotations
 
-from collections import Counter
 from dataclasses import dataclass, field
 from fractions import Fraction
 from math import isqrt
@@ -321,7 +320,14 @@ class Quilt:
     def mitred_strips(self, node: Node) -> "list[Fraction]":
         """Cut lengths from point to point of the left and right, and of the top and bottom strips."""
         root = Fraction(isqrt(2 * 10**40), 10**20)
-        return [side + self.seam * (1 + root) for side in (node.height, node.width)]
+        return [Fraction(round(side + self.seam * (1 + root))) for side in (node.height, node.width)]
+
+    def mitre_extra(self) -> Fraction:
+        """All of them are cut so much longer that the longest comes out at a whole inch or centimetre."""
+        room, grid = (50 * MM, 10 * MM) if self.metric else (2 * INCH, INCH)
+        longest = max((length for node in self.of_kind("set in") for length in self.mitred_strips(node)),
+                      default=Fraction(0))
+        return -(-(longest + room) // grid) * grid - longest
 
 
 MAKERS = {

@@ -3,10 +3,11 @@
 SPDX-License-Identifier: MIT
 """
 from __future__ import annotations
-from typing import Any
+
+import re
 
 from .account import Account
-from .buying import Buying, assumed, cover, pressing
+from .buying import Buying, assumed, cover, pressing, words
 from .cutting import CuttingList, Facts, sizes_first
 from .finishing import Finishing
 from .layout import Layout
@@ -16,7 +17,7 @@ from .text import Passage, SheetText
 from .whole import Whole
 
 ASKED = ("Read this first", "What to buy", "Cutting list", "On the cloth", "Sewing", "Pressing, all together",
-         "Finishing", "What is assumed")
+         "Finishing", "What is assumed", "Words")
 
 
 def read_size(quilt: Quilt, sections: "dict[str, Passage]") -> "tuple[Account, Facts, Finishing]":
@@ -38,6 +39,7 @@ def read_size(quilt: Quilt, sections: "dict[str, Passage]") -> "tuple[Account, F
     finishing.read(section["Finishing"])
     Buying(account, facts, finishing).read(section["What to buy"])
     assumed(account, facts, section["What is assumed"])
+    words(account, facts, section["Words"], any(re.search(r"about \d", part.text) for part in section.values()))
     for name in section.keys() - set(ASKED) - {"Borders"}:
         account.open(section[name])
         account.close()

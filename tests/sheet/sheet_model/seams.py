@@ -149,9 +149,20 @@ class Seams:
         if node.kind == "set in":
             return kids[0][0] + 2, kids[0][1] + 2
         if node.kind == "field":
-            inside = max(sum(kid) for kid in kids[:node.extra[0] * node.extra[1]])
-            return node.extra[0] * (inside + 2), node.extra[1] * (inside + 2)
+            return self.crossing_field(node, [sum(kid) for kid in kids])
         return 0, 0
+
+    @staticmethod
+    def crossing_field(node: Node, inside: "list[int]") -> "tuple[int, int]":
+        """From tip to tip, two seams at each: through blocks, or through those between them, with a tip more than
+        blocks."""
+        columns, high = node.extra[:2]
+        first, between = inside[:columns * high], inside[columns * high:]
+        lines = [first[row * columns:(row + 1) * columns] for row in range(high)]
+        lines += [between[row * (columns - 1):(row + 1) * (columns - 1)] for row in range(high - 1)]
+        upright = [first[column::columns] for column in range(columns)]
+        upright += [between[column::columns - 1] for column in range(columns - 1)]
+        return 2 * columns + max(map(sum, lines)), 2 * high + max(map(sum, upright))
 
     # ---- how long
 

@@ -17,13 +17,13 @@ from muslin_model import unit as units
 from .account import Account
 from .cutting import Facts, printed, turned
 from .quilt import KIND_NAMES, Node, UnitAsked
-from .ruler import SIZE, sides_of, value_of
+from .ruler import SIZE, value_of
 
 HEAD = re.compile(r"(?:(?<=^)|(?<=[.)…] )|(?<=sewn ))([A-Z]{1,2}) (strip set for |segments: |units: )?"
                   r"((?:(?!, make \d)[^.•\x01]){1,120}), make (\d+)(?:: (\d+) [A-Z]{1,2}, and (\d+) [A-Z]{1,2}\* "
                   r"\(([^)]*)\))?")
-PART = re.compile(r"(?:(?P<times>\d+) times )?(?:\[(?P<p>\d+)\] (?P<fabric>.+), cut (?P<size>" + SIZE + r")|"
-                  r"(?P<letter>[A-Z]{1,2})(?P<star>\*?) \((?P<name>.*?)\)(?: in mirror image)?"
+PART = re.compile(r"(?:(?P<times>\d+) times )?(?:\[(?P<p>\d+)\](?: (?P<fabric>.+), cut (?P<size>" + SIZE + r"))?|"
+                  r"(?P<letter>[A-Z]{1,2})(?P<star>\*?)(?: \((?P<name>.*?)\))?(?: in mirror image)?"
                   r"(?P<turn> turned a quarter to the (?:right|left)| turned upside down)?)")
 
 # How often each step of a recipe is done, worked out by hand: pieces, seams and pressings of one round.
@@ -136,7 +136,7 @@ class Sewing:
 
         def segment(match: Any) -> None:
             step.node = match["cut"]
-        if self.take(step, f"{words} <cut:L> cut set {wide} unfinished", segment) == 0:
+        if self.take(step, f"{words} {{|fold }}<cut:L> cut{{ set {wide} unfinished|}}", segment) == 0:
             self.loose_set(step, wide)
 
     def loose_set(self, step: Step, wide: str) -> None:
@@ -144,6 +144,16 @@ class Sewing:
         heights = {self.facts.pieces[int(name)].size[0] for name in step.strips}
         drawn: "Counter[str]" = Counter()
         segments: "list[str]" = []
+
+        def strip(match: Any) -> None:
+            drawn.update([match["p"]])
+            piece = self.facts.pieces.get(int(match["p"]))
+            self.account.holds(match, piece is not None and piece.size[0] == match["high"] and
+                               self.facts.by_key[piece.fabric].letter == match["letter"], "no such piece")
+        self.take(step, "[<p:n>] <high:L> cut «(?P<letter>F\\d+)»", strip)
+        letters = {self.facts.by_key[self.facts.pieces[int(name)].fabric].letter for name in step.strips}
+        self.take(step, "«(?<!\\S)(?P<letter>F\\d+)(?!\\S)»", lambda m: self.account.holds(
+            m, m["letter"] in letters, f"of fabrics {sorted(letters)}"))
         self.take(step, f"set {wide} unfinished")
         self.take(step, "<high:L> cut", lambda m: segments.append(m["high"]) if m["high"] not in heights else None)
         self.take(step, "[<p:n>]", lambda m: drawn.update([m["p"]]))
@@ -157,14 +167,13 @@ class Sewing:
             self.account.fault("segments of no set", step.letter, step.start)
             return
         cutting = self.quilt.file.get("cutting", {})
-        trim, clear, loss = (self.quilt.length(cutting, name, "0 in", "0 mm") for name in (
-            "end trim", "fold clear", "resquare loss"))
+        clear, loss = (self.quilt.length(cutting, name, "0 in", "0 mm") for name in ("fold clear", "resquare loss"))
+        trim = self.quilt.length(cutting, "end trim", "1/2 in", "10 mm")
         found: "list[Any]" = []
-        self.one(step, "Square {one end|both ends} of each set{ (<trim:L> is reckoned at either end)|} and cut "
-                       "segments "
-                 "<cut:L> wide across it{, from both ends towards the fold: keep <clear:L> clear there, half of it on "
-                 "either "
-                 "side|}. {Square the end again after every <every:n> cut{s|}: <loss:L> is reckoned for that. |}A set "
+        self.one(step, "Square {one end|both ends} of each set{ (<trim:L> is allowed at each end)|} and cut "
+                 "segments <cut:L> wide across it{, from both ends towards the fold: keep <clear:L> clear in the "
+                 "middle, <half:L> to either side of the fold|}. {Square the end again after every <every:n> cut{s|}: "
+                 "<loss:L> is allowed for that. |}A set "
                  "gives <gives:n>{, <sets:n> sets give <all:n>|}; <need:n> needed, {<over:n> over.|none over: there is "
                  "none to spoil.}{ The last set is sewn for only <last:n> of them: strips <long:L> long are enough for "
                  "it.|}", found.append)
@@ -173,6 +182,7 @@ class Sewing:
         match, account = found[0], self.account
         account.same(match, "trim", self.ruler.measured(trim))
         account.same(match, "clear", self.ruler.measured(clear))
+        account.same(match, "half", self.ruler.measured(clear / 2))
         account.holds(match, (match["trim"] is None) == (trim == 0), "what squaring takes is not told")
         account.same(match, "every", cutting.get("resquare every"))
         account.same(match, "loss", self.ruler.measured(loss))
@@ -198,6 +208,8 @@ class Sewing:
         account.holds(match, (match["over"] is None) == (over == 0), "none over?")
         last = step.make - (sets - 1) * gives["segments"]
         account.holds(match, (match["last"] is not None) == (sets > 1 and last <= 2), "what of the last set?")
+        if match["last"]:
+            self.facts.short_sets[step.letter] = match["long"]
         account.same(match, "last", last)
         account.same(match, "long", self.ruler.at_least(last * spec.segment_cut + 2 * spec.end_trim))
         self.take(step, "Strips may be up to <less:L> shorter before a set gives less.",
@@ -231,12 +243,11 @@ class Sewing:
 
     def read_join(self, step: Step) -> None:
         self.take(step, "From {left to right|top to bottom}: <list:w>." + END_OF_POINT, lambda m: self.joined(step, m))
-        self.take(step, "In the middle: <part:w>. Sew a strip <strips:w> to each side, middle on middle, so that it "
+        self.take(step, "In the middle: <part:w>. Sew a strip <strips:w>, middle on middle, so that it "
                   "stands out alike at both ends: begin and stop <a:L> inside the corners of the middle part and "
-                  "secure "
-                  "the stitches. Then mitre each corner: fold it on the diagonal, strips on each other; draw a line at "
-                  "<deg:n> degrees from the last stitch to the outer edge; sew on it from the inside outwards; trim "
-                  "<b:L> beyond the seam.", lambda m: self.set_in(step, m))
+                  "secure the stitches. Then {mitre|miter} each corner: fold it on the diagonal, strips on each "
+                  "other; draw a line at <deg:n> degrees from the last stitch to the outer edge; sew on it from the "
+                  "inside outwards; trim <b:L> beyond the seam.", lambda m: self.set_in(step, m))
         Field(self, step).read()
         if step.size is None:
             self.account.fault("of what is it sewn?", f"{step.letter} {step.name}", step.start)
@@ -249,10 +260,15 @@ class Sewing:
             return []
         times = int(told["times"] or 1)
         if told["p"]:
-            if not self.piece(match, told["p"], told["fabric"]):
+            again = step.uses[f"[{told['p']}]"] > 0
+            self.account.holds(match, again == (told["fabric"] is None), f"is [{told['p']}] told for the first time?")
+            if int(told["p"]) not in self.facts.pieces:
+                self.account.fault("no such piece", match[0], match.start())
                 return []
             piece = self.facts.pieces[int(told["p"])]
-            self.account.holds(match, turned(told["size"]) == piece.size, f"[{told['p']}] is cut {piece.size[0]}")
+            if told["fabric"]:
+                self.piece(match, told["p"], told["fabric"])
+                self.account.holds(match, turned(told["size"]) == piece.size, f"[{told['p']}] is cut {piece.size[0]}")
             step.uses[f"[{told['p']}]"] += times
             step.pieces[told["p"]] += times
             wide, high = (side - self.quilt.seam for side in piece.exact)
@@ -261,7 +277,10 @@ class Sewing:
         self.account.holds(match, before is not None, f"{told['letter']} is not sewn before")
         if before is None or before.size is None:
             return []
-        self.account.holds(match, before.name.startswith(told["name"]), f"{told['letter']} is called {before.name}")
+        again = step.uses[told["letter"]] + step.uses[told["letter"] + "*"] > 0
+        self.account.holds(match, again == (told["name"] is None), f"is {told['letter']} told for the first time?")
+        self.account.holds(match, before.name.startswith(told["name"] or ""),
+                           f"{told['letter']} is called {before.name}")
         step.uses[told["letter"] + told["star"]] += times
         size = before.size[::-1] if told["turn"] and "quarter" in told["turn"] else before.size
         return [size] * times
@@ -293,10 +312,14 @@ class Sewing:
 
     def set_in(self, step: Step, match: Any) -> None:
         inner = self.part(step, match, match["part"])
-        numbers = re.findall(r"\[(\d+)\]", match["strips"])
+        told = re.findall(r"\[(\d+)\] to (each side|the left and the right side|the top and the bottom)(?: and a strip "
+                          r"|$)", match["strips"])
+        numbers = [number for number, _ in told]
         strips = [self.facts.pieces.get(int(number)) for number in numbers]
         good = [piece for piece in strips if piece and piece.sort == "mitred"]
         self.account.holds(match, len(good) == len(strips) > 0, "no strips for a mitred border")
+        sides = [MITRED_SIDES.get(piece.sides) for piece in good]
+        self.account.holds(match, [side for _, side in told] == sides, f"these are strips for {sides}")
         for name, expected in (("a", self.ruler.measured(self.quilt.allowance)), ("deg", 45),
                                ("b", self.ruler.measured(self.quilt.allowance))):
             self.account.same(match, name, expected)
@@ -326,9 +349,14 @@ class Sewing:
     def pressed(self, step: Step) -> None:
         def seams(match: Any) -> None:
             expected = 1
-            for run in match["runs"].split("; "):
-                told = re.fullmatch(r"seams? (\d+)(?: to (\d+))? (?:to the left|to the right|upwards|downwards|open)",
-                                    run)
+            runs = match["runs"].removesuffix(PALER)
+            turns = re.fullmatch(r"seams 1, 3, 5 and so on (.*); seams 2, 4, 6 and so on (.*)", runs)
+            if turns:
+                both = {turns[1], turns[2]}
+                self.account.holds(match, step.seams >= 5 and len(both) == 2 and both < WAYS, f"{step.seams} seams")
+                return
+            for run in runs.split("; "):
+                told = re.fullmatch(r"seams? (\d+)(?: to (\d+))? (" + "|".join(WAYS) + ")", run)
                 self.account.holds(match, told is not None and int(told[1]) == expected, f"expected seam {expected}")
                 if told:
                     expected = int(told[2] or told[1]) + 1
@@ -339,13 +367,26 @@ class Sewing:
         def towards(match: Any) -> None:
             self.account.holds(match, match["p"] in step.pieces and self.facts.by_key[
                 self.facts.pieces[int(match["p"])].fabric].name == match["fabric"], "no such piece is sewn here")
-        self.take(step, "Press the seam {to the left|to the right|upwards|downwards}, towards the <fabric:w> [<p:n>].",
-                  towards)
+        self.take(step, "Press the seam {to the left|to the right|upwards|downwards}, towards the <fabric:w> [<p:n>]"
+                  "{.|; that is}", towards)
+        self.take(step, "These do not lock: <list:w>. Where they meet press one of the two open, or accept the lump.",
+                  lambda m: self.clashing(step, m))
+
+    def clashing(self, step: Step, match: Any) -> None:
+        """Kept, to be held against what is told of pressing all together."""
+        for item in match["list"].split("; "):
+            told = re.fullmatch(r"seams of (?:two ([A-Z]{1,2})|([A-Z]{1,2}) and of ([A-Z]{1,2})), at "
+                                r"(seam \d+(?:, seam \d+)*)", item)
+            self.account.holds(match, told is not None, f"not to be understood: {item}")
+            if told:
+                parts = tuple(sorted(part for part in told.groups()[:3] if part))
+                self.facts.clashes[step.letter, parts] = [int(number) for number in re.findall(r"\d+", told[4])]
 
     def pictures(self, step: Step) -> None:
         if step.size is None:
             return
         seam, ruler = self.quilt.seam, self.ruler
+        self.take(step, "zigzag: <n:n> part{s|} more, not drawn", lambda m: self.not_drawn(step, m))
         unfinished = ruler.by(step.size[0] + seam, step.size[1] + seam)
         self.take(step, "= <size:S> unfinished", lambda m: self.account.same(m, "size", unfinished))
         sides = [ruler.measured(side + seam) for side in step.size]
@@ -367,6 +408,12 @@ class Sewing:
         if step.node is not None and step.node.kind == "field":
             Field(self, step).numbers()
 
+    def not_drawn(self, step: Step, match: Any) -> None:
+        drawn = re.findall(r"\[\d+\]|(?<!\S)[A-Z]{1,2}\*?(?!\S)",
+                           self.account.passage.text[step.start:match.start()].split(f", make {step.make}")[-1])
+        expected = step.seams + 1 - len(drawn)
+        self.account.holds(match, int(match["n"]) == expected, f"{expected} parts more are sewn than drawn")
+
     def inside(self, step: Step) -> "Counter[str]":
         """Pieces that a block has, those of its parts with them."""
         found = Counter(step.pieces)
@@ -378,7 +425,11 @@ class Sewing:
         return found
 
 
-END_OF_POINT = r"«(?= ?\x01| • | [A-Z]{1,2} [^.]*, make | Row \d| ?\Z)»"
+END_OF_POINT = r"«(?= ?\x01| • | [A-Z]{1,2} [^.]*, make | Diagonal row \d| ?\Z)»"
+PALER = "; that is the paler side, so that they lock with what they meet"
+MITRED_SIDES = {"all four sides": "each side", "left and right": "the left and the right side",
+                "top and bottom": "the top and the bottom"}
+WAYS = {"to the left", "to the right", "upwards", "downwards", "open"}
 
 
 class UnitStep:
@@ -389,6 +440,7 @@ class UnitStep:
         self.facts, self.ruler, self.quilt = sewing.facts, sewing.ruler, sewing.quilt
         self.asked: "UnitAsked | None" = None
         self.seen: "dict[tuple[str, str], int]" = {}
+        self.mentioned: "list[tuple[Any, str]]" = []
 
     def read(self) -> None:
         step = self.step
@@ -449,6 +501,8 @@ class UnitStep:
                 self.fits(match, told[3], row)
                 step.uses[f"[{told[3]}]"] += Fraction(count * recipes, made)  # type: ignore[assignment]
                 step.pieces[told[3]] += count
+        for mention, number in self.mentioned:
+            account.holds(mention, number in step.pieces, f"[{number}] is not taken for this")
 
     def fits(self, match: Any, number: str, row: Any) -> None:
         piece = self.facts.pieces[int(number)]
@@ -490,6 +544,7 @@ class UnitStep:
             number = int(match["p"])
             account.holds(match, cloth is not None and number in self.facts.pieces and
                           self.facts.pieces[number].fabric == cloth.key, "no such piece")
+            self.mentioned.append((match, match["p"]))
             before = self.seen.setdefault((match["fabric"], match["sort"]), number)
             account.holds(match, before == number, f"it was [{before}] before")
         account.take(self.facts.any_name().replace("{", "«(?P<fabric>", 1).replace("}", ")»") +
@@ -530,7 +585,7 @@ class Field:
 
     def read(self) -> None:
         rows: "list[Any]" = []
-        self.sewing.take(self.step, "{• |}Row <r:n>: <list:w>." + END_OF_POINT, rows.append)
+        self.sewing.take(self.step, "{• |}Diagonal row <r:n>: <list:w>." + END_OF_POINT, rows.append)
         fields = self.quilt.of_kind("field")
         if not rows or not fields:
             return
@@ -542,6 +597,8 @@ class Field:
         self.sewing.take(self.step, "the next <k:n> towards", lambda m: self.account.holds(
             m, int(m["k"]) < node.extra[0] + node.extra[1], "there are not so many rows"))
         self.sewing.take(self.step, "an eighth turn (45 degrees)")
+        self.sewing.take(self.step, "Setting triangles are cut larger than they need be, by <a:L>, to be trimmed.",
+                         lambda m: self.account.same(m, "a", self.ruler.measured(self.quilt.trim())))
         grid = self.ruler.measured(self.quilt.grid())
         self.sewing.take(self.step, "Trim the sides to <a:L> beyond the blocks' points, square at the corners{; "
                                     "triangles "

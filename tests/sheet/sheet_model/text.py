@@ -9,8 +9,9 @@ import unicodedata
 from dataclasses import dataclass, field
 from typing import Any
 
-SECTIONS = ("Read this first", "What to buy", "Cutting list", "On the cloth", "Sewing", "Pressing, all together",
-            "Borders", "Finishing", "Templates", "To color", "To colour", "What is assumed", "Cautions")
+SECTIONS = ("Read this first", "What to buy", "Before you cut", "Cutting list", "On the cloth", "Sewing",
+            "Pressing, all together", "Borders", "Finishing", "What is assumed", "Cautions", "Words", "Templates",
+            "To color", "To colour")
 FOOT = re.compile(r"Print at 100 %; check the square\. Page (\d+) of (\d+)")
 NUMBERS = re.compile(r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?")
 
@@ -41,7 +42,7 @@ class SheetText:
     sizes: "dict[str, dict[str, Passage]]"
     first_pages: "dict[str, int]"
     faults: "list[str]"
-    feet: int = 0
+    pages: int = 0
 
     def passages(self) -> "list[Passage]":
         return [self.cover] + [passage for size in self.sizes.values() for passage in size.values()]
@@ -98,7 +99,9 @@ def parted(lines: "list[tuple[int, str]]", title: str, names: "list[str]", fault
 def of_pdf(text: str, file: Any) -> SheetText:
     faults: "list[str]" = []
     names = [size["name"] for size in file.get("sizes", [{"name": "one size"}])]
-    return parted(lines_of_pages(text, file["title"], names, faults), file["title"], names, faults)
+    sheet = parted(lines_of_pages(text, file["title"], names, faults), file["title"], names, faults)
+    sheet.pages = text.count("\f")
+    return sheet
 
 
 def of_words(text: str, file: Any) -> SheetText:

@@ -24,6 +24,7 @@ class Whole:
         self.last_step()
         self.demands()
         self.list_and_tree()
+        self.short_sets()
         self.strips()
         self.uses()
 
@@ -100,6 +101,16 @@ class Whole:
             if wanted[key] != there[key]:
                 self.account.fault(f"of {key[0]} {key[2][0]}{' cut ' + key[1] if key[1] else ''} there are "
                                    f"{there[key]}, the top takes {wanted[key]}")
+
+    def short_sets(self) -> None:
+        """The list says of strips for sets, too, how long those of a last set must be."""
+        for piece in self.facts.pieces.values():
+            expected = {letter: long for letter, long in self.facts.short_sets.items()
+                        if str(piece.number) in self.sewing.sets[letter].strips}
+            if piece.last_sets != expected:
+                self.account.passage = piece.passage
+                self.account.fault(f"[{piece.number}] is told for last sets {piece.last_sets}, expected {expected}", "",
+                                   piece.place)
 
     def strips(self) -> None:
         """How narrow the cloth may be: as wide as the fullest strip; strips for sets as their segments take."""
