@@ -293,13 +293,13 @@ static void check_kinds(struct check *check, const struct place *place, const st
 
 /* ---- any value --------------------------------------------------------------------------------------------------- */
 
-static void check_length(struct check *check, const struct place *place, json_t *value)
+static void check_length(struct check *check, const struct place *place, const struct form *form, json_t *value)
 {
     muslin_len length;
     if (json_object_get(json_object_get(check->file, "measures"), json_string_value(value)) != NULL)
         wrong(check, place, value, "a length itself, not the name of a measure,");
-    else
-        parse_length(check->complaints, place, value, &length);
+    else if (parse_length(check->complaints, place, value, &length) && length < form->least)
+        wrong(check, place, value, form->what);
 }
 
 static void check_string(struct check *check, const struct place *place, const struct form *form, json_t *value)
@@ -312,7 +312,7 @@ static void check_string(struct check *check, const struct place *place, const s
     else if (form->kind == A_NAME)
         check_name(check, place, form, value);
     else if (form->kind == A_LENGTH)
-        check_length(check, place, value);
+        check_length(check, place, form, value);
     else if (form->kind == A_COLOR ? !is_color(text) : form->kind != A_DATE || !is_date(text))
         wrong(check, place, value, form->what);
 }

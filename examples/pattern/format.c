@@ -123,6 +123,10 @@ static const struct form date = { .kind = A_DATE, .what = "a date, \"2025-03-09\
 static const struct form color = { .kind = A_COLOR, .what = "a colour, \"#c08040\"" };
 static const struct form length = { .kind = A_LENGTH, .what = "a length with its unit, \"2 1/2 in\"" };
 
+/* One of nothing is no length. */
+static const struct form some_length = { .kind = A_LENGTH, .least = 1,
+                                         .what = "a length with its unit that is more than 0" };
+
 static const struct form one = WHOLE(1, 1);
 static const struct form one_or_two = WHOLE(1, 2);
 static const struct form one_to_three = WHOLE(1, 3);
@@ -341,13 +345,13 @@ static const struct form border = { .kind = ONE_OF, .kinds = border_kinds,
 /* ---- fabrics, how one works, finishing --------------------------------------------------------------------------- */
 
 OBJECT(strips,
-    { "cut width", NEEDED, &length, NULL },
+    { "cut width", NEEDED, &some_length, NULL },
     { "have", 0, &how_many, NULL });
 OBJECT(a_fabric,
     { "name", 0, &print_name, NULL },
     { "color", 0, &color, NULL },
     { "darkness", 0, &darkness, NULL },
-    { "usable width", 0, &length, NULL },
+    { "usable width", 0, &some_length, NULL },
     { "print", 0, &print_word, NULL },
     { "strips", 0, &strips, NULL });
 OBJECT(words,
@@ -376,31 +380,31 @@ OBJECT(pressing,
     { "units", 0, &pressed_word, NULL },
     { "towards dark", 0, &yes_or_no, NULL });
 OBJECT(buying,
-    { "step", 0, &length, NULL },
+    { "step", 0, &some_length, NULL },
     { "extra", 0, &length, NULL },
     { "shrinkage", 0, &per_cent, NULL },
     { "straightening", 0, &length, NULL },
     { "long strips", 0, &long_word, NULL });
 OBJECT(binding,
     { "fabric", NEEDED, &fabric, NULL },
-    { "cut width", 0, &length, NULL },
+    { "cut width", 0, &some_length, NULL },
     { "join", 0, &join_word, NULL },
     { "extra", 0, &length, NULL });
 OBJECT(batting,
     { "beyond", 0, &length, NULL },
-    { "roll width", 0, &length, NULL });
+    { "roll width", 0, &some_length, NULL });
 OBJECT(backing,
     { "fabric", 0, &fabric, NULL },
     { "name", 0, &cloth_name, NULL },
     { "beyond", 0, &length, NULL },
-    { "width", 0, &length, NULL },
+    { "width", 0, &some_length, NULL },
     { "selvage", 0, &length, NULL },
     { "seam", 0, &length, NULL },
     { "print", 0, &print_word, NULL },
     { "repeat", 0, &length, NULL });
 OBJECT(sleeve,
     { "fabric", NEEDED, &fabric, NULL },
-    { "depth", 0, &length, NULL },
+    { "depth", 0, &some_length, NULL },
     { "sleeves", 0, &one_or_two, NULL });
 
 /* ---- sizes, and the file ----------------------------------------------------------------------------------------- */
@@ -409,8 +413,8 @@ static const struct form size_measures = { .kind = A_MAP, .of = &length, .among 
                                            .what = "lengths by name" };
 static const struct form size_counts = { .kind = A_MAP, .of = &how_many, .among = "counts", .what = "counts by name" };
 OBJECT(bed,
-    { "width", NEEDED, &length, NULL },
-    { "length", NEEDED, &length, NULL },
+    { "width", NEEDED, &some_length, NULL },
+    { "length", NEEDED, &some_length, NULL },
     { "depth", 0, &length, NULL });
 OBJECT(size,
     { "name", NEEDED, &size_name, NULL },

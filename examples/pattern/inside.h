@@ -16,7 +16,7 @@ enum form_kind {
     A_WORD,      /* one of `words` */
     A_COLOR,     /* "#c08040" */
     A_DATE,      /* "2025-03-09" */
-    A_LENGTH,    /* with its unit */
+    A_LENGTH,    /* with its unit, of least ticks */
     A_NAME,      /* of something in `among` */
     A_LIST,      /* of least .. most `of` */
     A_TABLE,     /* list of lists that are equally long */

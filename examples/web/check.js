@@ -94,7 +94,10 @@ class Check {
     length(place, form, value) {
         if (value in members(this.file.measures))
             this.tell(place, "a length itself, not the name of a measure, is wanted here", value);
-        else readLength(this.muslin, value, (sentence) => this.tell(place, sentence, value));
+        else {
+            const read = readLength(this.muslin, value, (sentence) => this.tell(place, sentence, value));
+            if (form.least && read && read.ticks < form.least) this.wanted(place, form, value);
+        }
     }
 
     number(place, form, value) {

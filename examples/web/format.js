@@ -72,6 +72,7 @@ const truth = { kind: "switch", what: "true or false" };
 const date = { kind: "date", what: 'a date, "2025-03-09"' };
 const color = { kind: "color", what: 'a colour, "#c08040"' };
 const length = { kind: "length", what: 'a length with its unit, "2 1/2 in"' };
+const someLength = { kind: "length", least: 1n, what: "a length with its unit that is more than 0" }; // in ticks
 const howMany = whole(1, ANY_NUMBER);
 const quarters = whole(0, 3);
 const fabric = name("fabrics", "the name of a fabric");
@@ -221,7 +222,7 @@ const size = object({
     name: need(text(1, 40)),
     measures: may(map(length, "lengths by name", { among: "measures" })),
     counts: may(map(howMany, "counts by name", { among: "counts" })),
-    bed: may(object({ width: need(length), length: need(length), depth: may(length) })),
+    bed: may(object({ width: need(someLength), length: need(someLength), depth: may(length) })),
 });
 
 const fabrics = map(
@@ -229,9 +230,9 @@ const fabrics = map(
         name: may(text(1, 60)),
         color: may(color),
         darkness: may(whole(1, 100)),
-        "usable width": may(length),
+        "usable width": may(someLength),
         print: may(word(words.print)),
-        strips: may(object({ "cut width": need(length), have: may(howMany) })),
+        strips: may(object({ "cut width": need(someLength), have: may(howMany) })),
     }),
     "fabrics by name",
     { least: 1 }
@@ -276,7 +277,7 @@ export const theFile = object({
     pressing: may(object({ units: may(word(words.pressed)), "towards dark": may(truth) })),
     buying: may(
         object({
-            step: may(length),
+            step: may(someLength),
             extra: may(length),
             shrinkage: may({ kind: "share", least: 0, most: 50, what: "a number" }),
             straightening: may(length),
@@ -291,22 +292,22 @@ export const theFile = object({
     borders: may(list(0, 20, border)),
     tops: may(count),
     binding: may(
-        object({ fabric: need(fabric), "cut width": may(length), join: may(word(words.join)), extra: may(length) })
+        object({ fabric: need(fabric), "cut width": may(someLength), join: may(word(words.join)), extra: may(length) })
     ),
-    batting: may(object({ beyond: may(length), "roll width": may(length) })),
+    batting: may(object({ beyond: may(length), "roll width": may(someLength) })),
     backing: may(
         object({
             fabric: may(fabric),
             name: may(text(0, 60)),
             beyond: may(length),
-            width: may(length),
+            width: may(someLength),
             selvage: may(length),
             seam: may(length),
             print: may(word(words.print)),
             repeat: may(length),
         })
     ),
-    sleeve: may(object({ fabric: need(fabric), depth: may(length), sleeves: may(whole(1, 2)) })),
+    sleeve: may(object({ fabric: need(fabric), depth: may(someLength), sleeves: may(whole(1, 2)) })),
     sizes: may(list(1, 12, size)),
 });
 

@@ -75,6 +75,13 @@ def test_a_length_cannot_always_be_named(reader: Reader) -> None:
     assert told == "a length itself, not the name of a measure, is wanted here"
 
 
+def test_some_lengths_are_more_than_nothing(reader: Reader) -> None:
+    for place in ["buying/step", "batting/roll width", "backing/width", "binding/cut width", "sleeve/depth"]:
+        holder, member = place.split("/")
+        file = plain(**{holder: {member: "0 in", **({"fabric": "red"} if holder in ("binding", "sleeve") else {})}})
+        assert reader.told(file) == {f"/{place}": "a length with its unit that is more than 0 is wanted here"}
+
+
 def test_words(reader: Reader) -> None:
     for value in ["stationery", 7, None, []]:
         assert reader.told(plain(paper=value)) == {"/paper": '"letter" or "a4" is wanted here'}
