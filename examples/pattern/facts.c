@@ -309,7 +309,8 @@ static json_t *backing_of(const struct worked *worked)
     json_t *fact = json_object();
     set_text(fact, "fabric", worked->design->backing_name);
     set_size(fact, worked, "at_least", best->needed_width, best->needed_length);
-    set_bought(fact, worked, "buy", best->bought);
+    set_length(fact, worked, "needed", worked->backs[0].needed);
+    set_bought(fact, worked, "buy", worked->backs[0].bought);
     set_size(fact, worked, "joined", best->joined_width, best->joined_length);
     json_t *panels = list_in(fact, "panels");
     for (size_t i = 0; i < worked->panels_count; i++) {
@@ -325,9 +326,12 @@ static json_t *batting_of(const struct worked *worked)
 {
     const struct muslin_batting *batting = &worked->batting;
     json_t *fact = json_object();
+    set_count(fact, "count", worked->design->solve.tops);
     set_size(fact, worked, "cut", batting->width, batting->length);
     if (batting->package >= 0)
         set_size(fact, worked, "package", batting->package_width, batting->package_length);
+    else if (worked->batting_from_roll > 0)
+        set_bought(fact, worked, "buy", worked->batting_from_roll);
     return fact;
 }
 

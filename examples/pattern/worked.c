@@ -308,39 +308,94 @@ static bool hang(struct worked *worked, struct complaints *complaints)
     return true;
 }
 
-static bool pad_and_back(struct worked *worked, struct complaints *complaints)
+static bool pad(struct worked *worked, struct complaints *complaints)
 {
     const struct design *design = worked->design;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct muslin_batting_spec batting = design->batting;
-    struct muslin_backing_spec backing = design->backing;
-    size_t *count = &worked->backings_count;
-    bool fine = true;
-    batting.quilt_width = backing.quilt_width = worked->top.finished_width;
-    batting.quilt_length = backing.quilt_length = worked->top.finished_height;
+    batting.quilt_width = worked->top.finished_width;
+    batting.quilt_length = worked->top.finished_height;
     worked->batting.size = sizeof worked->batting;
-    if (design->has_batting)
-        fine = went_well(muslin_batting_plan(&batting, &worked->batting, &problem), &problem, "/batting", complaints);
-    if (!design->has_backing)
-        return fine;
-    muslin_status status = muslin_backing_layouts(&backing, NULL, 0, 0, count, &problem);
+    if (!went_well(muslin_batting_plan(&batting, &worked->batting, &problem), &problem, "/batting", complaints))
+        return false;
+    const muslin_status status = muslin_length_multiply(worked->batting.joined_length, design->solve.tops,
+                                                        &worked->batting_from_roll);
+    return went_well(status, &problem, "/tops", complaints);
+}
+
+/* Cloth for the backs of all tops, cut from one length, as it is bought: what is sewn together of one serves each. */
+static muslin_status buy_backs(const struct design *design, const struct muslin_backing *backing,
+                               struct muslin_purchase *purchase, struct muslin_problem *problem)
+{
+    struct muslin_purchase_spec spec = MUSLIN_PURCHASE_SPEC_INIT;
+    const muslin_len lengths[] = { backing->cloth_length, backing->cloth_with_repeat };
+    const int64_t counts[] = { design->solve.tops - 1, 1 };
+    muslin_status status = muslin_length_dot(lengths, counts, 2, &spec.needed);
+    spec.extra = design->buying.extra;
+    spec.step = design->buying.step;
+    spec.shrinkage = design->buying.shrinkage;
+    purchase->size = sizeof *purchase;
+    return status != MUSLIN_OK ? status : muslin_fabric_purchase(&spec, purchase, problem);
+}
+
+/* The layout of which least is bought comes first; of several, the one with the fewest seams. */
+static void put_best_first(struct worked *worked)
+{
+    size_t best = 0;
+    for (size_t i = 1; i < worked->backings_count; i++) {
+        const struct muslin_backing *one = &worked->backings[i];
+        const muslin_len bought = worked->backs[i].bought;
+        const muslin_len least = worked->backs[best].bought;
+        if (one->possible && (!worked->backings[best].possible || bought < least ||
+                              (bought == least && one->seams < worked->backings[best].seams)))
+            best = i;
+    }
+    for (size_t k = best; k > 0; k--) {
+        const struct muslin_backing layout = worked->backings[k];
+        const struct muslin_purchase purchase = worked->backs[k];
+        worked->backings[k] = worked->backings[k - 1];
+        worked->backs[k] = worked->backs[k - 1];
+        worked->backings[k - 1] = layout;
+        worked->backs[k - 1] = purchase;
+    }
+}
+
+/* A layout that takes more cloth than can be bought is not possible. */
+static bool lay_out_backs(struct worked *worked, const struct muslin_backing_spec *backing,
+                          struct complaints *complaints)
+{
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_problem too_much = MUSLIN_PROBLEM_INIT;
+    muslin_status bought = MUSLIN_OK;
+    size_t *count = &worked->backings_count;
+    muslin_status status = muslin_backing_layouts(backing, NULL, 0, 0, count, &problem);
     if (!went_well(status, &problem, "/backing", complaints))
         return false;
     worked->backings = rows_for(*count, sizeof *worked->backings);
-    must(muslin_backing_layouts(&backing, worked->backings, sizeof *worked->backings, *count, count, NULL));
-    for (size_t i = 1; i < *count; i++)
-        if (worked->backings[i].best) {
-            const struct muslin_backing best = worked->backings[i];
-            for (size_t k = i; k > 0; k--)
-                worked->backings[k] = worked->backings[k - 1];
-            worked->backings[0] = best;
-        }
-    count = &worked->panels_count;
+    worked->backs = rows_for(*count, sizeof *worked->backs);
+    must(muslin_backing_layouts(backing, worked->backings, sizeof *worked->backings, *count, count, NULL));
+    for (size_t i = 0; i < *count; i++) {
+        status = buy_backs(worked->design, &worked->backings[i], &worked->backs[i], &too_much);
+        worked->backings[i].possible = worked->backings[i].possible && status == MUSLIN_OK;
+        bought = status == MUSLIN_OK ? bought : status;
+    }
+    put_best_first(worked);
+    return worked->backings[0].possible || went_well(bought, &too_much, "/backing", complaints);
+}
+
+static bool back(struct worked *worked, struct complaints *complaints)
+{
+    struct muslin_backing_spec spec = worked->design->backing;
+    size_t *count = &worked->panels_count;
+    spec.quilt_width = worked->top.finished_width;
+    spec.quilt_length = worked->top.finished_height;
+    if (!lay_out_backs(worked, &spec, complaints))
+        return false;
     const int32_t layout = worked->backings[0].layout;
-    must(muslin_backing_panels(&backing, layout, NULL, 0, 0, count, NULL));
+    must(muslin_backing_panels(&spec, layout, NULL, 0, 0, count, NULL));
     worked->panels = rows_for(*count, sizeof *worked->panels);
-    must(muslin_backing_panels(&backing, layout, worked->panels, sizeof *worked->panels, *count, count, NULL));
-    return fine;
+    must(muslin_backing_panels(&spec, layout, worked->panels, sizeof *worked->panels, *count, count, NULL));
+    return true;
 }
 
 static bool lay(struct worked *worked, struct complaints *complaints)
@@ -364,7 +419,8 @@ static bool finish(struct worked *worked, struct complaints *complaints)
     bool fine = !worked->design->has_binding || bind(worked, complaints);
     fine = (!worked->design->has_sleeve || hang(worked, complaints)) && fine;
     fine = (!worked->design->has_bed || lay(worked, complaints)) && fine;
-    return pad_and_back(worked, complaints) && fine;
+    fine = (!worked->design->has_batting || pad(worked, complaints)) && fine;
+    return (!worked->design->has_backing || back(worked, complaints)) && fine;
 }
 
 /* ---- cloth ------------------------------------------------------------------------------------------------------- */
@@ -598,7 +654,8 @@ void worked_free(struct worked *worked)
         free(worked->feeds[i].rows);
     void *const rows[] = { worked->misfits, worked->cuts,       worked->order, worked->piece, worked->laid,
                            worked->sets,    worked->steps,      worked->feeds, worked->seams, worked->children,
-                           worked->exceptions, worked->bill,    worked->bolts, worked->backings, worked->panels };
+                           worked->exceptions, worked->bill,    worked->bolts, worked->backings, worked->backs,
+                           worked->panels };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
         free(rows[i]);
     muslin_yardage_free(worked->yardage);

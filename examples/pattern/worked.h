@@ -67,9 +67,11 @@ struct worked {
     size_t bill_count;
 
     struct muslin_binding binding;
+    muslin_len batting_from_roll; /* for all tops; 0: from packages */
     muslin_len binding_reckoned; /* what the strips are laid out for: without a last stub that is not needed */
     struct muslin_batting batting;
     struct muslin_backing *backings; /* layouts, the best first */
+    struct muslin_purchase *backs;   /* of each, the cloth for the backs of all tops */
     size_t backings_count;
     struct muslin_panel *panels;     /* of the best one */
     size_t panels_count;

@@ -73,36 +73,50 @@ static void write_backing_row(struct table *table, const struct worked *worked)
     const struct design *design = worked->design;
     const struct muslin_backing *best = &worked->backings[0];
     const char *name = design->backing_fabric != 0 ? fabric_name(worked, design->backing_fabric) : design->backing_name;
+    const struct muslin_purchase *backs = &worked->backs[0];
+    const int64_t tops = design->solve.tops;
     char text[WORD_ROOM];
-    muslin_len spare;
     add_cell(table, "backing%s%s, %s wide", name == NULL ? "" : ": ", name == NULL ? "" : name,
              measured(worked, design->backing.fabric_width, text));
-    add_cell(table, "%s", at_least(worked, best->cloth_with_repeat, text));
-    add_cell(table, "%s", to_buy(worked, best->bought, text));
-    must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
-    if (is_nothing(worked, spare))
+    add_cell(table, "%s", at_least(worked, backs->needed, text));
+    add_cell(table, "%s", to_buy(worked, backs->bought, text));
+    if (is_nothing(worked, backs->spare))
         add_cell(table, "none");
     else
-        add_cell(table, "%s", at_most(worked, spare, text));
-    add_cell(table, "back of each quilt, %" PRId64 " panel%s", best->panels, plural(best->panels));
+        add_cell(table, "%s", at_most(worked, backs->spare, text));
+    if (tops > 1)
+        add_cell(table, "backs of all %" PRId64 " quilts, %" PRId64 " panel%s each", tops, best->panels,
+                 plural(best->panels));
+    else
+        add_cell(table, "back of each quilt, %" PRId64 " panel%s", best->panels, plural(best->panels));
 }
 
 static void write_batting_row(struct table *table, const struct worked *worked)
 {
     const struct muslin_batting *batting = &worked->batting;
+    const int64_t tops = worked->design->solve.tops;
     char text[WORD_ROOM];
     char wide[WORD_ROOM];
     add_cell(table, "%s", word(worked, WORD_BATTING));
-    add_cell(table, "%s", measured_by(worked, batting->width, batting->length, text));
-    if (batting->package >= 0)
+    measured_by(worked, batting->width, batting->length, text);
+    if (tops > 1)
+        add_cell(table, "%" PRId64 " pieces of %s", tops, text);
+    else
+        add_cell(table, "%s", text);
+    if (batting->package >= 0 && tops > 1)
+        add_cell(table, "%" PRId64 " packages of %s", tops, package_size(worked, text));
+    else if (batting->package >= 0)
         add_cell(table, "a package of %s", package_size(worked, text));
     else if (batting->joined_pieces > 0)
-        add_cell(table, "%s of the roll, %s wide", to_buy(worked, batting->joined_length, text),
+        add_cell(table, "%s of the roll, %s wide", to_buy(worked, worked->batting_from_roll, text),
                  measured(worked, worked->design->batting.roll_width, wide));
     else
         add_cell(table, "from a roll");
     add_cell(table, "%s", "");
-    add_cell(table, "middle of each quilt");
+    if (tops > 1)
+        add_cell(table, "middle of all %" PRId64 " quilts", tops);
+    else
+        add_cell(table, "middle of each quilt");
 }
 
 static void write_table(struct document *document, const struct worked *worked)
@@ -197,11 +211,9 @@ static void write_no_quarters(struct document *document, const struct worked *wo
 
 static void write_backing_edge(struct document *document, const struct worked *worked)
 {
-    const struct muslin_backing *best = &worked->backings[0];
-    muslin_len spare;
-    must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
-    if (is_little(worked, spare))
-        write_no_spare(document, worked, "backing", best->bought, spare);
+    const struct muslin_purchase *backs = &worked->backs[0];
+    if (is_little(worked, backs->spare))
+        write_no_spare(document, worked, "backing", backs->bought, backs->spare);
 }
 
 static void write_added(struct document *document, const struct worked *worked)
@@ -214,7 +226,7 @@ static void write_added(struct document *document, const struct worked *worked)
     else
         say(document, ITEM_POINT, 0, NULL, "Shrinkage is not counted: of cloth that will be washed first buy more.");
     if (buying->extra > 0)
-        say(document, ITEM_POINT, 0, NULL, "%s more of each is bought, for mistakes.",
+        say(document, ITEM_POINT, 0, NULL, "%s more of each cloth is bought, for mistakes.",
             measured(worked, buying->extra, text));
 }
 
@@ -224,7 +236,7 @@ static void write_same_cloth(struct document *document, const struct worked *wor
     const muslin_id fabric = worked->design->backing_fabric;
     char text[WORD_ROOM];
     for (size_t i = 0; worked->design->has_backing && fabric != 0 && i < worked->bill_count; i++) {
-        const muslin_len lengths[] = { worked->bill[i].bought, worked->backings[0].bought };
+        const muslin_len lengths[] = { worked->bill[i].bought, worked->backs[0].bought };
         muslin_len both;
         if (worked->bill[i].fabric != fabric)
             continue;

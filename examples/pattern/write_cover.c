@@ -54,10 +54,19 @@ static void add_bought(struct table *table, const struct worked *worked, muslin_
 
 static void add_backing_cell(struct table *table, const struct worked *worked)
 {
-    const struct muslin_backing *best = &worked->backings[0];
-    muslin_len spare;
-    must(muslin_length_subtract(best->bought, best->cloth_with_repeat, &spare));
-    add_bought(table, worked, best->bought, spare);
+    const struct muslin_purchase *backs = &worked->backs[0];
+    add_bought(table, worked, backs->bought, backs->spare);
+}
+
+static void add_batting_cell(struct table *table, const struct worked *worked)
+{
+    const int64_t tops = worked->design->solve.tops;
+    char text[WORD_ROOM];
+    measured_by(worked, worked->batting.width, worked->batting.length, text);
+    if (tops > 1)
+        add_cell(table, "%" PRId64 " pieces of %s", tops, text);
+    else
+        add_cell(table, "%s", text);
 }
 
 static void add_cloth_cell(struct table *table, const struct worked *worked, size_t number)
@@ -95,7 +104,7 @@ static void add_size_cell(struct table *table, const struct worked *worked, enum
     else if (row == ROW_BACKING && worked->design->has_backing)
         add_backing_cell(table, worked);
     else if (row == ROW_BATTING && worked->design->has_batting)
-        add_cell(table, "%s", measured_by(worked, worked->batting.width, worked->batting.length, text));
+        add_batting_cell(table, worked);
     else
         add_cell(table, "none");
 }

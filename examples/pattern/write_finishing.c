@@ -36,7 +36,9 @@ static void write_panels(struct document *document, const struct worked *worked)
 {
     static const char *const heads[] = { "#Place", "Piece", "#How many", "Cut, across the cloth x along it" };
     static const char *const roles[] = { "", "whole width", "middle, whole width", "side", "half", "insert" };
-    struct table *table = put_table(document, "Backing, piece by piece in the order it is sewn", heads, 4);
+    struct table *table = put_table(document, worked->design->solve.tops > 1
+                                    ? "Backing of each quilt, piece by piece in the order it is sewn"
+                                    : "Backing, piece by piece in the order it is sewn", heads, 4);
     char text[WORD_ROOM];
     for (size_t i = 0; i < worked->panels_count; i++) {
         const struct muslin_panel *panel = &worked->panels[i];
@@ -60,7 +62,7 @@ static void write_other_backings(struct document *document, const struct worked 
             table = put_table(document, NULL, heads, 3);
         add_cell(table, "%s", layout_name(backing->layout));
         add_cell(table, "%" PRId64, backing->panels);
-        add_cell(table, "%s", to_buy(worked, backing->bought, text));
+        add_cell(table, "%s", to_buy(worked, worked->backs[i].bought, text));
     }
 }
 
@@ -78,12 +80,17 @@ static void write_backing(struct document *document, const struct worked *worked
 {
     const struct muslin_backing *best = &worked->backings[0];
     const struct muslin_backing_spec *spec = &worked->design->backing;
+    const int64_t tops = worked->design->solve.tops;
     char text[WORD_ROOM];
     say(document, ITEM_SUBHEADING, 0, NULL, "Backing");
     say(document, ITEM_SAY, 0, NULL, "The back must measure at least %s: it stands out beyond the quilt on every side "
         "until it is quilted.", measured_by(worked, best->needed_width, best->needed_length, text));
-    say(document, ITEM_POINT, 0, NULL, "Least cloth: %s. Buy %s.", layout_name(best->layout),
-        to_buy(worked, best->bought, text));
+    to_buy(worked, worked->backs[0].bought, text);
+    if (tops > 1)
+        say(document, ITEM_POINT, 0, NULL, "Least cloth: %s. Buy %s for all %" PRId64 " quilts.",
+            layout_name(best->layout), text, tops);
+    else
+        say(document, ITEM_POINT, 0, NULL, "Least cloth: %s. Buy %s.", layout_name(best->layout), text);
     write_panels(document, worked);
     write_insert(document, worked);
     if (best->seams > 0)
@@ -108,24 +115,26 @@ static void write_batting(struct document *document, const struct worked *worked
 {
     const struct muslin_batting *batting = &worked->batting;
     const muslin_len roll = worked->design->batting.roll_width;
+    const int64_t tops = worked->design->solve.tops;
+    const char *each = tops > 1 ? " for each quilt" : "";
     char head[WORD_ROOM];
     char text[WORD_ROOM];
     char wide[WORD_ROOM];
     say(document, ITEM_SUBHEADING, 0, NULL, "%s", capital(worked, WORD_BATTING, head));
-    say(document, ITEM_POINT, 0, NULL, "Cut %s: it stands out beyond the quilt like the back, a little less.",
-        measured_by(worked, batting->width, batting->length, text));
+    say(document, ITEM_POINT, 0, NULL, "Cut %s%s: it stands out beyond the quilt like the back, a little less.",
+        measured_by(worked, batting->width, batting->length, text), each);
     if (batting->package >= 0)
         say(document, ITEM_POINT, 0, NULL, "A package of %s covers that%s.",
             package_size(worked, text),
             batting->turned ? ", turned a quarter" : "");
     if (batting->joined_pieces > 1)
         say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: %" PRId64 " pieces laid edge to edge %s, sewn "
-            "without overlapping; %s of the roll in all.", measured(worked, roll, wide), batting->joined_pieces,
+            "without overlapping; %s of the roll in all%s.", measured(worked, roll, wide), batting->joined_pieces,
             batting->joined_turned ? "across the quilt" : "along the quilt",
-            to_buy(worked, batting->joined_length, text));
+            to_buy(worked, batting->joined_length, text), each);
     if (batting->joined_pieces == 1)
-        say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: one piece, %s long.", measured(worked, roll, wide),
-            to_buy(worked, batting->joined_length, text));
+        say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: one piece, %s long%s.", measured(worked, roll, wide),
+            to_buy(worked, batting->joined_length, text), each);
 }
 
 /* ---- layers ------------------------------------------------------------------------------------------------------ */
@@ -210,8 +219,9 @@ static void write_sleeve(struct document *document, const struct worked *worked)
     char finished[WORD_ROOM];
     say(document, ITEM_SUBHEADING, 0, NULL, "Hanging sleeve, if the quilt is to hang");
     const struct muslin_extra_cut_spec *cut = &worked->extras[worked->extras_count - 1];
-    say(document, ITEM_POINT, 0, NULL, "Of %s cut %" PRId64 " piece%s of %s%s; finished %s long%s.",
-        fabric_name(worked, worked->design->sleeve_fabric), sleeve->sleeves, plural(sleeve->sleeves),
+    say(document, ITEM_POINT, 0, NULL, "Of %s cut%s %" PRId64 " piece%s of %s%s; finished %s long%s.",
+        fabric_name(worked, worked->design->sleeve_fabric),
+        worked->design->solve.tops > 1 ? " for each quilt" : "", sleeve->sleeves, plural(sleeve->sleeves),
         measured_by(worked, sleeve->sleeve_cut_length, sleeve->sleeve_cut_width, text),
         cut->kind == MUSLIN_BLANK_JOINED ? ", joined from strips, as the cloth is not so wide" : "",
         measured(worked, sleeve->sleeve_finished, finished), sleeve->sleeves > 1 ? " each" : "");

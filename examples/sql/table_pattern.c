@@ -137,7 +137,7 @@ static void put_pattern(struct answer *answer, const struct worked *worked)
     put_number(answer, worked->pressed.exceptions);
     put_cloth_bought(answer, worked);
     put_if(answer, design->has_binding, worked->binding_reckoned);
-    put_if(answer, has_backing, has_backing ? worked->backings[0].bought : 0);
+    put_if(answer, has_backing, has_backing ? worked->backs[0].bought : 0);
     put_if(answer, design->has_batting, worked->batting.width);
     put_if(answer, design->has_batting, worked->batting.length);
     put_if(answer, design->has_bed, worked->cover.side_drop);

@@ -443,6 +443,22 @@ def test_backing_panel_by_panel(written: Written) -> None:
     assert "panels one below the other, seams along its width. Panels: 2; Buy: 3 1/8 yd" in text
 
 
+def test_backs_of_all_tops_shrink_and_have_their_extra(written: Written) -> None:
+    pattern = quilt("rails")
+    pattern["backing"], pattern["batting"] = {"name": "calico", "beyond": "4 in"}, {"beyond": "3 in"}
+
+    def bought(**changes: Any) -> str:
+        return str(written.facts({**pattern, **changes})["sizes"][0]["backing"]["buy"]["text"])
+
+    # 104 in for one, see above; 1/8 yd is 4 1/2 in.
+    assert bought(tops=2) == "5 7/8 yd"  # 208 in, 47 steps
+    assert bought(buying={"extra": "12 in"}) == "3 1/4 yd"  # 116 in, 26 steps
+    assert bought(buying={"shrinkage": 10}) == "3 1/4 yd"  # 104 / 0.9 = 115.6 in
+    text = written.words({**pattern, "tops": 2})
+    assert "Buy 5 7/8 yd for all 2 quilts." in text and "backs of all 2 quilts, 2 panels each" in text
+    assert "Needed: 2 pieces of 54 in x 66 in" in text and "middle of all 2 quilts" in text
+
+
 def test_a_backing_of_a_fabric_of_the_top_is_added_up(written: Written) -> None:
     pattern = quilt("rails")
     pattern["backing"] = {"fabric": "tide"}
