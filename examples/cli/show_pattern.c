@@ -173,9 +173,9 @@ static void show_item(struct sheet *sheet, json_t *item)
 
 /* ---- comma-separated values -------------------------------------------------------------------------------------- */
 
-enum column { TABLE, SIZE, NUMBER, FABRIC, WHAT, COUNT, WIDTH, HEIGHT, NEEDED, BUY, COLUMNS };
+enum column { TABLE, SIZE, NUMBER, FABRIC, WHAT, CUT_AGAIN, COUNT, WIDTH, HEIGHT, NEEDED, BUY, COLUMNS };
 static const char *const column_names[COLUMNS] = { "table", "size",  "number", "fabric", "what",
-                                                   "count", "width", "height", "needed", "buy" };
+                                                   "cut again", "count", "width", "height", "needed", "buy" };
 
 struct csv_row {
     json_t *cells[COLUMNS]; /* texts, counts, or lengths; borrowed; null: empty */
@@ -256,9 +256,35 @@ static void write_csv_cuts(FILE *out, json_t *facts)
         row.cells[FABRIC] = json_object_get(cut, "fabric");
         row.cells[WHAT] = json_object_get(cut, "source");
         row.cells[COUNT] = json_object_get(cut, "count");
+        if (strcmp(text_in(cut, "cut_again"), "no") != 0)
+            row.cells[CUT_AGAIN] = json_object_get(cut, "cut_again");
         set_wide(&row, json_object_get(cut, "cut"));
         write_csv_row(out, &row);
     }
+}
+
+static void write_csv_extra_cut(FILE *out, json_t *facts, const char *what, json_t *of, json_t *count, json_t *cut)
+{
+    struct csv_row row = { .table = "cuts", .what = what };
+    row.cells[SIZE] = json_object_get(facts, "size");
+    row.cells[FABRIC] = json_object_get(of, "fabric");
+    row.cells[COUNT] = count;
+    set_wide(&row, cut);
+    write_csv_row(out, &row);
+}
+
+static void write_csv_extra_cuts(FILE *out, json_t *facts)
+{
+    json_t *binding = json_object_get(facts, "binding");
+    json_t *sleeve = json_object_get(facts, "sleeve");
+    json_t *strip;
+    size_t index;
+    json_array_foreach(json_object_get(binding, "strips"), index, strip)
+        write_csv_extra_cut(out, facts, "binding", binding, json_object_get(strip, "count"),
+                            json_object_get(strip, "cut"));
+    if (json_is_object(sleeve))
+        write_csv_extra_cut(out, facts, "sleeve", sleeve, json_object_get(sleeve, "sleeves_of_all_tops"),
+                            json_object_get(sleeve, "cut"));
 }
 
 static void write_csv_purchase(FILE *out, json_t *facts)
@@ -287,11 +313,14 @@ static void write_csv_rest(FILE *out, json_t *facts)
     row.cells[SIZE] = json_object_get(facts, "size");
     row.cells[FABRIC] = json_object_get(backing, "fabric");
     set_wide(&row, json_object_get(backing, "at_least"));
+    row.cells[NEEDED] = json_object_get(backing, "needed");
     row.cells[BUY] = json_object_get(backing, "buy");
     if (json_is_object(backing))
         write_csv_row(out, &row);
     struct csv_row inside = { .table = "purchase", .what = "batting, cut" };
     inside.cells[SIZE] = json_object_get(facts, "size");
+    inside.cells[COUNT] = json_object_get(batting, "count");
+    inside.cells[BUY] = json_object_get(batting, "buy");
     set_wide(&inside, json_object_get(batting, "cut"));
     if (json_is_object(batting))
         write_csv_row(out, &inside);
@@ -308,8 +337,10 @@ static void show_csv(FILE *out, json_t *answer)
     fputc('\n', out);
     json_array_foreach(json_object_get(answer, "sizes"), index, facts)
         write_csv_sizes(out, facts);
-    json_array_foreach(json_object_get(answer, "sizes"), index, facts)
+    json_array_foreach(json_object_get(answer, "sizes"), index, facts) {
         write_csv_cuts(out, facts);
+        write_csv_extra_cuts(out, facts);
+    }
     json_array_foreach(json_object_get(answer, "sizes"), index, facts) {
         write_csv_purchase(out, facts);
         write_csv_rest(out, facts);

@@ -138,7 +138,9 @@ static json_t *cuts_of(const struct worked *worked)
         set_count(fact, "piece", worked->piece[cut]);
         set_text(fact, "fabric", fabric_name(worked, row->fabric));
         set_count(fact, "count", row->count);
-        set_size(fact, worked, "cut", row->cut_width, row->cut_height);
+        set_size(fact, worked, "cut", cut_length(worked, cut), row->cut_height);
+        if (row->source == MUSLIN_CUT_MITRED)
+            set_size(fact, worked, "cut_at_least", row->cut_width, row->cut_height);
         set_text(fact, "source", sources[row->source]);
         set_text(fact, "cut_again", agains[row->again]);
         set_count(fact, "pieces", row->pieces);
@@ -230,6 +232,15 @@ static json_t *nesting_of(const struct worked *worked)
     return fact;
 }
 
+/* What only holds other strips: nothing is cut from it itself. */
+static bool only_holds(const struct bolt *bolt, size_t strip)
+{
+    for (size_t i = 0; bolt->strips[strip].places == 0 && i < bolt->strips_count; i++)
+        if (bolt->strips[i].holder == (int64_t)strip)
+            return true;
+    return false;
+}
+
 /* ---- cloth ------------------------------------------------------------------------------------------------------- */
 
 static void set_strips(json_t *fact, const struct worked *worked, const struct bolt *bolt)
@@ -237,8 +248,10 @@ static void set_strips(json_t *fact, const struct worked *worked, const struct b
     json_t *list = list_in(fact, "strips");
     for (size_t i = 0; i < bolt->strips_count; i++) {
         const struct muslin_plan_strip *strip = &bolt->strips[i];
+        if (only_holds(bolt, i))
+            continue;
         json_t *row = add_row(list);
-        set_count(row, "times", strip->times);
+        set_count(row, "times", times_of(bolt, strip));
         set_size(row, worked, "cut", strip->width, strip->height);
         json_t *places = list_in(row, "pieces");
         for (int64_t k = 0; k < strip->places; k++) {
@@ -290,6 +303,23 @@ static json_t *fabrics_of(const struct worked *worked)
     return list;
 }
 
+/* What is cut for the binding, alike pieces in one row. */
+static void set_binding_strips(json_t *fact, const struct worked *worked)
+{
+    json_t *list = list_in(fact, "strips");
+    for (size_t i = 0; i < worked->bill_count; i++) {
+        const struct bolt *bolt = &worked->bolts[i];
+        for (size_t k = 0; k < bolt->places_count; k++) {
+            const struct muslin_plan_place *place = &bolt->places[k];
+            if (laid_for(worked, bolt->pieces[place->piece].label) != LAID_BINDING)
+                continue;
+            json_t *row = add_row(list);
+            set_count(row, "count", place->count * times_of(bolt, &bolt->strips[place->strip]));
+            set_size(row, worked, "cut", place->width, place->height);
+        }
+    }
+}
+
 /* ---- finishing --------------------------------------------------------------------------------------------------- */
 
 static json_t *binding_of(const struct worked *worked)
@@ -300,6 +330,7 @@ static json_t *binding_of(const struct worked *worked)
     set_length(fact, worked, "perimeter", worked->binding.perimeter);
     set_length(fact, worked, "length", worked->binding_reckoned);
     set_length(fact, worked, "loss_per_join", worked->binding.loss_per_join);
+    set_binding_strips(fact, worked);
     return fact;
 }
 
@@ -340,6 +371,7 @@ static json_t *sleeve_of(const struct worked *worked)
     json_t *fact = json_object();
     set_text(fact, "fabric", fabric_name(worked, worked->design->sleeve_fabric));
     set_count(fact, "sleeves", worked->sleeve.sleeves);
+    set_count(fact, "sleeves_of_all_tops", worked->extras[worked->extras_count - 1].count);
     set_size(fact, worked, "cut", worked->sleeve.sleeve_cut_length, worked->sleeve.sleeve_cut_width);
     set_length(fact, worked, "finished", worked->sleeve.sleeve_finished);
     return fact;

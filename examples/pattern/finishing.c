@@ -14,6 +14,7 @@ static void choose_binding(struct making *making, json_t *value)
     design->has_binding = true;
     design->binding_fabric = fabric_of(making, value, "fabric");
     spec->binding_cut = length_of(making, value, "cut width", &width);
+    design->asks_binding_extra = json_object_get(value, "extra") != NULL;
     spec->extra = length_of(making, value, "extra", &extra);
     spec->strip_length = cloth_of(design, design->binding_fabric)->usable_width;
     spec->allowance = making->allowance;

@@ -108,6 +108,11 @@ muslin_len cut_length(const struct worked *worked, size_t cut)
     return length;
 }
 
+int64_t times_of(const struct bolt *bolt, const struct muslin_plan_strip *strip)
+{
+    return strip->times * (strip->holder >= 0 ? bolt->strips[strip->holder].times : 1);
+}
+
 bool is_joined(const struct worked *worked, size_t cut)
 {
     const int32_t source = worked->cuts[cut].source;

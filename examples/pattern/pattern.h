@@ -147,6 +147,7 @@ struct design {
     /* Finishing; the quilt's own size is filled in when it is known. */
     bool has_binding;
     muslin_id binding_fabric;
+    bool asks_binding_extra; /* the file says how much is wanted beyond the way round */
     struct muslin_binding_spec binding;
     bool has_batting;
     struct muslin_batting_spec batting;

@@ -253,7 +253,8 @@ static bool press(struct worked *worked, struct complaints *complaints)
 /* Ten inches more than round will do for the corners and for joining the ends; more is reckoned at first. */
 enum { ENDS_LEAST = 10 * MUSLIN_TICKS_PER_INCH };
 
-/* A last strip of which the join takes more than half is not cut, where the others go round with enough to spare. */
+/* A last strip of which the join takes more than half is not cut, where the others go round with enough to spare. Not
+ * where the file says how much is to be spare. */
 static muslin_len without_stub(const struct muslin_binding *binding, muslin_len whole)
 {
     const muslin_len adds = whole - binding->loss_per_join;
@@ -274,7 +275,8 @@ static bool bind(struct worked *worked, struct complaints *complaints)
     worked->binding.size = sizeof worked->binding;
     if (!went_well(muslin_binding_plan(&spec, &worked->binding, &problem), &problem, "/binding", complaints))
         return false;
-    worked->binding_reckoned = without_stub(&worked->binding, spec.strip_length);
+    worked->binding_reckoned = design->asks_binding_extra ? worked->binding.length
+                                                          : without_stub(&worked->binding, spec.strip_length);
     cut.fabric = design->binding_fabric;
     cut.kind = MUSLIN_BLANK_JOINED;
     cut.cut_width = worked->binding_reckoned;

@@ -107,6 +107,9 @@ struct lying lying_at(const struct worked *worked, muslin_id parent, size_t plac
 /* How long a cut is in print and on the cloth: of mitred strips with what is left to hold on to. */
 muslin_len cut_length(const struct worked *worked, size_t cut);
 
+/* How many strips of a row of a plan there are in all: those within a holder are in each of it. */
+int64_t times_of(const struct bolt *bolt, const struct muslin_plan_strip *strip);
+
 /* How a cloth is bought and laid out. */
 struct muslin_yardage_spec buying_of(const struct worked *worked, const struct cloth *cloth);
 /* What is cut from a cloth, binding and sleeve too, as a cutting plan is asked for it: give it back with free(). */

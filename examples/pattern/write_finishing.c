@@ -163,7 +163,7 @@ int64_t count_binding_strips(const struct worked *worked, muslin_len *together)
             const struct muslin_plan_place *place = &bolt->places[k];
             if (laid_for(worked, bolt->pieces[place->piece].label) != LAID_BINDING)
                 continue;
-            const int64_t count = place->count * bolt->strips[place->strip].times;
+            const int64_t count = place->count * times_of(bolt, &bolt->strips[place->strip]);
             const muslin_len lengths[] = { sum, place->width };
             const int64_t counts[] = { 1, count };
             strips += count;

@@ -290,7 +290,7 @@ static void put_cuts(struct answer *answer, const struct worked *worked)
         put_number(answer, worked->piece[cut]);
         put_text(answer, fabric_name(worked, row->fabric));
         put_number(answer, row->count);
-        put_number(answer, row->cut_width);
+        put_number(answer, cut_length(worked, cut));
         put_number(answer, row->cut_height);
         put_text(answer, word_of(again_words, row->again));
         put_number(answer, row->pieces);

@@ -355,7 +355,7 @@ export class Worked {
             })
         );
         if (!plan) return undefined;
-        const length = withoutStub(plan, fabric.usableWidth);
+        const length = "extra" in value ? plan.length : withoutStub(plan, fabric.usableWidth);
         this.extras.push({
             fabric: fabric.id,
             kind: "joined",
@@ -451,15 +451,28 @@ export class Worked {
         };
         const layouts = this.#ask("/backing", () => this.muslin.backingLayouts(spec));
         if (!layouts) return undefined;
-        const best = layouts.find((layout) => layout.best) ?? layouts[0];
+        const bought = this.#ask("/backing", () => this.#buyBacks(layouts.filter((layout) => layout.possible)));
+        if (!bought) return undefined;
+        const [best] = bought.toSorted(
+            (a, b) => Number(a.bought.ticks - b.bought.ticks) || Number(a.seams - b.seams)
+        );
         return {
             name: value.name ?? fabric?.name ?? null,
             best,
-            layouts: layouts.filter((layout) => layout.possible),
+            layouts: bought,
             panels: this.muslin.backingPanels(best.layout, spec),
             width,
             seam: spec.seam,
         };
+    }
+
+    /** The layouts with the cloth that is bought for the backs of all tops, cut from one length. */
+    #buyBacks(layouts) {
+        const { step, extra, shrinkage } = this.design.buying;
+        return layouts.map((layout) => {
+            const needed = this.muslin.lengthDot([layout.clothLength, layout.clothWithRepeat], [this.tops - 1, 1]);
+            return { ...layout, ...this.muslin.fabricPurchase({ needed, step, extra, shrinkage }) };
+        });
     }
 
     // ---- all but the cloth ----

@@ -248,6 +248,13 @@ def test_a_strip_that_a_join_would_take_is_left_out(written: Written) -> None:
     assert part_of(text, LAID, SEW).count("for binding") == 1
 
 
+def test_what_a_file_asks_of_a_binding_is_kept(written: Written) -> None:
+    pattern = quilt("rails")
+    pattern["binding"]["extra"] = "12 in"
+    text = written.words(pattern)
+    assert "7 strips cut 2 1/2 in wide" in text and "That makes 228 in: 216 in round the quilt and 12 in" in text
+
+
 def test_pieces_that_lie_both_ways_are_named(written: Written) -> None:
     # Hearth: 4 of 16 logs of 10 in stand beside those of 11 1/2 in, 12 lie in strips.
     laid = part_of(written.words(quilt("hearth")), LAID, SEW)
@@ -455,7 +462,7 @@ def test_backs_of_all_tops_shrink_and_have_their_extra(written: Written) -> None
     assert bought(buying={"extra": "12 in"}) == "3 1/4 yd"  # 116 in, 26 steps
     assert bought(buying={"shrinkage": 10}) == "3 1/4 yd"  # 104 / 0.9 = 115.6 in
     text = written.words({**pattern, "tops": 2})
-    assert "Buy 5 7/8 yd for all 2 quilts." in text and "backs of all 2 quilts, 2 panels each" in text
+    assert "Buy 5 7/8 yd for all 2 quilts." in text and "backs of all 2 quilts, 1 panel each" in text
     assert "Needed: 2 pieces of 54 in x 66 in" in text and "middle of all 2 quilts" in text
 
 
@@ -525,6 +532,7 @@ def test_strips_in_hand_are_counted(written: Written) -> None:
     assert (facts["strips_needed"], facts["strips_have"], facts["tops_that_they_give"]) == (9, 18, 2)
     text = written.words(bundle(18))
     assert "The strips that there are suffice for 2 tops of this size." in text
+    assert sum(strip["times"] for strip in facts["strips"]) == 9
     assert "Take 9 strips, 2 1/2 in wide as bought" in text and "Strips that are taken whole" in text
     few = written.words(bundle(8))
     assert "bundle: 9 strips are needed, and there are only 8." in few and "do not suffice for one top" in few
@@ -570,8 +578,13 @@ def test_tables_as_comma_separated_values(muslin: Muslin, name: str) -> None:
     for size in facts:
         mine = [row for row in rows if row["size"] == size["size"]]
         cuts = [row for row in mine if row["table"] == "cuts"]
-        assert [int(row["count"]) for row in cuts] == [cut["count"] for cut in size["cuts"]]
-        assert [int(row["width ticks"]) for row in cuts] == [cut["cut"]["width"]["ticks"] for cut in size["cuts"]]
+        made = [{**cut, "what": cut["source"]} for cut in size["cuts"]]
+        made += [{**strip, "what": "binding"} for strip in (size["binding"] or {"strips": []})["strips"]]
+        made += [{**size["sleeve"], "count": size["sleeve"]["sleeves"], "what": "sleeve"}] if size["sleeve"] else []
+        assert [int(row["count"]) for row in cuts] == [cut["count"] for cut in made]
+        assert [int(row["width ticks"]) for row in cuts] == [cut["cut"]["width"]["ticks"] for cut in made]
+        assert [row["what"] for row in cuts] == [cut["what"] for cut in made]
+        assert [row["cut again"] or "no" for row in cuts] == [cut.get("cut_again", "no") for cut in made]
         cloth = [row["buy"] for row in mine if row["what"] == "cloth"]
         assert cloth == [fabric["buy"]["text"] for fabric in size["fabrics"] if "buy" in fabric]
 

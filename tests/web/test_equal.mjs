@@ -160,7 +160,13 @@ async function workedOut(file, size) {
                             : [n(row.clothLength), n(row.least), n(row.bought), n(row.spare), n(row.narrowestWidth)]
                     ),
                     strips: cloth.rows.map((row) =>
-                        row.plan.strips.map((strip) => [strip.times, n(strip.width), n(strip.height)])
+                        row.plan.strips
+                            .filter((strip, at, strips) => strip.places || !strips.some((one) => one.holder === at))
+                            .map((strip) => [
+                                strip.times * (row.plan.strips[strip.holder]?.times ?? 1),
+                                n(strip.width),
+                                n(strip.height),
+                            ])
                     ),
                     pressed: [facts.pressed.meetings, facts.pressed.exceptions, facts.pressed.least],
                     binding: facts.binding
@@ -191,7 +197,7 @@ function printed(facts) {
         cuts: facts.cuts.map((row) => [
             row.piece,
             row.fabric,
-            ...by(row.cut),
+            ...by(row.cut_at_least ?? row.cut),
             row.count,
             row.pieces,
             row.spare,

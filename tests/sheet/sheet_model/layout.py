@@ -391,7 +391,8 @@ ENDS_LEAST = 10 * INCH  # for corners and ends
 
 
 def binding_wanted(facts: Facts) -> Fraction:
-    """For one quilt: round it and the extra; a little less where a strip would be cut for less than its join takes."""
+    """For one quilt: round it and the extra; a little less where a strip would be cut for less than its join takes,
+    unless the file says how much."""
     quilt = facts.quilt
     value = quilt.file["binding"]
     round_it = 2 * (quilt.top.width + quilt.top.height)
@@ -399,7 +400,8 @@ def binding_wanted(facts: Facts) -> Fraction:
     strip, loss = facts.by_key[value["fabric"]].usable, join_loss(facts)
     fewer = -(-(wanted - loss) // (strip - loss)) - 1
     others = fewer * strip - (fewer - 1) * loss
-    return others if fewer > 0 and wanted - others < loss and others - round_it >= ENDS_LEAST else wanted
+    asked = "extra" in value
+    return others if not asked and fewer > 0 and wanted - others < loss and others - round_it >= ENDS_LEAST else wanted
 
 
 def join_loss(facts: Facts) -> Fraction:
