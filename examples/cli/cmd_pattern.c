@@ -241,13 +241,34 @@ static json_t *answer_pattern(const void *request, struct desk *desk)
     return answer;
 }
 
+/* What is eased is meant so. */
+static bool doubt_pattern(const char *program, json_t *answer)
+{
+    bool doubted = false;
+    json_t *facts;
+    json_t *misfit;
+    size_t index;
+    size_t row;
+    json_array_foreach(json_object_get(answer, "sizes"), index, facts)
+        json_array_foreach(json_object_get(facts, "misfits"), row, misfit) {
+            if (strcmp(json_string_value(json_object_get(misfit, "kind")), "eased") == 0)
+                continue;
+            doubted = true;
+            fprintf(stderr, "%s: %s, size \"%s\": edges do not meet here; change the design before you cut.\n", program,
+                    json_string_value(json_object_get(misfit, "place")),
+                    json_string_value(json_object_get(facts, "size")));
+        }
+    return doubted;
+}
+
 static const struct option_row pattern_options[] = {
     { "file", KIND_FILE, offsetof(struct pattern_request, file), 0, OPTION_REQUIRED | OPTION_OPERAND, NULL,
       "the pattern file; - is standard input" },
     { "size", KIND_TEXT, offsetof(struct pattern_request, size), 0, 0, NULL,
       "only this one of the sizes that the file has (all of them)" },
     { "csv", KIND_SWITCH, offsetof(struct pattern_request, csv), 0, 0, NULL,
-      "the tables alone, as comma-separated values: sizes, cuts and purchase, told apart by their first column" },
+      "the tables alone, as comma-separated values: sizes, cuts, purchase, and edges that do not meet, told apart by "
+      "their first column" },
     OPTION_END
 };
 
@@ -262,10 +283,12 @@ const struct command pattern_command = {
                 "A pattern file describes one design, in JSON: fabrics, measures, how patches are joined into blocks "
                 "and blocks into the top, borders and finishing, and the sizes it comes in. All that is wrong in it is "
                 "told, each with its place. Pictures are told by their captions here; muslin-sheet draws them. Cut a "
-                "test block first.",
+                "test block first. Where edges do not meet, the pattern is worked out all the same; standard error says so, and "
+                "the exit status is 1.",
     .options = pattern_options,
     .request_size = sizeof(struct pattern_request),
     .start = start_pattern,
     .answer = answer_pattern,
-    .show = show_pattern
+    .show = show_pattern,
+    .doubt = doubt_pattern
 };

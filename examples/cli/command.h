@@ -163,6 +163,8 @@ struct command {
     const char *lead;     /* sentence over the figures, with {members} of the answer; may be null */
     void (*show)(struct sheet *sheet, json_t *answer); /* null: the general table of figures */
     void (*draw)(FILE *out, json_t *answer);           /* the answer as SVG; null: it has no drawing */
+    /* Says on standard error what is wrong with an answer that was delivered; true where anything is. May be null. */
+    bool (*doubt)(const char *program, json_t *answer);
 };
 
 /* The commands in the order of the work; a null pointer ends a group's list. */

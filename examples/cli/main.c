@@ -89,7 +89,8 @@ static bool deliver_drawing(const struct command *command, json_t *answer, const
     return fine;
 }
 
-static bool answer_and_deliver(const struct command *command, const struct args *args, struct failure *failure)
+static bool answer_and_deliver(const struct command *command, const struct args *args, const char *program,
+                               bool *doubted, struct failure *failure)
 {
     json_t *answer = answer_request(command, args->request, &usual_common, failure);
     if (answer == NULL)
@@ -97,6 +98,7 @@ static bool answer_and_deliver(const struct command *command, const struct args 
     char *text = text_of(command, answer, json_is_true(json_object_get(args->front, "json")));
     bool fine = deliver_drawing(command, answer, args, failure) &&
                 deliver(text, json_string_value(json_object_get(args->front, "output")), args, failure);
+    *doubted = fine && command->doubt != NULL && command->doubt(program, answer);
     json_decref(answer);
     free(text);
     return fine;
@@ -106,8 +108,9 @@ static enum exit_code run_command(const struct command *command, int argc, char 
 {
     struct args args;
     struct failure failure = { .exit_code = EXIT_ANSWERED };
+    bool doubted = false;
     bool fine = read_args(command, front_of(command), argc, argv, &args, &failure) &&
-                answer_and_deliver(command, &args, &failure);
+                answer_and_deliver(command, &args, argv[0], &doubted, &failure);
     if (!fine) {
         tell_failure(argv[0], &failure);
         if (json_is_true(json_object_get(args.front, "json")))
@@ -117,7 +120,7 @@ static enum exit_code run_command(const struct command *command, int argc, char 
     json_decref(args.request);
     json_decref(args.front);
     if (fine)
-        return interrupted() ? EXIT_INTERRUPTED : EXIT_ANSWERED;
+        return interrupted() ? EXIT_INTERRUPTED : doubted ? EXIT_NO_ANSWER : EXIT_ANSWERED;
     return failure.exit_code;
 }
 

@@ -326,6 +326,23 @@ static void write_csv_rest(FILE *out, json_t *facts)
         write_csv_row(out, &inside);
 }
 
+static void write_csv_misfits(FILE *out, json_t *facts)
+{
+    json_t *misfit;
+    size_t index;
+    json_array_foreach(json_object_get(facts, "misfits"), index, misfit) {
+        json_t *what = json_sprintf("%s: first edge by second edge", text_in(misfit, "place"));
+        struct csv_row row = { .table = strcmp(text_in(misfit, "kind"), "eased") == 0 ? "eased" : "misfits" };
+        row.cells[SIZE] = json_object_get(facts, "size");
+        row.cells[WHAT] = what;
+        row.cells[COUNT] = json_object_get(misfit, "times");
+        row.cells[WIDTH] = json_object_get(misfit, "first_size");
+        row.cells[HEIGHT] = json_object_get(misfit, "second_size");
+        write_csv_row(out, &row);
+        json_decref(what);
+    }
+}
+
 static void show_csv(FILE *out, json_t *answer)
 {
     json_t *facts;
@@ -345,6 +362,8 @@ static void show_csv(FILE *out, json_t *answer)
         write_csv_purchase(out, facts);
         write_csv_rest(out, facts);
     }
+    json_array_foreach(json_object_get(answer, "sizes"), index, facts)
+        write_csv_misfits(out, facts);
 }
 
 void show_pattern(struct sheet *sheet, json_t *answer)

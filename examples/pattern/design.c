@@ -95,6 +95,7 @@ struct design *design_create(const struct pattern *pattern, size_t size, struct 
         if (own.used == 0)
             try_solving(&making);
     }
+    design->places = json_incref(json_object_get(making.known, "places"));
     json_decref(making.known);
     free(making.border_widths);
     if (design->names_used > 0)
@@ -112,6 +113,7 @@ void design_free(struct design *design)
     if (design == NULL)
         return;
     muslin_quilt_free(design->quilt);
+    json_decref(design->places);
     for (size_t i = 0; i < design->texts_used; i++)
         free(design->texts[i]);
     free(design->texts);
@@ -194,6 +196,12 @@ const struct named *named_of(const struct design *design, muslin_id node)
     if (design->names_used == 0)
         return NULL;
     return bsearch(&wanted, design->names, design->names_used, sizeof wanted, by_node);
+}
+
+const char *place_made(const struct design *design, muslin_id id)
+{
+    char text[ID_ROOM];
+    return json_string_value(json_object_get(design->places, id_text(id, text)));
 }
 
 const struct unit_asked *unit_of(const struct design *design, muslin_id node)

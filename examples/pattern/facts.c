@@ -109,12 +109,13 @@ static json_t *misfits_of(const struct worked *worked)
     json_t *list = json_array();
     for (size_t i = 0; i < worked->misfits_count; i++) {
         const struct muslin_misfit *misfit = &worked->misfits[i];
-        const struct named *named = named_of(worked->design, misfit->node);
         json_t *row = add_row(list);
         set_text(row, "kind", kinds[misfit->kind]);
         set_letter(row, worked, "in", misfit->node);
         set_name(row, worked, misfit->node);
-        set_text(row, "place", named == NULL ? NULL : named->place);
+        set_text(row, "place", place_in_file(worked, misfit->node));
+        set_text(row, "first_place", place_of_part(worked, misfit->node, misfit->first));
+        set_text(row, "second_place", place_of_part(worked, misfit->node, misfit->second));
         set_count(row, "first_part", misfit->first + 1);
         set_count(row, "second_part", misfit->second + 1);
         set_length(row, worked, "first_size", misfit->first_size);

@@ -34,6 +34,40 @@ struct muslin_node_size size_of(const struct worked *worked, muslin_id node)
     return size;
 }
 
+const char *place_in_file(const struct worked *worked, muslin_id node)
+{
+    const char *place = place_made(worked->design, node);
+    const char *nearest = place_made(worked->design, worked->design->top);
+    muslin_id holder = worked->design->top;
+    size_t count;
+    if (place != NULL)
+        return place;
+    must(muslin_solution_path(worked->solution, node, NULL, 0, &count, NULL));
+    int64_t *steps = rows_for(count, sizeof *steps);
+    must(muslin_solution_path(worked->solution, node, steps, count, &count, NULL));
+    for (size_t i = 0; i < count; i++) {
+        size_t children;
+        muslin_id *ids = children_of(worked, holder, &children);
+        holder = ids[steps[i]];
+        free(ids);
+        place = place_made(worked->design, holder);
+        nearest = place != NULL ? place : nearest;
+    }
+    free(steps);
+    return nearest != NULL ? nearest : "/top";
+}
+
+const char *place_of_part(const struct worked *worked, muslin_id node, int64_t part)
+{
+    size_t count;
+    if (part < 0 || node_of(worked, node).kind == MUSLIN_NODE_SET_IN)
+        return NULL;
+    muslin_id *ids = children_of(worked, node, &count);
+    const char *place = (size_t)part < count ? place_made(worked->design, ids[part]) : NULL;
+    free(ids);
+    return place;
+}
+
 static const struct muslin_pressed_child *child_row(const struct worked *worked, muslin_id parent, size_t place)
 {
     for (size_t i = 0; i < worked->children_count; i++)

@@ -163,6 +163,7 @@ struct design {
     muslin_len bed_length;
     muslin_len bed_depth; /* of the mattress; 0: not said */
 
+    json_t *places; /* where in the file nodes and measures were made first, by their ids */
     char **texts; /* that only the design holds */
     size_t texts_used;
 };
@@ -173,6 +174,7 @@ void design_free(struct design *design);
 
 const struct cloth *cloth_of(const struct design *design, muslin_id fabric);
 const struct named *named_of(const struct design *design, muslin_id node); /* null: it has no name */
+const char *place_made(const struct design *design, muslin_id id); /* JSON pointer; null: it has no place of its own */
 const struct unit_asked *unit_of(const struct design *design, muslin_id node);
 
 /* Stops the program with exit status 3 where a call fails that can only fail for want of memory. */

@@ -104,6 +104,11 @@ struct lying {
 };
 struct lying lying_at(const struct worked *worked, muslin_id parent, size_t place, muslin_id child);
 
+/* Where in the file a node was made, or else the nearest one that holds it: a JSON pointer. */
+const char *place_in_file(const struct worked *worked, muslin_id node);
+/* The same of a part of it, numbered as misfits number them; null where it has no number or no place of its own. */
+const char *place_of_part(const struct worked *worked, muslin_id node, int64_t part);
+
 /* How long a cut is in print and on the cloth: of mitred strips with what is left to hold on to. */
 muslin_len cut_length(const struct worked *worked, size_t cut);
 

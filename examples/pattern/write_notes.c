@@ -8,24 +8,20 @@
 
 /* ---- what does not meet ------------------------------------------------------------------------------------------ */
 
-/* "child 3, then child 1", from the top down. */
-static void add_path(struct line *line, const struct worked *worked, muslin_id node)
+/* One of the two that meet, with its place in the file. */
+static void add_side(struct line *line, const struct worked *worked, muslin_id node, int64_t child)
 {
-    size_t count;
-    must(muslin_solution_path(worked->solution, node, NULL, 0, &count, NULL));
-    int64_t *steps = rows_for(count, sizeof *steps);
-    must(muslin_solution_path(worked->solution, node, steps, count, &count, NULL));
-    for (size_t i = 0; i < count; i++)
-        add(line, "%spart %" PRId64, i == 0 ? ", from the top down: " : ", of that ", steps[i] + 1);
-    free(steps);
-}
-
-static void add_side(struct line *line, int64_t child)
-{
+    static const char *const strips[] = { "", "the left strip", "the right strip", "the top strip",
+                                          "the bottom strip" };
+    const char *place = place_of_part(worked, node, child);
     if (child < 0)
         add(line, "a setting triangle or sash");
+    else if (node_of(worked, node).kind == MUSLIN_NODE_SET_IN)
+        add(line, "%s", child > 0 && child <= 4 ? strips[child] : "the middle part");
     else
         add(line, "part %" PRId64, child + 1);
+    if (place != NULL)
+        add(line, ", %s in the file,", place);
 }
 
 /* In words for people: where, both sizes, the difference, how often. */
@@ -35,18 +31,18 @@ static void write_misfit(struct document *document, const struct worked *worked,
     char letter[16];
     char text[WORD_ROOM];
     const bool is_eased = misfit->kind == MUSLIN_MISFIT_EASED;
-    add(&line, "In %s (", letter_of(worked, misfit->node, letter));
+    letter_of(worked, misfit->node, letter);
+    add(&line, "In %s%s", letter, letter[0] == '\0' ? "" : " (");
     add_name(&line, worked, misfit->node);
-    add_path(&line, worked, misfit->node);
-    add(&line, "): ");
-    add_side(&line, misfit->first);
+    add(&line, "%s, %s in the file: ", letter[0] == '\0' ? "" : ")", place_in_file(worked, misfit->node));
+    add_side(&line, worked, misfit->node, misfit->first);
     if (misfit->kind == MUSLIN_MISFIT_ALLOWANCE) {
         add(&line, " and ");
-        add_side(&line, misfit->second);
+        add_side(&line, worked, misfit->node, misfit->second);
         add(&line, " have different seam allowances where they are sewn together");
     } else {
         add(&line, " measures %s finished, ", measured(worked, misfit->first_size, text));
-        add_side(&line, misfit->second);
+        add_side(&line, worked, misfit->node, misfit->second);
         add(&line, " %s", measured(worked, misfit->second_size, text));
         add(&line, ", where they are sewn together: they differ by %s",
             measured(worked, misfit->difference < 0 ? -misfit->difference : misfit->difference, text));
@@ -62,8 +58,8 @@ static void write_misfit(struct document *document, const struct worked *worked,
 static void write_misfits(struct document *document, const struct worked *worked)
 {
     if (worked->totals.misfits > 0)
-        say(document, ITEM_CAUTION, 0, NULL, "%" PRId64 " pair%s of edges do not meet: change the design before you "
-            "cut.", worked->totals.misfits, plural(worked->totals.misfits));
+        say(document, ITEM_CAUTION, 0, NULL, "%" PRId64 " pair%s of edges do%s not meet: change the design before you "
+            "cut.", worked->totals.misfits, plural(worked->totals.misfits), worked->totals.misfits == 1 ? "es" : "");
     for (size_t i = 0; i < worked->misfits_count; i++)
         write_misfit(document, worked, &worked->misfits[i]);
 }

@@ -36,8 +36,8 @@ void help_print(FILE *out)
           "  muslin-sheet lanterns.json --pictures drawings      every picture, each in a file\n\n"
           "Print at 100 % (\"actual size\") and measure the check square before you cut by a template. A file that is\n"
           "there is never replaced without --force; the names of the files that were written are printed.\n\n"
-          "Exit status: 0 written, 1 the pattern has no answer, 2 wrong input, 3 trouble with a file, the memory or\n"
-          "the fonts, 130 interrupted: nothing is left half written.\n",
+          "Exit status: 0 written, 1 the pattern has no answer, or edges in it do not meet, 2 wrong input, 3 trouble\n"
+          "with a file, the memory or the fonts, 130 interrupted: nothing is left half written.\n",
           out);
 }
 

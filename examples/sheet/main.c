@@ -50,7 +50,8 @@ static enum exit_code make_sheet(const struct wish *wish)
         if (!fine) {
             tell(&failure);
             code = failure.exit_code;
-        }
+        } else if (work_doubted(&work))
+            code = EXIT_NO_ANSWER;
     }
     work_free(&work);
     return code;

@@ -155,6 +155,22 @@ enum exit_code work_out(struct work *work, const struct wish *wish)
     return EXIT_ANSWERED;
 }
 
+bool work_doubted(const struct work *work)
+{
+    bool doubted = false;
+    for (size_t i = 0; i < work->used; i++)
+        for (size_t k = 0; k < work->worked[i]->misfits_count; k++) {
+            const struct muslin_misfit *misfit = &work->worked[i]->misfits[k];
+            if (misfit->kind == MUSLIN_MISFIT_EASED)
+                continue;
+            doubted = true;
+            fprintf(stderr, "muslin-sheet: %s, size \"%s\": edges do not meet here; change the design before you "
+                    "cut.\n", place_in_file(work->worked[i], misfit->node),
+                    work->pattern->sizes[work->designs[i]->size].name);
+        }
+    return doubted;
+}
+
 void work_free(struct work *work)
 {
     document_free(work->document);

@@ -16,6 +16,8 @@ struct work {
 
 /* What happened is told on standard error unless it went well. */
 enum exit_code work_out(struct work *work, const struct wish *wish);
+/* Says on standard error where edges do not meet; true where any do not. */
+bool work_doubted(const struct work *work);
 void work_free(struct work *work);
 
 /* One line on a terminal, once it has taken longer than one likes to wait without a word. */

@@ -653,11 +653,19 @@ def test_what_has_no_answer_is_told_apart(written: Written) -> None:
 def test_edges_that_do_not_meet_are_told_in_the_document(written: Written) -> None:
     pattern = quilt("rails")
     pattern["top"] = {"across": ["rail", {"patch": "tide", "width": "2 in", "height": "11 3/4 in"}]}
-    text = written.words(pattern)
-    assert "1 pair of edges do not meet: change the design before you cut." in text
-    assert "part 1 measures 12 in finished, part 2 11 3/4 in, where they are sewn together: they differ by 1/4 in" in text
-    misfit = written.facts(pattern)["sizes"][0]["misfits"][0]
+    done = written.muslin.run("pattern", written.file(pattern))
+    text = " ".join(done.stdout.split())
+    assert done.returncode == 1 and '/top, size "as given": edges do not meet here' in done.stderr
+    assert "1 pair of edges does not meet: change the design before you cut." in text
+    assert "/top in the file: part 1, /parts/rail in the file, measures 12 in finished, part 2, /top/across/1 in the " \
+        "file, 11 3/4 in, where they are sewn together: they differ by 1/4 in" in text
+    done = written.muslin.run("pattern", written.file(pattern), "--json")
+    misfit = json.loads(done.stdout)["sizes"][0]["misfits"][0]
     assert (misfit["kind"], misfit["difference"]["text"]) == ("length", "1/4 in")
+    assert [misfit[f"{whose}place"] for whose in ("", "first_", "second_")] == ["/top", "/parts/rail", "/top/across/1"]
+    done = written.muslin.run("pattern", written.file(pattern), "--csv")
+    (row,) = [row for row in csv.DictReader(io.StringIO(done.stdout)) if row["table"] == "misfits"]
+    assert row["what"].startswith("/top: ") and (row["width"], row["height"]) == ("12 in", "11 3/4 in")
 
 
 def test_a_file_that_is_not_there_is_trouble(muslin: Muslin, tmp_path: pathlib.Path) -> None:
