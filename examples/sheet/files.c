@@ -41,12 +41,12 @@ bool files_add(struct files *files, const char *name, struct bytes *bytes, struc
     return fine;
 }
 
-/* Names go to standard output unless the file itself does. */
+/* Names go to standard output unless the file itself does. Nobody need read them. */
 static bool say_name(const char *name, struct failure *failure)
 {
     if (name == NULL || strcmp(name, "-") == 0)
         return true;
-    if (puts(name) >= 0 && fflush(stdout) == 0)
+    if ((puts(name) >= 0 && fflush(stdout) == 0) || errno == EPIPE)
         return true;
     failure_say(failure, NULL, "Cannot write standard output: %s.", strerror(errno));
     failure->exit_code = EXIT_FILE_TROUBLE;

@@ -6,6 +6,7 @@
 #define _POSIX_C_SOURCE 200809L
 #include <signal.h>
 #include <stdio.h>
+#include <string.h>
 
 #include "interrupt.h"
 #include "memory.h"
@@ -39,6 +40,8 @@ static enum exit_code make_sheet(const struct wish *wish)
     struct work work;
     struct failure failure;
     struct files files = { .force = wish->force };
+    if (wish->output == NULL || strcmp(wish->output, "-") != 0)
+        signal(SIGPIPE, SIG_IGN); /* who reads the names may leave: the files are written all the same */
     enum exit_code code = work_out(&work, wish);
     if (code == EXIT_ANSWERED) {
         bool fine = sheets_write(&work, wish, &files, &failure);

@@ -113,6 +113,13 @@ def test_one_page_becomes_an_image(tmp_path: pathlib.Path) -> None:
     assert "has" in complaint(2, *SHORT, "--page", "999", "-o", str(tmp_path / "none.pdf"))
 
 
+def test_all_pages_are_there_when_nobody_reads_their_names(tmp_path: pathlib.Path) -> None:
+    words = " ".join(f"'{word}'" for word in (PROGRAM, *SHORT, "--svg", "-o", "page.svg"))
+    subprocess.run(["bash", "-c", f"{words} | true"], cwd=tmp_path, capture_output=True, timeout=120, check=True)
+    made = sorted(os.listdir(tmp_path))
+    assert len(made) > 3 and all(name.endswith(".svg") for name in made)
+
+
 def test_a_picture_alone(tmp_path: pathlib.Path) -> None:
     assert written(*SHORT, "--picture", "blank", "-o", "top.svg", cwd=tmp_path) == ["top.svg"]
     assert ElementTree.parse(tmp_path / "top.svg").getroot().tag.endswith("svg")
