@@ -109,15 +109,47 @@ static bool open_temporary(struct output *output, enum part part, struct failure
     return true;
 }
 
-/* Where there is no part, the target may be one that was cut off: its lines go on in a new part, and it stays until
+/* Whether one goes on where the other ends, which has a whole line. */
+static bool begin_alike(FILE *target, FILE *part)
+{
+    bool has_line = false;
+    int one = getc(target);
+    int other = getc(part);
+    while (one == other && one != EOF) {
+        has_line = has_line || one == '\n';
+        one = getc(target);
+        other = getc(part);
+    }
+    return has_line && (one == EOF || other == EOF);
+}
+
+/* A part that goes on with the target's lines may take its place. */
+static bool goes_on(const char *target, const char *part)
+{
+    FILE *first = fopen(target, "re");
+    FILE *second = fopen(part, "re");
+    const bool alike = first != NULL && second != NULL && begin_alike(first, second);
+    if (first != NULL)
+        fclose(first);
+    if (second != NULL)
+        fclose(second);
+    return alike;
+}
+
+/* Where there is no part, or nothing in it, the target may be one that was cut off: its lines go on in a new part, and it stays until
  * that is finished. */
 static bool open_earlier(struct output *output, bool *may_replace, struct failure *failure)
 {
-    struct stat found;
-    if (lstat(output->temporary, &found) == 0 || lstat(output->target, &found) != 0)
+    struct stat target;
+    struct stat part;
+    if (lstat(output->target, &target) != 0)
         return true;
-    if (!S_ISREG(found.st_mode))
+    if (!S_ISREG(target.st_mode))
         return trouble(failure, "Cannot write", output->target, "it is there and is no ordinary file");
+    if (lstat(output->temporary, &part) == 0 && (part.st_size > 0 || !S_ISREG(part.st_mode))) {
+        *may_replace = *may_replace || (S_ISREG(part.st_mode) && goes_on(output->target, output->temporary));
+        return true;
+    }
     output->earlier = open(output->target, O_RDONLY | O_CLOEXEC);
     *may_replace = true;
     return output->earlier >= 0 || trouble(failure, "Cannot read", output->target, strerror(errno));

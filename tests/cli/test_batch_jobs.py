@@ -206,6 +206,15 @@ def test_lines_added_to_the_input_are_answered(muslin: Muslin, tmp_path: pathlib
     assert answers.startswith(whole) and json.loads(answers[len(whole):])["line"] == 1001
 
 
+def test_what_was_cut_off_beside_its_beginning_goes_on(muslin: Muslin, tmp_path: pathlib.Path, whole: bytes) -> None:
+    lines = whole.splitlines(keepends=True)
+    for begun, further in ((300, 700), (300, 300), (700, 300), (300, 0)):
+        (tmp_path / OUT).write_bytes(b"".join(lines[:begun]))
+        (tmp_path / PART).write_bytes(b"".join(lines[:further]))
+        assert batch(muslin, tmp_path, "--resume").returncode == 1
+        assert (tmp_path / OUT).read_bytes() == whole and names(tmp_path) == ["in.jsonl", OUT]
+
+
 def refused(muslin: Muslin, folder: pathlib.Path, *words: str) -> str:
     """--resume refuses and leaves everything as it is."""
     before = {name: (folder / name).read_bytes() for name in names(folder)}
