@@ -37,6 +37,7 @@ static json_t *complaint_as_json(const struct complaint *complaint)
     json_object_set_new(row, "place", json_string(complaint->place));
     json_object_set_new(row, "line", json_integer(complaint->line));
     json_object_set_new(row, "column", json_integer(complaint->column));
+    json_object_set_new(row, "sizes", complaint->sizes == NULL ? json_null() : json_string(complaint->sizes));
     json_object_set_new(row, "value", complaint->value == NULL ? json_null() : json_string(complaint->value));
     json_object_set_new(row, "sentence", json_string(complaint->sentence));
     json_object_set_new(row, "status", complaint->status < 0 ? json_null() : json_integer(complaint->status));
@@ -84,6 +85,7 @@ struct sizes {
     struct design **designs;
     struct worked **worked;
     size_t count;
+    unsigned looked_at; /* a bit for each */
 };
 
 static bool stop(void *with)
@@ -94,8 +96,11 @@ static bool stop(void *with)
 
 static void work_out(const struct pattern *pattern, size_t size, struct sizes *sizes, struct complaints *complaints)
 {
-    struct design *design = design_create(pattern, size, complaints);
-    struct worked *worked = design == NULL ? NULL : worked_create(design, stop, NULL, complaints);
+    struct complaints own = { NULL, 0, 0 };
+    struct design *design = design_create(pattern, size, &own);
+    struct worked *worked = design == NULL ? NULL : worked_create(design, stop, NULL, &own);
+    complaints_of_size(complaints, &own, size);
+    sizes->looked_at |= 1u << size;
     sizes->designs[sizes->count] = design;
     sizes->worked[sizes->count++] = worked;
 }
@@ -196,8 +201,10 @@ static json_t *answer_sizes(const struct pattern *pattern, const struct pattern_
             work_out(pattern, i, &sizes, complaints);
     if (complaints->used == 0 && !interrupted())
         answer = answer_of(pattern, wanted, &sizes);
-    else
+    else {
+        name_sizes(complaints, pattern, sizes.looked_at);
         fail(desk, wanted->file, complaints);
+    }
     free_sizes(&sizes);
     return answer;
 }

@@ -23,11 +23,14 @@ static void tell_complaint(json_t *complaint)
 {
     const char *place = json_string_value(json_object_get(complaint, "place"));
     const char *value = json_string_value(json_object_get(complaint, "value"));
+    const char *sizes = json_string_value(json_object_get(complaint, "sizes"));
     const json_int_t line = json_integer_value(json_object_get(complaint, "line"));
     const json_int_t column = json_integer_value(json_object_get(complaint, "column"));
     fprintf(stderr, "  %s", place != NULL && place[0] != '\0' ? place : "the file");
     if (line > 0)
         fprintf(stderr, ", line %" JSON_INTEGER_FORMAT ", column %" JSON_INTEGER_FORMAT, line, column);
+    if (sizes != NULL)
+        fprintf(stderr, ", size %s", sizes);
     if (value != NULL)
         fprintf(stderr, ", %s", value);
     fprintf(stderr, ": %s\n", json_string_value(json_object_get(complaint, "sentence")));

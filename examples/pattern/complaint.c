@@ -48,13 +48,14 @@ static char *shortened(json_t *value)
     return text;
 }
 
-static bool is_told(const struct complaints *complaints, const struct complaint *complaint)
+/* The same complaint, if it is there already. */
+static struct complaint *find_told(const struct complaints *complaints, const struct complaint *complaint)
 {
     for (size_t i = 0; i < complaints->used; i++)
         if (strcmp(complaints->rows[i].place, complaint->place) == 0 &&
             strcmp(complaints->rows[i].sentence, complaint->sentence) == 0)
-            return true;
-    return false;
+            return &complaints->rows[i];
+    return NULL;
 }
 
 static void complaint_free(struct complaint *complaint)
@@ -62,11 +63,14 @@ static void complaint_free(struct complaint *complaint)
     free(complaint->place);
     free(complaint->value);
     free(complaint->sentence);
+    free(complaint->sizes);
 }
 
 static void add_complaint(struct complaints *complaints, struct complaint complaint)
 {
-    if (is_told(complaints, &complaint)) {
+    struct complaint *told = find_told(complaints, &complaint);
+    if (told != NULL) {
+        told->of_sizes |= complaint.of_sizes;
         complaint_free(&complaint);
         return;
     }
@@ -87,11 +91,12 @@ void complain(struct complaints *complaints, const char *place, json_t *value, i
     vsnprintf(sentence, sizeof sentence, format, arguments);
     va_end(arguments);
     cut_off(sentence, sizeof sentence - 8);
-    struct complaint complaint = { kept(strdup(place)), 0, 0, shortened(value), kept(strdup(sentence)), status };
+    struct complaint complaint = { .place = kept(strdup(place)), .value = shortened(value),
+                                   .sentence = kept(strdup(sentence)), .status = status };
     if (complaints->used == COMPLAINTS_MOST) {
         complaint_free(&complaint);
-        complaint =
-            (struct complaint){ kept(strdup("")), 0, 0, NULL, kept(strdup("there is more; mend these first")), -1 };
+        complaint = (struct complaint){ .place = kept(strdup("")),
+                                        .sentence = kept(strdup("there is more; mend these first")), .status = -1 };
     }
     add_complaint(complaints, complaint);
 }
@@ -102,6 +107,34 @@ void complaints_move(struct complaints *to, struct complaints *from)
         add_complaint(to, from->rows[i]);
     free(from->rows);
     *from = (struct complaints){ NULL, 0, 0 };
+}
+
+void complaints_of_size(struct complaints *to, struct complaints *from, size_t size)
+{
+    for (size_t i = 0; i < from->used; i++)
+        from->rows[i].of_sizes |= 1u << size;
+    complaints_move(to, from);
+}
+
+static char *names_of(const struct pattern *pattern, unsigned sizes)
+{
+    char *names = NULL;
+    size_t length = 0;
+    FILE *out = kept(open_memstream(&names, &length));
+    for (size_t i = 0; i < pattern->sizes_count; i++)
+        if ((sizes & 1u << i) != 0)
+            fprintf(out, "%s%s", ftell(out) == 0 ? "" : ", ", pattern->sizes[i].name);
+    fclose(out);
+    return kept(names);
+}
+
+void name_sizes(struct complaints *complaints, const struct pattern *pattern, unsigned looked_at)
+{
+    for (size_t i = 0; i < complaints->used; i++) {
+        struct complaint *complaint = &complaints->rows[i];
+        if (complaint->of_sizes != 0 && complaint->of_sizes != looked_at && complaint->sizes == NULL)
+            complaint->sizes = names_of(pattern, complaint->of_sizes);
+    }
 }
 
 void complaints_free(struct complaints *complaints)

@@ -24,6 +24,8 @@ struct complaint {
     char *value;    /* what stands there, shortened; may be null */
     char *sentence; /* the library's where it has one */
     int status;     /* muslin_status; -1 where the library never saw it */
+    unsigned of_sizes; /* a bit for each size that has it; 0: the file has it */
+    char *sizes;    /* their names, "lap, twin", where others do not have it; else null */
 };
 
 struct complaints {
@@ -35,6 +37,8 @@ struct complaints {
 /* Adds one, unless the same is there already. `value` may be null. */
 void complain(struct complaints *complaints, const char *place, json_t *value, int status, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
+/* Moves those of one size behind the others; what others have too is told once. */
+void complaints_of_size(struct complaints *to, struct complaints *from, size_t size);
 void complaints_free(struct complaints *complaints);
 
 /* ---- a pattern as its file has it ------------------------------------------------------------------------------- */
@@ -71,6 +75,9 @@ struct pattern {
 struct pattern *pattern_read(const char *path, struct complaints *complaints);
 struct pattern *pattern_parse(const char *text, size_t length, struct complaints *complaints);
 void pattern_free(struct pattern *pattern);
+
+/* Names the sizes that have a complaint, where not all of those have it that were looked at: a bit for each. */
+void name_sizes(struct complaints *complaints, const struct pattern *pattern, unsigned looked_at);
 
 /* ---- one size of it, pieced ------------------------------------------------------------------------------------- */
 

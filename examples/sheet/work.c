@@ -23,6 +23,8 @@ static void print_complaint(const char *file, const struct complaint *complaint)
         fprintf(stderr, ", column %d", complaint->column);
     if (complaint->place[0] != '\0')
         fprintf(stderr, ", %s", complaint->place);
+    if (complaint->sizes != NULL)
+        fprintf(stderr, ", size %s", complaint->sizes);
     if (complaint->value != NULL)
         fprintf(stderr, " (%s)", complaint->value);
     fprintf(stderr, ": %s\n", complaint->sentence);
@@ -143,11 +145,17 @@ enum exit_code work_out(struct work *work, const struct wish *wish)
         return EXIT_WRONG_INPUT;
     work->designs = need_memory(work->pattern->sizes_count * sizeof(struct design *));
     work->worked = need_memory(work->pattern->sizes_count * sizeof(struct worked *));
+    unsigned looked_at = 0;
     bool fine = true;
     for (size_t size = 0; size < work->pattern->sizes_count && !interrupted(); size++)
-        if (is_wanted(wish, work->pattern->sizes[size].name))
-            fine = work_size(work, wish, size, &complaints) && fine;
+        if (is_wanted(wish, work->pattern->sizes[size].name)) {
+            struct complaints own = { NULL, 0, 0 };
+            fine = work_size(work, wish, size, &own) && fine;
+            complaints_of_size(&complaints, &own, size);
+            looked_at |= 1u << size;
+        }
     waiting_end();
+    name_sizes(&complaints, work->pattern, looked_at);
     if (!fine || interrupted())
         return print_complaints(wish->pattern, &complaints);
     work->document = document_create(work->pattern, work->worked, work->used);

@@ -637,6 +637,16 @@ def test_every_complaint_has_its_place(written: Written) -> None:
     assert "/measures/strip" in done.stderr and "tartan" in done.stderr and "things are wrong" in done.stderr
 
 
+def test_a_complaint_names_the_sizes_that_have_it(written: Written) -> None:
+    pattern = quilt("rails")
+    pattern["sizes"] = [{"name": "lap"}, {"name": "twin", "measures": {"strip": "0 in"}}, {"name": "full"}]
+    done = written.muslin.run("pattern", written.file(pattern))
+    assert ", size twin: Finished size is 0 in" in done.stderr
+    pattern["measures"]["strip"] = "0 in"
+    done = written.muslin.run("pattern", written.file(pattern))
+    assert "Finished size is 0 in" in done.stderr and ", size" not in done.stderr
+
+
 def test_text_that_is_no_json_is_told_with_its_line(written: Written) -> None:
     complaints = written.complaints('{\n "muslin_pattern": 1,\n oops\n}')
     assert complaints[0]["line"] == 3
