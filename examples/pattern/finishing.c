@@ -3,6 +3,20 @@
  * SPDX-License-Identifier: MIT */
 #include "inside.h"
 
+/* A binding is folded in half and sewn through all its layers: what its two seams take must leave something. */
+static void check_binding(struct making *making, const struct muslin_binding_spec *spec)
+{
+    static const struct place file = { NULL, NULL, 0 };
+    const struct place binding = place_in(&file, "binding");
+    const struct place width = place_in(&binding, "cut width");
+    muslin_len seams;
+    must(muslin_length_multiply(spec->allowance, 2, &seams));
+    if (spec->binding_cut <= seams)
+        complain_at(making->complaints, &width,
+                    json_object_get(json_object_get(making->file, "binding"), "cut width"), -1,
+                    "a binding is cut wider than its two seam allowances");
+}
+
 static void choose_binding(struct making *making, json_t *value)
 {
     static const struct usual width = { "2 1/2 in", "6 cm" };
@@ -20,6 +34,7 @@ static void choose_binding(struct making *making, json_t *value)
     spec->allowance = making->allowance;
     spec->step = design->buying.step;
     spec->join = value_of_word(value, "join", kinds_of_join, usual.join);
+    check_binding(making, spec);
 }
 
 static void choose_batting(struct making *making, json_t *value)

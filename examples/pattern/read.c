@@ -91,6 +91,30 @@ static void check_size_names(json_t *root, struct complaints *complaints)
         }
 }
 
+static bool is_some(struct complaints *complaints, const struct place *place, json_t *value)
+{
+    muslin_len length = 0;
+    return value != NULL && parse_length(complaints, place, value, &length) && length > 0;
+}
+
+/* What would change nothing where it stands. */
+static void check_cutting(json_t *root, struct complaints *complaints)
+{
+    const struct place file = { NULL, NULL, 0 };
+    const struct place cutting = place_in(&file, "cutting");
+    const struct place trim = place_in(&cutting, "trim");
+    const struct place loss = place_in(&cutting, "resquare loss");
+    json_t *value = json_object_get(root, "cutting");
+    const char *policy = json_string_value(json_object_get(value, "policy"));
+    if (is_some(complaints, &trim, json_object_get(value, "trim")) && (policy == NULL || strcmp(policy, "oversize") != 0))
+        complain_at(complaints, &trim, json_object_get(value, "trim"), -1,
+                    "room to trim goes with \"policy\": \"oversize\"");
+    if (is_some(complaints, &loss, json_object_get(value, "resquare loss")) &&
+        json_integer_value(json_object_get(value, "resquare every")) == 0)
+        complain_at(complaints, &loss, json_object_get(value, "resquare loss"), -1,
+                    "what squaring loses goes with \"resquare every\", after how many segments or strips");
+}
+
 static bool is_in_order(json_t *root, struct complaints *complaints)
 {
     const struct place file = { NULL, NULL, 0 };
@@ -101,6 +125,7 @@ static bool is_in_order(json_t *root, struct complaints *complaints)
         return false;
     check_rings(&check);
     check_size_names(root, complaints);
+    check_cutting(root, complaints);
     return complaints->used == before;
 }
 

@@ -28,11 +28,15 @@ static void add_uses(struct line *line, const struct worked *worked, muslin_id f
 static void write_strips_row(struct table *table, const struct worked *worked, const struct cloth *cloth,
                              const struct bolt *bolt)
 {
+    const int64_t missing = bolt->strips_needed - cloth->strips_have;
     char text[WORD_ROOM];
     add_cell(table, "%" PRId64 " strips", bolt->strips_needed);
     measured_by(worked, cloth->usable_width, cloth->strip_cut, text);
     if (cloth->strips_have == 0)
         add_cell(table, "%" PRId64 " strips of %s", bolt->strips_needed, text);
+    else if (missing > 0)
+        add_cell(table, "from your bundle: all %" PRId64 " strips of %s; %" PRId64 " more are missing",
+                 cloth->strips_have, text, missing);
     else
         add_cell(table, "from your bundle: %" PRId64 " strips of %s", bolt->strips_needed, text);
     if (cloth->strips_have >= bolt->strips_needed)
@@ -164,8 +168,9 @@ static void write_strip_counts(struct document *document, const struct worked *w
         fewest = fewest < 0 || bolt->tops_given < fewest ? bolt->tops_given : fewest;
         shares = shares || bolt->strips_needed * bolt->tops_given > cloth->strips_have;
         if (cloth->strips_have < bolt->strips_needed)
-            say(document, ITEM_CAUTION, 0, NULL, "%s: %" PRId64 " strips are needed, and there are only %" PRId64 ".",
-                cloth->name, bolt->strips_needed, cloth->strips_have);
+            say(document, ITEM_CAUTION, 0, NULL, "%s: %" PRId64 " strips are needed, and there are only %" PRId64 ": %" PRId64
+                " more are missing.", cloth->name, bolt->strips_needed, cloth->strips_have,
+                bolt->strips_needed - cloth->strips_have);
     }
     if (fewest == 0)
         say(document, ITEM_CAUTION, 0, NULL, "The strips that there are do not suffice for one top of this size.");

@@ -115,9 +115,21 @@ static void add_row(struct table *table, struct worked *const *sizes, size_t cou
         add_size_cell(table, sizes[i], row);
 }
 
+/* What is only behind is told below; what no size is cut from is not bought. */
+static bool is_cut_from(struct worked *const *sizes, size_t count, size_t cloth)
+{
+    for (size_t i = 0; i < count; i++)
+        for (size_t k = 0; k < sizes[i]->bill_count; k++)
+            if (sizes[i]->bill[k].fabric == sizes[i]->design->cloths[cloth].id)
+                return true;
+    return false;
+}
+
 static void write_cloth_rows(struct table *table, struct worked *const *sizes, size_t count)
 {
     for (size_t cloth = 0; cloth < sizes[0]->design->cloths_used; cloth++) {
+        if (!is_cut_from(sizes, count, cloth))
+            continue;
         add_cell(table, "%s, %s", sizes[0]->design->cloths[cloth].letter, sizes[0]->design->cloths[cloth].name);
         for (size_t i = 0; i < count; i++)
             add_cloth_cell(table, sizes[i], cloth);

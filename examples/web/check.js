@@ -254,5 +254,16 @@ export function checkFile(muslin, file, complaints) {
         if (names.indexOf(name) < index)
             check.tell(placeIn(placeIn(placeIn(FILE, "sizes"), index), "name"), "an earlier size has this name", name);
     });
+    const { policy, trim, "resquare loss": loss, "resquare every": every } = file.cutting ?? {};
+    const cutting = placeIn(FILE, "cutting");
+    const isSome = (text) => text !== undefined && readLength(muslin, text, () => {}).ticks > 0n;
+    if (isSome(trim) && policy !== "oversize")
+        check.tell(placeIn(cutting, "trim"), 'room to trim goes with "policy": "oversize"', trim);
+    if (isSome(loss) && !every)
+        check.tell(
+            placeIn(cutting, "resquare loss"),
+            'what squaring loses goes with "resquare every", after how many segments or strips',
+            loss
+        );
     return isRight();
 }

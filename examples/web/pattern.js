@@ -97,6 +97,7 @@ export class Design {
         this.centre = this.#node(top, this.file.top);
         this.top = this.#sewBorders(placeIn(FILE, "borders"), this.file.borders ?? [], this.centre, true);
         this.#choose();
+        if (this.file.binding) this.#checkBinding(this.file.binding);
         if (this.isRight) this.#trySolving();
     }
 
@@ -763,6 +764,13 @@ export class Design {
     }
 
     // ---- how one works ----
+
+    /** A binding is folded in half and sewn through all its layers: what its two seams take must leave something. */
+    #checkBinding(binding) {
+        const place = placeIn(placeIn(FILE, "binding"), "cut width");
+        if (this.length(binding, "cut width", ["2 1/2 in", "6 cm"]).ticks <= this.allowance.times(2).ticks)
+            this.told.add(place, "a binding is cut wider than its two seam allowances", binding["cut width"]);
+    }
 
     #choose() {
         const { seam, cutting = {}, pressing = {}, buying = {}, tops } = this.file;

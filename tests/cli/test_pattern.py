@@ -535,7 +535,7 @@ def test_strips_in_hand_are_counted(written: Written) -> None:
     assert sum(strip["times"] for strip in facts["strips"]) == 9
     assert "Take 9 strips, 2 1/2 in wide as bought" in text and "Strips that are taken whole" in text
     few = written.words(bundle(8))
-    assert "bundle: 9 strips are needed, and there are only 8." in few and "do not suffice for one top" in few
+    assert "bundle: 9 strips are needed, and there are only 8: 1 more are missing." in few and "do not suffice for one top" in few
 
 
 def test_segments_of_different_sets_are_paired(written: Written) -> None:

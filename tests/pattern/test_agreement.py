@@ -15,7 +15,8 @@ from files import EVERYTHING, SAMPLES, Reader, Schema, load
 # What the reader refuses and a schema cannot know: unknown names, rings, rows, what stands within a length, and the
 # range of its value. (A whole number written 2.0 is one for a schema; the mutations below leave it out.)
 BEYOND = ("nothing in", "goes round in a ring", "rows are equally long", "an earlier size has this name",
-          "stand within each other", "a length is 0 or more", "that is more than 0", "a length itself")
+          "stand within each other", "a length is 0 or more", "that is more than 0",
+          'goes with "policy"', 'goes with "resquare every"', "a length itself")
 
 WRONG: "list[Any]" = [
     None, True, 17, -1, 0, 2.5, 101, 10**10, 10**30, "", "plain", "No Name", "2 1/2", "2 1/2 in", "-2 in", "6 mm",

@@ -82,6 +82,13 @@ def test_some_lengths_are_more_than_nothing(reader: Reader) -> None:
         assert reader.told(file) == {f"/{place}": "a length with its unit that is more than 0 is wanted here"}
 
 
+def test_what_would_change_nothing_is_told(reader: Reader) -> None:
+    assert list(reader.told(plain(cutting={"trim": "1/4 in"}))) == ["/cutting/trim"]
+    assert list(reader.told(plain(cutting={"resquare loss": "1/4 in"}))) == ["/cutting/resquare loss"]
+    assert not reader.told(plain(cutting={"trim": "0 in", "resquare loss": "0 in"}))
+    assert list(reader.told(plain(binding={"fabric": "red", "cut width": "1/2 in"}))) == ["/binding/cut width"]
+
+
 def test_words(reader: Reader) -> None:
     for value in ["stationery", 7, None, []]:
         assert reader.told(plain(paper=value)) == {"/paper": '"letter" or "a4" is wanted here'}
