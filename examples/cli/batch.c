@@ -31,8 +31,11 @@ static json_t *answer_object(json_t *request, const struct common *defaults, str
     const struct command *command = name != NULL ? find_command(name) : NULL;
     if (command != NULL)
         return answer_request(command, request, defaults, failure);
+    const bool for_scripts = name != NULL && (strcmp(name, "batch") == 0 || strcmp(name, "completion") == 0);
     const char *near = name != NULL ? nearest_command(name) : NULL;
-    if (name == NULL)
+    if (for_scripts)
+        failure_say(failure, "command", "\"%s\" cannot be asked for in a line of a batch.", name);
+    else if (name == NULL)
         failure_say(failure, "command", "The request names no command.");
     else
         failure_say(failure, "command", "\"%.60s\" is no command.%s%s%s", name, near != NULL ? " Did you mean " : "",

@@ -254,6 +254,18 @@ static json_t *answer_from_stock(const void *request, struct desk *desk)
     return NULL;
 }
 
+/* Patterns that are wrong were passed over. */
+static bool doubt_from_stock(const char *program, json_t *answer)
+{
+    json_t *files = json_object_get(json_object_get(answer, "patterns"), "wrong_files");
+    json_t *name;
+    size_t index;
+    json_array_foreach(files, index, name)
+        fprintf(stderr, "%s: %s, or a size in it, is wrong: muslin pattern tells what.\n", program,
+                json_string_value(name));
+    return json_array_size(files) > 0;
+}
+
 #define AT(member) offsetof(struct from_stock_request, member)
 static const struct option_row from_stock_options[] = {
     OPTION_HEADING("What you have"),
@@ -305,5 +317,6 @@ const struct command from_stock_command = {
     .request_size = sizeof(struct from_stock_request),
     .start = start_from_stock,
     .answer = answer_from_stock,
-    .show = show_from_stock
+    .show = show_from_stock,
+    .doubt = doubt_from_stock
 };

@@ -104,12 +104,22 @@ static bool answer_and_deliver(const struct command *command, const struct args 
     return fine;
 }
 
+/* One answer has one form. */
+static bool is_one_form(const struct args *args, struct failure *failure)
+{
+    if (json_object_get(args->request, "csv") == NULL || !json_is_true(json_object_get(args->front, "json")))
+        return true;
+    failure_say(failure, "csv", "The answer is either comma-separated values or JSON: leave out --csv or --json.");
+    return false;
+}
+
 static enum exit_code run_command(const struct command *command, int argc, char **argv)
 {
     struct args args;
     struct failure failure = { .exit_code = EXIT_ANSWERED };
     bool doubted = false;
     bool fine = read_args(command, front_of(command), argc, argv, &args, &failure) &&
+                is_one_form(&args, &failure) &&
                 answer_and_deliver(command, &args, argv[0], &doubted, &failure);
     if (!fine) {
         tell_failure(argv[0], &failure);

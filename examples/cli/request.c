@@ -276,7 +276,7 @@ static json_t *request_in_table_words(const struct command *command, json_t *req
         const struct option_row *row = find_option(command->options, member);
         if (row == NULL) {
             const char *near = nearest_option(command, member);
-            failure_say(failure, member, "\"%s\" has no such option.%s%s%s", command->name,
+            failure_say(failure, member, "\"%s\" has no option \"%.60s\".%s%s%s", command->name, member,
                         near != NULL ? " Did you mean " : "", near != NULL ? near : "", near != NULL ? "?" : "");
             json_decref(plain);
             return NULL;

@@ -130,7 +130,7 @@ static void show_patterns(struct sheet *sheet, json_t *patterns)
     json_t *name;
     size_t index;
     sheet_title(sheet, patterns, "{sizes_that_can_be_made:size} of these patterns can be cut from this; "
-                                 "{sizes_that_lack_something:other size} lack something.");
+                                 "for {sizes_that_lack_something:other size} something is missing.");
     show_sizes(sheet, json_object_get(patterns, "can_be_made"), "Can be cut from it, the largest first");
     show_sizes(sheet, json_object_get(patterns, "something_is_missing"),
                "Something is missing, those that lack the fewest fabrics first");

@@ -39,7 +39,8 @@ bool parse_length(struct complaints *complaints, const struct place *place, json
     }
     if (parsed.value < 0 || parsed.value > MUSLIN_SIZE_MAX) {
         complain_at(complaints, place, value, MUSLIN_ERR_RANGE,
-                    "a length is 0 or more, and 3.3 km at most; to take one away, add it with \"times\": -1");
+                    "a length is 0 or more, and 3.3 km at most%s",
+                    parsed.value < 0 ? "; to take one away, add it with \"times\": -1" : "");
         return false;
     }
     *length = parsed.value;

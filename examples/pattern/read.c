@@ -47,7 +47,11 @@ struct pattern *pattern_read(const char *path, struct complaints *complaints)
 static void complain_of_text(struct complaints *complaints, const json_error_t *error)
 {
     size_t before = complaints->used;
-    complain(complaints, "", NULL, -1, "this is not JSON: %s", error->text);
+    const bool is_number = strstr(error->text, "too big integer") != NULL;
+    if (is_number)
+        complain(complaints, "", NULL, -1, "this number has more digits than can be counted with");
+    else
+        complain(complaints, "", NULL, -1, "this is not JSON: %s", error->text);
     if (complaints->used > before) {
         complaints->rows[before].line = error->line;
         complaints->rows[before].column = error->column;

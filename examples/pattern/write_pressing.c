@@ -17,6 +17,11 @@ static void add_towards(struct line *line, const struct worked *worked, const st
     const size_t place = seam->towards == 1 ? 0 : 1;
     struct lying part = lying_at(worked, seam->node, place, children[place]);
     int64_t cut = cut_of_patch(worked, part.node);
+    const bool are_alike = count == 2 && lying_at(worked, seam->node, 1 - place, children[1 - place]).node == part.node;
+    if (are_alike) {
+        free(children);
+        return; /* both are called so: the direction alone says which */
+    }
     if (seam->towards != 0 && cut >= 0)
         add(line, ", towards the %s [%d]", fabric_name(worked, worked->cuts[cut].fabric), worked->piece[cut]);
     else if (seam->towards != 0 && step_of(worked, part.node) >= 0)

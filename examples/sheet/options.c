@@ -198,6 +198,14 @@ static enum form form_of_name(const char *name)
 
 static bool goes_together(struct wish *wish, struct failure *failure)
 {
+    const bool has_ending = form_of_name(wish->output) != FORM_PDF ||
+                            (wish->output != NULL && strlen(wish->output) > 4 &&
+                             strcasecmp(wish->output + strlen(wish->output) - 4, ".pdf") == 0);
+    if (wish->form != FORM_UNSAID && has_ending && form_of_name(wish->output) != wish->form) {
+        failure_say(failure, "output", "%.200s is not named like what it is to be: give it another ending, or leave out "
+                                       "--pdf, --svg or --png.", wish->output);
+        return false;
+    }
     if (wish->form == FORM_UNSAID)
         wish->form = wish->output == NULL && (wish->pictures != NULL || wish->picture != 0)
                          ? FORM_SVG

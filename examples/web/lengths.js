@@ -45,7 +45,8 @@ export function readLength(muslin, text, tell) {
         return undefined;
     }
     if (inches.value.ticks < 0n || inches.value.ticks > SIZE_MAX) {
-        tell('a length is 0 or more, and 3.3 km at most; to take one away, add it with "times": -1');
+        const hint = inches.value.ticks < 0n ? '; to take one away, add it with "times": -1' : "";
+        tell(`a length is 0 or more, and 3.3 km at most${hint}`);
         return undefined;
     }
     return inches.value;

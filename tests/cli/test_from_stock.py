@@ -202,6 +202,8 @@ def test_patterns_are_ranked(muslin: Muslin) -> None:
 
 def test_patterns_read_well_and_wrong_files_are_named(muslin: Muslin, tmp_path: pathlib.Path) -> None:
     (tmp_path / "a.json").write_text(json.dumps({"fabrics": 7}))
-    words = muslin.words("from-stock", *cloth_for(muslin, "wall"), "--patterns", FERRY, "--patterns", str(tmp_path))
+    done = muslin.run("from-stock", *cloth_for(muslin, "wall"), "--patterns", FERRY, "--patterns", str(tmp_path))
+    words = " ".join(done.stdout.split())
+    assert done.returncode == 1 and "a.json, or a size in it, is wrong" in done.stderr
     assert "Can be cut from it, the largest first" in words and "a.json, or a size in it, is wrong" in words
     assert "Cannot read nowhere" in muslin.complaint(3, "from-stock", "1 of 5 in", "--patterns", "nowhere")
