@@ -568,12 +568,30 @@ static int32_t ask_to_stop(void *context, int64_t work, int64_t best, int64_t bo
     return stopper->stop != NULL && stopper->stop(stopper->with);
 }
 
-/* Where in the file the fabric stands of which no plan can be made. */
+/* The binding or sleeve, where its strip is what does not fit or its join is what takes too much; else null. */
+static const char *place_of_extra(const struct worked *worked, muslin_id fabric, int64_t value)
+{
+    for (size_t i = 0; i < worked->extras_count; i++) {
+        const struct muslin_extra_cut_spec *cut = &worked->extras[i];
+        if (cut->fabric == fabric && (cut->cut_width == value || cut->cut_length == value || cut->join_loss == value))
+            return laid_for(worked, (int64_t)(worked->cuts_count + i)) == LAID_BINDING ? "/binding" : "/sleeve";
+    }
+    return NULL;
+}
+
+/* Where in the file the fabric stands of which no plan can be made, or what is to be cut from it. */
 static void place_of_fabric(const struct worked *worked, const struct muslin_problem *problem, char *place, size_t room)
 {
+    const bool is_join = problem->argument == MUSLIN_ARG_JOIN_LOSS;
     muslin_id id;
     snprintf(place, room, "/buying");
-    if (muslin_quilt_id(worked->design->quilt, MUSLIN_ID_FABRIC, problem->at, &id, NULL) == MUSLIN_OK)
+    if (muslin_quilt_id(worked->design->quilt, MUSLIN_ID_FABRIC, problem->at, &id, NULL) != MUSLIN_OK)
+        return;
+    const char *extra = is_join || problem->status == MUSLIN_ERR_NO_YIELD
+                            ? place_of_extra(worked, id, problem->value) : NULL;
+    if (extra != NULL || is_join)
+        snprintf(place, room, "%s", extra != NULL ? extra : "/seam/allowance");
+    else
         snprintf(place, room, "/fabrics/%s", cloth_of(worked->design, id)->key);
 }
 

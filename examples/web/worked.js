@@ -584,13 +584,23 @@ export class Worked {
         return { rows, complaints: this.complaints };
     }
 
-    /** Where in the file the fabric stands of which no plan can be made. */
-    #placeOfFabric({ at }) {
+    /** Where in the file the fabric stands of which no plan can be made, or what is to be cut from it. */
+    #placeOfFabric({ at, argument, status, value }) {
+        const isJoin = argument === "joinLoss";
+        let id;
         try {
-            return `/fabrics/${this.design.fabrics[this.#cloth(this.quilt.id("fabric", at))].key}`;
+            id = this.quilt.id("fabric", at);
         } catch {
             return "/buying";
         }
+        const ticks = (length) => length.ticks ?? length;
+        const extra = this.extras.find(
+            (cut) =>
+                cut.fabric === id &&
+                [cut.cutWidth, cut.cutLength, cut.joinLoss].some((length) => ticks(length) === BigInt(value))
+        );
+        if (extra && (isJoin || status === "noYield")) return `/${extra.what}`;
+        return isJoin ? "/seam/allowance" : `/fabrics/${this.design.fabrics[this.#cloth(id)].key}`;
     }
 
     #planOf(plan) {
