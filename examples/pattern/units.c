@@ -123,10 +123,23 @@ muslin_id make_unit(struct making *making, const struct place *place, json_t *va
 
 /* ---- of one's own ------------------------------------------------------------------------------------------------ */
 
+enum { PIECES_MOST = 64, CORNERS_MOST = 32 };
+
 struct drawing {
     struct muslin_corner_spec *corners;
     size_t used;
+    muslin_id fabrics[PIECES_MOST];
+    size_t pieces;
+    muslin_id width;
+    muslin_id height;
 };
+
+static muslin_status ask_for_shape(struct making *making, const struct drawing *drawing, muslin_id *id,
+                                   struct muslin_problem *problem)
+{
+    return muslin_quilt_shape(making->design->quilt, drawing->corners, sizeof *drawing->corners, drawing->used,
+                              drawing->fabrics, drawing->pieces, drawing->width, drawing->height, id, problem);
+}
 
 static bool add_corners(struct making *making, const struct place *place, json_t *list, int32_t piece,
                         struct drawing *drawing)
@@ -177,10 +190,10 @@ static size_t ring_of(const struct drawing *drawing, size_t corner, size_t *coun
 }
 
 /* Whether its corners written in the other order are no fault. */
-static bool goes_wrong_way(const struct drawing *drawing, size_t corner)
+static bool goes_wrong_way(struct making *making, const struct drawing *drawing, size_t corner)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct muslin_shape shape = { .size = (uint32_t)sizeof shape };
+    muslin_id id = 0;
     size_t count;
     const size_t first = ring_of(drawing, corner, &count);
     for (size_t i = 0; i < count / 2; i++) {
@@ -188,8 +201,7 @@ static bool goes_wrong_way(const struct drawing *drawing, size_t corner)
         drawing->corners[first + i] = drawing->corners[first + count - 1 - i];
         drawing->corners[first + count - 1 - i] = one;
     }
-    const muslin_status status = muslin_shape_check(drawing->corners, sizeof *drawing->corners, drawing->used, &shape,
-                                                    &problem);
+    const muslin_status status = ask_for_shape(making, drawing, &id, &problem);
     return status != MUSLIN_ERR_SHAPE || problem.at < (int64_t)first || problem.at >= (int64_t)(first + count);
 }
 
@@ -212,7 +224,7 @@ static void complain_of_shape(struct making *making, const struct place *place, 
     const char *sentence = strstr(problem->text, ". ");
     if (!has_corner || sentence == NULL)
         complain_at(making->complaints, place, NULL, problem->status, "%s", problem->text);
-    else if (problem->status == MUSLIN_ERR_SHAPE && goes_wrong_way(drawing, corner))
+    else if (problem->status == MUSLIN_ERR_SHAPE && goes_wrong_way(making, drawing, corner))
         complain_at(making->complaints, ring, NULL, problem->status,
                     "these corners go round the wrong way: write them in the other order");
     else
@@ -221,23 +233,18 @@ static void complain_of_shape(struct making *making, const struct place *place, 
 
 muslin_id make_shape(struct making *making, const struct place *place, json_t *value)
 {
-    enum { PIECES_MOST = 64, CORNERS_MOST = 32 };
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct drawing drawing = { kept(calloc((PIECES_MOST + 1) * CORNERS_MOST, sizeof *drawing.corners)), 0 };
+    struct drawing drawing = { .corners = kept(calloc((PIECES_MOST + 1) * CORNERS_MOST, sizeof *drawing.corners)) };
     json_t *pieces = json_object_get(value, "pieces");
-    size_t count = json_array_size(pieces);
-    muslin_id fabrics[PIECES_MOST];
-    muslin_id measures[2];
     muslin_id id = 0;
-    for (size_t i = 0; i < count; i++)
-        fabrics[i] = fabric_of(making, json_array_get(pieces, i), "fabric");
+    drawing.pieces = json_array_size(pieces);
+    for (size_t i = 0; i < drawing.pieces; i++)
+        drawing.fabrics[i] = fabric_of(making, json_array_get(pieces, i), "fabric");
     bool is_drawn = draw(making, place, value, &drawing);
-    bool width = measure_of(making, place, value, "width", &measures[0]);
-    bool height = measure_of(making, place, value, "height", &measures[1]);
+    bool width = measure_of(making, place, value, "width", &drawing.width);
+    bool height = measure_of(making, place, value, "height", &drawing.height);
     if (is_drawn && width && height) {
-        muslin_status status = muslin_quilt_shape(making->design->quilt, drawing.corners, sizeof *drawing.corners,
-                                                  drawing.used, fabrics, count, measures[0], measures[1], &id,
-                                                  &problem);
+        muslin_status status = ask_for_shape(making, &drawing, &id, &problem);
         must(status == MUSLIN_ERR_NO_MEMORY ? status : MUSLIN_OK);
         if (status != MUSLIN_OK)
             complain_of_shape(making, place, &drawing, &problem);

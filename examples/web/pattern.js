@@ -482,8 +482,8 @@ export class Design {
         const spec = this.#measures(place, value, { width: "width", height: "height" });
         const fabrics = value.pieces.map((piece) => this.#fabric(piece.fabric));
         return all && spec
-            ? this.#askShape(place, corners, () =>
-                  this.quilt.shape(corners, fabrics, spec.width ?? 0n, spec.height ?? 0n)
+            ? this.#askShape(place, corners, (drawn) =>
+                  this.quilt.shape(drawn, fabrics, spec.width ?? 0n, spec.height ?? 0n)
               )
             : 0n;
     }
@@ -491,7 +491,7 @@ export class Design {
     /** What is wrong with a drawing is told where its corner stands. */
     #askShape(place, corners, call) {
         try {
-            return call();
+            return call(corners);
         } catch (error) {
             if (!(error instanceof MuslinError) || error.status === "noMemory") throw error;
             const { status, message } = error,
@@ -507,7 +507,7 @@ export class Design {
                 piece < 0
                     ? placeIn(place, "shape")
                     : placeIn(placeIn(placeIn(place, "pieces"), piece), "corners");
-            if (status === "shape" && this.#goesWrongWay(corners, piece))
+            if (status === "shape" && this.#goesWrongWay(corners, piece, call))
                 this.told.add(
                     ring,
                     "these corners go round the wrong way: write them in the other order",
@@ -526,11 +526,11 @@ export class Design {
     }
 
     /** Whether the corners of a ring, written in the other order, are no fault. */
-    #goesWrongWay(corners, piece) {
+    #goesWrongWay(corners, piece, call) {
         const ring = corners.filter((corner) => corner.piece === piece).reverse();
         const turned = corners.map((corner) => (corner.piece === piece ? ring.shift() : corner));
         try {
-            this.muslin.shapeCheck(turned);
+            call(turned);
             return true;
         } catch (error) {
             if (!(error instanceof MuslinError)) throw error;
