@@ -329,6 +329,13 @@ static void check_number(struct check *check, const struct place *place, const s
         wrong(check, place, value, form->what);
 }
 
+void stands_too_deep(struct check *check, const struct place *place)
+{
+    if (!check->told_deep)
+        complain_at(check->complaints, place, NULL, -1, "more than %d things stand within each other here", DEEPEST);
+    check->told_deep = true;
+}
+
 /* What stands inside others, level by level: names are followed to what they stand for. */
 static void check_nested(struct check *check, const struct place *place, const struct form *form, json_t *value)
 {
@@ -336,7 +343,7 @@ static void check_nested(struct check *check, const struct place *place, const s
     if (check->depth > check->deepest)
         check->deepest = check->depth;
     if (check->depth > DEEPEST)
-        complain_at(check->complaints, place, NULL, -1, "more than %d things stand within each other here", DEEPEST);
+        stands_too_deep(check, place);
     else if (form->kind == A_LIST || form->kind == A_TABLE)
         check_list(check, place, form, value);
     else if (form->kind == A_MAP)

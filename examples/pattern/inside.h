@@ -113,6 +113,7 @@ struct check {
     json_t *file;
     size_t depth;
     size_t deepest;
+    bool told_deep; /* that too much stands within each other, which is told once */
     /* What is done with a name that is used, besides seeing that it is there; may be null. */
     void (*follow)(struct check *check, const struct place *place, const struct form *form, const char *name);
     const struct under_way *under_way;
@@ -120,6 +121,7 @@ struct check {
 };
 void check_value(struct check *check, const struct place *place, const struct form *form, json_t *value);
 void check_rings(struct check *check);
+void stands_too_deep(struct check *check, const struct place *place);
 
 /* ---- lengths: length.c ------------------------------------------------------------------------------------------ */
 

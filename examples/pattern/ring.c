@@ -72,7 +72,7 @@ static void follow_name(struct check *check, const struct place *place, const st
     if (found == NULL)
         json_object_set_new(known, name, kept(json_integer((json_int_t)depth)));
     if (check->depth + depth > DEEPEST)
-        complain_at(check->complaints, place, NULL, -1, "more than %d things stand within each other here", DEEPEST);
+        stands_too_deep(check, place);
     else if (check->depth + depth > check->deepest)
         check->deepest = check->depth + depth;
 }

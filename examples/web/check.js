@@ -61,11 +61,17 @@ class Check {
 
     nested(place, form, value) {
         this.deepest = Math.max(this.deepest, ++this.depth);
-        if (this.depth > DEEPEST) this.tell(place, `more than ${DEEPEST} things stand within each other here`);
+        if (this.depth > DEEPEST) this.tooDeep(place);
         else if (isList(value)) this.list(place, form, value);
         else if (form.kind === "map") this.map(place, form, value);
         else this.kinds(place, form, value);
         this.depth--;
+    }
+
+    /** Told once. */
+    tooDeep(place) {
+        if (!this.toldDeep) this.tell(place, `more than ${DEEPEST} things stand within each other here`);
+        this.toldDeep = true;
     }
 
     // ---- texts and numbers ----
@@ -148,7 +154,7 @@ class Check {
         const known = this.followed[among];
         const depth = known.get(name) ?? this.lookInto(among, name, key);
         known.set(name, depth);
-        if (this.depth + depth > DEEPEST) this.tell(place, `more than ${DEEPEST} things stand within each other here`);
+        if (this.depth + depth > DEEPEST) this.tooDeep(place);
         else this.deepest = Math.max(this.deepest, this.depth + depth);
     }
 

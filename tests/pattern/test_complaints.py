@@ -231,6 +231,7 @@ def test_depth_by_name(reader: Reader, backwards: bool) -> None:
         return with_part(**dict(reversed(rows) if backwards else rows))
     assert reader.told(chain(150)) == {}
     assert "more than 200 things" in "".join(reader.told(chain(30000)).values())
+    assert len(reader.value(chain(5000))["complaints"]) == 1
 
 
 def test_brackets_without_end(reader: Reader) -> None:
