@@ -24,13 +24,31 @@ const char *keep_text(struct design *design, char *text)
     return text;
 }
 
+const char *in_own_units(const struct making *making, const char *sentence, char text[300])
+{
+    const enum pattern_units units = making->design->pattern->units;
+    const char *nothing;
+    size_t used = 0;
+    if (units == PATTERN_INCH)
+        return sentence;
+    while ((nothing = strstr(sentence, " 0 in")) != NULL && used < 200) {
+        const bool is_whole = strchr(" ,.;", nothing[5]) != NULL;
+        used += (size_t)snprintf(text + used, 300 - used, "%.*s%s", (int)(nothing - sentence), sentence,
+                                 is_whole && units == PATTERN_CM ? " 0 cm" : is_whole ? " 0 mm" : " 0 in");
+        sentence = nothing + 5;
+    }
+    snprintf(text + used, 300 - used, "%s", sentence);
+    return text;
+}
+
 bool went_well(struct making *making, const struct place *place, json_t *value, muslin_status status,
                const struct muslin_problem *problem)
 {
     if (status == MUSLIN_ERR_NO_MEMORY)
         must(status);
+    char text[300];
     if (status != MUSLIN_OK)
-        complain_at(making->complaints, place, value, status, "%s", problem->text);
+        complain_at(making->complaints, place, value, status, "%s", in_own_units(making, problem->text, text));
     return status == MUSLIN_OK;
 }
 

@@ -141,6 +141,9 @@ struct making {
 void *room_for_one(void *rows, size_t used, size_t size);
 const char *keep_text(struct design *design, char *text);
 
+/* The library's sentence with nothing in the units of the pattern: "0 cm" for "0 in". */
+const char *in_own_units(const struct making *making, const char *sentence, char text[300]);
+
 /* Whether a call went well; else says at `place` what the library says. */
 bool went_well(struct making *making, const struct place *place, json_t *value, muslin_status status,
                const struct muslin_problem *problem);

@@ -147,6 +147,7 @@ static void tell_all(struct making *making)
     json_t *places = json_object_get(making->known, "places");
     const char *key;
     json_t *ignored;
+    char text[300];
     int tried = 0;
     json_object_foreach(places, key, ignored)
     {
@@ -155,7 +156,7 @@ static void tell_all(struct making *making)
             continue;
         if (solve(making, node, &solution, &problem) != MUSLIN_OK)
             complain(making->complaints, place_of_problem(making, node, &problem), NULL, problem.status, "%s",
-                     problem.text);
+                     in_own_units(making, problem.text, text));
         muslin_solution_free(solution);
     }
 }
@@ -173,10 +174,12 @@ void try_solving(struct making *making)
     struct muslin_problem problem;
     struct muslin_solution *solution;
     muslin_id top = making->design->top;
+    char text[300];
     if (solve(making, top, &solution, &problem) == MUSLIN_OK)
         note_border_widths(making, solution);
     else {
-        complain(making->complaints, place_of_problem(making, top, &problem), NULL, problem.status, "%s", problem.text);
+        complain(making->complaints, place_of_problem(making, top, &problem), NULL, problem.status, "%s",
+                 in_own_units(making, problem.text, text));
         if (is_small(making))
             tell_all(making);
     }

@@ -41,6 +41,56 @@ static void note_unit(struct design *design, muslin_id id, const struct muslin_q
     memcpy(asked->fabrics, fabrics, sizeof asked->fabrics);
 }
 
+/* "a", "b" or "c": how a kind is made. */
+static void list_methods(int32_t kind, char text[400])
+{
+    const char *found[16];
+    size_t count = 0;
+    int32_t listed;
+    int32_t method;
+    for (int32_t i = 0; muslin_unit_recipe_at(i, &listed, &method, NULL) == MUSLIN_OK; i++)
+        for (const struct word *word = method_words; listed == kind && word->word != NULL; word++)
+            if (word->value == method && count < sizeof found / sizeof found[0])
+                found[count++] = word->word;
+    text[0] = '\0';
+    for (size_t i = 0; i < count; i++) {
+        if (i > 0)
+            strcat(text, i + 1 == count ? " or " : ", ");
+        strcat(strcat(strcat(text, "\""), found[i]), "\"");
+    }
+}
+
+/* What the library says of ids and choices is said of the members that gave them. */
+static void complain_of_unit(struct making *making, const struct place *place, json_t *value,
+                             const struct muslin_quilt_unit_spec *spec, const struct muslin_problem *problem)
+{
+    const bool is_snowball = spec->kind == MUSLIN_UNIT_SNOWBALL;
+    const bool is_measure = problem->argument == MUSLIN_ARG_MEASURE;
+    const char *member = problem->status == MUSLIN_ERR_METHOD         ? "method"
+                         : problem->argument == MUSLIN_ARG_HAND       ? "hand"
+                         : is_measure && spec->corner != 0 && !is_snowball ? "corner"
+                         : is_measure && problem->value != 0          ? "height"
+                                                                      : NULL;
+    const struct place here = member != NULL ? place_in(place, member) : *place;
+    char methods[400];
+    const char *sentence = problem->text;
+    if (problem->status == MUSLIN_ERR_METHOD)
+        sentence = "this kind of unit is not made so, but by";
+    else if (problem->argument == MUSLIN_ARG_HAND)
+        sentence = "this kind of unit has no second hand; leave \"hand\" out";
+    else if (is_measure && member != NULL)
+        sentence = member[0] == 'c' ? "only a snowball has a \"corner\""
+                                    : "this kind of unit takes no \"height\"; give its \"size\" alone";
+    else if (is_measure && is_snowball)
+        sentence = "\"corner\" is missing: how far along its sides a snowball loses its corners";
+    else if (is_measure)
+        sentence = "\"height\" is missing: this kind of unit has \"width\" and \"height\"";
+    list_methods(spec->kind, methods);
+    complain_at(making->complaints, &here, member != NULL ? json_object_get(value, member) : value, problem->status,
+                "%s%s%s", sentence, problem->status == MUSLIN_ERR_METHOD ? " " : "",
+                problem->status == MUSLIN_ERR_METHOD ? methods : "");
+}
+
 muslin_id make_unit(struct making *making, const struct place *place, json_t *value)
 {
     struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
@@ -62,8 +112,11 @@ muslin_id make_unit(struct making *making, const struct place *place, json_t *va
         fabrics[i] = fabric_called(making, json_array_get(names, i));
     muslin_status status =
         muslin_quilt_unit(making->design->quilt, &spec, fabrics, json_array_size(names), &id, &problem);
-    if (!went_well(making, place, value, status, &problem))
+    must(status == MUSLIN_ERR_NO_MEMORY ? status : MUSLIN_OK);
+    if (status != MUSLIN_OK) {
+        complain_of_unit(making, place, value, &spec, &problem);
         return 0;
+    }
     note_unit(making->design, id, &spec, fabrics);
     return id;
 }
@@ -111,6 +164,61 @@ static bool draw(struct making *making, const struct place *place, json_t *value
     return all;
 }
 
+/* The first corner of the ring that a corner is in, and how many it has. */
+static size_t ring_of(const struct drawing *drawing, size_t corner, size_t *count)
+{
+    size_t first = corner;
+    while (first > 0 && drawing->corners[first - 1].piece == drawing->corners[corner].piece)
+        first--;
+    *count = 0;
+    while (first + *count < drawing->used && drawing->corners[first + *count].piece == drawing->corners[corner].piece)
+        ++*count;
+    return first;
+}
+
+/* Whether its corners written in the other order are no fault. */
+static bool goes_wrong_way(const struct drawing *drawing, size_t corner)
+{
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    struct muslin_shape shape = { .size = (uint32_t)sizeof shape };
+    size_t count;
+    const size_t first = ring_of(drawing, corner, &count);
+    for (size_t i = 0; i < count / 2; i++) {
+        const struct muslin_corner_spec one = drawing->corners[first + i];
+        drawing->corners[first + i] = drawing->corners[first + count - 1 - i];
+        drawing->corners[first + count - 1 - i] = one;
+    }
+    const muslin_status status = muslin_shape_check(drawing->corners, sizeof *drawing->corners, drawing->used, &shape,
+                                                    &problem);
+    return status != MUSLIN_ERR_SHAPE || problem.at < (int64_t)first || problem.at >= (int64_t)(first + count);
+}
+
+/* What is wrong with a drawing is told where its corner stands. */
+static void complain_of_shape(struct making *making, const struct place *place, const struct drawing *drawing,
+                              const struct muslin_problem *problem)
+{
+    static const char row[] = "Row of the ";
+    const bool has_corner = strncmp(problem->text, row, sizeof row - 1) == 0 && problem->at >= 0 &&
+                            (size_t)problem->at < drawing->used;
+    const size_t corner = has_corner ? (size_t)problem->at : 0;
+    const int32_t piece = drawing->corners[corner].piece;
+    const struct place shape = place_in(place, "shape");
+    const struct place pieces = place_in(place, "pieces");
+    const struct place one = place_at(&pieces, piece < 0 ? 0 : (size_t)piece);
+    const struct place of_piece = place_in(&one, "corners");
+    const struct place *ring = piece < 0 ? &shape : &of_piece;
+    size_t count;
+    const struct place here = place_at(ring, corner - ring_of(drawing, corner, &count));
+    const char *sentence = strstr(problem->text, ". ");
+    if (!has_corner || sentence == NULL)
+        complain_at(making->complaints, place, NULL, problem->status, "%s", problem->text);
+    else if (problem->status == MUSLIN_ERR_SHAPE && goes_wrong_way(drawing, corner))
+        complain_at(making->complaints, ring, NULL, problem->status,
+                    "these corners go round the wrong way: write them in the other order");
+    else
+        complain_at(making->complaints, &here, NULL, problem->status, "%s", sentence + 2);
+}
+
 muslin_id make_shape(struct making *making, const struct place *place, json_t *value)
 {
     enum { PIECES_MOST = 64, CORNERS_MOST = 32 };
@@ -126,11 +234,14 @@ muslin_id make_shape(struct making *making, const struct place *place, json_t *v
     bool is_drawn = draw(making, place, value, &drawing);
     bool width = measure_of(making, place, value, "width", &measures[0]);
     bool height = measure_of(making, place, value, "height", &measures[1]);
-    if (is_drawn && width && height)
-        went_well(making, place, NULL,
-                  muslin_quilt_shape(making->design->quilt, drawing.corners, sizeof *drawing.corners, drawing.used,
-                                     fabrics, count, measures[0], measures[1], &id, &problem),
-                  &problem);
+    if (is_drawn && width && height) {
+        muslin_status status = muslin_quilt_shape(making->design->quilt, drawing.corners, sizeof *drawing.corners,
+                                                  drawing.used, fabrics, count, measures[0], measures[1], &id,
+                                                  &problem);
+        must(status == MUSLIN_ERR_NO_MEMORY ? status : MUSLIN_OK);
+        if (status != MUSLIN_OK)
+            complain_of_shape(making, place, &drawing, &problem);
+    }
     free(drawing.corners);
     return id;
 }

@@ -133,8 +133,8 @@ static void write_batting(struct document *document, const struct worked *worked
             batting->joined_turned ? "across the quilt" : "along the quilt",
             to_buy(worked, batting->joined_length, text), each);
     if (batting->joined_pieces == 1)
-        say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: one piece, %s long%s.", measured(worked, roll, wide),
-            to_buy(worked, batting->joined_length, text), each);
+        say(document, ITEM_POINT, 0, NULL, "From the roll, %s wide: one piece, %s long%s.",
+            measured(worked, roll, wide), to_buy(worked, batting->joined_length, text), each);
 }
 
 /* ---- layers ------------------------------------------------------------------------------------------------------ */

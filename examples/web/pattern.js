@@ -108,9 +108,14 @@ export class Design {
             return call();
         } catch (error) {
             if (!(error instanceof MuslinError) || error.status === "noMemory") throw error;
-            this.told.add(place, error.message, value, { status: error.status });
+            this.told.add(place, this.#inOwnUnits(error.message), value, { status: error.status });
             return 0n;
         }
+    }
+
+    /** The library's sentence with nothing in the units of the pattern: "0 cm" for "0 in". */
+    #inOwnUnits(sentence) {
+        return this.units === "in" ? sentence : sentence.replaceAll(/ 0 in(?=[ ,.;]|$)/g, ` 0 ${this.units}`);
     }
 
     /** A length of an object, or the usual one: [in inch patterns, in metric ones]. */
@@ -402,13 +407,49 @@ export class Design {
         const kind = words.unit[value.unit];
         const method = words.method[value.method] ?? this.#usualMethod(kind);
         const fabrics = value.fabrics.map((name) => this.#fabric(name));
-        const unit = this.#ask(
-            place,
-            () => this.quilt.unit(fabrics, { kind, method, hand: value.hand ?? 1, ...spec }),
-            value
+        const unit = this.#askUnit(place, value, kind, () =>
+            this.quilt.unit(fabrics, { kind, method, hand: value.hand ?? 1, ...spec })
         );
         if (unit !== 0n && !this.unitKinds.has(unit)) this.unitKinds.set(unit, kind);
         return unit;
+    }
+
+    /** What the library says of ids and choices is said of the members that gave them. */
+    #askUnit(place, value, kind, call) {
+        try {
+            return call();
+        } catch (error) {
+            if (!(error instanceof MuslinError) || error.status === "noMemory") throw error;
+            const tell = (member, sentence) =>
+                this.told.add(member ? placeIn(place, member) : place, sentence, member ? value[member] : value, {
+                    status: error.status,
+                });
+            const isSnowball = kind === "snowball",
+                isMeasure = error.argument === "measure";
+            if (error.status === "method")
+                tell("method", `this kind of unit is not made so, but by ${this.#methodsOf(kind)}`);
+            else if (error.argument === "hand")
+                tell("hand", 'this kind of unit has no second hand; leave "hand" out');
+            else if (isMeasure && "corner" in value && !isSnowball)
+                tell("corner", 'only a snowball has a "corner"');
+            else if (isMeasure && BigInt(error.value) !== 0n)
+                tell("height", 'this kind of unit takes no "height"; give its "size" alone');
+            else if (isMeasure && isSnowball)
+                tell(null, '"corner" is missing: how far along its sides a snowball loses its corners');
+            else if (isMeasure) tell(null, '"height" is missing: this kind of unit has "width" and "height"');
+            else tell(null, error.message);
+            return 0n;
+        }
+    }
+
+    #methodsOf(kind) {
+        const found = [];
+        for (let i = 0; i < this.muslin.unitRecipeCount(); i++) {
+            const recipe = this.muslin.unitRecipeAt(i);
+            const [word] = Object.entries(words.method).find(([, method]) => method === recipe.method) ?? [];
+            if (recipe.kind === kind && word) found.push(`"${word}"`);
+        }
+        return found.length < 2 ? found.join("") : `${found.slice(0, -1).join(", ")} or ${found.at(-1)}`;
     }
 
     /** How a kind is made where nothing is said: the first way that the library lists. */
@@ -440,8 +481,60 @@ export class Design {
         const spec = this.#measures(place, value, { width: "width", height: "height" });
         const fabrics = value.pieces.map((piece) => this.#fabric(piece.fabric));
         return all && spec
-            ? this.#ask(place, () => this.quilt.shape(corners, fabrics, spec.width ?? 0n, spec.height ?? 0n))
+            ? this.#askShape(place, corners, () =>
+                  this.quilt.shape(corners, fabrics, spec.width ?? 0n, spec.height ?? 0n)
+              )
             : 0n;
+    }
+
+    /** What is wrong with a drawing is told where its corner stands. */
+    #askShape(place, corners, call) {
+        try {
+            return call();
+        } catch (error) {
+            if (!(error instanceof MuslinError) || error.status === "noMemory") throw error;
+            const { status, message } = error,
+                at = Number(error.at),
+                more = { status };
+            if (!message.startsWith("Row of the ") || at >= corners.length || !message.includes(". ")) {
+                this.told.add(place, message, undefined, more);
+                return 0n;
+            }
+            const { piece } = corners[at],
+                first = corners.findIndex((corner) => corner.piece === piece);
+            const ring =
+                piece < 0
+                    ? placeIn(place, "shape")
+                    : placeIn(placeIn(placeIn(place, "pieces"), piece), "corners");
+            if (status === "shape" && this.#goesWrongWay(corners, piece))
+                this.told.add(
+                    ring,
+                    "these corners go round the wrong way: write them in the other order",
+                    undefined,
+                    more
+                );
+            else
+                this.told.add(
+                    placeIn(ring, at - first),
+                    message.slice(message.indexOf(". ") + 2),
+                    undefined,
+                    more
+                );
+            return 0n;
+        }
+    }
+
+    /** Whether the corners of a ring, written in the other order, are no fault. */
+    #goesWrongWay(corners, piece) {
+        const ring = corners.filter((corner) => corner.piece === piece).reverse();
+        const turned = corners.map((corner) => (corner.piece === piece ? ring.shift() : corner));
+        try {
+            this.muslin.shapeCheck(turned);
+            return true;
+        } catch (error) {
+            if (!(error instanceof MuslinError)) throw error;
+            return error.status !== "shape" || turned[Number(error.at)]?.piece !== piece;
+        }
     }
 
     #triangleRows(place, value) {
@@ -709,14 +802,16 @@ export class Design {
     #trySolving() {
         const { error } = this.#solve(this.top);
         if (!error) return;
-        this.told.add(this.#placeOfProblem(this.top, error), error.message, undefined, { status: error.status });
+        this.told.add(this.#placeOfProblem(this.top, error), this.#inOwnUnits(error.message), undefined, {
+            status: error.status,
+        });
         if (this.quilt.counts().nodes > SMALL) return;
         let tried = 0;
         for (const node of this.#places.keys()) {
             if (this.muslin.idSort(node) !== "node" || tried++ >= TRIED_MOST) continue;
             const found = this.#solve(node);
             if (found.error)
-                this.told.add(this.#placeOfProblem(node, found.error), found.error.message, undefined, {
+                this.told.add(this.#placeOfProblem(node, found.error), this.#inOwnUnits(found.error.message), undefined, {
                     status: found.error.status,
                 });
             found.solution?.free();

@@ -141,8 +141,18 @@ def test_what_the_library_refuses_is_told_at_the_node(reader: Reader) -> None:
                            "fabrics": ["red", "white"]},
                      row={"across": ["goose", "patch"]})
     rows = {row["place"]: row for row in reader.value(file)["complaints"]}
-    assert sorted(rows) == ["/parts/goose", "/parts/star"]  # and nothing of the row that holds one of them
+    assert sorted(rows) == ["/parts/goose/corner", "/parts/star/method"]  # and nothing of the row that holds one of them
     assert all(row["status"] > 0 and row["sentence"] for row in rows.values())
+
+
+def test_corners_that_go_round_the_wrong_way(reader: Reader) -> None:
+    right = [["0 in", "0 in"], ["3 in", "0 in"], ["3 in", "3 in"], ["0 in", "3 in"]]
+    crossed = [right[at] for at in (0, 2, 1, 3)]
+    for shape, piece, place, words in [(right[::-1], right, "shape", "other order"),
+                                       (right, right[::-1], "pieces/0/corners", "other order"),
+                                       (right, crossed, "pieces/0/corners/2", "edges that do not cross")]:
+        told = reader.told(with_part(own={"shape": shape, "pieces": [{"fabric": "red", "corners": piece}]}))
+        assert list(told) == [f"/parts/own/{place}"] and words in told[f"/parts/own/{place}"]
 
 
 def test_what_cannot_be_worked_out_is_told_at_the_node(reader: Reader) -> None:
@@ -153,10 +163,15 @@ def test_what_cannot_be_worked_out_is_told_at_the_node(reader: Reader) -> None:
     assert sorted(reader.told(file)) == ["/parts/goose", "/parts/less/width"]
 
 
+def test_nothing_is_told_in_the_units_of_the_file(reader: Reader) -> None:
+    file = plain(units="cm", measures={"square": "0 cm"})
+    assert set(reader.told(file).values()) == {"Finished size is 0 cm, but must be more than 0 cm."}
+
+
 def test_what_is_said_of_the_whole_has_its_place(reader: Reader) -> None:
     assert list(reader.told(plain(cutting={"grid": "0 in"}))) == ["/cutting/grid"]
     assert list(reader.told(plain(seam={"allowance": "500 yd"}))) == ["/seam"]
-    assert list(reader.told(plain(fabrics={"red": {"usable width": "0 mm"}, "white": {}}))) == ["/fabrics/red"]
+    assert list(reader.told(plain(fabrics={"red": {"usable width": "0 mm"}, "white": {}}))) == ["/fabrics/red/usable width"]
 
 
 def test_every_size_is_looked_at(reader: Reader) -> None:
