@@ -56,7 +56,9 @@ def one_pool(waiting: "Iterator[Job]", workers: int, lost: "list[Job]") -> "Iter
     try:
         while True:
             for job in itertools.islice(waiting, UNDER_WAY * workers - len(under_way)):
+                lost.append(job)  # for as long as it is not under way: submitting fails where a process has died
                 under_way[pool.submit(work, job)] = job
+                lost.pop()
             if not under_way:
                 return
             done, _ = wait(under_way, return_when=FIRST_COMPLETED)

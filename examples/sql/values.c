@@ -124,8 +124,8 @@ bool word_from(struct trouble *trouble, const char *what, sqlite3_value *value, 
                int32_t *chosen)
 {
     char list[400];
-    const char *text;
-    size_t length;
+    const char *text = NULL;
+    size_t length = 0;
     if (!text_from(trouble, what, value, &text, &length))
         return false;
     const struct word *word = find_word(words, text);
