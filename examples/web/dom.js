@@ -66,16 +66,24 @@ export function table(caption, heads, rows) {
     );
 }
 
+const sizes = new ResizeObserver((changed) => changed.forEach(({ target }) => mind(target)));
+
 /** What may be wider than the page, and is then moved sideways, with the keys too. */
 export function wide(label, ...children) {
-    return h("div", { class: "wide", role: "group", "aria-label": label }, children);
+    const place = h("div", { class: "wide", role: "group", "aria-label": label }, children);
+    sizes.observe(place); // also when what it lies in is unfolded
+    return place;
+}
+
+function mind(place) {
+    if (place.scrollWidth > place.clientWidth) place.tabIndex = 0;
+    else place.removeAttribute("tabindex");
 }
 
 /** Only what is wider than its place is a stop for the keyboard. */
 export function mindWide(within) {
     for (const place of within.querySelectorAll(".wide"))
-        if (place.scrollWidth > place.clientWidth) place.tabIndex = 0;
-        else place.removeAttribute("tabindex");
+        mind(place);
 }
 
 /** What unfolds, and stays as it was left when the page is written anew. */

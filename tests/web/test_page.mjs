@@ -460,6 +460,7 @@ for (const width of [360, 800, 1400])
                     await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth),
                     "the page is wider than the window"
                 );
+                await page.evaluate(() => new Promise((done) => setTimeout(done, 400)));
                 await page.evaluate(`(() => { ${axeSource.replaceAll("</", "<\\/")} })()`).catch(() => {});
                 const found = await page.evaluate(
                     async () =>
