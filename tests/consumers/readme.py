@@ -24,6 +24,7 @@ ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
 FENCE = re.compile(r"^```(?P<language>\w*) *(?P<name>\S*)[^\n]*\n(?P<body>.*?)^```[ \t]*$", re.MULTILINE | re.DOTALL)
 LANGUAGES = ("c", "python", "sh")
 FRONT_ENDS = {"muslin": "MUSLIN_CLI", "muslin-sheet": "MUSLIN_SHEET"}
+STAGE = ".stage"  # beside a program, leading to the install: blanks in its path would part the flags of pkg-config
 WARNINGS = ["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror"]
 
 
@@ -39,7 +40,7 @@ def environment(build):
     libraries = staged[0].parent.parent
     paths = [str(pathlib.Path(os.environ[name]).parent) for name in FRONT_ENDS.values() if os.environ.get(name)]
     return dict(os.environ, PKG_CONFIG_LIBDIR=str(staged[0].parent),
-                PKG_CONFIG_SYSROOT_DIR=str(build / "consumers" / "stage"), LD_LIBRARY_PATH=str(libraries),
+                PKG_CONFIG_SYSROOT_DIR=STAGE, LD_LIBRARY_PATH=str(libraries),
                 MUSLIN_LIBRARY=str(libraries / "libmuslin.so.1"), PYTHONPATH=str(ROOT / "bindings" / "python"),
                 PYTHONDONTWRITEBYTECODE="1", PATH=os.pathsep.join([*paths, os.environ["PATH"]]))
 
@@ -94,11 +95,12 @@ def programs(text):
             yield "file", body, name, line
 
 
-def check(path, env):
+def check(path, env, stage):
     """The languages of the programs that ran as the file says, and of those that were skipped."""
     languages, skipped = [], []
     runners = {"c": run_c, "python": run_python, "sh": run_sh}
     with tempfile.TemporaryDirectory() as folder:
+        pathlib.Path(folder, STAGE).symlink_to(stage)
         for language, source, expected, line in programs(path.read_text(encoding="utf-8")):
             if language == "file":
                 pathlib.Path(folder, expected).write_text(source, encoding="utf-8")
@@ -127,7 +129,7 @@ def main():
     failed = 0
     for path in files:
         try:
-            ran, skipped = check(path, env)
+            ran, skipped = check(path, env, build / "consumers" / "stage")
             print(f"{path.name}: {len(ran)} programs ran and printed what it says" +
                   (f"; {len(skipped)} skipped, for the front ends are not built" if skipped else ""))
         except Wrong as wrong:

@@ -4,6 +4,7 @@
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
 import test from "node:test";
+import { fileURLToPath } from "node:url";
 import { part } from "./package.mjs";
 
 const { functions, handles } = await part("api.js");
@@ -69,7 +70,7 @@ function ask({ call, given: asked, on, reads, as }) {
 
 test("requests by chance are answered as by the C library", () => {
     const seed = process.env.MUSLIN_JS_SEED ?? "1";
-    const script = new URL("./asked.py", import.meta.url).pathname;
+    const script = fileURLToPath(new URL("./asked.py", import.meta.url));
     const asked = spawnSync("python3", ["-B", script, seed, process.env.MUSLIN_JS_ROUNDS ?? "8"],
         { encoding: "utf-8", maxBuffer: 1 << 30 });
     assert.equal(asked.status, 0, asked.stderr);

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import json
 import os
+import shlex
 import subprocess
 from pathlib import Path
 from typing import Any, Iterable
@@ -39,7 +40,7 @@ class Reader:
     def __init__(self, folder: Path) -> None:
         self.program = folder / "show_design"
         asked = ["pkg-config", "--cflags", "--libs", "muslin", "jansson"]
-        flags = subprocess.run(asked, capture_output=True, text=True, check=True).stdout.split()
+        flags = shlex.split(subprocess.run(asked, capture_output=True, text=True, check=True).stdout)
         subprocess.run([os.environ.get("CC", "gcc"), "-std=c11", "-g", "-O1", "-fsanitize=address,undefined",
                         "-fno-sanitize-recover=undefined", "-I", str(PATTERN), "-o", str(self.program),
                         str(Path(__file__).with_name("show_design.c")),
