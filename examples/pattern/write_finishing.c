@@ -111,6 +111,18 @@ static void write_backing(struct document *document, const struct worked *worked
 
 /* ---- batting ----------------------------------------------------------------------------------------------------- */
 
+/* Against the back, where there is one. */
+static const char *how_far_out(const struct worked *worked)
+{
+    if (!worked->design->has_backing)
+        return "it stands out beyond the quilt on every side";
+    const muslin_len back = worked->backings[0].needed_width;
+    if (worked->batting.width < back)
+        return "it stands out beyond the quilt like the back, a little less";
+    return worked->batting.width == back ? "it stands out beyond the quilt as far as the back"
+                                         : "it stands out further than the back: trim it to that when they are layered";
+}
+
 static void write_batting(struct document *document, const struct worked *worked)
 {
     const struct muslin_batting *batting = &worked->batting;
@@ -121,8 +133,8 @@ static void write_batting(struct document *document, const struct worked *worked
     char text[WORD_ROOM];
     char wide[WORD_ROOM];
     say(document, ITEM_SUBHEADING, 0, NULL, "%s", capital(worked, WORD_BATTING, head));
-    say(document, ITEM_POINT, 0, NULL, "Cut %s%s: it stands out beyond the quilt like the back, a little less.",
-        measured_by(worked, batting->width, batting->length, text), each);
+    say(document, ITEM_POINT, 0, NULL, "Cut %s%s: %s.", measured_by(worked, batting->width, batting->length, text),
+        each, how_far_out(worked));
     if (batting->package >= 0)
         say(document, ITEM_POINT, 0, NULL, "A package of %s covers that%s.",
             package_size(worked, text),

@@ -200,7 +200,7 @@ void write_steps(struct document *document, const struct worked *worked)
     say(document, ITEM_HEADING, 0, NULL, "Sewing");
     say(document, ITEM_SAY, 0, NULL, "The right side faces you; left, right, up and down are as the part lies in its "
         "own step. Drawings beside steps show the parts in the order they are sewn; arrows: press that way; a zigzag "
-        "line across a part: it is longer than drawn. Sizes are unfinished unless it is said otherwise.");
+        "line: something is left out of the drawing. Sizes are unfinished unless it is said otherwise.");
     if (last == 0)
         say(document, ITEM_SAY, 0, NULL, "The middle is one piece: nothing is sewn before the borders.");
     write_some_steps(document, worked, 0, last);
