@@ -207,3 +207,17 @@ class Api:
             if found and not found.startswith("MUSLIN_"):
                 return found
         return ""
+
+
+# ---- what is written of it ------------------------------------------------------------------------------------------
+
+def keep_current(package: Path, files: Dict[str, str], check: bool, program: str) -> int:
+    """Writes the files that differ, or names them, and returns 1, where they are only checked."""
+    stale = [name for name, text in files.items()
+             if not (package / name).exists() or (package / name).read_text(encoding="utf-8") != text]
+    if check and stale:
+        print(f"not current: {', '.join(stale)}: run {program}")
+        return 1
+    for name in stale:
+        (package / name).write_text(files[name], encoding="utf-8")
+    return 0

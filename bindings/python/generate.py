@@ -18,8 +18,8 @@ HERE = Path(__file__).resolve().parent
 PACKAGE = HERE / "muslin"
 sys.path.insert(0, str(HERE.parent))
 
-from described import (HOW_MUCH, OPTIONAL_ARRAYS, TRUTHS, Api, camel, enum_class, enum_members, inches, Member, plain,
-                       Record, without_prefix, without_struct)
+from described import (HOW_MUCH, OPTIONAL_ARRAYS, TRUTHS, Api, camel, enum_class, enum_members, inches, keep_current,
+                       Member, plain, Record, without_prefix, without_struct)
 
 WIDTH = 120
 
@@ -760,18 +760,7 @@ def main(arguments: List[str]) -> int:
     if arguments not in ([], ["--check"]):
         print(__doc__)
         return 2
-    stale = []
-    for name, text in files(Api()).items():
-        path = PACKAGE / name
-        if path.exists() and path.read_text(encoding="utf-8") == text:
-            continue
-        stale.append(name)
-        if not arguments:
-            path.write_text(text, encoding="utf-8")
-    if arguments and stale:
-        print(f"not current: {', '.join(stale)}: run bindings/python/generate.py")
-        return 1
-    return 0
+    return keep_current(PACKAGE, files(Api()), check=bool(arguments), program="bindings/python/generate.py")
 
 
 if __name__ == "__main__":

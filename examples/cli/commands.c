@@ -25,7 +25,8 @@ static const struct command *const finishing_group[] = { &batting_command, &back
                                                          &bias_command, &sleeve_command, &shrinkage_command, NULL };
 static const struct command *const cloth_group[] = { &usable_command, &pieces_command, &strips_command, &stock_command,
                                                      &cutlist_command, &cutplan_command, &substitute_command,
-                                                     &motif_command, &stack_command, &prewash_command, &buy_command, NULL };
+                                                     &motif_command, &stack_command, &prewash_command, &buy_command,
+                                                     NULL };
 static const struct command *const supplies_group[] = { &seams_command, &thread_command, &stitches_command,
                                                         &quilting_lines_command, &weight_command, &cost_command,
                                                         NULL };

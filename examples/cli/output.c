@@ -136,8 +136,8 @@ static bool goes_on(const char *target, const char *part)
     return alike;
 }
 
-/* Where there is no part, or nothing in it, the target may be one that was cut off: its lines go on in a new part, and it stays until
- * that is finished. */
+/* Where there is no part, or nothing in it, the target may be one that was cut off: its lines go on in a new part, and it
+ * stays until that is finished. */
 static bool open_earlier(struct output *output, bool *may_replace, struct failure *failure)
 {
     struct stat target;

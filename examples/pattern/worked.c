@@ -13,6 +13,14 @@ void *rows_for(size_t count, size_t size)
     return kept(calloc(count + 1, size));
 }
 
+/* All rows that a call has: first it tells how many, then it fills them. Its own arguments stand last. */
+#define READ_ROWS(rows, count, call, ...) \
+    do { \
+        must(call(__VA_ARGS__, NULL, 0, 0, &(count), NULL)); \
+        (rows) = rows_for((count), sizeof *(rows)); \
+        must(call(__VA_ARGS__, (rows), sizeof *(rows), (count), &(count), NULL)); \
+    } while (0)
+
 /* ---- complaints -------------------------------------------------------------------------------------------------- */
 
 /* True when the call went well; else its sentence is told at the place. */
@@ -52,10 +60,7 @@ static bool solve(struct worked *worked, struct complaints *complaints)
     worked->totals.size = sizeof worked->totals;
     must(muslin_solution_totals(worked->solution, &worked->totals, NULL));
     worked->top = size_of(worked, design->top);
-    size_t *count = &worked->misfits_count;
-    must(muslin_solution_misfits(worked->solution, NULL, 0, 0, count, NULL));
-    worked->misfits = rows_for(*count, sizeof *worked->misfits);
-    must(muslin_solution_misfits(worked->solution, worked->misfits, sizeof *worked->misfits, *count, count, NULL));
+    READ_ROWS(worked->misfits, worked->misfits_count, muslin_solution_misfits, worked->solution);
     return true;
 }
 
@@ -163,39 +168,20 @@ static void read_laid(struct worked *worked)
 
 static void read_cuts(struct worked *worked)
 {
-    size_t *count = &worked->cuts_count;
-    must(muslin_solution_cuts(worked->solution, NULL, 0, 0, count, NULL));
-    worked->cuts = rows_for(*count, sizeof *worked->cuts);
-    must(muslin_solution_cuts(worked->solution, worked->cuts, sizeof *worked->cuts, *count, count, NULL));
-    count = &worked->sets_count;
-    must(muslin_solution_strip_sets(worked->solution, NULL, 0, 0, count, NULL));
-    worked->sets = rows_for(*count, sizeof *worked->sets);
-    must(muslin_solution_strip_sets(worked->solution, worked->sets, sizeof *worked->sets, *count, count, NULL));
+    READ_ROWS(worked->cuts, worked->cuts_count, muslin_solution_cuts, worked->solution);
+    READ_ROWS(worked->sets, worked->sets_count, muslin_solution_strip_sets, worked->solution);
 }
 
 /* ---- sewing and pressing ----------------------------------------------------------------------------------------- */
-
-static void read_feeds(struct worked *worked, size_t step)
-{
-    struct feeds *feeds = &worked->feeds[step];
-    size_t *count = &feeds->count;
-    const int64_t row = (int64_t)step;
-    must(muslin_sewing_feeds(worked->solution, row, NULL, 0, 0, count, NULL));
-    feeds->rows = rows_for(*count, sizeof *feeds->rows);
-    must(muslin_sewing_feeds(worked->solution, row, feeds->rows, sizeof *feeds->rows, *count, count, NULL));
-}
 
 /* An allowance that is 1/64 in off makes each seam 1/32 in off. */
 static void read_steps(struct worked *worked)
 {
     const muslin_len seam_error = MUSLIN_TICKS_PER_INCH / 32;
-    size_t *count = &worked->steps_count;
-    must(muslin_sewing_steps(worked->solution, NULL, 0, 0, count, NULL));
-    worked->steps = rows_for(*count, sizeof *worked->steps);
-    must(muslin_sewing_steps(worked->solution, worked->steps, sizeof *worked->steps, *count, count, NULL));
-    worked->feeds = rows_for(*count, sizeof *worked->feeds);
-    for (size_t i = 0; i < *count; i++)
-        read_feeds(worked, i);
+    READ_ROWS(worked->steps, worked->steps_count, muslin_sewing_steps, worked->solution);
+    worked->feeds = rows_for(worked->steps_count, sizeof *worked->feeds);
+    for (size_t i = 0; i < worked->steps_count; i++)
+        READ_ROWS(worked->feeds[i].rows, worked->feeds[i].count, muslin_sewing_feeds, worked->solution, (int64_t)i);
     worked->sewn.size = sizeof worked->sewn;
     must(muslin_sewing_totals(worked->solution, seam_error, 0, &worked->sewn, NULL));
 }
@@ -225,7 +211,6 @@ static void press_mitred_borders(struct worked *worked)
 static bool press(struct worked *worked, struct complaints *complaints)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    size_t *count = &worked->seams_count;
     muslin_status status = muslin_pressing_create(worked->solution, &worked->design->pressing, &worked->pressing,
                                                   &problem);
     if (!went_well(status, &problem, "/pressing", complaints))
@@ -233,18 +218,10 @@ static bool press(struct worked *worked, struct complaints *complaints)
     const struct muslin_pressing_plan *plan = worked->pressing;
     worked->pressed.size = sizeof worked->pressed;
     must(muslin_pressing_totals(plan, &worked->pressed, NULL));
-    must(muslin_pressing_seams(plan, NULL, 0, 0, count, NULL));
-    worked->seams = rows_for(*count, sizeof *worked->seams);
-    must(muslin_pressing_seams(plan, worked->seams, sizeof *worked->seams, *count, count, NULL));
+    READ_ROWS(worked->seams, worked->seams_count, muslin_pressing_seams, plan);
     press_mitred_borders(worked);
-    count = &worked->children_count;
-    must(muslin_pressing_children(plan, NULL, 0, 0, count, NULL));
-    worked->children = rows_for(*count, sizeof *worked->children);
-    must(muslin_pressing_children(plan, worked->children, sizeof *worked->children, *count, count, NULL));
-    count = &worked->exceptions_count;
-    must(muslin_pressing_exceptions(plan, NULL, 0, 0, count, NULL));
-    worked->exceptions = rows_for(*count, sizeof *worked->exceptions);
-    must(muslin_pressing_exceptions(plan, worked->exceptions, sizeof *worked->exceptions, *count, count, NULL));
+    READ_ROWS(worked->children, worked->children_count, muslin_pressing_children, plan);
+    READ_ROWS(worked->exceptions, worked->exceptions_count, muslin_pressing_exceptions, plan);
     return true;
 }
 
@@ -388,15 +365,11 @@ static bool lay_out_backs(struct worked *worked, const struct muslin_backing_spe
 static bool back(struct worked *worked, struct complaints *complaints)
 {
     struct muslin_backing_spec spec = worked->design->backing;
-    size_t *count = &worked->panels_count;
     spec.quilt_width = worked->top.finished_width;
     spec.quilt_length = worked->top.finished_height;
     if (!lay_out_backs(worked, &spec, complaints))
         return false;
-    const int32_t layout = worked->backings[0].layout;
-    must(muslin_backing_panels(&spec, layout, NULL, 0, 0, count, NULL));
-    worked->panels = rows_for(*count, sizeof *worked->panels);
-    must(muslin_backing_panels(&spec, layout, worked->panels, sizeof *worked->panels, *count, count, NULL));
+    READ_ROWS(worked->panels, worked->panels_count, muslin_backing_panels, &spec, worked->backings[0].layout);
     return true;
 }
 
@@ -438,24 +411,12 @@ static void read_bolt(struct worked *worked, size_t row)
     struct bolt *bolt = &worked->bolts[row];
     const muslin_len least = least_left_over(worked->design);
     const struct muslin_cutplan *plan = bolt->from_strips;
-    size_t *count = &bolt->strips_count;
     if (plan == NULL)
         must(muslin_yardage_plan(worked->yardage, (int64_t)row, &plan, NULL));
-    must(muslin_cutplan_strips(plan, NULL, 0, 0, count, NULL));
-    bolt->strips = rows_for(*count, sizeof *bolt->strips);
-    must(muslin_cutplan_strips(plan, bolt->strips, sizeof *bolt->strips, *count, count, NULL));
-    count = &bolt->places_count;
-    must(muslin_cutplan_places(plan, NULL, 0, 0, count, NULL));
-    bolt->places = rows_for(*count, sizeof *bolt->places);
-    must(muslin_cutplan_places(plan, bolt->places, sizeof *bolt->places, *count, count, NULL));
-    count = &bolt->pieces_count;
-    must(muslin_cutplan_pieces(plan, NULL, 0, 0, count, NULL));
-    bolt->pieces = rows_for(*count, sizeof *bolt->pieces);
-    must(muslin_cutplan_pieces(plan, bolt->pieces, sizeof *bolt->pieces, *count, count, NULL));
-    count = &bolt->left_over_count;
-    must(muslin_cutplan_left_over(plan, least, NULL, 0, 0, count, NULL));
-    bolt->left_over = rows_for(*count, sizeof *bolt->left_over);
-    must(muslin_cutplan_left_over(plan, least, bolt->left_over, sizeof *bolt->left_over, *count, count, NULL));
+    READ_ROWS(bolt->strips, bolt->strips_count, muslin_cutplan_strips, plan);
+    READ_ROWS(bolt->places, bolt->places_count, muslin_cutplan_places, plan);
+    READ_ROWS(bolt->pieces, bolt->pieces_count, muslin_cutplan_pieces, plan);
+    READ_ROWS(bolt->left_over, bolt->left_over_count, muslin_cutplan_left_over, plan, least);
 }
 
 struct muslin_blank_spec *pieces_of(const struct worked *worked, const struct cloth *cloth,
@@ -599,7 +560,6 @@ static bool buy(struct worked *worked, const struct stopper *stopper, struct com
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct muslin_allocator allocator;
-    size_t *count = &worked->bill_count;
     char place[80];
     bool fine = true;
     struct muslin_yardage_spec spec = worked->design->buying;
@@ -611,11 +571,9 @@ static bool buy(struct worked *worked, const struct stopper *stopper, struct com
     place_of_fabric(worked, &problem, place, sizeof place);
     if (!went_well(status, &problem, place, complaints))
         return false;
-    must(muslin_yardage_fabrics(worked->yardage, NULL, 0, 0, count, NULL));
-    worked->bill = rows_for(*count, sizeof *worked->bill);
-    worked->bolts = rows_for(*count, sizeof *worked->bolts);
-    must(muslin_yardage_fabrics(worked->yardage, worked->bill, sizeof *worked->bill, *count, count, NULL));
-    for (size_t i = 0; i < *count; i++) {
+    READ_ROWS(worked->bill, worked->bill_count, muslin_yardage_fabrics, worked->yardage);
+    worked->bolts = rows_for(worked->bill_count, sizeof *worked->bolts);
+    for (size_t i = 0; i < worked->bill_count; i++) {
         fine = read_strips(worked, i, complaints) && fine;
         read_bolt(worked, i);
     }

@@ -46,15 +46,18 @@ static void write_strips_row(struct table *table, const struct worked *worked, c
         add_cell(table, cloth->strips_have == 0 ? "none" : "too few");
 }
 
+static void add_spare(struct table *table, const struct worked *worked, muslin_len spare)
+{
+    char text[WORD_ROOM];
+    add_cell(table, "%s", is_nothing(worked, spare) ? "none" : at_most(worked, spare, text));
+}
+
 static void write_bolt_row(struct table *table, const struct worked *worked, const struct muslin_fabric_yardage *row)
 {
     char text[WORD_ROOM];
     add_cell(table, "%s", at_least(worked, row->cloth_length, text));
     add_cell(table, "%s", to_buy(worked, row->bought, text));
-    if (is_nothing(worked, row->spare))
-        add_cell(table, "none");
-    else
-        add_cell(table, "%s", at_most(worked, row->spare, text));
+    add_spare(table, worked, row->spare);
 }
 
 static void write_cloth_row(struct table *table, const struct worked *worked, size_t fabric)
@@ -84,10 +87,7 @@ static void write_backing_row(struct table *table, const struct worked *worked)
              measured(worked, design->backing.fabric_width, text));
     add_cell(table, "%s", at_least(worked, backs->needed, text));
     add_cell(table, "%s", to_buy(worked, backs->bought, text));
-    if (is_nothing(worked, backs->spare))
-        add_cell(table, "none");
-    else
-        add_cell(table, "%s", at_most(worked, backs->spare, text));
+    add_spare(table, worked, backs->spare);
     if (tops > 1)
         add_cell(table, "backs of all %" PRId64 " quilts, %" PRId64 " panel%s each", tops, best->panels,
                  plural(best->panels));
@@ -168,8 +168,8 @@ static void write_strip_counts(struct document *document, const struct worked *w
         fewest = fewest < 0 || bolt->tops_given < fewest ? bolt->tops_given : fewest;
         shares = shares || bolt->strips_needed * bolt->tops_given > cloth->strips_have;
         if (cloth->strips_have < bolt->strips_needed)
-            say(document, ITEM_CAUTION, 0, NULL, "%s: %" PRId64 " strips are needed, and there are only %" PRId64 ": %" PRId64
-                " more are missing.", cloth->name, bolt->strips_needed, cloth->strips_have,
+            say(document, ITEM_CAUTION, 0, NULL, "%s: %" PRId64 " strips are needed, and there are only %" PRId64
+                ": %" PRId64 " more are missing.", cloth->name, bolt->strips_needed, cloth->strips_have,
                 bolt->strips_needed - cloth->strips_have);
     }
     if (fewest == 0)

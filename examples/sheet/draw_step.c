@@ -47,11 +47,7 @@ static void draw_upper_edge(cairo_t *cairo, double x, double y, int32_t quarter_
     cairo_line_to(cairo, 4, 6.5);
     cairo_line_to(cairo, -4, 6.5);
     cairo_close_path(cairo);
-    cairo_set_source_rgb(cairo, 1, 1, 1);
-    cairo_set_line_width(cairo, 2);
-    cairo_stroke_preserve(cairo);
-    set_black(cairo);
-    cairo_fill(cairo);
+    fill_in_relief(cairo);
     cairo_restore(cairo);
 }
 

@@ -128,6 +128,8 @@ double flow_before(const struct flow *flow, size_t item);
 bool flow_is_of_step(const struct item *item);
 
 void flow_lines(struct flow *flow, size_t item);                               /* flow_lines.c */
+/* A text whose letters and place are known, line by line; with `keep` all of it stays with what follows. */
+void flow_put_lines(struct flow *flow, size_t item, struct lines *lines, const char *text, bool keep);
 void flow_table(struct flow *flow, size_t item);                               /* flow_table.c */
 void flow_grid(struct flow *flow, size_t item, const struct table *table, bool is_contents);
 void flow_grid_free(struct grid *grid);

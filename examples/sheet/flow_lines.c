@@ -117,13 +117,9 @@ static bool leads_on(const struct flow *flow, size_t item)
     return heads || colon || to_picture || is_at_end_of_list(flow, item);
 }
 
-void flow_lines(struct flow *flow, size_t item)
+void flow_put_lines(struct flow *flow, size_t item, struct lines *lines, const char *text, bool keep)
 {
-    const struct item *asked = &flow->document->items[item];
-    struct lines *lines = flow_need(1, sizeof *lines);
-    lines->face = face_of(flow, item);
-    hang(flow, item, lines);
-    lines->layout = type_set(flow->letters, lines->face, asked->text, flow_width(flow, lines->x));
+    lines->layout = type_set(flow->letters, lines->face, text, flow_width(flow, lines->x));
     int count = type_lines(lines->layout);
     for (int line = 0; line < count; line++) {
         double before = line == 0 ? flow_before(flow, item) : 0;
@@ -132,7 +128,17 @@ void flow_lines(struct flow *flow, size_t item)
         strip->count = (size_t)line;
         strip->first = line == 0;
         strip->last = line == count - 1;
-        strip->keep = strip->last ? leads_on(flow, item) : is_kept(line, count);
-        strip->new_page = strip->first && asked->kind == ITEM_SIZE && flow->sizes > 1;
+        strip->keep = keep || (strip->last ? leads_on(flow, item) : is_kept(line, count));
     }
+}
+
+void flow_lines(struct flow *flow, size_t item)
+{
+    const struct item *asked = &flow->document->items[item];
+    const size_t first = flow->used;
+    struct lines *lines = flow_need(1, sizeof *lines);
+    lines->face = face_of(flow, item);
+    hang(flow, item, lines);
+    flow_put_lines(flow, item, lines, asked->text, false);
+    flow->strips[first].new_page = asked->kind == ITEM_SIZE && flow->sizes > 1;
 }

@@ -246,17 +246,7 @@ static struct lines *put_caption(struct flow *flow, size_t item, const char *tex
     struct lines *lines = flow_need(1, sizeof *lines);
     lines->face = FACE_STRONG;
     lines->x = PAGE_INDENT;
-    lines->layout = type_set(flow->letters, lines->face, text, flow_width(flow, lines->x));
-    int count = type_lines(lines->layout);
-    for (int line = 0; line < count; line++) {
-        double before = line == 0 ? flow_before(flow, item) : 0;
-        struct strip *strip = flow_add(flow, STRIP_LINE, item, before, type_leading(lines->face));
-        strip->lines = lines;
-        strip->count = (size_t)line;
-        strip->first = line == 0;
-        strip->last = line == count - 1;
-        strip->keep = true;
-    }
+    flow_put_lines(flow, item, lines, text, true);
     return lines;
 }
 

@@ -61,6 +61,8 @@ void stroke_thin(cairo_t *cairo);
 void stroke_dashed(cairo_t *cairo, double dash, double gap);
 
 /* From one end to the other, its head at the latter; on cloth it has a white rim. */
+/* Fills the path black with a white edge, so that it stands out from any cloth. */
+void fill_in_relief(cairo_t *cairo);
 void draw_arrow(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y);
 /* From words to what they are said of, across anything: a thin line, a dot at its end. */
 void draw_lead(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y);

@@ -47,15 +47,20 @@ static void trace_arrow(cairo_t *cairo, double from_x, double from_y, double to_
     cairo_close_path(cairo);
 }
 
-void draw_arrow(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y)
+void fill_in_relief(cairo_t *cairo)
 {
-    cairo_save(cairo);
-    trace_arrow(cairo, from_x, from_y, to_x, to_y);
     cairo_set_source_rgb(cairo, 1, 1, 1);
     cairo_set_line_width(cairo, 2);
     cairo_stroke_preserve(cairo);
     set_black(cairo);
     cairo_fill(cairo);
+}
+
+void draw_arrow(cairo_t *cairo, double from_x, double from_y, double to_x, double to_y)
+{
+    cairo_save(cairo);
+    trace_arrow(cairo, from_x, from_y, to_x, to_y);
+    fill_in_relief(cairo);
     cairo_restore(cairo);
 }
 

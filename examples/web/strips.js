@@ -4,7 +4,7 @@
 // SPDX-License-Identifier: MIT
 import { readLength } from "./lengths.js";
 import { MuslinError } from "./muslin/muslin.js";
-import { plain } from "./worked.js";
+import { pick, plain } from "./worked.js";
 
 const COUNT_MOST = 2147483647;
 export const GROUPS_LISTED = 40;
@@ -191,46 +191,12 @@ export function planStrips(muslin, texts) {
 }
 
 /** What the library's own plan of the strips is asked with. */
-export function specOf({
-    strips,
-    stripsPerSet,
-    segmentsPerBlock,
-    columns,
-    rows,
-    tops,
-    stripCut,
-    usableLength,
-    segmentCut,
-    allowance,
-    takeUp,
-    endTrim,
-    resquareLoss,
-    resquareEvery,
-    foldClear,
-    turning,
-    nesting,
-    fromOneEnd,
-}) {
-    return {
-        strips,
-        stripsPerSet,
-        segmentsPerBlock,
-        columns,
-        rows,
-        tops,
-        stripCut,
-        usableLength,
-        segmentCut,
-        allowance,
-        takeUp,
-        endTrim,
-        resquareLoss,
-        resquareEvery,
-        foldClear,
-        turning,
-        nesting,
-        fromOneEnd,
-    };
+export function specOf(values) {
+    return pick(
+        values,
+        "strips stripsPerSet segmentsPerBlock columns rows tops stripCut usableLength segmentCut allowance takeUp " +
+            "endTrim resquareLoss resquareEvery foldClear turning nesting fromOneEnd"
+    );
 }
 
 /** Border, binding, batting and backing of one top. */

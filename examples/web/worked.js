@@ -23,6 +23,11 @@ export function plain(value) {
     return value;
 }
 
+/** These members of an object. */
+export function pick(from, names) {
+    return Object.fromEntries(names.split(" ").map((name) => [name, from[name]]));
+}
+
 const UNIT_NAMES = {
     halfSquare: "half-square triangles",
     quarterSquare: "quarter-square triangles",
@@ -167,38 +172,14 @@ export class Worked {
     }
 
     #cutRow(index) {
-        const {
-            fabric,
-            cutWidth,
-            cutHeight,
-            count,
-            pieces,
-            spare,
-            source,
-            shape,
-            again,
-            hand,
-            pitch,
-            warnings,
-            wideEdge,
-            narrowEdge,
-        } = this.cuts[index];
+        const cut = this.cuts[index];
         return {
             piece: this.piece[index],
-            fabric: this.#cloth(fabric),
-            cutWidth,
-            cutHeight,
-            count,
-            pieces,
-            spare,
-            source,
-            shape,
-            again,
-            hand,
-            pitch,
-            wideEdge,
-            narrowEdge,
-            warnings,
+            fabric: this.#cloth(cut.fabric),
+            ...pick(
+                cut,
+                "cutWidth cutHeight count pieces spare source shape again hand pitch wideEdge narrowEdge warnings"
+            ),
             joined: this.#isJoined(index),
             border: this.#isBorderCut(index),
             uses: this.#usesOf(index),
