@@ -126,7 +126,7 @@ def test_questions_of_the_catalogue(catalogue: Asked) -> None:
 
 
 def test_the_shell_takes_it(tmp_path: Path) -> None:
-    script = f".load {EXTENSION}\nSELECT muslin_text(muslin_cut('6 in', '1/4 in'));\n"
+    script = f".load \"{EXTENSION}\"\nSELECT muslin_text(muslin_cut('6 in', '1/4 in'));\n"
     done = subprocess.run(["sqlite3", tmp_path / "db"], input=script, capture_output=True, text=True, check=False)
     assert (done.stdout, done.stderr) == ("6 1/2 in\n", "")
 
