@@ -411,9 +411,31 @@ enum muslin_warning {
     MUSLIN_WARN_LONGER_THAN_WIDTH = 1 << 15 /* a piece is longer than its fabric is wide */
 };
 
+/* How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. Constant time. Example: 1u <<
+ * (muslin_warning_count() - 1) gives MUSLIN_WARN_LONGER_THAN_WIDTH. Since 0.1. */
+MUSLIN_API int32_t muslin_warning_count(void);
+
+/* The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything that
+ * is not exactly one known bit. Never null. Constant time. Example: muslin_warning_name(MUSLIN_WARN_NO_SLACK).
+ * Since 0.1. */
+MUSLIN_API const char *muslin_warning_name(uint32_t warning);
+
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.
  * Constant time. Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). Since 0.1. */
 MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
+
+/* ---- constants ------------------------------------------------------------------------------------------------- */
+
+/* Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX), flags,
+ * ticks per unit. For languages without a preprocessor, and for whoever was built against an older version, since
+ * limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count - 1, whose
+ * order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for MUSLIN_SIZE_MAX; it is ""
+ * and the value 0 for a place that is none. Never null. Constant time. Example: for (int32_t i = 0; i <
+ * muslin_constant_count(); i++) puts(muslin_constant_name(i)). Example: where the name is "TICKS_PER_INCH",
+ * muslin_constant_value(i) gives 8128. Since 0.1 all. */
+MUSLIN_API int32_t muslin_constant_count(void);
+MUSLIN_API const char *muslin_constant_name(int32_t index);
+MUSLIN_API int64_t muslin_constant_value(int32_t index);
 
 /* ---- allocator ------------------------------------------------------------------------------------------------- */
 

@@ -143,6 +143,11 @@ def long_strip() -> Solution:
     return solved(lambda bench: bench.patch("59 1/2", "4"))
 
 
+def constant(name: str) -> int:
+    place = [muslin.constant_name(i) for i in range(muslin.constant_count())].index(name)
+    return muslin.constant_value(place)
+
+
 CASES: List[Case] = [
     ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
     ("version_text", lambda: muslin.version_text().count("."), 2),
@@ -151,6 +156,11 @@ CASES: List[Case] = [
     ("status_sentence", lambda: "divisor is zero" in muslin.status_sentence(Status.ERR_DIVIDE_BY_ZERO), True),
     ("argument_count", lambda: muslin.argument_count() > muslin.Argument.IN_HAND, True),
     ("argument_name", lambda: muslin.argument_name(muslin.Argument.SEAM_ALLOWANCE), "seam allowance"),
+    ("warning_count", lambda: 1 << (muslin.warning_count() - 1) >= Warning.LONGER_THAN_WIDTH, True),
+    ("warning_name", lambda: muslin.warning_name(Warning.SMALL_QUILT), "SMALL_QUILT"),
+    ("constant_count", lambda: muslin.constant_count() > 60, True),
+    ("constant_name", lambda: "TICKS_PER_INCH" in map(muslin.constant_name, range(muslin.constant_count())), True),
+    ("constant_value", lambda: constant("TICKS_PER_INCH"), 8128),
     ("warning_sentence", lambda: "sleep space" in muslin.warning_sentence(Warning.SMALL_QUILT), True),
     # 2 1/2 + 1/4; 2 1/2 - 1/4; 6 x 2 1/2
     ("length_add", lambda: muslin.length_add("2 1/2", "1/4"), inch("2 3/4")),
