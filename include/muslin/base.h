@@ -56,8 +56,8 @@ extern "C" {
 #define MUSLIN_VERSION_MAJOR 0
 #define MUSLIN_VERSION_MINOR 1
 #define MUSLIN_VERSION_PATCH 0
-/* The version of these headers as one number: major x 10000 + minor x 100 + patch. */
-#define MUSLIN_VERSION 100
+/* The version of these headers as one number: major x 1000000 + minor x 1000 + patch. */
+#define MUSLIN_VERSION 1000
 
 /* The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
  * whether headers and library belong together. Constant time. Example: muslin_version() == MUSLIN_VERSION.
@@ -440,7 +440,11 @@ MUSLIN_API int64_t muslin_constant_value(int32_t index);
 /* ---- allocator ------------------------------------------------------------------------------------------------- */
 
 /* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
- * `alloc` returns null when it cannot serve; sizes are never 0; old sizes are told. */
+ * `alloc` and `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are
+ * never 0; old sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and
+ * nothing ever asks for more. What is made from one quilt uses that quilt's allocator: who solves and plans one quilt
+ * in several threads at a time gives it an allocator that can be called from all of them, as that of the C library
+ * can. */
 struct muslin_allocator {
     void *(*alloc)(void *context, size_t size);
     void *(*realloc)(void *context, void *block, size_t old_size, size_t size);

@@ -17,7 +17,8 @@ END_TEST
 
 START_TEST(the_version_number_is_made_of_its_three_parts)
 {
-    ck_assert_int_eq(MUSLIN_VERSION, MUSLIN_VERSION_MAJOR * 10000 + MUSLIN_VERSION_MINOR * 100 + MUSLIN_VERSION_PATCH);
+    ck_assert_int_eq(MUSLIN_VERSION,
+                     MUSLIN_VERSION_MAJOR * 1000000 + MUSLIN_VERSION_MINOR * 1000 + MUSLIN_VERSION_PATCH);
 }
 END_TEST
 
