@@ -292,6 +292,24 @@
     X(piece_length, "cut length of a piece") \
     X(least_part, "least length of a strip that is joined")
 
+#define WARNING_NAMES(X) \
+    X(no_slack, "NO_SLACK") \
+    X(mixed_wash, "MIXED_WASH") \
+    X(precut_washed, "PRECUT_WASHED") \
+    X(print_turned, "PRINT_TURNED") \
+    X(binding_uneven, "BINDING_UNEVEN") \
+    X(diagonal_stretch, "DIAGONAL_STRETCH") \
+    X(nest_conflict, "NEST_CONFLICT") \
+    X(set_repeats, "SET_REPEATS") \
+    X(small_quilt, "SMALL_QUILT") \
+    X(back_too_narrow, "BACK_TOO_NARROW") \
+    X(mixed_edges, "MIXED_EDGES") \
+    X(mixed_widths, "MIXED_WIDTHS") \
+    X(bias_edge, "BIAS_EDGE") \
+    X(off_grid, "OFF_GRID") \
+    X(below_exact, "BELOW_EXACT") \
+    X(longer_than_width, "LONGER_THAN_WIDTH")
+
 #define WARNING_SENTENCES(X) \
     X(no_slack, "This stands exactly on its edge: if anything comes out shorter, a piece is lost.") \
     X(mixed_wash, "Washed and unwashed fabrics meet in one top: they shrink by different amounts later.") \

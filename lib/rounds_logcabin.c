@@ -36,10 +36,14 @@ muslin_len msl_log_width(const struct msl_cabin *cabin, int64_t log)
 int32_t msl_log_side(const struct msl_cabin *cabin, int64_t log)
 {
     static const int32_t courthouse[] = { 0, 2, 1, 3 };
+    static const int32_t clockwise[] = { MUSLIN_SIDE_TOP, MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_BOTTOM, MUSLIN_SIDE_LEFT };
     int32_t place = (int32_t)(log % cabin->a_round);
     int32_t steps = cabin->spec.order == MUSLIN_LOG_COURTHOUSE ? courthouse[place] : place;
     int32_t onward = cabin->spec.turn == MUSLIN_LOG_CLOCKWISE ? steps : 4 - steps;
-    return (cabin->spec.start - MUSLIN_LOG_TOP + onward) % 4 + MUSLIN_LOG_TOP;
+    int32_t start = 0;
+    while (clockwise[start] != cabin->spec.start)
+        start++;
+    return clockwise[(start + onward) % 4];
 }
 
 int32_t msl_log_half(const struct msl_cabin *cabin, int64_t log)
@@ -56,7 +60,7 @@ struct msl_grown msl_cabin_centre(const struct msl_cabin *cabin)
 static int lies_across(const struct msl_cabin *cabin, int64_t log)
 {
     int32_t side = msl_log_side(cabin, log);
-    return side == MUSLIN_LOG_TOP || side == MUSLIN_LOG_BOTTOM;
+    return side == MUSLIN_SIDE_TOP || side == MUSLIN_SIDE_BOTTOM;
 }
 
 void msl_cabin_add(const struct msl_cabin *cabin, int64_t log, struct msl_grown *block, muslin_len *length)
@@ -97,7 +101,7 @@ static void read_spec(struct msl_check *check, struct muslin_logcabin_spec *spec
     msl_want_size(check, MUSLIN_ARG_USABLE_WIDTH, spec->usable_width);
     msl_want_size(check, MUSLIN_ARG_END_LOSS, spec->end_loss);
     msl_want_choice(check, MUSLIN_ARG_LOG_ORDER, spec->order, MUSLIN_LOG_ROUND, MUSLIN_LOG_QUARTER);
-    msl_want_choice(check, MUSLIN_ARG_LOG_SIDE, spec->start, MUSLIN_LOG_TOP, MUSLIN_LOG_LEFT);
+    msl_want_choice(check, MUSLIN_ARG_LOG_SIDE, spec->start, MUSLIN_SIDE_LEFT, MUSLIN_SIDE_BOTTOM);
     msl_want_choice(check, MUSLIN_ARG_LOG_TURN, spec->turn, MUSLIN_LOG_CLOCKWISE, MUSLIN_LOG_ANTICLOCKWISE);
     msl_want_pad(check, spec->pad);
 }

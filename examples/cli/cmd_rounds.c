@@ -14,8 +14,8 @@ static const struct word order_words[] = {
     { NULL, 0 }
 };
 static const struct word side_words[] = {
-    { "top", MUSLIN_LOG_TOP }, { "right", MUSLIN_LOG_RIGHT }, { "bottom", MUSLIN_LOG_BOTTOM },
-    { "left", MUSLIN_LOG_LEFT }, { NULL, 0 }
+    { "top", MUSLIN_SIDE_TOP }, { "right", MUSLIN_SIDE_RIGHT }, { "bottom", MUSLIN_SIDE_BOTTOM },
+    { "left", MUSLIN_SIDE_LEFT }, { NULL, 0 }
 };
 static const struct word turn_words[] = {
     { "clockwise", MUSLIN_LOG_CLOCKWISE }, { "anticlockwise", MUSLIN_LOG_ANTICLOCKWISE }, { NULL, 0 }

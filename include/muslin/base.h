@@ -56,8 +56,8 @@ extern "C" {
 #define MUSLIN_VERSION_MAJOR 0
 #define MUSLIN_VERSION_MINOR 1
 #define MUSLIN_VERSION_PATCH 0
-/* The version of these headers as one number: major x 10000 + minor x 100 + patch. */
-#define MUSLIN_VERSION 100
+/* The version of these headers as one number: major x 1000000 + minor x 1000 + patch. */
+#define MUSLIN_VERSION 1000
 
 /* The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
  * whether headers and library belong together. Constant time. Example: muslin_version() == MUSLIN_VERSION.
@@ -411,14 +411,40 @@ enum muslin_warning {
     MUSLIN_WARN_LONGER_THAN_WIDTH = 1 << 15 /* a piece is longer than its fabric is wide */
 };
 
+/* How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. Constant time. Example: 1u <<
+ * (muslin_warning_count() - 1) gives MUSLIN_WARN_LONGER_THAN_WIDTH. Since 0.1. */
+MUSLIN_API int32_t muslin_warning_count(void);
+
+/* The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything that
+ * is not exactly one known bit. Never null. Constant time. Example: muslin_warning_name(MUSLIN_WARN_NO_SLACK).
+ * Since 0.1. */
+MUSLIN_API const char *muslin_warning_name(uint32_t warning);
+
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.
  * Constant time. Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). Since 0.1. */
 MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
 
+/* ---- constants ------------------------------------------------------------------------------------------------- */
+
+/* Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX), flags,
+ * ticks per unit. For languages without a preprocessor, and for whoever was built against an older version, since
+ * limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count - 1, whose
+ * order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for MUSLIN_SIZE_MAX; it is ""
+ * and the value 0 for a place that is none. Never null. Constant time. Example: for (int32_t i = 0; i <
+ * muslin_constant_count(); i++) puts(muslin_constant_name(i)). Example: where the name is "TICKS_PER_INCH",
+ * muslin_constant_value(i) gives 8128. Since 0.1 all. */
+MUSLIN_API int32_t muslin_constant_count(void);
+MUSLIN_API const char *muslin_constant_name(int32_t index);
+MUSLIN_API int64_t muslin_constant_value(int32_t index);
+
 /* ---- allocator ------------------------------------------------------------------------------------------------- */
 
 /* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
- * `alloc` returns null when it cannot serve; sizes are never 0; old sizes are told. */
+ * `alloc` and `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are
+ * never 0; old sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and
+ * nothing ever asks for more. What is made from one quilt uses that quilt's allocator: who solves and plans one quilt
+ * in several threads at a time gives it an allocator that can be called from all of them, as that of the C library
+ * can. */
 struct muslin_allocator {
     void *(*alloc)(void *context, size_t size);
     void *(*realloc)(void *context, void *block, size_t old_size, size_t size);

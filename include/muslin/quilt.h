@@ -370,14 +370,6 @@ MUSLIN_API muslin_status muslin_set_in_spec_init(struct muslin_set_in_spec *spec
 MUSLIN_API muslin_status muslin_quilt_set_in(struct muslin_quilt *quilt, const struct muslin_set_in_spec *spec,
                                              muslin_id *out, struct muslin_problem *problem);
 
-/* Where a strip is sewn on. */
-enum muslin_side {
-    MUSLIN_SIDE_LEFT = 1,
-    MUSLIN_SIDE_RIGHT = 2,
-    MUSLIN_SIDE_TOP = 3,
-    MUSLIN_SIDE_BOTTOM = 4
-};
-
 struct muslin_log_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */

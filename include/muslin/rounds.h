@@ -38,13 +38,6 @@ enum muslin_log_order {
     MUSLIN_LOG_QUARTER = 3     /* two neighbouring sides only: the centre stays in a corner */
 };
 
-enum muslin_log_side {
-    MUSLIN_LOG_TOP = 1,
-    MUSLIN_LOG_RIGHT = 2,
-    MUSLIN_LOG_BOTTOM = 3,
-    MUSLIN_LOG_LEFT = 4
-};
-
 enum muslin_log_turn {
     MUSLIN_LOG_CLOCKWISE = 1,
     MUSLIN_LOG_ANTICLOCKWISE = 2
@@ -73,14 +66,14 @@ struct muslin_logcabin_spec {
     muslin_len usable_width;    /* of the cloth: the length of a strip across it; 0: strips are not counted */
     muslin_len end_loss;        /* of each strip, where its ends are squared; 0 or more */
     int32_t order;              /* enum muslin_log_order */
-    int32_t start;              /* enum muslin_log_side: the side of each round's first log */
+    int32_t start;              /* enum muslin_side: the side of each round's first log */
     int32_t turn;               /* enum muslin_log_turn: where the next side lies */
     int32_t pad;                /* 0 */
 };
 /* Round and round, clockwise from the top, one block, 1/4 in seams, strips 40 in usable; sizes and rounds are still to
  * be given. */
 #define MUSLIN_LOGCABIN_SPEC_INIT { sizeof(struct muslin_logcabin_spec), 0, 0, 0, 0, 0, 1, 2032, 0, 325120, 0, \
-                                    1, 1, 1, 0 }
+                                    1, 3, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_logcabin_spec_init(struct muslin_logcabin_spec *spec, uint32_t size);
 
@@ -134,7 +127,7 @@ struct muslin_log {
     muslin_len running_length;     /* cut lengths so far, of one block */
     muslin_len unfinished_width;   /* what the block must measure now, this log sewn on and pressed */
     muslin_len unfinished_height;
-    int32_t side;                  /* enum muslin_log_side */
+    int32_t side;                  /* enum muslin_side */
     int32_t half;                  /* enum muslin_log_half */
     int32_t closes_round;          /* 1 when it is its round's last: measure here, and square up */
     int32_t pad;

@@ -25,6 +25,14 @@
 extern "C" {
 #endif
 
+/* A side of what is sewn. */
+enum muslin_side {
+    MUSLIN_SIDE_LEFT = 1,
+    MUSLIN_SIDE_RIGHT = 2,
+    MUSLIN_SIDE_TOP = 3,
+    MUSLIN_SIDE_BOTTOM = 4
+};
+
 /* ---- straight setting ------------------------------------------------------------------------------------------ */
 
 enum muslin_turning {

@@ -1,9 +1,10 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: MIT
-"""Reads include/muslin/*.h and describes the whole API as data: lib/abi/api.json.
+"""Reads include/muslin/*.h and describes the whole API as data: lib/abi/api.json, and for the library itself the values
+of all constants: lib/base_constants.h.
 
-    describe_api.py            writes lib/abi/api.json
-    describe_api.py --check    exits 1 and says what differs when it is not current
+    describe_api.py            writes both files
+    describe_api.py --check    exits 1 and says what differs when they are not current
     describe_api.py --print    prints the description
 
 Bindings, the layout table and the export check come from that file. It is the same on every machine: everything stands
@@ -28,6 +29,7 @@ from clang.cindex import Cursor, CursorKind, Diagnostic, Index, TranslationUnit,
 ROOT = Path(__file__).resolve().parent.parent.parent
 INCLUDE = ROOT / "include"
 OUTPUT = ROOT / "lib" / "abi" / "api.json"
+CONSTANTS = ROOT / "lib" / "base_constants.h"
 
 ARGS = ["-std=c11", "-fparse-all-comments", "--target=x86_64-unknown-linux-gnu", f"-I{INCLUDE}"]
 
@@ -288,25 +290,49 @@ def render(value: Any, indent: int = 0) -> str:
     return "[\n" + ",\n".join(pad + render(item, indent + 2) for item in value) + "\n" + pad[2:] + "]"
 
 
+def constants_of(api: Record) -> str:
+    """The constants as a list for base.c, in the order of the headers."""
+    def row(constant: Record) -> str:
+        name, value = constant["name"][len("MUSLIN_"):], constant["value"]
+        return f'    X({name.lower()}, "{name}", INT64_C({value}))'
+    rows = " \\\n".join(row(constant) for constant in api["constants"])
+    return ("/* base_constants.h - the constants of the headers that are no enum's, in their order. Written by\n"
+            " * tests/abi/describe_api.py: change the headers, not this file.\n"
+            " *\n"
+            " * SPDX-License-Identifier: MIT */\n"
+            "#ifndef MUSLIN_BASE_CONSTANTS_H\n"
+            "#define MUSLIN_BASE_CONSTANTS_H\n"
+            "\n"
+            f"#define CONSTANTS(X) \\\n{rows}\n"
+            "\n"
+            "#endif\n")
+
+
+def is_current(path: Path, text: str) -> bool:
+    """Whether a file says so; what differs is printed."""
+    name = str(path.relative_to(ROOT))
+    old = path.read_text(encoding="utf-8") if path.exists() else ""
+    for line in difflib.unified_diff(old.splitlines(), text.splitlines(), name, "headers", lineterm="", n=1):
+        print(line)
+    if old != text:
+        print(f"{name} is not current: run tests/abi/describe_api.py")
+    return old == text
+
+
 def main(arguments: List[str]) -> int:
-    text = render(describe()) + "\n"
+    api = describe()
+    files = {OUTPUT: render(api) + "\n", CONSTANTS: constants_of(api)}
     if arguments == ["--print"]:
-        sys.stdout.write(text)
+        sys.stdout.write(files[OUTPUT])
         return 0
     if arguments == ["--check"]:
-        old = OUTPUT.read_text(encoding="utf-8") if OUTPUT.exists() else ""
-        diff = list(difflib.unified_diff(old.splitlines(), text.splitlines(), "lib/abi/api.json", "headers",
-                                         lineterm="", n=1))
-        for line in diff:
-            print(line)
-        if diff:
-            print("lib/abi/api.json is not current: run tests/abi/describe_api.py")
-        return 1 if diff else 0
+        return 0 if all([is_current(path, text) for path, text in files.items()]) else 1
     if arguments:
         print(__doc__)
         return 2
     OUTPUT.parent.mkdir(parents=True, exist_ok=True)
-    OUTPUT.write_text(text, encoding="utf-8")
+    for path, text in files.items():
+        path.write_text(text, encoding="utf-8")
     return 0
 
 

@@ -18,8 +18,16 @@ void golden_base(struct golden *g)
     }
     for (int32_t argument = -1; argument <= muslin_argument_count(); argument++)
         take_words(g, muslin_argument_name(argument));
-    for (uint32_t warning = 0; warning < 1u << 17; warning++)
+    take_number(g, muslin_warning_count());
+    for (uint32_t warning = 0; warning < 1u << 17; warning++) {
+        take_words(g, muslin_warning_name(warning));
         take_words(g, muslin_warning_sentence(warning));
+    }
+    for (int32_t i = -1; i <= muslin_constant_count(); i++) {
+        const char *name = muslin_constant_name(i);
+        take_words(g, name);
+        take_number(g, name[0] == 'V' ? 0 : muslin_constant_value(i)); /* VERSION_... */
+    }
 }
 
 /* ---- length ---------------------------------------------------------------------------------------------------- */

@@ -48,7 +48,7 @@ static void cabins(struct golden *g)
         spec.usable_width = draw_rarely(g, 6) ? 0 : draw_size(g, 60);
         spec.end_loss = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
         spec.order = draw_choice(g, MUSLIN_LOG_ROUND, MUSLIN_LOG_QUARTER);
-        spec.start = draw_choice(g, MUSLIN_LOG_TOP, MUSLIN_LOG_LEFT);
+        spec.start = draw_choice(g, MUSLIN_SIDE_LEFT, MUSLIN_SIDE_BOTTOM);
         spec.turn = draw_choice(g, MUSLIN_LOG_CLOCKWISE, MUSLIN_LOG_ANTICLOCKWISE);
         size_t n = draw_widths(g, widths, spec.rounds);
         told(g, muslin_logcabin_plan(&spec, widths, n, &out, ask(g)));

@@ -12,7 +12,7 @@ import pytest
 
 import muslin
 from muslin import (Axis, BackingLayoutKind, BlankKind, BlankSpec, CostKind, CostSpec, CutSpec, Cutplan, Direction, Edge,
-                    EdgePrintsSpec, Id, PlanStockSpec, Sort, Join, Length, LengthUnit, LogSide, LogSpec, MeasureKind,
+                    EdgePrintsSpec, Id, PlanStockSpec, Sort, Join, Length, LengthUnit, LogSpec, MeasureKind,
                     MedallionRow, NodeKind, PatchSpec, PinwheelSpec, PressingPlan, PrintRow, Quilt, RoundCorner,
                     RoundingSpec, RoundKind, SetInSpec, SewingKind, Side, SixtyPieceSpec, Solution, Status, StockSpec,
                     StripPiecing, SumSpec, Table, TouchSpec, Turning, UnitStage, ValueSpec, Warning, Yardage, calls,
@@ -143,14 +143,24 @@ def long_strip() -> Solution:
     return solved(lambda bench: bench.patch("59 1/2", "4"))
 
 
+def constant(name: str) -> int:
+    place = [muslin.constant_name(i) for i in range(muslin.constant_count())].index(name)
+    return muslin.constant_value(place)
+
+
 CASES: List[Case] = [
-    ("version", lambda: muslin.version() // 10000, muslin.VERSION_MAJOR),
+    ("version", lambda: muslin.version() // 1000000, muslin.VERSION_MAJOR),
     ("version_text", lambda: muslin.version_text().count("."), 2),
     ("status_count", lambda: muslin.status_count() > Status.ERR_NO_MEMORY, True),
     ("status_name", lambda: muslin.status_name(Status.ERR_RANGE), "ERR_RANGE"),
     ("status_sentence", lambda: "divisor is zero" in muslin.status_sentence(Status.ERR_DIVIDE_BY_ZERO), True),
     ("argument_count", lambda: muslin.argument_count() > muslin.Argument.IN_HAND, True),
     ("argument_name", lambda: muslin.argument_name(muslin.Argument.SEAM_ALLOWANCE), "seam allowance"),
+    ("warning_count", lambda: 1 << (muslin.warning_count() - 1) >= Warning.LONGER_THAN_WIDTH, True),
+    ("warning_name", lambda: muslin.warning_name(Warning.SMALL_QUILT), "SMALL_QUILT"),
+    ("constant_count", lambda: muslin.constant_count() > 60, True),
+    ("constant_name", lambda: "TICKS_PER_INCH" in map(muslin.constant_name, range(muslin.constant_count())), True),
+    ("constant_value", lambda: constant("TICKS_PER_INCH"), 8128),
     ("warning_sentence", lambda: "sleep space" in muslin.warning_sentence(Warning.SMALL_QUILT), True),
     # 2 1/2 + 1/4; 2 1/2 - 1/4; 6 x 2 1/2
     ("length_add", lambda: muslin.length_add("2 1/2", "1/4"), inch("2 3/4")),
@@ -381,8 +391,8 @@ CASES: List[Case] = [
     # 2 in and two allowances; then with a log of 1 in on it
     ("logcabin_logs", lambda: [some(log, "side", "cut_length") for log in muslin.logcabin_logs(
         ["1"], centre_width="2", centre_height="2", rounds=1)],
-     [(LogSide.TOP, inch("2 1/2")), (LogSide.RIGHT, inch("3 1/2")), (LogSide.BOTTOM, inch("3 1/2")),
-      (LogSide.LEFT, inch("4 1/2"))]),
+     [(Side.TOP, inch("2 1/2")), (Side.RIGHT, inch("3 1/2")), (Side.BOTTOM, inch("3 1/2")),
+      (Side.LEFT, inch("4 1/2"))]),
     # 2 1/2 + 3 1/2; 3 1/2 + 4 1/2
     ("logcabin_strips", lambda: [row.length for row in muslin.logcabin_strips(
         [], centre_width="2", centre_height="2", log_width="1", rounds=1)], [inch("6"), inch("8")]),

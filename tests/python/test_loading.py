@@ -126,8 +126,8 @@ class Loaded:
 
 
 def test_a_library_of_another_version_is_refused() -> None:
-    loaded: Any = Loaded(20000, list(_api.PROTOTYPES))
-    with pytest.raises(LibraryError, match=f"there is version 20000 .* version {_api.VERSION}"):
+    loaded: Any = Loaded(2000000, list(_api.PROTOTYPES))
+    with pytest.raises(LibraryError, match=f"there is version 2000000 .* version {_api.VERSION}"):
         bind(loaded, "there")
 
 
@@ -154,8 +154,8 @@ def test_every_function_is_told_its_types() -> None:
 
 @pytest.mark.parametrize("built, found, fits", [
     (100, 100, True), (100, 101, True), (101, 100, True),      # the third number is never the ABI's
-    (100, 200, False), (200, 100, False), (100, 10100, False),  # before 1.0.0 the second one is
-    (10100, 10100, True), (10100, 10200, True), (10200, 10100, False), (10100, 20100, False)])
+    (1000, 2000, False), (2000, 1000, False), (1000, 1001000, False),  # before 1.0.0 the second one is
+    (1001000, 1001000, True), (1001000, 1002000, True), (1002000, 1001000, False), (1001000, 2001000, False)])
 def test_versions_that_fit(built: int, found: int, fits: bool, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(_api, "VERSION", built)
     assert compatible(found) == fits

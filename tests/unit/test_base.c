@@ -17,7 +17,8 @@ END_TEST
 
 START_TEST(the_version_number_is_made_of_its_three_parts)
 {
-    ck_assert_int_eq(MUSLIN_VERSION, MUSLIN_VERSION_MAJOR * 10000 + MUSLIN_VERSION_MINOR * 100 + MUSLIN_VERSION_PATCH);
+    ck_assert_int_eq(MUSLIN_VERSION,
+                     MUSLIN_VERSION_MAJOR * 1000000 + MUSLIN_VERSION_MINOR * 1000 + MUSLIN_VERSION_PATCH);
 }
 END_TEST
 
@@ -198,6 +199,62 @@ START_TEST(what_is_not_one_known_warning_has_no_sentence)
     ck_assert_str_eq(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK | MUSLIN_WARN_MIXED_WASH), "");
     ck_assert_str_eq(muslin_warning_sentence(UINT32_C(1) << 31), "");
     ck_assert_str_eq(muslin_warning_sentence(UINT32_MAX), "");
+}
+END_TEST
+
+START_TEST(warnings_are_counted_and_named_like_their_constants)
+{
+    ck_assert_int_eq(muslin_warning_count(), 16);
+    ck_assert_str_eq(muslin_warning_name(MUSLIN_WARN_NO_SLACK), "NO_SLACK");
+    ck_assert_str_eq(muslin_warning_name(MUSLIN_WARN_SET_REPEATS), "SET_REPEATS");
+    ck_assert_str_eq(muslin_warning_name(MUSLIN_WARN_BIAS_EDGE), "BIAS_EDGE");
+    ck_assert_str_eq(muslin_warning_name(MUSLIN_WARN_LONGER_THAN_WIDTH), "LONGER_THAN_WIDTH");
+    for (int32_t bit = 0; bit < 32; bit++) {
+        int known = strcmp(muslin_warning_name(UINT32_C(1) << bit), "UNKNOWN") != 0;
+        ck_assert_int_eq(known, bit < muslin_warning_count());
+        ck_assert_int_eq(known, muslin_warning_sentence(UINT32_C(1) << bit)[0] != 0);
+    }
+    ck_assert_str_eq(muslin_warning_name(0), "UNKNOWN");
+    ck_assert_str_eq(muslin_warning_name(MUSLIN_WARN_NO_SLACK | MUSLIN_WARN_MIXED_WASH), "UNKNOWN");
+}
+END_TEST
+
+/* ---- constants ------------------------------------------------------------------------------------------------- */
+
+/* The value of the constant of this name, which is there once. */
+static int64_t constant(const char *name)
+{
+    int32_t found = -1;
+    for (int32_t i = 0; i < muslin_constant_count(); i++)
+        if (strcmp(muslin_constant_name(i), name) == 0) {
+            ck_assert_int_eq(found, -1);
+            found = i;
+        }
+    ck_assert_msg(found >= 0, "no constant %s", name);
+    return muslin_constant_value(found);
+}
+
+START_TEST(constants_have_the_values_of_the_headers)
+{
+    ck_assert_int_eq(constant("VERSION"), MUSLIN_VERSION);
+    ck_assert_int_eq(constant("LENGTH_MAX"), MUSLIN_LENGTH_MAX);
+    ck_assert_int_eq(constant("PPM"), 1000000);
+    ck_assert_int_eq(constant("FORMAT_BARE"), MUSLIN_FORMAT_BARE);
+    ck_assert_int_eq(constant("SHAPE_OUTLINE"), -1);
+    ck_assert_int_eq(constant("MONEY_MAX"), MUSLIN_MONEY_MAX);
+    ck_assert_int_eq(constant("CUTPLAN_BY_PRIORITY"), MUSLIN_CUTPLAN_BY_PRIORITY);
+}
+END_TEST
+
+START_TEST(constants_have_names_of_their_own_and_none_lies_beyond_the_list)
+{
+    for (int32_t i = 0; i < muslin_constant_count(); i++)
+        constant(muslin_constant_name(i));
+    const int32_t outside[] = { -1, muslin_constant_count(), INT32_MIN, INT32_MAX };
+    for (size_t i = 0; i < 4; i++) {
+        ck_assert_str_eq(muslin_constant_name(outside[i]), "");
+        ck_assert_int_eq(muslin_constant_value(outside[i]), 0);
+    }
 }
 END_TEST
 
@@ -641,6 +698,9 @@ static TCase *tcase_words(void)
     tcase_add_test(words, a_number_that_is_no_argument_is_called_unknown);
     tcase_add_test(words, every_warning_has_a_sentence_of_its_own);
     tcase_add_test(words, what_is_not_one_known_warning_has_no_sentence);
+    tcase_add_test(words, warnings_are_counted_and_named_like_their_constants);
+    tcase_add_test(words, constants_have_the_values_of_the_headers);
+    tcase_add_test(words, constants_have_names_of_their_own_and_none_lies_beyond_the_list);
     return words;
 }
 

@@ -58,6 +58,26 @@ START_TEST(statuses_arguments_and_warnings_have_words)
     ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE), "seam allowance");
     /* Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). */
     ck_assert_str_ne(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK), "");
+    /* Example: 1u << (muslin_warning_count() - 1) gives MUSLIN_WARN_LONGER_THAN_WIDTH. */
+    ck_assert_uint_eq(1u << (muslin_warning_count() - 1), MUSLIN_WARN_LONGER_THAN_WIDTH);
+    /* Example: muslin_warning_name(MUSLIN_WARN_NO_SLACK). */
+    ck_assert_str_eq(muslin_warning_name(MUSLIN_WARN_NO_SLACK), "NO_SLACK");
+}
+END_TEST
+
+START_TEST(constants_can_be_listed)
+{
+    /* Example: for (int32_t i = 0; i < muslin_constant_count(); i++) puts(muslin_constant_name(i)). Example: where the
+     * name is "TICKS_PER_INCH", muslin_constant_value(i) gives 8128. */
+    int found = 0;
+    for (int32_t i = 0; i < muslin_constant_count(); i++) {
+        ck_assert_str_ne(muslin_constant_name(i), "");
+        if (strcmp(muslin_constant_name(i), "TICKS_PER_INCH") == 0) {
+            ck_assert_int_eq(muslin_constant_value(i), 8128);
+            found++;
+        }
+    }
+    ck_assert_int_eq(found, 1);
 }
 END_TEST
 
@@ -990,6 +1010,7 @@ Suite *examples_suite(void)
 {
     const TTest *const base[] = { headers_and_library_belong_together, the_version_can_be_printed,
                                   a_status_has_a_name, statuses_arguments_and_warnings_have_words,
+                                  constants_can_be_listed,
                                   the_usual_allocator_serves };
     const TTest *const length[] = { two_lengths_add, two_lengths_subtract, strips_laid_side_by_side_multiply,
                                     a_third_is_rounded_down_to_eighths, a_length_is_scaled_by_a_ratio,

@@ -70,13 +70,14 @@ START_TEST(logs_are_as_long_as_the_raw_edge)
 {
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 1);
     const muslin_len lengths[] = { IN(2, 1, 2), IN(3, 1, 2), IN(3, 1, 2), IN(4, 1, 2) };
+    const int32_t sides[] = { MUSLIN_SIDE_TOP, MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_BOTTOM, MUSLIN_SIDE_LEFT };
     struct muslin_log rows[ROWS_MAX];
     muslin_len running = 0;
     ck_assert_uint_eq(logs_of(&spec, NULL, 0, rows), 4);
     for (int32_t i = 0; i < 4; i++) {
         running += lengths[i];
         ck_assert_int_eq(rows[i].round, 1);
-        ck_assert_int_eq(rows[i].side, MUSLIN_LOG_TOP + i);
+        ck_assert_int_eq(rows[i].side, sides[i]);
         ck_assert_int_eq(rows[i].half, i < 2 ? MUSLIN_LOG_FIRST : MUSLIN_LOG_SECOND);
         ck_assert_int_eq(rows[i].cut_length, lengths[i]);
         ck_assert_int_eq(rows[i].finished_length, lengths[i] - 4064);
@@ -111,7 +112,7 @@ static void ck_sides(int32_t order, int32_t start, int32_t turn, const int32_t *
 /* By the meaning of the words. */
 START_TEST(sides_follow_start_and_turn)
 {
-    enum { T = MUSLIN_LOG_TOP, R = MUSLIN_LOG_RIGHT, B = MUSLIN_LOG_BOTTOM, L = MUSLIN_LOG_LEFT };
+    enum { T = MUSLIN_SIDE_TOP, R = MUSLIN_SIDE_RIGHT, B = MUSLIN_SIDE_BOTTOM, L = MUSLIN_SIDE_LEFT };
     const int32_t clockwise = MUSLIN_LOG_CLOCKWISE;
     const int32_t anticlockwise = MUSLIN_LOG_ANTICLOCKWISE;
     ck_sides(MUSLIN_LOG_ROUND, T, clockwise, (const int32_t[]) { T, R, B, L }, 4);
@@ -162,15 +163,15 @@ static void draw_log(struct drawing *d, const struct muslin_log *log)
 {
     int depth = (int)log->finished_width;
     switch (log->side) {
-    case MUSLIN_LOG_TOP:
+    case MUSLIN_SIDE_TOP:
         d->top -= depth;
         draw_rectangle(d, d->left, d->top, log->finished_length, depth);
         break;
-    case MUSLIN_LOG_BOTTOM:
+    case MUSLIN_SIDE_BOTTOM:
         draw_rectangle(d, d->left, d->bottom, log->finished_length, depth);
         d->bottom += depth;
         break;
-    case MUSLIN_LOG_LEFT:
+    case MUSLIN_SIDE_LEFT:
         d->left -= depth;
         draw_rectangle(d, d->left, d->top, depth, log->finished_length);
         break;
@@ -291,7 +292,7 @@ static muslin_status call_strips(const void *spec, void *out, struct muslin_prob
 }
 static const struct muslin_logcabin_spec good_cabin = {
     (uint32_t)sizeof good_cabin, 0, WHOLE_IN(2), WHOLE_IN(3), WHOLE_IN(1), 3, 20, 2032, 10, WHOLE_IN(40), 127,
-    MUSLIN_LOG_COURTHOUSE, MUSLIN_LOG_LEFT, MUSLIN_LOG_ANTICLOCKWISE, 0
+    MUSLIN_LOG_COURTHOUSE, MUSLIN_SIDE_LEFT, MUSLIN_LOG_ANTICLOCKWISE, 0
 };
 static const struct ruled plan = RULED(call_plan, good_cabin, muslin_logcabin);
 static const struct ruled logs = RULED(call_logs, good_cabin, muslin_logcabin);
@@ -321,7 +322,7 @@ START_TEST(log_cabin_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_logcabin_spec, usable_width, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_USABLE_WIDTH),
         OUTSIDE(muslin_logcabin_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_LOSS),
         NOT_A_CHOICE(muslin_logcabin_spec, order, MUSLIN_LOG_QUARTER, MUSLIN_ARG_LOG_ORDER),
-        NOT_A_CHOICE(muslin_logcabin_spec, start, MUSLIN_LOG_LEFT, MUSLIN_ARG_LOG_SIDE),
+        NOT_A_CHOICE(muslin_logcabin_spec, start, MUSLIN_SIDE_BOTTOM, MUSLIN_ARG_LOG_SIDE),
         NOT_A_CHOICE(muslin_logcabin_spec, turn, MUSLIN_LOG_ANTICLOCKWISE, MUSLIN_ARG_LOG_TURN),
         REFUSAL(muslin_logcabin_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };

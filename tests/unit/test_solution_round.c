@@ -310,13 +310,6 @@ static muslin_id child_of(struct muslin_quilt *quilt, muslin_id node, size_t k)
     return two[k];
 }
 
-/* The quilt's name for a side of a log cabin. */
-static int32_t side_named(int32_t side)
-{
-    const int32_t sides[] = { 0, MUSLIN_SIDE_TOP, MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_BOTTOM, MUSLIN_SIDE_LEFT };
-    return sides[side];
-}
-
 /* Every log of a block, and the block after each, against muslin_logcabin_logs(). */
 static void ck_logcabin(const struct muslin_logcabin_spec *spec)
 {
@@ -333,7 +326,7 @@ static void ck_logcabin(const struct muslin_logcabin_spec *spec)
         logs[i] = log;
         logs[i].fabric = rows[i].half == MUSLIN_LOG_FIRST ? s.white : s.blue;
         logs[i].width = fixed_of(s.quilt, spec->log_width);
-        logs[i].side = side_named(rows[i].side);
+        logs[i].side = rows[i].side;
         ck_ok(muslin_quilt_logs(s.quilt, centre, logs, sizeof logs[0], i + 1, &made[i + 1], NULL));
     }
     struct muslin_solution *solution = solved(s.quilt, made[count]);
@@ -362,7 +355,7 @@ START_TEST(log_cabins_have_the_logs_that_rounds_names)
     spec.log_width = WHOLE_IN(1);
     spec.rounds = 3;
     for (spec.order = MUSLIN_LOG_ROUND; spec.order <= MUSLIN_LOG_QUARTER; spec.order++)
-        for (spec.start = MUSLIN_LOG_TOP; spec.start <= MUSLIN_LOG_LEFT; spec.start++)
+        for (spec.start = MUSLIN_SIDE_LEFT; spec.start <= MUSLIN_SIDE_BOTTOM; spec.start++)
             for (spec.turn = MUSLIN_LOG_CLOCKWISE; spec.turn <= MUSLIN_LOG_ANTICLOCKWISE; spec.turn++)
                 ck_logcabin(&spec);
 }

@@ -36,7 +36,7 @@ def places() -> List[str]:
 
 def compatible(version: int) -> bool:
     """Before 1.0.0 the second number is the ABI's; from then on the library may be newer, but not older."""
-    found, wanted = (version // 10000, version // 100), (_api.VERSION // 10000, _api.VERSION // 100)
+    found, wanted = (version // 1000000, version // 1000), (_api.VERSION // 1000000, _api.VERSION // 1000)
     return found == wanted or (found[0] == wanted[0] > 0 and found[1] > wanted[1])
 
 

@@ -9,7 +9,7 @@ from types import SimpleNamespace
 from .base import SIZE_MAX, Refused, Wants, least, rounded, root_between
 
 ROUND, COURTHOUSE, QUARTER = 1, 2, 3
-TOP, RIGHT, BOTTOM, LEFT = 1, 2, 3, 4
+LEFT, RIGHT, TOP, BOTTOM = 1, 2, 3, 4
 CLOCKWISE, ANTICLOCKWISE = 1, 2
 PLAIN, PIECED, COPING = 1, 2, 3
 SQUARES, THROUGH = 1, 2
@@ -80,7 +80,7 @@ def read_cabin(spec, widths, given_cut):
     wants.between(spec.blocks, 1, BLOCKS_MAX)
     wants.seam(spec.allowance, spec.take_up)
     wants.choice(spec.order, ROUND, QUARTER)
-    wants.choice(spec.start, TOP, LEFT)
+    wants.choice(spec.start, LEFT, BOTTOM)
     wants.choice(spec.turn, CLOCKWISE, ANTICLOCKWISE)
     a_round = 2 if spec.order == QUARTER else 4
     wants.that(not widths or len(widths) in (spec.rounds, spec.rounds * a_round), "ERR_RANGE")
