@@ -727,6 +727,13 @@ export type SewingStep =
     /** half-squares: cut both strips in turn square across and `angle` from the edge */
     | "cutPairs";
 
+/** enum muslin_side, muslin/setting.h */
+export type Side =
+    | "left"
+    | "right"
+    | "top"
+    | "bottom";
+
 /** enum muslin_turning, muslin/setting.h */
 export type Turning =
     /** all blocks the same way up */
@@ -801,13 +808,6 @@ export type LogOrder =
     | "courthouse"
     /** two neighbouring sides only: the centre stays in a corner */
     | "quarter";
-
-/** enum muslin_log_side, muslin/rounds.h */
-export type LogSide =
-    | "top"
-    | "right"
-    | "bottom"
-    | "left";
 
 /** enum muslin_log_turn, muslin/rounds.h */
 export type LogTurn =
@@ -1018,13 +1018,6 @@ export type SeamPress =
     | "toLast"
     /** half to either side: does not nest, and needs not */
     | "open";
-
-/** enum muslin_side, muslin/quilt.h */
-export type Side =
-    | "left"
-    | "right"
-    | "top"
-    | "bottom";
 
 /** enum muslin_measure_kind, muslin/quilt.h */
 export type MeasureKind =
@@ -3097,8 +3090,8 @@ export interface LogcabinSpec {
     readonly endLoss?: LengthLike;
     /** enum muslin_log_order. Initially "round". */
     readonly order?: LogOrder | null;
-    /** enum muslin_log_side: the side of each round's first log. Initially "top". */
-    readonly start?: LogSide | null;
+    /** enum muslin_side: the side of each round's first log. Initially "top". */
+    readonly start?: Side | null;
     /** enum muslin_log_turn: where the next side lies. Initially "clockwise". */
     readonly turn?: LogTurn | null;
     /** The flag MUSLIN_LOGCABIN_GIVEN_CUT. Initially false. */
@@ -3161,8 +3154,8 @@ export interface Log {
     /** what the block must measure now, this log sewn on and pressed */
     readonly unfinishedWidth: Length;
     readonly unfinishedHeight: Length;
-    /** enum muslin_log_side */
-    readonly side: LogSide;
+    /** enum muslin_side */
+    readonly side: Side;
     /** enum muslin_log_half */
     readonly half: LogHalf;
     /** 1 when it is its round's last: measure here, and square up */
@@ -6241,10 +6234,35 @@ export interface Calls {
      */
     argumentName(argument: Argument): string;
     /**
+     * How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. muslin_warning_count() in
+     * muslin/base.h. Since 0.1.
+     */
+    warningCount(): number;
+    /**
+     * The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything
+     * that is not exactly one known bit. muslin_warning_name() in muslin/base.h. Since 0.1.
+     */
+    warningName(warning: Warning): string;
+    /**
      * One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit.
      * muslin_warning_sentence() in muslin/base.h. Since 0.1.
      */
     warningSentence(warning: Warning): string;
+    /**
+     * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+     * flags, ticks per unit. muslin_constant_count() in muslin/base.h. Since 0.1.
+     */
+    constantCount(): number;
+    /**
+     * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+     * flags, ticks per unit. muslin_constant_name() in muslin/base.h. Since 0.1.
+     */
+    constantName(index: Whole): string;
+    /**
+     * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+     * flags, ticks per unit. muslin_constant_value() in muslin/base.h. Since 0.1.
+     */
+    constantValue(index: Whole): number;
     /** a + b. muslin_length_add() in muslin/length.h. Since 0.1. */
     lengthAdd(a: LengthLike, b: LengthLike): Length;
     /** a - b, which may be negative. muslin_length_subtract() in muslin/length.h. Since 0.1. */

@@ -9,7 +9,7 @@ export const constants = Object.freeze({
     VERSION_MAJOR: 0,
     VERSION_MINOR: 1,
     VERSION_PATCH: 0,
-    VERSION: 100,
+    VERSION: 1000,
     TICKS_PER_INCH: 8128,
     TICKS_PER_MM: 320,
     LENGTH_MAX: 4611686018427387903n,
@@ -143,6 +143,7 @@ export const enums = {
         "joinEverySecond=47 joinWedges=48 joinMiddle=49 joinWideEnd=50 partialParts=51 joinThrough=52 setInShort=53 " +
         "trimEars=54 trimCrossed=55 trimGeese=56 trimPoints=57 trimCorners=58 trimStar=59 trimLeaning=60 " +
         "cutLengths=61 cutPoints=62 cutWedges=63 cutPairs=64",
+    Side: "left=1 right=2 top=3 bottom=4",
     Turning: "none=1 quarterAlternate=2 halfAlternate=3",
     Join: "butted=1 straight=2 diagonal=3 biasEnds=4",
     BorderStyle: "sidesFirst=1 topFirst=2 cornerstones=3 mitred=4",
@@ -151,7 +152,6 @@ export const enums = {
     PointLayout: "plain=1 sashOuter=2 sashCut=3 sashInner=4",
     PointEdge: "triangles=1 halfBlocks=2",
     LogOrder: "round=1 courthouse=2 quarter=3",
-    LogSide: "top=1 right=2 bottom=3 left=4",
     LogTurn: "clockwise=1 anticlockwise=2",
     LogHalf: "first=1 second=2",
     FramePiece: "top=1 side=2",
@@ -177,7 +177,6 @@ export const enums = {
     Axis: "across=1 down=2",
     StripPiecing: "whereFewer=1 always=2 never=3",
     SeamPress: "free=1 toFirst=2 toLast=3 open=4",
-    Side: "left=1 right=2 top=3 bottom=4",
     MeasureKind: "named=1 fixed=2 sum=3 extent=4",
     NodeKind: "patch=1 unit=2 shape=3 join=4 turn=5 trim=6 pinwheel=7 setIn=8 diagonal=9 sixty=10",
     MisfitKind: "length=1 eased=2 allowance=3 notSquare=4",
@@ -409,7 +408,7 @@ export const structs = {
         "edgeCornerstoneSurplus:length@296 sideRoom:length@304 cornerRoom:length@312 edgeCornerstoneRoom:length@320"],
     LogcabinSpec: [96, "centreWidth:length@8 centreHeight:length@16 logWidth:length@24 rounds:int64@32 " +
         "blocks:int64@40 allowance:length@48 takeUp:length@56 usableWidth:length@64 endLoss:length@72 " +
-        "order:choice=LogOrder@80 start:choice=LogSide@84 turn:choice=LogTurn@88 " +
+        "order:choice=LogOrder@80 start:choice=Side@84 turn:choice=LogTurn@88 " +
         "givenCut:flag=1@4", "muslin_logcabin_spec_init"],
     Logcabin: [160, "centreCutWidth:length@8 centreCutHeight:length@16 finishedWidth:length@24 " +
         "finishedHeight:length@32 unfinishedWidth:length@40 unfinishedHeight:length@48 logs:int64@56 kinds:int64@64 " +
@@ -417,7 +416,7 @@ export const structs = {
         "clothLength:length@112 square:truth@120 centreStripCut:length@128 centresPerStrip:int64@136 " +
         "centreStrips:int64@144 centreClothLength:length@152"],
     Log: [88, "round:int64@8 cutLength:length@16 cutWidth:length@24 finishedLength:length@32 finishedWidth:length@40 " +
-        "runningLength:length@48 unfinishedWidth:length@56 unfinishedHeight:length@64 side:choice=LogSide@72 " +
+        "runningLength:length@48 unfinishedWidth:length@56 unfinishedHeight:length@64 side:choice=Side@72 " +
         "half:choice=LogHalf@76 closesRound:truth@80"],
     LogStrips: [72, "cutWidth:length@8 pieces:int64@16 longest:length@24 length:length@32 stripsLeast:int64@40 " +
         "strips:int64@48 clothLength:length@56 half:choice=LogHalf@64"],
@@ -703,7 +702,12 @@ export const functions = {
     statusSentence: ["muslin_status_sentence", "status:choice=Status", "words"],
     argumentCount: ["muslin_argument_count", "", "int32"],
     argumentName: ["muslin_argument_name", "argument:choice=Argument", "words"],
+    warningCount: ["muslin_warning_count", "", "int32"],
+    warningName: ["muslin_warning_name", "warning:choice=Warning", "words"],
     warningSentence: ["muslin_warning_sentence", "warning:choice=Warning", "words"],
+    constantCount: ["muslin_constant_count", "", "int32"],
+    constantName: ["muslin_constant_name", "index:int32", "words"],
+    constantValue: ["muslin_constant_value", "index:int32", "int64"],
     lengthAdd: ["muslin_length_add", "a:length b:length >out:length"],
     lengthSubtract: ["muslin_length_subtract", "a:length b:length >out:length"],
     lengthMultiply: ["muslin_length_multiply", "a:length factor:int64 >out:length"],

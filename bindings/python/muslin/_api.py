@@ -7,7 +7,7 @@ import ctypes
 from typing import Any, Dict, Tuple
 
 __version__ = "0.1.0"
-VERSION = 100
+VERSION = 1000
 
 muslin_cutplan_progress = ctypes.CFUNCTYPE(ctypes.c_int32, ctypes.c_void_p, ctypes.c_int64, ctypes.c_int64, ctypes.c_int64)
 
@@ -3745,7 +3745,12 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_status_sentence": (ctypes.c_char_p, (ctypes.c_int32,)),
     "muslin_argument_count": (ctypes.c_int32, ()),
     "muslin_argument_name": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_warning_count": (ctypes.c_int32, ()),
+    "muslin_warning_name": (ctypes.c_char_p, (ctypes.c_uint32,)),
     "muslin_warning_sentence": (ctypes.c_char_p, (ctypes.c_uint32,)),
+    "muslin_constant_count": (ctypes.c_int32, ()),
+    "muslin_constant_name": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_constant_value": (ctypes.c_int64, (ctypes.c_int32,)),
     "muslin_allocator_libc": (ctypes.c_int32, (ctypes.POINTER(muslin_allocator),)),
     "muslin_length_add": (ctypes.c_int32, (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64))),
     "muslin_length_subtract": (ctypes.c_int32, (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64))),

@@ -16,9 +16,9 @@ from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in, words_out
 from ._values import Id, new, utf8, whole
 from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Drop, Edge,
-                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LengthUnit, LogOrder, LogSide,
-                        LogTurn, Measure, Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
-                        QuiltingStart, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
+                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LengthUnit, LogOrder, LogTurn,
+                        Measure, Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
+                        QuiltingStart, Side, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
 from .records import (AccuracyMeeting, AccuracyMeetSpec, AccuracyRowErrors, AccuracyRowSpec, AccuracyTopErrors,
                       AccuracyTopSpec, Alternate, Backing, BackingSpec, Batting, BattingSpec, Bed, BedCover,
                       BedCoveredSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec,
@@ -42,13 +42,14 @@ from .records import (AccuracyMeeting, AccuracyMeetSpec, AccuracyRowErrors, Accu
                       WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
-           "argument_name", "warning_sentence", "length_add", "length_subtract", "length_multiply", "length_divide",
-           "length_scale", "length_snap", "length_compare", "length_sum", "length_dot", "length_add_n",
-           "length_subtract_n", "length_multiply_n", "length_scale_n", "length_snap_n", "length_times_root2",
-           "length_over_root2", "length_equilateral_height", "length_equilateral_side", "length_hypotenuse",
-           "length_root_of_area", "length_unit_ticks", "length_unit_word", "length_parse", "length_format",
-           "seam_cut_from_finished", "seam_finished_from_cut", "seam_cut_from_finished_n", "seam_finished_from_cut_n",
-           "seam_piece", "seam_row_equal", "seam_row", "seam_strip_for_finished", "seam_resize_cut", "seam_calibrate",
+           "argument_name", "warning_count", "warning_name", "warning_sentence", "constant_count", "constant_name",
+           "constant_value", "length_add", "length_subtract", "length_multiply", "length_divide", "length_scale",
+           "length_snap", "length_compare", "length_sum", "length_dot", "length_add_n", "length_subtract_n",
+           "length_multiply_n", "length_scale_n", "length_snap_n", "length_times_root2", "length_over_root2",
+           "length_equilateral_height", "length_equilateral_side", "length_hypotenuse", "length_root_of_area",
+           "length_unit_ticks", "length_unit_word", "length_parse", "length_format", "seam_cut_from_finished",
+           "seam_finished_from_cut", "seam_cut_from_finished_n", "seam_finished_from_cut_n", "seam_piece",
+           "seam_row_equal", "seam_row", "seam_strip_for_finished", "seam_resize_cut", "seam_calibrate",
            "seam_carry_on", "seam_error_total", "seam_error_limit", "seam_share", "accuracy_row", "accuracy_top",
            "accuracy_meet", "shrinkage_change", "shrinkage_measure", "shrinkage_size_to_make", "shrinkage_becomes",
            "shrinkage_from_sample", "shrinkage_governs", "shrinkage_prewash", "fabric_usable_width", "fabric_purchase",
@@ -132,12 +133,56 @@ def argument_name(argument: Argument) -> str:
     return str(library.muslin_argument_name(whole(argument, "argument", 32)).decode("utf-8"))
 
 
+def warning_count() -> int:
+    """How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit.
+
+    muslin_warning_count() in muslin/base.h. Since 0.1.
+    """
+    return int(library.muslin_warning_count())
+
+
+def warning_name(warning: Warning) -> str:
+    """The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything
+    that is not exactly one known bit.
+
+    muslin_warning_name() in muslin/base.h. Since 0.1.
+    """
+    return str(library.muslin_warning_name(whole(warning, "warning", 32, signed=False)).decode("utf-8"))
+
+
 def warning_sentence(warning: Warning) -> str:
     """One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit.
 
     muslin_warning_sentence() in muslin/base.h. Since 0.1.
     """
     return str(library.muslin_warning_sentence(whole(warning, "warning", 32, signed=False)).decode("utf-8"))
+
+
+def constant_count() -> int:
+    """Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+    flags, ticks per unit.
+
+    muslin_constant_count() in muslin/base.h. Since 0.1.
+    """
+    return int(library.muslin_constant_count())
+
+
+def constant_name(index: int) -> str:
+    """Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+    flags, ticks per unit.
+
+    muslin_constant_name() in muslin/base.h. Since 0.1.
+    """
+    return str(library.muslin_constant_name(whole(index, "index", 32)).decode("utf-8"))
+
+
+def constant_value(index: int) -> int:
+    """Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+    flags, ticks per unit.
+
+    muslin_constant_value() in muslin/base.h. Since 0.1.
+    """
+    return int(library.muslin_constant_value(whole(index, "index", 32)))
 
 
 def length_add(a: LengthLike, b: LengthLike) -> Length:
@@ -1782,9 +1827,8 @@ def logcabin_plan(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centr
                   centre_height: Optional[LengthLike] = None, log_width: Optional[LengthLike] = None,
                   rounds: Optional[int] = None, blocks: Optional[int] = None, allowance: Optional[LengthLike] = None,
                   take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
-                  end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None,
-                  start: Optional[LogSide] = None, turn: Optional[LogTurn] = None,
-                  given_cut: Optional[bool] = None) -> Logcabin:
+                  end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None, start: Optional[Side] = None,
+                  turn: Optional[LogTurn] = None, given_cut: Optional[bool] = None) -> Logcabin:
     """A log cabin block: its size, its logs, and the strips for all blocks.
 
     Keywords: the members of LogcabinSpec, over those of spec.
@@ -1805,9 +1849,8 @@ def logcabin_logs(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centr
                   centre_height: Optional[LengthLike] = None, log_width: Optional[LengthLike] = None,
                   rounds: Optional[int] = None, blocks: Optional[int] = None, allowance: Optional[LengthLike] = None,
                   take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
-                  end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None,
-                  start: Optional[LogSide] = None, turn: Optional[LogTurn] = None,
-                  given_cut: Optional[bool] = None) -> List[Log]:
+                  end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None, start: Optional[Side] = None,
+                  turn: Optional[LogTurn] = None, given_cut: Optional[bool] = None) -> List[Log]:
     """The logs of one block in sewing order (ask-then-fill), as many as muslin_logcabin.logs.
 
     Keywords: the members of LogcabinSpec, over those of spec.
@@ -1828,7 +1871,7 @@ def logcabin_strips(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, cen
                     rounds: Optional[int] = None, blocks: Optional[int] = None, allowance: Optional[LengthLike] = None,
                     take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
                     end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None,
-                    start: Optional[LogSide] = None, turn: Optional[LogTurn] = None,
+                    start: Optional[Side] = None, turn: Optional[LogTurn] = None,
                     given_cut: Optional[bool] = None) -> List[LogStrips]:
     """Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first
     logs (ask-then-fill).

@@ -20,18 +20,18 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "CUTPLAN_FIRST_CUT_ACROSS", "CUTPLAN_FOLDED", "CUTPLAN_BY_PRIORITY", "Status", "Argument", "Warning",
            "Direction", "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care",
            "Print", "StockKind", "Table", "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape",
-           "CutAgain", "Grain", "UnitStage", "SewingStep", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock",
-           "PointLayout", "PointEdge", "LogOrder", "LogSide", "LogTurn", "LogHalf", "FramePiece", "FrameLine",
+           "CutAgain", "Grain", "UnitStage", "SewingStep", "Side", "Turning", "Join", "BorderStyle", "SashKind",
+           "FirstBlock", "PointLayout", "PointEdge", "LogOrder", "LogTurn", "LogHalf", "FramePiece", "FrameLine",
            "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
            "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
-           "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "Side", "MeasureKind", "NodeKind", "MisfitKind",
+           "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "MeasureKind", "NodeKind", "MisfitKind",
            "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStopped", "PlanStripKind",
            "PlanFault", "LongPieces"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
 VERSION_PATCH = 0
-VERSION = 100
+VERSION = 1000
 TICKS_PER_INCH = 8128
 TICKS_PER_MM = 320
 LENGTH_MAX = 4611686018427387903
@@ -691,6 +691,15 @@ class SewingStep(Choice):
     CUT_PAIRS = 64  # half-squares: cut both strips in turn square across and `angle` from the edge
 
 
+class Side(Choice):
+    """enum muslin_side"""
+
+    LEFT = 1
+    RIGHT = 2
+    TOP = 3
+    BOTTOM = 4
+
+
 class Turning(Choice):
     """enum muslin_turning"""
 
@@ -758,15 +767,6 @@ class LogOrder(Choice):
     ROUND = 1  # each log turns the corner: four sides one after the other
     COURTHOUSE = 2  # courthouse steps: a side and its opposite, then the other two
     QUARTER = 3  # two neighbouring sides only: the centre stays in a corner
-
-
-class LogSide(Choice):
-    """enum muslin_log_side"""
-
-    TOP = 1
-    RIGHT = 2
-    BOTTOM = 3
-    LEFT = 4
 
 
 class LogTurn(Choice):
@@ -961,15 +961,6 @@ class SeamPress(Choice):
     TO_FIRST = 2  # towards the piece that comes first: to the left, or up
     TO_LAST = 3  # to the right, or down
     OPEN = 4  # half to either side: does not nest, and needs not
-
-
-class Side(Choice):
-    """enum muslin_side"""
-
-    LEFT = 1
-    RIGHT = 2
-    TOP = 3
-    BOTTOM = 4
 
 
 class MeasureKind(Choice):

@@ -20,11 +20,11 @@ from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIA
                         THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, Axis, BackingLayoutKind, BlankKind,
                         BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, Direction, Drop,
                         Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece, GoverningSource,
-                        Grain, Join, LengthUnit, LogHalf, LogOrder, LogSide, LogTurn, LongPieces, MeasureKind,
-                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PlanStopped, PlanStripKind,
-                        PointEdge, PointLayout, Press, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner,
-                        RoundKind, SashKind, SeamPress, SewingKind, SewingStep, Side, StockKind, StripPiecing, Style,
-                        TermKind, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
+                        Grain, Join, LengthUnit, LogHalf, LogOrder, LogTurn, LongPieces, MeasureKind, MisfitKind,
+                        Nesting, NodeKind, OtherWay, PanelRole, Parity, PlanStopped, PlanStripKind, PointEdge,
+                        PointLayout, Press, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind,
+                        SashKind, SeamPress, SewingKind, SewingStep, Side, StockKind, StripPiecing, Style, TermKind,
+                        ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -3093,7 +3093,7 @@ class LogcabinSpec(Spec):
     usable_width: of the cloth: the length of a strip across it; 0: strips are not counted (initially 40 in)
     end_loss: of each strip, where its ends are squared; 0 or more (initially 0)
     order: enum muslin_log_order (initially LogOrder.ROUND)
-    start: enum muslin_log_side: the side of each round's first log (initially LogSide.TOP)
+    start: enum muslin_side: the side of each round's first log (initially Side.TOP)
     turn: enum muslin_log_turn: where the next side lies (initially LogTurn.CLOCKWISE)
     given_cut: the flag MUSLIN_LOGCABIN_GIVEN_CUT (initially False)
     """
@@ -3111,7 +3111,7 @@ class LogcabinSpec(Spec):
     usable_width: Optional[LengthLike] = None
     end_loss: Optional[LengthLike] = None
     order: Optional[LogOrder] = None
-    start: Optional[LogSide] = None
+    start: Optional[Side] = None
     turn: Optional[LogTurn] = None
     given_cut: Optional[bool] = None
 
@@ -3203,7 +3203,7 @@ class Log:
     running_length: cut lengths so far, of one block
     unfinished_width: what the block must measure now, this log sewn on and pressed
     unfinished_height
-    side: enum muslin_log_side
+    side: enum muslin_side
     half: enum muslin_log_half
     closes_round: 1 when it is its round's last: measure here, and square up
     """
@@ -3216,7 +3216,7 @@ class Log:
     running_length: Length
     unfinished_width: Length
     unfinished_height: Length
-    side: LogSide
+    side: Side
     half: LogHalf
     closes_round: bool
 
@@ -3225,7 +3225,7 @@ class Log:
         return cls(round=int(struct.round), cut_length=Length(struct.cut_length), cut_width=Length(struct.cut_width),
                    finished_length=Length(struct.finished_length), finished_width=Length(struct.finished_width),
                    running_length=Length(struct.running_length), unfinished_width=Length(struct.unfinished_width),
-                   unfinished_height=Length(struct.unfinished_height), side=LogSide(struct.side),
+                   unfinished_height=Length(struct.unfinished_height), side=Side(struct.side),
                    half=LogHalf(struct.half), closes_round=bool(struct.closes_round))
 
 
